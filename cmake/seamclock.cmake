@@ -1,0 +1,57 @@
+# How this project declares its rooms and its tests. Flags are set once, here.
+
+find_program(SEAMCLOCK_CCACHE ccache)
+if(SEAMCLOCK_CCACHE AND NOT CMAKE_CXX_COMPILER_LAUNCHER)
+    set(CMAKE_CXX_COMPILER_LAUNCHER ${SEAMCLOCK_CCACHE})
+endif()
+
+# Build types of our own: Check is what every test run uses, Sanitize and Tsan are deep stages. Release is for the shop.
+set(CMAKE_CXX_FLAGS_CHECK "-O1 -D_GLIBCXX_ASSERTIONS")
+set(CMAKE_CXX_FLAGS_SANITIZE
+    "-O0 -g1 -fno-omit-frame-pointer -fsanitize=address,undefined -fno-sanitize-recover=all -D_GLIBCXX_ASSERTIONS")
+set(CMAKE_CXX_FLAGS_TSAN "-O1 -g1 -fsanitize=thread")
+set(CMAKE_CXX_FLAGS_RELEASE "-O2")
+if(NOT CMAKE_BUILD_TYPE)
+    set(CMAKE_BUILD_TYPE Release CACHE STRING "" FORCE)
+endif()
+
+add_library(seamclock_flags INTERFACE)
+target_include_directories(seamclock_flags INTERFACE ${CMAKE_SOURCE_DIR})
+target_compile_options(seamclock_flags INTERFACE
+    -Wall -Wextra -Wpedantic -Wshadow -Wconversion -Werror -Werror=switch
+    -ffp-contract=off)   # the same estimate on every machine
+
+# seamclock_room(NAME SOURCES … HEADERS … USES rooms… LIBRARIES private libraries…)
+# A room is a static library; USES are the rooms below it, and the only ones it may include.
+function(seamclock_room name)
+    cmake_parse_arguments(ROOM "" "" "SOURCES;HEADERS;USES;LIBRARIES" ${ARGN})
+    if(ROOM_SOURCES)
+        add_library(seamclock_${name} STATIC ${ROOM_SOURCES})
+        set(scope PUBLIC)
+        target_link_libraries(seamclock_${name} PRIVATE ${ROOM_LIBRARIES})
+    else()
+        add_library(seamclock_${name} INTERFACE)
+        set(scope INTERFACE)
+    endif()
+    target_sources(seamclock_${name} ${scope} FILE_SET HEADERS BASE_DIRS ${CMAKE_SOURCE_DIR} FILES ${ROOM_HEADERS})
+    list(TRANSFORM ROOM_USES PREPEND seamclock_)
+    target_link_libraries(seamclock_${name} ${scope} seamclock_flags ${ROOM_USES})
+endfunction()
+
+# seamclock_test(NAME SOURCES … USES rooms… LIBRARIES … [LABELS …]): one GoogleTest program, each test a CTest test of its own.
+function(seamclock_test name)
+    cmake_parse_arguments(T "" "TIMEOUT" "SOURCES;USES;LIBRARIES;LABELS" ${ARGN})
+    add_executable(${name} ${T_SOURCES})
+    list(TRANSFORM T_USES PREPEND seamclock_)
+    target_link_libraries(${name} PRIVATE seamclock_flags ${T_USES} ${T_LIBRARIES} GTest::gtest GTest::gtest_main)
+    target_compile_definitions(${name} PRIVATE SEAMCLOCK_SOURCE_DIR="${CMAKE_SOURCE_DIR}" SEAMCLOCK_BIN_DIR="${CMAKE_BINARY_DIR}/bin")
+    target_compile_options(${name} PRIVATE $<$<CONFIG:Check>:-O0>)
+    if(NOT T_TIMEOUT)
+        set(T_TIMEOUT 120)
+    endif()
+    set(properties TIMEOUT ${T_TIMEOUT})
+    if(T_LABELS)
+        list(APPEND properties LABELS "${T_LABELS}")
+    endif()
+    gtest_discover_tests(${name} DISCOVERY_MODE PRE_TEST PROPERTIES ${properties})
+endfunction()

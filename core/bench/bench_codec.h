@@ -1,0 +1,26 @@
+// Benches from JSON files, and the empty one that a shop starts from.
+#pragma once
+
+#include "core/base/result.h"
+#include "core/bench/bench.h"
+
+#include <string>
+#include <string_view>
+
+namespace seamclock {
+
+/// A bench with the very bytes it was read from (a weld's record names them by SHA-256).
+struct BenchDocument {
+    Bench bench;
+    std::string bytes;
+    std::string sha256;
+};
+
+/// Malformed with line, field and reason of the first finding.
+Result<BenchDocument> readBench(std::string_view name, std::string_view text);
+Result<BenchDocument> readBenchFile(const std::string& path);
+
+/// A bench file to fill in, with every field explained in an "explained" object, which reading ignores.
+std::string benchTemplate();
+
+} // namespace seamclock

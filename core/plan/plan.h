@@ -1,0 +1,141 @@
+// The plan of one weld: everything the operator must set, wait for or not exceed, as integers that were rounded once.
+// makePlan joins sheet, procedure, bench, ambient and drag. It refuses on geometry and the bench's data only; what
+// the procedure lacks is named in `missing`, and such a plan is a card to read, not one to weld with. Once alignment
+// starts the plan is fixed, and it is stored with the weld.
+#pragma once
+
+#include "core/base/instant.h"
+#include "core/base/result.h"
+#include "core/bench/bench.h"
+#include "core/procedure/procedure.h"
+
+#include <cstdint>
+#include <optional>
+#include <string>
+#include <vector>
+
+namespace seamclock {
+
+/// A reading to set and the band in which it counts, in thousandths of the scale's unit.
+struct ReadingBand {
+    std::int64_t setMilli = 0;
+    std::int64_t lowMilli = 0;
+    std::int64_t highMilli = 0;
+
+    bool holds(std::int64_t milli) const { return lowMilli <= milli && milli <= highMilli; }
+    bool operator==(const ReadingBand&) const = default;
+};
+
+/// Something a person should know before, with its code for translation.
+struct PlanWarning {
+    std::string code;
+    std::string text;
+    std::optional<std::int64_t> limit;
+    std::optional<std::int64_t> actual;
+    std::string unit;
+
+    bool operator==(const PlanWarning&) const = default;
+};
+
+struct PlanSource {
+    std::string value;  // which of the plan's values
+    Source source;
+
+    bool operator==(const PlanSource&) const = default;
+};
+
+struct TimeBand {
+    Milliseconds low{0};
+    Milliseconds target{0};
+    Milliseconds high{0};
+
+    bool operator==(const TimeBand&) const = default;
+};
+
+struct WeldPlan {
+    struct ScalePlan {
+        std::string unit;
+        std::int64_t divisionMilli = 0;
+        std::int64_t zeroMilli = 0;
+        ReadingBand alignment;
+        ReadingBand soak;
+        ReadingBand joining;
+
+        bool operator==(const ScalePlan&) const = default;
+    };
+    struct Plate {
+        std::int64_t minMc = 0;  // [m°C]
+        std::int64_t targetMc = 0;
+        std::int64_t maxMc = 0;
+
+        bool operator==(const Plate&) const = default;
+    };
+    struct Cooling {
+        Milliseconds atLeast{0};
+        std::vector<Milliseconds> rechecks;  // after the lock
+
+        bool operator==(const Cooling&) const = default;
+    };
+
+    std::string procedure;
+    std::string edition;
+    std::string material;
+    std::string bench;  // "" without one
+    std::int64_t thicknessUm = 0;
+    std::int64_t lengthUm = 0;
+    std::int64_t ambientMc = 0;
+    BandRule coolingRule = BandRule::Line;
+    bool halfCooling = false;
+
+    std::optional<std::int64_t> alignmentPa;
+    std::optional<std::int64_t> soakAimPa;
+    std::optional<std::int64_t> soakMaxPa;
+    std::optional<std::int64_t> joiningPa;
+    std::optional<std::int64_t> tolerancePa;
+    std::optional<std::int64_t> alignmentMn;  // p · s · L, without drag [mN]
+    std::optional<std::int64_t> soakMaxMn;
+    std::optional<std::int64_t> joiningMn;
+    std::int64_t dragMn = 0;
+
+    std::optional<ScalePlan> scale;
+    std::optional<Plate> plate;
+    std::int64_t gapUm = 0;
+    std::int64_t clampingGapUm = 0;
+    std::int64_t edgeGapMaxUm = 0;
+    std::int64_t misalignmentMaxUm = 0;
+    std::optional<std::int64_t> beadMinUm;
+    std::optional<Milliseconds> alignMedian;  // of this bench's last ten such welds, if at least five
+    std::optional<Milliseconds> alignLate;
+    std::optional<TimeBand> soak;
+    std::optional<Milliseconds> changeoverMax;
+    std::optional<TimeBand> buildUp;
+    std::optional<Cooling> cooling;
+
+    std::vector<std::string> checks;        // codes that must pass before alignment
+    std::vector<std::string> releaseOrder;  // the bench's
+    std::vector<PlanWarning> warnings;
+    std::vector<PlanSource> sources;
+    std::vector<std::string> missing;       // names of values that the procedure lacks, and the scale without a bench
+
+    /// Nothing is missing: a weld can be opened with it.
+    bool isReady() const { return missing.empty(); }
+    bool operator==(const WeldPlan&) const = default;
+};
+
+struct PlanRequest {
+    Length thickness;
+    std::vector<Length> lengths;            // several short seams in one clamping: their lengths add up
+    Temperature ambient = Temperature::celsius(20);
+    std::optional<Force> drag;              // absent: taken as 0, with a warning
+    std::optional<BandRule> coolingRule;    // absent: the procedure's
+    std::optional<Temperature> plateTarget; // absent: the procedure's, else the middle of its window
+    std::optional<Milliseconds> alignMedian;
+};
+
+/// OutOfRange: thickness outside the procedure or the bench, a seam longer than the bench, a force the scale can't
+/// show (above its end, or half a division more than twice the tolerance), drag that is negative, values that are
+/// not finite; band-end where the procedure has no bands. `bench` may be null: then there is no scale.
+Result<WeldPlan> makePlan(const PlanRequest& request, const Procedure& procedure,
+                          const Bench* bench);
+
+} // namespace seamclock

@@ -1,0 +1,17 @@
+// The plan as JSON: in a weld's opening event (integers, canonical keys) and as the terminal program prints it.
+#pragma once
+
+#include "core/base/json.h"
+#include "core/plan/plan.h"
+
+namespace seamclock {
+
+/// The event's form: integers with the unit in the key, absent where there is no value (contracts.md §7).
+Json planToJson(const WeldPlan& plan);
+/// Malformed: a field is missing, unknown or of the wrong type.
+Result<WeldPlan> planFromJson(const Json& json);
+
+/// The terminal's form: floats in the trade's units, named as the terminal contract says, "ready" and "missing".
+std::string planReportJson(const WeldPlan& plan);
+
+} // namespace seamclock

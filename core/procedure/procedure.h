@@ -1,0 +1,83 @@
+// A welding procedure is data: what a published table or a shop's own trial says for one material. This header holds
+// its shape; procedure_codec reads it from JSON. It decides nothing: core/plan turns it into a weld's numbers, and
+// names what it lacks. No value is filled by guess.
+#pragma once
+
+#include "core/procedure/column.h"
+
+#include <optional>
+#include <string>
+#include <vector>
+
+namespace seamclock {
+
+/// Cooling by ambient temperature: the class whose closed interval holds the ambient; on a boundary the longer time.
+struct CoolingClass {
+    std::optional<Temperature> from;  // absent: no lower limit is printed
+    std::optional<Temperature> to;
+    Column minutes;
+
+    bool operator==(const CoolingClass&) const = default;
+};
+
+struct PressureRule {
+    std::optional<Pressure> alignment;
+    std::optional<Pressure> joining;
+    std::optional<Pressure> tolerance;  // ±, of alignment and joining
+    std::optional<Pressure> soakAim;
+    std::optional<Pressure> soakMax;
+    Source source;
+
+    bool operator==(const PressureRule&) const = default;
+};
+
+struct PlateWindow {
+    Temperature min;
+    Temperature max;
+    std::optional<Temperature> target;  // absent: the middle
+    Source source;
+
+    bool operator==(const PlateWindow&) const = default;
+};
+
+/// A value that the source lacks for a range of thickness, and what it says instead.
+struct KnownGap {
+    std::string value;  // the plan's name of it, e.g. "soak_s"
+    Length from;
+    Length to;
+    std::string says;
+
+    bool operator==(const KnownGap&) const = default;
+};
+
+struct Procedure {
+    std::string id;        // e.g. "pe-hd-dvs2207-1-2005"
+    std::string title;
+    std::string material;  // trade's short name: "PE-HD", "PP", "PVDF"
+    std::string standard;
+    std::string edition;
+    Temperature referenceAmbient = Temperature::celsius(20);
+
+    PressureRule pressure;
+    std::optional<PlateWindow> plate;
+    std::optional<Column> bead;        // [mm], at least
+    std::optional<Column> soak;        // [s], target
+    double soakLowPercent = 0;         // a soak's tolerance about its target
+    double soakHighPercent = 10;
+    Source soakTolerance;
+    std::optional<Column> changeover;  // [s], at most
+    std::optional<Column> buildUp;     // [s], target
+    std::vector<CoolingClass> cooling; // [min], at least
+    BandRule coolingRule = BandRule::Line;
+    std::vector<KnownGap> gaps;
+    std::vector<std::string> notes;
+
+    /// The range of thickness for which any column has a value. Outside it the procedure refuses.
+    Length thinnest() const;
+    Length thickest() const;
+    bool coolingHasBands() const;
+
+    bool operator==(const Procedure&) const = default;
+};
+
+} // namespace seamclock
