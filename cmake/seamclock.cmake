@@ -21,6 +21,9 @@ target_compile_options(seamclock_flags INTERFACE
     -Wall -Wextra -Wpedantic -Wshadow -Wconversion -Werror -Werror=switch
     -ffp-contract=off)   # the same estimate on every machine
 
+# The sanitize stage also measures which lines of core its tests reach.
+option(SEAMCLOCK_COVERAGE "instrument the rooms of core for line coverage (g++)" OFF)
+
 # seamclock_room(NAME SOURCES … HEADERS … USES rooms… LIBRARIES private libraries…)
 # A room is a static library; USES are the rooms below it, and the only ones it may include.
 function(seamclock_room name)
@@ -36,11 +39,21 @@ function(seamclock_room name)
     target_sources(seamclock_${name} ${scope} FILE_SET HEADERS BASE_DIRS ${CMAKE_SOURCE_DIR} FILES ${ROOM_HEADERS})
     list(TRANSFORM ROOM_USES PREPEND seamclock_)
     target_link_libraries(seamclock_${name} ${scope} seamclock_flags ${ROOM_USES})
+    if(SEAMCLOCK_COVERAGE AND ROOM_SOURCES)
+        target_compile_options(seamclock_${name} PRIVATE --coverage -fprofile-update=atomic)
+        target_link_options(seamclock_${name} PUBLIC --coverage)
+    endif()
 endfunction()
 
-# seamclock_test(NAME SOURCES … USES rooms… LIBRARIES … [LABELS …]): one GoogleTest program, each test a CTest test of its own.
+# seamclock_test(NAME SOURCES … USES rooms… LIBRARIES … [LABELS deep|endure] [TIMEOUT s]): one GoogleTest program,
+# each test a CTest test of its own. "deep" and "endure" keep it out of the quick run; one label at most, since
+# gtest_discover_tests of CMake 3.25 loses the second.
 function(seamclock_test name)
     cmake_parse_arguments(T "" "TIMEOUT" "SOURCES;USES;LIBRARIES;LABELS" ${ARGN})
+    list(LENGTH T_LABELS labels)
+    if(labels GREATER 1)
+        message(FATAL_ERROR "seamclock_test(${name}): one label at most, got \"${T_LABELS}\"")
+    endif()
     add_executable(${name} ${T_SOURCES})
     list(TRANSFORM T_USES PREPEND seamclock_)
     target_link_libraries(${name} PRIVATE seamclock_flags ${T_USES} ${T_LIBRARIES} GTest::gtest GTest::gtest_main)
