@@ -1,0 +1,125 @@
+// A virtual operator who makes one whole weld on a virtual bench, into a practice log, through the
+// same door as a person: Session<Practice>. What he does next is a function of the weld as it
+// stands, his seed and the faults he was asked for; so a rehearsal that was killed and started
+// again goes on from the fold as if nothing had happened. By default he lives on a clock of his own
+// (boot id "practice:UUID", from 2030-01-07T06:00Z) and computes his own instants: waiting for him
+// (Pacer) changes nothing in the record. With true time he uses the machine's clock and really
+// waits. His hand's times and readings are plausible, seeded and stated here to be invented
+// [practice]; there is no physics in them yet.
+#pragma once
+
+#include "core/base/result.h"
+#include "core/practice/pacer.h"
+#include "core/session/order.h"
+#include "core/weld/cues.h"
+#include "core/weld/record.h"
+
+#include <cstdint>
+#include <optional>
+#include <string>
+#include <vector>
+
+namespace seamclock {
+
+/// What he gets wrong. Absent or false: he does it right.
+struct RehearseFaults {
+    enum class LowReading {
+        None,
+        Corrected, // locks out of band once, sees it, tops up and locks again
+        LeftLow    // the spring is found low at the first re-check and never topped up
+    };
+
+    std::optional<Milliseconds> lateChangeover; // past its limit
+    std::optional<Milliseconds> earlyRelease;   // short of the cooling time
+    std::optional<Milliseconds> shortSoak;      // short of its target
+    std::optional<Milliseconds> longSoak;       // past its target
+    std::optional<Milliseconds> slowBuildUp;    // past its target
+    LowReading lowReading = LowReading::None;
+    bool missedRecheck = false;
+    bool coldPlate = false;               // measured 8 K under the window, and welded all the same
+    bool thinBead = false;                // alignment ended with two thirds of the bead
+    bool misaligned = false;              // twice the allowed offset
+    bool takeBack = false;                // plate out tapped too early, taken back after 3 s
+    std::optional<Milliseconds> backdate; // soak's start tapped this much late, then corrected
+    std::optional<std::string> skipCheck; // the code of a check that is overridden
+    std::optional<std::string> abortIn;   // the name of a phase, as phaseName()
+
+    bool operator==(const RehearseFaults&) const = default;
+};
+
+/// A person's word about a weld that a reboot interrupted.
+enum class RebootWord {
+    None, // the default: cooling goes on by an unconfirmed bridge, anything before the lock is
+          // aborted
+    GoOnConfirmed,   // "the wall clock was right": the bridge is the wall clock's difference
+    GoOnUnconfirmed, // go on, but nobody vouches for the time
+    Abort
+};
+
+struct RehearseOptions {
+    WeldOrder order; // its type is set to practice; without sheets, two of the procedure's material
+    std::uint64_t seed = 1;
+    RehearseFaults faults;
+    std::string logPath; // made with its parents if it isn't there
+    bool trueTime = false;
+    bool resume = false; // go on with the log's open weld; `order` is then not looked at
+    RebootWord word = RebootWord::None;
+    std::string by = "person:practice";
+    std::chrono::minutes offset{0}; // of the virtual clock's local time
+};
+
+/// One cue with the instant at which it begins.
+struct CueNote {
+    Instant at;
+    Cue cue;
+
+    bool operator==(const CueNote&) const = default;
+};
+
+/// What was found when a rehearsal was resumed.
+struct ResumeNote {
+    std::string phase;               // in which the weld was
+    std::optional<WeldTime> inPhase; // how long it had been, at the resumption, bridge included
+    bool rebooted = false;
+    std::optional<ClockBridged> bridge;
+    bool aborted = false;    // by the default or by the person's word
+    std::int64_t events = 0; // that were there
+
+    bool operator==(const ResumeNote&) const = default;
+};
+
+/// Follows a rehearsal while it goes: called in the order of time, from rehearse()'s own thread.
+class RehearseWatcher {
+public:
+    virtual ~RehearseWatcher() = default;
+    virtual void planned(const Weld& weld, bool resumed) = 0; // the card can be shown
+    virtual void happened(const Weld& weld, const Event& event) = 0;
+    virtual void cued(const Weld& weld, const CueNote& cue) = 0;
+};
+
+struct RehearseTools {
+    const Clock* machine = nullptr;     // needed for true time only
+    Pacer* pacer = nullptr;             // absent: unpaced. For true time it must really wait
+    RehearseWatcher* watcher = nullptr; // may be absent
+};
+
+struct RehearseResult {
+    std::string weld; // "weld:UUID"
+    WeldPlan plan;
+    std::vector<Event> events; // all of the weld
+    std::vector<CueNote> cues; // of the part that this call made
+    WeldRecord record;         // with the verdict
+    std::string logPath;
+    std::optional<ResumeNote> resumed;
+    std::vector<std::string>
+        notSaved; // rows that did not reach the log, in words; empty when all is well
+};
+
+/// Returns when the weld is closed or aborted and its rows are in the log. OutOfRange: a fault that
+/// can't be made with this plan (released earlier than the lock), an unknown check or phase.
+/// NotWritten: the folder or log can't be made. Foreign, Damaged, Unreadable: as the log says.
+/// Missing: nothing to resume, or true time without a machine clock. Conflict: the log holds an
+/// open weld already and `resume` was not asked for.
+Result<RehearseResult> rehearse(const RehearseOptions& options, const RehearseTools& tools);
+
+} // namespace seamclock

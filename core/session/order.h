@@ -1,0 +1,30 @@
+// What is to be welded, before it is a weld: the seam, its sheets, the bench and the procedure with
+// their very bytes. Session makes the plan and the opening event from it; the bytes go into the log
+// as documents, so that a record can be read and recalculated years later without the files that
+// were on the disk on that day.
+#pragma once
+
+#include "core/bench/bench_codec.h"
+#include "core/plan/plan.h"
+#include "core/procedure/procedure_codec.h"
+#include "core/weld/event.h"
+
+#include <optional>
+#include <string>
+#include <vector>
+
+namespace seamclock {
+
+struct WeldOrder {
+    ProcedureDocument procedure;
+    BenchDocument bench;
+    PlanRequest request; // thickness, lengths, ambient, drag, rules
+    WeldType type = WeldType::Production;
+    std::optional<std::string> reweldOf; // a weld's UUID
+    std::optional<std::string> seam;     // the seam's label
+    std::vector<Sheet> sheets;           // two
+    bool shielded = false;
+    std::vector<std::string> flags; // findings on calibration and certificate
+};
+
+} // namespace seamclock
