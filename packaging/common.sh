@@ -1,0 +1,112 @@
+# What packaging/run, packaging/check and packaging/stage share; sourced by them.
+# Everything they write stays inside the tree, under build/.
+
+root=$(cd -- "$(dirname -- "$(readlink -f -- "${BASH_SOURCE[0]}")")/.." && pwd -P)
+logs=$root/build/logs
+
+export LC_ALL=C.UTF-8 PYTHONUTF8=1 PYTHONDONTWRITEBYTECODE=1
+export CCACHE_DIR=${CCACHE_DIR:-$root/build/ccache}
+
+say() { printf '%s\n' "$*"; }
+die() {
+    printf '%s\n' "$*" >&2
+    exit 1
+}
+
+make_logs() {
+    mkdir -p -- "$logs" 2>/dev/null && [ -w "$root/build" ] && [ -w "$logs" ] ||
+        die "$root/build can't be written by $(id -un): remove it or give it to $(id -un), then start again."
+}
+
+# lock NAME: one builder for one build folder; a second start waits for the first. Children don't inherit it.
+lock() {
+    { exec 9>>"$root/build/$1.lock"; } 2>/dev/null ||
+        die "$root/build/$1.lock can't be written by $(id -un): remove it, then start again."
+    if ! flock -n 9; then
+        say "Another packaging/$1 is at work in this tree; waiting for it."
+        flock 9
+    fi
+}
+
+commit_count() { git -c safe.directory='*' -C "$root" rev-list --count HEAD 2>/dev/null || echo 0; }
+commit_name() {
+    local name
+    name=$(git -c safe.directory='*' -C "$root" rev-parse --short=12 HEAD 2>/dev/null) || {
+        echo "no commit"
+        return
+    }
+    [ -z "$(git -c safe.directory='*' -C "$root" status --porcelain 2>/dev/null)" ] || name="$name with changes"
+    echo "$name"
+}
+
+# The names in one section of packages.txt.
+packages_of() {
+    awk -v wanted="[$1]" '/^\[/ { inside = ($1 == wanted); next } inside && NF && !/^#/ { print $1 }' \
+        "$root/packaging/packages.txt"
+}
+
+# The line of a log that says what went wrong.
+first_error() {
+    grep -m1 -E '^E: |error: ' -- "$1" && return
+    if grep -q '^CMake Error' -- "$1"; then
+        grep -m1 -A3 '^CMake Error' -- "$1" | tr -s '\n ' ' '
+        return
+    fi
+    grep -m1 'FAILED: ' -- "$1" || tail -n 1 -- "$1"
+}
+
+# need_packages SECTION…: installs by apt what is missing of these sections, and says what.
+need_packages() {
+    command -v dpkg-query >/dev/null && command -v apt-get >/dev/null ||
+        die "This system has no apt: Seamclock builds on Debian 12; packaging/packages.txt lists what it needs."
+    local section name missing=() as_root=()
+    for section in "$@"; do
+        for name in $(packages_of "$section"); do
+            [ "$(dpkg-query -W -f='${db:Status-Status}' "$name" 2>/dev/null)" = installed ] || missing+=("$name")
+        done
+    done
+    [ ${#missing[@]} -gt 0 ] || return 0
+    say "Installing Debian packages: ${missing[*]}"
+    if [ "$(id -u)" -ne 0 ]; then
+        command -v sudo >/dev/null ||
+            die "Installing needs root, and there is no sudo: as root, apt-get install ${missing[*]}"
+        sudo -v || die "sudo refused $(id -un): as root, apt-get install ${missing[*]}"
+        as_root=(sudo)
+    fi
+    local log=$logs/apt.log apt=(env DEBIAN_FRONTEND=noninteractive apt-get -q -y
+        -o DPkg::Lock::Timeout=300 -o Acquire::Retries=3)
+    "${as_root[@]}" "${apt[@]}" update </dev/null >"$log" 2>&1 ||
+        die "apt-get update failed: $(first_error "$log") (all of it: $log)"
+    "${as_root[@]}" "${apt[@]}" install --no-install-recommends "${missing[@]}" </dev/null >>"$log" 2>&1 ||
+        die "apt-get install failed: $(first_error "$log") (all of it: $log)"
+}
+
+# As many compilers as there are processors, but not more than there is memory for (1.2 GB each).
+jobs_fitting() {
+    local jobs memory
+    jobs=$(nproc)
+    memory=$(awk '/^MemAvailable:/ { print int($2 / 1200000) }' /proc/meminfo 2>/dev/null)
+    if [ -n "$memory" ] && [ "$memory" -lt "$jobs" ]; then
+        jobs=$((memory > 1 ? memory : 1))
+    fi
+    echo "$jobs"
+}
+
+# configure FOLDER [CMAKE OPTIONS]: starts afresh when the folder was made for another place or generator.
+configure() {
+    local folder=$1 fresh=()
+    shift
+    if [ -f "$folder/CMakeCache.txt" ] &&
+        ! { grep -qxF "CMAKE_HOME_DIRECTORY:INTERNAL=$root" "$folder/CMakeCache.txt" &&
+            grep -qxF "CMAKE_GENERATOR:INTERNAL=Ninja" "$folder/CMakeCache.txt"; }; then
+        fresh=(--fresh)
+    fi
+    cmake "${fresh[@]}" -S "$root" -B "$folder" -G Ninja "$@" </dev/null 9>&-
+}
+
+# build FOLDER [NINJA OPTIONS OR TARGETS]
+build() {
+    local folder=$1
+    shift
+    ninja -C "$folder" -j "$(jobs_fitting)" "$@" </dev/null 9>&-
+}
