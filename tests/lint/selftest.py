@@ -107,7 +107,7 @@ BAD = {
         ("machine_path", "packaging/run", "cd /ho" "me/anna/x\n"),
         ("machine_path", CORE, 'auto p = "/t' 'mp/seam.db";\n'),
         ("host", "packaging/run", "curl https://deb.deb" "ian.org/x\n"),
-        ("host", "packaging/run", "curl http://10.0.0.7/x\n"),
+        ("host", "packaging/run", "curl http://" "10.0.0.7/x\n"),
         ("not_utf8", CORE, b"// \xff\n"),
         ("file_name", "core/base/baseThing.cpp", "int a;\n"),
         ("file_name", "tests/lint/Bad-name.py", "a = 1\n"),

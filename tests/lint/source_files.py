@@ -38,7 +38,8 @@ def blank_out(text, comments=True, strings=True):
             return _blank(whole) if comments else whole
         if not strings:
             return whole
-        return whole[0] + _blank(whole[1:-1]) + whole[-1]
+        opening = re.search(r"[\"']", whole).end()
+        return whole[:opening] + _blank(whole[opening:-1]) + whole[-1]
 
     return _TOKEN.sub(replace, text)
 

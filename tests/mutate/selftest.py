@@ -1,0 +1,45 @@
+"""What mutate.py changes, and what it leaves alone, on a text written for it."""
+import sys
+from pathlib import Path
+
+sys.argv = ["mutate"]
+sys.path.insert(0, str(Path(__file__).resolve().parent))
+import mutate  # noqa: E402
+
+TEXT = """\
+// a < b, 7
+#include <x>
+template <int N = 4>
+int f(const std::vector<int>& v, int&& a, int* p) {
+    static_assert(sizeof(int) == 4);
+    std::string text = "8 < 9" + name + R"(1 == 2)";
+    if (a <= 10 && !v.empty()) {
+        v.reserve(3);
+        v.push_back(a - 1);
+    }
+    return std::min(v.front(), 0x1F) * 0.5;
+}
+"""
+EXPECTED = [
+    ("<=", "<"), ("&&", "||"), ("10", "11"), ("10", "9"), ("!", ""), ("-", "+"), ("1", "2"), ("1", "0"),
+    ("3", "4"), ("3", "2"), ("std::min", "std::max"), (".front()", ".back()"), ("*", "/"), ("0.5", "1.5"),
+    ("a <= 10 && !v.empty()", "!(a <= 10 && !v.empty())"), ("v.push_back(a - 1);", ";"),
+]
+
+
+def main():
+    made = [(TEXT[m.start:m.end], m.new) for m in mutate.mutants_of("core/weld/x.cpp", TEXT)]
+    member = [m.text() for m in mutate.mutants_of("core/weld/x.h", "    int count = 3;\n    bool on = false;\n")]
+    kept = [m.new for m in mutate.mutants_of("core/weld/x.h", "constexpr int kCount = 3;\n")]
+    problems = [f"not made: {pair}" for pair in EXPECTED if pair not in made]
+    problems += [f"made without reason: {pair}" for pair in made if pair not in EXPECTED]
+    problems += [f"made without reason: {text}" for text in member]
+    if kept != ["4", "2"]:
+        problems.append(f"a constant in a header gave {kept}")
+    for problem in problems:
+        print(problem)
+    print(f"{len(made)} changes, {len(problems)} problems")
+    sys.exit(1 if problems else 0)
+
+
+main()
