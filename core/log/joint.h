@@ -1,0 +1,70 @@
+// One line of the day list: what a foreman reads of a joint before opening its record. It is worked
+// out from the weld's events alone; the log keeps a copy of it as a cache, which may be deleted at
+// any time and comes back.
+#pragma once
+
+#include "core/weld/record.h"
+
+#include <cstddef>
+#include <cstdint>
+#include <optional>
+#include <string>
+
+namespace seamclock {
+
+struct JointLine {
+    std::string weld; // "weld:UUID"
+    std::int64_t number = 0;
+    std::string type; // "production", "trial", "practice"
+    Milliseconds openedUtc{0};
+    std::chrono::minutes offset{0};
+    std::string day; // local, "2030-01-07"
+    std::string bench;
+    std::string by;   // who opened it
+    std::string seam; // "" if none
+    std::string material;
+    std::int64_t thicknessUm = 0;
+    std::int64_t lengthUm = 0;
+    std::string procedure;
+    std::string phase; // "cooling", "closed", "aborted", …
+    bool open = true;
+    std::string verdict; // as stored at closing; "incomplete" if aborted; "" while open
+    std::string
+        verdictNow; // by this program's rules, where it differs from the stored one; else ""
+    std::int64_t findings = 0;
+    std::int64_t events = 0; // the last n
+    std::string trouble;     // why its events make no weld (damage); else ""
+
+    bool operator==(const JointLine&) const = default;
+};
+
+/// Where a page of the list ended.
+struct JointKey {
+    std::int64_t openedUtcMs = 0;
+    std::string weld;
+
+    bool operator==(const JointKey&) const = default;
+};
+
+/// Absent: any. The newest come first.
+struct JointFilter {
+    std::optional<std::string> fromDay; // local dates, both included
+    std::optional<std::string> toDay;
+    std::optional<std::string> bench;
+    std::optional<std::string> by;
+    std::optional<std::string> material;
+    std::optional<std::string> verdict;
+    std::optional<std::string>
+        text; // words, all of which occur in the joint's texts (as their beginnings)
+    std::optional<JointKey> after; // the last line of the page before
+    std::size_t limit = 100;       // lines of a page
+};
+
+JointKey keyOf(const JointLine& line);
+
+JointLine lineOf(const WeldRecord& record);
+
+/// What a search for text looks through: number, seam, bench, people, sheets, remarks, reasons.
+std::string textOf(const WeldRecord& record);
+
+} // namespace seamclock

@@ -1,0 +1,85 @@
+// Reading a log of either world, over a connection of its own that can't write: lists, records,
+// recovery, export. What it gives are stored bytes and their folds; it repairs nothing and judges
+// nothing (verify.h does). Where the cache of joint lines is missing or behind, lines are worked
+// out from the events instead, so that the answer is the same. One reader belongs to one thread; a
+// writer may work on the same log meanwhile.
+#pragma once
+
+#include "core/base/result.h"
+#include "core/log/joint.h"
+#include "core/log/log_row.h"
+#include "core/weld/event.h"
+
+#include <cstdint>
+#include <functional>
+#include <memory>
+#include <optional>
+#include <string>
+#include <vector>
+
+namespace seamclock {
+
+/// A row of the chain as it is stored.
+struct StoredRow {
+    std::int64_t seq = 0;
+    std::string hash;
+    std::string body;
+
+    bool operator==(const StoredRow&) const = default;
+};
+
+struct LogHead {
+    std::int64_t seq = 0;
+    std::string hash;
+
+    bool operator==(const LogHead&) const = default;
+};
+
+class LogReader {
+public:
+    /// Unreadable: no such file, a folder, zero bytes, not a database, a log on a network file
+    /// system (read a published copy instead). Foreign: a database that is not a log of ours, or
+    /// one of a newer program. Damaged: ours, but its tables can't be read.
+    static Result<LogReader> open(const std::string& path);
+
+    LogReader(LogReader&&) noexcept;
+    LogReader& operator=(LogReader&&) noexcept;
+    ~LogReader();
+
+    const std::string& path() const;
+    const std::string& world() const; // "production" or "practice"
+    const std::string& logId() const;
+    Result<LogHead> head();
+
+    /// The events of "weld:UUID" in the order of n; empty if there is no such weld. Damaged: a body
+    /// that is no event.
+    Result<std::vector<Event>> weldEvents(const std::string& subject);
+    /// The bodies of any subject in the order of n.
+    Result<std::vector<std::string>> bodies(const std::string& subject);
+    /// The highest n of a subject; 0 if it has none.
+    Result<std::int64_t> lastN(const std::string& subject);
+    /// The highest number of a joint; 0 if there is none. The next joint gets one more.
+    Result<std::int64_t> highestNumber();
+    /// "weld:UUID" of every weld that is neither closed nor aborted, in the order they were opened.
+    Result<std::vector<std::string>> openWelds();
+    /// "weld:UUID" of the joints with this number (one, unless another log was imported).
+    Result<std::vector<std::string>> weldsNumbered(std::int64_t number);
+
+    /// One page, newest first.
+    Result<std::vector<JointLine>> joints(const JointFilter& filter);
+    /// All that match, newest first, without holding them in memory (`limit` and `after` do not
+    /// count). The callback returns false to stop, must not throw, and must not use this reader.
+    Result<void>
+    eachJoint(const JointFilter& filter, const std::function<bool(const JointLine&)>& use);
+    /// Every row of the chain by seq, likewise.
+    Result<void> eachRow(const std::function<bool(const StoredRow&)>& use);
+
+    Result<std::optional<LogDocument>> document(const std::string& sha256);
+
+private:
+    struct Inside;
+    explicit LogReader(std::unique_ptr<Inside> inside);
+    std::unique_ptr<Inside> m_inside;
+};
+
+} // namespace seamclock
