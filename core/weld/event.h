@@ -1,6 +1,7 @@
-// What can happen to a weld. A weld is a list of these events and nothing else; state, cues, record and verdict are
-// worked out from them (fold.h). The kinds are a closed variant, and each is stored exactly as contracts fix it
-// (event_codec.h). An event is a fact: it is never changed, only answered by a later one.
+// What can happen to a weld. A weld is a list of these events and nothing else; state, cues, record
+// and verdict are worked out from them (fold.h). The kinds are a closed variant, and each is stored
+// exactly as contracts fix it (event_codec.h). An event is a fact: it is never changed, only
+// answered by a later one.
 #pragma once
 
 #include "core/base/instant.h"
@@ -21,7 +22,7 @@ struct Sheet {
     std::string maker;
     std::string batch;
     std::int64_t thicknessUm = 0;
-    std::optional<std::string> mfr;  // as printed on the sheet's paper
+    std::optional<std::string> mfr; // as printed on the sheet's paper
 
     bool operator==(const Sheet&) const = default;
 };
@@ -40,16 +41,17 @@ enum class WeldType { Production, Trial, Practice };
 struct WeldOpened {
     std::int64_t number = 0;
     WeldType type = WeldType::Production;
-    std::optional<std::string> reweldOf;  // a weld's UUID
+    std::optional<std::string> reweldOf; // a weld's UUID
     std::string bench;
-    std::optional<std::string> seam;      // the seam's label
-    std::vector<Sheet> sheets;            // two
+    std::optional<std::string> seam; // the seam's label
+    std::vector<Sheet> sheets;       // two
     std::vector<std::int64_t> lengthsUm;
     std::int64_t ambientMc = 0;
     bool shielded = false;
     WeldPlan plan;
     PlanDocuments docs;
-    std::vector<std::string> flags;       // findings on calibration and certificate, e.g. "calibration_overdue"
+    std::vector<std::string>
+        flags; // findings on calibration and certificate, e.g. "calibration_overdue"
 
     bool operator==(const WeldOpened&) const = default;
 };
@@ -70,7 +72,7 @@ struct CheckMade {
     std::optional<std::int64_t> valueMilli;
     std::optional<std::string> place;
     std::optional<std::string> face;
-    std::optional<Milliseconds> takenUtc;  // carried over from an earlier weld of the shift
+    std::optional<Milliseconds> takenUtc; // carried over from an earlier weld of the shift
 
     bool operator==(const CheckMade&) const = default;
 };
@@ -100,7 +102,8 @@ struct PlateOut {
 struct FacesMet {
     bool operator==(const FacesMet&) const = default;
 };
-/// Joining reading in band and the wheel locked: cooling starts. Out of band it is stored and does not start it.
+/// Joining reading in band and the wheel locked: cooling starts. Out of band it is stored and does
+/// not start it.
 struct PressureLocked {
     bool operator==(const PressureLocked&) const = default;
 };
@@ -115,7 +118,7 @@ struct ReadingTaken {
 };
 
 struct ReasonGiven {
-    std::string limit;   // the verdict row's code
+    std::string limit; // the verdict row's code
     std::string choice;
     std::optional<std::string> text;
 
@@ -170,7 +173,7 @@ struct RemarkMade {
 };
 
 struct CueAcknowledged {
-    std::string cue;  // its code, see cues.h
+    std::string cue; // its code, see cues.h
 
     bool operator==(const CueAcknowledged&) const = default;
 };
@@ -179,7 +182,7 @@ enum class BridgeBasis { Confirmed, Unconfirmed, Backwards };
 
 /// How much weld time passed since this weld's last event, over a reboot: between lo and hi.
 struct ClockBridged {
-    std::string from;  // the boot that ended
+    std::string from; // the boot that ended
     Milliseconds lo{0};
     Milliseconds hi{0};
     BridgeBasis basis = BridgeBasis::Unconfirmed;
@@ -196,7 +199,7 @@ struct ClockJumped {
 /// One reason of a stored verdict.
 struct StoredReason {
     std::string code;
-    std::string grade;  // "out", "remark", "incomplete"
+    std::string grade; // "out", "remark", "incomplete"
     std::optional<std::int64_t> limit;
     std::optional<std::int64_t> actual;
     std::string unit;
@@ -260,9 +263,9 @@ using WeldDetail = std::variant<
 
 struct Event {
     Instant at;
-    std::string by;       // "person:ID" or "station"
-    std::string subject;  // "weld:UUID"
-    std::int64_t n = 0;   // 1, 2, … within the subject
+    std::string by;      // "person:ID" or "station"
+    std::string subject; // "weld:UUID"
+    std::int64_t n = 0;  // 1, 2, … within the subject
     WeldDetail d;
 
     bool operator==(const Event&) const = default;
@@ -274,7 +277,8 @@ std::string_view kindOf(const WeldDetail& detail);
 /// Whether an operator may take it back within ten seconds.
 bool isTakeable(const WeldDetail& detail);
 
-/// The five pivotal events; whether a release step is the first is known only with the state, so it is not counted here.
+/// The five pivotal events; whether a release step is the first is known only with the state, so it
+/// is not counted here.
 bool isPivotal(const WeldDetail& detail);
 
 std::string_view toString(WeldType type);

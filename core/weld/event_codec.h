@@ -12,7 +12,8 @@ namespace seamclock {
 /// The body: canonical JSON. Malformed only if a text is not UTF-8.
 Result<std::string> toBody(const Event& event);
 
-/// Malformed: not canonical, an unknown kind or version, a field missing, unknown or of the wrong type.
+/// Malformed: not canonical, an unknown kind or version, a field missing, unknown or of the wrong
+/// type.
 Result<Event> eventFromBody(std::string_view body);
 
 } // namespace seamclock

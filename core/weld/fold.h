@@ -1,5 +1,6 @@
-// A weld is what its events make of it. `apply` adds one event to a live weld, `fold` makes a weld from all of them;
-// the law is that both always agree. Take-back, backdating and a bridge fold again what remains.
+// A weld is what its events make of it. `apply` adds one event to a live weld, `fold` makes a weld
+// from all of them; the law is that both always agree. Take-back, backdating and a bridge fold
+// again what remains.
 #pragma once
 
 #include "core/weld/step.h"
@@ -20,8 +21,8 @@ struct WeldClock {
 };
 
 struct Weld {
-    WeldPlan plan;              // the one in force
-    std::vector<Event> events;  // n = 1, 2, …
+    WeldPlan plan;             // the one in force
+    std::vector<Event> events; // n = 1, 2, …
     State state;
     WeldClock clock;
 
@@ -30,8 +31,9 @@ struct Weld {
     bool operator==(const Weld&) const = default;
 };
 
-/// An event that still stands: not taken back, at its instant as corrected by backdating, with its values as
-/// corrected. Take-backs, backdatings and corrections themselves are not in the list of these.
+/// An event that still stands: not taken back, at its instant as corrected by backdating, with its
+/// values as corrected. Take-backs, backdatings and corrections themselves are not in the list of
+/// these.
 struct Retained {
     std::int64_t n = 0;
     WeldTime t;
@@ -42,8 +44,8 @@ struct Retained {
     bool operator==(const Retained&) const = default;
 };
 
-/// The first event of a weld. Refused: not weld_opened, n not 1, a plan that is not ready or has no scale, not two
-/// sheets, an empty subject.
+/// The first event of a weld. Refused: not weld_opened, n not 1, a plan that is not ready or has no
+/// scale, not two sheets, an empty subject.
 Result<Weld> open(const Event& event);
 
 /// The weld with one more event. Refused: the event does not fit; the weld is unchanged.
@@ -58,7 +60,8 @@ std::vector<Retained> retained(const std::vector<Event>& events);
 /// Weld time at an instant. Refused: another boot than the weld's; bridge first.
 Result<WeldTime> weldTimeAt(const Weld& weld, const Instant& at);
 
-/// The n of the last retained event that can be taken back; 0 if there is none. An intent names it (`onto`).
+/// The n of the last retained event that can be taken back; 0 if there is none. An intent names it
+/// (`onto`).
 std::int64_t lastTakeable(const Weld& weld);
 
 } // namespace seamclock

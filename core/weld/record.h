@@ -1,5 +1,5 @@
-// The record of a joint: set and actual side by side, from its events alone. Reports and lists are printed from it;
-// a cache row that holds some of it can be deleted and comes back.
+// The record of a joint: set and actual side by side, from its events alone. Reports and lists are
+// printed from it; a cache row that holds some of it can be deleted and comes back.
 #pragma once
 
 #include "core/weld/verdict.h"
@@ -12,12 +12,12 @@ namespace seamclock {
 
 /// One phase as it went. Durations are intervals since a bridge may lie in them.
 struct PhaseRecord {
-    std::string phase;  // "alignment", "soak", "changeover", "build_up", "cooling"
-    std::int64_t fromN = 0;   // the event it began with
-    std::int64_t toN = 0;     // and ended with; 0: it has not
+    std::string phase;      // "alignment", "soak", "changeover", "build_up", "cooling"
+    std::int64_t fromN = 0; // the event it began with
+    std::int64_t toN = 0;   // and ended with; 0: it has not
     Instant from;
     std::optional<WeldTime> took;
-    std::optional<Milliseconds> low;     // limits as planned
+    std::optional<Milliseconds> low; // limits as planned
     std::optional<Milliseconds> target;
     std::optional<Milliseconds> high;
 
@@ -25,26 +25,26 @@ struct PhaseRecord {
 };
 
 struct WeldRecord {
-    std::string weld;    // "weld:UUID"
+    std::string weld; // "weld:UUID"
     WeldOpened opened;
     Instant openedAt;
     std::string openedBy;
-    WeldPlan plan;       // the one it was welded with
+    WeldPlan plan; // the one it was welded with
     std::string phaseNow;
     std::vector<PhaseRecord> phases;
-    std::vector<Retained> checks;      // CheckMade, CheckOverridden
-    std::vector<Retained> readings;    // ReadingTaken
-    std::vector<Retained> beads;       // BeadMeasured
-    std::vector<Retained> remarks;     // RemarkMade
-    std::vector<Retained> reasons;     // ReasonGiven
-    std::vector<Retained> releases;    // ReleaseStep
+    std::vector<Retained> checks;   // CheckMade, CheckOverridden
+    std::vector<Retained> readings; // ReadingTaken
+    std::vector<Retained> beads;    // BeadMeasured
+    std::vector<Retained> remarks;  // RemarkMade
+    std::vector<Retained> reasons;  // ReasonGiven
+    std::vector<Retained> releases; // ReleaseStep
     std::vector<Retained> photos;
-    std::vector<Retained> decisions;   // Graded, Decided, SignedOff
+    std::vector<Retained> decisions; // Graded, Decided, SignedOff
     std::optional<Instant> numberedAt;
     std::optional<WeldAborted> aborted;
-    std::optional<WeldClosed> stored;  // the verdict as it was stored
-    Verdict verdict;                   // by the rules of this program
-    std::vector<Event> events;         // all, with what was taken back
+    std::optional<WeldClosed> stored; // the verdict as it was stored
+    Verdict verdict;                  // by the rules of this program
+    std::vector<Event> events;        // all, with what was taken back
 
     bool operator==(const WeldRecord&) const = default;
 };

@@ -1,5 +1,6 @@
-// Where a weld is: one small struct for each state, holding only what its own deadlines and next steps need. Times
-// are weld time: ms since weld_opened, an interval since a reboot may have been bridged.
+// Where a weld is: one small struct for each state, holding only what its own deadlines and next
+// steps need. Times are weld time: ms since weld_opened, an interval since a reboot may have been
+// bridged.
 #pragma once
 
 #include "core/base/instant.h"
@@ -13,8 +14,9 @@
 
 namespace seamclock {
 
-/// Weld time known to lie in [lo, hi]; both advance together, and part only at a bridge. What must at least have
-/// passed (cooling) is counted with lo, what may at most have passed (changeover) with hi.
+/// Weld time known to lie in [lo, hi]; both advance together, and part only at a bridge. What must
+/// at least have passed (cooling) is counted with lo, what may at most have passed (changeover)
+/// with hi.
 struct WeldTime {
     Milliseconds lo{0};
     Milliseconds hi{0};
@@ -26,7 +28,7 @@ struct WeldTime {
 
 struct Preparing {
     std::vector<std::string> openChecks;
-    std::set<std::string> settled;  // passed, or overridden
+    std::set<std::string> settled; // passed, or overridden
 
     bool operator==(const Preparing&) const = default;
 };
@@ -53,16 +55,16 @@ struct BuildingUp {
     WeldTime from;
     WeldTime target;
     WeldTime late;
-    std::optional<WeldTime> inBandSince;       // the first joining reading in band
-    std::optional<std::int64_t> lastReading;   // joining, in thousandths
+    std::optional<WeldTime> inBandSince;     // the first joining reading in band
+    std::optional<std::int64_t> lastReading; // joining, in thousandths
 
     bool operator==(const BuildingUp&) const = default;
 };
 struct Cooling {
     WeldTime from;
     WeldTime due;
-    std::vector<WeldTime> rechecks;            // when each is due
-    std::vector<bool> recheckSettled;          // read, or acknowledged
+    std::vector<WeldTime> rechecks;   // when each is due
+    std::vector<bool> recheckSettled; // read, or acknowledged
     bool doneAcknowledged = false;
 
     bool operator==(const Cooling&) const = default;

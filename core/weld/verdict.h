@@ -1,6 +1,7 @@
-// The verdict: worked out from a weld's events and its plan's limits alone, never from an estimate. All reasons are
-// listed; the word is the first that matches: incomplete, out of limits, within limits with remarks, within limits.
-// A value on its limit is within. Rules 1 (contracts); a person's decision about the joint is another thing.
+// The verdict: worked out from a weld's events and its plan's limits alone, never from an estimate.
+// All reasons are listed; the word is the first that matches: incomplete, out of limits, within
+// limits with remarks, within limits. A value on its limit is within. Rules 1 (contracts); a
+// person's decision about the joint is another thing.
 #pragma once
 
 #include "core/weld/fold.h"
@@ -16,21 +17,21 @@ namespace seamclock {
 inline constexpr std::int64_t kVerdictRules = 1;
 
 enum class Grade { Incomplete, Out, Remark };
-std::string_view toString(Grade grade);  // "incomplete", "out", "remark"
+std::string_view toString(Grade grade); // "incomplete", "out", "remark"
 
 struct Finding {
-    std::string code;  // the verdict row, or what was remarked: "changeover", "step_taken_back"
+    std::string code; // the verdict row, or what was remarked: "changeover", "step_taken_back"
     Grade grade = Grade::Remark;
     std::optional<std::int64_t> limit;
     std::optional<std::int64_t> actual;
-    std::string unit;  // of limit and actual: "ms", "um", "mC", "milli"
-    std::string text;  // one English sentence
+    std::string unit; // of limit and actual: "ms", "um", "mC", "milli"
+    std::string text; // one English sentence
 
     bool operator==(const Finding&) const = default;
 };
 
 enum class VerdictWord { WithinLimits, WithRemarks, OutOfLimits, Incomplete };
-std::string_view toString(VerdictWord word);  // "within limits", "within limits with remarks", …
+std::string_view toString(VerdictWord word); // "within limits", "within limits with remarks", …
 
 struct Verdict {
     VerdictWord word = VerdictWord::Incomplete;

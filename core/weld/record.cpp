@@ -1,0 +1,122 @@
+#include "core/weld/record.h"
+
+namespace seamclock {
+
+namespace {
+
+PhaseRecord begun(const char* phase, const Retained& from) {
+    PhaseRecord out;
+    out.phase = phase;
+    out.fromN = from.n;
+    out.from = from.at;
+    return out;
+}
+
+void end(PhaseRecord& phase, WeldTime from, const Retained& to) {
+    phase.toN = to.n;
+    phase.took = to.t - from;
+}
+
+// The five phases, each from its pivotal event to the next one's.
+std::vector<PhaseRecord> phasesOf(const Weld& weld, const std::vector<Retained>& events) {
+    const WeldPlan& plan = weld.plan;
+    std::vector<PhaseRecord> out;
+    WeldTime from;
+    // Out of band a lock is stored and does not start cooling: only the last one did, once cooling
+    // has begun.
+    std::int64_t lock = 0;
+    for (const Retained& one : events) {
+        if (std::holds_alternative<PressureLocked>(one.d) &&
+            !std::holds_alternative<BuildingUp>(weld.state)) {
+            lock = one.n;
+        }
+    }
+    const auto next = [&](const char* phase, const Retained& at) {
+        if (!out.empty() && !out.back().took) {
+            end(out.back(), from, at);
+        }
+        out.push_back(begun(phase, at));
+        from = at.t;
+    };
+    for (const Retained& one : events) {
+        if (std::holds_alternative<AlignmentStarted>(one.d)) {
+            next("alignment", one);
+            out.back().target = plan.alignMedian;
+            out.back().high = plan.alignLate;
+        } else if (std::holds_alternative<SoakStarted>(one.d)) {
+            next("soak", one);
+            out.back().low = plan.soak->low;
+            out.back().target = plan.soak->target;
+            out.back().high = plan.soak->high;
+        } else if (std::holds_alternative<PlateOut>(one.d)) {
+            next("changeover", one);
+            out.back().high = plan.changeoverMax;
+        } else if (std::holds_alternative<FacesMet>(one.d)) {
+            next("build_up", one);
+            out.back().low = plan.buildUp->low;
+            out.back().target = plan.buildUp->target;
+            out.back().high = plan.buildUp->high;
+        } else if (const auto* reading = std::get_if<ReadingTaken>(&one.d)) {
+            const bool joining = reading->phase == ReadingPhase::Joining && !out.empty() &&
+                                 out.back().phase == "build_up" && !out.back().took;
+            if (joining && plan.scale->joining.holds(reading->readingMilli)) {
+                end(out.back(), from, one);
+            }
+        } else if (one.n == lock) {
+            next("cooling", one);
+            out.back().low = plan.cooling->atLeast;
+        } else if (std::holds_alternative<ReleaseStep>(one.d)) {
+            if (!out.empty() && out.back().phase == "cooling" && !out.back().took) {
+                end(out.back(), from, one);
+            }
+        }
+    }
+    return out;
+}
+
+} // namespace
+
+WeldRecord record(const Weld& weld) {
+    WeldRecord out;
+    out.weld = weld.id();
+    const auto events = retained(weld.events);
+    out.opened = std::get<WeldOpened>(events.front().d);
+    out.openedAt = weld.events.front().at;
+    out.openedBy = weld.events.front().by;
+    out.plan = weld.plan;
+    out.phaseNow = phaseName(weld.state);
+    out.phases = phasesOf(weld, events);
+    for (const Retained& one : events) {
+        if (std::holds_alternative<CheckMade>(one.d) ||
+            std::holds_alternative<CheckOverridden>(one.d)) {
+            out.checks.push_back(one);
+        } else if (std::holds_alternative<ReadingTaken>(one.d)) {
+            out.readings.push_back(one);
+        } else if (std::holds_alternative<BeadMeasured>(one.d)) {
+            out.beads.push_back(one);
+        } else if (std::holds_alternative<RemarkMade>(one.d)) {
+            out.remarks.push_back(one);
+        } else if (std::holds_alternative<ReasonGiven>(one.d)) {
+            out.reasons.push_back(one);
+        } else if (std::holds_alternative<ReleaseStep>(one.d)) {
+            out.releases.push_back(one);
+        } else if (std::holds_alternative<PhotoAdded>(one.d)) {
+            out.photos.push_back(one);
+        } else if (
+            std::holds_alternative<Graded>(one.d) || std::holds_alternative<Decided>(one.d) ||
+            std::holds_alternative<SignedOff>(one.d)) {
+            out.decisions.push_back(one);
+        } else if (std::holds_alternative<JointNumbered>(one.d)) {
+            out.numberedAt = one.at;
+        } else if (const auto* aborted = std::get_if<WeldAborted>(&one.d)) {
+            out.aborted = *aborted;
+        } else if (const auto* closed = std::get_if<WeldClosed>(&one.d)) {
+            out.stored = *closed;
+        }
+    }
+    out.verdict = verdict(weld);
+    out.events = weld.events;
+    return out;
+}
+
+} // namespace seamclock

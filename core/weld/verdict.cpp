@@ -1,0 +1,582 @@
+#include "core/weld/verdict.h"
+
+#include <algorithm>
+#include <fmt/format.h>
+#include <map>
+#include <utility>
+
+namespace seamclock {
+
+namespace {
+
+constexpr std::int64_t kFacesDifferMc = 10'000; // [mK] faces of one plate
+constexpr std::int64_t kBeadAboveMinUm = 1'000; // bead within up to this above its minimum
+constexpr Milliseconds kTwoTaps{500};           // changeover: the error of two taps
+constexpr Milliseconds kSoakShortRemark{2'000};
+
+std::string seconds(Milliseconds value) {
+    return fmt::format("{:.3f} s", static_cast<double>(value.count()) / 1e3);
+}
+std::string minutes(Milliseconds value) {
+    return fmt::format("{:.2f} min", static_cast<double>(value.count()) / 6e4);
+}
+std::string thousandths(std::int64_t value) {
+    return fmt::format("{:.1f}", static_cast<double>(value) / 1e3);
+}
+std::string hundredths(std::int64_t value) {
+    return fmt::format("{:.2f}", static_cast<double>(value) / 1e3);
+}
+
+// One pass over what still stands; each rule then looks at what it needs.
+struct Course {
+    explicit Course(const Weld& weld)
+        : plan(weld.plan), state(weld.state), events(retained(weld.events)) {
+        for (const Retained& one : events) {
+            if (std::holds_alternative<AlignmentStarted>(one.d)) {
+                aligned = &one;
+            } else if (std::holds_alternative<SoakStarted>(one.d)) {
+                soaked = &one;
+            } else if (std::holds_alternative<PlateOut>(one.d)) {
+                plateOut = &one;
+            } else if (std::holds_alternative<FacesMet>(one.d)) {
+                met = &one;
+            } else if (std::holds_alternative<PressureLocked>(one.d)) {
+                lastLock = &one;
+            } else if (std::holds_alternative<ReleaseStep>(one.d) && released == nullptr) {
+                released = &one;
+            }
+        }
+        // While building up, a lock out of band did not start cooling.
+        locked = std::holds_alternative<BuildingUp>(state) ? nullptr : lastLock;
+    }
+
+    std::vector<const Retained*> readings(ReadingPhase phase) const {
+        std::vector<const Retained*> out;
+        for (const Retained& one : events) {
+            const auto* reading = std::get_if<ReadingTaken>(&one.d);
+            if (reading != nullptr && reading->phase == phase) {
+                out.push_back(&one);
+            }
+        }
+        return out;
+    }
+
+    const WeldPlan& plan;
+    const State& state;
+    std::vector<Retained> events;
+    const Retained* aligned = nullptr;
+    const Retained* soaked = nullptr;
+    const Retained* plateOut = nullptr;
+    const Retained* met = nullptr;
+    const Retained* lastLock = nullptr;
+    const Retained* locked = nullptr;
+    const Retained* released = nullptr;
+};
+
+using Findings = std::vector<Finding>;
+
+std::int64_t valueOf(const Retained* reading) {
+    return std::get<ReadingTaken>(reading->d).readingMilli;
+}
+
+void judgePlate(const Course& course, Findings& out) {
+    // The latest value for each place and face is the one that was welded with.
+    std::map<std::pair<std::string, std::string>, std::int64_t> latest;
+    for (const Retained& one : course.events) {
+        const auto* check = std::get_if<CheckMade>(&one.d);
+        if (check != nullptr && check->check == "plate_temperature" && check->valueMc) {
+            latest[{check->place.value_or(""), check->face.value_or("")}] = *check->valueMc;
+        }
+    }
+    if (latest.empty()) {
+        out.push_back(
+            {"plate_temperature",
+             Grade::Incomplete,
+             {},
+             {},
+             "",
+             "The plate's temperature was never given."});
+        return;
+    }
+    const auto colder = [](const auto& a, const auto& b) { return a.second < b.second; };
+    const std::int64_t low = std::min_element(latest.begin(), latest.end(), colder)->second;
+    const std::int64_t high = std::max_element(latest.begin(), latest.end(), colder)->second;
+    const auto outside = [&](std::int64_t actual, std::int64_t limit, const char* word) {
+        out.push_back(
+            {"plate_temperature", Grade::Out, limit, actual, "mC",
+             fmt::format(
+                 "The plate's face was {} °C, {} the allowed {} °C.", thousandths(actual), word,
+                 thousandths(limit))});
+    };
+    if (course.aligned != nullptr && low < course.plan.plate->minMc) {
+        outside(low, course.plan.plate->minMc, "below");
+    } else if (course.aligned != nullptr && high > course.plan.plate->maxMc) {
+        outside(high, course.plan.plate->maxMc, "above");
+    }
+    if (high - low > kFacesDifferMc) {
+        out.push_back(
+            {"plate_faces_differ", Grade::Remark, kFacesDifferMc, high - low, "mC",
+             fmt::format("The plate's faces differ by {} K.", thousandths(high - low))});
+    }
+}
+
+void judgeAlignment(const Course& course, Findings& out) {
+    const std::int64_t least = *course.plan.beadMinUm;
+    std::optional<std::int64_t> bead;
+    for (const Retained& one : course.events) {
+        const auto* check = std::get_if<CheckMade>(&one.d);
+        if (check != nullptr && check->check == "alignment_bead" && check->valueUm) {
+            bead = *check->valueUm;
+        }
+    }
+    if (course.soaked != nullptr && bead && *bead < least) {
+        out.push_back(
+            {"alignment_bead", Grade::Out, least, *bead, "um",
+             fmt::format(
+                 "The smallest alignment bead was {} mm; at least {} mm is asked.",
+                 hundredths(*bead), hundredths(least))});
+    } else if (course.soaked != nullptr && bead && *bead > least + kBeadAboveMinUm) {
+        out.push_back(
+            {"alignment_bead", Grade::Remark, least + kBeadAboveMinUm, *bead, "um",
+             fmt::format(
+                 "The alignment bead was {} mm, above {} mm.", hundredths(*bead),
+                 hundredths(least + kBeadAboveMinUm))});
+    }
+    if (course.soaked == nullptr || course.aligned == nullptr || !course.plan.alignMedian) {
+        return;
+    }
+    const WeldTime took = course.soaked->t - course.aligned->t;
+    const Milliseconds median = *course.plan.alignMedian;
+    if (took.hi > median * 2 || took.lo * 4 < median) {
+        const bool slow = took.hi > median * 2;
+        out.push_back(
+            {"alignment_time", Grade::Remark, (slow ? median * 2 : median / 4).count(),
+             (slow ? took.hi : took.lo).count(), "ms",
+             fmt::format(
+                 "Alignment took {}; this bench's median is {}.", seconds(slow ? took.hi : took.lo),
+                 seconds(median))});
+    }
+}
+
+void judgeSoak(const Course& course, Findings& out) {
+    if (course.soaked == nullptr || course.plateOut == nullptr) {
+        return;
+    }
+    const ReadingBand& band = course.plan.scale->soak;
+    const auto readings = course.readings(ReadingPhase::Soak);
+    const auto highest =
+        std::max_element(readings.begin(), readings.end(), [](const auto* a, const auto* b) {
+            return valueOf(a) < valueOf(b);
+        });
+    if (readings.empty()) {
+        out.push_back(
+            {"soak_pressure", Grade::Remark, {}, {}, "", "The soak reading was not taken."});
+    } else if (valueOf(*highest) > band.highMilli) {
+        out.push_back(
+            {"soak_pressure", Grade::Out, band.highMilli, valueOf(*highest), "milli",
+             fmt::format(
+                 "The soak reading was {}; at most {} is allowed.", hundredths(valueOf(*highest)),
+                 hundredths(band.highMilli))});
+    }
+    const TimeBand& soak = *course.plan.soak;
+    const WeldTime took = course.plateOut->t - course.soaked->t;
+    if (took.lo >= soak.low && took.hi <= soak.high) {
+        return;
+    }
+    const bool isShort = took.lo < soak.low;
+    const Milliseconds limit = isShort ? soak.low : soak.high;
+    const Milliseconds actual = isShort ? took.lo : took.hi;
+    const bool remark =
+        took.lo >= soak.low - kSoakShortRemark && took.hi.count() * 4 <= soak.target.count() * 5;
+    out.push_back(
+        {"soak_time", remark ? Grade::Remark : Grade::Out, limit.count(), actual.count(), "ms",
+         fmt::format(
+             "Soak took {}; {} is {}.", seconds(actual), isShort ? "at least" : "at most",
+             seconds(limit))});
+}
+
+void judgeChangeover(const Course& course, Findings& out) {
+    if (course.plateOut == nullptr || course.met == nullptr) {
+        return;
+    }
+    const Milliseconds limit = *course.plan.changeoverMax;
+    const Milliseconds took = (course.met->t - course.plateOut->t).hi;
+    if (took <= limit) {
+        return;
+    }
+    out.push_back(
+        {"changeover", took <= limit + kTwoTaps ? Grade::Remark : Grade::Out, limit.count(),
+         took.count(), "ms",
+         fmt::format("Changeover took {}; at most {} is allowed.", seconds(took), seconds(limit))});
+}
+
+const Retained* firstInBand(const Course& course) {
+    for (const Retained* reading : course.readings(ReadingPhase::Joining)) {
+        if (course.plan.scale->joining.holds(valueOf(reading))) {
+            return reading;
+        }
+    }
+    return nullptr;
+}
+
+void judgeBuildUp(const Course& course, Findings& out) {
+    if (course.met == nullptr) {
+        return;
+    }
+    const ReadingBand& band = course.plan.scale->joining;
+    for (const Retained* reading : course.readings(ReadingPhase::Joining)) {
+        if (valueOf(reading) > band.highMilli) {
+            out.push_back(
+                {"build_up", Grade::Out, band.highMilli, valueOf(reading), "milli",
+                 fmt::format(
+                     "The joining reading was {}, above its band's end of {}.",
+                     hundredths(valueOf(reading)), hundredths(band.highMilli))});
+            break;
+        }
+    }
+    const Retained* inBand = firstInBand(course);
+    const bool before =
+        inBand != nullptr && (course.locked == nullptr || inBand->n < course.locked->n);
+    const Retained* end = before ? inBand : course.locked;
+    if (end == nullptr) {
+        return;
+    }
+    const TimeBand& planned = *course.plan.buildUp;
+    const WeldTime took = end->t - course.met->t;
+    if (took.lo >= planned.low && took.hi <= planned.high) {
+        return;
+    }
+    const bool fast = took.lo < planned.low;
+    const Milliseconds actual = fast ? took.lo : took.hi;
+    const Milliseconds limit = fast ? planned.low : planned.high;
+    const bool remark = took.lo.count() * 100 >= planned.target.count() * 40 &&
+                        took.hi.count() * 100 <= planned.target.count() * 170;
+    out.push_back(
+        {"build_up", remark ? Grade::Remark : Grade::Out, limit.count(), actual.count(), "ms",
+         fmt::format(
+             "Build-up took {}; {} is {}.", seconds(actual), fast ? "at least" : "at most",
+             seconds(limit))});
+}
+
+bool belowHalf(const WeldPlan::ScalePlan& scale, std::int64_t reading) {
+    return 2 * (reading - scale.zeroMilli) < scale.joining.setMilli - scale.zeroMilli;
+}
+
+// Low at a re-check: topped up in the first third it is a remark, later or never it was left low.
+std::optional<Finding> judgeRechecks(const Course& course) {
+    const WeldPlan::ScalePlan& scale = *course.plan.scale;
+    const auto readings = course.readings(ReadingPhase::Recheck);
+    const auto finding = [&](Grade grade, std::int64_t limit, std::int64_t actual,
+                             const std::string& text) {
+        return Finding{
+            "joining_reading",
+            grade,
+            limit,
+            actual,
+            "milli",
+            fmt::format("{}: {}, limit {}.", text, hundredths(actual), hundredths(limit))};
+    };
+    std::optional<Finding> worst;
+    for (std::size_t i = 0; i < readings.size(); ++i) {
+        const std::int64_t actual = valueOf(readings[i]);
+        if (belowHalf(scale, actual)) {
+            return finding(
+                Grade::Out, scale.zeroMilli + (scale.joining.setMilli - scale.zeroMilli) / 2,
+                actual, "The reading fell below half in cooling");
+        }
+        if (actual > scale.joining.highMilli) {
+            worst = finding(
+                Grade::Out, scale.joining.highMilli, actual,
+                "The reading was above its band in cooling");
+        }
+        if (actual >= scale.joining.lowMilli) {
+            continue;
+        }
+        const auto toppedUp = std::find_if(
+            readings.begin() + static_cast<std::ptrdiff_t>(i), readings.end(),
+            [&](const Retained* later) { return valueOf(later) >= scale.joining.lowMilli; });
+        const bool early =
+            toppedUp != readings.end() &&
+            ((*toppedUp)->t - course.locked->t).hi * 3 <= course.plan.cooling->atLeast;
+        if (early && !worst) {
+            worst = finding(
+                Grade::Remark, scale.joining.lowMilli, actual,
+                "The reading was low and was topped up in the first third of cooling");
+        } else if (!early && (toppedUp != readings.end() || course.released != nullptr)) {
+            worst = finding(
+                Grade::Out, scale.joining.lowMilli, actual, "The reading was left low in cooling");
+        }
+    }
+    return worst;
+}
+
+void judgeJoining(const Course& course, Findings& out) {
+    const auto readings = course.readings(ReadingPhase::Joining);
+    if (readings.empty()) {
+        out.push_back(
+            {"joining_reading",
+             Grade::Incomplete,
+             {},
+             {},
+             "",
+             "The joining reading was never given."});
+    } else if (
+        course.locked != nullptr &&
+        valueOf(readings.back()) < course.plan.scale->joining.lowMilli) {
+        out.push_back(
+            {"joining_reading", Grade::Out, course.plan.scale->joining.lowMilli,
+             valueOf(readings.back()), "milli",
+             fmt::format(
+                 "The joining reading was {}, below its band's end of {}.",
+                 hundredths(valueOf(readings.back())),
+                 hundredths(course.plan.scale->joining.lowMilli))});
+        return;
+    }
+    if (course.locked != nullptr) {
+        if (auto finding = judgeRechecks(course)) {
+            out.push_back(std::move(*finding));
+        }
+    }
+}
+
+void judgeMissedRechecks(const Course& course, Findings& out) {
+    if (course.locked == nullptr || course.released == nullptr) {
+        return;
+    }
+    const WeldPlan::Cooling& cooling = *course.plan.cooling;
+    for (std::size_t i = 0; i < cooling.rechecks.size(); ++i) {
+        const bool last = i + 1 == cooling.rechecks.size();
+        const Milliseconds from = cooling.rechecks[i];
+        const Milliseconds until = last ? cooling.atLeast * 2 / 3 : cooling.rechecks[i + 1];
+        const auto readings = course.readings(ReadingPhase::Recheck);
+        // Over a bridge a reading counts if it may have been in time.
+        const bool read = std::any_of(readings.begin(), readings.end(), [&](const Retained* one) {
+            const WeldTime at = one->t - course.locked->t;
+            return at.hi >= from && at.lo < until;
+        });
+        if (!read) {
+            out.push_back(
+                {"recheck_missed",
+                 Grade::Remark,
+                 from.count(),
+                 {},
+                 "ms",
+                 fmt::format("The scale was not read again at {} of cooling.", minutes(from))});
+        }
+    }
+}
+
+void judgeCooling(const Course& course, Findings& out) {
+    if (course.locked == nullptr || course.released == nullptr) {
+        return;
+    }
+    const Milliseconds least = course.plan.cooling->atLeast;
+    const Milliseconds took = (course.released->t - course.locked->t).lo;
+    if (took < least) {
+        out.push_back(
+            {"cooling", Grade::Out, least.count(), took.count(), "ms",
+             fmt::format("Cooling took {}; at least {} is asked.", minutes(took), minutes(least))});
+    }
+}
+
+void judgeBead(const Course& course, Findings& out) {
+    std::optional<std::int64_t> smallestK;
+    std::optional<std::int64_t> worstStep;
+    for (const Retained& one : course.events) {
+        if (const auto* bead = std::get_if<BeadMeasured>(&one.d)) {
+            smallestK = std::min(smallestK.value_or(bead->kUm), bead->kUm);
+            worstStep = std::max(worstStep.value_or(bead->misalignmentUm), bead->misalignmentUm);
+        }
+    }
+    const bool looked = std::holds_alternative<Inspecting>(course.state) ||
+                        std::holds_alternative<Closed>(course.state);
+    if (!smallestK) {
+        if (looked) {
+            out.push_back(
+                {"bead_not_measured", Grade::Remark, {}, {}, "", "The bead was not measured."});
+        }
+        return;
+    }
+    const std::int64_t most = course.plan.misalignmentMaxUm;
+    if (*worstStep > most) {
+        out.push_back(
+            {"misalignment", Grade::Out, most, *worstStep, "um",
+             fmt::format(
+                 "The faces are out of line by {} mm; at most {} mm is allowed.",
+                 hundredths(*worstStep), hundredths(most))});
+    }
+    if (*smallestK <= 0) {
+        out.push_back(
+            {"bead_k", Grade::Out, 0, *smallestK, "um",
+             fmt::format(
+                 "The valley of the bead lies {} mm above the sheet; it must stand above it.",
+                 hundredths(*smallestK))});
+    }
+}
+
+bool isPhaseStep(const WeldDetail& detail, const WeldPlan& plan) {
+    const auto* release = std::get_if<ReleaseStep>(&detail);
+    return isPivotal(detail) || (release != nullptr && release->step == plan.releaseOrder.front());
+}
+
+Finding remark(const char* code, std::string text) {
+    return {code, Grade::Remark, {}, {}, "", std::move(text)};
+}
+
+void addRemarks(const Weld& weld, const Course& course, Findings& out) {
+    for (const Event& event : weld.events) {
+        const auto* back = std::get_if<StepTakenBack>(&event.d);
+        const auto* dated = std::get_if<StepBackdated>(&event.d);
+        if (back != nullptr || dated != nullptr) {
+            const std::int64_t n = back != nullptr ? back->targetN : dated->targetN;
+            const Event& target = weld.events[static_cast<std::size_t>(n - 1)];
+            if (!isPhaseStep(target.d, course.plan)) {
+                continue;
+            }
+            const std::string first = toIsoUtc(target.at.utc);
+            if (back != nullptr) {
+                out.push_back(remark(
+                    "step_taken_back", fmt::format(
+                                           "{} of {} was taken back at {}.", kindOf(target.d),
+                                           first, toIsoUtc(event.at.utc))));
+            } else {
+                out.push_back(remark(
+                    "step_backdated", fmt::format(
+                                          "{} of {} was set back to {}.", kindOf(target.d), first,
+                                          toIsoUtc(target.at.utc - dated->earlier))));
+            }
+        } else if (const auto* bridge = std::get_if<ClockBridged>(&event.d)) {
+            out.push_back(remark(
+                "bridge_used",
+                fmt::format(
+                    "The power was off; between {} and {} passed ({}).", seconds(bridge->lo),
+                    seconds(bridge->hi), toString(bridge->basis))));
+        } else if (const auto* jump = std::get_if<ClockJumped>(&event.d)) {
+            out.push_back(remark(
+                "clock_jumped", fmt::format("The wall clock jumped by {}.", seconds(jump->delta))));
+        } else if (const auto* overridden = std::get_if<CheckOverridden>(&event.d)) {
+            out.push_back(remark(
+                "check_overridden",
+                fmt::format(
+                    "The check {} was passed over: {}.", overridden->check, overridden->reason)));
+        } else if (const auto* said = std::get_if<RemarkMade>(&event.d)) {
+            out.push_back(remark("remark_made", said->text));
+        }
+    }
+    for (const std::string& flag : weld.opened().flags) {
+        out.push_back(remark(flag.c_str(), fmt::format("At the start: {}.", flag)));
+    }
+}
+
+VerdictWord wordFor(const Findings& all) {
+    const auto has = [&](Grade grade) {
+        return std::any_of(all.begin(), all.end(), [grade](const Finding& finding) {
+            return finding.grade == grade;
+        });
+    };
+    if (has(Grade::Incomplete)) {
+        return VerdictWord::Incomplete;
+    }
+    if (has(Grade::Out)) {
+        return VerdictWord::OutOfLimits;
+    }
+    return all.empty() ? VerdictWord::WithinLimits : VerdictWord::WithRemarks;
+}
+
+} // namespace
+
+std::string_view toString(Grade grade) {
+    switch (grade) {
+    case Grade::Incomplete:
+        return "incomplete";
+    case Grade::Out:
+        return "out";
+    case Grade::Remark:
+        return "remark";
+    }
+    return "";
+}
+
+std::string_view toString(VerdictWord word) {
+    switch (word) {
+    case VerdictWord::WithinLimits:
+        return "within limits";
+    case VerdictWord::WithRemarks:
+        return "within limits with remarks";
+    case VerdictWord::OutOfLimits:
+        return "out of limits";
+    case VerdictWord::Incomplete:
+        return "incomplete";
+    }
+    return "";
+}
+
+std::vector<Finding> findings(const Weld& weld) {
+    const Course course(weld);
+    Findings out;
+    judgePlate(course, out);
+    judgeAlignment(course, out);
+    judgeSoak(course, out);
+    judgeChangeover(course, out);
+    judgeBuildUp(course, out);
+    judgeJoining(course, out);
+    judgeMissedRechecks(course, out);
+    judgeCooling(course, out);
+    judgeBead(course, out);
+    addRemarks(weld, course, out);
+    for (const Retained& one : course.events) {
+        if (const auto* aborted = std::get_if<WeldAborted>(&one.d)) {
+            out.push_back(
+                {"aborted",
+                 Grade::Incomplete,
+                 {},
+                 {},
+                 "",
+                 fmt::format("The weld was stopped: {}.", aborted->reason)});
+        }
+    }
+    std::stable_sort(out.begin(), out.end(), [](const Finding& a, const Finding& b) {
+        return a.grade < b.grade;
+    });
+    return out;
+}
+
+Verdict verdict(const Weld& weld) {
+    Verdict out{VerdictWord::Incomplete, findings(weld)};
+    if (isOpen(weld.state)) {
+        out.findings.insert(
+            out.findings.begin(),
+            {"not_closed",
+             Grade::Incomplete,
+             {},
+             {},
+             "",
+             fmt::format("The weld is not closed; it is {}.", phaseName(weld.state))});
+    }
+    out.word = wordFor(out.findings);
+    return out;
+}
+
+Verdict verdictAtClosing(const Weld& weld) {
+    Verdict out{VerdictWord::Incomplete, findings(weld)};
+    out.word = wordFor(out.findings);
+    return out;
+}
+
+std::vector<std::string> reasonsOwed(const Weld& weld) {
+    std::vector<std::string> owed;
+    for (const Finding& finding : findings(weld)) {
+        const bool listed = std::find(owed.begin(), owed.end(), finding.code) != owed.end();
+        if (finding.grade == Grade::Out && !listed) {
+            owed.push_back(finding.code);
+        }
+    }
+    for (const Event& event : weld.events) {
+        if (const auto* given = std::get_if<ReasonGiven>(&event.d)) {
+            owed.erase(std::remove(owed.begin(), owed.end(), given->limit), owed.end());
+        }
+    }
+    return owed;
+}
+
+} // namespace seamclock
