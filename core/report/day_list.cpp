@@ -1,0 +1,69 @@
+#include "core/report/day_list.h"
+
+#include "core/report/plain_text.h"
+#include "core/report/separated.h"
+#include "core/report/wording.h"
+
+#include <fmt/format.h>
+
+namespace seamclock {
+namespace {
+
+std::string resultOf(const JointLine& line) {
+    std::string result = line.verdict.empty() ? codeInWords(line.phase) : line.verdict;
+    if (line.phase == "aborted") {
+        result += ", stopped";
+    }
+    if (!line.verdictNow.empty()) {
+        result += "; by this program's rules: " + line.verdictNow;
+    }
+    if (!line.trouble.empty()) {
+        result += "; its events can't be read: " + line.trouble;
+    }
+    if (line.findings > 0) {
+        result += fmt::format(" ({} {})", line.findings, line.findings == 1 ? "reason" : "reasons");
+    }
+    return onOneLine(result);
+}
+
+} // namespace
+
+std::string dayListText(const std::vector<JointLine>& lines) {
+    std::string text;
+    std::size_t i = 0;
+    while (i < lines.size()) {
+        const std::string& day = lines[i].day;
+        std::vector<std::vector<std::string>> rows = {
+            {"joint", "UTC", "seam", "sheet", "bench", "result"}};
+        for (; i < lines.size() && lines[i].day == day; ++i) {
+            const JointLine& line = lines[i];
+            rows.push_back(
+                {std::to_string(line.number), utcTimeOfDay(line.openedUtc).substr(0, 8),
+                 line.seam.empty() ? "-" : onOneLine(line.seam),
+                 onOneLine(fmt::format(
+                     "{} {} × {} mm", line.material, fromThousandths(line.thicknessUm),
+                     fromThousandths(line.lengthUm))),
+                 onOneLine(line.bench), resultOf(line)});
+        }
+        text += (text.empty() ? "" : "\n") + headline(onOneLine(day)) + aligned(rows);
+    }
+    return text;
+}
+
+std::string dayListHeader() {
+    return separatedRow(
+        {"number", "weld", "type", "opened_utc", "day_local", "offset_min", "seam", "bench",
+         "opened_by", "material", "thickness_mm", "length_mm", "procedure", "state", "verdict",
+         "verdict_now", "reasons", "events", "trouble"});
+}
+
+std::string dayListRow(const JointLine& line) {
+    return separatedRow(
+        {std::to_string(line.number), line.weld, line.type, toIsoUtc(line.openedUtc), line.day,
+         std::to_string(line.offset.count()), line.seam, line.bench, line.by, line.material,
+         fromThousandths(line.thicknessUm), fromThousandths(line.lengthUm), line.procedure,
+         line.phase, line.verdict, line.verdictNow, std::to_string(line.findings),
+         std::to_string(line.events), line.trouble});
+}
+
+} // namespace seamclock

@@ -1,0 +1,251 @@
+#include "core/report/record_text.h"
+
+#include "core/report/plain_text.h"
+#include "core/report/set_actual.h"
+#include "core/report/wording.h"
+
+#include <algorithm>
+#include <fmt/format.h>
+
+namespace seamclock {
+namespace {
+
+using Rows = std::vector<std::vector<std::string>>;
+
+constexpr const char* kNotGiven = "not given";
+
+std::string orNotGiven(const std::optional<std::string>& text) {
+    return text && !text->empty() ? onOneLine(*text) : kNotGiven;
+}
+
+std::string sheetText(const Sheet& sheet) {
+    std::string text = sheet.material + (sheet.grade ? " " + *sheet.grade : "") + ", " +
+                       fromThousandths(sheet.thicknessUm) + " mm, maker " +
+                       (sheet.maker.empty() ? kNotGiven : sheet.maker) + ", batch " +
+                       (sheet.batch.empty() ? kNotGiven : sheet.batch);
+    if (sheet.mfr) {
+        text += ", melt flow " + *sheet.mfr;
+    }
+    return onOneLine(text);
+}
+
+std::string sizeText(const WeldOpened& opened, const WeldPlan& plan) {
+    std::string text = fmt::format(
+        "{} × {} mm", fromThousandths(plan.thicknessUm), fromThousandths(plan.lengthUm));
+    if (opened.lengthsUm.size() > 1) {
+        text += " (";
+        for (std::size_t i = 0; i < opened.lengthsUm.size(); ++i) {
+            text += (i == 0 ? "" : " + ") + fromThousandths(opened.lengthsUm[i]);
+        }
+        text += ")";
+    }
+    return text;
+}
+
+std::string signedOffBy(const WeldRecord& record, std::string_view role) {
+    for (const Retained& decision : record.decisions) {
+        const auto* signedOff = std::get_if<SignedOff>(&decision.d);
+        if (signedOff != nullptr && signedOff->role == role) {
+            return fmt::format(
+                "{}, {} (event {})", onOneLine(decision.by), toIsoUtc(decision.at.utc), decision.n);
+        }
+    }
+    return "not yet";
+}
+
+std::string headText(const WeldRecord& record) {
+    const WeldOpened& opened = record.opened;
+    Rows rows = {
+        {"Weld", onOneLine(record.weld)},
+        {"Date", toIsoUtc(record.openedAt.utc)},
+        {"Order", kNotGiven},
+        {"Part or seam", orNotGiven(opened.seam)},
+        {"Welder", onOneLine(record.openedBy)},
+        {"Bench", onOneLine(opened.bench)},
+        {"Procedure", onOneLine(record.plan.procedure + ", edition " + record.plan.edition)}};
+    if (opened.reweldOf) {
+        rows.insert(rows.begin() + 1, {"Welds again", onOneLine(*opened.reweldOf)});
+    }
+    for (std::size_t i = 0; i < opened.sheets.size(); ++i) {
+        rows.push_back({fmt::format("Sheet {}", i + 1), sheetText(opened.sheets[i])});
+    }
+    rows.push_back({"Size", sizeText(opened, record.plan)});
+    rows.push_back(
+        {"Shop", fmt::format(
+                     "{} °C, {}", fromThousandths(opened.ambientMc),
+                     opened.shielded ? "seam shielded" : "no weather guard noted")});
+    for (const std::string& flag : opened.flags) {
+        rows.push_back({"Note", codeInWords(flag)});
+    }
+    rows.push_back({"State", codeInWords(record.phaseNow)});
+    rows.push_back(
+        {"On the sheet",
+         record.numberedAt
+             ? fmt::format("number {}, since {}", opened.number, toIsoUtc(record.numberedAt->utc))
+             : "number not written on it yet"});
+    rows.push_back({"Signed, welder", signedOffBy(record, "welder")});
+    rows.push_back({"Signed, supervisor", signedOffBy(record, "supervisor")});
+    return aligned(rows);
+}
+
+std::string limits(const SetActual& row, const WeldPlan& plan) {
+    const auto value = [&](std::int64_t v) { return valueInWords(v, row.unit, plan); };
+    std::string text = row.set ? value(*row.set) : "";
+    if (row.low && row.high) {
+        text += fmt::format("{}{} to {}", row.set ? ", " : "", value(*row.low), value(*row.high));
+    } else if (row.low) {
+        text += (row.set ? ", at least " : "at least ") + value(*row.low);
+    } else if (row.high) {
+        text += (row.set ? ", at most " : "at most ") + value(*row.high);
+    }
+    return text.empty() ? "-" : text;
+}
+
+std::string setAndActualText(const WeldRecord& record, const Bench* bench) {
+    Rows rows = {{"", "set", "actual", "event"}};
+    for (const SetActual& row : setAndActual(record, bench)) {
+        std::string actual = row.actual ? valueInWords(*row.actual, row.unit, record.plan) : "-";
+        if (!row.place.empty()) {
+            actual += " (" + onOneLine(row.place) + ")";
+        }
+        rows.push_back(
+            {codeInWords(row.item), limits(row, record.plan), actual,
+             row.n == 0 ? "" : std::to_string(row.n)});
+    }
+    return "\nSet and actual\n" + aligned(rows);
+}
+
+std::string planned(const PhaseRecord& phase) {
+    std::string text = phase.target ? spokenTime(*phase.target) : "";
+    if (phase.low && phase.high) {
+        text += fmt::format(
+            "{}{} to {}", text.empty() ? "" : ", ", spokenTime(*phase.low),
+            spokenTime(*phase.high, Seconds::Down));
+    } else if (phase.low) {
+        text += (text.empty() ? "at least " : ", at least ") + spokenTime(*phase.low);
+    } else if (phase.high) {
+        text += (text.empty() ? "at most " : ", at most ") + spokenTime(*phase.high, Seconds::Down);
+    }
+    return text.empty() ? "by the bead" : text;
+}
+
+std::string took(const std::optional<WeldTime>& time) {
+    if (!time) {
+        return "-";
+    }
+    return time->lo == time->hi ? exactTime(time->lo)
+                                : fmt::format("{} to {}", exactTime(time->lo), exactTime(time->hi));
+}
+
+std::string timesText(const WeldRecord& record) {
+    Rows rows = {{"", "set", "actual", "from (UTC)", "events"}};
+    for (const PhaseRecord& phase : record.phases) {
+        rows.push_back(
+            {codeInWords(phase.phase), planned(phase), took(phase.took),
+             utcTimeOfDay(phase.from.utc),
+             phase.toN == 0 ? fmt::format("{} to -", phase.fromN)
+                            : fmt::format("{} to {}", phase.fromN, phase.toN)});
+    }
+    return "\nTimes\n" + aligned(rows);
+}
+
+std::string listText(const char* title, const std::vector<Retained>& list, const WeldPlan& plan) {
+    if (list.empty()) {
+        return "";
+    }
+    Rows rows;
+    rows.reserve(list.size());
+    for (const Retained& entry : list) {
+        rows.push_back(
+            {fmt::format("event {}", entry.n), utcTimeOfDay(entry.at.utc),
+             eventInWords(entry.d, plan)});
+    }
+    return fmt::format("\n{}\n{}", title, aligned(rows));
+}
+
+std::string joined(std::string prefix, const std::string& text) {
+    const std::size_t indent = columnsOf(prefix);
+    return prefix + wrapped(text, indent) + "\n";
+}
+
+std::string eventsText(const WeldRecord& record, bool withCues) {
+    std::string text = withCues ? "\nEvents, and the signals due between them\n" : "\nEvents\n";
+    const std::vector<CueDue> cues = withCues ? cueHistory(record.events) : std::vector<CueDue>();
+    auto cue = cues.begin();
+    for (const Event& event : record.events) {
+        for (; cue != cues.end() && cue->afterN < event.n; ++cue) {
+            text += cueLine(cue->utc, cue->cue);
+        }
+        text += eventLine(event, record.events.front(), record.plan);
+    }
+    return text;
+}
+
+std::string
+reasonLines(const std::vector<std::string>& grades, const std::vector<std::string>& texts) {
+    Rows rows;
+    for (std::size_t i = 0; i < texts.size(); ++i) {
+        rows.push_back({grades[i], onOneLine(texts[i])});
+    }
+    return aligned(rows);
+}
+
+} // namespace
+
+std::string eventLine(const Event& event, const Event& opening, const WeldPlan& plan) {
+    std::string since;
+    if (event.at.bootId == opening.at.bootId) {
+        since = exactTime(event.at.boot - opening.at.boot);
+    }
+    return joined(
+        fmt::format("  {:>3}  {}  {:>11}  ", event.n, utcTimeOfDay(event.at.utc), since),
+        eventInWords(event.d, plan));
+}
+
+std::string cueLine(Milliseconds utc, const Cue& cue) {
+    return joined(fmt::format("       {}           >>  ", utcTimeOfDay(utc)), cueInWords(cue));
+}
+
+std::string verdictText(const WeldRecord& record) {
+    std::string text = "Verdict: " + std::string(toString(record.verdict.word)) + "\n";
+    std::vector<std::string> grades;
+    std::vector<std::string> texts;
+    for (const Finding& finding : record.verdict.findings) {
+        grades.emplace_back(toString(finding.grade));
+        texts.push_back(finding.text);
+    }
+    text += reasonLines(grades, texts);
+    const std::string now(toString(record.verdict.word));
+    if (!record.stored) {
+        return text;
+    }
+    std::vector<std::string> storedGrades;
+    std::vector<std::string> storedTexts;
+    for (const StoredReason& reason : record.stored->reasons) {
+        storedGrades.push_back(reason.grade);
+        storedTexts.push_back(reason.text.empty() ? codeInWords(reason.code) : reason.text);
+    }
+    if (record.stored->verdict == now && storedGrades == grades && storedTexts == texts) {
+        return text;
+    }
+    text += fmt::format(
+        "Stored at closing, by rules {}: {}\n", record.stored->rules,
+        onOneLine(record.stored->verdict));
+    return text + reasonLines(storedGrades, storedTexts);
+}
+
+std::string recordText(const WeldRecord& record, const RecordExtras& extras) {
+    std::string text =
+        headline(fmt::format("Joint {} ({})", record.opened.number, toString(record.opened.type)));
+    text += verdictText(record) + "\n" + headText(record);
+    text += setAndActualText(record, extras.bench) + timesText(record);
+    text += listText("Checks", record.checks, record.plan);
+    text += listText("Release", record.releases, record.plan);
+    text += listText("Reasons given", record.reasons, record.plan);
+    text += listText("Remarks", record.remarks, record.plan);
+    text += listText("Photos", record.photos, record.plan);
+    text += listText("Decisions of people", record.decisions, record.plan);
+    return text + eventsText(record, extras.cues);
+}
+
+} // namespace seamclock

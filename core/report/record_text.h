@@ -1,0 +1,28 @@
+// The record of a joint as plain text: what the trade writes down on every joint, set beside
+// actual, with every event and, if asked for, the cues between them. Instants are UTC.
+#pragma once
+
+#include "core/bench/bench.h"
+#include "core/report/cue_history.h"
+#include "core/weld/record.h"
+
+#include <string>
+#include <vector>
+
+namespace seamclock {
+
+struct RecordExtras {
+    const Bench* bench = nullptr; // the one it was welded on: actual forces need its springs
+    bool cues = false;            // the cues between the events
+};
+
+std::string recordText(const WeldRecord& record, const RecordExtras& extras);
+
+/// The verdict with its reasons alone; and the stored one beside it where they differ.
+std::string verdictText(const WeldRecord& record);
+
+/// One event or cue as a line of the record: "  12  06:03:14.120   3:14.120  plate out".
+std::string eventLine(const Event& event, const Event& opening, const WeldPlan& plan);
+std::string cueLine(Milliseconds utc, const Cue& cue);
+
+} // namespace seamclock

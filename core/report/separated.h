@@ -1,0 +1,16 @@
+// Comma-separated values by RFC 4180: comma, CRLF, quotes where needed. A spreadsheet runs a cell
+// that begins with = + - @ or a control sign as a formula, and remarks and batch numbers are typed
+// by people: such a cell gets an apostrophe in front, unless it is a plain number.
+#pragma once
+
+#include <string>
+#include <string_view>
+#include <vector>
+
+namespace seamclock {
+
+std::string separatedCell(std::string_view value);
+/// One line with its CRLF.
+std::string separatedRow(const std::vector<std::string>& cells);
+
+} // namespace seamclock

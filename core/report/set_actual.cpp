@@ -1,0 +1,193 @@
+#include "core/report/set_actual.h"
+
+#include <algorithm>
+#include <cmath>
+
+namespace seamclock {
+namespace {
+
+using Rows = std::vector<SetActual>;
+
+std::string placeOf(const CheckMade& check) {
+    std::string place = check.place.value_or("");
+    if (check.face) {
+        place += (place.empty() ? "face " : ", face ") + *check.face;
+    }
+    return place;
+}
+
+/// The row once for each such check with a value, or once without.
+void addChecks(Rows& rows, const WeldRecord& record, const char* check, SetActual row) {
+    const std::size_t before = rows.size();
+    for (const Retained& made : record.checks) {
+        const auto* d = std::get_if<CheckMade>(&made.d);
+        if (d == nullptr || d->check != check) {
+            continue;
+        }
+        const auto value = row.unit == "mC"   ? d->valueMc
+                           : row.unit == "um" ? d->valueUm
+                                              : d->valueMilli;
+        if (!value) {
+            continue;
+        }
+        row.actual = value;
+        row.n = made.n;
+        row.place = placeOf(*d);
+        rows.push_back(row);
+    }
+    if (rows.size() == before) {
+        rows.push_back(row);
+    }
+}
+
+struct Phase {
+    ReadingPhase reading;
+    std::string name;
+    ReadingBand WeldPlan::ScalePlan::*band;
+    std::optional<std::int64_t> setMn;
+    std::optional<std::int64_t> setPa;
+    bool atMost;
+    int dragSign;
+};
+
+/// The force that presses the faces [mN], from a reading.
+std::int64_t
+faceForce(const WeldPlan& plan, const Bench& bench, const Phase& phase, std::int64_t milli) {
+    const double spring =
+        inNewtons(bench.scale.rate()) * static_cast<double>(milli - bench.scale.zeroMilli);
+    const double lost =
+        inNewtons(bench.scale.preload) * 1000 + static_cast<double>(phase.dragSign * plan.dragMn);
+    return std::llround(spring - lost);
+}
+
+std::int64_t facePressure(const WeldPlan& plan, std::int64_t mn) {
+    const double area =
+        static_cast<double>(plan.thicknessUm) * 1e-6 * static_cast<double>(plan.lengthUm) * 1e-6;
+    return std::llround(static_cast<double>(mn) * 1e-3 / area);
+}
+
+SetActual limitRow(
+    const Phase& phase, const char* what, const char* unit, std::optional<std::int64_t> value) {
+    SetActual row{phase.name + what, unit, {}, {}, {}, {}, 0, {}};
+    (phase.atMost ? row.high : row.set) = value;
+    return row;
+}
+
+void addReadings(Rows& rows, const WeldRecord& record, const Bench* bench, const Phase& phase) {
+    const WeldPlan& plan = record.plan;
+    SetActual reading{phase.name + "_reading", "milli", {}, {}, {}, {}, 0, {}};
+    if (plan.scale) {
+        const ReadingBand& band = (*plan.scale).*phase.band;
+        reading.set = band.setMilli;
+        reading.low = band.lowMilli;
+        reading.high = band.highMilli;
+    }
+    SetActual force = limitRow(phase, "_force", "mN", phase.setMn);
+    SetActual pressure = limitRow(phase, "_pressure", "Pa", phase.setPa);
+    if (!phase.atMost && plan.tolerancePa && phase.setPa) {
+        pressure.low = *phase.setPa - *plan.tolerancePa;
+        pressure.high = *phase.setPa + *plan.tolerancePa;
+    }
+    bool any = false;
+    for (const Retained& taken : record.readings) {
+        const auto& d = std::get<ReadingTaken>(taken.d);
+        if (d.phase != phase.reading) {
+            continue;
+        }
+        any = true;
+        reading.actual = d.readingMilli;
+        reading.n = force.n = pressure.n = taken.n;
+        rows.push_back(reading);
+        if (bench != nullptr) {
+            force.actual = faceForce(plan, *bench, phase, d.readingMilli);
+            pressure.actual = facePressure(plan, *force.actual);
+        } else {
+            force.n = pressure.n = 0;
+        }
+        rows.push_back(force);
+        rows.push_back(pressure);
+    }
+    if (!any && phase.reading != ReadingPhase::Recheck) {
+        rows.push_back(reading);
+        rows.push_back(force);
+        rows.push_back(pressure);
+    }
+}
+
+void addBeads(Rows& rows, const WeldRecord& record) {
+    if (record.beads.empty()) {
+        rows.push_back({"bead_k", "um", {}, {}, {}, {}, 0, {}});
+        rows.push_back({"misalignment", "um", {}, {}, record.plan.misalignmentMaxUm, {}, 0, {}});
+    }
+    for (const Retained& measured : record.beads) {
+        const auto& d = std::get<BeadMeasured>(measured.d);
+        const std::string place =
+            d.placeUm ? "at " + std::to_string(*d.placeUm / 1000) + " mm" : "";
+        rows.push_back({"bead_width", "um", {}, {}, {}, d.widthUm, measured.n, place});
+        rows.push_back({"bead_height", "um", {}, {}, {}, d.heightUm, measured.n, place});
+        rows.push_back({"bead_k", "um", {}, {}, {}, d.kUm, measured.n, place});
+        rows.push_back(
+            {"misalignment",
+             "um",
+             {},
+             {},
+             record.plan.misalignmentMaxUm,
+             d.misalignmentUm,
+             measured.n,
+             place});
+    }
+}
+
+} // namespace
+
+std::vector<SetActual> setAndActual(const WeldRecord& record, const Bench* bench) {
+    const WeldPlan& plan = record.plan;
+    Rows rows;
+    SetActual plate{"plate_temperature", "mC", {}, {}, {}, {}, 0, {}};
+    if (plan.plate) {
+        plate.set = plan.plate->targetMc;
+        plate.low = plan.plate->minMc;
+        plate.high = plan.plate->maxMc;
+    }
+    addChecks(rows, record, "plate_temperature", plate);
+    if (plan.scale) {
+        addChecks(
+            rows, record, "scale_zero",
+            {"scale_zero", "milli", plan.scale->zeroMilli, {}, {}, {}, 0, {}});
+    }
+    rows.push_back({"drag_force", "mN", plan.dragMn, {}, {}, {}, 0, {}});
+    addChecks(rows, record, "drag", {"drag_reading", "milli", {}, {}, {}, {}, 0, {}});
+    addChecks(rows, record, "gap", {"gap", "um", plan.gapUm, {}, {}, {}, 0, {}});
+    addChecks(
+        rows, record, "clamping_gap",
+        {"clamping_gap", "um", plan.clampingGapUm, {}, {}, {}, 0, {}});
+    addChecks(rows, record, "edges_meet", {"edge_gap", "um", {}, {}, plan.edgeGapMaxUm, {}, 0, {}});
+    addReadings(
+        rows, record, bench,
+        {ReadingPhase::Alignment, "alignment", &WeldPlan::ScalePlan::alignment, plan.alignmentMn,
+         plan.alignmentPa, false, 1});
+    addChecks(
+        rows, record, "alignment_bead",
+        {"alignment_bead", "um", {}, plan.beadMinUm, {}, {}, 0, {}});
+    addReadings(
+        rows, record, bench,
+        {ReadingPhase::Soak, "soak", &WeldPlan::ScalePlan::soak, plan.soakMaxMn, plan.soakMaxPa,
+         true, -1});
+    const Phase joining{
+        ReadingPhase::Joining,
+        "joining",
+        &WeldPlan::ScalePlan::joining,
+        plan.joiningMn,
+        plan.joiningPa,
+        false,
+        1};
+    addReadings(rows, record, bench, joining);
+    Phase recheck = joining;
+    recheck.reading = ReadingPhase::Recheck;
+    recheck.name = "recheck";
+    addReadings(rows, record, bench, recheck);
+    addBeads(rows, record);
+    return rows;
+}
+
+} // namespace seamclock

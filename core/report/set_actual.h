@@ -1,0 +1,33 @@
+// What was to be set beside what was read, one line each, for every reading and measure of a joint.
+// Forces and pressures follow from the scale reading and the bench it was read on; the event that a
+// number comes from is named.
+#pragma once
+
+#include "core/bench/bench.h"
+#include "core/weld/record.h"
+
+#include <cstdint>
+#include <optional>
+#include <string>
+#include <vector>
+
+namespace seamclock {
+
+struct SetActual {
+    std::string item; // "plate_temperature", "joining_reading", "joining_force", …
+    std::string unit; // "mC", "um", "mN", "Pa", "milli"
+    std::optional<std::int64_t> set;
+    std::optional<std::int64_t> low;
+    std::optional<std::int64_t> high;
+    std::optional<std::int64_t> actual;
+    std::int64_t n = 0; // of the event that holds the actual value; 0 without one
+    std::string place;
+
+    bool operator==(const SetActual&) const = default;
+};
+
+/// In the order of the work. What was to be set and never read stands there without an actual
+/// value. Without a bench there are no actual forces and pressures.
+std::vector<SetActual> setAndActual(const WeldRecord& record, const Bench* bench);
+
+} // namespace seamclock

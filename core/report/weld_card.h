@@ -1,0 +1,16 @@
+// The weld card: one plan as a person reads it before the weld, from the plate to cooling, with the
+// arithmetic behind each reading and where each value comes from. It adds nothing to the plan and
+// leaves nothing out.
+#pragma once
+
+#include "core/bench/bench.h"
+#include "core/plan/plan.h"
+
+#include <string>
+
+namespace seamclock {
+
+/// `bench` is the one that the plan was made with; without it the arithmetic ends at the force.
+std::string weldCard(const WeldPlan& plan, const Bench* bench);
+
+} // namespace seamclock
