@@ -10,6 +10,7 @@
 
 #include "core/base/result.h"
 #include "core/practice/pacer.h"
+#include "core/session/after_cut.h"
 #include "core/session/order.h"
 #include "core/weld/cues.h"
 #include "core/weld/record.h"
@@ -45,15 +46,6 @@ struct RehearseFaults {
     std::optional<std::string> abortIn;   // the name of a phase, as phaseName()
 
     bool operator==(const RehearseFaults&) const = default;
-};
-
-/// A person's word about a weld that a reboot interrupted.
-enum class RebootWord {
-    None, // the default: cooling goes on by an unconfirmed bridge, anything before the lock is
-          // aborted
-    GoOnConfirmed,   // "the wall clock was right": the bridge is the wall clock's difference
-    GoOnUnconfirmed, // go on, but nobody vouches for the time
-    Abort
 };
 
 struct RehearseOptions {

@@ -1,0 +1,278 @@
+#include "core/session/session.h"
+
+#include "core/base/uuid.h"
+#include "core/log/log_reader.h"
+#include "core/log/recover.h"
+#include "core/session/align_median.h"
+#include "core/weld/event_codec.h"
+
+#include <algorithm>
+#include <cmath>
+
+namespace seamclock {
+
+namespace {
+
+constexpr const char* kStation = "station";
+
+std::int64_t thousandths(double value) {
+    return std::llround(value * 1e3);
+}
+std::int64_t micrometresOf(Length length) {
+    return std::llround(inMicrometres(length));
+}
+
+Result<LogRow> rowOf(const Event& event) {
+    auto body = toBody(event);
+    if (!body) {
+        return tl::unexpected<Error>(body.error());
+    }
+    return LogRow{event.subject, event.n, std::move(*body)};
+}
+
+WeldOpened opening(const WeldOrder& order, std::int64_t number, WeldPlan plan) {
+    WeldOpened opened;
+    opened.number = number;
+    opened.type = order.type;
+    opened.reweldOf = order.reweldOf;
+    opened.bench = order.bench.bench.id;
+    opened.seam = order.seam;
+    opened.sheets = order.sheets;
+    for (const Length length : order.request.lengths) {
+        opened.lengthsUm.push_back(micrometresOf(length));
+    }
+    opened.ambientMc = thousandths(order.request.ambient.inCelsius());
+    opened.shielded = order.shielded;
+    opened.plan = std::move(plan);
+    opened.docs = {order.procedure.sha256, order.bench.sha256, {}};
+    opened.flags = order.flags;
+    return opened;
+}
+
+Result<void> checkReady(const WeldPlan& plan) {
+    if (plan.isReady()) {
+        return {};
+    }
+    std::string names;
+    for (const std::string& name : plan.missing) {
+        names += (names.empty() ? "" : ", ") + name;
+    }
+    return fail(
+        ErrorCode::Missing, "procedure " + plan.procedure + " can't be welded with yet: it lacks " +
+                                names + ", which the shop fills and attests first");
+}
+
+} // namespace
+
+Result<void> SessionBase::begin() {
+    auto welds = recoverOpenWelds(m_writer->path());
+    if (!welds) {
+        return tl::unexpected<Error>(welds.error());
+    }
+    const Instant now = m_clock->now();
+    const Instant* latest = nullptr;
+    for (RecoveredWeld& one : *welds) {
+        if (!one.weld) {
+            m_damaged.push_back({one.subject, one.weld.error()});
+            continue;
+        }
+        m_found.push_back({one.subject, afterCut(*one.weld, now)});
+        const Open& kept =
+            m_welds.insert({one.subject, Open{std::move(*one.weld), m_opened++}}).first->second;
+        const Instant& last = kept.weld.events.back().at;
+        if (last.bootId == now.bootId && (latest == nullptr || latest->boot < last.boot)) {
+            latest = &last;
+        }
+    }
+    const auto started = m_writer->note(now, kStation, kStation, ProgramStarted{});
+    if (!started) {
+        return tl::unexpected<Error>(started.error());
+    }
+    // The clock may have been set while no program ran: it is compared with the last step of this
+    // boot.
+    if (latest != nullptr) {
+        m_watch.see(*latest);
+    }
+    look();
+    return {};
+}
+
+std::vector<std::string> SessionBase::openWelds() const {
+    std::vector<std::pair<std::int64_t, std::string>> byOrder;
+    for (const auto& [id, open] : m_welds) {
+        if (isOpen(open.weld.state)) {
+            byOrder.emplace_back(open.order, id);
+        }
+    }
+    std::sort(byOrder.begin(), byOrder.end());
+    std::vector<std::string> ids;
+    for (auto& [order, id] : byOrder) {
+        ids.push_back(std::move(id));
+    }
+    return ids;
+}
+
+const Weld* SessionBase::find(const std::string& weld) const {
+    const auto found = m_welds.find(weld);
+    return found == m_welds.end() ? nullptr : &found->second.weld;
+}
+
+Instant SessionBase::look() {
+    const Instant now = m_clock->now();
+    const auto jump = m_watch.see(now);
+    if (!jump) {
+        return now;
+    }
+    const auto noted = m_writer->note(now, kStation, kStation, ClockJumped{*jump});
+    static_cast<void>(noted); // its texts are our own: it can't be malformed
+    for (const std::string& id : openWelds()) {
+        Open& open = m_welds.at(id);
+        // One that still waits for its bridge learns of the clock by that bridge.
+        if (open.weld.clock.bootId == now.bootId) {
+            const auto kept = actAt(id, Intent{{}, kStation, ClockJumped{*jump}}, now);
+            static_cast<void>(kept); // every open weld accepts it
+        }
+    }
+    return now;
+}
+
+Result<Weld> SessionBase::keep(Open& open, Weld next) {
+    std::vector<LogRow> rows;
+    for (std::size_t i = open.weld.events.size(); i < next.events.size(); ++i) {
+        auto row = rowOf(next.events[i]);
+        if (!row) {
+            return tl::unexpected<Error>(row.error());
+        }
+        rows.push_back(std::move(*row));
+    }
+    m_writer->submit(std::move(rows));
+    open.weld = std::move(next);
+    return open.weld;
+}
+
+Result<Weld> SessionBase::actAt(const std::string& weld, const Intent& intent, const Instant& at) {
+    const auto found = m_welds.find(weld);
+    if (found == m_welds.end()) {
+        return fail(ErrorCode::Missing, "no weld \"" + weld + "\" is open here");
+    }
+    auto next = accept(found->second.weld, intent, at);
+    if (!next) {
+        return next;
+    }
+    return keep(found->second, std::move(*next));
+}
+
+Result<Weld> SessionBase::act(const std::string& weld, const Intent& intent) {
+    const Instant now = look();
+    return actAt(weld, intent, now);
+}
+
+Result<Weld> SessionBase::settle(const std::string& weld, RebootWord word, const std::string& by) {
+    const Instant now = look();
+    const auto found = m_welds.find(weld);
+    if (found == m_welds.end()) {
+        return fail(ErrorCode::Missing, "no weld \"" + weld + "\" is open here");
+    }
+    const auto said = seamclock::settle(found->second.weld, now, word);
+    if (!said) {
+        return tl::unexpected<Error>(said.error());
+    }
+    // Bridge and abort are one answer: both are kept or neither.
+    Weld next = found->second.weld;
+    for (const WeldDetail& detail : *said) {
+        auto stepped = accept(next, Intent{{}, by, detail}, now);
+        if (!stepped) {
+            return stepped;
+        }
+        next = std::move(*stepped);
+    }
+    return keep(found->second, std::move(next));
+}
+
+Result<std::int64_t> SessionBase::nextNumber() {
+    if (m_lastNumber == 0) {
+        auto reader = LogReader::open(m_writer->path());
+        if (!reader) {
+            return tl::unexpected<Error>(reader.error());
+        }
+        auto highest = reader->highestNumber();
+        if (!highest) {
+            return highest;
+        }
+        m_lastNumber = *highest;
+        for (const LogRow& row : m_writer->waiting()) {
+            const auto event = eventFromBody(row.body);
+            const auto* opened = event ? std::get_if<WeldOpened>(&event->d) : nullptr;
+            if (opened != nullptr) {
+                m_lastNumber = std::max(m_lastNumber, opened->number);
+            }
+        }
+    }
+    return m_lastNumber + 1;
+}
+
+Result<PlanRequest> SessionBase::withMedian(const WeldOrder& order) {
+    PlanRequest request = order.request;
+    // A rehearsal's plan depends on its order alone, so that one seed gives one record in every
+    // log.
+    if (request.alignMedian || order.type == WeldType::Practice) {
+        return request;
+    }
+    auto reader = LogReader::open(m_writer->path());
+    if (!reader) {
+        return tl::unexpected<Error>(reader.error());
+    }
+    const auto median = alignMedian(
+        *reader, order.bench.bench.id, order.procedure.procedure.id,
+        micrometresOf(request.thickness));
+    if (!median) {
+        return tl::unexpected<Error>(median.error());
+    }
+    request.alignMedian = *median;
+    return request;
+}
+
+Result<Weld> SessionBase::open(const WeldOrder& order, const std::string& by) {
+    const auto request = withMedian(order);
+    if (!request) {
+        return tl::unexpected<Error>(request.error());
+    }
+    auto plan = makePlan(*request, order.procedure.procedure, &order.bench.bench);
+    if (!plan) {
+        return tl::unexpected<Error>(plan.error());
+    }
+    if (const auto ready = checkReady(*plan); !ready) {
+        return tl::unexpected<Error>(ready.error());
+    }
+    const auto number = nextNumber();
+    if (!number) {
+        return tl::unexpected<Error>(number.error());
+    }
+    const Instant now = look();
+    const Event event{now, by, "weld:" + newUuid(), 1, opening(order, *number, std::move(*plan))};
+    auto weld = seamclock::open(event);
+    if (!weld) {
+        return weld;
+    }
+    auto row = rowOf(event);
+    if (!row) {
+        return tl::unexpected<Error>(row.error());
+    }
+    m_writer->submit(
+        {std::move(*row)}, {{order.procedure.sha256, "procedure", order.procedure.bytes},
+                            {order.bench.sha256, "bench", order.bench.bytes}});
+    m_lastNumber = *number;
+    m_welds.insert({weld->id(), Open{*weld, m_opened++}});
+    return weld;
+}
+
+Result<void> SessionBase::stop() {
+    const Instant now = look();
+    const auto stopped = m_writer->note(now, kStation, kStation, ProgramStopped{});
+    if (!stopped) {
+        return tl::unexpected<Error>(stopped.error());
+    }
+    return m_writer->flush();
+}
+
+} // namespace seamclock

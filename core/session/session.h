@@ -1,0 +1,111 @@
+// The one way from a hand to the log. A session holds the open welds of a running program; every
+// step passes through act(): the clock is read once, the step is judged against the weld as it is
+// now, counts at once, and its row is on its way to the disk without being waited for. It also
+// writes down what befalls the station: program started and stopped, the wall clock jumped. It
+// knows no screen and no cue; what a step means is core/weld's. One thread.
+#pragma once
+
+#include "core/log/log_writer.h"
+#include "core/session/after_cut.h"
+#include "core/session/clock_watch.h"
+#include "core/session/order.h"
+
+#include <map>
+#include <string>
+#include <vector>
+
+namespace seamclock {
+
+/// A weld that stood open in the log when the session began.
+struct FoundWeld {
+    std::string weld; // "weld:UUID"
+    AfterCut after = AfterCut::GoesOn;
+};
+
+/// One whose events make no weld: it stays in the log as it is.
+struct DamagedWeld {
+    std::string weld;
+    Error error;
+};
+
+/// What both worlds share. Made by Session<World>::start.
+class SessionBase {
+public:
+    /// In the order in which they were opened. They are live at once; one of another boot takes no
+    /// step until it was settled.
+    const std::vector<FoundWeld>& found() const { return m_found; }
+    const std::vector<DamagedWeld>& damaged() const { return m_damaged; }
+
+    /// "weld:UUID" of the welds that are open now, in the order in which they were opened.
+    std::vector<std::string> openWelds() const;
+    /// Null: neither open nor ended in this session. Valid until the next call that changes the
+    /// weld.
+    const Weld* find(const std::string& weld) const;
+
+    /// Plans the weld and opens it, with the next number of this log; the documents' bytes go with
+    /// the row. As makePlan; Missing: the procedure lacks values that a weld needs.
+    Result<Weld> open(const WeldOrder& order, const std::string& by);
+
+    /// The weld with this step. As accept(), and Missing for a weld that isn't here; nothing
+    /// changed then.
+    Result<Weld> act(const std::string& weld, const Intent& intent);
+
+    /// The person's word, or the default, on a weld that a cut interrupted.
+    Result<Weld> settle(const std::string& weld, RebootWord word, const std::string& by);
+
+    /// Reads the clock and notes a jump of the wall clock; for timers, which may wake up to a
+    /// changed time.
+    Instant look();
+
+    RowStatus status(const std::string& weld, std::int64_t n) const {
+        return m_writer->status(weld, n);
+    }
+
+    /// Notes that the program ends, and waits until the rows are on disk. NotWritten: as
+    /// LogWriter::flush.
+    Result<void> stop();
+
+protected:
+    SessionBase(LogWriterBase& writer, const Clock& clock) : m_writer(&writer), m_clock(&clock) {}
+    Result<void> begin();
+
+private:
+    struct Open {
+        Weld weld;
+        std::int64_t order = 0;
+    };
+
+    Result<Weld> keep(Open& open, Weld next);
+    Result<Weld> actAt(const std::string& weld, const Intent& intent, const Instant& at);
+    Result<std::int64_t> nextNumber();
+    Result<PlanRequest> withMedian(const WeldOrder& order);
+
+    LogWriterBase* m_writer;
+    const Clock* m_clock;
+    ClockWatch m_watch;
+    std::map<std::string, Open> m_welds;
+    std::vector<FoundWeld> m_found;
+    std::vector<DamagedWeld> m_damaged;
+    std::int64_t m_lastNumber = 0;
+    std::int64_t m_opened = 0;
+};
+
+template <class World>
+class Session : public SessionBase {
+public:
+    /// Recovers the open welds and notes that the program started. Writer and clock must outlive
+    /// the session. Errors as recoverOpenWelds.
+    static Result<Session> start(LogWriter<World>& writer, const Clock& clock) {
+        Session session(writer, clock);
+        const Result<void> begun = session.begin();
+        if (!begun) {
+            return tl::unexpected<Error>(begun.error());
+        }
+        return session;
+    }
+
+private:
+    Session(LogWriter<World>& writer, const Clock& clock) : SessionBase(writer, clock) {}
+};
+
+} // namespace seamclock
