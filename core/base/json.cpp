@@ -2,16 +2,19 @@
 
 #include <algorithm>
 #include <cmath>
+#include <cstdint>
 #include <fstream>
-#include <memory>
-#include <sstream>
 #include <sys/stat.h>
+#include <utility>
 
 namespace seamclock {
 
 namespace {
 
 constexpr int kDeepest = 64;
+constexpr std::size_t kMostBytes = 16 * 1024 * 1024; // of a file: a procedure is 10 kB
+constexpr std::size_t kMostFindings = 100;           // each costs a walk through the text
+constexpr std::string_view kByteOrderMark = "\xEF\xBB\xBF";
 
 int lineAt(std::string_view text, std::size_t position) {
     const auto end = text.begin() + static_cast<std::ptrdiff_t>(std::min(position, text.size()));
@@ -32,13 +35,18 @@ std::string escaped(std::string key) {
     return out;
 }
 
-// Walks a text that nlohmann has already accepted, and tells where each value begins. It is the one scanner of our
-// own: the library keeps no line of a value and silently accepts duplicate keys.
+// Walks a text that nlohmann has already accepted, and tells where each value begins. It is the one
+// scanner of our own: the library keeps no line of a value and silently accepts duplicate keys.
 class Scanner {
 public:
-    explicit Scanner(std::string_view text) : m_text(text) {}
+    explicit Scanner(std::string_view text) : m_text(text) {
+        if (text.substr(0, kByteOrderMark.size()) == kByteOrderMark) {
+            m_at = kByteOrderMark.size(); // as the library does
+        }
+    }
 
-    /// Calls visit(pointer, position) for each value; duplicate() for a key seen twice in one object.
+    /// Calls visit(pointer, position) for each value; duplicate() for a key seen twice in one
+    /// object.
     template <class Visit, class Duplicate>
     void walk(Visit visit, Duplicate duplicate) {
         value("", visit, duplicate);
@@ -72,8 +80,8 @@ private:
         } else if (m_text[m_at] == '"') {
             string();
         } else {
-            while (m_at < m_text.size() && std::string_view(",]} \n\r\t").find(m_text[m_at]) ==
-                                               std::string_view::npos) {
+            while (m_at < m_text.size() &&
+                   std::string_view(",]} \n\r\t").find(m_text[m_at]) == std::string_view::npos) {
                 ++m_at;
             }
         }
@@ -156,11 +164,25 @@ bool plain(const Json& value) {
     return !value.is_structured() || std::all_of(value.begin(), value.end(), plain);
 }
 
+// The value as it stands in the file, cut to a length that fits a sentence (never inside a UTF-8
+// character).
 std::string described(const Json& value) {
-    if (value.is_number()) {
-        return plainNumber(value.get<double>());
+    constexpr std::size_t kLongest = 60;
+    std::string text = value.dump(-1, ' ', false, Json::error_handler_t::replace);
+    if (text.size() > kLongest) {
+        std::size_t end = kLongest;
+        while (end > 0 && (static_cast<unsigned char>(text[end]) & 0xC0U) == 0x80U) {
+            --end;
+        }
+        text = text.substr(0, end) + "...";
     }
-    return value.dump(-1, ' ', false, Json::error_handler_t::replace).substr(0, 60);
+    return text;
+}
+
+// "[json.exception.out_of_range.406] number overflow parsing '1e999'" without the library's prefix.
+std::string withoutPrefix(const std::string& message) {
+    const std::size_t end = message.find("] ");
+    return end == std::string::npos ? message : message.substr(end + 2);
 }
 
 } // namespace
@@ -177,42 +199,54 @@ int JsonText::lineOf(const std::string& pointer) const {
     return line;
 }
 
-Result<JsonText> parseJson(std::string_view name, std::string_view text) {
-    const std::string who(name);
+tl::expected<JsonText, JsonProblem> scanJson(std::string_view name, std::string_view text) {
+    const auto problem = [](int line, std::string reason) {
+        return tl::unexpected<JsonProblem>(JsonProblem{line, std::move(reason)});
+    };
     if (text.find_first_not_of(" \n\r\t") == std::string_view::npos) {
-        return fail(ErrorCode::Malformed, who + ": the file is empty; expected a JSON object");
+        return problem(0, "the file is empty; expected a JSON object");
+    }
+    // The library takes a zero byte for the end of the text and would not look at what follows.
+    if (const auto zero = text.find('\0'); zero != std::string_view::npos) {
+        return problem(lineAt(text, zero), "a zero byte; expected JSON text");
     }
     if (deepestLevel(text) > kDeepest) {
-        return fail(
-            ErrorCode::Malformed, who + ": nested deeper than " + std::to_string(kDeepest) +
-                                      " levels, the most allowed");
+        return problem(
+            0, "nested deeper than " + std::to_string(kDeepest) + " levels, the most allowed");
     }
-    JsonText out{who, std::string(text), {}};
+    JsonText out{std::string(name), std::string(text), {}};
     try {
         out.root = Json::parse(out.text);
     } catch (const Json::parse_error& error) {
         const std::size_t position = error.byte > 0 ? error.byte - 1 : 0;
-        return fail(
-            ErrorCode::Malformed, who + ", line " + std::to_string(lineAt(text, position)) +
-                                      ": not valid JSON");
+        return problem(lineAt(text, position), "not valid JSON");
     } catch (const Json::exception& error) {
-        // A number too large for any type.
-        return fail(ErrorCode::Malformed, who + ": not valid JSON: " + error.what());
+        return problem(0, withoutPrefix(error.what())); // a number too large for any type
     }
-    std::optional<Error> twice;
+    std::optional<JsonProblem> twice;
     Scanner(out.text).walk(
         [](const std::string&, std::size_t) {},
         [&](const std::string& key, std::size_t position) {
             if (!twice) {
-                twice = Error{
-                    ErrorCode::Malformed, who + ", line " + std::to_string(lineAt(text, position)) +
-                                              ": the field \"" + key + "\" stands twice"};
+                twice =
+                    JsonProblem{lineAt(text, position), "the field \"" + key + "\" stands twice"};
             }
         });
     if (twice) {
-        return tl::unexpected<Error>(*twice);
+        return tl::unexpected<JsonProblem>(*twice);
     }
     return out;
+}
+
+Result<JsonText> parseJson(std::string_view name, std::string_view text) {
+    auto scanned = scanJson(name, text);
+    if (scanned) {
+        return std::move(*scanned);
+    }
+    const JsonProblem& problem = scanned.error();
+    const std::string where =
+        problem.line > 0 ? ", line " + std::to_string(problem.line) : std::string();
+    return fail(ErrorCode::Malformed, std::string(name) + where + ": " + problem.reason);
 }
 
 Result<JsonText> parseJsonFile(const std::string& path) {
@@ -224,23 +258,36 @@ Result<JsonText> parseJsonFile(const std::string& path) {
         return fail(ErrorCode::Unreadable, path + ": is a folder, expected a file");
     }
     std::ifstream file(path, std::ios::binary);
-    std::ostringstream content;
-    content << file.rdbuf();
     if (!file) {
-        if (facts.st_size == 0) {
-            return fail(ErrorCode::Malformed, path + ": the file is empty; expected a JSON object");
-        }
+        return fail(ErrorCode::Unreadable, path + ": not readable");
+    }
+    std::string content;
+    char block[65536];
+    while (content.size() <= kMostBytes && (file.read(block, sizeof block), file.gcount() > 0)) {
+        content.append(block, static_cast<std::size_t>(file.gcount()));
+    }
+    if (file.bad()) {
         return fail(ErrorCode::Unreadable, path + ": can't be read");
     }
-    return parseJson(path, content.str());
+    if (content.size() > kMostBytes) {
+        return fail(
+            ErrorCode::Unreadable,
+            path + ": larger than " + std::to_string(kMostBytes) + " bytes, the most allowed");
+    }
+    return parseJson(path, content);
 }
 
 Result<std::string> canonicalJson(const Json& value) {
     if (!plain(value)) {
-        return fail(ErrorCode::Malformed, "an event body holds a float, a null or a number beyond int64");
+        return fail(
+            ErrorCode::Malformed, "an event body holds a float, a null or a number beyond int64");
     }
     try {
-        return value.dump();
+        std::string body = value.dump();
+        if (deepestLevel(body) > kDeepest) {
+            return fail(ErrorCode::Malformed, "an event body is nested too deep");
+        }
+        return body;
     } catch (const Json::exception&) {
         return fail(ErrorCode::Malformed, "an event body holds text that is not UTF-8");
     }
@@ -271,8 +318,9 @@ JsonReader::JsonReader(const JsonText& text)
     }
 }
 
-JsonReader::JsonReader(const JsonText& text, const Json& node, std::string pointer,
-                       std::shared_ptr<std::vector<Finding>> findings)
+JsonReader::JsonReader(
+    const JsonText& text, const Json& node, std::string pointer,
+    std::shared_ptr<std::vector<Finding>> findings)
     : m_text(&text), m_node(&node), m_pointer(std::move(pointer)), m_findings(std::move(findings)) {
 }
 
@@ -281,6 +329,9 @@ std::string JsonReader::at(const char* key) const {
 }
 
 void JsonReader::complain(const char* key, std::string reason) {
+    if (m_findings->size() >= kMostFindings) {
+        return;
+    }
     const std::string here = *key == '\0' ? m_pointer : at(key);
     int line = m_text->lineOf(here);
     if (line == 0) {
@@ -323,8 +374,8 @@ std::string JsonReader::text(const char* key) {
     return textIf(key).value_or("");
 }
 
-std::optional<double> JsonReader::readNumber(const char* key, bool required, double low,
-                                             double high) {
+std::optional<double>
+JsonReader::readNumber(const char* key, bool required, double low, double high) {
     const Json* value = find(key, required);
     if (value == nullptr) {
         return std::nullopt;
@@ -350,8 +401,8 @@ std::optional<double> JsonReader::numberIf(const char* key, double low, double h
     return readNumber(key, false, low, high);
 }
 
-std::optional<std::int64_t> JsonReader::readInteger(const char* key, bool required,
-                                                    std::int64_t low, std::int64_t high) {
+std::optional<std::int64_t>
+JsonReader::readInteger(const char* key, bool required, std::int64_t low, std::int64_t high) {
     const Json* value = find(key, required);
     if (value == nullptr) {
         return std::nullopt;
@@ -373,8 +424,8 @@ std::int64_t JsonReader::integer(const char* key, std::int64_t low, std::int64_t
     return readInteger(key, true, low, high).value_or(low);
 }
 
-std::optional<std::int64_t> JsonReader::integerIf(const char* key, std::int64_t low,
-                                                  std::int64_t high) {
+std::optional<std::int64_t>
+JsonReader::integerIf(const char* key, std::int64_t low, std::int64_t high) {
     return readInteger(key, false, low, high);
 }
 
@@ -434,6 +485,30 @@ std::vector<double> JsonReader::numbers(const char* key) {
     return out;
 }
 
+std::vector<std::int64_t>
+JsonReader::integers(const char* key, std::int64_t low, std::int64_t high) {
+    std::vector<std::int64_t> out;
+    const Json* value = find(key, true);
+    if (value == nullptr) {
+        return out;
+    }
+    if (!value->is_array()) {
+        complain(key, described(*value) + " is not a list of whole numbers");
+        return out;
+    }
+    for (const Json& item : *value) {
+        if (item.is_number_integer() && plain(item) && item.get<std::int64_t>() >= low &&
+            item.get<std::int64_t>() <= high) {
+            out.push_back(item.get<std::int64_t>());
+        } else {
+            complain(
+                key, described(item) + " in the list is not a whole number from " +
+                         std::to_string(low) + " to " + std::to_string(high));
+        }
+    }
+    return out;
+}
+
 std::optional<JsonReader> JsonReader::objectIf(const char* key) {
     const Json* value = find(key, false);
     if (value == nullptr) {
@@ -471,8 +546,7 @@ std::vector<JsonReader> JsonReader::objects(const char* key) {
         if ((*value)[i].is_object()) {
             out.push_back(JsonReader(*m_text, (*value)[i], pointer, m_findings));
         } else {
-            m_findings->push_back(
-                {m_text->lineOf(pointer), pointer, described((*value)[i]) + " is not an object"});
+            complain(key, described((*value)[i]) + " in the list is not an object");
         }
     }
     return out;
@@ -509,19 +583,6 @@ Result<void> JsonReader::verdict() const {
         ErrorCode::Malformed, m_text->name + ", line " + std::to_string(first.line) + ", " +
                                   (first.field.empty() ? "the whole" : first.field) + ": " +
                                   first.reason);
-}
-
-std::string plainNumber(double value) {
-    char text[64];
-    std::snprintf(text, sizeof text, "%.6f", value);
-    std::string out(text);
-    if (out.find('.') != std::string::npos) {
-        out.erase(out.find_last_not_of('0') + 1);
-        if (out.back() == '.') {
-            out.pop_back();
-        }
-    }
-    return out == "-0" ? "0" : out;
 }
 
 } // namespace seamclock

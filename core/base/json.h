@@ -1,9 +1,10 @@
-// JSON as this project reads and writes it. nlohmann-json does the work; what it leaves open is closed here:
-// duplicate keys are refused, a complaint names the line and the field, and event bodies have one canonical form
-// (keys sorted bytewise, no spaces, no floats, no null). Costly to compile: only files named *codec* or *json* may
-// include it.
+// JSON as this project reads and writes it. nlohmann-json does the work; what it leaves open is
+// closed here: duplicate keys are refused, a complaint names the line and the field, and event
+// bodies have one canonical form (keys sorted bytewise, no spaces, no floats, no null). Costly to
+// compile: only files named *codec* or *json* may include it.
 #pragma once
 
+#include "core/base/plain_number.h"
 #include "core/base/result.h"
 
 #include <cstdint>
@@ -21,18 +22,27 @@ using Json = nlohmann::json;
 
 /// A parsed text that still knows its lines.
 struct JsonText {
-    std::string name;  // what to call it in a complaint: usually the file's name
+    std::string name; // what to call it in a complaint: usually the file's name
     std::string text;
     Json root;
 
-    /// The line (from 1) on which the value at a JSON pointer (RFC 6901) begins; 0 if there is none.
+    /// The line (from 1) on which the value at a JSON pointer (RFC 6901) begins; 0 if there is
+    /// none.
     int lineOf(const std::string& pointer) const;
 };
 
-/// Malformed: not JSON, empty, a duplicate key, or deeper than 64 levels; the detail names the line.
+/// What is wrong with a text as a whole; line 0: it can't be told.
+struct JsonProblem {
+    int line = 0;
+    std::string reason;
+};
+tl::expected<JsonText, JsonProblem> scanJson(std::string_view name, std::string_view text);
+
+/// Malformed: not JSON, empty, a zero byte, a duplicate key, or deeper than 64 levels; the detail
+/// names the line where there is one. A byte order mark at the start is passed over.
 Result<JsonText> parseJson(std::string_view name, std::string_view text);
 
-/// Unreadable: no such file, not readable, a directory. Otherwise as parseJson.
+/// Unreadable: no such file, not readable, a directory, larger than 16 MB. Otherwise as parseJson.
 Result<JsonText> parseJsonFile(const std::string& path);
 
 /// The canonical bytes of an event body. Malformed: it holds a float, a null or invalid UTF-8.
@@ -41,20 +51,23 @@ Result<std::string> canonicalJson(const Json& value);
 /// The reverse. Malformed: the bytes are not what canonicalJson would write.
 Result<Json> parseCanonical(std::string_view body);
 
-/// Reads one object field by field and remembers everything that is wrong with it, so that a person who checks a
-/// file sees all of it at once. A reader of a child shares the parent's list.
+/// Reads one object field by field and remembers everything that is wrong with it, so that a person
+/// who checks a file sees all of it at once (the first hundred). A reader of a child shares the
+/// parent's list.
 class JsonReader {
 public:
     struct Finding {
         int line;
-        std::string field;  // JSON pointer, "" for the whole
+        std::string field; // JSON pointer, "" for the whole
         std::string reason;
     };
 
+    /// The text must outlive its readers.
     explicit JsonReader(const JsonText& text);
+    explicit JsonReader(const JsonText&& text) = delete;
 
     bool has(const char* key) const;
-    std::string text(const char* key);  // "" and a finding if absent or not a string
+    std::string text(const char* key); // "" and a finding if absent or not a string
     std::optional<std::string> textIf(const char* key);
     double number(const char* key, double low, double high);
     std::optional<double> numberIf(const char* key, double low, double high);
@@ -63,10 +76,11 @@ public:
     bool flag(const char* key);
     std::optional<bool> flagIf(const char* key);
     std::vector<std::string> texts(const char* key);
-    JsonReader object(const char* key);  // reads as an empty object, with a finding, if absent
+    JsonReader object(const char* key); // reads as an empty object, with a finding, if absent
     std::optional<JsonReader> objectIf(const char* key);
     std::vector<JsonReader> objects(const char* key);
     std::vector<double> numbers(const char* key);
+    std::vector<std::int64_t> integers(const char* key, std::int64_t low, std::int64_t high);
     std::vector<std::string> keys() const;
 
     /// The value is used, whatever it is (explanations and the like).
@@ -81,12 +95,13 @@ public:
     Result<void> verdict() const;
 
 private:
-    JsonReader(const JsonText& text, const Json& node, std::string pointer,
-               std::shared_ptr<std::vector<Finding>> findings);
+    JsonReader(
+        const JsonText& text, const Json& node, std::string pointer,
+        std::shared_ptr<std::vector<Finding>> findings);
     const Json* find(const char* key, bool required);
     std::optional<double> readNumber(const char* key, bool required, double low, double high);
-    std::optional<std::int64_t> readInteger(const char* key, bool required, std::int64_t low,
-                                            std::int64_t high);
+    std::optional<std::int64_t>
+    readInteger(const char* key, bool required, std::int64_t low, std::int64_t high);
     std::string at(const char* key) const;
 
     const JsonText* m_text;
@@ -95,8 +110,5 @@ private:
     std::set<std::string> m_read;
     std::shared_ptr<std::vector<Finding>> m_findings;
 };
-
-/// A number as a person would write it: up to 6 decimals, no trailing zeros ("10", "0.15").
-std::string plainNumber(double value);
 
 } // namespace seamclock

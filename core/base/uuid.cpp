@@ -2,11 +2,20 @@
 
 #include <array>
 #include <cstddef>
+#include <cstdlib>
 #include <sodium.h>
 
 namespace seamclock {
 
 namespace {
+
+// sodium_init is cheap, and safe to race with itself; without it the first randombytes_buf is not.
+void initialise() {
+    static const int once = sodium_init();
+    if (once < 0) {
+        std::abort(); // no random source: nothing here could be named
+    }
+}
 
 std::string hex(const unsigned char* bytes, std::size_t count) {
     std::string text(count * 2 + 1, '\0');
@@ -18,6 +27,7 @@ std::string hex(const unsigned char* bytes, std::size_t count) {
 } // namespace
 
 std::string newUuid() {
+    initialise();
     std::array<unsigned char, 16> bytes{};
     randombytes_buf(bytes.data(), bytes.size());
     bytes[6] = static_cast<unsigned char>((bytes[6] & 0x0fU) | 0x40U);

@@ -20,7 +20,8 @@ struct BenchDocument {
 Result<BenchDocument> readBench(std::string_view name, std::string_view text);
 Result<BenchDocument> readBenchFile(const std::string& path);
 
-/// A bench file to fill in, with every field explained in an "explained" object, which reading ignores.
+/// A bench file to fill in, with every field explained in an "explained" object, which reading
+/// ignores.
 std::string benchTemplate();
 
 } // namespace seamclock

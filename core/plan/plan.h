@@ -1,7 +1,8 @@
-// The plan of one weld: everything the operator must set, wait for or not exceed, as integers that were rounded once.
-// makePlan joins sheet, procedure, bench, ambient and drag. It refuses on geometry and the bench's data only; what
-// the procedure lacks is named in `missing`, and such a plan is a card to read, not one to weld with. Once alignment
-// starts the plan is fixed, and it is stored with the weld.
+// The plan of one weld: everything the operator must set, wait for or not exceed, as integers that
+// were rounded once. makePlan joins sheet, procedure, bench, ambient and drag. It refuses on
+// geometry and the bench's data only; what the procedure lacks is named in `missing`, and such a
+// plan is a card to read, not one to weld with. Once alignment starts the plan is fixed, and it is
+// stored with the weld.
 #pragma once
 
 #include "core/base/instant.h"
@@ -26,7 +27,10 @@ struct ReadingBand {
     bool operator==(const ReadingBand&) const = default;
 };
 
-/// Something a person should know before, with its code for translation.
+/// Something a person should know before, with its code for translation: ambient_outside_range,
+/// ambient_outside_classes, known_gap, drag_not_measured, scale_coarse, set_outside_band,
+/// just_in_contact, drag_above_soak. Limit and actual are in `unit`: "mC", or "milli" for
+/// thousandths of the scale's unit.
 struct PlanWarning {
     std::string code;
     std::string text;
@@ -38,7 +42,7 @@ struct PlanWarning {
 };
 
 struct PlanSource {
-    std::string value;  // which of the plan's values
+    std::string value; // which of the plan's values
     Source source;
 
     bool operator==(const PlanSource&) const = default;
@@ -64,7 +68,7 @@ struct WeldPlan {
         bool operator==(const ScalePlan&) const = default;
     };
     struct Plate {
-        std::int64_t minMc = 0;  // [m°C]
+        std::int64_t minMc = 0; // [m°C]
         std::int64_t targetMc = 0;
         std::int64_t maxMc = 0;
 
@@ -72,7 +76,7 @@ struct WeldPlan {
     };
     struct Cooling {
         Milliseconds atLeast{0};
-        std::vector<Milliseconds> rechecks;  // after the lock
+        std::vector<Milliseconds> rechecks; // after the lock
 
         bool operator==(const Cooling&) const = default;
     };
@@ -80,7 +84,7 @@ struct WeldPlan {
     std::string procedure;
     std::string edition;
     std::string material;
-    std::string bench;  // "" without one
+    std::string bench; // "" without one
     std::int64_t thicknessUm = 0;
     std::int64_t lengthUm = 0;
     std::int64_t ambientMc = 0;
@@ -92,7 +96,7 @@ struct WeldPlan {
     std::optional<std::int64_t> soakMaxPa;
     std::optional<std::int64_t> joiningPa;
     std::optional<std::int64_t> tolerancePa;
-    std::optional<std::int64_t> alignmentMn;  // p · s · L, without drag [mN]
+    std::optional<std::int64_t> alignmentMn; // p · s · L, without drag [mN]
     std::optional<std::int64_t> soakMaxMn;
     std::optional<std::int64_t> joiningMn;
     std::int64_t dragMn = 0;
@@ -104,38 +108,51 @@ struct WeldPlan {
     std::int64_t edgeGapMaxUm = 0;
     std::int64_t misalignmentMaxUm = 0;
     std::optional<std::int64_t> beadMinUm;
-    std::optional<Milliseconds> alignMedian;  // of this bench's last ten such welds, if at least five
+    std::optional<Milliseconds>
+        alignMedian; // of this bench's last ten such welds, if at least five
     std::optional<Milliseconds> alignLate;
     std::optional<TimeBand> soak;
     std::optional<Milliseconds> changeoverMax;
     std::optional<TimeBand> buildUp;
     std::optional<Cooling> cooling;
 
-    std::vector<std::string> checks;        // codes that must pass before alignment
-    std::vector<std::string> releaseOrder;  // the bench's
+    std::vector<std::string> checks;       // codes that must pass before alignment
+    std::vector<std::string> releaseOrder; // the bench's
     std::vector<PlanWarning> warnings;
     std::vector<PlanSource> sources;
-    std::vector<std::string> missing;       // names of values that the procedure lacks, and the scale without a bench
+    std::vector<std::string> missing; // the terminal's names of values that the procedure lacks
 
-    /// Nothing is missing: a weld can be opened with it.
-    bool isReady() const { return missing.empty(); }
+    /// The procedure lacks nothing: the card is whole, as far as the procedure goes. This is
+    /// "ready" in the terminal's report, where a plan without a bench is a card to read.
+    bool isComplete() const { return missing.empty(); }
+    /// A weld can be opened with it: complete, and made for a bench. Without a bench there is no
+    /// scale, hence no reading to set and no band in which "locked" could count, so such a plan is
+    /// never ready.
+    bool isReady() const { return isComplete() && scale.has_value(); }
     bool operator==(const WeldPlan&) const = default;
 };
 
 struct PlanRequest {
     Length thickness;
-    std::vector<Length> lengths;            // several short seams in one clamping: their lengths add up
-    Temperature ambient = Temperature::celsius(20);
-    std::optional<Force> drag;              // absent: taken as 0, with a warning
-    std::optional<BandRule> coolingRule;    // absent: the procedure's
-    std::optional<Temperature> plateTarget; // absent: the procedure's, else the middle of its window
+    std::vector<Length> lengths; // several short seams in one clamping: their lengths add up
+    Temperature ambient =
+        Temperature::celsius(20);        // whoever isn't told takes the procedure's reference
+    std::optional<Force> drag;           // absent: taken as 0, with a warning
+    std::optional<BandRule> coolingRule; // absent: the procedure's
+    std::optional<Temperature>
+        plateTarget; // absent: the procedure's, else the middle of its window
     std::optional<Milliseconds> alignMedian;
 };
 
-/// OutOfRange: thickness outside the procedure or the bench, a seam longer than the bench, a force the scale can't
-/// show (above its end, or half a division more than twice the tolerance), drag that is negative, values that are
-/// not finite; band-end where the procedure has no bands. `bench` may be null: then there is no scale.
-Result<WeldPlan> makePlan(const PlanRequest& request, const Procedure& procedure,
-                          const Bench* bench);
+/// The checks that a weld needs before alignment, in the order in which they are made (contracts,
+/// "Checks").
+const std::vector<std::string>& weldChecks();
+
+/// OutOfRange: thickness outside the procedure or the bench, a seam longer than the bench, a force
+/// the scale can't show (above its end, or half a division more than twice the tolerance), drag
+/// that is negative, values that are not finite; band-end where the procedure has no bands. `bench`
+/// may be null: then there is no scale.
+Result<WeldPlan>
+makePlan(const PlanRequest& request, const Procedure& procedure, const Bench* bench);
 
 } // namespace seamclock

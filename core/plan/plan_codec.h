@@ -1,4 +1,5 @@
-// The plan as JSON: in a weld's opening event (integers, canonical keys) and as the terminal program prints it.
+// The plan as JSON: in a weld's opening event (integers, canonical keys) and as the terminal
+// program prints it.
 #pragma once
 
 #include "core/base/json.h"
@@ -6,12 +7,14 @@
 
 namespace seamclock {
 
-/// The event's form: integers with the unit in the key, absent where there is no value (contracts.md §7).
+/// The event's form: integers with the unit in the key, absent where there is no value
+/// (contracts.md §7).
 Json planToJson(const WeldPlan& plan);
 /// Malformed: a field is missing, unknown or of the wrong type.
 Result<WeldPlan> planFromJson(const Json& json);
 
-/// The terminal's form: floats in the trade's units, named as the terminal contract says, "ready" and "missing".
+/// The terminal's form: floats in the trade's units, named as the terminal contract says, "ready"
+/// and "missing".
 std::string planReportJson(const WeldPlan& plan);
 
 } // namespace seamclock

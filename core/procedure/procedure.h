@@ -1,6 +1,6 @@
-// A welding procedure is data: what a published table or a shop's own trial says for one material. This header holds
-// its shape; procedure_codec reads it from JSON. It decides nothing: core/plan turns it into a weld's numbers, and
-// names what it lacks. No value is filled by guess.
+// A welding procedure is data: what a published table or a shop's own trial says for one material.
+// This header holds its shape; procedure_codec reads it from JSON. It decides nothing: core/plan
+// turns it into a weld's numbers, and names what it lacks. No value is filled by guess.
 #pragma once
 
 #include "core/procedure/column.h"
@@ -11,9 +11,10 @@
 
 namespace seamclock {
 
-/// Cooling by ambient temperature: the class whose closed interval holds the ambient; on a boundary the longer time.
+/// Cooling by ambient temperature: the class whose closed interval holds the ambient; on a boundary
+/// the longer time.
 struct CoolingClass {
-    std::optional<Temperature> from;  // absent: no lower limit is printed
+    std::optional<Temperature> from; // absent: no lower limit is printed
     std::optional<Temperature> to;
     Column minutes;
 
@@ -23,10 +24,13 @@ struct CoolingClass {
 struct PressureRule {
     std::optional<Pressure> alignment;
     std::optional<Pressure> joining;
-    std::optional<Pressure> tolerance;  // ±, of alignment and joining
+    std::optional<Pressure> tolerance; // ±, of alignment and joining
     std::optional<Pressure> soakAim;
     std::optional<Pressure> soakMax;
-    Source source;
+    Source source; // of alignment and joining; the other three often come from elsewhere
+    Source toleranceSource;
+    Source soakAimSource;
+    Source soakMaxSource;
 
     bool operator==(const PressureRule&) const = default;
 };
@@ -34,7 +38,7 @@ struct PressureRule {
 struct PlateWindow {
     Temperature min;
     Temperature max;
-    std::optional<Temperature> target;  // absent: the middle
+    std::optional<Temperature> target; // absent: the middle
     Source source;
 
     bool operator==(const PlateWindow&) const = default;
@@ -42,7 +46,7 @@ struct PlateWindow {
 
 /// A value that the source lacks for a range of thickness, and what it says instead.
 struct KnownGap {
-    std::string value;  // the plan's name of it, e.g. "soak_s"
+    std::string value; // the plan's name of it, e.g. "soak_s"
     Length from;
     Length to;
     std::string says;
@@ -51,18 +55,19 @@ struct KnownGap {
 };
 
 struct Procedure {
-    std::string id;        // e.g. "pe-hd-dvs2207-1-2005"
+    std::string id; // e.g. "pe-hd-dvs2207-1-2005"
     std::string title;
-    std::string material;  // trade's short name: "PE-HD", "PP", "PVDF"
+    std::string material; // trade's short name: "PE-HD", "PP", "PVDF"
     std::string standard;
     std::string edition;
     Temperature referenceAmbient = Temperature::celsius(20);
+    Source referenceAmbientSource;
 
     PressureRule pressure;
     std::optional<PlateWindow> plate;
-    std::optional<Column> bead;        // [mm], at least
-    std::optional<Column> soak;        // [s], target
-    double soakLowPercent = 0;         // a soak's tolerance about its target
+    std::optional<Column> bead; // [mm], at least
+    std::optional<Column> soak; // [s], target
+    double soakLowPercent = 0;  // a soak's tolerance about its target
     double soakHighPercent = 10;
     Source soakTolerance;
     std::optional<Column> changeover;  // [s], at most
@@ -75,7 +80,10 @@ struct Procedure {
     /// The range of thickness for which any column has a value. Outside it the procedure refuses.
     Length thinnest() const;
     Length thickest() const;
+    /// Only where every cooling class has a table can cooling be read at the band's end.
     bool coolingHasBands() const;
+    /// The gap that names this value for this thickness; null if the procedure declares none.
+    const KnownGap* gapOf(const std::string& value, Length thickness) const;
 
     bool operator==(const Procedure&) const = default;
 };
