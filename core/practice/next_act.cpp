@@ -44,7 +44,7 @@ public:
     /// Weld time of the last thing that was done.
     Milliseconds last() const { return m_standing.back().t.lo; }
     Act after(std::string_view name, Milliseconds low, Milliseconds high, WeldDetail d) const {
-        return {last() + draw(name, low, high), std::move(d)};
+        return {last() + draw(name, low, high) * m_hand.handPercent / 100, std::move(d)};
     }
 
     /// Whether an event of this kind for which `fits` holds stands since weld time `from`.

@@ -17,6 +17,7 @@ struct Act {
 
 struct Hand {
     std::uint64_t seed = 1;
+    std::int64_t handPercent = 100;
     RehearseFaults faults;
 };
 

@@ -54,10 +54,13 @@ struct RehearseOptions {
     RehearseFaults faults;
     std::string logPath; // made with its parents if it isn't there
     bool trueTime = false;
-    bool resume = false; // go on with the log's open weld; `order` is then not looked at
+    // Goes on with the log's last open weld, by the clock it was begun with. Seed and faults are to
+    // be given again; `order` is not looked at.
+    bool resume = false;
     RebootWord word = RebootWord::None;
     std::string by = "person:practice";
     std::chrono::minutes offset{0}; // of the virtual clock's local time
+    std::int64_t handPercent = 100; // of his times for checks, release and inspection
 };
 
 /// One cue with the instant at which it begins.
@@ -87,6 +90,7 @@ public:
     virtual void planned(const Weld& weld, bool resumed) = 0; // the card can be shown
     virtual void happened(const Weld& weld, const Event& event) = 0;
     virtual void cued(const Weld& weld, const CueNote& cue) = 0;
+    virtual void saved(const Weld& weld, std::int64_t n) = 0; // event n is on disk
 };
 
 struct RehearseTools {
@@ -103,15 +107,15 @@ struct RehearseResult {
     WeldRecord record;         // with the verdict
     std::string logPath;
     std::optional<ResumeNote> resumed;
-    std::vector<std::string>
-        notSaved; // rows that did not reach the log, in words; empty when all is well
+    std::string notSaved; // what did not reach the log, in words; empty when all is well
+    std::vector<std::int64_t> leftOpen; // numbers of other welds that stand open in this log
 };
 
 /// Returns when the weld is closed or aborted and its rows are in the log. OutOfRange: a fault that
-/// can't be made with this plan (released earlier than the lock), an unknown check or phase.
-/// NotWritten: the folder or log can't be made. Foreign, Damaged, Unreadable: as the log says.
-/// Missing: nothing to resume, or true time without a machine clock. Conflict: the log holds an
-/// open weld already and `resume` was not asked for.
+/// can't be made with this plan, an unknown check or phase; and as makePlan. NotWritten: the folder
+/// or log can't be made. Foreign, Damaged, Unreadable: as the log says. Missing: nothing to resume,
+/// or true time without a machine clock. Conflict: another program writes this log, or a practice
+/// clock's weld was to be resumed in true time. Refused: as SessionBase::settle.
 Result<RehearseResult> rehearse(const RehearseOptions& options, const RehearseTools& tools);
 
 } // namespace seamclock

@@ -13,7 +13,7 @@ inline constexpr Milliseconds kJumpTolerance{2000};
 
 class ClockWatch {
 public:
-    /// The wall clock's jump, Δutc − Δboot, since the last reading of the same boot, where it is more than the
+    /// The wall clock's jump, Δutc − Δboot, since the last reading of the same boot, where it is
     /// more than the tolerance. Readings of another boot, or from before the last, are not
     /// compared.
     std::optional<Milliseconds> see(const Instant& now);

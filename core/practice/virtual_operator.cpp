@@ -1,0 +1,375 @@
+#include "core/practice/virtual_operator.h"
+
+#include "core/base/uuid.h"
+#include "core/log/log_reader.h"
+#include "core/log/recover.h"
+#include "core/log/world.h"
+#include "core/practice/next_act.h"
+#include "core/practice/virtual_clock.h"
+#include "core/session/session.h"
+
+#include <algorithm>
+#include <filesystem>
+#include <memory>
+#include <set>
+#include <system_error>
+#include <tuple>
+
+namespace seamclock {
+
+namespace {
+
+constexpr std::string_view kVirtualBoot = "practice:";
+// 2030-01-07T06:00:00Z, a Monday (contracts.md §4).
+constexpr Milliseconds kVirtualStart{1'893'996'000'000};
+
+bool isVirtual(const std::string& bootId) {
+    return bootId.rfind(kVirtualBoot, 0) == 0;
+}
+
+Result<void> makeFolderOf(const std::string& path) {
+    const std::filesystem::path folder = std::filesystem::path(path).parent_path();
+    if (folder.empty()) {
+        return {};
+    }
+    std::error_code error;
+    std::filesystem::create_directories(folder, error);
+    if (error) {
+        return fail(
+            ErrorCode::NotWritten, "the folder \"" + folder.string() +
+                                       "\" for the practice log can't be made: " + error.message());
+    }
+    return {};
+}
+
+/// The open weld that was opened last: what --resume means.
+Result<Weld> openWeldOf(const std::string& path) {
+    auto welds = recoverOpenWelds(path);
+    if (!welds) {
+        return tl::unexpected<Error>(welds.error());
+    }
+    if (welds->empty()) {
+        return fail(ErrorCode::Missing, "nothing to resume: \"" + path + "\" holds no open weld");
+    }
+    return std::move(welds->back().weld);
+}
+
+WeldOrder practiceOrder(WeldOrder order) {
+    order.type = WeldType::Practice;
+    if (order.sheets.empty()) {
+        Sheet sheet;
+        sheet.material = order.procedure.procedure.material;
+        sheet.maker = "practice";
+        sheet.batch = "practice";
+        sheet.thicknessUm = static_cast<std::int64_t>(inMicrometres(order.request.thickness) + 0.5);
+        order.sheets = {sheet, sheet};
+    }
+    return order;
+}
+
+/// One rehearsal under way.
+class Rehearsal {
+public:
+    Rehearsal(
+        Session<Practice>& session, const RehearseOptions& options, const RehearseTools& tools,
+        VirtualClock* clock)
+        : m_session(session), m_tools(tools),
+          m_clock(clock), m_hand{options.seed, options.handPercent, options.faults},
+          m_by(options.by) {}
+
+    Result<void> open(const WeldOrder& order) {
+        auto weld = m_session.open(order, m_by);
+        if (!weld) {
+            return tl::unexpected<Error>(weld.error());
+        }
+        return take(*weld, false);
+    }
+
+    Result<void> resume(const std::string& id, RebootWord word, ResumeNote& note) {
+        const Weld found = *m_session.find(id);
+        note.phase = phaseName(found.state);
+        note.events = static_cast<std::int64_t>(found.events.size());
+        note.rebooted = afterCut(found, m_session.look()) != AfterCut::GoesOn;
+        auto settled = m_session.settle(id, word, word == RebootWord::None ? "station" : m_by);
+        if (!settled) {
+            return tl::unexpected<Error>(settled.error());
+        }
+        for (std::size_t i = found.events.size(); i < settled->events.size(); ++i) {
+            if (const auto* bridge = std::get_if<ClockBridged>(&settled->events[i].d)) {
+                note.bridge = *bridge;
+            }
+        }
+        note.aborted = std::holds_alternative<Aborted>(settled->state);
+        const auto t = weldTimeAt(*settled, m_session.look());
+        const auto began = phaseBegan(found.state);
+        if (t && began) {
+            note.inPhase = *t - *began;
+        }
+        m_told = found.events.size();
+        m_savedTold = m_told;
+        return take(*settled, true);
+    }
+
+    /// To the end of the weld.
+    Result<void> run() {
+        while (const auto act = nextAct(m_weld, m_hand)) {
+            const auto before = passUntil(act->due);
+            if (!before) {
+                return before;
+            }
+            const bool ofHand = !std::holds_alternative<WeldClosed>(act->d);
+            Intent intent{{}, m_by, act->d};
+            if (ofHand) {
+                intent.onto = lastTakeable(m_weld);
+            }
+            const auto next = m_session.act(m_weld.id(), intent);
+            if (!next) {
+                return tl::unexpected<Error>(next.error());
+            }
+            m_weld = *next;
+            tell();
+        }
+        return {};
+    }
+
+    void tellSaved() {
+        if (m_tools.watcher == nullptr) {
+            return;
+        }
+        while (m_savedTold < m_weld.events.size() &&
+               m_session.status(m_weld.id(), static_cast<std::int64_t>(m_savedTold) + 1) ==
+                   RowStatus::Saved) {
+            m_tools.watcher->saved(m_weld, static_cast<std::int64_t>(++m_savedTold));
+        }
+    }
+
+    const Weld& weld() const { return m_weld; }
+    std::vector<CueNote> takeCues() { return std::move(m_cues); }
+
+private:
+    static std::optional<WeldTime> phaseBegan(const State& state) {
+        return std::visit(
+            [](const auto& phase) -> std::optional<WeldTime> {
+                if constexpr (requires { phase.from; }) {
+                    return phase.from;
+                } else {
+                    return {};
+                }
+            },
+            state);
+    }
+
+    Result<void> take(const Weld& weld, bool resumed) {
+        m_weld = weld;
+        const auto fits = checkFaults(m_hand.faults, m_weld.plan);
+        if (!fits && !resumed) {
+            return fits;
+        }
+        if (m_tools.watcher != nullptr) {
+            m_tools.watcher->planned(m_weld, resumed);
+        }
+        tell();
+        return {};
+    }
+
+    void tell() {
+        for (; m_told < m_weld.events.size(); ++m_told) {
+            if (m_tools.watcher != nullptr) {
+                m_tools.watcher->happened(m_weld, m_weld.events[m_told]);
+            }
+        }
+        tellSaved();
+    }
+
+    /// Waits `gap`, tells what was saved meanwhile, and takes over what the session wrote by
+    /// itself.
+    void pass(Milliseconds gap) {
+        if (m_tools.pacer != nullptr) {
+            m_tools.pacer->wait(gap);
+        }
+        if (m_clock != nullptr) {
+            m_clock->advance(gap);
+        }
+        tellSaved();
+    }
+
+    Result<WeldTime> now() {
+        const Instant at = m_session.look();
+        m_weld = *m_session.find(m_weld.id()); // the look may have noted a jump of the clock
+        tell();
+        return weldTimeAt(m_weld, at);
+    }
+
+    /// Lets time go on until the weld's is `due`, and tells each cue when it begins. A machine's
+    /// clock may wake us early or late: so it is asked again after each wait.
+    Result<void> passUntil(Milliseconds due) {
+        while (true) {
+            const auto t = now();
+            if (!t) {
+                return tl::unexpected<Error>(t.error());
+            }
+            const Milliseconds left = std::max(due - t->lo, Milliseconds(0));
+            std::optional<Milliseconds> nextOnset;
+            for (const Cue& cue : cuesUntil(m_weld, *t, left)) {
+                if (cue.onset <= Milliseconds(0)) {
+                    note(cue, *t);
+                } else if (!nextOnset || cue.onset < *nextOnset) {
+                    nextOnset = cue.onset;
+                }
+            }
+            if (left == Milliseconds(0)) {
+                return {};
+            }
+            pass(std::min(left, nextOnset.value_or(left)));
+        }
+    }
+
+    void note(const Cue& cue, WeldTime t) {
+        if (!m_cued.insert({cue.kind, cue.count, t.lo + cue.onset}).second) {
+            return;
+        }
+        CueNote noted{m_session.look(), cue};
+        noted.at.boot += cue.onset;
+        noted.at.utc += cue.onset;
+        m_cues.push_back(noted);
+        if (m_tools.watcher != nullptr) {
+            m_tools.watcher->cued(m_weld, noted);
+        }
+    }
+
+    Session<Practice>& m_session;
+    const RehearseTools& m_tools;
+    VirtualClock* m_clock;
+    Hand m_hand;
+    std::string m_by;
+    Weld m_weld;
+    std::size_t m_told = 0;
+    std::size_t m_savedTold = 0;
+    std::vector<CueNote> m_cues;
+    std::set<std::tuple<CueKind, int, Milliseconds>> m_cued;
+};
+
+/// Which clock this rehearsal lives by: the open weld says, else the options.
+struct Time {
+    std::unique_ptr<VirtualClock> clock; // null: the machine's
+};
+
+Result<Time> timeFor(
+    const RehearseOptions& options, const RehearseTools& tools, const std::optional<Weld>& found) {
+    const bool byMachine = found ? !isVirtual(found->clock.bootId) : options.trueTime;
+    if (found && options.trueTime && !byMachine) {
+        return fail(
+            ErrorCode::Conflict, "the open weld lives on a practice clock: it can't be resumed in "
+                                 "true time");
+    }
+    if (byMachine) {
+        if (tools.machine == nullptr || tools.pacer == nullptr) {
+            return fail(ErrorCode::Missing, "true time needs the machine's clock");
+        }
+        return Time{};
+    }
+    Instant start;
+    if (found) {
+        start = found->events.back().at;
+    } else {
+        start.bootId = std::string(kVirtualBoot) + newUuid();
+        start.utc = kVirtualStart;
+        start.offset = options.offset;
+    }
+    return Time{std::make_unique<VirtualClock>(start)};
+}
+
+/// The numbers of other welds that stand open in this practice log.
+std::vector<std::int64_t> otherOpen(const Session<Practice>& session, const std::string& weld) {
+    std::vector<std::int64_t> numbers;
+    for (const std::string& id : session.openWelds()) {
+        if (id != weld) {
+            numbers.push_back(session.find(id)->opened().number);
+        }
+    }
+    return numbers;
+}
+
+Result<RehearseResult> rehearseIn(
+    LogWriter<Practice>& writer, const RehearseOptions& options, const RehearseTools& tools,
+    const Time& time, const std::optional<Weld>& found) {
+    const Clock& clock = time.clock ? static_cast<const Clock&>(*time.clock) : *tools.machine;
+    auto session = Session<Practice>::start(writer, clock);
+    if (!session) {
+        return tl::unexpected<Error>(session.error());
+    }
+    Rehearsal rehearsal(*session, options, tools, time.clock.get());
+    RehearseResult result;
+    Result<void> done;
+    if (found) {
+        result.resumed = ResumeNote{};
+        done = rehearsal.resume(found->id(), options.word, *result.resumed);
+    } else {
+        done = rehearsal.open(practiceOrder(options.order));
+    }
+    if (done) {
+        done = rehearsal.run();
+    }
+    const Result<void> stopped = session->stop();
+    if (!done) {
+        return tl::unexpected<Error>(done.error());
+    }
+    rehearsal.tellSaved();
+    if (!stopped) {
+        result.notSaved = stopped.error().detail;
+    }
+    const Weld& weld = rehearsal.weld();
+    result.weld = weld.id();
+    result.plan = weld.plan;
+    result.events = weld.events;
+    result.cues = rehearsal.takeCues();
+    result.record = record(weld);
+    result.logPath = options.logPath;
+    result.leftOpen = otherOpen(*session, weld.id());
+    return result;
+}
+
+/// What can be known to fail is refused before a weld is opened that would then stand open for
+/// ever.
+Result<void> checkBeforeOpening(const RehearseOptions& options) {
+    if (options.handPercent < 0 || options.handPercent > 1000) {
+        return fail(
+            ErrorCode::OutOfRange, "the hand's time of " + std::to_string(options.handPercent) +
+                                       " % is outside 0 to 1000 %");
+    }
+    const WeldOrder& order = options.order;
+    const auto plan = makePlan(order.request, order.procedure.procedure, &order.bench.bench);
+    if (!plan) {
+        return tl::unexpected<Error>(plan.error());
+    }
+    return plan->isReady() ? checkFaults(options.faults, *plan) : Result<void>();
+}
+
+} // namespace
+
+Result<RehearseResult> rehearse(const RehearseOptions& options, const RehearseTools& tools) {
+    std::optional<Weld> found;
+    if (options.resume) {
+        auto weld = openWeldOf(options.logPath);
+        if (!weld) {
+            return tl::unexpected<Error>(weld.error());
+        }
+        found = std::move(*weld);
+    } else if (const auto fits = checkBeforeOpening(options); !fits) {
+        return tl::unexpected<Error>(fits.error());
+    } else if (const auto made = makeFolderOf(options.logPath); !made) {
+        return tl::unexpected<Error>(made.error());
+    }
+    const auto time = timeFor(options, tools, found);
+    if (!time) {
+        return tl::unexpected<Error>(time.error());
+    }
+    const Clock& clock = time->clock ? static_cast<const Clock&>(*time->clock) : *tools.machine;
+    auto writer = LogWriter<Practice>::open(options.logPath, clock);
+    if (!writer) {
+        return tl::unexpected<Error>(writer.error());
+    }
+    return rehearseIn(*writer, options, tools, *time, found);
+}
+
+} // namespace seamclock
