@@ -55,6 +55,15 @@ first_error() {
     grep -m1 'FAILED: ' -- "$1" || tail -n 1 -- "$1"
 }
 
+# The errors in a log, each once, and its end; without the compiler's command lines and the tests that passed.
+show_end() {
+    { grep -E 'error: |ERROR: |^CMake Error|WARNING: ThreadSanitizer|runtime error' -- "$1" || true; } |
+        awk '!seen[$0]++' | head -n 20 | cut -c1-300
+    echo "…"
+    grep -v -E '^(/[^ ]*/)?(ccache|c\+\+|g\+\+|clang\+\+-14) | Passed +[0-9.]+ sec$|^ +Start +[0-9]+: ' -- "$1" |
+        tail -n 80 | cut -c1-300
+}
+
 # need_packages SECTION…: installs by apt what is missing of these sections, and says what.
 need_packages() {
     command -v dpkg-query >/dev/null && command -v apt-get >/dev/null ||
