@@ -119,3 +119,14 @@ build() {
     shift
     ninja -C "$folder" -j "$(jobs_fitting)" "$@" </dev/null 9>&-
 }
+
+# run_tests FOLDER [CTEST OPTIONS]: the tests below this folder of a build; none to run is a failure. Their home and
+# temporary folder are empty ones of their own, so that no test touches the person's data.
+run_tests() {
+    local folder=$1 home=$root/build/test-home
+    shift
+    rm -rf -- "$home" && mkdir -p -- "$home/tmp" || return
+    env -u XDG_DATA_HOME -u XDG_CONFIG_HOME -u XDG_CACHE_HOME -u XDG_STATE_HOME -u XDG_RUNTIME_DIR \
+        HOME="$home" TMPDIR="$home/tmp" \
+        ctest --test-dir "$folder" -j2 --no-tests=error --output-on-failure "$@" </dev/null 9>&-
+}

@@ -156,13 +156,18 @@ def limit_memory():
 class Runner:
     def __init__(self, work, log):
         self.tree, self.build, self.log = work / "tree", work / "build", log
+        home = work / "home"
+        shutil.rmtree(home, ignore_errors=True)
+        (home / "tmp").mkdir(parents=True)
+        kept = {name: value for name, value in os.environ.items() if not name.startswith("XDG_")}
+        self.environment = {**kept, "HOME": str(home), "TMPDIR": str(home / "tmp")}
         self.programs = []  # (folder, command, working folder, seconds)
 
     def call(self, command, seconds, folder=None):
         """Exit status, or None when it took too long; its whole group is ended then."""
         self.log.write(f"$ {' '.join(command)}\n")
         self.log.flush()
-        process = subprocess.Popen(command, cwd=folder, stdin=subprocess.DEVNULL, stdout=self.log,
+        process = subprocess.Popen(command, cwd=folder, env=self.environment, stdin=subprocess.DEVNULL, stdout=self.log,
                                    stderr=subprocess.STDOUT, start_new_session=True, preexec_fn=limit_memory)
         try:
             return process.wait(timeout=seconds)
