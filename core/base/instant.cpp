@@ -21,7 +21,7 @@ Fields split(Milliseconds sinceEpoch, std::chrono::minutes offset) {
     using namespace std::chrono;
     // A damaged record may hold any number: ISO 8601 has four digits for the year.
     constexpr sys_time<milliseconds> kFirst{sys_days{year{0} / 1 / 2}};
-    constexpr sys_time<milliseconds> kLast{sys_days{year{9999} / 12 / 31}};
+    constexpr sys_time<milliseconds> kLast{sys_days{year{9999} / 12 / 30}};
     const milliseconds utc =
         std::clamp(sinceEpoch, kFirst.time_since_epoch(), kLast.time_since_epoch());
     const sys_time<milliseconds> at{utc + std::clamp(offset, -minutes(24h), minutes(24h))};

@@ -13,7 +13,7 @@ namespace {
 
 constexpr int kDeepest = 64;
 constexpr std::size_t kMostBytes = 16 * 1024 * 1024; // of a file: a procedure is 10 kB
-constexpr std::size_t kMostFindings = 100;           // each costs a walk through the text
+constexpr std::size_t kMostFindings = 100;           // more than a person reads
 constexpr std::string_view kByteOrderMark = "\xEF\xBB\xBF";
 
 int lineAt(std::string_view text, std::size_t position) {
@@ -185,18 +185,28 @@ std::string withoutPrefix(const std::string& message) {
     return end == std::string::npos ? message : message.substr(end + 2);
 }
 
+// The line of every value, in one walk: positions only ever rise.
+std::map<std::string, int> linesOf(std::string_view text) {
+    std::map<std::string, int> lines;
+    std::size_t counted = 0;
+    int line = 1;
+    Scanner(text).walk(
+        [&](const std::string& pointer, std::size_t position) {
+            for (; counted < position; ++counted) {
+                line += text[counted] == '\n' ? 1 : 0;
+            }
+            lines.emplace(pointer, line);
+        },
+        [](const std::string&, std::size_t) {});
+    return lines;
+}
+
 } // namespace
 
 int JsonText::lineOf(const std::string& pointer) const {
-    int line = 0;
-    Scanner(text).walk(
-        [&](const std::string& here, std::size_t position) {
-            if (here == pointer) {
-                line = lineAt(text, position);
-            }
-        },
-        [](const std::string&, std::size_t) {});
-    return line;
+    const auto lines = linesOf(text);
+    const auto line = lines.find(pointer);
+    return line == lines.end() ? 0 : line->second;
 }
 
 tl::expected<JsonText, JsonProblem> scanJson(std::string_view name, std::string_view text) {
@@ -312,32 +322,34 @@ Result<Json> parseCanonical(std::string_view body) {
 }
 
 JsonReader::JsonReader(const JsonText& text)
-    : JsonReader(text, text.root, "", std::make_shared<std::vector<Finding>>()) {
+    : JsonReader(text, text.root, "", std::make_shared<Notes>()) {
     if (!m_node->is_object()) {
-        m_findings->push_back({text.lineOf(""), "", "expected a JSON object"});
+        m_notes->findings.push_back({text.lineOf(""), "", "expected a JSON object"});
     }
 }
 
 JsonReader::JsonReader(
-    const JsonText& text, const Json& node, std::string pointer,
-    std::shared_ptr<std::vector<Finding>> findings)
-    : m_text(&text), m_node(&node), m_pointer(std::move(pointer)), m_findings(std::move(findings)) {
-}
+    const JsonText& text, const Json& node, std::string pointer, std::shared_ptr<Notes> notes)
+    : m_text(&text), m_node(&node), m_pointer(std::move(pointer)), m_notes(std::move(notes)) {}
 
 std::string JsonReader::at(const char* key) const {
     return m_pointer + "/" + escaped(key);
 }
 
 void JsonReader::complain(const char* key, std::string reason) {
-    if (m_findings->size() >= kMostFindings) {
+    if (m_notes->findings.size() >= kMostFindings) {
         return;
     }
     const std::string here = *key == '\0' ? m_pointer : at(key);
-    int line = m_text->lineOf(here);
-    if (line == 0) {
-        line = m_text->lineOf(m_pointer);
+    if (m_notes->lines.empty()) {
+        m_notes->lines = linesOf(m_text->text);
     }
-    m_findings->push_back({line, here, std::move(reason)});
+    auto line = m_notes->lines.find(here);
+    if (line == m_notes->lines.end()) {
+        line = m_notes->lines.find(m_pointer);
+    }
+    const int number = line == m_notes->lines.end() ? 0 : line->second;
+    m_notes->findings.push_back({number, here, std::move(reason)});
 }
 
 bool JsonReader::has(const char* key) const {
@@ -518,7 +530,7 @@ std::optional<JsonReader> JsonReader::objectIf(const char* key) {
         complain(key, described(*value) + " is not an object");
         return std::nullopt;
     }
-    return JsonReader(*m_text, *value, at(key), m_findings);
+    return JsonReader(*m_text, *value, at(key), m_notes);
 }
 
 JsonReader JsonReader::object(const char* key) {
@@ -528,7 +540,7 @@ JsonReader JsonReader::object(const char* key) {
             return *reader;
         }
     }
-    return JsonReader(*m_text, kNothing, at(key), m_findings);
+    return JsonReader(*m_text, kNothing, at(key), m_notes);
 }
 
 std::vector<JsonReader> JsonReader::objects(const char* key) {
@@ -544,7 +556,7 @@ std::vector<JsonReader> JsonReader::objects(const char* key) {
     for (std::size_t i = 0; i < value->size(); ++i) {
         const std::string pointer = at(key) + "/" + std::to_string(i);
         if ((*value)[i].is_object()) {
-            out.push_back(JsonReader(*m_text, (*value)[i], pointer, m_findings));
+            out.push_back(JsonReader(*m_text, (*value)[i], pointer, m_notes));
         } else {
             complain(key, described((*value)[i]) + " in the list is not an object");
         }
@@ -575,10 +587,10 @@ void JsonReader::refuseUnknown() {
 }
 
 Result<void> JsonReader::verdict() const {
-    if (m_findings->empty()) {
+    if (m_notes->findings.empty()) {
         return {};
     }
-    const Finding& first = m_findings->front();
+    const Finding& first = m_notes->findings.front();
     return fail(
         ErrorCode::Malformed, m_text->name + ", line " + std::to_string(first.line) + ", " +
                                   (first.field.empty() ? "the whole" : first.field) + ": " +

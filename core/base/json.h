@@ -8,6 +8,7 @@
 #include "core/base/result.h"
 
 #include <cstdint>
+#include <map>
 #include <memory>
 #include <nlohmann/json.hpp>
 #include <optional>
@@ -90,14 +91,18 @@ public:
     void complain(const char* key, std::string reason);
     const std::string& pointer() const { return m_pointer; }
 
-    const std::vector<Finding>& findings() const { return *m_findings; }
+    const std::vector<Finding>& findings() const { return m_notes->findings; }
     /// "name, line 12, /plate/min_C: 410 is outside 0 to 400" for the first finding; Malformed.
     Result<void> verdict() const;
 
 private:
+    struct Notes {
+        std::vector<Finding> findings;
+        std::map<std::string, int> lines; // by pointer; filled at the first complaint
+    };
+
     JsonReader(
-        const JsonText& text, const Json& node, std::string pointer,
-        std::shared_ptr<std::vector<Finding>> findings);
+        const JsonText& text, const Json& node, std::string pointer, std::shared_ptr<Notes> notes);
     const Json* find(const char* key, bool required);
     std::optional<double> readNumber(const char* key, bool required, double low, double high);
     std::optional<std::int64_t>
@@ -108,7 +113,7 @@ private:
     const Json* m_node;
     std::string m_pointer;
     std::set<std::string> m_read;
-    std::shared_ptr<std::vector<Finding>> m_findings;
+    std::shared_ptr<Notes> m_notes;
 };
 
 } // namespace seamclock
