@@ -34,12 +34,12 @@ WeldClock bridged(const WeldClock& clock, const Instant& last, const Event& even
 }
 
 Result<void> checkPlan(const Event& event, const WeldPlan& plan) {
-    if (!plan.isReady()) {
-        return refused(
-            event, "the plan is not ready to weld: " + plan.missing.front() + " is missing");
-    }
     if (!plan.scale) {
         return refused(event, "the plan has no scale: a weld needs a bench");
+    }
+    if (!plan.isComplete()) {
+        return refused(
+            event, "the plan is not ready to weld: " + plan.missing.front() + " is missing");
     }
     if (plan.releaseOrder.empty()) {
         return refused(event, "the plan has no release order: it needs at least one step");
@@ -91,6 +91,15 @@ checkAnswer(const Event& event, std::int64_t target, std::int64_t last, const Ev
                        " ms after the step; allowed are 10000 ms on the same boot");
     }
     return {};
+}
+
+/// Follows which steps still stand: a step is pushed, a take-back removes the last one.
+void keepTakeable(std::vector<std::int64_t>& takeable, const Event& event) {
+    if (std::holds_alternative<StepTakenBack>(event.d)) {
+        takeable.pop_back();
+    } else if (isTakeable(event.d)) {
+        takeable.push_back(event.n);
+    }
 }
 
 /// What take-backs and backdatings leave: events with their instants, before any correction of
@@ -339,9 +348,6 @@ Result<Weld> fold(const std::vector<Event>& events) {
             fits = checkAnswer(
                 event, back->targetN, takeable.empty() ? 0 : takeable.back(),
                 eventAt(events, back->targetN));
-            if (fits) {
-                takeable.pop_back();
-            }
         } else if (const auto* dated = std::get_if<StepBackdated>(&event.d)) {
             fits = checkAnswer(
                 event, dated->targetN, takeable.empty() ? 0 : takeable.back(),
@@ -353,12 +359,11 @@ Result<Weld> fold(const std::vector<Event>& events) {
             }
         } else if (const auto* replaced = std::get_if<PlanReplaced>(&event.d)) {
             fits = checkPlan(event, replaced->plan);
-        } else if (isTakeable(event.d)) {
-            takeable.push_back(event.n);
         }
         if (!fits) {
             return damaged(fits.error());
         }
+        keepTakeable(takeable, event);
     }
     auto weld = stepThrough(events);
     return weld ? weld : damaged(weld.error());
@@ -384,13 +389,11 @@ Result<WeldTime> weldTimeAt(const Weld& weld, const Instant& at) {
 }
 
 std::int64_t lastTakeable(const Weld& weld) {
-    std::int64_t last = 0;
-    for (const Retained& one : standing(weld.events)) {
-        if (isTakeable(one.d)) {
-            last = one.n;
-        }
+    std::vector<std::int64_t> takeable;
+    for (const Event& event : weld.events) {
+        keepTakeable(takeable, event);
     }
-    return last;
+    return takeable.empty() ? 0 : takeable.back();
 }
 
 } // namespace seamclock

@@ -1,0 +1,131 @@
+#include "core/weld/intent.h"
+#include "core/weld/verdict.h"
+#include "tests/support/story.h"
+
+#include <gtest/gtest.h>
+
+namespace seamclock {
+namespace {
+
+using std::chrono::hours;
+using std::chrono::minutes;
+using std::chrono::seconds;
+using test::Story;
+
+TEST(Bounce, ASecondPressWithinABlinkIsOnePress) {
+    for (const auto& [passed, taken] : std::vector<std::pair<Milliseconds, bool>>{
+             {Milliseconds{0}, false}, {Milliseconds{599}, false}, {Milliseconds{600}, true}}) {
+        Story story;
+        story.prepare().then(AlignmentStarted{}).wait(passed);
+        EXPECT_EQ(story.attemptIntent(SoakStarted{}).has_value(), taken) << passed.count();
+    }
+}
+
+TEST(Bounce, FacesTogetherNeedsAWholeSecondAfterPlateOut) {
+    for (const auto& [passed, taken] : std::vector<std::pair<Milliseconds, bool>>{
+             {Milliseconds{999}, false}, {Milliseconds{1000}, true}}) {
+        Story story;
+        story.soak().wait(passed);
+        EXPECT_EQ(story.attemptIntent(FacesMet{}).has_value(), taken) << passed.count();
+    }
+}
+
+TEST(Bounce, TheFirstReleaseStepIsAPhaseStepTooTheOthersAreNot) {
+    Story story;
+    story.buildUp().wait(Milliseconds{300});
+    EXPECT_FALSE(story.attemptIntent(ReleaseStep{"clamps_eased"}));
+    story.wait(seconds{700}).then(ReleaseStep{"clamps_eased"}).wait(Milliseconds{100});
+    EXPECT_TRUE(story.attemptIntent(ReleaseStep{"bars_opened"}));
+}
+
+TEST(Onto, AStaleScreenIsRefused) {
+    Story story;
+    story.align().wait(seconds{80});
+    const std::int64_t last = lastTakeable(story.weld());
+    EXPECT_TRUE(story.attemptIntent(PlateOut{}, last));
+    EXPECT_FALSE(story.attemptIntent(PlateOut{}, last - 1));
+    EXPECT_FALSE(story.attemptIntent(PlateOut{}, last + 1));
+    EXPECT_TRUE(story.attemptIntent(PlateOut{}));
+}
+
+TEST(Override, AForemansIsRefusedUntilPeopleExist) {
+    const Story story;
+    EXPECT_TRUE(story.attemptIntent(CheckOverridden{"film_off", "no film", Authority::Operator}));
+    EXPECT_FALSE(story.attemptIntent(CheckOverridden{"film_off", "", Authority::Operator}));
+    EXPECT_FALSE(story.attemptIntent(CheckOverridden{"film_off", "no film", Authority::Foreman}));
+    EXPECT_FALSE(story.attemptIntent(
+        CheckOverridden{"plate_temperature", "it is warm", Authority::Operator}));
+}
+
+TEST(Reason, IsTakenOnlyWhenOwedAndBlocksOnlyTheClosing) {
+    Story story;
+    story.soak();
+    EXPECT_FALSE(story.attemptIntent(ReasonGiven{"changeover", "let it cool", {}}));
+    story.wait(seconds{9}).then(FacesMet{});
+    EXPECT_EQ(reasonsOwed(story.weld()), (std::vector<std::string>{"changeover"}));
+    EXPECT_FALSE(story.attemptIntent(ReasonGiven{"changeover", "", {}}));
+    EXPECT_FALSE(story.attemptIntent(ReasonGiven{"cooling", "in a hurry", {}}));
+    EXPECT_TRUE(story.attemptIntent(ReasonGiven{"changeover", "let it cool", {}}));
+    story.wait(seconds{6}).then(ReadingTaken{ReadingPhase::Joining, 15'500});
+    story.wait(seconds{1}).then(PressureLocked{}).wait(seconds{700});
+    for (const char* step : {"clamps_eased", "bars_opened", "sheet_out"}) {
+        story.then(ReleaseStep{step});
+    }
+    EXPECT_FALSE(story.attemptIntent(closing(story.weld()))) << "a reason is owed";
+    story.then(ReasonGiven{"changeover", "let it cool", {}});
+    EXPECT_TRUE(story.attemptIntent(closing(story.weld())));
+}
+
+TEST(BridgeTo, IsAnIntervalThatNeverShortensCooling) {
+    struct Row {
+        Milliseconds off;
+        bool confirmed;
+        Milliseconds lo;
+        Milliseconds hi;
+        BridgeBasis basis;
+    };
+    const Milliseconds none{0};
+    for (const Row& row : std::vector<Row>{
+             {seconds{42}, false, none, seconds{42}, BridgeBasis::Unconfirmed},
+             {seconds{42}, true, seconds{42}, seconds{42}, BridgeBasis::Confirmed},
+             // A wall clock that runs ahead after the reboot: at least nothing has passed.
+             {hours{24 * 365}, false, none, hours{24 * 365}, BridgeBasis::Unconfirmed},
+             {seconds{-5}, false, none, none, BridgeBasis::Backwards},
+             {hours{12}, true, hours{12}, hours{12}, BridgeBasis::Confirmed}}) {
+        Story story;
+        story.buildUp().reboot(row.off);
+        const auto bridge = bridgeTo(story.weld(), story.now(), row.confirmed);
+        ASSERT_TRUE(bridge && *bridge);
+        EXPECT_EQ(**bridge, (ClockBridged{"boot-1", row.lo, row.hi, row.basis}));
+        EXPECT_TRUE(story.attempt(**bridge));
+    }
+}
+
+TEST(BridgeTo, RefusesToConfirmWhatCantBeTrue) {
+    Story story;
+    story.buildUp().reboot(hours{12} + Milliseconds{1});
+    EXPECT_FALSE(bridgeTo(story.weld(), story.now(), true));
+    Story backwards;
+    backwards.buildUp().reboot(Milliseconds{-1});
+    EXPECT_FALSE(bridgeTo(backwards.weld(), backwards.now(), true));
+}
+
+TEST(BridgeTo, IsNothingOnTheSameBoot) {
+    Story story;
+    story.buildUp().wait(minutes{3});
+    const auto bridge = bridgeTo(story.weld(), story.now(), false);
+    ASSERT_TRUE(bridge);
+    EXPECT_FALSE(*bridge);
+}
+
+TEST(Reboot, OnlyCoolingAndWhatFollowsGoesOnByItself) {
+    EXPECT_FALSE(goesOnAfterReboot(Story().state()));
+    EXPECT_FALSE(goesOnAfterReboot(Story().align().state()));
+    EXPECT_FALSE(goesOnAfterReboot(Story().soak().state()));
+    EXPECT_FALSE(goesOnAfterReboot(Story().changeOver().state()));
+    EXPECT_TRUE(goesOnAfterReboot(Story().buildUp().state()));
+    EXPECT_TRUE(goesOnAfterReboot(Story().release().state()));
+}
+
+} // namespace
+} // namespace seamclock

@@ -1,0 +1,90 @@
+#include "core/weld/record.h"
+#include "tests/support/story.h"
+
+#include <gtest/gtest.h>
+
+namespace seamclock {
+namespace {
+
+using std::chrono::seconds;
+using test::Story;
+
+const PhaseRecord& phase(const WeldRecord& record, const std::string& name) {
+    for (const PhaseRecord& one : record.phases) {
+        if (one.phase == name) {
+            return one;
+        }
+    }
+    static const PhaseRecord kNone;
+    ADD_FAILURE() << name << " is not in the record";
+    return kNone;
+}
+
+TEST(Record, HoldsEachPhaseSetAndActual) {
+    const WeldRecord record = seamclock::record(Story().close().weld());
+    ASSERT_EQ(record.phases.size(), 5U);
+    EXPECT_EQ(phase(record, "alignment").took, (WeldTime{seconds{50}, seconds{50}}));
+    EXPECT_EQ(phase(record, "soak").took, (WeldTime{seconds{82}, seconds{82}}));
+    EXPECT_EQ(phase(record, "soak").target, seconds{80});
+    EXPECT_EQ(phase(record, "changeover").took, (WeldTime{seconds{4}, seconds{4}}));
+    EXPECT_EQ(phase(record, "changeover").high, Milliseconds{6'400});
+    EXPECT_EQ(phase(record, "build_up").took, (WeldTime{seconds{6}, seconds{6}}))
+        << "it ends with the reading in band, not with the lock";
+    EXPECT_EQ(phase(record, "cooling").took, (WeldTime{seconds{690}, seconds{690}}));
+    EXPECT_EQ(phase(record, "cooling").low, seconds{690});
+    EXPECT_EQ(record.checks.size(), 4U);
+    EXPECT_EQ(record.readings.size(), 4U);
+    EXPECT_EQ(record.beads.size(), 1U);
+    EXPECT_EQ(record.releases.size(), 3U);
+    EXPECT_TRUE(record.numberedAt.has_value());
+    ASSERT_TRUE(record.stored.has_value());
+    EXPECT_EQ(record.stored->verdict, "within limits");
+    EXPECT_EQ(record.verdict.word, VerdictWord::WithinLimits);
+    EXPECT_EQ(record.phaseNow, "closed");
+}
+
+TEST(Record, EachPhaseNamesTheEventsItRestsOn) {
+    const Weld weld = Story().close().weld();
+    const WeldRecord record = seamclock::record(weld);
+    for (const PhaseRecord& one : record.phases) {
+        const Event& from = weld.events.at(static_cast<std::size_t>(one.fromN - 1));
+        EXPECT_TRUE(isPivotal(from.d)) << one.phase;
+        EXPECT_EQ(from.at, one.from);
+        EXPECT_GT(one.toN, one.fromN);
+    }
+}
+
+TEST(Record, ALockOutOfBandStartsNoCooling) {
+    Story story;
+    story.changeOver().wait(seconds{3}).then(ReadingTaken{ReadingPhase::Joining, 12'000});
+    story.then(PressureLocked{}).wait(seconds{3});
+    EXPECT_EQ(seamclock::record(story.weld()).phases.back().phase, "build_up");
+    EXPECT_FALSE(seamclock::record(story.weld()).phases.back().took);
+    story.then(ReadingTaken{ReadingPhase::Joining, 15'500}).wait(seconds{2});
+    story.then(PressureLocked{});
+    const WeldRecord record = seamclock::record(story.weld());
+    EXPECT_EQ(phase(record, "build_up").took, (WeldTime{seconds{6}, seconds{6}}));
+    EXPECT_EQ(phase(record, "cooling").from, story.now());
+}
+
+TEST(Record, KeepsWhatWasTakenBackAmongTheEventsOnly) {
+    Story story;
+    story.align().then(ReadingTaken{ReadingPhase::Soak, 1'000});
+    const auto n = static_cast<std::int64_t>(story.weld().events.size());
+    story.then(StepTakenBack{n});
+    const WeldRecord record = seamclock::record(story.weld());
+    EXPECT_TRUE(record.readings.empty());
+    EXPECT_EQ(record.events.size(), static_cast<std::size_t>(n) + 1);
+}
+
+TEST(Record, HoldsAnAbortWithItsReason) {
+    Story story;
+    story.soak().then(WeldAborted{"cut_out", "bead missing at the back"});
+    const WeldRecord record = seamclock::record(story.weld());
+    ASSERT_TRUE(record.aborted.has_value());
+    EXPECT_EQ(record.aborted->text, "bead missing at the back");
+    EXPECT_FALSE(record.stored);
+}
+
+} // namespace
+} // namespace seamclock
