@@ -7,6 +7,7 @@
 #include "core/practice/next_act.h"
 #include "core/practice/virtual_clock.h"
 #include "core/session/session.h"
+#include "core/shift/shift.h"
 
 #include <algorithm>
 #include <filesystem>
@@ -113,10 +114,13 @@ public:
     /// To the end of the weld.
     Result<void> run() {
         while (const auto act = nextAct(m_weld, m_hand)) {
+            const Weld meanwhile = m_weld;
+            const Instant from = m_session.look();
             const auto before = passUntil(act->due);
             if (!before) {
                 return before;
             }
+            hear(meanwhile, from, m_session.look());
             const bool ofHand = !std::holds_alternative<WeldClosed>(act->d);
             Intent intent{{}, m_by, act->d};
             if (ofHand) {
@@ -144,7 +148,11 @@ public:
     }
 
     const Weld& weld() const { return m_weld; }
-    std::vector<CueNote> takeCues() { return std::move(m_cues); }
+    void giveCues(RehearseResult& result) {
+        result.cues = std::move(m_cues);
+        result.soundings = std::move(m_heard);
+        result.dropped = std::move(m_dropped);
+    }
 
 private:
     static std::optional<WeldTime> phaseBegan(const State& state) {
@@ -237,6 +245,13 @@ private:
         }
     }
 
+    /// What the horn makes of the cues between two steps.
+    void hear(const Weld& weld, const Instant& from, const Instant& to) {
+        const Arbitration heard = soundings(shiftOf(weld), m_heard, from, to.boot);
+        m_heard.insert(m_heard.end(), heard.soundings.begin(), heard.soundings.end());
+        m_dropped.insert(m_dropped.end(), heard.dropped.begin(), heard.dropped.end());
+    }
+
     Session<Practice>& m_session;
     const RehearseTools& m_tools;
     VirtualClock* m_clock;
@@ -246,6 +261,8 @@ private:
     std::size_t m_told = 0;
     std::size_t m_savedTold = 0;
     std::vector<CueNote> m_cues;
+    std::vector<Sounding> m_heard;
+    std::vector<Dropped> m_dropped;
     std::set<std::tuple<CueKind, int, Milliseconds>> m_cued;
 };
 
@@ -322,7 +339,7 @@ Result<RehearseResult> rehearseIn(
     result.weld = weld.id();
     result.plan = weld.plan;
     result.events = weld.events;
-    result.cues = rehearsal.takeCues();
+    rehearsal.giveCues(result);
     result.record = record(weld);
     result.logPath = options.logPath;
     result.leftOpen = otherOpen(*session, weld.id());

@@ -12,6 +12,7 @@
 #include "core/practice/pacer.h"
 #include "core/session/after_cut.h"
 #include "core/session/order.h"
+#include "core/shift/voice.h"
 #include "core/weld/cues.h"
 #include "core/weld/record.h"
 
@@ -102,9 +103,11 @@ struct RehearseTools {
 struct RehearseResult {
     std::string weld; // "weld:UUID"
     WeldPlan plan;
-    std::vector<Event> events; // all of the weld
-    std::vector<CueNote> cues; // of the part that this call made
-    WeldRecord record;         // with the verdict
+    std::vector<Event> events;       // all of the weld
+    std::vector<CueNote> cues;       // of the part that this call made
+    std::vector<Sounding> soundings; // what one voice makes of them; times are the boot clock's
+    std::vector<Dropped> dropped;    // cues that never sounded, and why
+    WeldRecord record;               // with the verdict
     std::string logPath;
     std::optional<ResumeNote> resumed;
     std::string notSaved; // what did not reach the log, in words; empty when all is well
