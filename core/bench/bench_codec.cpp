@@ -19,6 +19,19 @@ constexpr const char* kFormat = "seamclock-bench/1";
 constexpr std::array<const char*, 4> kReleaseSteps{
     "clamps_eased", "bars_opened", "spring_off", "sheet_out"};
 
+// A value that was refused is replaced by the end of its range; nothing more is to be concluded
+// from it.
+class Untroubled {
+public:
+    explicit Untroubled(const JsonReader& reader)
+        : m_reader(reader), m_before(reader.findings().size()) {}
+    explicit operator bool() const { return m_reader.findings().size() == m_before; }
+
+private:
+    const JsonReader& m_reader;
+    std::size_t m_before;
+};
+
 std::string allowedSteps() {
     std::string out;
     for (const char* step : kReleaseSteps) {
@@ -56,6 +69,7 @@ std::int64_t thousandths(JsonReader& reader, const char* key, double low, double
 
 SpringScale readScale(JsonReader& root) {
     JsonReader reader = root.object("scale");
+    const Untroubled untroubled(reader);
     SpringScale scale;
     scale.unit = reader.text("unit");
     scale.divisionMilli = thousandths(reader, "division", 0.001, 1000);
@@ -74,7 +88,7 @@ SpringScale readScale(JsonReader& root) {
     }
     scale.preload = newtons(reader.number("preload_N", 0, 10000));
     reader.refuseUnknown();
-    if (reader.has("end") && scale.maxMilli < scale.zeroMilli + scale.divisionMilli) {
+    if (untroubled && scale.maxMilli < scale.zeroMilli + scale.divisionMilli) {
         reader.complain(
             "end", plainNumber(static_cast<double>(scale.maxMilli) / 1e3) +
                        " is not a division above zero " +
@@ -85,6 +99,7 @@ SpringScale readScale(JsonReader& root) {
 
 GapRule readGapRule(JsonReader& root) {
     JsonReader reader = root.object("gap");
+    const Untroubled untroubled(reader);
     GapRule rule;
     rule.factor = reader.number("factor", 0.1, 5);
     rule.floor = millimetres(reader.number("floor_mm", 0, 100));
@@ -93,7 +108,7 @@ GapRule readGapRule(JsonReader& root) {
     reader.refuseUnknown();
     if (cap) {
         rule.cap = millimetres(*cap);
-        if (*rule.cap < rule.floor) {
+        if (untroubled && *rule.cap < rule.floor) {
             reader.complain(
                 "cap_mm",
                 plainNumber(*cap) + " is below floor_mm " + plainNumber(inMillimetres(rule.floor)));
@@ -146,16 +161,20 @@ std::optional<CalibrationNote> readCalibration(JsonReader& root) {
 
 Bench readAll(JsonReader& root) {
     Bench bench;
+    if (!root.findings().empty()) {
+        return bench; // not even an object
+    }
     const std::string format = root.text("format");
     if (!format.empty() && format != kFormat) {
         root.complain("format", "\"" + format + "\" is not " + kFormat);
     }
     bench.id = root.text("id");
     bench.name = root.text("name");
+    const Untroubled untroubled(root);
     bench.longestSeam = millimetres(root.number("longest_seam_mm", 10, 20000));
     bench.thinnestSheet = millimetres(root.number("thinnest_sheet_mm", 0.1, 300));
     bench.thickestSheet = millimetres(root.number("thickest_sheet_mm", 0.1, 300));
-    if (root.has("thickest_sheet_mm") && bench.thickestSheet < bench.thinnestSheet) {
+    if (untroubled && bench.thickestSheet < bench.thinnestSheet) {
         root.complain(
             "thickest_sheet_mm", plainNumber(inMillimetres(bench.thickestSheet)) +
                                      " is below thinnest_sheet_mm " +

@@ -75,6 +75,19 @@ Source readSource(JsonReader& reader) {
     return source;
 }
 
+// A value that was refused is replaced by the end of its range; nothing more is to be concluded
+// from it.
+class Untroubled {
+public:
+    explicit Untroubled(const JsonReader& reader)
+        : m_reader(reader), m_before(reader.findings().size()) {}
+    explicit operator bool() const { return m_reader.findings().size() == m_before; }
+
+private:
+    const JsonReader& m_reader;
+    std::size_t m_before;
+};
+
 struct Range {
     double from;
     double to;
@@ -82,9 +95,10 @@ struct Range {
 
 // Reads from_mm and to_mm; complains of an empty or reversed range.
 Range readRange(JsonReader& reader) {
+    const Untroubled untroubled(reader);
     const double from = reader.number("from_mm", kThicknessMm.low, kThicknessMm.high);
     const double to = reader.number("to_mm", kThicknessMm.low, kThicknessMm.high);
-    if (reader.has("from_mm") && reader.has("to_mm") && to - from < kSameMm) {
+    if (untroubled && to - from < kSameMm) {
         reader.complain("to_mm", plainNumber(to) + " is not above from_mm " + plainNumber(from));
     }
     return {from, to};
@@ -189,6 +203,7 @@ Curve readCurve(
     JsonReader& reader, const char* key, bool isTable, Plausible plausible, bool mayFall) {
     Curve curve;
     curve.isTable = isTable;
+    const Untroubled untroubled(reader);
     auto rows = reader.objects(key);
     for (JsonReader& row : rows) {
         curve.pieces.push_back(
@@ -197,7 +212,9 @@ Curve readCurve(
     if (rows.empty()) {
         reader.complain(key, "holds no rows");
     }
-    checkOrder(rows, curve.pieces, mayFall);
+    if (untroubled) {
+        checkOrder(rows, curve.pieces, mayFall);
+    }
     return curve;
 }
 
@@ -296,15 +313,16 @@ std::optional<PlateWindow> readPlate(JsonReader& root) {
         return std::nullopt;
     }
     PlateWindow plate;
+    const Untroubled untroubled(*reader);
     const double min = reader->number("min_C", kPlateC.low, kPlateC.high);
     const double max = reader->number("max_C", kPlateC.low, kPlateC.high);
     const auto target = reader->numberIf("target_C", kPlateC.low, kPlateC.high);
     plate.source = readSource(*reader);
     reader->refuseUnknown();
-    if (min > max) {
+    if (untroubled && min > max) {
         reader->complain("max_C", plainNumber(max) + " is below min_C " + plainNumber(min));
     }
-    if (target && (*target < min || *target > max)) {
+    if (untroubled && target && (*target < min || *target > max)) {
         reader->complain(
             "target_C",
             plainNumber(*target) + " is outside " + plainNumber(min) + " to " + plainNumber(max));
@@ -480,6 +498,9 @@ bool isIdentifier(const std::string& id) {
 
 Procedure readAll(JsonReader& root) {
     Procedure procedure;
+    if (!root.findings().empty()) {
+        return procedure; // not even an object
+    }
     const std::string format = root.text("format");
     if (!format.empty() && format != kFormat) {
         root.complain("format", "\"" + format + "\" is not " + kFormat);
