@@ -178,14 +178,19 @@ class Runner:
                 os.killpg(process.pid, signal.SIGKILL)
                 process.wait()
 
+    def must(self, command):
+        if self.call(command, 3600) != 0:
+            sys.exit(f"mutate: the unchanged tree does not build ({self.log.name})")
+
     def prepare(self):
         jobs = str(os.cpu_count() or 2)
         # Without warnings: as errors they would refuse good mutants ("&&" beside "||").
-        for command in (["cmake", "-S", str(self.tree), "-B", str(self.build), "-G", "Ninja",
-                         "-DCMAKE_BUILD_TYPE=Check", "-DSEAMCLOCK_WARNINGS=OFF"],
-                        ["ninja", "-C", str(self.build), "-j", jobs]):
-            if self.call(command, 3600) != 0:
-                sys.exit("mutate: the unchanged tree does not build")
+        self.must(["cmake", "-S", str(self.tree), "-B", str(self.build), "-G", "Ninja", "-DCMAKE_BUILD_TYPE=Check",
+                   "-DSEAMCLOCK_WARNINGS=OFF"])
+        judges = [path.parent.relative_to(self.tree).as_posix()
+                  for path in sorted((self.tree / "tests").rglob("CMakeLists.txt"))
+                  if f"{path.parent.relative_to(self.tree).as_posix()}/".startswith(JUDGES)]
+        self.must(["ninja", "-C", str(self.build), "-j", jobs, *(f"{judge}/all" for judge in judges)])
         shown = subprocess.run(["ctest", "--test-dir", str(self.build), "--show-only=json-v1"], capture_output=True,
                                encoding="utf-8", check=True)
         found = {}
@@ -196,7 +201,7 @@ class Runner:
                 continue
             folder = properties.get("WORKING_DIRECTORY", str(self.build))
             place = os.path.relpath(folder, self.build)
-            if any(f"{place}/".startswith(judge) for judge in JUDGES):
+            if f"{place}/".startswith(JUDGES):
                 if any(word.startswith("--gtest_filter") for word in command):
                     found[command[0]] = (place, folder)
         for program, (place, folder) in sorted(found.items()):
