@@ -245,7 +245,7 @@ std::string recordText(const WeldRecord& record, const RecordExtras& extras) {
     text += listText("Remarks", record.remarks, record.plan);
     text += listText("Photos", record.photos, record.plan);
     text += listText("Decisions of people", record.decisions, record.plan);
-    return text + eventsText(record, extras.cues);
+    return extras.events ? text + eventsText(record, extras.cues) : text;
 }
 
 } // namespace seamclock

@@ -13,6 +13,7 @@ namespace seamclock {
 
 struct RecordExtras {
     const Bench* bench = nullptr; // the one it was welded on: actual forces need its springs
+    bool events = true;           // every event, at the end of the text
     bool cues = false;            // the cues between the events
 };
 

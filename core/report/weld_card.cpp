@@ -199,7 +199,7 @@ std::string weldCard(const WeldPlan& plan, const Bench* bench) {
         {"Drag", fromThousandths(plan.dragMn, 1) + " N with this sheet"},
         {"Cooling", ruleInWords(plan.coolingRule)}};
     text += aligned(head) + "\n";
-    if (!plan.isReady()) {
+    if (!plan.isComplete()) {
         std::string lacking;
         for (const std::string& name : plan.missing) {
             lacking += (lacking.empty() ? "" : ", ") + onOneLine(name);

@@ -1,0 +1,36 @@
+// How the terminal program is put together: each group of commands adds its words to the command
+// line and leaves a function for each command behind. The command line reads the words and calls
+// the one that was asked for.
+#pragma once
+
+#include "app/cli/terminal.h"
+#include "core/base/result.h"
+
+#include <functional>
+#include <vector>
+
+namespace CLI {
+class App;
+}
+
+namespace seamclock {
+
+/// The exit status of what was done (0, or 1 for the answer "no" of verify and check), or why its
+/// input won't do.
+using Command = std::function<Result<int>()>;
+
+struct NamedCommand {
+    CLI::App* words = nullptr;
+    Command run;
+};
+
+/// A command's parent stands before it.
+using Commands = std::vector<NamedCommand>;
+
+void addProcedures(CLI::App& root, Commands& commands, Terminal& terminal);
+void addPlan(CLI::App& root, Commands& commands, Terminal& terminal);
+void addBench(CLI::App& root, Commands& commands, Terminal& terminal);
+void addRehearse(CLI::App& root, Commands& commands, Terminal& terminal);
+void addLog(CLI::App& root, Commands& commands, Terminal& terminal);
+
+} // namespace seamclock

@@ -1,0 +1,119 @@
+#include "app/cli/demo.h"
+#include "core/base/json.h"
+#include "core/base/plain_number.h"
+
+#include <algorithm>
+#include <cmath>
+#include <filesystem>
+#include <system_error>
+
+namespace seamclock {
+namespace {
+
+namespace fs = std::filesystem;
+
+constexpr double kLongestMm = 100'000;
+constexpr double kThickestMm = 1'000;
+constexpr double kGreatestDragN = 100'000;
+
+Sheet readSheet(JsonReader reader, double thicknessMm) {
+    Sheet sheet;
+    sheet.material = reader.text("material");
+    sheet.grade = reader.textIf("grade");
+    sheet.maker = reader.text("maker");
+    sheet.batch = reader.text("batch");
+    sheet.thicknessUm = std::llround(thicknessMm * 1e3);
+    if (const auto flow = reader.numberIf("mfr_g_10min", 0, 1000)) {
+        sheet.mfr = plainNumber(*flow) + " g/10 min (190/5)";
+    }
+    reader.refuseUnknown();
+    return sheet;
+}
+
+DemoSeam readSeam(JsonReader reader, const std::string& folder) {
+    DemoSeam seam;
+    reader.ignore("id");
+    seam.label = reader.text("label");
+    seam.what = reader.text("what");
+    seam.procedure = reader.text("procedure");
+    seam.benchFile = folder + "/" + reader.text("bench");
+    seam.thicknessMm = reader.number("thickness_mm", 0, kThickestMm);
+    seam.lengthsMm = reader.numbers("lengths_mm");
+    for (const double length : seam.lengthsMm) {
+        if (!(length > 0 && length <= kLongestMm)) {
+            reader.complain("lengths_mm", plainNumber(length) + " is outside 0 to 100000");
+        }
+    }
+    seam.dragN = reader.number("drag_N", 0, kGreatestDragN);
+    seam.ambientC = reader.number("ambient_C", -40, 60);
+    seam.shielded = reader.flag("shielded");
+    for (const JsonReader& sheet : reader.objects("sheets")) {
+        seam.sheets.push_back(readSheet(sheet, seam.thicknessMm));
+    }
+    if (seam.sheets.size() != 2) {
+        reader.complain("sheets", std::to_string(seam.sheets.size()) + " sheets instead of 2");
+    }
+    reader.refuseUnknown();
+    return seam;
+}
+
+Result<std::string> firstJobFile(const std::string& folder) {
+    std::vector<std::string> files;
+    std::error_code trouble;
+    for (fs::directory_iterator file(folder, trouble), end; !trouble && file != end;
+         file.increment(trouble)) {
+        const std::string name = file->path().filename().string();
+        if (name.rfind("job-", 0) == 0 && file->path().extension() == ".json") {
+            files.push_back(file->path().string());
+        }
+    }
+    if (trouble || files.empty()) {
+        return fail(
+            ErrorCode::Missing,
+            "the demo folder \"" + folder + "\" has no job; allowed: a folder with job-*.json");
+    }
+    return *std::min_element(files.begin(), files.end());
+}
+
+} // namespace
+
+Result<DemoJob> readDemoJob(const std::string& folder) {
+    const auto file = firstJobFile(folder);
+    if (!file) {
+        return tl::unexpected(file.error());
+    }
+    const auto text = parseJsonFile(*file);
+    if (!text) {
+        return tl::unexpected(text.error());
+    }
+    JsonReader reader(*text);
+    DemoJob job;
+    if (reader.text("format") != "seamclock-job/1") {
+        reader.complain("format", "is not seamclock-job/1");
+    }
+    for (const char* key : {"id", "order", "shop", "part"}) {
+        reader.ignore(key);
+    }
+    for (JsonReader person : reader.objects("people")) {
+        const std::string id = person.text("id");
+        person.ignore("name");
+        if (person.text("role") == "operator" && job.operatorId.empty()) {
+            job.operatorId = "person:" + id;
+        }
+        person.refuseUnknown();
+    }
+    for (const JsonReader& seam : reader.objects("seams")) {
+        job.seams.push_back(readSeam(seam, folder));
+    }
+    if (job.seams.empty()) {
+        reader.complain("seams", "there is no seam");
+    }
+    reader.refuseUnknown();
+    const auto sound = reader.verdict();
+    if (!sound) {
+        return tl::unexpected(sound.error());
+    }
+    return job;
+}
+
+} // namespace seamclock

@@ -1,0 +1,173 @@
+#include "app/cli/files.h"
+
+#include "app/cli/numbers.h"
+
+#include <algorithm>
+#include <cerrno>
+#include <cstdio>
+#include <cstdlib>
+#include <filesystem>
+#include <memory>
+#include <system_error>
+
+namespace seamclock {
+namespace {
+
+namespace fs = std::filesystem;
+
+constexpr std::size_t kLargestFile = 16 * 1024 * 1024;
+constexpr const char* kBeside = ".part";
+
+struct Close {
+    void operator()(std::FILE* file) const { std::fclose(file); }
+};
+using File = std::unique_ptr<std::FILE, Close>;
+
+std::string lastSystemWord() {
+    return std::generic_category().message(errno);
+}
+
+tl::unexpected<Error> unreadable(const std::string& path, const std::string& why) {
+    return fail(
+        ErrorCode::Unreadable,
+        inQuotes(path) + " can't be read: " + why + "; allowed: a readable file of up to 16 MB");
+}
+
+tl::unexpected<Error> notWritten(const std::string& path, const std::string& why) {
+    return fail(
+        ErrorCode::NotWritten, inQuotes(path) + " can't be written: " + why +
+                                   "; allowed: a file in a folder that can be written");
+}
+
+bool isFolder(const fs::path& path) {
+    std::error_code code;
+    return fs::is_directory(path, code);
+}
+
+bool endsWith(const std::string& text, std::string_view end) {
+    return text.size() >= end.size() &&
+           text.compare(text.size() - end.size(), end.size(), end) == 0;
+}
+
+} // namespace
+
+Result<std::string> resourceFolder() {
+    const char* named = std::getenv("SEAMCLOCK_RESOURCES");
+    if (named != nullptr && *named != '\0') {
+        if (!isFolder(named)) {
+            return fail(
+                ErrorCode::Missing, "SEAMCLOCK_RESOURCES " + inQuotes(named) +
+                                        " is no folder; allowed: a folder with procedures/ in it, "
+                                        "or leave it unset");
+        }
+        return std::string(named);
+    }
+    std::error_code code;
+    const fs::path program = fs::read_symlink("/proc/self/exe", code);
+    const fs::path installed = program.parent_path().parent_path() / "share" / "seamclock";
+    if (!code && isFolder(installed / "procedures")) {
+        return installed.string();
+    }
+    if (isFolder(fs::path(SEAMCLOCK_BUILD_RESOURCES) / "procedures")) {
+        return std::string(SEAMCLOCK_BUILD_RESOURCES);
+    }
+    return fail(
+        ErrorCode::Missing, "the procedures that come with the program are not there: neither " +
+                                inQuotes(installed.string()) +
+                                " nor its source tree; name their folder in SEAMCLOCK_RESOURCES");
+}
+
+Result<std::string> readText(const std::string& path) {
+    if (isFolder(path)) {
+        return unreadable(path, "it is a folder");
+    }
+    const File file(std::fopen(path.c_str(), "rb"));
+    if (!file) {
+        return unreadable(path, lastSystemWord());
+    }
+    std::string text;
+    char block[65536];
+    for (std::size_t read = sizeof block; read == sizeof block;) {
+        read = std::fread(block, 1, sizeof block, file.get());
+        text.append(block, read);
+        if (text.size() > kLargestFile) {
+            return unreadable(path, "it is too large");
+        }
+    }
+    if (std::ferror(file.get()) != 0) {
+        return unreadable(path, lastSystemWord());
+    }
+    return text;
+}
+
+Result<OutFile> OutFile::open(const std::string& path) {
+    if (isFolder(path)) {
+        return notWritten(path, "it is a folder");
+    }
+    OutFile out;
+    out.m_path = path;
+    out.m_file.reset(std::fopen((path + kBeside).c_str(), "wb"));
+    if (!out.m_file) {
+        return notWritten(path, lastSystemWord());
+    }
+    return out;
+}
+
+void OutFile::write(std::string_view text) {
+    const bool open = m_trouble.empty() && m_file;
+    if (open && std::fwrite(text.data(), 1, text.size(), m_file.get()) != text.size()) {
+        m_trouble = lastSystemWord();
+    }
+}
+
+void OutFile::discard() {
+    m_file.reset();
+    std::remove((m_path + kBeside).c_str());
+}
+
+Result<void> OutFile::finish() {
+    if (m_trouble.empty() && std::fflush(m_file.get()) != 0) {
+        m_trouble = lastSystemWord();
+    }
+    m_file.reset();
+    const std::string beside = m_path + kBeside;
+    if (m_trouble.empty() && std::rename(beside.c_str(), m_path.c_str()) == 0) {
+        return {};
+    }
+    const std::string why = m_trouble.empty() ? lastSystemWord() : m_trouble;
+    std::remove(beside.c_str());
+    return notWritten(m_path, why);
+}
+
+Result<std::vector<ProcedureDocument>> shippedProcedures() {
+    const auto folder = resourceFolder();
+    if (!folder) {
+        return tl::unexpected(folder.error());
+    }
+    return readProcedureFolder(*folder + "/procedures");
+}
+
+Result<ProcedureDocument> findProcedure(const std::string& idOrFile) {
+    if (idOrFile.find('/') != std::string::npos || endsWith(idOrFile, ".json")) {
+        return readProcedureFile(idOrFile);
+    }
+    auto all = shippedProcedures();
+    if (!all) {
+        return tl::unexpected(all.error());
+    }
+    const auto found = std::find_if(all->begin(), all->end(), [&](const ProcedureDocument& one) {
+        return one.procedure.id == idOrFile;
+    });
+    if (found != all->end()) {
+        return std::move(*found);
+    }
+    std::string ids;
+    for (const ProcedureDocument& one : *all) {
+        ids += (ids.empty() ? "" : ", ") + one.procedure.id;
+    }
+    return fail(
+        ErrorCode::Missing, inQuotes(idOrFile) + " is not a procedure; allowed: " + ids +
+                                ", or a file with / or .json in its name");
+}
+
+} // namespace seamclock

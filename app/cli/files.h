@@ -1,0 +1,50 @@
+// Where the program finds its own files, and how it reads what a person names. Procedures and the
+// demo come from $SEAMCLOCK_RESOURCES if that is set, else from ../share/seamclock beside the
+// program, else from the source tree that it was built from.
+#pragma once
+
+#include "core/base/result.h"
+#include "core/bench/bench_codec.h"
+#include "core/procedure/procedure_codec.h"
+
+#include <cstdio>
+#include <memory>
+#include <string>
+#include <string_view>
+#include <vector>
+
+namespace seamclock {
+
+/// Missing: none of the three places is there.
+Result<std::string> resourceFolder();
+
+/// The whole file. Unreadable: not there, a folder, not readable, or larger than 16 MB. Zero bytes
+/// are a file too.
+Result<std::string> readText(const std::string& path);
+
+/// A file that is there complete or not at all: it is written beside and renamed at the end.
+/// NotWritten: with the path and the system's word for it.
+class OutFile {
+public:
+    static Result<OutFile> open(const std::string& path);
+    /// After a failed write the rest is left out; finish() tells.
+    void write(std::string_view text);
+    Result<void> finish();
+    /// Nothing is left of it.
+    void discard();
+
+private:
+    struct Close {
+        void operator()(std::FILE* file) const { std::fclose(file); }
+    };
+    std::string m_path;
+    std::unique_ptr<std::FILE, Close> m_file;
+    std::string m_trouble;
+};
+
+Result<std::vector<ProcedureDocument>> shippedProcedures();
+
+/// By id, or a file: what holds a "/" or ends with ".json". Missing: the sentence lists the ids.
+Result<ProcedureDocument> findProcedure(const std::string& idOrFile);
+
+} // namespace seamclock

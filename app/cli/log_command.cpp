@@ -1,0 +1,603 @@
+// log: the day list, one record, whether the log is what was written, its content for others, and
+// what an interrupted weld's state is now. Nothing here writes to a log.
+#include "app/cli/command.h"
+#include "app/cli/files.h"
+#include "app/cli/numbers.h"
+#include "app/cli/output_json.h"
+#include "app/platform/boot_clock.h"
+#include "core/log/log_reader.h"
+#include "core/log/recover.h"
+#include "core/log/verify.h"
+#include "core/report/day_list.h"
+#include "core/report/event_rows.h"
+#include "core/report/plain_text.h"
+#include "core/report/record_json.h"
+#include "core/report/record_text.h"
+#include "core/report/separated.h"
+#include "core/report/wording.h"
+#include "core/session/after_cut.h"
+
+#include <CLI/CLI.hpp>
+#include <algorithm>
+#include <fmt/format.h>
+#include <functional>
+#include <memory>
+
+namespace seamclock {
+namespace {
+
+constexpr std::int64_t kLongestList = 10'000;
+constexpr std::int64_t kHighestJoint = 1'000'000'000;
+
+struct LogCall {
+    std::string log;
+    bool json = false;
+    bool cues = false;
+    std::optional<std::string> from;
+    std::optional<std::string> to;
+    std::optional<std::string> bench;
+    std::optional<std::string> by;
+    std::optional<std::string> material;
+    std::optional<std::string> verdict;
+    std::optional<std::string> text;
+    std::optional<std::string> limit;
+    std::optional<std::string> joint;
+    std::optional<std::string> weld;
+    std::string what = "joints";
+    std::optional<std::string> out;
+};
+
+using Write = std::function<void(std::string_view)>;
+
+Result<std::string> readDate(const char* option, const std::string& word) {
+    bool fits = word.size() == 10 && word[4] == '-' && word[7] == '-';
+    for (std::size_t i = 0; fits && i < word.size(); ++i) {
+        fits = i == 4 || i == 7 || (word[i] >= '0' && word[i] <= '9');
+    }
+    const int month = fits ? std::stoi(word.substr(5, 2)) : 0;
+    const int day = fits ? std::stoi(word.substr(8, 2)) : 0;
+    if (!fits || month < 1 || month > 12 || day < 1 || day > 31) {
+        return fail(
+            ErrorCode::Malformed, std::string(option) + " " + inQuotes(word) +
+                                      " is not a date; allowed: 0000-01-01 to 9999-12-31");
+    }
+    return word;
+}
+
+Result<JointFilter> readFilter(const LogCall& call) {
+    JointFilter filter;
+    for (const auto& [option, word, target] :
+         {std::tuple("--from", &call.from, &filter.fromDay),
+          std::tuple("--to", &call.to, &filter.toDay)}) {
+        if (*word) {
+            const auto date = readDate(option, **word);
+            if (!date) {
+                return tl::unexpected(date.error());
+            }
+            *target = *date;
+        }
+    }
+    if (call.verdict) {
+        const VerdictWord words[] = {
+            VerdictWord::WithinLimits, VerdictWord::WithRemarks, VerdictWord::OutOfLimits,
+            VerdictWord::Incomplete};
+        const bool known = std::any_of(std::begin(words), std::end(words), [&](VerdictWord word) {
+            return toString(word) == *call.verdict;
+        });
+        if (!known) {
+            return fail(
+                ErrorCode::Malformed,
+                "--verdict " + inQuotes(*call.verdict) +
+                    " is not a verdict; allowed: \"within limits\", \"within limits with "
+                    "remarks\", \"out of limits\", \"incomplete\"");
+        }
+    }
+    filter.bench = call.bench;
+    filter.by = call.by;
+    filter.material = call.material;
+    filter.verdict = call.verdict;
+    filter.text = call.text;
+    if (call.limit) {
+        const auto limit = parseInteger("--limit", *call.limit, 1, kLongestList);
+        if (!limit) {
+            return tl::unexpected(limit.error());
+        }
+        filter.limit = static_cast<std::size_t>(*limit);
+    }
+    return filter;
+}
+
+Result<LogReader> openLog(const LogCall& call) {
+    return LogReader::open(call.log);
+}
+
+Result<int> listJoints(const LogCall& call, Terminal& terminal) {
+    const auto filter = readFilter(call);
+    if (!filter) {
+        return tl::unexpected(filter.error());
+    }
+    auto reader = openLog(call);
+    if (!reader) {
+        return tl::unexpected(reader.error());
+    }
+    const auto lines = reader->joints(*filter);
+    if (!lines) {
+        return tl::unexpected(lines.error());
+    }
+    if (!call.json) {
+        terminal.write(lines->empty() ? "no joints\n" : dayListText(*lines));
+        return 0;
+    }
+    std::vector<std::string> joints;
+    for (const JointLine& line : *lines) {
+        joints.push_back(jointLineJson(line));
+    }
+    terminal.write(jointsJson(call.log, reader->world(), reader->logId(), joints));
+    return 0;
+}
+
+Result<std::string> chooseWeld(const LogCall& call, LogReader& reader) {
+    if (call.weld) {
+        return call.weld->rfind("weld:", 0) == 0 ? *call.weld : "weld:" + *call.weld;
+    }
+    if (!call.joint) {
+        JointFilter newest;
+        newest.limit = 1;
+        const auto lines = reader.joints(newest);
+        if (!lines) {
+            return tl::unexpected(lines.error());
+        }
+        if (lines->empty()) {
+            return fail(
+                ErrorCode::Missing, inQuotes(call.log) + " holds no joint yet; allowed: a log with "
+                                                         "at least one");
+        }
+        return lines->front().weld;
+    }
+    const auto highest = reader.highestNumber();
+    if (!highest) {
+        return tl::unexpected(highest.error());
+    }
+    const auto number = parseInteger(
+        "--joint", *call.joint, 1, std::clamp<std::int64_t>(*highest, 1, kHighestJoint));
+    if (!number) {
+        return tl::unexpected(number.error());
+    }
+    const auto welds = reader.weldsNumbered(*number);
+    if (!welds) {
+        return tl::unexpected(welds.error());
+    }
+    if (welds->empty()) {
+        return fail(
+            ErrorCode::Missing, "--joint " + inQuotes(*call.joint) +
+                                    " is not in this log; allowed: a number that log list shows, "
+                                    "up to " +
+                                    std::to_string(*highest));
+    }
+    return welds->front();
+}
+
+struct FullRecord {
+    WeldRecord record;
+    std::optional<Bench> bench;
+};
+
+Result<FullRecord> readRecord(LogReader& reader, const std::string& weld) {
+    const auto events = reader.weldEvents(weld);
+    if (!events) {
+        return tl::unexpected(events.error());
+    }
+    if (events->empty()) {
+        return fail(
+            ErrorCode::Missing, "--weld " + inQuotes(weld) +
+                                    " is not in this log; allowed: one that log list --json shows");
+    }
+    const auto folded = fold(*events);
+    if (!folded) {
+        return tl::unexpected(folded.error());
+    }
+    FullRecord full{record(*folded), {}};
+    const auto document = reader.document(full.record.opened.docs.bench);
+    if (!document) {
+        return tl::unexpected(document.error());
+    }
+    if (*document) {
+        const auto bench = readBench("bench document", (*document)->bytes);
+        if (bench) {
+            full.bench = bench->bench;
+        }
+    }
+    return full;
+}
+
+RecordExtras extrasOf(const FullRecord& full, bool cues) {
+    RecordExtras extras;
+    extras.bench = full.bench ? &*full.bench : nullptr;
+    extras.cues = cues;
+    return extras;
+}
+
+Result<int> showJoint(const LogCall& call, Terminal& terminal) {
+    auto reader = openLog(call);
+    if (!reader) {
+        return tl::unexpected(reader.error());
+    }
+    const auto weld = chooseWeld(call, *reader);
+    if (!weld) {
+        return tl::unexpected(weld.error());
+    }
+    const auto full = readRecord(*reader, *weld);
+    if (!full) {
+        return tl::unexpected(full.error());
+    }
+    const RecordExtras extras = extrasOf(*full, call.cues);
+    terminal.write(call.json ? recordJson(full->record, extras) : recordText(full->record, extras));
+    return 0;
+}
+
+Result<int> verify(const LogCall& call, Terminal& terminal) {
+    const auto report = verifyLog(call.log);
+    if (!report) {
+        return tl::unexpected(report.error());
+    }
+    if (call.json) {
+        terminal.write(verifyJson(*report));
+        return report->ok ? 0 : 1;
+    }
+    std::vector<std::vector<std::string>> rows = {
+        {"Log", onOneLine(call.log)},
+        {"Answer", report->ok ? "it is what was written" : "damaged"},
+        {"World", onOneLine(report->world)},
+        {"Log id", onOneLine(report->logId)},
+        {"Rows", std::to_string(report->rows)},
+        {"Head", onOneLine(report->head)},
+        {"Welds", std::to_string(report->welds)},
+        {"Documents", std::to_string(report->documents)},
+        {"Covered", onOneLine(report->covered)}};
+    if (report->finding) {
+        rows.insert(rows.begin() + 2, {"First finding", onOneLine(report->finding->reason)});
+    }
+    for (const std::string& note : report->notes) {
+        rows.push_back({"Note", onOneLine(note)});
+    }
+    terminal.write(aligned(rows, 0));
+    return report->ok ? 0 : 1;
+}
+
+/// A JSON list, written one value at a time.
+class JsonList {
+public:
+    explicit JsonList(const Write& write) : m_write(write) { m_write("["); }
+    void add(std::string_view value) {
+        m_write(m_any ? ",\n" : "\n");
+        m_write(value);
+        m_any = true;
+    }
+    void end() { m_write("\n]\n"); }
+
+private:
+    const Write& m_write;
+    bool m_any = false;
+};
+
+Result<void> exportJoints(
+    LogReader& reader, const LogCall& call, const JointFilter& filter, const Write& write) {
+    if (!call.json) {
+        write(dayListHeader());
+        return reader.eachJoint(filter, [&write](const JointLine& line) {
+            write(dayListRow(line));
+            return true;
+        });
+    }
+    JsonList list(write);
+    const auto done = reader.eachJoint(filter, [&list](const JointLine& line) {
+        list.add(jointLineJson(line));
+        return true;
+    });
+    list.end();
+    return done;
+}
+
+Result<void> exportRecords(LogReader& reader, const JointFilter& filter, const Write& write) {
+    std::vector<std::string> welds;
+    const auto listed = reader.eachJoint(filter, [&welds](const JointLine& line) {
+        welds.push_back(line.weld);
+        return true;
+    });
+    if (!listed) {
+        return listed;
+    }
+    JsonList list(write);
+    for (const std::string& weld : welds) {
+        const auto full = readRecord(reader, weld);
+        if (!full) {
+            return tl::unexpected(full.error());
+        }
+        list.add(recordJson(full->record, extrasOf(*full, true)));
+    }
+    list.end();
+    return {};
+}
+
+Result<void> exportRows(LogReader& reader, const LogCall& call, const Write& write) {
+    Result<void> bad;
+    const auto keep = [&bad](const Result<std::string>& row, const auto& use) {
+        if (row) {
+            use(*row);
+        } else {
+            bad = tl::unexpected(row.error());
+        }
+        return row.has_value();
+    };
+    Result<void> done;
+    if (call.json) {
+        JsonList list(write);
+        done = reader.eachRow([&](const StoredRow& row) {
+            return keep(eventRowJson(row), [&list](const std::string& text) { list.add(text); });
+        });
+        list.end();
+    } else {
+        write(eventRowsHeader());
+        done = reader.eachRow([&](const StoredRow& row) { return keep(eventRow(row), write); });
+    }
+    return done ? bad : done;
+}
+
+/// The chain as it is stored, so that anyone can work it out again with a shell.
+Result<void> exportChain(LogReader& reader, const Write& write) {
+    write(fmt::format("seamclock-log/1 {} {}\n", reader.logId(), reader.world()));
+    return reader.eachRow([&write](const StoredRow& row) {
+        write(row.hash + " " + row.body + "\n");
+        return true;
+    });
+}
+
+Result<void>
+exportTo(LogReader& reader, const LogCall& call, const JointFilter& filter, const Write& write) {
+    if (call.what == "records") {
+        return exportRecords(reader, filter, write);
+    }
+    if (call.what == "events") {
+        return exportRows(reader, call, write);
+    }
+    if (call.what == "chain") {
+        return exportChain(reader, write);
+    }
+    return exportJoints(reader, call, filter, write);
+}
+
+Result<int> exportLog(const LogCall& call, Terminal& terminal) {
+    const std::string_view known[] = {"joints", "records", "events", "chain"};
+    if (std::find(std::begin(known), std::end(known), call.what) == std::end(known)) {
+        return fail(
+            ErrorCode::Malformed, "--what " + inQuotes(call.what) +
+                                      " can't be exported; allowed: joints, records, events, "
+                                      "chain");
+    }
+    const auto filter = readFilter(call);
+    if (!filter) {
+        return tl::unexpected(filter.error());
+    }
+    auto reader = openLog(call);
+    if (!reader) {
+        return tl::unexpected(reader.error());
+    }
+    if (!call.out) {
+        const auto done = exportTo(
+            *reader, call, *filter, [&terminal](std::string_view text) { terminal.write(text); });
+        if (!done) {
+            return tl::unexpected(done.error());
+        }
+        return 0;
+    }
+    auto file = OutFile::open(*call.out);
+    if (!file) {
+        Error error = file.error();
+        error.detail = "--out " + error.detail;
+        return tl::unexpected(error);
+    }
+    const auto done =
+        exportTo(*reader, call, *filter, [&file](std::string_view text) { file->write(text); });
+    if (!done) {
+        file->discard();
+        return tl::unexpected(done.error());
+    }
+    const auto written = file->finish();
+    if (!written) {
+        return tl::unexpected(written.error());
+    }
+    if (!call.json) {
+        terminal.write("written: " + onOneLine(*call.out) + "\n");
+    }
+    return 0;
+}
+
+struct PhaseTime {
+    WeldTime from;
+    std::optional<Milliseconds> whole;
+};
+
+std::optional<PhaseTime> phaseTime(const State& state) {
+    if (const auto* s = std::get_if<Aligning>(&state)) {
+        return PhaseTime{s->from, {}};
+    }
+    if (const auto* s = std::get_if<Soaking>(&state)) {
+        return PhaseTime{s->from, s->due.lo - s->from.lo};
+    }
+    if (const auto* s = std::get_if<ChangingOver>(&state)) {
+        return PhaseTime{s->from, s->limit.lo - s->from.lo};
+    }
+    if (const auto* s = std::get_if<BuildingUp>(&state)) {
+        return PhaseTime{s->from, s->target.lo - s->from.lo};
+    }
+    if (const auto* s = std::get_if<Cooling>(&state)) {
+        return PhaseTime{s->from, s->due.lo - s->from.lo};
+    }
+    return std::nullopt;
+}
+
+/// Weld time now: on the same boot to the millisecond, after a reboot an interval, on a rehearsal's
+/// own clock the time of its last event.
+std::optional<WeldTime> timeNow(const Weld& weld, const Instant& now, InterruptedWeld& said) {
+    const auto last = weldTimeAt(weld, weld.events.back().at);
+    if (weld.clock.bootId.rfind("practice:", 0) == 0) {
+        said.clock = "rehearsal";
+        said.next = "goes_on";
+        return last ? std::optional(*last) : std::nullopt;
+    }
+    switch (afterCut(weld, now)) {
+    case AfterCut::GoesOn:
+        said.next = "goes_on";
+        break;
+    case AfterCut::Bridge:
+        said.next = "bridge";
+        break;
+    case AfterCut::AbortByDefault:
+        said.next = "abort_by_default";
+        break;
+    }
+    if (now.bootId == weld.clock.bootId) {
+        said.clock = "same boot";
+        const auto t = weldTimeAt(weld, now);
+        return t ? std::optional(*t) : std::nullopt;
+    }
+    said.clock = "rebooted";
+    const auto bridge = bridgeTo(weld, now, false);
+    if (!last || !bridge || !*bridge) {
+        return std::nullopt;
+    }
+    return WeldTime{last->lo + (*bridge)->lo, last->hi + (*bridge)->hi};
+}
+
+InterruptedWeld interrupted(const RecoveredWeld& found, const Instant& now) {
+    InterruptedWeld said;
+    said.weld = found.subject;
+    if (!found.weld) {
+        said.next = "damaged";
+        said.trouble = found.weld.error().detail;
+        return said;
+    }
+    const Weld& weld = *found.weld;
+    said.number = weld.opened().number;
+    said.seam = weld.opened().seam.value_or("");
+    said.phase = phaseName(weld.state);
+    said.events = static_cast<std::int64_t>(weld.events.size());
+    const auto t = timeNow(weld, now, said);
+    const auto phase = phaseTime(weld.state);
+    if (t && phase) {
+        const WeldTime in = *t - phase->from;
+        said.inPhaseLow = in.lo;
+        said.inPhaseHigh = in.hi;
+        if (phase->whole) {
+            said.leftLow = *phase->whole - in.hi;
+            said.leftHigh = *phase->whole - in.lo;
+        }
+    }
+    return said;
+}
+
+std::string interval(const Milliseconds low, const Milliseconds high) {
+    return low == high ? exactTime(low) : exactTime(low) + " to " + exactTime(high);
+}
+
+std::string nextInWords(const InterruptedWeld& weld) {
+    if (weld.next == "damaged") {
+        return "its events can't be read: " + onOneLine(weld.trouble);
+    }
+    if (weld.clock == "rehearsal") {
+        return "a rehearsal on a clock of its own: it stands still until it is resumed";
+    }
+    if (weld.next == "goes_on") {
+        return "same boot: it goes on, the clock never stopped";
+    }
+    if (weld.next == "bridge") {
+        return "the machine was started anew: cooling has gone on, and counts from the lower time "
+               "unless a person confirms the clock";
+    }
+    return "the machine was started anew before the lock: stop it, cut back and plane, unless a "
+           "person says to go on";
+}
+
+Result<int> recover(const LogCall& call, Terminal& terminal) {
+    const auto clock = BootClock::make();
+    if (!clock) {
+        return tl::unexpected(clock.error());
+    }
+    const auto found = recoverOpenWelds(call.log);
+    if (!found) {
+        return tl::unexpected(found.error());
+    }
+    const Instant now = clock->now();
+    std::vector<InterruptedWeld> welds;
+    for (const RecoveredWeld& one : *found) {
+        welds.push_back(interrupted(one, now));
+    }
+    if (call.json) {
+        terminal.write(interruptedJson(call.log, welds));
+        return 0;
+    }
+    if (welds.empty()) {
+        terminal.write("no open weld\n");
+    }
+    for (const InterruptedWeld& weld : welds) {
+        std::vector<std::vector<std::string>> rows = {{"Weld", onOneLine(weld.weld)}};
+        if (weld.trouble.empty()) {
+            rows.push_back({"Joint", std::to_string(weld.number)});
+            rows.push_back({"State", codeInWords(weld.phase)});
+        }
+        if (weld.inPhaseLow && weld.inPhaseHigh) {
+            rows.push_back({"For", interval(*weld.inPhaseLow, *weld.inPhaseHigh)});
+        }
+        if (weld.leftLow && weld.leftHigh) {
+            rows.push_back({"Left", interval(*weld.leftLow, *weld.leftHigh)});
+        }
+        rows.push_back({"Next", nextInWords(weld)});
+        terminal.write(aligned(rows, 0));
+    }
+    return 0;
+}
+
+void addFilter(CLI::App& words, LogCall& call) {
+    words.add_option("--from", call.from, "local DATE of the first day, 0000-01-01 to 9999-12-31");
+    words.add_option("--to", call.to, "local DATE of the last day, 0000-01-01 to 9999-12-31");
+    words.add_option("--bench", call.bench, "only joints of the bench with this ID");
+    words.add_option("--by", call.by, "only joints opened by this person:ID");
+    words.add_option("--material", call.material, "only joints of this material");
+    words.add_option("--verdict", call.verdict, "only joints with this verdict");
+    words.add_option("--text", call.text, "only joints whose texts hold these words");
+}
+
+} // namespace
+
+void addLog(CLI::App& root, Commands& commands, Terminal& terminal) {
+    auto call = std::make_shared<LogCall>();
+    CLI::App* log = root.add_subcommand("log", "A joint log: its list, records and soundness.");
+    log->require_subcommand(0, 1);
+    CLI::App* list = log->add_subcommand("list", "The joints, newest first.");
+    addFilter(*list, *call);
+    list->add_option("--limit", call->limit, "at most so many joints, 1 to 10000 (100)");
+    CLI::App* show = log->add_subcommand("show", "The record of one joint: the newest, or");
+    show->add_option("--joint", call->joint, "the joint with this number");
+    show->add_option("--weld", call->weld, "the joint with this weld:UUID");
+    show->add_flag("--cues", call->cues, "with the signals that were due");
+    CLI::App* check = log->add_subcommand("verify", "Whether a log is what was written.");
+    CLI::App* out =
+        log->add_subcommand("export", "A log's content, as CSV or with --json as JSON.");
+    addFilter(*out, *call);
+    out->add_option(
+        "--what", call->what, "joints (CSV or JSON), records (JSON), events (CSV or JSON), chain");
+    out->add_option("--out", call->out, "a FILE to write instead of standard output");
+    CLI::App* open =
+        log->add_subcommand("recover", "The open welds as they are now; writes nothing.");
+    for (CLI::App* words : {list, show, check, out, open}) {
+        words->add_option("--log", call->log, "the log's FILE")->required();
+        words->add_flag("--json", call->json, "as JSON");
+    }
+    commands.push_back({list, [call, &terminal] { return listJoints(*call, terminal); }});
+    commands.push_back({show, [call, &terminal] { return showJoint(*call, terminal); }});
+    commands.push_back({check, [call, &terminal] { return verify(*call, terminal); }});
+    commands.push_back({out, [call, &terminal] { return exportLog(*call, terminal); }});
+    commands.push_back({open, [call, &terminal] { return recover(*call, terminal); }});
+}
+
+} // namespace seamclock

@@ -1,0 +1,5 @@
+#include "app/cli/command_line.h"
+
+int main(int argc, char** argv) {
+    return seamclock::runCommandLine(argc, argv);
+}

@@ -1,0 +1,147 @@
+#include "app/cli/output_json.h"
+
+#include "core/base/json.h"
+
+#include <cmath>
+
+namespace seamclock {
+namespace {
+
+std::string printed(const Json& json) {
+    return json.dump(2, ' ', false, Json::error_handler_t::replace) + "\n";
+}
+
+double inMm(Length length) {
+    return std::round(inMicrometres(length)) / 1e3;
+}
+
+Json summary(const ProcedureDocument& one) {
+    const Procedure& p = one.procedure;
+    return {
+        {"id", p.id},
+        {"title", p.title},
+        {"material", p.material},
+        {"standard", p.standard},
+        {"edition", p.edition},
+        {"thickness_mm", {{"min", inMm(p.thinnest())}, {"max", inMm(p.thickest())}}},
+        {"sha256", one.sha256}};
+}
+
+Json parsed(const std::string& bytes) {
+    return Json::parse(bytes, nullptr, false);
+}
+
+} // namespace
+
+std::string proceduresJson(const std::vector<ProcedureDocument>& procedures) {
+    Json list = Json::array();
+    for (const ProcedureDocument& one : procedures) {
+        list.push_back(summary(one));
+    }
+    return printed({{"procedures", std::move(list)}});
+}
+
+std::string procedureJson(const ProcedureDocument& procedure) {
+    Json json = summary(procedure);
+    json["document"] = parsed(procedure.bytes);
+    return printed(json);
+}
+
+std::string findingsJson(const std::string& file, const std::vector<ProcedureFinding>& findings) {
+    Json list = Json::array();
+    for (const ProcedureFinding& finding : findings) {
+        list.push_back(
+            {{"line", finding.line}, {"field", finding.field}, {"reason", finding.reason}});
+    }
+    const bool sound = findings.empty();
+    return printed({{"file", file}, {"sound", sound}, {"findings", std::move(list)}});
+}
+
+std::string benchJson(const BenchDocument& bench) {
+    return printed(
+        {{"id", bench.bench.id},
+         {"name", bench.bench.name},
+         {"rate_N_per_unit", inNewtons(bench.bench.scale.rate())},
+         {"sha256", bench.sha256},
+         {"document", parsed(bench.bytes)}});
+}
+
+std::string scaleFitJson(const ScaleFit& fit) {
+    return printed(
+        {{"points", fit.points},
+         {"rate_N_per_unit", fit.rate},
+         {"rate_uncertainty_percent", fit.rateUncertaintyPercent},
+         {"rate_sd_N_per_unit", fit.line.slopeSd},
+         {"zero", fit.zero},
+         {"intercept_N", fit.line.intercept},
+         {"intercept_sd_N", fit.line.interceptSd},
+         {"residual_sd_N", fit.line.residualSd},
+         {"worst_residual_N", fit.worstResidual},
+         {"residuals_N", fit.line.residuals}});
+}
+
+std::string verifyJson(const VerifyReport& report) {
+    Json json = {{"sound", report.ok},        {"world", report.world},
+                 {"log_id", report.logId},    {"rows", report.rows},
+                 {"head", report.head},       {"signed_to", report.signedTo},
+                 {"welds", report.welds},     {"documents", report.documents},
+                 {"covered", report.covered}, {"notes", report.notes}};
+    if (report.finding) {
+        json["finding"] = {
+            {"chain", report.finding->chain},
+            {"seq", report.finding->seq},
+            {"reason", report.finding->reason}};
+    }
+    return printed(json);
+}
+
+std::string interruptedJson(const std::string& log, const std::vector<InterruptedWeld>& welds) {
+    Json list = Json::array();
+    for (const InterruptedWeld& one : welds) {
+        Json json = {{"weld", one.weld}, {"next", one.next}};
+        if (!one.trouble.empty()) {
+            json["trouble"] = one.trouble;
+            list.push_back(std::move(json));
+            continue;
+        }
+        json["number"] = one.number;
+        json["phase"] = one.phase;
+        json["events"] = one.events;
+        json["clock"] = one.clock;
+        if (!one.seam.empty()) {
+            json["seam"] = one.seam;
+        }
+        const auto add = [&json](
+                             const char* key, const std::optional<Milliseconds>& low,
+                             const std::optional<Milliseconds>& high) {
+            if (low && high) {
+                json[key] = {
+                    {"low", static_cast<double>(low->count()) / 1e3},
+                    {"high", static_cast<double>(high->count()) / 1e3}};
+            }
+        };
+        add("in_phase_s", one.inPhaseLow, one.inPhaseHigh);
+        add("left_s", one.leftLow, one.leftHigh);
+        list.push_back(std::move(json));
+    }
+    return printed({{"log", log}, {"open", std::move(list)}});
+}
+
+std::string jointsJson(
+    const std::string& log, const std::string& world, const std::string& logId,
+    const std::vector<std::string>& joints) {
+    Json list = Json::array();
+    for (const std::string& joint : joints) {
+        list.push_back(parsed(joint));
+    }
+    return printed(
+        {{"log", log}, {"world", world}, {"log_id", logId}, {"joints", std::move(list)}});
+}
+
+std::string withText(const std::string& object, const std::string& key, const std::string& text) {
+    Json json = parsed(object);
+    json[key] = text;
+    return printed(json);
+}
+
+} // namespace seamclock

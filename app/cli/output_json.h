@@ -1,0 +1,54 @@
+// What the commands print with --json where no room of core has a form for it. Each text is one
+// JSON value and ends with a line feed. The JSON library stays in this one file, as it is slow to
+// compile.
+#pragma once
+
+#include "core/base/instant.h"
+#include "core/bench/bench_codec.h"
+#include "core/bench/calibration.h"
+#include "core/log/verify.h"
+#include "core/procedure/procedure_codec.h"
+
+#include <cstdint>
+#include <optional>
+#include <string>
+#include <vector>
+
+namespace seamclock {
+
+std::string proceduresJson(const std::vector<ProcedureDocument>& procedures);
+/// With the document's own content under "document".
+std::string procedureJson(const ProcedureDocument& procedure);
+std::string findingsJson(const std::string& file, const std::vector<ProcedureFinding>& findings);
+
+std::string benchJson(const BenchDocument& bench);
+std::string scaleFitJson(const ScaleFit& fit);
+
+std::string verifyJson(const VerifyReport& report);
+
+/// What is to be said of one interrupted weld.
+struct InterruptedWeld {
+    std::string weld;
+    std::int64_t number = 0;
+    std::string seam;
+    std::string phase;
+    std::int64_t events = 0;
+    std::string clock; // "same boot", "rebooted", "rehearsal"
+    std::optional<Milliseconds> inPhaseLow;
+    std::optional<Milliseconds> inPhaseHigh;
+    std::optional<Milliseconds> leftLow; // of the phase's time
+    std::optional<Milliseconds> leftHigh;
+    std::string next;    // "goes_on", "bridge", "abort_by_default", "damaged"
+    std::string trouble; // why its events make no weld
+};
+std::string interruptedJson(const std::string& log, const std::vector<InterruptedWeld>& welds);
+
+/// {"log", "world", "log_id", "joints": [ … ]}, from lines that are JSON already.
+std::string jointsJson(
+    const std::string& log, const std::string& world, const std::string& logId,
+    const std::vector<std::string>& joints);
+
+/// A finished object with one more text under `key`.
+std::string withText(const std::string& object, const std::string& key, const std::string& text);
+
+} // namespace seamclock

@@ -1,0 +1,42 @@
+// plan: a weld card, or its numbers.
+#include "app/cli/command.h"
+#include "app/cli/plan_options.h"
+#include "core/plan/plan_codec.h"
+#include "core/report/weld_card.h"
+
+#include <CLI/CLI.hpp>
+#include <memory>
+
+namespace seamclock {
+namespace {
+
+struct PlanCall {
+    PlanWords words;
+    bool json = false;
+};
+
+Result<int> runPlan(const PlanCall& call, Terminal& terminal) {
+    const auto input = readPlanInput(call.words, nullptr);
+    if (!input) {
+        return tl::unexpected(input.error());
+    }
+    const Bench* bench = input->bench ? &input->bench->bench : nullptr;
+    const auto plan = makePlan(input->request, input->procedure.procedure, bench);
+    if (!plan) {
+        return tl::unexpected(plan.error());
+    }
+    terminal.write(call.json ? planReportJson(*plan) + "\n" : weldCard(*plan, bench));
+    return 0;
+}
+
+} // namespace
+
+void addPlan(CLI::App& root, Commands& commands, Terminal& terminal) {
+    auto call = std::make_shared<PlanCall>();
+    CLI::App* words = root.add_subcommand("plan", "The weld card for a sheet, a seam and a bench.");
+    addPlanOptions(*words, call->words, true);
+    words->add_flag("--json", call->json, "as JSON");
+    commands.push_back({words, [call, &terminal] { return runPlan(*call, terminal); }});
+}
+
+} // namespace seamclock

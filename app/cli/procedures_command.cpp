@@ -1,0 +1,205 @@
+// procedures: what there is, what is in one, and whether a file is sound.
+#include "app/cli/command.h"
+#include "app/cli/files.h"
+#include "app/cli/numbers.h"
+#include "app/cli/output_json.h"
+#include "core/report/plain_text.h"
+#include "core/report/wording.h"
+
+#include <CLI/CLI.hpp>
+#include <cmath>
+#include <fmt/format.h>
+#include <memory>
+
+namespace seamclock {
+namespace {
+
+using Rows = std::vector<std::vector<std::string>>;
+
+struct ProceduresCall {
+    std::string subject;
+    bool json = false;
+};
+
+std::string rounded(double value) {
+    return shortNumber(std::round(value * 1e6) / 1e6);
+}
+
+std::string range(Length from, Length to) {
+    return rounded(inMillimetres(from)) + " to " + rounded(inMillimetres(to)) + " mm";
+}
+
+std::string sourceText(const Source& source) {
+    return onOneLine(source.text) + " [" + standingInWords(source.standing) + "]";
+}
+
+/// "70 to 120 s" for a straight piece of a table, else the formula in s.
+std::string pieceText(const Piece& piece, const char* unit) {
+    const auto& c = piece.coefficients;
+    if (c.size() <= 2) {
+        const std::string low = rounded(piece.at(piece.from));
+        const std::string high = rounded(piece.at(piece.to));
+        return range(piece.from, piece.to) + ": " + low + (low == high ? "" : " to " + high) + " " +
+               unit;
+    }
+    std::string formula;
+    for (std::size_t i = c.size(); i-- > 0;) {
+        if (c[i] == 0) {
+            continue;
+        }
+        formula +=
+            formula.empty() ? rounded(c[i]) : (c[i] < 0 ? " − " : " + ") + rounded(std::abs(c[i]));
+        formula += i == 0 ? "" : i == 1 ? " s" : " s^" + std::to_string(i);
+    }
+    return range(piece.from, piece.to) + ": " + formula + " " + unit;
+}
+
+std::string columnText(const std::string& name, const Column& column, const char* unit) {
+    std::string text = name + "\n";
+    for (std::size_t i = 0; i < column.curves.size(); ++i) {
+        if (column.curves.size() > 1) {
+            text += i == 0 ? "  the longest of\n" : "  and\n";
+        }
+        for (const Piece& piece : column.curves[i].pieces) {
+            text += "  " + pieceText(piece, unit) + "\n";
+        }
+    }
+    return text + "  " + wrapped(sourceText(column.source), 2) + "\n";
+}
+
+std::string pressureText(const PressureRule& rule) {
+    Rows rows;
+    const auto add = [&rows](const char* name, const std::optional<Pressure>& value) {
+        rows.push_back(
+            {name, value ? rounded(inNewtonsPerSquareMillimetre(*value)) + " N/mm²" : "no value"});
+    };
+    add("alignment", rule.alignment);
+    add("joining", rule.joining);
+    add("tolerance, ±", rule.tolerance);
+    add("soak, aim", rule.soakAim);
+    add("soak, at most", rule.soakMax);
+    return "Pressure\n" + aligned(rows) + "  " + wrapped(sourceText(rule.source), 2) + "\n";
+}
+
+std::string classText(const CoolingClass& one) {
+    std::string name = "Cooling, at least";
+    if (one.from || one.to) {
+        name += one.from ? ", from " + rounded(one.from->inCelsius()) : ", up";
+        name += one.to ? " to " + rounded(one.to->inCelsius()) : "";
+        name += " °C in the shop";
+    }
+    return columnText(name, one.minutes, "min");
+}
+
+std::string procedureText(const Procedure& p) {
+    std::string text = headline(onOneLine(p.title));
+    text += aligned(
+        {{"Id", onOneLine(p.id)},
+         {"Material", onOneLine(p.material)},
+         {"Standard", onOneLine(p.standard)},
+         {"Edition", onOneLine(p.edition)},
+         {"Sheet", range(p.thinnest(), p.thickest())},
+         {"Shop", "reference " + rounded(p.referenceAmbient.inCelsius()) + " °C"}});
+    text += "\n" + pressureText(p.pressure);
+    if (p.plate) {
+        text += fmt::format(
+            "Plate\n  {} to {} °C{}\n  {}\n", rounded(p.plate->min.inCelsius()),
+            rounded(p.plate->max.inCelsius()),
+            p.plate->target ? ", aim " + rounded(p.plate->target->inCelsius()) + " °C" : "",
+            wrapped(sourceText(p.plate->source), 2));
+    }
+    const auto add =
+        [&text](const char* name, const std::optional<Column>& column, const char* unit) {
+            text += column ? columnText(name, *column, unit) : std::string(name) + "\n  no value\n";
+        };
+    add("Bead in alignment, at least", p.bead, "mm");
+    add("Soak", p.soak, "s");
+    add("Changeover, at most", p.changeover, "s");
+    add("Build-up", p.buildUp, "s");
+    for (const CoolingClass& one : p.cooling) {
+        text += classText(one);
+    }
+    for (const KnownGap& gap : p.gaps) {
+        text +=
+            "Gap\n  " +
+            wrapped(
+                onOneLine(gap.value) + ", " + range(gap.from, gap.to) + ": " + onOneLine(gap.says),
+                2) +
+            "\n";
+    }
+    for (const std::string& note : p.notes) {
+        text += "Note\n  " + wrapped(onOneLine(note), 2) + "\n";
+    }
+    return text;
+}
+
+Result<int> listProcedures(bool json, Terminal& terminal) {
+    const auto all = shippedProcedures();
+    if (!all) {
+        return tl::unexpected(all.error());
+    }
+    if (json) {
+        terminal.write(proceduresJson(*all));
+        return 0;
+    }
+    Rows rows = {{"id", "material", "sheet", "standard and edition"}};
+    for (const ProcedureDocument& one : *all) {
+        const Procedure& p = one.procedure;
+        rows.push_back(
+            {onOneLine(p.id), onOneLine(p.material), range(p.thinnest(), p.thickest()),
+             onOneLine(p.standard + ", " + p.edition)});
+    }
+    terminal.write(aligned(rows, 0));
+    return 0;
+}
+
+Result<int> showProcedure(const ProceduresCall& call, Terminal& terminal) {
+    const auto found = findProcedure(call.subject);
+    if (!found) {
+        return tl::unexpected(found.error());
+    }
+    terminal.write(call.json ? procedureJson(*found) : procedureText(found->procedure));
+    return 0;
+}
+
+Result<int> checkProcedureFile(const ProceduresCall& call, Terminal& terminal) {
+    const auto text = readText(call.subject);
+    if (!text) {
+        return tl::unexpected(text.error());
+    }
+    const auto findings = checkProcedure(call.subject, *text);
+    if (call.json) {
+        terminal.write(findingsJson(call.subject, findings));
+    } else if (findings.empty()) {
+        terminal.write(onOneLine(call.subject) + ": sound\n");
+    } else {
+        for (const ProcedureFinding& finding : findings) {
+            terminal.write(
+                onOneLine(fmt::format(
+                    "{}:{}: {}{}", call.subject, finding.line,
+                    finding.field.empty() ? "" : finding.field + ": ", finding.reason)) +
+                "\n");
+        }
+    }
+    return findings.empty() ? 0 : 1;
+}
+
+} // namespace
+
+void addProcedures(CLI::App& root, Commands& commands, Terminal& terminal) {
+    auto call = std::make_shared<ProceduresCall>();
+    CLI::App* list = root.add_subcommand("procedures", "The welding procedures that there are.");
+    list->require_subcommand(0, 1);
+    CLI::App* show = list->add_subcommand("show", "One procedure, with the source of each value.");
+    show->add_option("ID", call->subject, "a procedure's id, or a file")->required();
+    CLI::App* check = list->add_subcommand("check", "Whether a procedure's file is sound.");
+    check->add_option("FILE", call->subject, "a procedure's JSON file")->required();
+    for (CLI::App* words : {list, show, check}) {
+        words->add_flag("--json", call->json, "as JSON");
+    }
+    commands.push_back({list, [call, &terminal] { return listProcedures(call->json, terminal); }});
+    commands.push_back({show, [call, &terminal] { return showProcedure(*call, terminal); }});
+    commands.push_back({check, [call, &terminal] { return checkProcedureFile(*call, terminal); }});
+}
+
+} // namespace seamclock

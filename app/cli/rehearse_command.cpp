@@ -1,0 +1,426 @@
+// rehearse: a virtual operator makes one whole weld into a practice log, and the terminal shows it
+// as it goes. Without options it is the demo: the first seam of the demo job.
+#include "app/cli/command.h"
+#include "app/cli/demo.h"
+#include "app/cli/files.h"
+#include "app/cli/numbers.h"
+#include "app/cli/output_json.h"
+#include "app/cli/plan_options.h"
+#include "app/platform/boot_clock.h"
+#include "app/platform/boot_pacer.h"
+#include "app/platform/data_folder.h"
+#include "core/practice/virtual_operator.h"
+#include "core/report/plain_text.h"
+#include "core/report/record_json.h"
+#include "core/report/record_text.h"
+#include "core/report/weld_card.h"
+#include "core/report/wording.h"
+
+#include <CLI/CLI.hpp>
+#include <cmath>
+#include <fmt/format.h>
+#include <memory>
+
+namespace seamclock {
+namespace {
+
+constexpr double kLongestFaultS = 86'400;
+constexpr double kLongestFaultMin = 1'440;
+
+struct RehearseCall {
+    PlanWords plan;
+    std::optional<std::string> seam;
+    std::optional<std::string> log;
+    std::optional<std::string> seed;
+    std::optional<std::string> speed;
+    std::optional<std::string> hand;
+    std::optional<std::string> by;
+    bool trueTime = false;
+    bool resume = false;
+    std::optional<std::string> afterReboot;
+    std::optional<std::string> lateChangeover;
+    std::optional<std::string> earlyRelease;
+    std::optional<std::string> shortSoak;
+    std::optional<std::string> longSoak;
+    std::optional<std::string> slowBuildUp;
+    std::optional<std::string> backdate;
+    std::optional<std::string> lowReading;
+    std::optional<std::string> skipCheck;
+    std::optional<std::string> abortIn;
+    bool missedRecheck = false;
+    bool coldPlate = false;
+    bool thinBead = false;
+    bool misaligned = false;
+    bool takeBack = false;
+    bool saved = false;
+    bool json = false;
+};
+
+/// Shows a rehearsal while it goes.
+class Show : public RehearseWatcher {
+public:
+    Show(Terminal& terminal, const std::optional<Bench>& bench, bool saved)
+        : m_terminal(terminal), m_bench(bench), m_saved(saved) {}
+
+    void planned(const Weld& weld, bool resumed) override {
+        const bool same = m_bench && m_bench->id == weld.plan.bench;
+        m_terminal.writeNow(weldCard(weld.plan, same ? &*m_bench : nullptr));
+        m_terminal.writeNow(
+            "\n" + headline(fmt::format(
+                       "{} of joint {}: event, UTC, since the start",
+                       resumed ? "The rest" : "The weld", weld.opened().number)));
+    }
+    void happened(const Weld& weld, const Event& event) override {
+        m_terminal.writeNow(eventLine(event, weld.events.front(), weld.plan));
+    }
+    void cued(const Weld& /*weld*/, const CueNote& cue) override {
+        m_terminal.writeNow(cueLine(cue.at.utc, cue.cue));
+    }
+    void saved(const Weld& /*weld*/, std::int64_t n) override {
+        if (m_saved) {
+            m_terminal.writeNow(fmt::format("       saved {}\n", n));
+        }
+    }
+
+private:
+    Terminal& m_terminal;
+    const std::optional<Bench>& m_bench;
+    bool m_saved;
+};
+
+Result<void> readTime(
+    const char* option, const std::optional<std::string>& word, const Allowed& allowed,
+    double msPerUnit, std::optional<Milliseconds>& target) {
+    if (word) {
+        const auto number = parseNumber(option, *word, allowed);
+        if (!number) {
+            return tl::unexpected(number.error());
+        }
+        target = Milliseconds(std::llround(*number * msPerUnit));
+    }
+    return {};
+}
+
+Result<void> readTimes(const RehearseCall& call, RehearseFaults& faults) {
+    const Allowed seconds{0, kLongestFaultS, "s"};
+    const Allowed minutes{0, kLongestFaultMin, "min"};
+    struct Row {
+        const char* option;
+        const std::optional<std::string>& word;
+        const Allowed& allowed;
+        double msPerUnit;
+        std::optional<Milliseconds>& target;
+    };
+    const Row rows[] = {
+        {"--late-changeover", call.lateChangeover, seconds, 1e3, faults.lateChangeover},
+        {"--early-release", call.earlyRelease, minutes, 6e4, faults.earlyRelease},
+        {"--short-soak", call.shortSoak, seconds, 1e3, faults.shortSoak},
+        {"--long-soak", call.longSoak, seconds, 1e3, faults.longSoak},
+        {"--slow-build-up", call.slowBuildUp, seconds, 1e3, faults.slowBuildUp},
+        {"--backdate", call.backdate, seconds, 1e3, faults.backdate}};
+    for (const Row& row : rows) {
+        auto read = readTime(row.option, row.word, row.allowed, row.msPerUnit, row.target);
+        if (!read) {
+            return read;
+        }
+    }
+    return {};
+}
+
+Result<RehearseFaults> readFaults(const RehearseCall& call) {
+    RehearseFaults faults;
+    const auto times = readTimes(call, faults);
+    if (!times) {
+        return tl::unexpected(times.error());
+    }
+    if (call.lowReading) {
+        if (*call.lowReading == "corrected") {
+            faults.lowReading = RehearseFaults::LowReading::Corrected;
+        } else if (*call.lowReading == "left") {
+            faults.lowReading = RehearseFaults::LowReading::LeftLow;
+        } else {
+            return fail(
+                ErrorCode::Malformed, "--low-reading " + inQuotes(*call.lowReading) +
+                                          " is not known; allowed: corrected, left");
+        }
+    }
+    faults.missedRecheck = call.missedRecheck;
+    faults.coldPlate = call.coldPlate;
+    faults.thinBead = call.thinBead;
+    faults.misaligned = call.misaligned;
+    faults.takeBack = call.takeBack;
+    faults.skipCheck = call.skipCheck;
+    faults.abortIn = call.abortIn;
+    return faults;
+}
+
+Result<RebootWord> readWord(const RehearseCall& call) {
+    if (!call.afterReboot) {
+        return RebootWord::None;
+    }
+    if (*call.afterReboot == "confirmed") {
+        return RebootWord::GoOnConfirmed;
+    }
+    if (*call.afterReboot == "unconfirmed") {
+        return RebootWord::GoOnUnconfirmed;
+    }
+    if (*call.afterReboot == "abort") {
+        return RebootWord::Abort;
+    }
+    return fail(
+        ErrorCode::Malformed, "--after-reboot " + inQuotes(*call.afterReboot) +
+                                  " is not a word; allowed: confirmed, unconfirmed, abort");
+}
+
+Result<DemoSeam> chooseSeam(const DemoJob& job, const std::optional<std::string>& label) {
+    std::string labels;
+    for (const DemoSeam& seam : job.seams) {
+        if (!label || seam.label == *label) {
+            return seam;
+        }
+        labels += (labels.empty() ? "" : ", ") + seam.label;
+    }
+    return fail(
+        ErrorCode::Missing,
+        "--seam " + inQuotes(*label) + " is not a seam of the demo; allowed: " + labels);
+}
+
+Result<PlanInput> demoInput(const DemoSeam& seam) {
+    auto procedure = findProcedure(seam.procedure);
+    if (!procedure) {
+        return tl::unexpected(procedure.error());
+    }
+    auto bench = readBenchFile(seam.benchFile);
+    if (!bench) {
+        return tl::unexpected(bench.error());
+    }
+    PlanInput input;
+    input.procedure = std::move(*procedure);
+    input.bench = std::move(*bench);
+    input.request.thickness = millimetres(seam.thicknessMm);
+    for (const double length : seam.lengthsMm) {
+        input.request.lengths.push_back(millimetres(length));
+    }
+    input.request.drag = newtons(seam.dragN);
+    // Contract: a rehearsal that isn't told the air's temperature takes the procedure's reference.
+    input.request.ambient = input.procedure.procedure.referenceAmbient;
+    return input;
+}
+
+Result<void> readOrder(const RehearseCall& call, RehearseOptions& options) {
+    const auto folder = resourceFolder();
+    if (!folder) {
+        return tl::unexpected(folder.error());
+    }
+    const auto job = readDemoJob(*folder + "/demo");
+    if (!job) {
+        return tl::unexpected(job.error());
+    }
+    const auto seam = chooseSeam(*job, call.seam);
+    if (!seam) {
+        return tl::unexpected(seam.error());
+    }
+    const auto demo = demoInput(*seam);
+    if (!demo) {
+        return tl::unexpected(demo.error());
+    }
+    auto input = readPlanInput(call.plan, &*demo);
+    if (!input) {
+        return tl::unexpected(input.error());
+    }
+    WeldOrder& order = options.order;
+    order.procedure = std::move(input->procedure);
+    order.bench = std::move(*input->bench);
+    order.request = std::move(input->request);
+    order.type = WeldType::Practice;
+    order.shielded = seam->shielded;
+    // Another sheet than the demo's is not the demo's seam, and brings no batch with it.
+    if (!call.plan.procedure && !call.plan.thickness) {
+        order.seam = seam->label;
+        order.sheets = seam->sheets;
+    }
+    if (!job->operatorId.empty()) {
+        options.by = job->operatorId;
+    }
+    return {};
+}
+
+Result<RehearseOptions> readOptions(const RehearseCall& call) {
+    RehearseOptions options;
+    if (!call.resume) {
+        const auto order = readOrder(call, options);
+        if (!order) {
+            return tl::unexpected(order.error());
+        }
+    }
+    const auto faults = readFaults(call);
+    if (!faults) {
+        return tl::unexpected(faults.error());
+    }
+    options.faults = *faults;
+    const auto word = readWord(call);
+    if (!word) {
+        return tl::unexpected(word.error());
+    }
+    options.word = *word;
+    options.trueTime = call.trueTime;
+    options.resume = call.resume;
+    if (call.seed) {
+        const auto seed = parseSeed("--seed", *call.seed);
+        if (!seed) {
+            return tl::unexpected(seed.error());
+        }
+        options.seed = *seed;
+    }
+    if (call.hand) {
+        const auto hand = parseInteger("--hand", *call.hand, 0, 1000);
+        if (!hand) {
+            return tl::unexpected(hand.error());
+        }
+        options.handPercent = *hand;
+    }
+    if (call.by) {
+        options.by = *call.by;
+    }
+    if (call.log) {
+        options.logPath = *call.log;
+        return options;
+    }
+    const auto path = practiceLogPath();
+    if (!path) {
+        return tl::unexpected(path.error());
+    }
+    options.logPath = *path;
+    return options;
+}
+
+/// True time really waits, at the speed of time; else only if a speed was given.
+Result<std::optional<double>> readSpeed(const RehearseCall& call) {
+    if (!call.speed) {
+        return call.trueTime ? std::optional(1.0) : std::optional<double>();
+    }
+    const auto speed = parseNumber(
+        "--speed", *call.speed,
+        call.trueTime ? Allowed{1, 1, "(true time)"} : Allowed{0.01, 1e6, "times true time"});
+    if (!speed) {
+        return tl::unexpected(speed.error());
+    }
+    return std::optional(*speed);
+}
+
+std::string resumedText(const ResumeNote& note) {
+    std::string text =
+        fmt::format("Resumed {} after {} events", codeInWords(note.phase), note.events);
+    if (note.inPhase) {
+        const WeldTime& t = *note.inPhase;
+        text += t.lo == t.hi ? fmt::format(", {} into it", exactTime(t.lo))
+                             : fmt::format(", {} to {} into it", exactTime(t.lo), exactTime(t.hi));
+    }
+    text += note.rebooted ? "; the machine was started anew" : "; the clock never stopped";
+    text += note.aborted ? ", and the weld was stopped" : "";
+    return wrapped(text + ".", 0) + "\n";
+}
+
+void showResult(
+    const RehearseResult& result, const std::optional<Bench>& bench, Terminal& terminal) {
+    RecordExtras extras;
+    extras.bench = bench ? &*bench : nullptr;
+    extras.events = false; // they were shown as they happened
+    terminal.write("\n");
+    if (result.resumed) {
+        terminal.write(resumedText(*result.resumed) + "\n");
+    }
+    terminal.write(recordText(result.record, extras));
+    terminal.write("\n" + verdictText(result.record));
+    terminal.write("\nThe log: " + onOneLine(result.logPath) + "\n");
+}
+
+Result<int> runRehearse(const RehearseCall& call, Terminal& terminal) {
+    const auto options = readOptions(call);
+    if (!options) {
+        return tl::unexpected(options.error());
+    }
+    const auto speed = readSpeed(call);
+    if (!speed) {
+        return tl::unexpected(speed.error());
+    }
+    const auto clock = BootClock::make();
+    if (!clock) {
+        return tl::unexpected(clock.error());
+    }
+    std::optional<Bench> bench;
+    if (!call.resume) {
+        bench = options->order.bench.bench;
+    }
+    Show show(terminal, bench, call.saved);
+    std::optional<BootPacer> pacer;
+    if (*speed) {
+        pacer.emplace(**speed);
+    }
+    RehearseTools tools;
+    tools.machine = &*clock;
+    tools.pacer = pacer ? &*pacer : nullptr;
+    tools.watcher = call.json ? nullptr : &show;
+    const auto result = rehearse(*options, tools);
+    if (!result) {
+        return tl::unexpected(result.error());
+    }
+    if (call.json) {
+        RecordExtras extras;
+        extras.bench = bench ? &*bench : nullptr;
+        extras.cues = true;
+        terminal.write(withText(recordJson(result->record, extras), "log", result->logPath));
+    } else {
+        showResult(*result, bench, terminal);
+    }
+    if (!result->notSaved.empty()) {
+        return fail(ErrorCode::NotWritten, result->notSaved);
+    }
+    return 0;
+}
+
+void addFaults(CLI::App& words, RehearseCall& call) {
+    words.add_option("--late-changeover", call.lateChangeover, "S past its limit, 0 to 86400");
+    words.add_option("--early-release", call.earlyRelease, "MIN short of cooling, 0 to 1440");
+    words.add_option("--short-soak", call.shortSoak, "S short of its target, 0 to 86400");
+    words.add_option("--long-soak", call.longSoak, "S past its target, 0 to 86400");
+    words.add_option("--slow-build-up", call.slowBuildUp, "S past its target, 0 to 86400");
+    words.add_option("--backdate", call.backdate, "S that soak's start was tapped late, 0 to 10");
+    words.add_option("--low-reading", call.lowReading, "corrected or left: the joining reading");
+    words.add_option("--skip-check", call.skipCheck, "a check's CODE that is passed over");
+    words.add_option("--abort-in", call.abortIn, "a PHASE in which the weld is stopped");
+    words.add_flag("--missed-recheck", call.missedRecheck, "the scale is not read again");
+    words.add_flag("--cold-plate", call.coldPlate, "the plate is 8 K under its window");
+    words.add_flag("--thin-bead", call.thinBead, "alignment ends with two thirds of the bead");
+    words.add_flag("--misaligned", call.misaligned, "the faces are out of line");
+    words.add_flag("--take-back", call.takeBack, "plate out is tapped too early and taken back");
+}
+
+} // namespace
+
+void addRehearse(CLI::App& root, Commands& commands, Terminal& terminal) {
+    auto call = std::make_shared<RehearseCall>();
+    CLI::App* words = root.add_subcommand(
+        "rehearse", "A virtual operator makes a whole weld, into a practice log.");
+    addPlanOptions(*words, call->plan, false);
+    words->add_option("--seam", call->seam, "the LABEL of a seam of the demo job: S1, S2, …");
+    words->add_option("--log", call->log, "the practice log's FILE; else the user's own");
+    words->add_option(
+        "--seed", call->seed, "N of the operator's chance, 0 to 18446744073709551615");
+    words->add_option(
+        "--speed", call->speed, "times true time, 0.01 to 1000000; absent: without waiting");
+    words->add_option(
+        "--hand", call->hand, "% of his times for checks, release and inspection, 0 to 1000");
+    words->add_option("--by", call->by, "who welds, as person:ID");
+    words->add_flag("--true-time", call->trueTime, "by this machine's clock, waiting for it");
+    words->add_flag("--resume", call->resume, "goes on with the log's open weld");
+    words->add_option(
+        "--after-reboot", call->afterReboot,
+        "confirmed, unconfirmed or abort: a person's word on a weld that a reboot interrupted");
+    addFaults(*words, *call);
+    words->add_flag("--saved", call->saved, "tells when each event is on disk");
+    words->add_flag("--json", call->json, "the record as JSON, when it is done");
+    commands.push_back({words, [call, &terminal] { return runRehearse(*call, terminal); }});
+}
+
+} // namespace seamclock
