@@ -1,0 +1,269 @@
+#include "core/log/connection.h"
+
+#include "core/log/chain.h"
+#include "core/log/world.h"
+
+#include <SQLiteCpp/Database.h>
+#include <SQLiteCpp/Exception.h>
+#include <SQLiteCpp/Statement.h>
+#include <array>
+#include <cerrno>
+#include <cstdio>
+#include <cstring>
+#include <filesystem>
+#include <fstream>
+#include <sqlite3.h>
+#include <sstream>
+#include <sys/stat.h>
+#include <sys/vfs.h>
+#include <system_error>
+
+namespace seamclock {
+
+namespace {
+
+// SQLite's file format: the first 16 bytes, and where the application id stands
+// (https://www.sqlite.org/fileformat2.html, "The Database Header").
+constexpr std::string_view kMagic("SQLite format 3\0", 16);
+constexpr std::size_t kHeaderBytes = 100;
+constexpr std::size_t kApplicationIdAt = 68;
+
+void chainFunction(sqlite3_context* context, int, sqlite3_value** values) {
+    const auto text = [](sqlite3_value* value) {
+        const auto* bytes = static_cast<const char*>(sqlite3_value_blob(value));
+        const auto size = static_cast<std::size_t>(sqlite3_value_bytes(value));
+        return bytes == nullptr ? std::string_view() : std::string_view(bytes, size);
+    };
+    const std::string hash = chainHash(text(values[0]), text(values[1]));
+    sqlite3_result_text(context, hash.data(), static_cast<int>(hash.size()), SQLITE_TRANSIENT);
+}
+
+std::string percentEncoded(const std::string& path) {
+    std::string out;
+    for (const char c : path) {
+        const auto byte = static_cast<unsigned char>(c);
+        const bool plain = (c >= 'a' && c <= 'z') || (c >= 'A' && c <= 'Z') ||
+                           (c >= '0' && c <= '9') || c == '/' || c == '.' || c == '-' || c == '_';
+        if (plain) {
+            out += c;
+        } else {
+            std::array<char, 4> code{};
+            std::snprintf(code.data(), code.size(), "%%%02X", byte);
+            out += code.data();
+        }
+    }
+    return out;
+}
+
+/// The type of the file system that holds a path: the longest mount point that is a beginning of
+/// it.
+std::string mountTypeOf(const std::string& path) {
+    std::ifstream table("/proc/self/mounts");
+    std::string line;
+    std::string best;
+    std::string type;
+    while (std::getline(table, line)) {
+        std::istringstream words(line);
+        std::string device;
+        std::string point;
+        std::string kind;
+        words >> device >> point >> kind;
+        const bool inside = point == "/" || path == point || path.rfind(point + "/", 0) == 0;
+        if (inside && point.size() >= best.size()) {
+            best = point;
+            type = kind;
+        }
+    }
+    return type;
+}
+
+} // namespace
+
+std::string absolutePath(const std::string& path) {
+    std::error_code ignored;
+    const auto absolute = std::filesystem::absolute(path, ignored);
+    return absolute.empty() ? path : absolute.lexically_normal().string();
+}
+
+bool isNetworkFileSystem(std::uint64_t magic, std::string_view mountType) {
+    // statfs(2): NFS, CIFS, SMB, SMB2, AFS, Coda, Ceph. FUSE is anything that user space makes of
+    // it.
+    for (const std::uint64_t known :
+         {0x6969ULL, 0xFF534D42ULL, 0x517BULL, 0xFE534D42ULL, 0x5346414FULL, 0x73757245ULL,
+          0x00C36400ULL}) {
+        if (magic == known) {
+            return true;
+        }
+    }
+    for (const std::string_view known : {"nfs", "nfs4", "cifs", "smb3", "smbfs", "fuse.sshfs"}) {
+        if (mountType == known) {
+            return true;
+        }
+    }
+    return false;
+}
+
+Result<void> refuseNetwork(const std::string& path) {
+    struct statfs facts {};
+    if (statfs(path.c_str(), &facts) != 0) {
+        return fail(ErrorCode::Unreadable, path + ": " + std::strerror(errno));
+    }
+    // The field's type differs between machines; the magic numbers have 32 bits.
+    const auto magic = static_cast<std::uint64_t>(facts.f_type) & 0xFFFFFFFFULL;
+    if (isNetworkFileSystem(magic, mountTypeOf(absolutePath(path)))) {
+        return fail(
+            ErrorCode::Unreadable, path + ": lies on a network file system, where a live log can't "
+                                          "be used safely; use a log on this machine, "
+                                          "or a published copy of it");
+    }
+    return {};
+}
+
+Result<LogFile> inspectLogFile(const std::string& path) {
+    const std::string absolute = absolutePath(path);
+    struct stat facts {};
+    if (stat(absolute.c_str(), &facts) != 0) {
+        return fail(
+            ErrorCode::Unreadable,
+            path + ": " + (errno == ENOENT ? "no such file" : std::strerror(errno)));
+    }
+    if (S_ISDIR(facts.st_mode)) {
+        return fail(ErrorCode::Unreadable, path + ": is a folder, expected a log file");
+    }
+    if (!S_ISREG(facts.st_mode)) {
+        return fail(ErrorCode::Unreadable, path + ": is not a regular file, expected a log file");
+    }
+    if (facts.st_size == 0) {
+        return fail(ErrorCode::Unreadable, path + ": has 0 bytes, so it is no log");
+    }
+    std::array<char, kHeaderBytes> header{};
+    std::ifstream file(absolute, std::ios::binary);
+    if (!file) {
+        return fail(ErrorCode::Unreadable, path + ": not readable");
+    }
+    file.read(header.data(), header.size());
+    if (file.gcount() != static_cast<std::streamsize>(header.size()) ||
+        std::string_view(header.data(), kMagic.size()) != kMagic) {
+        return fail(ErrorCode::Unreadable, path + ": is not a database, so it is no log");
+    }
+    std::uint32_t id = 0;
+    for (std::size_t i = 0; i < 4; ++i) {
+        id = (id << 8U) | static_cast<unsigned char>(header[kApplicationIdAt + i]);
+    }
+    LogFile out{absolute, ""};
+    if (id == static_cast<std::uint32_t>(Production::kApplicationId)) {
+        out.world = Production::kName;
+    } else if (id == static_cast<std::uint32_t>(Practice::kApplicationId)) {
+        out.world = Practice::kName;
+    } else {
+        return fail(
+            ErrorCode::Foreign, path + ": is a database, but not a joint log (application id " +
+                                    std::to_string(id) + ", expected " +
+                                    std::to_string(Production::kApplicationId) + " or " +
+                                    std::to_string(Practice::kApplicationId) + ")");
+    }
+    if (auto local = refuseNetwork(absolute); !local) {
+        return tl::unexpected<Error>(std::move(local.error()));
+    }
+    return out;
+}
+
+std::unique_ptr<SQLite::Database> openForReading(const std::string& path) {
+    constexpr int kBusyMs = 2'000;
+    try {
+        auto plain = std::make_unique<SQLite::Database>(path, SQLite::OPEN_READONLY, kBusyMs);
+        plain->execAndGet("SELECT count(*) FROM sqlite_schema");
+        return plain;
+    } catch (const SQLite::Exception& thrown) {
+        const int code = thrown.getErrorCode();
+        std::error_code none;
+        const auto walBytes = std::filesystem::file_size(path + "-wal", none);
+        const bool walEmpty = none || walBytes == 0;
+        if ((code != SQLITE_CANTOPEN && code != SQLITE_READONLY) || !walEmpty) {
+            throw;
+        }
+    }
+    const std::string uri = "file:" + percentEncoded(path) + "?immutable=1";
+    auto still =
+        std::make_unique<SQLite::Database>(uri, SQLite::OPEN_READONLY | SQLite::OPEN_URI, kBusyMs);
+    still->execAndGet("SELECT count(*) FROM sqlite_schema");
+    return still;
+}
+
+void teachChain(SQLite::Database& database) {
+    database.createFunction("seamclock_chain", 2, true, nullptr, chainFunction);
+}
+
+Result<std::unique_ptr<SQLite::Database>>
+openForWriting(const std::string& path, int busyMs, std::string_view synchronous) {
+    auto database = std::make_unique<SQLite::Database>(path, SQLite::OPEN_READWRITE, busyMs);
+    if (sqlite3_db_readonly(database->getHandle(), "main") != 0) {
+        return fail(ErrorCode::NotWritten, path + ": can only be read, not written");
+    }
+    const std::string mode = textOf(*database, "PRAGMA journal_mode=WAL");
+    if (mode != "wal") {
+        return fail(
+            ErrorCode::NotWritten,
+            path + ": its folder can't hold a write-ahead log (journal mode \"" + mode +
+                "\", expected \"wal\")");
+    }
+    const bool full = synchronous == "FULL";
+    database->exec(full ? "PRAGMA synchronous=FULL" : "PRAGMA synchronous=NORMAL");
+    if (integerOf(*database, "PRAGMA synchronous") != (full ? 2 : 1)) {
+        return fail(ErrorCode::NotWritten, path + ": synchronous writing can't be turned on");
+    }
+    database->exec("PRAGMA recursive_triggers=ON");
+    database->exec("PRAGMA foreign_keys=ON");
+    if (integerOf(*database, "PRAGMA recursive_triggers") != 1) {
+        return fail(ErrorCode::NotWritten, path + ": recursive triggers can't be turned on");
+    }
+    teachChain(*database);
+    return database;
+}
+
+Error errorOf(const SQLite::Exception& thrown, const std::string& path, ErrorCode otherwise) {
+    const std::string said = std::string(" (") + thrown.what() + ")";
+    const auto is = [&](std::initializer_list<int> codes) {
+        for (const int code : codes) {
+            if (thrown.getErrorCode() == code) {
+                return true;
+            }
+        }
+        return false;
+    };
+    if (is({SQLITE_FULL})) {
+        return {ErrorCode::NotWritten, path + ": the disk is full" + said};
+    }
+    if (is({SQLITE_READONLY})) {
+        return {ErrorCode::NotWritten, path + ": can only be read, not written" + said};
+    }
+    if (is({SQLITE_BUSY, SQLITE_LOCKED})) {
+        return {otherwise, path + ": another program holds it locked" + said};
+    }
+    if (is({SQLITE_IOERR})) {
+        return {otherwise, path + ": the disk reports an error" + said};
+    }
+    if (is({SQLITE_CANTOPEN, SQLITE_PERM, SQLITE_AUTH})) {
+        return {otherwise, path + ": can't be opened" + said};
+    }
+    if (is({SQLITE_CORRUPT, SQLITE_NOTADB})) {
+        return {ErrorCode::Damaged, path + ": its structure is damaged" + said};
+    }
+    return {otherwise, path + ": " + thrown.what()};
+}
+
+bool hasTable(SQLite::Database& database, const char* name) {
+    SQLite::Statement query(database, "SELECT 1 FROM sqlite_schema WHERE type='table' AND name=?");
+    query.bind(1, name);
+    return query.executeStep();
+}
+
+std::int64_t integerOf(SQLite::Database& database, const char* sql) {
+    return database.execAndGet(sql).getInt64();
+}
+
+std::string textOf(SQLite::Database& database, const char* sql) {
+    return database.execAndGet(sql).getString();
+}
+
+} // namespace seamclock

@@ -1,0 +1,62 @@
+// How this room meets SQLite: whether a file is a log at all, connections with everything that must
+// be set and checked on them, and SQLite's complaints in one sentence. Functions marked "throws"
+// throw SQLite::Exception; the public functions of the room catch it (guarded) so that none crosses
+// the room's border.
+#pragma once
+
+#include "core/base/result.h"
+
+#include <cstdint>
+#include <memory>
+#include <string>
+#include <string_view>
+
+namespace SQLite {
+class Database;
+class Exception;
+} // namespace SQLite
+
+namespace seamclock {
+
+/// How to reach a log file, as far as its first bytes tell.
+struct LogFile {
+    std::string path;  // absolute
+    std::string world; // "production" or "practice", by the application id
+};
+
+/// Unreadable or Foreign, as LogReader::open says; nothing is opened by SQLite yet.
+Result<LogFile> inspectLogFile(const std::string& path);
+
+/// Absolute, so that a name that means something to SQLite does not.
+std::string absolutePath(const std::string& path);
+
+/// Whether a file system lies on another machine: the magic number of statfs, and the type as the
+/// kernel's mount table has it ("fuse.sshfs"), which tells the user-space ones apart.
+bool isNetworkFileSystem(std::uint64_t magic, std::string_view mountType);
+/// Unreadable if the file or folder lies on one.
+Result<void> refuseNetwork(const std::string& path);
+
+/// Read-only; where even that needs a file that can't be made (a read-only medium), immutable.
+/// Throws.
+std::unique_ptr<SQLite::Database> openForReading(const std::string& path);
+
+/// Read and write, busy timeout in ms, WAL (answer checked), synchronous as given ("FULL",
+/// "NORMAL"; checked), recursive triggers and foreign keys on, the chain's function known.
+/// NotWritten if one of them is not as it must be, or the file can only be read; otherwise throws.
+Result<std::unique_ptr<SQLite::Database>>
+openForWriting(const std::string& path, int busyMs, std::string_view synchronous);
+
+/// The function seamclock_chain(prev, body), which the guarding triggers call. Throws.
+void teachChain(SQLite::Database& database);
+
+/// One sentence that names the file. `otherwise` is the code for what SQLite gives no better one
+/// for.
+Error errorOf(const SQLite::Exception& thrown, const std::string& path, ErrorCode otherwise);
+
+/// Throws.
+bool hasTable(SQLite::Database& database, const char* name);
+
+std::int64_t integerOf(SQLite::Database& database, const char* sql);
+std::string textOf(SQLite::Database& database, const char* sql);
+
+} // namespace seamclock

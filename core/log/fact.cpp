@@ -1,0 +1,26 @@
+#include "core/log/fact.h"
+
+namespace seamclock {
+
+namespace {
+
+struct KindOf {
+    std::string_view operator()(const ProgramStarted&) const { return "program_started"; }
+    std::string_view operator()(const ProgramStopped&) const { return "program_stopped"; }
+    std::string_view operator()(const SoundLost&) const { return "sound_lost"; }
+    std::string_view operator()(const SoundBack&) const { return "sound_back"; }
+    std::string_view operator()(const ClockJumped&) const { return "clock_jumped"; }
+    std::string_view operator()(const RowsSpilled&) const { return "rows_spilled"; }
+    std::string_view operator()(const RowsJoined&) const { return "rows_joined"; }
+    std::string_view operator()(const BenchSet&) const { return "bench_set"; }
+    std::string_view operator()(const ProcedureSet&) const { return "procedure_set"; }
+    std::string_view operator()(const SeamSet&) const { return "seam_set"; }
+};
+
+} // namespace
+
+std::string_view kindOf(const FactDetail& detail) {
+    return std::visit(KindOf{}, detail);
+}
+
+} // namespace seamclock

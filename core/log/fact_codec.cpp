@@ -1,0 +1,130 @@
+#include "core/log/fact_codec.h"
+
+#include "core/base/json.h"
+#include "core/log/body_codec.h"
+
+#include <optional>
+#include <utility>
+
+namespace seamclock {
+
+namespace {
+
+struct DetailJson {
+    Json operator()(const ProgramStarted&) const { return Json::object(); }
+    Json operator()(const ProgramStopped&) const { return Json::object(); }
+    Json operator()(const SoundLost&) const { return Json::object(); }
+    Json operator()(const SoundBack&) const { return Json::object(); }
+    Json operator()(const ClockJumped& d) const { return {{"delta_ms", d.delta.count()}}; }
+    Json operator()(const RowsSpilled& d) const { return {{"count", d.count}}; }
+    Json operator()(const RowsJoined& d) const { return {{"count", d.count}}; }
+    Json operator()(const BenchSet& d) const { return {{"doc", d.doc}}; }
+    Json operator()(const ProcedureSet& d) const { return {{"doc", d.doc}}; }
+    Json operator()(const SeamSet& d) const { return {{"doc", d.doc}}; }
+};
+
+/// Reads the details of one kind; every field must be used.
+class Fields {
+public:
+    explicit Fields(const Json& d) : m_d(d) {}
+
+    std::int64_t integer(const char* key) {
+        ++m_used;
+        const auto found = m_d.find(key);
+        if (found == m_d.end() || !found->is_number_integer()) {
+            m_wrong = true;
+            return 0;
+        }
+        return found->get<std::int64_t>();
+    }
+    std::string text(const char* key) {
+        ++m_used;
+        const auto found = m_d.find(key);
+        if (found == m_d.end() || !found->is_string()) {
+            m_wrong = true;
+            return {};
+        }
+        return found->get<std::string>();
+    }
+    bool sound() const { return !m_wrong && m_used == m_d.size(); }
+
+private:
+    const Json& m_d;
+    std::size_t m_used = 0;
+    bool m_wrong = false;
+};
+
+std::optional<FactDetail> detailOf(const std::string& kind, Fields& fields) {
+    if (kind == "program_started") {
+        return ProgramStarted{};
+    }
+    if (kind == "program_stopped") {
+        return ProgramStopped{};
+    }
+    if (kind == "sound_lost") {
+        return SoundLost{};
+    }
+    if (kind == "sound_back") {
+        return SoundBack{};
+    }
+    if (kind == "clock_jumped") {
+        return ClockJumped{Milliseconds(fields.integer("delta_ms"))};
+    }
+    if (kind == "rows_spilled") {
+        return RowsSpilled{fields.integer("count")};
+    }
+    if (kind == "rows_joined") {
+        return RowsJoined{fields.integer("count")};
+    }
+    if (kind == "bench_set") {
+        return BenchSet{fields.text("doc")};
+    }
+    if (kind == "procedure_set") {
+        return ProcedureSet{fields.text("doc")};
+    }
+    if (kind == "seam_set") {
+        return SeamSet{fields.text("doc")};
+    }
+    return std::nullopt;
+}
+
+} // namespace
+
+Result<std::string> toBody(const Fact& fact) {
+    const Json body = {
+        {"at",
+         {{"boot", fact.at.bootId},
+          {"boot_ms", fact.at.boot.count()},
+          {"offset_min", fact.at.offset.count()},
+          {"utc_ms", fact.at.utc.count()}}},
+        {"by", fact.by},
+        {"d", std::visit(DetailJson{}, fact.d)},
+        {"kind", kindOf(fact.d)},
+        {"n", fact.n},
+        {"subject", fact.subject},
+        {"v", 1}};
+    return canonicalJson(body);
+}
+
+Result<Fact> factFromBody(std::string_view body) {
+    auto envelope = readEnvelope(body);
+    if (!envelope) {
+        return tl::unexpected<Error>(std::move(envelope.error()));
+    }
+    const auto parsed = parseCanonical(body);
+    if (isWeld(envelope->subject) || !isFactWithForm(envelope->kind)) {
+        return fail(ErrorCode::Malformed, "an event of kind \"" + envelope->kind + "\" is no fact");
+    }
+    Fields fields((*parsed)["d"]);
+    auto detail = detailOf(envelope->kind, fields);
+    if (!detail || !fields.sound()) {
+        return fail(
+            ErrorCode::Malformed, "a fact of kind \"" + envelope->kind +
+                                      "\" has a field missing, unknown or of the wrong type");
+    }
+    return Fact{
+        std::move(envelope->at), std::move(envelope->by), std::move(envelope->subject), envelope->n,
+        std::move(*detail)};
+}
+
+} // namespace seamclock

@@ -1,0 +1,86 @@
+#include "core/log/joint.h"
+
+#include "core/weld/state.h"
+
+#include <variant>
+
+namespace seamclock {
+
+namespace {
+
+void add(std::string& text, const std::string& words) {
+    if (!words.empty()) {
+        text += text.empty() ? "" : "\n";
+        text += words;
+    }
+}
+
+} // namespace
+
+JointKey keyOf(const JointLine& line) {
+    return {line.openedUtc.count(), line.weld};
+}
+
+JointLine lineOf(const WeldRecord& record) {
+    JointLine line;
+    line.weld = record.weld;
+    line.number = record.opened.number;
+    line.type = toString(record.opened.type);
+    line.openedUtc = record.openedAt.utc;
+    line.offset = record.openedAt.offset;
+    line.day = toIsoDate(record.openedAt.utc, record.openedAt.offset);
+    line.bench = record.opened.bench;
+    line.by = record.openedBy;
+    line.seam = record.opened.seam.value_or("");
+    if (!record.opened.sheets.empty()) {
+        line.material = record.opened.sheets.front().material;
+        line.thicknessUm = record.opened.sheets.front().thicknessUm;
+    }
+    if (!record.opened.lengthsUm.empty()) {
+        line.lengthUm = record.opened.lengthsUm.front();
+    }
+    line.procedure = record.plan.procedure;
+    line.phase = record.phaseNow;
+    line.open = !record.stored && !record.aborted;
+    line.events = static_cast<std::int64_t>(record.events.size());
+    if (!line.open) {
+        const std::string now(toString(record.verdict.word));
+        line.verdict = record.stored ? record.stored->verdict : now;
+        line.verdictNow = now == line.verdict ? "" : now;
+        line.findings = static_cast<std::int64_t>(record.verdict.findings.size());
+    }
+    return line;
+}
+
+std::string textOf(const WeldRecord& record) {
+    std::string text;
+    add(text, std::to_string(record.opened.number));
+    add(text, record.opened.seam.value_or(""));
+    add(text, record.opened.bench);
+    add(text, record.openedBy);
+    for (const Sheet& sheet : record.opened.sheets) {
+        add(text, sheet.material);
+        add(text, sheet.grade.value_or(""));
+        add(text, sheet.maker);
+        add(text, sheet.batch);
+        add(text, sheet.mfr.value_or(""));
+    }
+    for (const Retained& remark : record.remarks) {
+        if (const auto* made = std::get_if<RemarkMade>(&remark.d)) {
+            add(text, made->text);
+        }
+    }
+    for (const Retained& reason : record.reasons) {
+        if (const auto* given = std::get_if<ReasonGiven>(&reason.d)) {
+            add(text, given->choice);
+            add(text, given->text.value_or(""));
+        }
+    }
+    if (record.aborted) {
+        add(text, record.aborted->reason);
+        add(text, record.aborted->text);
+    }
+    return text;
+}
+
+} // namespace seamclock

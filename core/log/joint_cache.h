@@ -1,0 +1,73 @@
+// The cache of joint lines: kept up to the head of each chain by the writer, read in pages by the
+// reader, and never trusted further than it says it reaches. Functions here throw
+// SQLite::Exception.
+#pragma once
+
+#include "core/base/result.h"
+#include "core/log/joint.h"
+
+#include <cstdint>
+#include <memory>
+#include <string>
+#include <vector>
+
+namespace SQLite {
+class Database;
+} // namespace SQLite
+
+namespace seamclock {
+
+/// A joint's line with the text that a search looks through.
+struct CachedJoint {
+    JointLine line;
+    std::string text;
+
+    bool operator==(const CachedJoint&) const = default;
+};
+
+/// Malformed: a date that is none; OutOfRange: a page of no lines.
+Result<void> checkFilter(const JointFilter& filter);
+
+/// The stored bodies of a subject by n, from all chains; the same body in two chains comes once.
+std::vector<std::string> bodiesOf(SQLite::Database& events, const std::string& subject);
+
+/// What the events of a weld make of it. A weld whose events make none has a line too, with its
+/// trouble.
+CachedJoint foldedJoint(SQLite::Database& events, const std::string& weld);
+
+bool hasJointCache(SQLite::Database& database);
+
+/// Welds with rows behind the row to which the cache is complete; all, if there is no cache.
+std::vector<std::string> staleWelds(SQLite::Database& database);
+
+/// The row of a chain to which the cache is complete; 0 without a cache.
+std::int64_t cachedTo(SQLite::Database& database, std::int64_t chain);
+
+/// Folds these welds and stores their lines.
+void cacheJoints(
+    SQLite::Database& events, SQLite::Database& cache, const std::vector<std::string>& welds);
+
+/// One step towards a complete cache, at most `rows` rows of a chain further, in one transaction.
+/// True: there is more.
+bool refreshJointCache(SQLite::Database& database, std::int64_t rows);
+
+/// The line of one weld as the cache has it.
+std::optional<CachedJoint> cachedJoint(SQLite::Database& database, const std::string& weld);
+
+/// Lines that match, newest first; `filter.limit` does not count.
+class JointCursor {
+public:
+    JointCursor(SQLite::Database& cache, const JointFilter& filter);
+    JointCursor(JointCursor&&) noexcept;
+    JointCursor& operator=(JointCursor&&) noexcept;
+    ~JointCursor();
+
+    /// False at the end.
+    bool next(JointLine& line);
+
+private:
+    struct Inside;
+    std::unique_ptr<Inside> m_inside;
+};
+
+} // namespace seamclock

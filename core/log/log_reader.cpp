@@ -1,0 +1,356 @@
+#include "core/log/log_reader.h"
+
+#include "core/log/connection.h"
+#include "core/log/joint_cache.h"
+#include "core/log/schema.h"
+#include "core/weld/event_codec.h"
+
+#include <SQLiteCpp/Database.h>
+#include <SQLiteCpp/Exception.h>
+#include <SQLiteCpp/Statement.h>
+#include <SQLiteCpp/Transaction.h>
+#include <algorithm>
+#include <tuple>
+#include <unordered_set>
+#include <utility>
+
+namespace seamclock {
+
+namespace {
+
+constexpr const char* kEnded =
+    "EXISTS(SELECT 1 FROM event e WHERE e.chain IN (SELECT no FROM chain) "
+    "AND e.subject = s AND e.kind IN ('weld_closed', 'weld_aborted'))";
+
+bool newer(const JointLine& a, const JointLine& b) {
+    return std::tie(a.openedUtc, a.weld) > std::tie(b.openedUtc, b.weld);
+}
+
+} // namespace
+
+struct LogReader::Inside {
+    LogFile file;
+    std::string logId;
+    std::unique_ptr<SQLite::Database> database;
+
+    /// Calls `use()` in one read transaction, so that all it asks comes from one moment.
+    template <class T, class F>
+    Result<T> reading(F use) {
+        try {
+            SQLite::Transaction moment(*database);
+            return use();
+        } catch (const SQLite::Exception& thrown) {
+            return tl::unexpected<Error>(errorOf(thrown, file.path, ErrorCode::Unreadable));
+        } catch (const std::exception& thrown) {
+            return fail(ErrorCode::Unreadable, file.path + ": " + thrown.what());
+        }
+    }
+
+    void eachLine(const JointFilter& filter, const std::function<bool(const JointLine&)>& use);
+};
+
+/// The cache's lines, but for welds with rows that it does not know yet: theirs are worked out here
+/// and merged in.
+void LogReader::Inside::eachLine(
+    const JointFilter& filter, const std::function<bool(const JointLine&)>& use) {
+    const auto stale = staleWelds(*database);
+    const std::unordered_set<std::string> passed(stale.begin(), stale.end());
+    std::unique_ptr<SQLite::Database> fresh;
+    std::optional<JointCursor> freshLines;
+    if (!stale.empty()) {
+        fresh = std::make_unique<SQLite::Database>(
+            ":memory:", SQLite::OPEN_READWRITE | SQLite::OPEN_CREATE);
+        remakeJointCache(*fresh);
+        cacheJoints(*database, *fresh, stale);
+        freshLines.emplace(*fresh, filter);
+    }
+    std::optional<JointCursor> cachedLines;
+    if (hasJointCache(*database)) {
+        cachedLines.emplace(*database, filter);
+    }
+    std::optional<JointLine> a;
+    std::optional<JointLine> b;
+    const auto advance = [&](std::optional<JointCursor>& lines, std::optional<JointLine>& line,
+                             bool cached) {
+        JointLine next;
+        while (lines && lines->next(next)) {
+            if (!cached || passed.count(next.weld) == 0) {
+                line = std::move(next);
+                return;
+            }
+        }
+        lines.reset();
+        line.reset();
+    };
+    advance(cachedLines, a, true);
+    advance(freshLines, b, false);
+    while (a || b) {
+        const bool first = a && (!b || newer(*a, *b));
+        if (!use(first ? *a : *b)) {
+            return;
+        }
+        if (first) {
+            advance(cachedLines, a, true);
+        } else {
+            advance(freshLines, b, false);
+        }
+    }
+}
+
+LogReader::LogReader(std::unique_ptr<Inside> inside) : m_inside(std::move(inside)) {}
+LogReader::LogReader(LogReader&&) noexcept = default;
+LogReader& LogReader::operator=(LogReader&&) noexcept = default;
+LogReader::~LogReader() = default;
+
+Result<LogReader> LogReader::open(const std::string& path) {
+    auto file = inspectLogFile(path);
+    if (!file) {
+        return tl::unexpected<Error>(std::move(file.error()));
+    }
+    auto inside = std::make_unique<Inside>();
+    inside->file = std::move(*file);
+    try {
+        inside->database = openForReading(inside->file.path);
+        SQLite::Database& database = *inside->database;
+        const auto version = integerOf(database, "PRAGMA user_version");
+        const int newest = migrations().back().version;
+        if (version > newest) {
+            return fail(
+                ErrorCode::Foreign, path + ": was written by a newer program (version " +
+                                        std::to_string(version) + ", this program reads 1 to " +
+                                        std::to_string(newest) + ")");
+        }
+        for (const char* table : {"chain", "event", "document"}) {
+            if (!hasTable(database, table)) {
+                return fail(ErrorCode::Damaged, path + ": the table \"" + table + "\" is gone");
+            }
+        }
+        SQLite::Statement chain(database, "SELECT log_id, world FROM chain WHERE no = 1");
+        if (!chain.executeStep()) {
+            return fail(ErrorCode::Damaged, path + ": the log has no chain");
+        }
+        inside->logId = chain.getColumn(0).getString();
+        if (chain.getColumn(1).getString() != inside->file.world) {
+            return fail(
+                ErrorCode::Damaged, path + ": the chain is of the world \"" +
+                                        chain.getColumn(1).getString() + "\", and the file of \"" +
+                                        inside->file.world + "\"");
+        }
+    } catch (const SQLite::Exception& thrown) {
+        return tl::unexpected<Error>(errorOf(thrown, path, ErrorCode::Unreadable));
+    }
+    return LogReader(std::move(inside));
+}
+
+const std::string& LogReader::path() const {
+    return m_inside->file.path;
+}
+
+const std::string& LogReader::world() const {
+    return m_inside->file.world;
+}
+
+const std::string& LogReader::logId() const {
+    return m_inside->logId;
+}
+
+Result<LogHead> LogReader::head() {
+    return m_inside->reading<LogHead>([&]() -> Result<LogHead> {
+        SQLite::Statement query(*m_inside->database, "SELECT seq, head FROM chain WHERE no = 1");
+        if (!query.executeStep()) {
+            return fail(ErrorCode::Damaged, path() + ": the log has no chain");
+        }
+        return LogHead{query.getColumn(0).getInt64(), query.getColumn(1).getString()};
+    });
+}
+
+Result<std::vector<std::string>> LogReader::bodies(const std::string& subject) {
+    return m_inside->reading<std::vector<std::string>>([&]() -> Result<std::vector<std::string>> {
+        return bodiesOf(*m_inside->database, subject);
+    });
+}
+
+Result<std::vector<Event>> LogReader::weldEvents(const std::string& subject) {
+    const auto stored = bodies(subject);
+    if (!stored) {
+        return tl::unexpected<Error>(stored.error());
+    }
+    std::vector<Event> out;
+    out.reserve(stored->size());
+    for (const std::string& body : *stored) {
+        auto event = eventFromBody(body);
+        if (!event) {
+            return fail(
+                ErrorCode::Damaged, path() + ": " + subject + ", event " +
+                                        std::to_string(out.size() + 1) + ": " +
+                                        event.error().detail);
+        }
+        out.push_back(std::move(*event));
+    }
+    return out;
+}
+
+Result<std::int64_t> LogReader::lastN(const std::string& subject) {
+    return m_inside->reading<std::int64_t>([&]() -> Result<std::int64_t> {
+        SQLite::Statement query(
+            *m_inside->database, "SELECT coalesce(max(n), 0) FROM event WHERE chain IN (SELECT no "
+                                 "FROM chain) AND subject = ?");
+        query.bind(1, subject);
+        query.executeStep();
+        return query.getColumn(0).getInt64();
+    });
+}
+
+Result<std::int64_t> LogReader::highestNumber() {
+    return m_inside->reading<std::int64_t>([&]() -> Result<std::int64_t> {
+        SQLite::Database& database = *m_inside->database;
+        std::int64_t highest = 0;
+        if (hasJointCache(database)) {
+            highest = integerOf(database, "SELECT coalesce(max(number), 0) FROM joint");
+        }
+        SQLite::Statement since(
+            database, "SELECT coalesce(max(body->>'$.d.number'), 0) FROM event "
+                      "WHERE chain = ? AND seq > ? AND kind = 'weld_opened'");
+        SQLite::Statement chains(database, "SELECT no FROM chain");
+        while (chains.executeStep()) {
+            const std::int64_t chain = chains.getColumn(0).getInt64();
+            since.reset();
+            since.bind(1, chain);
+            since.bind(2, cachedTo(database, chain));
+            since.executeStep();
+            highest = std::max(highest, since.getColumn(0).getInt64());
+        }
+        return highest;
+    });
+}
+
+Result<std::vector<std::string>> LogReader::openWelds() {
+    using Subjects = std::vector<std::string>;
+    return m_inside->reading<Subjects>([&]() -> Result<Subjects> {
+        SQLite::Database& database = *m_inside->database;
+        std::vector<std::pair<std::int64_t, std::string>> found;
+        std::unordered_set<std::string> seen;
+        const auto take = [&](SQLite::Statement& query) {
+            while (query.executeStep()) {
+                std::string subject = query.getColumn(0).getString();
+                if (seen.insert(subject).second) {
+                    found.emplace_back(query.getColumn(1).getInt64(), std::move(subject));
+                }
+            }
+        };
+        SQLite::Statement chains(database, "SELECT no FROM chain");
+        SQLite::Statement since(
+            database, std::string("SELECT subject AS s, body->>'$.at.utc_ms' FROM event "
+                                  "WHERE chain = ? AND seq > ? AND kind = 'weld_opened' AND NOT ") +
+                          kEnded);
+        while (chains.executeStep()) {
+            const std::int64_t chain = chains.getColumn(0).getInt64();
+            since.reset();
+            since.bind(1, chain);
+            since.bind(2, cachedTo(database, chain));
+            take(since);
+        }
+        if (hasJointCache(database)) {
+            SQLite::Statement cached(
+                database,
+                std::string("SELECT weld AS s, opened_ms FROM joint WHERE open = 1 AND NOT ") +
+                    kEnded);
+            take(cached);
+        }
+        std::sort(found.begin(), found.end());
+        Subjects out;
+        for (auto& [opened, subject] : found) {
+            out.push_back(std::move(subject));
+        }
+        return out;
+    });
+}
+
+Result<std::vector<std::string>> LogReader::weldsNumbered(std::int64_t number) {
+    using Subjects = std::vector<std::string>;
+    return m_inside->reading<Subjects>([&]() -> Result<Subjects> {
+        SQLite::Database& database = *m_inside->database;
+        std::vector<std::string> out;
+        const auto stale = staleWelds(database);
+        const std::unordered_set<std::string> passed(stale.begin(), stale.end());
+        if (hasJointCache(database)) {
+            SQLite::Statement query(
+                database, "SELECT weld FROM joint WHERE number = ? ORDER BY weld");
+            query.bind(1, number);
+            while (query.executeStep()) {
+                std::string weld = query.getColumn(0).getString();
+                if (passed.count(weld) == 0) {
+                    out.push_back(std::move(weld));
+                }
+            }
+        }
+        for (const std::string& weld : stale) {
+            if (foldedJoint(database, weld).line.number == number) {
+                out.push_back(weld);
+            }
+        }
+        std::sort(out.begin(), out.end());
+        return out;
+    });
+}
+
+Result<std::vector<JointLine>> LogReader::joints(const JointFilter& filter) {
+    using Lines = std::vector<JointLine>;
+    if (auto sound = checkFilter(filter); !sound) {
+        return tl::unexpected<Error>(std::move(sound.error()));
+    }
+    return m_inside->reading<Lines>([&]() -> Result<Lines> {
+        Lines out;
+        m_inside->eachLine(filter, [&](const JointLine& line) {
+            out.push_back(line);
+            return out.size() < filter.limit;
+        });
+        return out;
+    });
+}
+
+Result<void>
+LogReader::eachJoint(const JointFilter& filter, const std::function<bool(const JointLine&)>& use) {
+    JointFilter all = filter;
+    all.after.reset();
+    all.limit = 1;
+    if (auto sound = checkFilter(all); !sound) {
+        return sound;
+    }
+    return m_inside->reading<void>([&]() -> Result<void> {
+        m_inside->eachLine(all, use);
+        return {};
+    });
+}
+
+Result<void> LogReader::eachRow(const std::function<bool(const StoredRow&)>& use) {
+    return m_inside->reading<void>([&]() -> Result<void> {
+        SQLite::Statement query(
+            *m_inside->database, "SELECT seq, hash, body FROM event WHERE chain = 1 ORDER BY seq");
+        while (query.executeStep()) {
+            const StoredRow row{
+                query.getColumn(0).getInt64(), query.getColumn(1).getString(),
+                query.getColumn(2).getString()};
+            if (!use(row)) {
+                break;
+            }
+        }
+        return {};
+    });
+}
+
+Result<std::optional<LogDocument>> LogReader::document(const std::string& sha256) {
+    using Found = std::optional<LogDocument>;
+    return m_inside->reading<Found>([&]() -> Result<Found> {
+        SQLite::Statement query(
+            *m_inside->database, "SELECT kind, body FROM document WHERE sha256 = ?");
+        query.bind(1, sha256);
+        if (!query.executeStep()) {
+            return Found{};
+        }
+        return Found{
+            LogDocument{sha256, query.getColumn(0).getString(), query.getColumn(1).getString()}};
+    });
+}
+
+} // namespace seamclock

@@ -1,0 +1,889 @@
+#include "core/log/log_writer.h"
+
+#include "core/base/uuid.h"
+#include "core/log/body_codec.h"
+#include "core/log/chain.h"
+#include "core/log/connection.h"
+#include "core/log/fact_codec.h"
+#include "core/log/joint_cache.h"
+#include "core/log/schema.h"
+#include "core/log/spill.h"
+
+#include <SQLiteCpp/Database.h>
+#include <SQLiteCpp/Exception.h>
+#include <SQLiteCpp/Statement.h>
+#include <SQLiteCpp/Transaction.h>
+#include <algorithm>
+#include <cerrno>
+#include <condition_variable>
+#include <cstring>
+#include <deque>
+#include <fcntl.h>
+#include <filesystem>
+#include <map>
+#include <mutex>
+#include <set>
+#include <sqlite3.h>
+#include <sys/file.h>
+#include <sys/stat.h>
+#include <thread>
+#include <unistd.h>
+
+namespace seamclock {
+
+namespace {
+
+constexpr std::int64_t kListStep = 500; // rows between two looks at whether new rows wait
+
+struct Batch {
+    std::vector<LogRow> rows;
+    std::vector<LogDocument> documents;
+    bool sifted = false;
+};
+
+class FileHandle {
+public:
+    explicit FileHandle(int file = -1) : m_file(file) {}
+    FileHandle(FileHandle&& other) noexcept : m_file(std::exchange(other.m_file, -1)) {}
+    FileHandle& operator=(FileHandle&& other) noexcept {
+        std::swap(m_file, other.m_file);
+        return *this;
+    }
+    ~FileHandle() {
+        if (m_file >= 0) {
+            close(m_file);
+        }
+    }
+    int get() const { return m_file; }
+
+private:
+    int m_file;
+};
+
+/// Held while this program writes the log; the kernel lets go of it however the program ends.
+Result<FileHandle> lockFor(const std::string& path) {
+    const std::string name = path + ".lock";
+    FileHandle file(::open(name.c_str(), O_RDWR | O_CREAT | O_CLOEXEC, 0644));
+    if (file.get() < 0) {
+        return fail(
+            ErrorCode::NotWritten,
+            path + ": its folder can't be written to (" + std::strerror(errno) + ")");
+    }
+    if (flock(file.get(), LOCK_EX | LOCK_NB) != 0) {
+        if (errno == EWOULDBLOCK) {
+            return fail(
+                ErrorCode::Conflict,
+                path + ": another program is writing this log; close that one first");
+        }
+        return fail(
+            ErrorCode::NotWritten, name + ": can't be locked (" + std::strerror(errno) + ")");
+    }
+    return file;
+}
+
+struct Outcome {
+    std::int64_t added = 0;
+    std::vector<RefusedRow> refused;
+};
+
+/// A connection with its statements, and one transaction over it.
+class Store {
+public:
+    explicit Store(std::unique_ptr<SQLite::Database> database)
+        : m_database(std::move(database)),
+          m_head(*m_database, "SELECT seq, head FROM chain WHERE no = 1"),
+          m_held(*m_database, "SELECT body FROM event WHERE chain = 1 AND subject = ? AND n = ?"),
+          m_add(*m_database, "INSERT INTO event(chain, seq, hash, body) VALUES(1, ?, ?, ?)"),
+          m_heldDocument(*m_database, "SELECT 1 FROM document WHERE sha256 = ?"),
+          m_addDocument(*m_database, "INSERT INTO document(sha256, kind, body) VALUES(?, ?, ?)") {}
+
+    SQLite::Database& database() { return *m_database; }
+
+    /// All or nothing; throws SQLite::Exception.
+    Outcome write(const std::vector<LogRow>& rows, const std::vector<LogDocument>& documents) {
+        Outcome out;
+        SQLite::Transaction whole(*m_database, SQLite::TransactionBehavior::IMMEDIATE);
+        for (const LogDocument& document : documents) {
+            addDocument(document);
+        }
+        m_head.reset();
+        if (!m_head.executeStep()) {
+            throw SQLite::Exception("the log has no chain", SQLITE_CORRUPT);
+        }
+        std::int64_t seq = m_head.getColumn(0).getInt64();
+        std::string head = m_head.getColumn(1).getString();
+        m_head.reset();
+        for (const LogRow& row : rows) {
+            m_held.reset();
+            m_held.bind(1, row.subject);
+            m_held.bind(2, row.n);
+            if (m_held.executeStep()) {
+                if (m_held.getColumn(0).getString() != row.body) {
+                    out.refused.push_back(
+                        {row, row.subject + ", n " + std::to_string(row.n) +
+                                  ": the log holds another event there"});
+                }
+                m_held.reset();
+                continue;
+            }
+            m_held.reset();
+            head = chainHash(head, row.body);
+            m_add.reset();
+            m_add.bind(1, ++seq);
+            m_add.bind(2, head);
+            m_add.bind(3, row.body);
+            m_add.exec();
+            ++out.added;
+        }
+        m_add.reset();
+        whole.commit();
+        return out;
+    }
+
+private:
+    void addDocument(const LogDocument& document) {
+        m_heldDocument.reset();
+        m_heldDocument.bind(1, document.sha256);
+        const bool held = m_heldDocument.executeStep();
+        m_heldDocument.reset();
+        if (held) {
+            return;
+        }
+        m_addDocument.reset();
+        m_addDocument.bind(1, document.sha256);
+        m_addDocument.bind(2, document.kind);
+        m_addDocument.bind(3, document.bytes.data(), static_cast<int>(document.bytes.size()));
+        m_addDocument.exec();
+        m_addDocument.reset();
+    }
+
+    std::unique_ptr<SQLite::Database> m_database;
+    SQLite::Statement m_head;
+    SQLite::Statement m_held;
+    SQLite::Statement m_add;
+    SQLite::Statement m_heldDocument;
+    SQLite::Statement m_addDocument;
+};
+
+/// The last n of every subject that is no weld. The index is skipped through, not read.
+std::map<std::string, std::int64_t> factNumbers(SQLite::Database& database) {
+    std::map<std::string, std::int64_t> out;
+    SQLite::Statement next(
+        database, "SELECT min(subject) FROM event WHERE chain = 1 AND subject > ?");
+    SQLite::Statement last(database, "SELECT max(n) FROM event WHERE chain = 1 AND subject = ?");
+    std::string at;
+    for (;;) {
+        next.reset();
+        next.bind(1, at);
+        if (!next.executeStep() || next.getColumn(0).isNull()) {
+            return out;
+        }
+        at = next.getColumn(0).getString();
+        if (isWeld(at)) {
+            at = "weld;"; // the character behind the colon: past all welds
+            continue;
+        }
+        last.reset();
+        last.bind(1, at);
+        if (last.executeStep()) {
+            out[at] = last.getColumn(0).getInt64();
+        }
+    }
+}
+
+/// Damaged if the head row is not the last row's.
+Result<void>
+checkHead(SQLite::Database& database, const std::string& path, std::string_view world) {
+    SQLite::Statement chain(
+        database, "SELECT log_id, world, genesis, seq, head FROM chain WHERE no = 1");
+    if (!chain.executeStep()) {
+        return fail(ErrorCode::Damaged, path + ": the log has no chain");
+    }
+    const std::string id = chain.getColumn(0).getString();
+    if (chain.getColumn(1).getString() != world) {
+        return fail(
+            ErrorCode::Damaged, path + ": the chain is of the world \"" +
+                                    chain.getColumn(1).getString() + "\", expected \"" +
+                                    std::string(world) + "\"");
+    }
+    std::int64_t seq = 0;
+    std::string hash = genesisHash(id, world);
+    if (chain.getColumn(2).getString() != hash) {
+        return fail(ErrorCode::Damaged, path + ": the beginning of the chain was changed");
+    }
+    SQLite::Statement last(
+        database, "SELECT seq, hash FROM event WHERE chain = 1 ORDER BY seq DESC LIMIT 1");
+    if (last.executeStep()) {
+        seq = last.getColumn(0).getInt64();
+        hash = last.getColumn(1).getString();
+    }
+    if (chain.getColumn(3).getInt64() != seq || chain.getColumn(4).getString() != hash) {
+        return fail(
+            ErrorCode::Damaged, path + ": its head row says " +
+                                    std::to_string(chain.getColumn(3).getInt64()) +
+                                    " rows, and the last row is " + std::to_string(seq) +
+                                    "; \"log verify\" tells more");
+    }
+    return {};
+}
+
+using Key = std::pair<std::string, std::int64_t>;
+
+} // namespace
+
+struct LogWriterBase::Inside {
+    std::string path;
+    std::string logId;
+    LogOrigin origin = LogOrigin::Known;
+    const Clock* clock = nullptr;
+    LogWriterOptions options;
+    FileHandle lockFile;
+    dev_t device = 0;
+    ino_t inode = 0;
+
+    // The worker's own.
+    std::unique_ptr<Store> store;
+    std::unique_ptr<SQLite::Database> list;
+    std::optional<SpillFile> spill;
+    std::vector<RefusedRow> aside; // not yet in LOG.refused
+
+    // Everybody's, under the mutex. Only the worker takes from the queue.
+    mutable std::mutex mutex;
+    std::condition_variable wake;
+    std::condition_variable finished;
+    std::deque<Batch> queue;
+    std::vector<Batch> spilled;
+    std::map<Key, RowStatus> unsaved;
+    std::map<std::string, std::int64_t> factN;
+    std::int64_t saved = 0;
+    std::optional<Trouble> trouble;
+    std::vector<RefusedRow> refused;
+    std::optional<std::string> listTrouble;
+    bool listMore = true;
+    bool stop = false;
+    bool tryNow = false;
+    std::uint64_t attemptsBegun = 0;
+    std::uint64_t attemptsEnded = 0;
+
+    std::thread worker;
+
+    ~Inside();
+    void run();
+    bool attempt(std::unique_lock<std::mutex>& lock);
+    Result<void> joinSpilled(std::unique_lock<std::mutex>& lock);
+    Result<void> writeQueue(std::unique_lock<std::mutex>& lock);
+    void spillQueue(std::unique_lock<std::mutex>& lock);
+    void sift(Batch& batch);
+    void refreshList(std::unique_lock<std::mutex>& lock);
+    void tellStationLocked(FactDetail detail);
+    void enqueueLocked(Batch batch);
+    void settleLocked(const std::vector<LogRow>& rows);
+    void refuseLocked(std::vector<RefusedRow> rows);
+    Result<Outcome>
+    write(const std::vector<LogRow>& rows, const std::vector<LogDocument>& documents);
+    Result<void> connect();
+    Result<void> keepAside();
+    void tellChanged(std::unique_lock<std::mutex>& lock);
+    Result<void> takeLeftover();
+};
+
+LogWriterBase::Inside::~Inside() {
+    if (worker.joinable()) {
+        {
+            const std::lock_guard<std::mutex> lock(mutex);
+            stop = true;
+        }
+        wake.notify_all();
+        worker.join();
+    }
+}
+
+// ---- Handing over
+
+void LogWriterBase::Inside::enqueueLocked(Batch batch) {
+    for (const LogRow& row : batch.rows) {
+        unsaved[{row.subject, row.n}] = RowStatus::Pending;
+        if (!isWeld(row.subject)) {
+            auto& last = factN[row.subject];
+            last = std::max(last, row.n);
+        }
+    }
+    queue.push_back(std::move(batch));
+}
+
+void LogWriterBase::Inside::tellStationLocked(FactDetail detail) {
+    Fact fact{clock->now(), "station", "station", factN["station"] + 1, std::move(detail)};
+    if (auto body = toBody(fact)) {
+        Batch batch;
+        batch.rows.push_back({fact.subject, fact.n, std::move(*body)});
+        batch.sifted = true;
+        enqueueLocked(std::move(batch));
+    }
+}
+
+void LogWriterBase::Inside::settleLocked(const std::vector<LogRow>& rows) {
+    for (const LogRow& row : rows) {
+        unsaved.erase({row.subject, row.n});
+    }
+    saved += static_cast<std::int64_t>(rows.size());
+}
+
+void LogWriterBase::Inside::refuseLocked(std::vector<RefusedRow> rows) {
+    for (RefusedRow& row : rows) {
+        unsaved[{row.row.subject, row.row.n}] = RowStatus::Refused;
+        --saved; // settled with its batch
+        aside.push_back(row);
+        refused.push_back(std::move(row));
+    }
+}
+
+// ---- The worker
+
+void LogWriterBase::Inside::tellChanged(std::unique_lock<std::mutex>& lock) {
+    if (options.changed) {
+        lock.unlock();
+        options.changed();
+        lock.lock();
+    }
+}
+
+void LogWriterBase::Inside::run() {
+    std::unique_lock<std::mutex> lock(mutex);
+    Milliseconds pause = options.retryFirst;
+    for (;;) {
+        const auto called = [&] { return stop || tryNow || !queue.empty(); };
+        if (trouble) {
+            // Rows that can't even be spilled call at once only when new ones come with them.
+            const std::size_t before = trouble->spillFailed ? queue.size() : 0;
+            wake.wait_for(lock, pause, [&] { return stop || tryNow || queue.size() > before; });
+        } else if (!listMore) {
+            wake.wait(lock, called);
+        }
+        const bool last = stop;
+        tryNow = false;
+        ++attemptsBegun;
+        const bool done = attempt(lock);
+        pause = done ? options.retryFirst : std::min(pause * 2, options.retryLongest);
+        ++attemptsEnded;
+        finished.notify_all();
+        if (last) {
+            return;
+        }
+    }
+}
+
+/// One try to bring everything to disk. In trouble, rows are made safe first and the log is tried
+/// after.
+bool LogWriterBase::Inside::attempt(std::unique_lock<std::mutex>& lock) {
+    const bool hadWork = !queue.empty() || !spilled.empty() || trouble;
+    if (trouble) {
+        spillQueue(lock);
+    }
+    auto done = joinSpilled(lock);
+    if (done) {
+        done = writeQueue(lock);
+    }
+    if (done) {
+        lock.unlock();
+        done = keepAside();
+        lock.lock();
+    }
+    if (!done) {
+        Trouble now = trouble.value_or(Trouble{});
+        now.detail = done.error().detail;
+        ++now.attempts;
+        trouble = std::move(now);
+        store.reset(); // opened anew at the next try
+        spillQueue(lock);
+        tellChanged(lock);
+        return false;
+    }
+    trouble.reset();
+    if (hadWork) {
+        listMore = true;
+        tellChanged(lock);
+    }
+    refreshList(lock);
+    return true;
+}
+
+Result<void> LogWriterBase::Inside::connect() {
+    if (store) {
+        struct stat facts {};
+        if (stat(path.c_str(), &facts) == 0 && facts.st_dev == device && facts.st_ino == inode) {
+            return {};
+        }
+        store.reset();
+        list.reset();
+        return fail(
+            ErrorCode::NotWritten, path + ": the log was moved or deleted while it was in use");
+    }
+    auto opened = openForWriting(path, static_cast<int>(options.busyTimeout.count()), "FULL");
+    if (!opened) {
+        return tl::unexpected<Error>(std::move(opened.error()));
+    }
+    auto fresh = std::make_unique<Store>(std::move(*opened));
+    if (textOf(fresh->database(), "SELECT log_id FROM chain WHERE no = 1") != logId) {
+        return fail(ErrorCode::NotWritten, path + ": another log stands there now");
+    }
+    struct stat facts {};
+    if (stat(path.c_str(), &facts) != 0) {
+        return fail(
+            ErrorCode::NotWritten, path + ": the log was moved or deleted while it was in use");
+    }
+    device = facts.st_dev;
+    inode = facts.st_ino;
+    store = std::move(fresh);
+    return {};
+}
+
+Result<Outcome> LogWriterBase::Inside::write(
+    const std::vector<LogRow>& rows, const std::vector<LogDocument>& documents) {
+    try {
+        if (auto ready = connect(); !ready) {
+            return tl::unexpected<Error>(std::move(ready.error()));
+        }
+        return store->write(rows, documents);
+    } catch (const SQLite::Exception& thrown) {
+        return tl::unexpected<Error>(errorOf(thrown, path, ErrorCode::NotWritten));
+    } catch (const std::exception& thrown) {
+        return fail(ErrorCode::NotWritten, path + ": " + thrown.what());
+    }
+}
+
+/// Takes out what is no event, so that it can't stand in the way of the others.
+void LogWriterBase::Inside::sift(Batch& batch) {
+    if (batch.sifted) {
+        return;
+    }
+    // Others may be reading the batch (waiting()), so it is changed under the mutex only.
+    std::vector<RefusedRow> bad;
+    std::vector<LogRow> good;
+    for (const LogRow& row : batch.rows) {
+        const auto envelope = readEnvelope(row.body);
+        if (!envelope) {
+            bad.push_back({row, envelope.error().detail});
+        } else if (envelope->subject != row.subject || envelope->n != row.n) {
+            bad.push_back(
+                {row, "an event body of " + envelope->subject + ", n " +
+                          std::to_string(envelope->n) + " was handed over as " + row.subject +
+                          ", n " + std::to_string(row.n)});
+        } else {
+            good.push_back(row);
+        }
+    }
+    std::vector<LogDocument> documents;
+    for (const LogDocument& document : batch.documents) {
+        if (sha256Hex(document.bytes) == document.sha256) {
+            documents.push_back(document);
+        } else {
+            bad.push_back(
+                {{"document:" + document.sha256, 0, document.bytes},
+                 "a document does not have its SHA-256"});
+        }
+    }
+    batch.sifted = true;
+    if (bad.empty()) {
+        return;
+    }
+    const std::lock_guard<std::mutex> lock(mutex);
+    batch.rows = std::move(good);
+    batch.documents = std::move(documents);
+    saved += static_cast<std::int64_t>(bad.size()); // refuseLocked takes it off again
+    refuseLocked(std::move(bad));
+}
+
+Result<void> LogWriterBase::Inside::writeQueue(std::unique_lock<std::mutex>& lock) {
+    while (!queue.empty()) {
+        Batch& batch = queue.front(); // stays where it is while others are added behind it
+        lock.unlock();
+        sift(batch);
+        auto outcome = write(batch.rows, batch.documents);
+        lock.lock();
+        if (!outcome) {
+            return tl::unexpected<Error>(std::move(outcome.error()));
+        }
+        settleLocked(batch.rows);
+        refuseLocked(std::move(outcome->refused));
+        queue.pop_front();
+        finished.notify_all();
+        if (!queue.empty()) {
+            tellChanged(lock);
+        }
+    }
+    return {};
+}
+
+/// All spilled rows in one transaction, in the order of (subject, n); then the spill file is zeros
+/// again. A crash in between does no harm: rows that the log holds are not written twice.
+Result<void> LogWriterBase::Inside::joinSpilled(std::unique_lock<std::mutex>& lock) {
+    std::vector<LogRow> rows;
+    std::vector<LogDocument> documents;
+    for (const Batch& batch : spilled) {
+        rows.insert(rows.end(), batch.rows.begin(), batch.rows.end());
+        documents.insert(documents.end(), batch.documents.begin(), batch.documents.end());
+    }
+    lock.unlock();
+    std::stable_sort(rows.begin(), rows.end(), [](const LogRow& a, const LogRow& b) {
+        return std::tie(a.subject, a.n) < std::tie(b.subject, b.n);
+    });
+    Result<Outcome> outcome = Outcome{};
+    if (!rows.empty() || !documents.empty()) {
+        outcome = write(rows, documents);
+    }
+    lock.lock();
+    if (!outcome) {
+        return tl::unexpected<Error>(std::move(outcome.error()));
+    }
+    if (!spilled.empty()) {
+        spilled.clear();
+        settleLocked(rows);
+        refuseLocked(std::move(outcome->refused));
+        if (outcome->added > 0) {
+            tellStationLocked(RowsJoined{outcome->added});
+        }
+    }
+    lock.unlock();
+    Result<void> kept = keepAside();
+    if (kept && spill) {
+        // If this fails the rows stay there as well, and it is tried again each time.
+        static_cast<void>(spill->clear());
+    }
+    lock.lock();
+    return kept;
+}
+
+void LogWriterBase::Inside::spillQueue(std::unique_lock<std::mutex>& lock) {
+    std::int64_t count = 0;
+    bool failed = false;
+    const auto spillFront = [&] {
+        Batch& batch = queue.front();
+        lock.unlock();
+        sift(batch);
+        const auto done = spill->append(batch.rows, batch.documents);
+        lock.lock();
+        if (!done) {
+            failed = true;
+            return;
+        }
+        for (const LogRow& row : batch.rows) {
+            unsaved[{row.subject, row.n}] = RowStatus::Spilled;
+        }
+        count += static_cast<std::int64_t>(batch.rows.size());
+        spilled.push_back(std::move(batch));
+        queue.pop_front();
+    };
+    while (!queue.empty() && !failed) {
+        spillFront();
+    }
+    if (count > 0) {
+        tellStationLocked(RowsSpilled{count});
+        if (!failed && queue.size() == 1) {
+            spillFront();
+        }
+    }
+    if (trouble) {
+        trouble->spillFailed = failed;
+    }
+}
+
+/// Appends to LOG.refused what this log will never hold, with the reason; a person must look at it.
+Result<void> LogWriterBase::Inside::keepAside() {
+    if (aside.empty()) {
+        return {};
+    }
+    std::string bytes;
+    for (const RefusedRow& row : aside) {
+        bytes +=
+            "reason: " + row.reason + "\n" + sha256Hex(row.row.body) + " " + row.row.body + "\n";
+    }
+    const std::string name = path + ".refused";
+    const FileHandle file(::open(name.c_str(), O_WRONLY | O_CREAT | O_APPEND | O_CLOEXEC, 0644));
+    if (file.get() < 0 ||
+        ::write(file.get(), bytes.data(), bytes.size()) != static_cast<ssize_t>(bytes.size()) ||
+        fsync(file.get()) != 0) {
+        return fail(
+            ErrorCode::NotWritten, name + ": can't be written (" + std::strerror(errno) + ")");
+    }
+    aside.clear();
+    return {};
+}
+
+void LogWriterBase::Inside::refreshList(std::unique_lock<std::mutex>& lock) {
+    if (!listMore) {
+        return;
+    }
+    lock.unlock();
+    bool more = false;
+    std::optional<std::string> failed;
+    for (int tries = 0; tries < 2; ++tries) {
+        failed.reset();
+        try {
+            if (!list) {
+                // Not FULL: what a power cut takes from a cache is made again.
+                auto opened =
+                    openForWriting(path, static_cast<int>(options.busyTimeout.count()), "NORMAL");
+                if (!opened) {
+                    failed = opened.error().detail;
+                    break;
+                }
+                list = std::move(*opened);
+            }
+            if (tries > 0 || !hasJointCache(*list)) {
+                remakeJointCache(*list);
+            }
+            more = refreshJointCache(*list, kListStep);
+            break;
+        } catch (const SQLite::Exception& thrown) {
+            failed = errorOf(thrown, path, ErrorCode::NotWritten).detail;
+            const int code = thrown.getErrorCode();
+            if (code == SQLITE_BUSY || code == SQLITE_FULL || code == SQLITE_IOERR ||
+                code == SQLITE_READONLY) {
+                break;
+            }
+        } catch (const std::exception& thrown) {
+            failed = path + ": " + thrown.what();
+        }
+    }
+    if (failed) {
+        list.reset();
+    }
+    lock.lock();
+    listMore = more;
+    const bool news = failed != listTrouble;
+    listTrouble = std::move(failed);
+    if (news) {
+        tellChanged(lock);
+    }
+}
+
+/// What the last run could not bring into the chain.
+Result<void> LogWriterBase::Inside::takeLeftover() {
+    const SpillContent& found = spill->found();
+    for (const std::string& line : found.damaged) {
+        aside.push_back({{"", 0, line}, "a damaged line of the spill file"});
+        refused.push_back(aside.back());
+    }
+    if (!found.rows.empty() || !found.documents.empty()) {
+        for (const LogRow& row : found.rows) {
+            unsaved[{row.subject, row.n}] = RowStatus::Spilled;
+            if (!isWeld(row.subject)) {
+                auto& last = factN[row.subject];
+                last = std::max(last, row.n);
+            }
+        }
+        Batch batch;
+        batch.rows = found.rows;
+        batch.documents = found.documents;
+        batch.sifted = true;
+        spilled.push_back(std::move(batch));
+    }
+    return {};
+}
+
+// ---- The outside
+
+Result<std::unique_ptr<LogWriterBase::Inside>> LogWriterBase::openInside(
+    const std::string& path, std::string_view world, std::int32_t applicationId, const Clock& clock,
+    LogWriterOptions options) {
+    auto inside = std::make_unique<Inside>();
+    inside->path = absolutePath(path);
+    inside->clock = &clock;
+    inside->options = std::move(options);
+    const std::string& place = inside->path;
+    const auto refuse = [](Error error) { return tl::unexpected<Error>(std::move(error)); };
+
+    std::error_code unknown;
+    const auto folder = std::filesystem::path(place).parent_path();
+    if (!std::filesystem::is_directory(folder, unknown)) {
+        return fail(
+            ErrorCode::NotWritten, path + ": the folder " + folder.string() + " is not there");
+    }
+    const auto inspect = [&]() -> Result<bool> {
+        struct stat facts {};
+        if (stat(place.c_str(), &facts) != 0 && errno == ENOENT) {
+            return false;
+        }
+        const auto file = inspectLogFile(place);
+        if (!file) {
+            return tl::unexpected<Error>(file.error());
+        }
+        if (file->world != world) {
+            return fail(
+                ErrorCode::Foreign,
+                path + ": is a " + file->world + " log, expected a " + std::string(world) + " log");
+        }
+        return true;
+    };
+    if (auto known = inspect(); !known) {
+        return refuse(std::move(known.error()));
+    }
+    if (auto local = refuseNetwork(folder.string()); !local) {
+        return refuse(std::move(local.error()));
+    }
+    auto locked = lockFor(place);
+    if (!locked) {
+        return refuse(std::move(locked.error()));
+    }
+    inside->lockFile = std::move(*locked);
+    const auto known = inspect(); // again, as nobody but us makes it from here on
+    if (!known) {
+        return refuse(known.error());
+    }
+    inside->origin = *known ? LogOrigin::Known : LogOrigin::New;
+    if (!*known) {
+        if (auto made = makeLog(place, world, applicationId); !made) {
+            return refuse(std::move(made.error()));
+        }
+    }
+    try {
+        auto opened =
+            openForWriting(place, static_cast<int>(inside->options.busyTimeout.count()), "FULL");
+        if (!opened) {
+            return refuse(std::move(opened.error()));
+        }
+        SQLite::Database& database = **opened;
+        if (inside->options.quickCheck && textOf(database, "PRAGMA quick_check(1)") != "ok") {
+            return fail(
+                ErrorCode::Damaged, path + ": its structure is damaged (" +
+                                        textOf(database, "PRAGMA quick_check(1)") + ")");
+        }
+        if (auto migrated = migrate(database, place, migrations()); !migrated) {
+            return refuse(std::move(migrated.error()));
+        }
+        if (auto sound = checkHead(database, path, world); !sound) {
+            return refuse(std::move(sound.error()));
+        }
+        inside->logId = textOf(database, "SELECT log_id FROM chain WHERE no = 1");
+        inside->factN = factNumbers(database);
+    } catch (const SQLite::Exception& thrown) {
+        return refuse(errorOf(thrown, path, ErrorCode::NotWritten));
+    }
+    auto spill = SpillFile::open(place + ".spill", inside->logId, inside->options.spillBytes);
+    if (!spill) {
+        return refuse(std::move(spill.error()));
+    }
+    inside->spill = std::move(*spill);
+    if (auto taken = inside->takeLeftover(); !taken) {
+        return refuse(std::move(taken.error()));
+    }
+    {
+        std::unique_lock<std::mutex> lock(inside->mutex);
+        auto quiet = std::exchange(inside->options.changed, nullptr);
+        inside->attempt(lock);
+        inside->options.changed = std::move(quiet);
+    }
+    Inside* self = inside.get();
+    inside->worker = std::thread([self] { self->run(); });
+    return inside;
+}
+
+LogWriterBase::LogWriterBase(std::unique_ptr<Inside> inside) : m_inside(std::move(inside)) {}
+LogWriterBase::LogWriterBase(LogWriterBase&&) noexcept = default;
+LogWriterBase& LogWriterBase::operator=(LogWriterBase&&) noexcept = default;
+LogWriterBase::~LogWriterBase() = default;
+
+LogOrigin LogWriterBase::origin() const {
+    return m_inside->origin;
+}
+
+const std::string& LogWriterBase::path() const {
+    return m_inside->path;
+}
+
+const std::string& LogWriterBase::logId() const {
+    return m_inside->logId;
+}
+
+void LogWriterBase::submit(std::vector<LogRow> rows, std::vector<LogDocument> documents) {
+    if (rows.empty() && documents.empty()) {
+        return;
+    }
+    Batch batch;
+    batch.rows = std::move(rows);
+    batch.documents = std::move(documents);
+    {
+        const std::lock_guard<std::mutex> lock(m_inside->mutex);
+        m_inside->enqueueLocked(std::move(batch));
+    }
+    m_inside->wake.notify_all();
+}
+
+Result<Fact> LogWriterBase::note(
+    const Instant& at, std::string by, std::string subject, FactDetail detail,
+    std::vector<LogDocument> documents) {
+    Fact fact{at, std::move(by), std::move(subject), 0, std::move(detail)};
+    if (!fits(kindOf(fact.d), fact.subject) || isWeld(fact.subject)) {
+        return fail(
+            ErrorCode::Malformed, "a fact of kind \"" + std::string(kindOf(fact.d)) +
+                                      "\" can't have the subject \"" + fact.subject + "\"");
+    }
+    {
+        const std::lock_guard<std::mutex> lock(m_inside->mutex);
+        const auto last = m_inside->factN.find(fact.subject);
+        fact.n = last == m_inside->factN.end() ? 1 : last->second + 1;
+        auto body = toBody(fact);
+        if (!body) {
+            return tl::unexpected<Error>(std::move(body.error()));
+        }
+        Batch batch;
+        batch.rows.push_back({fact.subject, fact.n, std::move(*body)});
+        batch.documents = std::move(documents);
+        m_inside->enqueueLocked(std::move(batch));
+    }
+    m_inside->wake.notify_all();
+    return fact;
+}
+
+RowStatus LogWriterBase::status(const std::string& subject, std::int64_t n) const {
+    const std::lock_guard<std::mutex> lock(m_inside->mutex);
+    const auto found = m_inside->unsaved.find({subject, n});
+    return found == m_inside->unsaved.end() ? RowStatus::Saved : found->second;
+}
+
+WriterState LogWriterBase::state() const {
+    const std::lock_guard<std::mutex> lock(m_inside->mutex);
+    WriterState out;
+    for (const auto& [key, status] : m_inside->unsaved) {
+        out.pending += status == RowStatus::Pending ? 1 : 0;
+        out.spilled += status == RowStatus::Spilled ? 1 : 0;
+    }
+    out.saved = m_inside->saved;
+    out.trouble = m_inside->trouble;
+    out.refused = m_inside->refused;
+    out.listTrouble = m_inside->listTrouble;
+    return out;
+}
+
+std::vector<LogRow> LogWriterBase::waiting() const {
+    const std::lock_guard<std::mutex> lock(m_inside->mutex);
+    std::vector<LogRow> out;
+    for (const Batch& batch : m_inside->spilled) {
+        out.insert(out.end(), batch.rows.begin(), batch.rows.end());
+    }
+    for (const Batch& batch : m_inside->queue) {
+        out.insert(out.end(), batch.rows.begin(), batch.rows.end());
+    }
+    return out;
+}
+
+Result<void> LogWriterBase::flush() {
+    std::unique_lock<std::mutex> lock(m_inside->mutex);
+    // An attempt that has begun already may have passed the newest rows by.
+    const std::uint64_t enough = m_inside->attemptsBegun + 1;
+    m_inside->tryNow = true;
+    m_inside->wake.notify_all();
+    m_inside->finished.wait(lock, [&] { return m_inside->attemptsEnded >= enough; });
+    if (!m_inside->trouble) {
+        return {};
+    }
+    const Trouble trouble = *m_inside->trouble;
+    lock.unlock();
+    const WriterState now = state();
+    return fail(
+        ErrorCode::NotWritten, std::to_string(now.spilled) + " rows stand in the spill file and " +
+                                   std::to_string(now.pending) +
+                                   " in memory only: " + trouble.detail);
+}
+
+} // namespace seamclock

@@ -1,0 +1,241 @@
+#include "core/log/schema.h"
+
+#include "core/base/uuid.h"
+#include "core/log/chain.h"
+#include "core/log/connection.h"
+
+#include <SQLiteCpp/Database.h>
+#include <SQLiteCpp/Exception.h>
+#include <SQLiteCpp/Statement.h>
+#include <SQLiteCpp/Transaction.h>
+#include <cerrno>
+#include <cstdio>
+#include <cstring>
+#include <fcntl.h>
+#include <filesystem>
+#include <system_error>
+#include <unistd.h>
+
+namespace seamclock {
+
+namespace {
+
+// The chain is the proof; the triggers guard against our own bugs. The head moves by a trigger too,
+// so no row is ever inserted without it.
+constexpr const char* kTables = R"(
+CREATE TABLE chain(no INTEGER PRIMARY KEY, log_id TEXT UNIQUE NOT NULL, world TEXT NOT NULL, genesis TEXT NOT NULL,
+  seq INTEGER NOT NULL, head TEXT NOT NULL) STRICT;
+CREATE TABLE event(chain INTEGER NOT NULL REFERENCES chain, seq INTEGER NOT NULL, hash TEXT NOT NULL, body TEXT NOT NULL,
+  subject TEXT AS (body->>'$.subject') VIRTUAL, n INTEGER AS (body->>'$.n') VIRTUAL, kind TEXT AS (body->>'$.kind') VIRTUAL,
+  PRIMARY KEY(chain, seq)) STRICT, WITHOUT ROWID;
+CREATE UNIQUE INDEX event_once ON event(chain, subject, n);
+CREATE TABLE document(sha256 TEXT PRIMARY KEY, kind TEXT NOT NULL, body BLOB NOT NULL) STRICT;
+
+CREATE TRIGGER event_append BEFORE INSERT ON event BEGIN
+  SELECT RAISE(ABORT, 'a row is added at the head of its chain only')
+    WHERE NEW.seq IS NOT (SELECT seq + 1 FROM chain WHERE no = NEW.chain);
+  SELECT RAISE(ABORT, 'a row has the hash of its body after the head')
+    WHERE NEW.hash IS NOT seamclock_chain((SELECT head FROM chain WHERE no = NEW.chain), NEW.body);
+END;
+CREATE TRIGGER event_head AFTER INSERT ON event BEGIN
+  UPDATE chain SET seq = NEW.seq, head = NEW.hash WHERE no = NEW.chain;
+END;
+CREATE TRIGGER event_no_update BEFORE UPDATE ON event BEGIN
+  SELECT RAISE(ABORT, 'a row of the log is never changed');
+END;
+CREATE TRIGGER event_no_delete BEFORE DELETE ON event BEGIN
+  SELECT RAISE(ABORT, 'a row of the log is never deleted');
+END;
+CREATE TRIGGER document_once BEFORE INSERT ON document BEGIN
+  SELECT RAISE(ABORT, 'a document of the log is never replaced')
+    WHERE EXISTS(SELECT 1 FROM document WHERE sha256 = NEW.sha256);
+END;
+CREATE TRIGGER document_no_update BEFORE UPDATE ON document BEGIN
+  SELECT RAISE(ABORT, 'a document of the log is never changed');
+END;
+CREATE TRIGGER document_no_delete BEFORE DELETE ON document BEGIN
+  SELECT RAISE(ABORT, 'a document of the log is never deleted');
+END;
+CREATE TRIGGER chain_begin BEFORE INSERT ON chain BEGIN
+  SELECT RAISE(ABORT, 'a chain begins once, with its genesis and no rows, in the world of its log')
+    WHERE NEW.seq <> 0 OR NEW.head <> NEW.genesis
+       OR EXISTS(SELECT 1 FROM chain WHERE no = NEW.no OR log_id = NEW.log_id OR world <> NEW.world);
+END;
+CREATE TRIGGER chain_step BEFORE UPDATE ON chain BEGIN
+  SELECT RAISE(ABORT, 'a head moves by one row, and with it')
+    WHERE NEW.no <> OLD.no OR NEW.log_id <> OLD.log_id OR NEW.world <> OLD.world OR NEW.genesis <> OLD.genesis
+       OR NEW.seq <> OLD.seq + 1
+       OR NOT EXISTS(SELECT 1 FROM event WHERE chain = NEW.no AND seq = NEW.seq AND hash = NEW.head);
+END;
+CREATE TRIGGER chain_no_delete BEFORE DELETE ON chain BEGIN
+  SELECT RAISE(ABORT, 'a chain is never deleted');
+END;
+)";
+
+// The cache: what the events make of each weld. joint_state says up to which row of a chain it is
+// complete; a line deleted by whomever makes all of it stale, and it is made again.
+constexpr const char* kCache = R"(
+CREATE TABLE joint(weld TEXT PRIMARY KEY, id INTEGER NOT NULL UNIQUE, number INTEGER NOT NULL, type TEXT NOT NULL,
+  opened_ms INTEGER NOT NULL, offset_min INTEGER NOT NULL, day TEXT NOT NULL, bench TEXT NOT NULL, opened_by TEXT NOT NULL,
+  seam TEXT NOT NULL, material TEXT NOT NULL, thickness_um INTEGER NOT NULL, length_um INTEGER NOT NULL,
+  procedure TEXT NOT NULL, phase TEXT NOT NULL, open INTEGER NOT NULL, verdict TEXT NOT NULL, verdict_now TEXT NOT NULL,
+  findings INTEGER NOT NULL, events INTEGER NOT NULL, trouble TEXT NOT NULL) STRICT;
+CREATE INDEX joint_number ON joint(number);
+CREATE INDEX joint_open ON joint(opened_ms, weld) WHERE open = 1;
+CREATE INDEX joint_opened ON joint(opened_ms, weld);
+CREATE INDEX joint_bench ON joint(bench, opened_ms, weld);
+CREATE INDEX joint_by ON joint(opened_by, opened_ms, weld);
+CREATE INDEX joint_material ON joint(material, opened_ms, weld);
+CREATE INDEX joint_verdict ON joint(verdict, opened_ms, weld);
+CREATE VIRTUAL TABLE joint_text USING fts5(text);
+CREATE TABLE joint_state(chain INTEGER PRIMARY KEY, seq INTEGER NOT NULL) STRICT;
+CREATE TRIGGER joint_gone AFTER DELETE ON joint BEGIN UPDATE joint_state SET seq = 0; END;
+)";
+
+constexpr const char* kNoCache = R"(
+DROP TABLE IF EXISTS joint;
+DROP TABLE IF EXISTS joint_text;
+DROP TABLE IF EXISTS joint_state;
+)";
+
+// On any way out but a success nothing may be left behind.
+class Unfinished {
+public:
+    explicit Unfinished(std::string path) : m_path(std::move(path)) {}
+    Unfinished(const Unfinished&) = delete;
+    Unfinished& operator=(const Unfinished&) = delete;
+    ~Unfinished() {
+        for (const char* tail : {"", "-wal", "-shm", "-journal"}) {
+            std::error_code ignored;
+            std::filesystem::remove(m_path + tail, ignored);
+        }
+    }
+
+private:
+    std::string m_path;
+};
+
+bool syncPath(const std::string& path, int flags) {
+    const int file = ::open(path.c_str(), flags | O_CLOEXEC);
+    if (file < 0) {
+        return false;
+    }
+    const bool done = fsync(file) == 0;
+    close(file);
+    return done;
+}
+
+bool syncFolderOf(const std::string& path) {
+    return syncPath(std::filesystem::path(path).parent_path().string(), O_RDONLY | O_DIRECTORY);
+}
+
+/// A copy as it stands, complete with what is still in the write-ahead log.
+void copyAside(SQLite::Database& database, const std::string& copy) {
+    const Unfinished begun(copy + ".part");
+    std::error_code ignored;
+    std::filesystem::remove(copy + ".part", ignored);
+    SQLite::Statement into(database, "VACUUM INTO ?");
+    into.bind(1, copy + ".part");
+    into.exec();
+    if (!syncPath(copy + ".part", O_RDONLY)) {
+        throw SQLite::Exception("the copy can't be brought to disk");
+    }
+    std::filesystem::rename(copy + ".part", copy);
+    syncFolderOf(copy);
+}
+
+} // namespace
+
+const std::vector<Migration>& migrations() {
+    static const std::vector<Migration> all = {{1, std::string(kTables) + kCache}};
+    return all;
+}
+
+Result<void>
+migrate(SQLite::Database& database, const std::string& path, const std::vector<Migration>& steps) {
+    try {
+        auto version = integerOf(database, "PRAGMA user_version");
+        const int newest = steps.back().version;
+        if (version > newest) {
+            return fail(
+                ErrorCode::Foreign, path + ": was written by a newer program (version " +
+                                        std::to_string(version) + ", this program reads 1 to " +
+                                        std::to_string(newest) + ")");
+        }
+        bool copied = version == 0;
+        for (const Migration& step : steps) {
+            if (step.version <= version) {
+                continue;
+            }
+            if (!copied) {
+                copyAside(database, path + ".before-" + std::to_string(newest));
+                copied = true;
+            }
+            SQLite::Transaction whole(database, SQLite::TransactionBehavior::IMMEDIATE);
+            database.exec(step.sql);
+            database.exec("PRAGMA user_version=" + std::to_string(step.version));
+            whole.commit();
+            version = step.version;
+        }
+        return {};
+    } catch (const SQLite::Exception& thrown) {
+        return tl::unexpected<Error>(errorOf(thrown, path, ErrorCode::NotWritten));
+    } catch (const std::exception& thrown) {
+        return fail(ErrorCode::NotWritten, path + ": " + thrown.what());
+    }
+}
+
+Result<void> makeLog(const std::string& path, std::string_view world, std::int32_t applicationId) {
+    const std::string begun = path + ".new";
+    const Unfinished unfinished(begun);
+    try {
+        {
+            std::error_code ignored;
+            std::filesystem::remove(begun, ignored);
+            SQLite::Database database(begun, SQLite::OPEN_READWRITE | SQLite::OPEN_CREATE);
+            database.exec("PRAGMA application_id=" + std::to_string(applicationId));
+            if (auto made = migrate(database, begun, migrations()); !made) {
+                return fail(made.error().code, path + ": can't be made; " + made.error().detail);
+            }
+            const std::string id = newUuid();
+            const std::string genesis = genesisHash(id, world);
+            SQLite::Statement insert(
+                database, "INSERT INTO chain(no, log_id, world, genesis, seq, head) VALUES(1, ?, "
+                          "?, ?, 0, ?)");
+            insert.bind(1, id);
+            insert.bind(2, std::string(world));
+            insert.bind(3, genesis);
+            insert.bind(4, genesis);
+            insert.exec();
+        }
+        // A file that came meanwhile is not replaced; some file systems can't promise that.
+        if (!syncPath(begun, O_RDONLY)) {
+            return fail(ErrorCode::NotWritten, path + ": can't be brought to disk");
+        }
+        int moved = renameat2(AT_FDCWD, begun.c_str(), AT_FDCWD, path.c_str(), RENAME_NOREPLACE);
+        if (moved != 0 && errno == EINVAL && !std::filesystem::exists(path)) {
+            moved = rename(begun.c_str(), path.c_str());
+        }
+        if (moved != 0) {
+            const int why = errno;
+            return fail(
+                why == EEXIST ? ErrorCode::Conflict : ErrorCode::NotWritten,
+                path + ": can't be made (" + std::strerror(why) + ")");
+        }
+        if (!syncFolderOf(path)) {
+            return fail(ErrorCode::NotWritten, path + ": its folder can't be brought to disk");
+        }
+        return {};
+    } catch (const SQLite::Exception& thrown) {
+        return tl::unexpected<Error>(errorOf(thrown, path, ErrorCode::NotWritten));
+    }
+}
+
+void remakeJointCache(SQLite::Database& database) {
+    SQLite::Transaction whole(database, SQLite::TransactionBehavior::IMMEDIATE);
+    database.exec(kNoCache);
+    database.exec(kCache);
+    whole.commit();
+}
+
+} // namespace seamclock
