@@ -683,7 +683,7 @@ Result<void> LogWriterBase::Inside::takeLeftover() {
 
 // ---- The outside
 
-Result<std::unique_ptr<LogWriterBase::Inside>> LogWriterBase::openInside(
+Result<LogWriterBase> LogWriterBase::openBase(
     const std::string& path, std::string_view world, std::int32_t applicationId, const Clock& clock,
     LogWriterOptions options) {
     auto inside = std::make_unique<Inside>();
@@ -775,7 +775,7 @@ Result<std::unique_ptr<LogWriterBase::Inside>> LogWriterBase::openInside(
     }
     Inside* self = inside.get();
     inside->worker = std::thread([self] { self->run(); });
-    return inside;
+    return LogWriterBase(std::move(inside));
 }
 
 LogWriterBase::LogWriterBase(std::unique_ptr<Inside> inside) : m_inside(std::move(inside)) {}

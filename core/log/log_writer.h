@@ -105,13 +105,13 @@ public:
     Result<void> flush();
 
 protected:
-    struct Inside;
-    explicit LogWriterBase(std::unique_ptr<Inside> inside);
-    static Result<std::unique_ptr<Inside>> openInside(
+    static Result<LogWriterBase> openBase(
         const std::string& path, std::string_view world, std::int32_t applicationId,
         const Clock& clock, LogWriterOptions options);
 
 private:
+    struct Inside;
+    explicit LogWriterBase(std::unique_ptr<Inside> inside);
     std::unique_ptr<Inside> m_inside;
 };
 
@@ -127,16 +127,15 @@ public:
     /// is. Conflict: another program writes this log. NotWritten: the folder can't be written to.
     static Result<LogWriter>
     open(const std::string& path, const Clock& clock, LogWriterOptions options = {}) {
-        auto inside =
-            openInside(path, World::kName, World::kApplicationId, clock, std::move(options));
-        if (!inside) {
-            return tl::unexpected<Error>(std::move(inside.error()));
+        auto base = openBase(path, World::kName, World::kApplicationId, clock, std::move(options));
+        if (!base) {
+            return tl::unexpected<Error>(std::move(base.error()));
         }
-        return LogWriter(std::move(*inside));
+        return LogWriter(std::move(*base));
     }
 
 private:
-    explicit LogWriter(std::unique_ptr<Inside> inside) : LogWriterBase(std::move(inside)) {}
+    explicit LogWriter(LogWriterBase&& base) : LogWriterBase(std::move(base)) {}
 };
 
 } // namespace seamclock

@@ -358,7 +358,7 @@ private:
             expected.erase(ours);
         }
         for (const auto& [name, sql] : expected) {
-            if (name.find(" joint") == std::string::npos) {
+            if (name.find("joint") == std::string::npos) {
                 return find(0, 0, name + " is gone");
             }
         }
@@ -402,6 +402,9 @@ private:
                 0, 0,
                 "the list has a line of " + lines.getColumn(0).getString() +
                     ", which has no events");
+        }
+        if (!m_stale.empty()) {
+            return true;
         }
         SQLite::Statement texts(
             m_database, "SELECT rowid FROM joint_text WHERE rowid NOT IN (SELECT id FROM joint)");

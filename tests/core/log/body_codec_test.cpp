@@ -1,0 +1,132 @@
+#include "core/log/body_codec.h"
+
+#include "core/log/fact_codec.h"
+#include "tests/core/log/log_samples.h"
+#include "tests/support/fake_clock.h"
+#include "tests/support/shipped.h"
+
+#include <gtest/gtest.h>
+
+namespace seamclock {
+namespace {
+
+using test::replaced;
+
+// Written by hand from the contract's description of a body, not by this program.
+const std::string kBody =
+    R"({"at":{"boot":"boot-1","boot_ms":5000000,"offset_min":60,"utc_ms":1893996000000},"by":"station",)"
+    R"("d":{"count":3},"kind":"rows_spilled","n":12,"subject":"station","v":1})";
+
+TEST(FactCodec, WritesTheBodyThatWasWrittenByHand) {
+    const Fact fact{test::FakeClock().now(), "station", "station", 12, RowsSpilled{3}};
+    EXPECT_EQ(toBody(fact).value(), kBody);
+    EXPECT_EQ(factFromBody(kBody).value(), fact);
+}
+
+TEST(FactCodec, BringsEveryFormBackAsItWas) {
+    const std::string hash(64, '5');
+    const std::vector<std::pair<std::string, FactDetail>> all = {
+        {"station", ProgramStarted{}},
+        {"station", ProgramStopped{}},
+        {"station", SoundLost{}},
+        {"station", SoundBack{}},
+        {"station", ClockJumped{Milliseconds(-7200000)}},
+        {"station", RowsSpilled{1}},
+        {"station", RowsJoined{INT64_MAX}},
+        {"bench:east", BenchSet{hash}},
+        {"procedure:house-pp", ProcedureSet{hash}},
+        {"seam:00000000-0000-4000-8000-000000000001", SeamSet{hash}}};
+    ASSERT_EQ(all.size(), std::variant_size_v<FactDetail>);
+    for (const auto& [subject, detail] : all) {
+        const Fact fact{test::FakeClock().now(), "person:k-7", subject, 1, detail};
+        const auto body = toBody(fact);
+        ASSERT_TRUE(body.has_value());
+        const auto back = factFromBody(*body);
+        ASSERT_TRUE(back.has_value()) << back.error().detail;
+        EXPECT_EQ(*back, fact) << *body;
+    }
+}
+
+TEST(FactCodec, RefusesWhatIsNoFact) {
+    const std::vector<std::pair<std::string, std::string>> wrong = {
+        {R"("count":3)", R"("count":3,"more":1)"},
+        {R"("count":3)", R"("count":"3")"},
+        {R"({"count":3})", "{}"},
+        {R"("kind":"rows_spilled")", R"("kind":"coffee_made")"},
+        {R"("kind":"rows_spilled")", R"("kind":"bench_set")"},
+        {R"("subject":"station")", R"("subject":"bench:east")"},
+        {R"("kind":"rows_spilled")", R"("kind":"head_signed")"}};
+    for (const auto& [was, now] : wrong) {
+        EXPECT_FALSE(factFromBody(replaced(kBody, was, now)).has_value()) << now;
+    }
+}
+
+TEST(Envelope, TellsWhatEveryBodyHas) {
+    const auto read = readEnvelope(kBody);
+    ASSERT_TRUE(read.has_value()) << read.error().detail;
+    EXPECT_EQ(read->at, test::FakeClock().now());
+    EXPECT_EQ(read->by, "station");
+    EXPECT_EQ(read->subject, "station");
+    EXPECT_EQ(read->n, 12);
+    EXPECT_EQ(read->kind, "rows_spilled");
+    EXPECT_TRUE(read->documents.empty());
+}
+
+TEST(Envelope, NamesTheDocumentsOfAWeld) {
+    const auto read = readEnvelope(test::rowsOf(test::unfinishedWeld(3, 1)).front().body);
+    ASSERT_TRUE(read.has_value()) << read.error().detail;
+    const auto documents = test::sampleDocuments();
+    EXPECT_EQ(
+        read->documents, (std::vector<std::string>{documents[0].sha256, documents[1].sha256}));
+}
+
+TEST(Envelope, RefusesWhatIsNoBody) {
+    const std::vector<std::pair<std::string, std::string>> wrong = {
+        {R"("n":12)", R"("n":0)"},
+        {R"("n":12)", R"("n":12.5)"},
+        {R"("n":12)", R"("n":"12")"},
+        {R"("n":12)", R"("n": 12)"},
+        {R"("v":1)", R"("v":2)"},
+        {R"(,"v":1)", ""},
+        {R"("v":1})", R"("v":1,"w":1})"},
+        {R"("v":1})", R"("v":1}x)"},
+        {R"("v":1})", R"("v":1)"},
+        {R"("by":"station",)", R"("by":null,)"},
+        {R"("boot":"boot-1",)", ""},
+        {R"("utc_ms":1893996000000)", R"("utc_ms":"now")"},
+        {R"("offset_min":60)", R"("offset_min":1441)"},
+        {R"("subject":"station")", R"("subject":"station:2")"},
+        {R"({"count":3})", "[]"},
+        {R"("kind":"rows_spilled","n":12)", R"("n":12,"kind":"rows_spilled")"}};
+    for (const auto& [was, now] : wrong) {
+        const auto read = readEnvelope(replaced(kBody, was, now));
+        EXPECT_FALSE(read.has_value()) << now;
+    }
+    EXPECT_FALSE(readEnvelope("").has_value());
+    EXPECT_FALSE(readEnvelope("[]").has_value());
+    EXPECT_FALSE(readEnvelope(std::string(300, '[')).has_value());
+}
+
+TEST(Envelope, KnowsTheKindsThatLaterPartsWrite) {
+    for (const auto& [kind, subject] : std::vector<std::pair<std::string, std::string>>{
+             {"person_set", "person:k-7"},
+             {"pin_changed", "person:k-7"},
+             {"certificate_noted", "person:k-7"},
+             {"calibration_set", "bench:east"},
+             {"procedure_attested", "procedure:house-pp"},
+             {"attestation_withdrawn", "procedure:house-pp"},
+             {"coupon_tested", "seam:1"},
+             {"head_signed", "station"},
+             {"log_imported", "station"},
+             {"day_sealed", "day:2030-01-07"}}) {
+        EXPECT_TRUE(fits(kind, subject)) << kind;
+        EXPECT_FALSE(fits(kind, "weld:1")) << kind;
+    }
+    EXPECT_TRUE(fits("clock_jumped", "station"));
+    EXPECT_TRUE(fits("clock_jumped", "weld:1"));
+    EXPECT_FALSE(fits("bench_set", "bench:"));
+    EXPECT_FALSE(fits("weld_opened", "station"));
+}
+
+} // namespace
+} // namespace seamclock

@@ -1,0 +1,169 @@
+#include "tests/core/log/fault_vfs.h"
+
+#include <atomic>
+#include <cstring>
+#include <sqlite3.h>
+
+namespace seamclock::test {
+
+namespace {
+
+std::atomic<int> theFault{SQLITE_OK};
+std::atomic<std::int64_t> theWrites{0};
+std::atomic<std::int64_t> theOne{0}; // the write that fails alone; 0: none
+sqlite3_vfs* theReal = nullptr;
+sqlite3_vfs theVfs{};
+sqlite3_io_methods theMethods{};
+
+struct File {
+    sqlite3_file base;
+    sqlite3_file* real() { return reinterpret_cast<sqlite3_file*>(this + 1); }
+};
+
+File* ours(sqlite3_file* file) {
+    return reinterpret_cast<File*>(file);
+}
+
+/// SQLITE_OK, or how this write or sync fails.
+int refusal(int ioError) {
+    const std::int64_t now = ++theWrites;
+    if (theOne.load() == now) {
+        return ioError;
+    }
+    const int fault = theFault.load();
+    return fault == SQLITE_IOERR ? ioError : fault;
+}
+
+// The first argument of each forwarded method is the file; the rest goes on as it is.
+template <auto Method, class... Args>
+auto forward(sqlite3_file* file, Args... args) {
+    sqlite3_file* real = ours(file)->real();
+    return (real->pMethods->*Method)(real, args...);
+}
+
+int xClose(sqlite3_file* file) {
+    return forward<&sqlite3_io_methods::xClose>(file);
+}
+int xRead(sqlite3_file* file, void* into, int count, sqlite3_int64 at) {
+    return forward<&sqlite3_io_methods::xRead>(file, into, count, at);
+}
+int xWrite(sqlite3_file* file, const void* from, int count, sqlite3_int64 at) {
+    if (const int refused = refusal(SQLITE_IOERR_WRITE); refused != SQLITE_OK) {
+        return refused;
+    }
+    return forward<&sqlite3_io_methods::xWrite>(file, from, count, at);
+}
+int xTruncate(sqlite3_file* file, sqlite3_int64 size) {
+    return forward<&sqlite3_io_methods::xTruncate>(file, size);
+}
+int xSync(sqlite3_file* file, int flags) {
+    if (const int refused = refusal(SQLITE_IOERR_FSYNC); refused != SQLITE_OK) {
+        return refused;
+    }
+    return forward<&sqlite3_io_methods::xSync>(file, flags);
+}
+int xFileSize(sqlite3_file* file, sqlite3_int64* size) {
+    return forward<&sqlite3_io_methods::xFileSize>(file, size);
+}
+int xLock(sqlite3_file* file, int level) {
+    return forward<&sqlite3_io_methods::xLock>(file, level);
+}
+int xUnlock(sqlite3_file* file, int level) {
+    return forward<&sqlite3_io_methods::xUnlock>(file, level);
+}
+int xCheckReservedLock(sqlite3_file* file, int* out) {
+    return forward<&sqlite3_io_methods::xCheckReservedLock>(file, out);
+}
+int xFileControl(sqlite3_file* file, int what, void* arg) {
+    return forward<&sqlite3_io_methods::xFileControl>(file, what, arg);
+}
+int xSectorSize(sqlite3_file* file) {
+    return forward<&sqlite3_io_methods::xSectorSize>(file);
+}
+int xDeviceCharacteristics(sqlite3_file* file) {
+    return forward<&sqlite3_io_methods::xDeviceCharacteristics>(file);
+}
+int xShmMap(sqlite3_file* file, int page, int size, int extend, void volatile** out) {
+    return forward<&sqlite3_io_methods::xShmMap>(file, page, size, extend, out);
+}
+int xShmLock(sqlite3_file* file, int offset, int count, int flags) {
+    return forward<&sqlite3_io_methods::xShmLock>(file, offset, count, flags);
+}
+void xShmBarrier(sqlite3_file* file) {
+    forward<&sqlite3_io_methods::xShmBarrier>(file);
+}
+int xShmUnmap(sqlite3_file* file, int remove) {
+    return forward<&sqlite3_io_methods::xShmUnmap>(file, remove);
+}
+
+int xOpen(sqlite3_vfs*, sqlite3_filename name, sqlite3_file* file, int flags, int* outFlags) {
+    File* own = ours(file);
+    own->base.pMethods = nullptr;
+    const int done = theReal->xOpen(theReal, name, own->real(), flags, outFlags);
+    if (own->real()->pMethods != nullptr) {
+        own->base.pMethods = &theMethods;
+    }
+    return done;
+}
+
+} // namespace
+
+FaultyDisk::FaultyDisk() {
+    theReal = sqlite3_vfs_find(nullptr);
+    theFault = SQLITE_OK;
+    theOne = 0;
+    theWrites = 0;
+    theVfs = *theReal; // its other functions take no file, and only the real one's data
+    theVfs.zName = "seamclock-faulty-disk";
+    theVfs.szOsFile = static_cast<int>(sizeof(File)) + theReal->szOsFile;
+    theVfs.xOpen = xOpen;
+    theVfs.pNext = nullptr;
+    theMethods = sqlite3_io_methods{};
+    theMethods.iVersion = 2; // without memory mapping, so that every write is seen
+    theMethods.xClose = xClose;
+    theMethods.xRead = xRead;
+    theMethods.xWrite = xWrite;
+    theMethods.xTruncate = xTruncate;
+    theMethods.xSync = xSync;
+    theMethods.xFileSize = xFileSize;
+    theMethods.xLock = xLock;
+    theMethods.xUnlock = xUnlock;
+    theMethods.xCheckReservedLock = xCheckReservedLock;
+    theMethods.xFileControl = xFileControl;
+    theMethods.xSectorSize = xSectorSize;
+    theMethods.xDeviceCharacteristics = xDeviceCharacteristics;
+    theMethods.xShmMap = xShmMap;
+    theMethods.xShmLock = xShmLock;
+    theMethods.xShmBarrier = xShmBarrier;
+    theMethods.xShmUnmap = xShmUnmap;
+    sqlite3_vfs_register(&theVfs, 1);
+}
+
+FaultyDisk::~FaultyDisk() {
+    sqlite3_vfs_register(theReal, 1);
+    sqlite3_vfs_unregister(&theVfs);
+}
+
+void FaultyDisk::set(Fault fault) {
+    switch (fault) {
+    case Fault::None:
+        theFault = SQLITE_OK;
+        break;
+    case Fault::Full:
+        theFault = SQLITE_FULL;
+        break;
+    case Fault::Error:
+        theFault = SQLITE_IOERR;
+        break;
+    }
+}
+
+void FaultyDisk::failOnce(std::int64_t n) {
+    theOne = theWrites.load() + n;
+}
+
+std::int64_t FaultyDisk::writes() const {
+    return theWrites.load();
+}
+
+} // namespace seamclock::test

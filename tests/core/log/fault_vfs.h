@@ -1,0 +1,27 @@
+// A disk that refuses: while one of these lives, every SQLite file of this process is opened
+// through it, and its writes and syncs fail when told to. Reading goes on, as on a full or failing
+// disk. One at a time.
+#pragma once
+
+#include <cstdint>
+
+namespace seamclock::test {
+
+class FaultyDisk {
+public:
+    FaultyDisk();
+    ~FaultyDisk();
+    FaultyDisk(const FaultyDisk&) = delete;
+    FaultyDisk& operator=(const FaultyDisk&) = delete;
+
+    enum class Fault { None, Full, Error };
+    /// From the next write or sync on.
+    void set(Fault fault);
+    /// Only the n-th write or sync from now (1 is the next) fails, with an I/O error; those around
+    /// it work.
+    void failOnce(std::int64_t n);
+    /// Writes and syncs so far, failed ones included.
+    std::int64_t writes() const;
+};
+
+} // namespace seamclock::test

@@ -1,0 +1,526 @@
+#include "core/log/verify.h"
+
+#include "core/base/uuid.h"
+#include "core/log/chain.h"
+#include "core/log/connection.h"
+#include "tests/core/log/log_samples.h"
+#include "tests/support/scratch_folder.h"
+#include "tests/support/shipped.h"
+
+#include <filesystem>
+#include <fstream>
+#include <functional>
+#include <gtest/gtest.h>
+#include <random>
+
+namespace seamclock {
+namespace {
+
+using test::BehindTheBack;
+
+TEST(Verify, ASoundLogSaysWhatItsAnswerCovers) {
+    const test::ScratchFolder folder;
+    const std::string path = folder.file("a.log");
+    test::writeSampleLog(path, test::FakeClock());
+    const auto report = verifyLog(path);
+    ASSERT_TRUE(report.has_value()) << report.error().detail;
+    EXPECT_TRUE(report->ok) << report->finding->reason;
+    EXPECT_FALSE(report->finding.has_value());
+    EXPECT_EQ(report->world, "production");
+    EXPECT_EQ(report->welds, 5);
+    EXPECT_EQ(report->documents, 2);
+    EXPECT_EQ(report->signedTo, 0);
+    EXPECT_EQ(
+        report->covered, "no signature: rows 1.." + std::to_string(report->rows) +
+                             " are covered by the head row only");
+    BehindTheBack stranger(path);
+    EXPECT_EQ(report->rows, stranger.number("SELECT count(*) FROM event"));
+    EXPECT_EQ(report->head, stranger.text("SELECT hash FROM event ORDER BY seq DESC LIMIT 1"));
+}
+
+// The chain is what the contract says it is, judged by programs that are not ours: sqlite3, printf
+// and sha256sum.
+TEST(Verify, AgreesWithTheChainWorkedOutByHand) {
+    const test::ScratchFolder folder;
+    const std::string path = folder.file("a.log");
+    test::writeSampleLog(path, test::FakeClock());
+    if (std::system("command -v sqlite3 >/dev/null") != 0) {
+        GTEST_SKIP() << "the sqlite3 command line program is not installed";
+    }
+    std::ofstream(folder.file("by_hand.sh")) << R"sh(set -e
+log=$1
+id=$(sqlite3 "$log" 'SELECT log_id FROM chain')
+prev=$(printf 'seamclock-log/1\n%s\nproduction' "$id" | sha256sum | cut -d' ' -f1)
+rows=$(sqlite3 "$log" 'SELECT count(*) FROM event')
+seq=1
+while [ "$seq" -le "$rows" ]; do
+    body=$(sqlite3 "$log" "SELECT body FROM event WHERE seq = $seq")
+    prev=$(printf '%s\n%s' "$prev" "$body" | sha256sum | cut -d' ' -f1)
+    [ "$prev" = "$(sqlite3 "$log" "SELECT hash FROM event WHERE seq = $seq")" ]
+    seq=$((seq + 1))
+done
+[ "$prev" = "$(sqlite3 "$log" 'SELECT head FROM chain')" ]
+echo "$rows"
+)sh";
+    const std::string command =
+        "sh '" + folder.file("by_hand.sh") + "' '" + path + "' > '" + folder.file("answer") + "'";
+    ASSERT_EQ(std::system(command.c_str()), 0);
+    EXPECT_EQ(test::textOf(folder.file("answer")), std::to_string(verifyLog(path)->rows) + "\n");
+}
+
+// ---- Mutations
+
+using Random = std::mt19937_64;
+
+std::int64_t pick(Random& random, std::int64_t low, std::int64_t high) {
+    return low + static_cast<std::int64_t>(random() % static_cast<std::uint64_t>(high - low + 1));
+}
+
+struct Row {
+    std::string hash;
+    std::string body;
+};
+
+Row rowAt(BehindTheBack& stranger, std::int64_t seq) {
+    const std::string where = " FROM event WHERE seq = " + std::to_string(seq);
+    return {stranger.text("SELECT hash" + where), stranger.text("SELECT body" + where)};
+}
+
+void put(BehindTheBack& stranger, std::int64_t seq, const Row& row) {
+    SQLite::Statement insert(
+        stranger.database(), "INSERT INTO event(chain, seq, hash, body) VALUES(1, ?, ?, ?)");
+    insert.bind(1, seq);
+    insert.bind(2, row.hash);
+    insert.bind(3, row.body);
+    insert.exec();
+}
+
+void drop(BehindTheBack& stranger, std::int64_t seq) {
+    stranger.database().exec("DELETE FROM event WHERE seq = " + std::to_string(seq));
+}
+
+void change(BehindTheBack& stranger, std::int64_t seq, const Row& row) {
+    drop(stranger, seq);
+    put(stranger, seq, row);
+}
+
+void shift(BehindTheBack& stranger, std::int64_t from, std::int64_t by) {
+    const std::string far = std::to_string(1'000'000);
+    stranger.database().exec(
+        "UPDATE event SET seq = seq + " + far + " WHERE seq >= " + std::to_string(from));
+    stranger.database().exec(
+        "UPDATE event SET seq = seq - " + far + " + " + std::to_string(by) +
+        " WHERE seq >= " + far);
+}
+
+/// Another digit or letter in the place of one in the values of a body; still canonical JSON,
+/// mostly.
+std::string touched(std::string body, Random& random) {
+    for (;;) {
+        const auto at =
+            static_cast<std::size_t>(pick(random, 0, static_cast<std::int64_t>(body.size()) - 1));
+        if (body[at] >= '1' && body[at] <= '8') {
+            ++body[at];
+            return body;
+        }
+    }
+}
+
+// One kind of tampering. `make` answers the first bad row, or nothing where it is no row that is
+// bad; -1: any row.
+struct Mutation {
+    const char* name;
+    std::function<std::int64_t(BehindTheBack&, Random&, std::int64_t rows)> make;
+};
+
+constexpr std::int64_t kAnyRow = INT64_MIN;
+
+const std::vector<Mutation>& mutations() {
+    static const std::vector<Mutation> all = {
+        {"changed body",
+         [](BehindTheBack& s, Random& r, std::int64_t rows) {
+             const auto seq = pick(r, 1, rows);
+             Row row = rowAt(s, seq);
+             row.body = touched(row.body, r);
+             // A changed n can meet another row's: then this is one row fewer as well.
+             s.database().exec("DROP INDEX event_once");
+             change(s, seq, row);
+             return seq;
+         }},
+        {"changed hash",
+         [](BehindTheBack& s, Random& r, std::int64_t rows) {
+             const auto seq = pick(r, 1, rows);
+             Row row = rowAt(s, seq);
+             row.hash = touched(row.hash, r);
+             change(s, seq, row);
+             return seq;
+         }},
+        {"changed body with its own hash made to fit",
+         [](BehindTheBack& s, Random& r, std::int64_t rows) {
+             const auto seq = pick(r, 2, rows - 1);
+             Row row = rowAt(s, seq);
+             const auto at = row.body.find("\"utc_ms\":1");
+             ++row.body[at + 9];
+             row.hash = chainHash(rowAt(s, seq - 1).hash, row.body);
+             change(s, seq, row);
+             return seq + 1; // the first that does not follow
+         }},
+        {"missing row",
+         [](BehindTheBack& s, Random& r, std::int64_t rows) {
+             const auto seq = pick(r, 1, rows - 1);
+             drop(s, seq);
+             return seq;
+         }},
+        {"missing row, the later ones moved up",
+         [](BehindTheBack& s, Random& r, std::int64_t rows) {
+             const auto seq = pick(r, 1, rows - 1);
+             drop(s, seq);
+             shift(s, seq + 1, -1);
+             return seq;
+         }},
+        {"cut tail",
+         [](BehindTheBack& s, Random& r, std::int64_t rows) {
+             const auto seq = pick(r, 1, rows);
+             s.database().exec("DELETE FROM event WHERE seq >= " + std::to_string(seq));
+             return seq;
+         }},
+        {"cut tail, the head's count moved back",
+         [](BehindTheBack& s, Random& r, std::int64_t rows) {
+             const auto seq = pick(r, 2, rows);
+             s.database().exec("DELETE FROM event WHERE seq >= " + std::to_string(seq));
+             s.database().exec("UPDATE chain SET seq = " + std::to_string(seq - 1));
+             return seq - 1;
+         }},
+        {"row added at the end",
+         [](BehindTheBack& s, Random& r, std::int64_t rows) {
+             const std::string body = test::stationRow(pick(r, 900, 999)).body;
+             put(s, rows + 1, {chainHash(rowAt(s, rows).hash, body), body});
+             return rows + 1;
+         }},
+        {"row added between, the later ones moved down",
+         [](BehindTheBack& s, Random& r, std::int64_t rows) {
+             const auto seq = pick(r, 2, rows);
+             const std::string body = test::stationRow(pick(r, 900, 999)).body;
+             const Row row{chainHash(rowAt(s, seq - 1).hash, body), body};
+             shift(s, seq, 1);
+             put(s, seq, row);
+             s.database().exec("UPDATE chain SET seq = seq + 1");
+             return seq + 1;
+         }},
+        {"row added before the first",
+         [](BehindTheBack& s, Random& r, std::int64_t) {
+             const auto seq = pick(r, -5, 0);
+             const std::string body = test::stationRow(pick(r, 900, 999)).body;
+             put(s, seq, {sha256Hex(body), body});
+             return seq;
+         }},
+        {"row added to a chain that is none",
+         [](BehindTheBack& s, Random& r, std::int64_t rows) {
+             s.database().exec(
+                 "INSERT INTO event(chain, seq, hash, body) SELECT 7, seq, hash, body FROM event "
+                 "WHERE seq = " +
+                 std::to_string(pick(r, 1, rows)));
+             return std::int64_t{0};
+         }},
+        {"two rows swapped",
+         [](BehindTheBack& s, Random& r, std::int64_t rows) {
+             const auto a = pick(r, 1, rows - 1);
+             const auto b = pick(r, a + 1, rows);
+             const Row first = rowAt(s, a);
+             const Row second = rowAt(s, b);
+             drop(s, a);
+             drop(s, b);
+             put(s, a, second);
+             put(s, b, first);
+             return a;
+         }},
+        {"two bodies swapped under their hashes",
+         [](BehindTheBack& s, Random& r, std::int64_t rows) {
+             const auto a = pick(r, 1, rows - 1);
+             const auto b = pick(r, a + 1, rows);
+             const Row first = rowAt(s, a);
+             const Row second = rowAt(s, b);
+             drop(s, a);
+             drop(s, b);
+             put(s, a, {first.hash, second.body});
+             put(s, b, {second.hash, first.body});
+             return a;
+         }},
+        {"changed head",
+         [](BehindTheBack& s, Random& r, std::int64_t rows) {
+             const std::string head = touched(s.text("SELECT head FROM chain"), r);
+             s.database().exec("UPDATE chain SET head = '" + head + "'");
+             return rows;
+         }},
+        {"changed count of the head",
+         [](BehindTheBack& s, Random& r, std::int64_t rows) {
+             const auto more = pick(r, 1, 9);
+             s.database().exec("UPDATE chain SET seq = seq + " + std::to_string(more));
+             return rows + 1;
+         }},
+        {"changed log id",
+         [](BehindTheBack& s, Random&, std::int64_t) {
+             s.database().exec("UPDATE chain SET log_id = '" + newUuid() + "'");
+             return std::int64_t{0};
+         }},
+        {"changed world",
+         [](BehindTheBack& s, Random&, std::int64_t) {
+             s.database().exec("UPDATE chain SET world = 'practice'");
+             return std::int64_t{0};
+         }},
+        {"changed document",
+         [](BehindTheBack& s, Random& r, std::int64_t) {
+             const auto at = pick(r, 0, 1);
+             SQLite::Statement update(
+                 s.database(), "UPDATE document SET body = CAST(? AS BLOB) WHERE sha256 = "
+                               "(SELECT sha256 FROM document ORDER BY sha256 LIMIT 1 OFFSET ?)");
+             update.bind(1, touched("{\"id\":\"1234567\"}", r));
+             update.bind(2, at);
+             update.exec();
+             return kAnyRow;
+         }},
+        {"document gone",
+         [](BehindTheBack& s, Random& r, std::int64_t) {
+             s.database().exec(
+                 "DELETE FROM document WHERE sha256 = (SELECT sha256 FROM document ORDER BY sha256 "
+                 "LIMIT 1 OFFSET " +
+                 std::to_string(pick(r, 0, 1)) + ")");
+             return kAnyRow;
+         }},
+        {"stale line in the list",
+         [](BehindTheBack& s, Random& r, std::int64_t) {
+             static const std::vector<std::string> columns = {
+                 "number = number + 1",      "opened_ms = opened_ms - 1",
+                 "day = '2029-12-31'",       "bench = 'x'",
+                 "material = 'x'",           "thickness_um = 1",
+                 "phase = 'closed '",        "open = 1 - open",
+                 "verdict = verdict || ' '", "findings = findings + 1",
+                 "events = events - 1",      "trouble = 'x'"};
+             s.database().exec(
+                 "UPDATE joint SET " + columns[static_cast<std::size_t>(pick(r, 0, 11))] +
+                 " WHERE id = " + std::to_string(pick(r, 1, 5)));
+             return std::int64_t{0};
+         }},
+        {"stale text of the list",
+         [](BehindTheBack& s, Random& r, std::int64_t) {
+             s.database().exec(
+                 "UPDATE joint_text SET text = 'nothing of note' WHERE rowid = " +
+                 std::to_string(pick(r, 1, 5)));
+             return std::int64_t{0};
+         }},
+        {"a line in the list that no events make", [](BehindTheBack& s, Random& r, std::int64_t) {
+             s.database().exec(
+                 "CREATE TEMP TABLE one AS SELECT * FROM joint WHERE id = " +
+                 std::to_string(pick(r, 1, 5)));
+             s.database().exec("UPDATE one SET weld = 'weld:forged', id = 99; INSERT INTO joint "
+                               "SELECT * FROM one");
+             return std::int64_t{0};
+         }}};
+    return all;
+}
+
+TEST(Verify, FindsEachOfAThousandMutationsMadeBehindItsBack) {
+    constexpr int kRounds = 48; // of 22 kinds
+    const test::ScratchFolder folder;
+    const std::string sound = folder.file("sound.log");
+    test::writeSampleLog(sound, test::FakeClock());
+    const std::int64_t rows = verifyLog(sound)->rows;
+    ASSERT_GT(rows, 70);
+    Random random(20300107);
+    int made = 0;
+    for (int round = 0; round < kRounds; ++round) {
+        for (const Mutation& mutation : mutations()) {
+            const std::string path = folder.file("mutated.log");
+            for (const char* tail : {"", "-wal", "-shm"}) {
+                std::filesystem::remove(path + tail);
+            }
+            std::filesystem::copy_file(sound, path);
+            std::int64_t bad = 0;
+            {
+                BehindTheBack stranger(path);
+                const std::string index =
+                    stranger.text("SELECT sql FROM sqlite_schema WHERE name = 'event_once'");
+                bad = mutation.make(stranger, random, rows);
+                if (stranger.number(
+                        "SELECT count(*) FROM sqlite_schema WHERE name = 'event_once'") == 0) {
+                    stranger.database().tryExec(index);
+                }
+            }
+            ++made;
+            const auto report = verifyLog(path);
+            ASSERT_TRUE(report.has_value()) << mutation.name << ": " << report.error().detail;
+            ASSERT_FALSE(report->ok) << mutation.name << ", round " << round;
+            ASSERT_TRUE(report->finding.has_value()) << mutation.name;
+            EXPECT_FALSE(report->finding->reason.empty()) << mutation.name;
+            if (bad == kAnyRow) {
+                EXPECT_GE(report->finding->seq, 1)
+                    << mutation.name << ": " << report->finding->reason;
+            } else {
+                EXPECT_EQ(report->finding->seq, bad)
+                    << mutation.name << ": " << report->finding->reason;
+            }
+        }
+    }
+    EXPECT_GE(made, 1000);
+}
+
+TEST(Verify, TellsTheFirstBadRowInASentence) {
+    const test::ScratchFolder folder;
+    const std::string path = folder.file("a.log");
+    test::writeSampleLog(path, test::FakeClock());
+    {
+        BehindTheBack stranger(path);
+        drop(stranger, 12);
+    }
+    EXPECT_EQ(verifyLog(path)->finding->reason, "row 12 is missing: after row 11 comes row 13");
+    {
+        BehindTheBack stranger(path);
+        stranger.database().exec("DELETE FROM event WHERE seq > 9");
+    }
+    const auto cut = verifyLog(path);
+    EXPECT_EQ(cut->finding->seq, 10);
+    EXPECT_NE(cut->finding->reason.find("missing at the end"), std::string::npos);
+}
+
+// What a bare chain can't see is said, not hidden.
+TEST(Verify, ATailCutWithItsHeadIsSeenByNoBareChainAndTheReportSaysSo) {
+    const test::ScratchFolder folder;
+    const std::string path = folder.file("a.log");
+    test::writeSampleLog(path, test::FakeClock());
+    std::int64_t rows = 0;
+    {
+        BehindTheBack stranger(path);
+        rows = stranger.number("SELECT seq - 1 FROM chain");
+        drop(stranger, rows + 1);
+        stranger.database().exec("UPDATE chain SET seq = seq - 1, head = (SELECT hash FROM event "
+                                 "ORDER BY seq DESC LIMIT 1)");
+    }
+    const auto report = verifyLog(path);
+    EXPECT_TRUE(report->ok);
+    EXPECT_EQ(
+        report->covered,
+        "no signature: rows 1.." + std::to_string(rows) + " are covered by the head row only");
+}
+
+// A chain made anew from a row on is sound as a chain; what is in the bodies is still judged.
+void rewrite(
+    const std::string& path, std::int64_t seq,
+    const std::function<std::string(std::string)>& edit) {
+    BehindTheBack stranger(path);
+    const auto rows = stranger.number("SELECT seq FROM chain");
+    std::string previous = stranger.text("SELECT genesis FROM chain");
+    for (std::int64_t at = 1; at <= rows; ++at) {
+        Row row = rowAt(stranger, at);
+        if (at == seq) {
+            row.body = edit(row.body);
+        }
+        row.hash = chainHash(previous, row.body);
+        previous = row.hash;
+        change(stranger, at, row);
+    }
+    stranger.database().exec("UPDATE chain SET head = '" + previous + "'");
+}
+
+TEST(Verify, JudgesBodiesAndFoldsUnderAChainMadeAnew) {
+    const test::ScratchFolder folder;
+    const std::string sound = folder.file("sound.log");
+    test::writeSampleLog(sound, test::FakeClock());
+    const std::int64_t locked = [&] {
+        BehindTheBack stranger(sound);
+        return stranger.number("SELECT min(seq) FROM event WHERE kind = 'plate_out'");
+    }();
+    const std::vector<std::tuple<std::int64_t, std::string, std::string, std::string>> edits = {
+        {1, "\"kind\":\"program_started\"", "\"kind\":\"program_startet\"", "unknown kind"},
+        {1, "\"v\":1", "\"v\":2", "version"},
+        {1, "\"d\":{}", "\"d\":{\"x\":1}", "missing, unknown or of the wrong type"},
+        {1, "\"d\":{}", "\"d\":{ }", "canonical"},
+        {1, "\"d\":{}", "\"d\":{\"x\":1.5}", "float"},
+        {2, "\"doc\":\"", "\"doc\":\"0", "not here"},
+        {locked, "\"kind\":\"plate_out\"", "\"kind\":\"faces_met\"", "does not fit"},
+        {locked, "\"d\":{}", "\"d\":{\"x\":1}", ""}};
+    for (const auto& [seq, was, now, words] : edits) {
+        const std::string path = folder.file("edited.log");
+        std::filesystem::copy_file(sound, path, std::filesystem::copy_options::overwrite_existing);
+        const std::string from = was;
+        const std::string to = now;
+        rewrite(path, seq, [&](const std::string& body) { return test::replaced(body, from, to); });
+        const auto report = verifyLog(path);
+        ASSERT_TRUE(report.has_value());
+        ASSERT_FALSE(report->ok) << now;
+        EXPECT_EQ(report->finding->seq, seq) << now << ": " << report->finding->reason;
+        EXPECT_NE(report->finding->reason.find(words), std::string::npos)
+            << report->finding->reason;
+    }
+}
+
+TEST(Verify, NoticesGuardsThatWereTakenAwayOrThingsThatWereAdded) {
+    const test::ScratchFolder folder;
+    const std::string sound = folder.file("sound.log");
+    test::writeSampleLog(sound, test::FakeClock());
+    for (const char* tampering :
+         {"DROP TRIGGER event_no_update",
+          "DROP TRIGGER joint_gone; CREATE TRIGGER joint_gone AFTER DELETE ON joint BEGIN SELECT "
+          "1; END",
+          "CREATE TRIGGER mine AFTER INSERT ON event BEGIN SELECT 1; END", "CREATE TABLE mine(x)",
+          "DROP INDEX event_once"}) {
+        const std::string path = folder.file("tampered.log");
+        std::filesystem::copy_file(sound, path, std::filesystem::copy_options::overwrite_existing);
+        SQLite::Database(path, SQLite::OPEN_READWRITE).exec(tampering);
+        const auto report = verifyLog(path);
+        ASSERT_TRUE(report.has_value()) << tampering;
+        EXPECT_FALSE(report->ok) << tampering;
+    }
+}
+
+/// All that a log must keep, as SQLite alone reads it; a sentence instead if it can't.
+std::string everything(const std::string& path) {
+    std::string out;
+    try {
+        SQLite::Database database(path);
+        for (const char* sql :
+             {"SELECT no || log_id || world || genesis || seq || head FROM chain NOT INDEXED ORDER "
+              "BY no",
+              "SELECT chain || ' ' || seq || hash || body FROM event NOT INDEXED ORDER BY seq",
+              "SELECT sha256 || hex(body) FROM document NOT INDEXED ORDER BY rowid"}) {
+            SQLite::Statement query(database, sql);
+            while (query.executeStep()) {
+                out += query.getColumn(0).getString() + "\n";
+            }
+        }
+    } catch (const SQLite::Exception& thrown) {
+        out += thrown.what();
+    }
+    return out;
+}
+
+TEST(Verify, NoticesRottenBytesWhereverTheyTouchWhatTheLogMustKeep) {
+    const test::ScratchFolder folder;
+    const std::string sound = folder.file("sound.log");
+    test::writeSampleLog(sound, test::FakeClock());
+    const std::string bytes = test::textOf(sound);
+    const std::string kept = everything(sound);
+    Random random(7);
+    int touchedSomething = 0;
+    for (int i = 0; i < 300; ++i) {
+        const std::string path = folder.file("rotten.log");
+        std::string rotten = bytes;
+        // Behind the header page's first 100 bytes, which say whose file it is.
+        const auto at = static_cast<std::size_t>(
+            pick(random, 100, static_cast<std::int64_t>(bytes.size()) - 8));
+        for (std::size_t k = 0; k < 8; ++k) {
+            rotten[at + k] = static_cast<char>(random() & 0xFFU);
+        }
+        std::ofstream(path, std::ios::binary) << rotten;
+        const auto report = verifyLog(path);
+        if (everything(path) != kept) {
+            ++touchedSomething;
+            EXPECT_TRUE(!report || !report->ok) << "byte " << at;
+        }
+    }
+    // Bytes in no use (free space, the cache) may rot unseen; if none of the others did, nothing
+    // was tested.
+    EXPECT_GT(touchedSomething, 30);
+}
+
+} // namespace
+} // namespace seamclock
