@@ -349,5 +349,60 @@ TEST(Tables, OfPvdfHaveSoakCellsThatTheFormulaMeets) {
     }
 }
 
+// The cells of PVDF's cooling column themselves (from memory, fair confidence): where the formula
+// is longer they don't show in a plan.
+TEST(Tables, OfPvdfKeepTheCoolingCellsThatTheFormulaHides) {
+    const Procedure procedure = test::shippedProcedure("pvdf-dvs2207-15");
+    const Curve& cells = procedure.cooling.at(0).minutes.curves.at(0);
+    ASSERT_TRUE(cells.isTable);
+    const std::vector<std::pair<double, double>> kLower{{1.9, 5}, {3.5, 6}, {5.5, 8.5},
+                                                        {10, 14}, {15, 19}, {20, 25}};
+    const std::vector<std::pair<double, double>> kUpper{{3.5, 6}, {5.5, 8.5}, {10, 14},
+                                                        {15, 19}, {20, 25},   {25, 32}};
+    ASSERT_EQ(cells.pieces.size(), kLower.size());
+    for (std::size_t i = 0; i < kLower.size(); ++i) {
+        const Piece& piece = cells.pieces[i];
+        EXPECT_DOUBLE_EQ(inMillimetres(piece.from), kLower[i].first);
+        EXPECT_DOUBLE_EQ(inMillimetres(piece.to), kUpper[i].first);
+        EXPECT_NEAR(piece.at(piece.from), kLower[i].second, 1e-9); // a line's two coefficients
+        EXPECT_NEAR(piece.at(piece.to), kUpper[i].second, 1e-9);
+    }
+}
+
+// About 20 °C is seen for PE-HD 2005; for the others 20 °C is common practice, no source. Soak from
+// its target to a tenth above is our judgement, for all.
+TEST(Tables, SayTheirReferenceAmbientAndSoakTolerance) {
+    for (const auto& [id, standing] : std::vector<std::pair<const char*, Standing>>{
+             {"pe-hd-dvs2207-1-2005", kSeen},
+             {"pe-hd-dvs2207-1-2015", kPractice},
+             {"pp-dvs2207-11", kPractice},
+             {"pvdf-dvs2207-15", kPractice}}) {
+        const Procedure procedure = test::shippedProcedure(id);
+        EXPECT_NEAR(procedure.referenceAmbient.inCelsius(), 20, 1e-9) << id; // stored in kelvin
+        EXPECT_EQ(procedure.referenceAmbientSource.standing, standing) << id;
+        EXPECT_EQ(procedure.soakLowPercent, 0) << id;
+        EXPECT_EQ(procedure.soakHighPercent, 10) << id;
+        EXPECT_EQ(procedure.soakTolerance.standing, kPractice) << id;
+        for (const CoolingClass& each : procedure.cooling) {
+            EXPECT_EQ(each.minutes.source.standing, kMemory) << id;
+        }
+    }
+}
+
+TEST(Tables, DeclareWhatTheyLack) {
+    const auto gaps = [](const char* id) { return test::shippedProcedure(id).gaps; };
+    EXPECT_TRUE(gaps("pe-hd-dvs2207-1-2005").empty());
+    EXPECT_TRUE(gaps("pvdf-dvs2207-15").empty());
+    ASSERT_EQ(gaps("pp-dvs2207-11").size(), 1U);
+    EXPECT_EQ(gaps("pp-dvs2207-11")[0].value, "soak_s");
+    EXPECT_DOUBLE_EQ(inMillimetres(gaps("pp-dvs2207-11")[0].from), 1.0);
+    EXPECT_DOUBLE_EQ(inMillimetres(gaps("pp-dvs2207-11")[0].to), 4.5);
+    ASSERT_EQ(gaps("pe-hd-dvs2207-1-2015").size(), 4U);
+    for (const KnownGap& gap : gaps("pe-hd-dvs2207-1-2015")) {
+        EXPECT_DOUBLE_EQ(inMillimetres(gap.from), 50) << gap.value;
+        EXPECT_DOUBLE_EQ(inMillimetres(gap.to), 70) << gap.value;
+    }
+}
+
 } // namespace
 } // namespace seamclock
