@@ -102,9 +102,15 @@ void keepTakeable(std::vector<std::int64_t>& takeable, const Event& event) {
     }
 }
 
-/// What take-backs and backdatings leave: events with their instants, before any correction of
-/// values.
-std::vector<Retained> standing(const std::vector<Event>& events) {
+/// An event that still stands, at its weld time; `earlier` is by how much it was backdated.
+struct Kept {
+    const Event* event;
+    WeldTime t;
+    Milliseconds earlier;
+};
+
+/// What take-backs and backdatings leave, before any correction of values.
+std::vector<Kept> kept(const std::vector<Event>& events) {
     std::set<std::int64_t> gone;
     std::map<std::int64_t, Milliseconds> earlier;
     for (const Event& event : events) {
@@ -114,7 +120,7 @@ std::vector<Retained> standing(const std::vector<Event>& events) {
             earlier[dated->targetN] += dated->earlier;
         }
     }
-    std::vector<Retained> out;
+    std::vector<Kept> out;
     if (events.empty()) {
         return out;
     }
@@ -131,13 +137,9 @@ std::vector<Retained> standing(const std::vector<Event>& events) {
         if (answer || gone.count(event.n) != 0) {
             continue;
         }
-        Retained one{event.n, timeOn(clock, event.at), event.at, event.by, event.d};
-        if (const auto found = earlier.find(event.n); found != earlier.end()) {
-            one.t = one.t + -found->second;
-            one.at.boot -= found->second;
-            one.at.utc -= found->second;
-        }
-        out.push_back(std::move(one));
+        const auto found = earlier.find(event.n);
+        const Milliseconds by = found == earlier.end() ? Milliseconds{0} : found->second;
+        out.push_back({&event, timeOn(clock, event.at) + -by, by});
     }
     return out;
 }
@@ -156,18 +158,20 @@ Result<Weld> stepThrough(const std::vector<Event>& events) {
         }
         last = &event.at;
     }
-    for (const Retained& one : standing(events)) {
-        if (std::holds_alternative<WeldOpened>(one.d) ||
-            std::holds_alternative<ClockBridged>(one.d)) {
+    for (const Kept& one : kept(events)) {
+        const WeldDetail& detail = one.event->d;
+        if (std::holds_alternative<WeldOpened>(detail) ||
+            std::holds_alternative<ClockBridged>(detail)) {
             continue;
         }
-        if (const auto* replaced = std::get_if<PlanReplaced>(&one.d)) {
+        if (const auto* replaced = std::get_if<PlanReplaced>(&detail)) {
             weld->plan = replaced->plan;
         }
-        auto next = step(weld->plan, weld->state, one.d, one.t);
+        auto next = step(weld->plan, weld->state, detail, one.t);
         if (!next) {
             return fail(
-                next.error().code, "n " + std::to_string(one.n) + ": " + next.error().detail);
+                next.error().code,
+                "n " + std::to_string(one.event->n) + ": " + next.error().detail);
         }
         weld->state = std::move(*next);
     }
@@ -194,15 +198,15 @@ Result<void> checkBackdating(const Weld& weld, const Event& event) {
                        " ms earlier is not allowed: 1 to 10000 ms in all");
     }
     std::optional<WeldTime> previous;
-    for (const Retained& one : standing(weld.events)) {
-        if (one.n == dated.targetN) {
+    for (const Kept& one : kept(weld.events)) {
+        if (one.event->n == dated.targetN) {
             if (previous && (one.t + -dated.earlier).lo < previous->lo) {
                 return refused(event, "the step would come before the one it follows");
             }
         } else if (
-            one.n < dated.targetN &&
-            (isTakeable(one.d) || std::holds_alternative<WeldOpened>(one.d) ||
-             std::holds_alternative<ClockBridged>(one.d))) {
+            one.event->n < dated.targetN &&
+            (isTakeable(one.event->d) || std::holds_alternative<WeldOpened>(one.event->d) ||
+             std::holds_alternative<ClockBridged>(one.event->d))) {
             previous = one.t;
         }
     }
@@ -370,7 +374,13 @@ Result<Weld> fold(const std::vector<Event>& events) {
 }
 
 std::vector<Retained> retained(const std::vector<Event>& events) {
-    std::vector<Retained> out = standing(events);
+    std::vector<Retained> out;
+    for (const auto& one : kept(events)) {
+        Instant at = one.event->at;
+        at.boot -= one.earlier;
+        at.utc -= one.earlier;
+        out.push_back({one.event->n, one.t, at, one.event->by, one.event->d});
+    }
     for (const Event& event : events) {
         if (const auto* correction = std::get_if<ValueCorrected>(&event.d)) {
             applyCorrection(*correction, out);
