@@ -106,7 +106,11 @@ Result<OutFile> OutFile::open(const std::string& path) {
     }
     OutFile out;
     out.m_path = path;
-    out.m_file.reset(std::fopen((path + kBeside).c_str(), "wb"));
+    // A device or a pipe is written straight into: a rename would replace it.
+    std::error_code code;
+    const bool plain = !fs::exists(path, code) || fs::is_regular_file(path, code);
+    out.m_written = plain ? path + kBeside : path;
+    out.m_file.reset(std::fopen(out.m_written.c_str(), "wb"));
     if (!out.m_file) {
         return notWritten(path, lastSystemWord());
     }
@@ -122,7 +126,9 @@ void OutFile::write(std::string_view text) {
 
 void OutFile::discard() {
     m_file.reset();
-    std::remove((m_path + kBeside).c_str());
+    if (m_written != m_path) {
+        std::remove(m_written.c_str());
+    }
 }
 
 Result<void> OutFile::finish() {
@@ -130,13 +136,15 @@ Result<void> OutFile::finish() {
         m_trouble = lastSystemWord();
     }
     m_file.reset();
-    const std::string beside = m_path + kBeside;
-    if (m_trouble.empty() && std::rename(beside.c_str(), m_path.c_str()) == 0) {
+    const bool beside = m_written != m_path;
+    if (m_trouble.empty() && beside && std::rename(m_written.c_str(), m_path.c_str()) != 0) {
+        m_trouble = lastSystemWord();
+    }
+    if (m_trouble.empty()) {
         return {};
     }
-    const std::string why = m_trouble.empty() ? lastSystemWord() : m_trouble;
-    std::remove(beside.c_str());
-    return notWritten(m_path, why);
+    discard();
+    return notWritten(m_path, m_trouble);
 }
 
 Result<std::vector<ProcedureDocument>> shippedProcedures() {

@@ -38,6 +38,7 @@ private:
         void operator()(std::FILE* file) const { std::fclose(file); }
     };
     std::string m_path;
+    std::string m_written;
     std::unique_ptr<std::FILE, Close> m_file;
     std::string m_trouble;
 };

@@ -332,6 +332,9 @@ void showResult(
     }
     terminal.write(recordText(result.record, extras));
     terminal.write("\n" + verdictText(result.record));
+    for (const std::int64_t number : result.leftOpen) {
+        terminal.write(fmt::format("Joint {} still stands open in this log.\n", number));
+    }
     terminal.write("\nThe log: " + onOneLine(result.logPath) + "\n");
 }
 

@@ -67,7 +67,7 @@ bool isIn(const Range (&ranges)[size], std::uint32_t value) {
     });
 }
 
-std::size_t columnsOf(std::uint32_t value) {
+std::size_t widthOf(std::uint32_t value) {
     return isIn(kNarrowless, value) ? 0 : isIn(kWide, value) ? 2 : 1;
 }
 
@@ -77,7 +77,7 @@ std::size_t bytesThatFit(std::string_view text, std::size_t columns) {
     std::size_t used = 0;
     while (at < text.size()) {
         const auto sign = decode(text, at);
-        used += sign ? columnsOf(sign->value) : 1;
+        used += sign ? widthOf(sign->value) : 1;
         if (used > columns && at > 0) {
             break;
         }
@@ -87,9 +87,48 @@ std::size_t bytesThatFit(std::string_view text, std::size_t columns) {
 }
 
 std::string padded(std::string text, std::size_t columns) {
-    const std::size_t has = seamclock::columnsOf(text);
+    const std::size_t has = columnsOf(text);
     text.append(columns > has ? columns - has : 0, ' ');
     return text;
+}
+
+constexpr std::size_t kBetween = 2;
+constexpr std::size_t kNarrowest = 12;
+
+/// As wide as their widest cells; where that is too much for the line, the widest columns give way.
+std::vector<std::size_t>
+fittingWidths(const std::vector<std::vector<std::string>>& rows, std::size_t indent) {
+    std::vector<std::size_t> widths;
+    for (const auto& row : rows) {
+        widths.resize(std::max(widths.size(), row.size()));
+        for (std::size_t i = 0; i < row.size(); ++i) {
+            widths[i] = std::max(widths[i], columnsOf(row[i]));
+        }
+    }
+    std::size_t total = indent;
+    for (const std::size_t width : widths) {
+        total += width + kBetween;
+    }
+    while (total > kTextColumns + kBetween) {
+        const auto widest = std::max_element(widths.begin(), widths.end());
+        if (*widest <= kNarrowest) {
+            break;
+        }
+        --*widest;
+        --total;
+    }
+    return widths;
+}
+
+std::vector<std::string> linesOf(const std::string& text) {
+    std::vector<std::string> lines;
+    std::size_t from = 0;
+    for (std::size_t end = text.find('\n'); end != std::string::npos; end = text.find('\n', from)) {
+        lines.push_back(text.substr(from, end - from));
+        from = end + 1;
+    }
+    lines.push_back(text.substr(from));
+    return lines;
 }
 
 std::string fromParts(std::int64_t parts, int digits, int decimals) {
@@ -117,7 +156,7 @@ std::size_t columnsOf(std::string_view utf8) {
     std::size_t columns = 0;
     for (std::size_t at = 0; at < utf8.size();) {
         const auto sign = decode(utf8, at);
-        columns += sign ? columnsOf(sign->value) : 1;
+        columns += sign ? widthOf(sign->value) : 1;
         at += sign ? sign->bytes : 1;
     }
     return columns;
@@ -171,25 +210,23 @@ std::string wrapped(std::string_view text, std::size_t indent, std::size_t colum
 }
 
 std::string aligned(const std::vector<std::vector<std::string>>& rows, std::size_t indent) {
-    std::vector<std::size_t> widths;
-    for (const auto& row : rows) {
-        for (std::size_t i = 0; i + 1 < row.size(); ++i) {
-            widths.resize(std::max(widths.size(), i + 1));
-            widths[i] = std::max(widths[i], columnsOf(row[i]));
-        }
-    }
+    const std::vector<std::size_t> widths = fittingWidths(rows, indent);
     std::string text;
     for (const auto& row : rows) {
-        std::string line(indent, ' ');
+        std::vector<std::vector<std::string>> cells;
+        std::size_t height = 1;
         for (std::size_t i = 0; i < row.size(); ++i) {
-            if (i + 1 < row.size()) {
-                line += padded(row[i], widths[i] + 2);
-            } else {
-                line += wrapped(row[i], columnsOf(line));
-            }
+            cells.push_back(linesOf(wrapped(row[i], 0, widths[i])));
+            height = std::max(height, cells.back().size());
         }
-        line.erase(line.find_last_not_of(' ') + 1);
-        text += line + "\n";
+        for (std::size_t k = 0; k < height; ++k) {
+            std::string line(indent, ' ');
+            for (std::size_t i = 0; i < cells.size(); ++i) {
+                line += padded(k < cells[i].size() ? cells[i][k] : "", widths[i] + kBetween);
+            }
+            line.erase(line.find_last_not_of(' ') + 1);
+            text += line + "\n";
+        }
     }
     return text;
 }

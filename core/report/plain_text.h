@@ -28,9 +28,9 @@ std::string onOneLine(std::string_view text);
 /// word cut.
 std::string wrapped(std::string_view text, std::size_t indent, std::size_t columns = kTextColumns);
 
-/// Left-aligned cells under each other, two blanks apart; the last column is wrapped to what is
-/// left. Rows may have fewer cells than others. Each line ends with a line feed and has no blanks
-/// at its end.
+/// Left-aligned cells under each other, two blanks apart, each line within 100 columns: where they
+/// don't fit, the widest columns are wrapped. Rows may have fewer cells than others. Each line ends
+/// with a line feed and has no blanks at its end.
 std::string aligned(const std::vector<std::vector<std::string>>& rows, std::size_t indent = 2);
 
 /// "16.7" from 16667 with one decimal; zeros at the end are left away ("17" from 17000).

@@ -88,17 +88,46 @@ std::string headText(const WeldRecord& record) {
     return aligned(rows);
 }
 
+/// Without its unit, which stands behind the next value.
+std::string bare(std::int64_t value, const SetActual& row) {
+    return row.unit == "Pa" ? fromMillionths(value, 6) : fromThousandths(value);
+}
+
 std::string limits(const SetActual& row, const WeldPlan& plan) {
     const auto value = [&](std::int64_t v) { return valueInWords(v, row.unit, plan); };
     std::string text = row.set ? value(*row.set) : "";
     if (row.low && row.high) {
-        text += fmt::format("{}{} to {}", row.set ? ", " : "", value(*row.low), value(*row.high));
+        text +=
+            fmt::format("{}{} to {}", row.set ? ", " : "", bare(*row.low, row), value(*row.high));
     } else if (row.low) {
         text += (row.set ? ", at least " : "at least ") + value(*row.low);
     } else if (row.high) {
         text += (row.set ? ", at most " : "at most ") + value(*row.high);
     }
     return text.empty() ? "-" : text;
+}
+
+/// A check's words tell what to do; here the shorter name of what was read stands.
+std::string itemInWords(const std::string& item) {
+    if (item == "plate_temperature") {
+        return "plate on its face";
+    }
+    if (item == "gap" || item == "clamping_gap") {
+        return item == "gap" ? "gap" : "gap, second sheet";
+    }
+    if (item == "scale_zero") {
+        return "scale without load";
+    }
+    if (item == "alignment_bead") {
+        return "bead in alignment";
+    }
+    if (item == "bead_k") {
+        return "bead K";
+    }
+    if (item == "misalignment") {
+        return "faces out of line";
+    }
+    return codeInWords(item);
 }
 
 std::string setAndActualText(const WeldRecord& record, const Bench* bench) {
@@ -109,7 +138,7 @@ std::string setAndActualText(const WeldRecord& record, const Bench* bench) {
             actual += " (" + onOneLine(row.place) + ")";
         }
         rows.push_back(
-            {codeInWords(row.item), limits(row, record.plan), actual,
+            {itemInWords(row.item), limits(row, record.plan), actual,
              row.n == 0 ? "" : std::to_string(row.n)});
     }
     return "\nSet and actual\n" + aligned(rows);
@@ -239,8 +268,6 @@ std::string recordText(const WeldRecord& record, const RecordExtras& extras) {
         headline(fmt::format("Joint {} ({})", record.opened.number, toString(record.opened.type)));
     text += verdictText(record) + "\n" + headText(record);
     text += setAndActualText(record, extras.bench) + timesText(record);
-    text += listText("Checks", record.checks, record.plan);
-    text += listText("Release", record.releases, record.plan);
     text += listText("Reasons given", record.reasons, record.plan);
     text += listText("Remarks", record.remarks, record.plan);
     text += listText("Photos", record.photos, record.plan);

@@ -159,6 +159,12 @@ std::string bulleted(const std::vector<std::string>& lines) {
     return text;
 }
 
+/// Whether a source's own text ends with its standing already, whatever its first letter.
+bool endsWithWords(const std::string& text, const std::string& words) {
+    return text.size() >= words.size() &&
+           text.compare(text.size() - words.size() + 1, std::string::npos, words, 1) == 0;
+}
+
 std::string sources(const WeldPlan& plan) {
     // One source usually stands behind several values: it is told once, with their names before it.
     std::vector<std::pair<Source, std::string>> bySource;
@@ -168,17 +174,18 @@ std::string sources(const WeldPlan& plan) {
             ++found;
         }
         if (found == bySource.end()) {
-            bySource.emplace_back(entry.source, entry.value);
+            bySource.emplace_back(entry.source, codeInWords(entry.value));
         } else {
-            found->second += ", " + entry.value;
+            found->second += "; " + codeInWords(entry.value);
         }
     }
     std::vector<std::string> lines;
     lines.reserve(bySource.size());
     for (const auto& [source, values] : bySource) {
+        const std::string text = onOneLine(source.text);
+        const std::string standing = standingInWords(source.standing);
         lines.push_back(
-            onOneLine(values) + ": " + onOneLine(source.text) + " [" +
-            standingInWords(source.standing) + "]");
+            values + ": " + text + (endsWithWords(text, standing) ? "" : " [" + standing + "]"));
     }
     return bulleted(lines);
 }
@@ -202,7 +209,7 @@ std::string weldCard(const WeldPlan& plan, const Bench* bench) {
     if (!plan.isComplete()) {
         std::string lacking;
         for (const std::string& name : plan.missing) {
-            lacking += (lacking.empty() ? "" : ", ") + onOneLine(name);
+            lacking += (lacking.empty() ? "" : ", ") + codeInWords(name);
         }
         text += wrapped("Not ready to weld. No value for: " + lacking + ".", 0) + "\n\n";
     }

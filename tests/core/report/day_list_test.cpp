@@ -1,0 +1,87 @@
+#include "core/report/day_list.h"
+#include "core/report/plain_text.h"
+#include "tests/core/report/lines.h"
+#include "tests/support/story.h"
+
+#include <algorithm>
+#include <gtest/gtest.h>
+#include <nlohmann/json.hpp>
+
+namespace seamclock {
+namespace {
+
+using nlohmann::json;
+using test::holds;
+using test::Story;
+
+JointLine line() {
+    return lineOf(record(Story().close().weld()));
+}
+
+TEST(DayList, HasALineForEachJointUnderItsDay) {
+    JointLine older = line();
+    older.number = 6;
+    older.day = "2030-01-12";
+    older.verdict = "out of limits";
+    older.findings = 2;
+    const std::string text = dayListText({line(), older});
+    EXPECT_TRUE(holds(text, "2030-01-13\n----------\n")) << text;
+    EXPECT_TRUE(holds(text, "2030-01-12\n----------\n"));
+    const std::string first = test::lineWith(text, "S3");
+    EXPECT_TRUE(holds(first, "7  ") && holds(first, "PE-HD 8 × 860 mm")) << first;
+    EXPECT_TRUE(holds(first, "within limits")) << first;
+    EXPECT_TRUE(holds(text, "out of limits (2 reasons)"));
+    EXPECT_EQ(dayListText({}), "");
+}
+
+TEST(DayList, SaysWhereAnOpenJointIs) {
+    const JointLine open = lineOf(record(Story().buildUp().weld()));
+    EXPECT_TRUE(holds(dayListText({open}), "cooling"));
+}
+
+TEST(DayList, PrintsADifferingVerdictBesideTheStoredOne) {
+    JointLine changed = line();
+    changed.verdictNow = "out of limits";
+    EXPECT_TRUE(
+        holds(dayListText({changed}), "within limits; by this program's rules: out of limits"));
+}
+
+TEST(DayList, KeepsToAHundredColumns) {
+    JointLine wordy = line();
+    wordy.trouble = std::string(300, 'x') + "\x1b[1m";
+    for (const std::string& one : test::linesOf(dayListText({wordy}))) {
+        EXPECT_LE(columnsOf(one), kTextColumns) << one;
+    }
+}
+
+TEST(DayList, HasAsManyCellsInARowAsInItsHeader) {
+    const auto commas = [](const std::string& row) {
+        return std::count(row.begin(), row.end(), ',');
+    };
+    EXPECT_EQ(commas(dayListHeader()), commas(dayListRow(line())));
+    EXPECT_EQ(dayListHeader().substr(dayListHeader().size() - 2), "\r\n");
+    EXPECT_TRUE(holds(dayListHeader(), "thickness_mm,length_mm"));
+    EXPECT_TRUE(holds(dayListRow(line()), "2030-01-13T06:00:00.000Z"));
+}
+
+TEST(DayList, DefusesAFormulaInASeamsName) {
+    JointLine nasty = line();
+    nasty.seam = "=HYPERLINK(1)";
+    EXPECT_TRUE(holds(dayListRow(nasty), ",'=HYPERLINK(1),"));
+}
+
+TEST(DayList, IsJsonWithStableKeys) {
+    const json j = json::parse(jointLineJson(line()));
+    for (const char* key :
+         {"weld", "number", "type", "opened_utc", "day_local", "bench", "opened_by", "material",
+          "thickness_mm", "length_mm", "procedure", "state", "open", "verdict", "reasons", "events",
+          "seam"}) {
+        EXPECT_TRUE(j.contains(key)) << key;
+    }
+    EXPECT_EQ(j["length_mm"], 860.0);
+    EXPECT_FALSE(j["open"]);
+    EXPECT_FALSE(j.contains("trouble"));
+}
+
+} // namespace
+} // namespace seamclock

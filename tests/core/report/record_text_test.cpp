@@ -1,0 +1,170 @@
+#include "core/report/plain_text.h"
+#include "core/report/record_text.h"
+#include "core/weld/intent.h"
+#include "tests/core/report/lines.h"
+#include "tests/support/story.h"
+
+#include <gtest/gtest.h>
+
+namespace seamclock {
+namespace {
+
+using std::chrono::seconds;
+using test::holds;
+using test::lineWith;
+using test::Story;
+
+Bench benchOfTheStory() {
+    // The invented plan's force of 1032 N and drag of 20 N at 15.5 mm over a zero of 0.5 mm: about
+    // 70 N/mm.
+    Bench bench;
+    bench.id = "bench-a";
+    bench.scale = {"mm", 500, 500, 40'000, {newtons(70)}, Force()};
+    return bench;
+}
+
+std::string textOf(const Weld& weld, RecordExtras extras = {}) {
+    return recordText(record(weld), extras);
+}
+
+TEST(RecordText, HoldsWhatTheTradeWritesDown) {
+    // DVS 2207-1's annex, seen and from memory: order, part, both sheets, bench, welder, date,
+    // size, ambient, weather guard, plate, drag, pressures and forces, bead, the five times,
+    // remarks, both signatures.
+    Story story;
+    story.inspect().then(RemarkMade{"edge gap 0.3 mm at the back"});
+    story.then(closing(story.weld()));
+    const std::string text = textOf(story.weld());
+    for (const char* words :
+         {"Joint 7",
+          "Date",
+          "2030-01-13T06:00:00.000Z",
+          "Order",
+          "Part or seam",
+          "S3",
+          "Welder",
+          "person:op-1",
+          "bench-a",
+          "Sheet 1",
+          "Maker One, batch batch 11",
+          "Sheet 2",
+          "PE-HD natural",
+          "melt flow 0.3",
+          "8 × 860 mm",
+          "20 °C, seam shielded",
+          "plate temperature",
+          "drag",
+          "alignment",
+          "soak",
+          "changeover",
+          "build-up",
+          "cooling",
+          "edge gap 0.3 mm at the back",
+          "Signed, welder",
+          "Signed, supervisor"}) {
+        EXPECT_TRUE(holds(text, words)) << words << "\n" << text;
+    }
+}
+
+TEST(RecordText, SetsActualBesideSet) {
+    const std::string text = textOf(Story().close().weld());
+    const std::string plate = lineWith(text, "plate on its face");
+    EXPECT_TRUE(holds(plate, "210 °C, 200 to 220 °C")) << plate;
+    EXPECT_TRUE(holds(plate, "211 °C (middle, face left)")) << plate;
+    const std::string changeover = lineWith(text, "  changeover");
+    EXPECT_TRUE(holds(changeover, "at most 6.4 s")) << changeover;
+    EXPECT_TRUE(holds(changeover, "4.000 s")) << changeover;
+    const std::string cooling = lineWith(text, "  cooling");
+    EXPECT_TRUE(holds(cooling, "at least 11:30")) << cooling;
+    EXPECT_TRUE(holds(cooling, "11:30.000")) << cooling;
+}
+
+TEST(RecordText, ListsEveryEventWithItsNumberAndInstant) {
+    const Weld weld = Story().close().weld();
+    const std::vector<std::string> lines = test::linesOf(textOf(weld));
+    std::size_t found = 0;
+    for (const Event& event : weld.events) {
+        const std::string start = std::to_string(event.n) + "  " + utcTimeOfDay(event.at.utc);
+        for (const std::string& line : lines) {
+            const std::size_t at = line.find_first_not_of(' ');
+            found += at != std::string::npos && line.compare(at, start.size(), start) == 0 ? 1 : 0;
+        }
+    }
+    EXPECT_EQ(found, weld.events.size());
+}
+
+TEST(RecordText, ShowsTheCuesBetweenTheEventsOnlyWhenAsked) {
+    const Weld weld = Story().close().weld();
+    RecordExtras extras;
+    EXPECT_FALSE(holds(textOf(weld, extras), ">>"));
+    extras.cues = true;
+    const std::string text = textOf(weld, extras);
+    EXPECT_TRUE(holds(text, ">>  get ready")) << text;
+    EXPECT_TRUE(holds(text, ">>  count-in 3"));
+    EXPECT_TRUE(holds(text, ">>  act now"));
+    EXPECT_LT(text.find("get ready"), text.find("plate out\n"));
+}
+
+TEST(RecordText, GivesTheVerdictWithEveryReason) {
+    Story story;
+    story.soak().wait(Milliseconds(8'800)).then(FacesMet{});
+    story.wait(seconds(6)).then(ReadingTaken{ReadingPhase::Joining, 15'500});
+    const WeldRecord now = record(story.weld());
+    const std::string text = verdictText(now);
+    EXPECT_TRUE(holds(text, "Verdict: incomplete\n")) << text;
+    ASSERT_GE(now.verdict.findings.size(), 2U);
+    for (const Finding& finding : now.verdict.findings) {
+        EXPECT_TRUE(holds(text, std::string(toString(finding.grade)))) << finding.text;
+        EXPECT_TRUE(holds(text, finding.text.substr(0, 40))) << text;
+    }
+}
+
+TEST(RecordText, ShowsAStoredVerdictBesideADifferentNewOne) {
+    WeldRecord changed = record(Story().close().weld());
+    EXPECT_FALSE(holds(verdictText(changed), "Stored at closing")) << "they are the same";
+    changed.verdict.word = VerdictWord::OutOfLimits;
+    changed.verdict.findings = {
+        {"changeover", Grade::Out, 6'400, 8'800, "ms", "Changeover took 8.8 s."}};
+    const std::string text = verdictText(changed);
+    EXPECT_TRUE(holds(text, "Verdict: out of limits\n"));
+    EXPECT_TRUE(holds(text, "Stored at closing, by rules 1: within limits\n")) << text;
+}
+
+TEST(RecordText, WorksOutForcesOnlyWithTheBench) {
+    const WeldRecord now = record(Story().close().weld());
+    const Bench bench = benchOfTheStory();
+    RecordExtras extras;
+    EXPECT_TRUE(holds(lineWith(recordText(now, extras), "joining force"), "1032 N"));
+    extras.bench = &bench;
+    // (15.5 − 0.5) mm · 70 N/mm − 20 N drag = 1030 N
+    EXPECT_TRUE(holds(lineWith(recordText(now, extras), "joining force"), "1030 N"));
+}
+
+TEST(RecordText, SaysHowAnAbortedWeldEnded) {
+    Story story;
+    story.soak().then(WeldAborted{"cut_out", "bead missing at the back"});
+    const std::string text = textOf(story.weld());
+    EXPECT_TRUE(holds(text, "stopped: cut out, bead missing at the back")) << text;
+    EXPECT_TRUE(holds(text, "Verdict: incomplete"));
+}
+
+TEST(RecordText, KeepsToAHundredColumnsWhateverPeopleType) {
+    Story story;
+    story.inspect().then(RemarkMade{"\x1b[2J" + std::string(250, 'w') + " \n\xFF end"});
+    RecordExtras extras;
+    extras.cues = true;
+    story.then(closing(story.weld()));
+    for (const std::string& line : test::linesOf(textOf(story.weld(), extras))) {
+        EXPECT_LE(columnsOf(line), kTextColumns) << line;
+        EXPECT_EQ(line.find('\x1b'), std::string::npos) << line;
+    }
+}
+
+TEST(RecordText, MayLeaveTheEventsToWhoeverShowedThemAlready) {
+    RecordExtras extras;
+    extras.events = false;
+    EXPECT_FALSE(holds(textOf(Story().close().weld(), extras), "\nEvents"));
+}
+
+} // namespace
+} // namespace seamclock

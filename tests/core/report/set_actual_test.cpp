@@ -1,0 +1,101 @@
+#include "core/report/set_actual.h"
+#include "tests/support/story.h"
+
+#include <gtest/gtest.h>
+
+namespace seamclock {
+namespace {
+
+using test::Story;
+
+std::vector<SetActual> rowsOf(const std::vector<SetActual>& rows, const std::string& item) {
+    std::vector<SetActual> some;
+    for (const SetActual& row : rows) {
+        if (row.item == item) {
+            some.push_back(row);
+        }
+    }
+    return some;
+}
+
+Bench bench() {
+    Bench one;
+    one.scale = {"mm", 500, 500, 40'000, {newtons(40), newtons(30)}, newtons(14)};
+    return one;
+}
+
+TEST(SetActual, NamesTheEventThatEachActualValueComesFrom) {
+    const WeldRecord now = record(Story().close().weld());
+    int named = 0;
+    for (const SetActual& row : setAndActual(now, nullptr)) {
+        EXPECT_EQ(row.actual.has_value(), row.n != 0) << row.item;
+        if (row.n == 0) {
+            continue;
+        }
+        ++named;
+        const Event& event = now.events.at(static_cast<std::size_t>(row.n - 1));
+        EXPECT_TRUE(
+            std::holds_alternative<CheckMade>(event.d) ||
+            std::holds_alternative<ReadingTaken>(event.d) ||
+            std::holds_alternative<BeadMeasured>(event.d))
+            << row.item;
+    }
+    EXPECT_GE(named, 6);
+}
+
+TEST(SetActual, HoldsPlannedReadingsThatWereNeverTaken) {
+    const WeldRecord now = record(Story().weld());
+    for (const char* item :
+         {"plate_temperature", "alignment_reading", "soak_reading", "joining_reading",
+          "alignment_bead", "misalignment"}) {
+        const auto rows = rowsOf(setAndActual(now, nullptr), item);
+        ASSERT_EQ(rows.size(), 1U) << item;
+        EXPECT_FALSE(rows.front().actual) << item;
+    }
+    EXPECT_TRUE(rowsOf(setAndActual(now, nullptr), "recheck_reading").empty());
+}
+
+TEST(SetActual, TurnsAReadingIntoTheForceOnTheFaces) {
+    // (15.5 − 0.5) · (40 + 30) − 14 preload − 20 drag = 1016 N; over 8 mm · 860 mm that is 0.147674
+    // N/mm².
+    const WeldRecord now = record(Story().close().weld());
+    const Bench springs = bench();
+    const auto rows = setAndActual(now, &springs);
+    const auto force = rowsOf(rows, "joining_force");
+    ASSERT_EQ(force.size(), 1U);
+    EXPECT_EQ(force.front().set, 1'032'000);
+    EXPECT_EQ(force.front().actual, 1'016'000);
+    const auto pressure = rowsOf(rows, "joining_pressure");
+    ASSERT_EQ(pressure.size(), 1U);
+    EXPECT_EQ(pressure.front().low, 140'000);
+    EXPECT_EQ(pressure.front().high, 160'000);
+    EXPECT_EQ(pressure.front().actual, 147'674);
+}
+
+TEST(SetActual, LetsFrictionHoldTheTableOnInSoak) {
+    // Coming down, drag adds: (1.5 − 0.5) · 70 − 14 + 20 = 76 N against at most 137.6 N.
+    Story story;
+    story.align().then(ReadingTaken{ReadingPhase::Soak, 1'500});
+    const Bench springs = bench();
+    const auto force = rowsOf(setAndActual(record(story.weld()), &springs), "soak_force");
+    ASSERT_FALSE(force.empty());
+    EXPECT_EQ(force.back().high, 137'600);
+    EXPECT_FALSE(force.back().set);
+    EXPECT_EQ(force.back().actual, 76'000);
+}
+
+TEST(SetActual, HasOneLineForEachPlaceOfABead) {
+    Story story;
+    story.release();
+    story.then(BeadMeasured{10'000, 9'000, 3'000, 400, 100});
+    story.then(BeadMeasured{850'000, 9'500, 3'100, -50, 900});
+    const auto rows = setAndActual(record(story.weld()), nullptr);
+    const auto k = rowsOf(rows, "bead_k");
+    ASSERT_EQ(k.size(), 2U);
+    EXPECT_EQ(k[1].actual, -50);
+    EXPECT_EQ(k[1].place, "at 850 mm");
+    EXPECT_EQ(rowsOf(rows, "misalignment")[1].high, 800);
+}
+
+} // namespace
+} // namespace seamclock
