@@ -21,7 +21,7 @@ int lineAt(std::string_view text, std::size_t position) {
     return 1 + static_cast<int>(std::count(text.begin(), end, '\n'));
 }
 
-std::string escaped(std::string key) {
+std::string escaped(const std::string& key) {
     std::string out;
     for (const char c : key) {
         if (c == '~') {

@@ -355,7 +355,7 @@ private:
         for (const auto& [phase, pascals] :
              {std::pair{"alignment", m_plan.alignmentPa}, std::pair{"joining", m_plan.joiningPa}}) {
             if (pascals) {
-                if (const auto shown = canBeShown(readings, phase, forceAt(*pascals)); !shown) {
+                if (auto shown = canBeShown(readings, phase, forceAt(*pascals)); !shown) {
                     return shown;
                 }
             }
