@@ -119,7 +119,7 @@ GapRule readGapRule(JsonReader& root) {
 
 std::vector<std::string> readReleaseOrder(JsonReader& root) {
     const char* const key = "release_order";
-    const auto order = root.texts(key);
+    auto order = root.texts(key);
     for (auto step = order.begin(); step != order.end(); ++step) {
         if (std::find(kReleaseSteps.begin(), kReleaseSteps.end(), *step) == kReleaseSteps.end()) {
             root.complain(key, "\"" + *step + "\" is not one of " + allowedSteps());
