@@ -112,7 +112,7 @@ TEST_F(CliLog, VerifiesByHandWithPrintfAndSha256sum) {
     ASSERT_EQ(
         cli.run("log export --what chain --log " + log + " --out " + cli.path("chain.txt")).status,
         0);
-    const std::string script = R"(
+    const std::string script = R"sh(
 {
     read -r _ id world
     prev=$(printf 'seamclock-log/1\n%s\n%s' "$id" "$world" | sha256sum | cut -d' ' -f1)
@@ -123,14 +123,14 @@ TEST_F(CliLog, VerifiesByHandWithPrintfAndSha256sum) {
         prev=$hash rows=$((rows + 1))
     done
     echo "$rows rows, head $prev"
-} < chain.txt)";
+} < chain.txt)sh";
     ASSERT_EQ(shell(cli, script), 0) << answer(cli);
-const json j = cli.json("log verify --log " + log);
-EXPECT_EQ(
-    answer(cli),
-    std::to_string(j["rows"].get<int>()) + " rows, head " + j["head"].get<std::string>() + "\n");
-EXPECT_EQ(shell(cli, "sed -i '5s/person/Person/' chain.txt; " + script.substr(1)), 0);
-EXPECT_NE(answer(cli).find("row 4 is not what was written"), std::string::npos) << answer(cli);
+    const json j = cli.json("log verify --log " + log);
+    EXPECT_EQ(
+        answer(cli), std::to_string(j["rows"].get<int>()) + " rows, head " +
+                         j["head"].get<std::string>() + "\n");
+    EXPECT_EQ(shell(cli, "sed -i '5s/person/Person/' chain.txt; " + script.substr(1)), 0);
+    EXPECT_NE(answer(cli).find("row 4 is not what was written"), std::string::npos) << answer(cli);
 }
 
 TEST_F(CliLog, IsFoundDamagedWhenOneByteOfARowChanged) {
@@ -161,7 +161,7 @@ TEST_F(CliLog, ExportsCsvThatAnIndependentReaderReadsBack) {
             .status,
         0);
     // python3's csv module is the judge of the form, and its json module of the events' own values.
-    const std::string script = R"(python3 - <<'END'
+    const std::string script = R"py(python3 - <<'END'
 import csv, json
 def rows(name):
     raw = open(name, 'rb').read()
@@ -178,7 +178,7 @@ for e in events:
     json.loads(e['d'])
     assert len(e['hash']) == 64
 print(sum(e['kind'] == 'faces_met' for e in events), sum(e['kind'] == 'weld_opened' for e in events))
-END)";
+END)py";
     ASSERT_EQ(shell(cli, script), 0) << answer(cli);
     EXPECT_EQ(
         answer(cli),

@@ -18,7 +18,8 @@ TEST(Wording, NeverUsesTheWordsThatThisProgramAvoids) {
     for (int kind = 0; kind <= static_cast<int>(CueKind::CoolingDone); ++kind) {
         texts.push_back(cueInWords({static_cast<CueKind>(kind), {}, {}, 1}));
     }
-    for (const Event& event : test::Story().close().weld().events) {
+    const Weld weld = test::Story().close().weld();
+    for (const Event& event : weld.events) {
         texts.push_back(eventInWords(event.d, plan));
     }
     for (const std::string& text : texts) {
