@@ -3,6 +3,7 @@
 #include "app/cli/files.h"
 #include "app/cli/numbers.h"
 #include "app/cli/output_json.h"
+#include "core/base/plain_number.h"
 #include "core/bench/calibration.h"
 #include "core/report/plain_text.h"
 #include "core/report/wording.h"
@@ -21,7 +22,7 @@ struct BenchCall {
 };
 
 std::string rounded(double value) {
-    return shortNumber(std::round(value * 1e3) / 1e3);
+    return plainNumber(std::round(value * 1e3) / 1e3);
 }
 
 std::string fitText(const ScaleFit& fit) {

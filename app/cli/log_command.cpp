@@ -27,7 +27,6 @@ namespace seamclock {
 namespace {
 
 constexpr std::int64_t kLongestList = 10'000;
-constexpr std::int64_t kHighestJoint = 1'000'000'000;
 
 struct LogCall {
     std::string log;
@@ -140,26 +139,16 @@ Result<std::string> chooseWeld(const LogCall& call, LogReader& reader) {
     if (call.weld) {
         return call.weld->rfind("weld:", 0) == 0 ? *call.weld : "weld:" + *call.weld;
     }
-    if (!call.joint) {
-        JointFilter newest;
-        newest.limit = 1;
-        const auto lines = reader.joints(newest);
-        if (!lines) {
-            return tl::unexpected(lines.error());
-        }
-        if (lines->empty()) {
-            return fail(
-                ErrorCode::Missing, inQuotes(call.log) + " holds no joint yet; allowed: a log with "
-                                                         "at least one");
-        }
-        return lines->front().weld;
-    }
     const auto highest = reader.highestNumber();
     if (!highest) {
         return tl::unexpected(highest.error());
     }
-    const auto number = parseInteger(
-        "--joint", *call.joint, 1, std::clamp<std::int64_t>(*highest, 1, kHighestJoint));
+    if (*highest < 1) {
+        return fail(
+            ErrorCode::Missing,
+            inQuotes(call.log) + " holds no joint yet; allowed: a log with at least one");
+    }
+    const auto number = call.joint ? parseInteger("--joint", *call.joint, 1, *highest) : *highest;
     if (!number) {
         return tl::unexpected(number.error());
     }
@@ -169,7 +158,7 @@ Result<std::string> chooseWeld(const LogCall& call, LogReader& reader) {
     }
     if (welds->empty()) {
         return fail(
-            ErrorCode::Missing, "--joint " + inQuotes(*call.joint) +
+            ErrorCode::Missing, "--joint " + inQuotes(std::to_string(*number)) +
                                     " is not in this log; allowed: a number that log list shows, "
                                     "up to " +
                                     std::to_string(*highest));
@@ -576,7 +565,8 @@ void addLog(CLI::App& root, Commands& commands, Terminal& terminal) {
     CLI::App* list = log->add_subcommand("list", "The joints, newest first.");
     addFilter(*list, *call);
     list->add_option("--limit", call->limit, "at most so many joints, 1 to 10000 (100)");
-    CLI::App* show = log->add_subcommand("show", "The record of one joint: the newest, or");
+    CLI::App* show =
+        log->add_subcommand("show", "The record of one joint: of the highest number, or");
     show->add_option("--joint", call->joint, "the joint with this number");
     show->add_option("--weld", call->weld, "the joint with this weld:UUID");
     show->add_flag("--cues", call->cues, "with the signals that were due");

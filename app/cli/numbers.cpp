@@ -1,5 +1,6 @@
 #include "app/cli/numbers.h"
 
+#include "core/base/plain_number.h"
 #include "core/report/plain_text.h"
 
 #include <charconv>
@@ -35,12 +36,6 @@ tl::unexpected<Error> refused(
 
 } // namespace
 
-std::string shortNumber(double value) {
-    char text[32];
-    const auto end = std::to_chars(text, text + sizeof text, value).ptr;
-    return std::string(text, end);
-}
-
 std::string inQuotes(std::string_view value) {
     std::string line = onOneLine(value.substr(0, 4 * kLongestQuote));
     if (columnsOf(line) > kLongestQuote) {
@@ -51,7 +46,7 @@ std::string inQuotes(std::string_view value) {
 }
 
 std::string Allowed::inWords() const {
-    return shortNumber(low) + " to " + shortNumber(high) + (unit.empty() ? "" : " " + unit);
+    return plainNumber(low) + " to " + plainNumber(high) + (unit.empty() ? "" : " " + unit);
 }
 
 Result<double> parseNumber(std::string_view option, std::string_view text, const Allowed& allowed) {

@@ -28,9 +28,6 @@ parseInteger(std::string_view option, std::string_view text, std::int64_t low, s
 /// Any 64 bits, written in decimal.
 Result<std::uint64_t> parseSeed(std::string_view option, std::string_view text);
 
-/// 10, 0.15, 1e+20: the shortest form that reads back as the same number.
-std::string shortNumber(double value);
-
 /// A value in a sentence: in quotes, on one line, cut after 60 columns.
 std::string inQuotes(std::string_view value);
 

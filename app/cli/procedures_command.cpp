@@ -3,6 +3,7 @@
 #include "app/cli/files.h"
 #include "app/cli/numbers.h"
 #include "app/cli/output_json.h"
+#include "core/base/plain_number.h"
 #include "core/report/plain_text.h"
 #include "core/report/wording.h"
 
@@ -22,7 +23,7 @@ struct ProceduresCall {
 };
 
 std::string rounded(double value) {
-    return shortNumber(std::round(value * 1e6) / 1e6);
+    return plainNumber(std::round(value * 1e6) / 1e6);
 }
 
 std::string range(Length from, Length to) {
