@@ -15,7 +15,7 @@ namespace {
 constexpr std::int64_t kVersion = 1;
 
 // --- out
-// -----------------------------------------------------------------------------------------------------------
+// --- out
 
 template <class Value>
 void putIf(Json& json, const char* key, const std::optional<Value>& value) {
@@ -168,7 +168,7 @@ Json detailJson(const WeldDetail& detail) {
 }
 
 // --- in
-// ------------------------------------------------------------------------------------------------------------
+// --- in
 
 /// Takes an object apart, field by field; the first thing wrong is kept, and what nobody asked for
 /// is wrong too.
