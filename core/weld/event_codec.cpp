@@ -15,7 +15,6 @@ namespace {
 constexpr std::int64_t kVersion = 1;
 
 // --- out
-// --- out
 
 template <class Value>
 void putIf(Json& json, const char* key, const std::optional<Value>& value) {
@@ -167,7 +166,6 @@ Json detailJson(const WeldDetail& detail) {
         detail);
 }
 
-// --- in
 // --- in
 
 /// Takes an object apart, field by field; the first thing wrong is kept, and what nobody asked for

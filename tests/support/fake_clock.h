@@ -22,8 +22,12 @@ public:
         const std::lock_guard<std::mutex> held(m_mutex);
         return m_now;
     }
-    void wait(Milliseconds gap) { change([&](Instant& at) { at.boot += gap, at.utc += gap; }); }
-    void setWallClock(Milliseconds by) { change([&](Instant& at) { at.utc += by; }); }
+    void wait(Milliseconds gap) {
+        change([&](Instant& at) { at.boot += gap, at.utc += gap; });
+    }
+    void setWallClock(Milliseconds by) {
+        change([&](Instant& at) { at.utc += by; });
+    }
     /// The machine starts again; its wall clock then shows `off` more than before.
     void reboot(Milliseconds off, const std::string& bootId = "boot-2") {
         change([&](Instant& at) {

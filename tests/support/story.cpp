@@ -77,7 +77,9 @@ Story::Story(const WeldPlan& plan) : Story(inventedOpening(plan)) {}
 
 // 2030-01-13T06:00:00Z, two hours after the machine's start.
 Story::Story(const WeldOpened& opened)
-    : m_now{Milliseconds{7'200'000}, "boot-1", Milliseconds{1'894'514'400'000}, std::chrono::minutes{60}},
+    : m_now(
+          {Milliseconds{7'200'000}, "boot-1", Milliseconds{1'894'514'400'000},
+           std::chrono::minutes{60}}),
       m_weld(opening(opened, m_now)) {}
 
 Story& Story::wait(Milliseconds step) {
