@@ -4,9 +4,12 @@
 #include "app/cli/numbers.h"
 
 #include <CLI/CLI.hpp>
+#include <algorithm>
 #include <csignal>
 #include <exception>
 #include <new>
+#include <string>
+#include <vector>
 
 namespace seamclock {
 namespace {
@@ -32,6 +35,10 @@ std::string pathOf(const CLI::App& root, const CLI::App& command) {
     return path.empty() ? "" : path + ": ";
 }
 
+std::string nameOf(const CLI::Option& option) {
+    return option.nonpositional() ? option.get_name() : option.get_name(true);
+}
+
 std::string allowedWords(const CLI::App& command) {
     std::string words;
     const auto add = [&words](const std::string& word) {
@@ -41,26 +48,47 @@ std::string allowedWords(const CLI::App& command) {
         add(below->get_name());
     }
     for (const CLI::Option* option : command.get_options()) {
-        add(option->nonpositional() ? option->get_name() : option->get_name(true));
+        add(nameOf(*option));
     }
     return words;
 }
 
-/// What a complaint of the parser is about, as its option's own description says what is allowed.
-std::string allowedFor(const CLI::App& command, const std::string& complaint) {
+/// The option that a complaint of the parser is about, if any.
+const CLI::Option* optionIn(const CLI::App& command, const std::string& complaint) {
     for (const CLI::Option* option : command.get_options()) {
-        const std::string name =
-            option->nonpositional() ? option->get_name() : option->get_name(true);
+        const std::string name = nameOf(*option);
         const std::size_t at = complaint.find(name);
-        const bool whole =
-            at != std::string::npos &&
-            (at + name.size() == complaint.size() ||
-             std::string_view(" :,").find(complaint[at + name.size()]) != std::string_view::npos);
+        const std::size_t end = at + name.size();
+        const bool whole = at != std::string::npos &&
+                           (end == complaint.size() ||
+                            std::string_view(" :,").find(complaint[end]) != std::string_view::npos);
         if (whole) {
-            return "; allowed: " + option->get_description();
+            return option;
         }
     }
-    return "; allowed: " + allowedWords(command);
+    return nullptr;
+}
+
+/// The parser's complaint in our words, with what is allowed instead.
+std::string sentenceFor(const CLI::App& command, const CLI::ParseError& error) {
+    const std::string what = error.what();
+    const CLI::Option* option = optionIn(command, what);
+    if (option == nullptr) {
+        return what + "; allowed: " + allowedWords(command);
+    }
+    const std::string name = nameOf(*option);
+    if (option->get_items_expected_max() == 0) {
+        return name + " takes no value; allowed: " + name + " alone";
+    }
+    const std::string allowed = "; allowed: " + option->get_description();
+    if (dynamic_cast<const CLI::RequiredError*>(&error) != nullptr) {
+        return name + " is required" + allowed;
+    }
+    if (dynamic_cast<const CLI::ArgumentMismatch*>(&error) != nullptr) {
+        const bool tooMany = what.find("At Most") != std::string::npos;
+        return name + (tooMany ? " is given more than once" : " needs a value") + allowed;
+    }
+    return what + allowed;
 }
 
 int complainOf(const CLI::App& root, const CLI::ParseError& error) {
@@ -72,10 +100,41 @@ int complainOf(const CLI::App& root, const CLI::ParseError& error) {
             path + inQuotes(left.front()) +
             " is not known here; allowed: " + allowedWords(command));
     } else {
-        const std::string what = error.what();
-        Terminal::complain(path + what + allowedFor(command, what));
+        Terminal::complain(path + sentenceFor(command, error));
     }
     return kUsage;
+}
+
+/// The words of the call, last first, as the parser wants them. "--drag=" becomes two words, since
+/// the parser would otherwise take the next option for its value.
+std::vector<std::string> wordsOf(int argc, const char* const* argv) {
+    std::vector<std::string> words;
+    for (int i = 1; i < argc; ++i) {
+        std::string word = argv[i];
+        if (word.size() > 3 && word.rfind("--", 0) == 0 && word.find('=') == word.size() - 1) {
+            word.pop_back();
+            words.push_back(word);
+            word.clear();
+        }
+        words.push_back(std::move(word));
+    }
+    std::reverse(words.begin(), words.end());
+    return words;
+}
+
+/// An option's value never looks like an option: then its own is missing.
+void refuseOptionsAsValues(CLI::App& command) {
+    for (CLI::Option* option : command.get_options()) {
+        if (option->get_items_expected_max() > 0) {
+            option->check([](const std::string& value) {
+                return value.rfind("--", 0) == 0 ? "needs a value before " + inQuotes(value)
+                                                 : std::string();
+            });
+        }
+    }
+    for (CLI::App* below : command.get_subcommands(nullptr)) {
+        refuseOptionsAsValues(*below);
+    }
 }
 
 int finished(Terminal& terminal, int status) {
@@ -120,8 +179,9 @@ int readAndRun(int argc, const char* const* argv) {
     addBench(root, commands, terminal);
     addRehearse(root, commands, terminal);
     addLog(root, commands, terminal);
+    refuseOptionsAsValues(root);
     try {
-        root.parse(argc, argv);
+        root.parse(wordsOf(argc, argv));
     } catch (const CLI::CallForHelp&) {
         terminal.write(root.help());
         return finished(terminal, kDone);

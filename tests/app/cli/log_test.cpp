@@ -207,41 +207,5 @@ TEST_F(CliLog, ExportsTheSameToAFileAsToTheTerminal) {
         1);
 }
 
-TEST(CliRecover, FindsAKilledRehearsalInItsPhase) {
-    // Killed as soon as the program says that the last check (event 15 of this seam) is on disk;
-    // alignment may have started by then.
-    const Cli cli;
-    const std::string open = cli.path("open.log");
-    ASSERT_EQ(
-        shell(
-            cli, "mkfifo told; " + Cli::program() +
-                     " rehearse --true-time --hand 0 --saved --seam S2 --log open.log >told & "
-                     "grep -m1 -q 'saved 15$' <told; found=$?; kill -9 $!; wait $!; exit $found"),
-        0)
-        << answer(cli);
-    const json j = cli.json("log recover --log " + open);
-    ASSERT_EQ(j["open"].size(), 1U) << j;
-    const json& weld = j["open"][0];
-    ASSERT_GE(weld["events"], 15);
-    const bool aligning = weld["events"] > 15;
-    EXPECT_EQ(weld["phase"], aligning ? "aligning" : "preparing");
-    EXPECT_EQ(weld["clock"], "same boot");
-    EXPECT_EQ(weld["next"], "goes_on");
-    if (aligning) {
-        EXPECT_GE(weld["in_phase_s"]["low"], 0.0);
-        EXPECT_EQ(weld["in_phase_s"]["low"], weld["in_phase_s"]["high"]);
-    }
-    const std::string text = cli.run("log recover --log " + open).out;
-    EXPECT_NE(text.find(aligning ? "in alignment" : "being prepared"), std::string::npos) << text;
-    EXPECT_EQ(cli.run("log verify --log " + open).status, 0);
-}
-
-TEST(CliRecover, FindsNothingInALogOfClosedWelds) {
-    const Cli cli;
-    cli.json("rehearse --log " + cli.path("closed.log"));
-    EXPECT_EQ(cli.json("log recover --log " + cli.path("closed.log"))["open"], json::array());
-    EXPECT_EQ(cli.run("log recover --log " + cli.path("closed.log")).out, "no open weld\n");
-}
-
 } // namespace
 } // namespace seamclock

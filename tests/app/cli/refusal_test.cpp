@@ -110,7 +110,12 @@ TEST(CliRefusal, OfWordsSaysWhatIsAllowed) {
         {"log export --log x --what all", {"--what", "all", "joints, records, events, chain"}},
         {"procedures show", {"ID"}},
         {"procedures sing", {"\"sing\"", "show", "check"}},
-        {"plan --json=maybe " + kSheet.substr(5) + "--length 1000", {"--json"}},
+        {"plan --thickness= --length 900 --procedure pp-dvs2207-11",
+         {"--thickness \"\" is not a number"}},
+        {"plan --length --procedure pp-dvs2207-11 --thickness 10", {"--length", "needs a value"}},
+        {kSheet + "--length 1000 --drag", {"--drag", "needs a value", "0 to 100000"}},
+        {kSheet + "--length 1000 --thickness 12", {"--thickness", "more than once"}},
+        {"plan --json=maybe " + kSheet.substr(5) + "--length 1000", {"--json takes no value"}},
     };
     for (const Refusal& row : rows) {
         expectRefused(cli, row);
