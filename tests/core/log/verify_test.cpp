@@ -126,8 +126,8 @@ std::string touched(std::string body, Random& random) {
     }
 }
 
-// One kind of tampering. `make` answers the first bad row, or nothing where it is no row that is
-// bad; -1: any row.
+// One kind of tampering. `make` answers the first bad row, or 0 where it is no row that is
+// bad; kAnyRow: whichever.
 struct Mutation {
     const char* name;
     std::function<std::int64_t(BehindTheBack&, Random&, std::int64_t rows)> make;
