@@ -1,6 +1,7 @@
-// What becomes of a weld over a power cut: the whole table of state, word and wall clock. The rules are contracts.md
-// §4 ("a bridge over a reboot is an interval … lo = 0, hi = max(Δutc, 0)"; confirmed 0 to 12 h; "only cooling goes on
-// after a reboot; before the lock the default is abort").
+// What becomes of a weld over a power cut: the whole table of state, word and wall clock. The rules
+// are contracts.md §4 ("a bridge over a reboot is an interval … lo = 0, hi = max(Δutc, 0)";
+// confirmed 0 to 12 h; "only cooling goes on after a reboot; before the lock the default is
+// abort").
 #include "core/session/after_cut.h"
 
 #include "core/weld/cues.h"
@@ -20,7 +21,7 @@ namespace {
 struct Stage {
     const char* name;
     std::function<void(Story&)> tell;
-    bool goesOn;  // by itself, after a reboot
+    bool goesOn; // by itself, after a reboot
 };
 
 std::vector<Stage> stages() {
@@ -86,12 +87,9 @@ TEST(AfterACut, EveryStateWordAndWallClockGivesWhatTheRulesSay) {
         Milliseconds deltaUtc;
         bool canBeConfirmed;
     };
-    const std::vector<Passed> cuts{{hours(-1), false},
-                                   {Milliseconds(-1), false},
-                                   {Milliseconds(0), true},
-                                   {minutes(5), true},
-                                   {hours(12), true},
-                                   {hours(12) + Milliseconds(1), false},
+    const std::vector<Passed> cuts{{hours(-1), false},      {Milliseconds(-1), false},
+                                   {Milliseconds(0), true}, {minutes(5), true},
+                                   {hours(12), true},       {hours(12) + Milliseconds(1), false},
                                    {hours(24 * 400), false}};
     for (const Stage& stage : stages()) {
         Story story;
@@ -104,16 +102,16 @@ TEST(AfterACut, EveryStateWordAndWallClockGivesWhatTheRulesSay) {
             EXPECT_EQ(
                 afterCut(weld, at), stage.goesOn ? AfterCut::Bridge : AfterCut::AbortByDefault);
             const Milliseconds high = std::max(cut.deltaUtc, Milliseconds(0));
-            const BridgeBasis unsure = cut.deltaUtc < Milliseconds(0) ? BridgeBasis::Backwards
-                                                                      : BridgeBasis::Unconfirmed;
+            const BridgeBasis unsure =
+                cut.deltaUtc < Milliseconds(0) ? BridgeBasis::Backwards : BridgeBasis::Unconfirmed;
             const WeldDetail open = ClockBridged{"boot-1", Milliseconds(0), high, unsure};
 
             const auto byDefault = settle(weld, at, RebootWord::None);
             ASSERT_TRUE(byDefault) << row;
             ASSERT_EQ(byDefault->size(), stage.goesOn ? 1U : 2U) << row;
             EXPECT_EQ(byDefault->front(), open) << row;
-            EXPECT_EQ(phaseName(after(weld, *byDefault, at).state),
-                      stage.goesOn ? stage.name : "aborted")
+            EXPECT_EQ(
+                phaseName(after(weld, *byDefault, at).state), stage.goesOn ? stage.name : "aborted")
                 << row;
             if (!stage.goesOn) {
                 EXPECT_EQ(std::get<WeldAborted>(byDefault->back()).reason, "power_cut") << row;

@@ -16,10 +16,11 @@ Instant at(std::int64_t bootMs, std::int64_t utcMs, const std::string& bootId = 
 TEST(ClockWatch, NoticesMoreThanTwoSecondsInEitherDirectionAndNotTwo) {
     struct Row {
         std::int64_t deltaUtc;
-        std::int64_t jump;  // 0: none
+        std::int64_t jump; // 0: none
     };
-    for (const Row& row : {Row{10'000, 0}, Row{12'000, 0}, Row{12'001, 2001}, Row{8'000, 0},
-                           Row{7'999, -2001}, Row{-3'590'000, -3'600'000}}) {
+    for (const Row& row :
+         {Row{10'000, 0}, Row{12'000, 0}, Row{12'001, 2001}, Row{8'000, 0}, Row{7'999, -2001},
+          Row{-3'590'000, -3'600'000}}) {
         ClockWatch watch;
         EXPECT_FALSE(watch.see(at(100'000, 7'000'000)));
         const auto jump = watch.see(at(110'000, 7'000'000 + row.deltaUtc));

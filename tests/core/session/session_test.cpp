@@ -1,0 +1,337 @@
+#include "core/session/session.h"
+
+#include "core/base/uuid.h"
+#include "core/log/log_reader.h"
+#include "core/log/recover.h"
+#include "core/log/world.h"
+#include "tests/support/demo_order.h"
+#include "tests/support/fake_clock.h"
+#include "tests/support/scratch_folder.h"
+
+#include <gtest/gtest.h>
+
+using namespace seamclock;
+using namespace seamclock::test;
+using std::chrono::minutes;
+using std::chrono::seconds;
+
+namespace {
+
+constexpr const char* kIlva = "person:ilva";
+
+/// A program that runs on one log: it can be ended (or cut off) and started again.
+class Program {
+public:
+    explicit Program(const std::string& path) : m_path(path) { start(); }
+
+    void start() {
+        auto writer = LogWriter<Production>::open(m_path, clock);
+        ASSERT_TRUE(writer) << writer.error().detail;
+        m_writer.emplace(std::move(*writer));
+        auto session = Session<Production>::start(*m_writer, clock);
+        ASSERT_TRUE(session) << session.error().detail;
+        m_session.emplace(std::move(*session));
+    }
+    /// Rows are on disk, but nobody says goodbye.
+    void cut() {
+        ASSERT_TRUE(m_writer->flush());
+        m_session.reset();
+        m_writer.reset();
+    }
+    void restart() {
+        cut();
+        start();
+    }
+
+    Session<Production>& session() { return *m_session; }
+    LogWriter<Production>& writer() { return *m_writer; }
+    std::string open(std::size_t seam = 0) {
+        WeldOrder order = orderOf(kDemoSeams.at(seam));
+        order.type = WeldType::Production;
+        const auto weld = session().open(order, kIlva);
+        EXPECT_TRUE(weld) << (weld ? "" : weld.error().detail);
+        return weld ? weld->id() : "";
+    }
+    Weld act(const std::string& weld, WeldDetail detail) {
+        auto next = session().act(weld, Intent{{}, kIlva, std::move(detail)});
+        EXPECT_TRUE(next) << (next ? "" : next.error().detail);
+        return next ? *next : *session().find(weld);
+    }
+    void prepare(const std::string& weld) {
+        for (const std::string& check :
+             std::vector<std::string>(m_session->find(weld)->plan.checks)) {
+            CheckMade made;
+            made.check = check;
+            made.passed = true;
+            if (check == "plate_temperature") {
+                made.valueMc = m_session->find(weld)->plan.plate->targetMc;
+            }
+            act(weld, made);
+            clock.wait(seconds(5));
+        }
+    }
+    /// To the lock; alignment takes as long as is said.
+    void toCooling(const std::string& weld, Milliseconds alignment = seconds(60)) {
+        const WeldPlan plan = m_session->find(weld)->plan;
+        prepare(weld);
+        act(weld, AlignmentStarted{});
+        clock.wait(alignment);
+        act(weld, SoakStarted{});
+        clock.wait(plan.soak->target);
+        act(weld, PlateOut{});
+        clock.wait(*plan.changeoverMax - Milliseconds(500));
+        act(weld, FacesMet{});
+        clock.wait(plan.buildUp->target);
+        act(weld, ReadingTaken{ReadingPhase::Joining, plan.scale->joining.setMilli});
+        act(weld, PressureLocked{});
+    }
+    void toTheEnd(const std::string& weld) {
+        const WeldPlan plan = m_session->find(weld)->plan;
+        clock.wait(plan.cooling->atLeast);
+        for (const std::string& step : plan.releaseOrder) {
+            act(weld, ReleaseStep{step});
+            clock.wait(seconds(5));
+        }
+        act(weld, BeadMeasured{{}, 4000, 2500, 300, 100});
+        act(weld, closing(*m_session->find(weld)));
+    }
+
+    FakeClock clock;
+
+private:
+    std::string m_path;
+    std::optional<LogWriter<Production>> m_writer;
+    std::optional<Session<Production>> m_session;
+};
+
+LogReader reading(const std::string& path) {
+    auto reader = LogReader::open(path);
+    EXPECT_TRUE(reader) << (reader ? "" : reader.error().detail);
+    return std::move(*reader);
+}
+
+int count(const std::vector<std::string>& bodies, const std::string& part) {
+    int found = 0;
+    for (const std::string& body : bodies) {
+        found += body.find(part) != std::string::npos ? 1 : 0;
+    }
+    return found;
+}
+
+template <class Kind>
+int countOf(const Weld& weld) {
+    int found = 0;
+    for (const Event& event : weld.events) {
+        found += std::holds_alternative<Kind>(event.d) ? 1 : 0;
+    }
+    return found;
+}
+
+class SessionTest : public ::testing::Test {
+protected:
+    ScratchFolder m_folder;
+    std::string m_path = m_folder.file("shop.seamlog");
+    Program m_program{m_path};
+};
+
+} // namespace
+
+TEST_F(SessionTest, NumbersJointsFromTheLogAndGivesTheNextAfterARestart) {
+    const std::string first = m_program.open();
+    const std::string second = m_program.open(1);
+    EXPECT_EQ(m_program.session().find(first)->opened().number, 1);
+    EXPECT_EQ(m_program.session().find(second)->opened().number, 2);
+    m_program.act(second, WeldAborted{"wrong_sheet", "an aborted weld keeps its number"});
+    m_program.restart();
+    const std::string third = m_program.open();
+    EXPECT_EQ(m_program.session().find(third)->opened().number, 3);
+}
+
+TEST_F(SessionTest, KeepsTheBytesOfProcedureAndBenchWithTheOpening) {
+    const std::string weld = m_program.open();
+    ASSERT_TRUE(m_program.writer().flush());
+    const WeldOrder order = orderOf(kDemoSeams[0]);
+    auto reader = reading(m_path);
+    const auto& docs = m_program.session().find(weld)->opened().docs;
+    for (const auto& [sha, bytes] :
+         {std::pair{docs.procedure, order.procedure.bytes},
+          std::pair{docs.bench, order.bench.bytes}}) {
+        const auto document = reader.document(sha);
+        ASSERT_TRUE(document && document->has_value());
+        EXPECT_EQ((*document)->bytes, bytes);
+        EXPECT_EQ(sha256Hex((*document)->bytes), sha);
+    }
+}
+
+TEST_F(SessionTest, WritesEveryStepItAcceptsAndNothingItRefuses) {
+    const std::string weld = m_program.open();
+    const auto refused = m_program.session().act(weld, Intent{{}, kIlva, PlateOut{}});
+    ASSERT_FALSE(refused);
+    EXPECT_EQ(refused.error().code, ErrorCode::Refused);
+    const auto unreadable =
+        m_program.session().act(weld, Intent{{}, kIlva, RemarkMade{"\xff not UTF-8"}});
+    ASSERT_FALSE(unreadable);
+    EXPECT_EQ(unreadable.error().code, ErrorCode::Malformed);
+    m_program.toCooling(weld);
+    m_program.toTheEnd(weld);
+    ASSERT_TRUE(m_program.writer().flush());
+    const Weld live = *m_program.session().find(weld);
+    EXPECT_EQ(phaseName(live.state), "closed");
+    EXPECT_EQ(
+        m_program.session().status(weld, static_cast<std::int64_t>(live.events.size())),
+        RowStatus::Saved);
+    const auto stored = reading(m_path).weldEvents(weld);
+    ASSERT_TRUE(stored);
+    EXPECT_EQ(*stored, live.events);
+    const auto folded = fold(*stored);
+    ASSERT_TRUE(folded);
+    EXPECT_EQ(*folded, live);
+    EXPECT_TRUE(m_program.session().openWelds().empty());
+}
+
+TEST_F(SessionTest, RefusesAStepMeantForAnotherAndAWeldThatIsNotHere) {
+    const std::string weld = m_program.open();
+    m_program.prepare(weld);
+    const std::int64_t onto = lastTakeable(*m_program.session().find(weld));
+    const auto stale = m_program.session().act(weld, Intent{onto - 1, kIlva, AlignmentStarted{}});
+    ASSERT_FALSE(stale);
+    EXPECT_EQ(stale.error().code, ErrorCode::Refused);
+    EXPECT_TRUE(m_program.session().act(weld, Intent{onto, kIlva, AlignmentStarted{}}));
+    const auto unknown = m_program.session().act("weld:none", Intent{{}, kIlva, PlateOut{}});
+    ASSERT_FALSE(unknown);
+    EXPECT_EQ(unknown.error().code, ErrorCode::Missing);
+}
+
+TEST_F(SessionTest, RefusesAnIncompleteProcedureByNamingWhatItLacks) {
+    WeldOrder order = orderOf(kDemoSeams[3]);
+    order.procedure.procedure.soak.reset();
+    const auto weld = m_program.session().open(order, kIlva);
+    ASSERT_FALSE(weld);
+    EXPECT_EQ(weld.error().code, ErrorCode::Missing);
+    EXPECT_NE(weld.error().detail.find("soak_s"), std::string::npos) << weld.error().detail;
+    EXPECT_TRUE(m_program.session().openWelds().empty());
+}
+
+TEST_F(SessionTest, NotesWhenTheProgramStartsAndStops) {
+    m_program.restart();
+    ASSERT_TRUE(m_program.session().stop());
+    const auto bodies = reading(m_path).bodies("station");
+    ASSERT_TRUE(bodies);
+    EXPECT_EQ(count(*bodies, "\"kind\":\"program_started\""), 2);
+    EXPECT_EQ(count(*bodies, "\"kind\":\"program_stopped\""), 1);
+}
+
+TEST_F(SessionTest, WritesAJumpOfTheWallClockToTheStationAndToEveryOpenWeld) {
+    const std::string one = m_program.open();
+    const std::string two = m_program.open(1);
+    const std::string over = m_program.open(3);
+    m_program.act(over, WeldAborted{"wrong_sheet", ""});
+    m_program.clock.wait(seconds(30));
+    m_program.clock.setWallClock(seconds(2));
+    m_program.act(one, RemarkMade{"two seconds are no jump"});
+    EXPECT_EQ(countOf<ClockJumped>(*m_program.session().find(one)), 0);
+    m_program.clock.setWallClock(minutes(-61));
+    m_program.act(one, RemarkMade{"an hour is"});
+    for (const std::string& weld : {one, two}) {
+        EXPECT_EQ(countOf<ClockJumped>(*m_program.session().find(weld)), 1);
+    }
+    EXPECT_EQ(countOf<ClockJumped>(*m_program.session().find(over)), 0);
+    ASSERT_TRUE(m_program.writer().flush());
+    const auto bodies = reading(m_path).bodies("station");
+    ASSERT_TRUE(bodies);
+    EXPECT_EQ(count(*bodies, "\"d\":{\"delta_ms\":-3660000}"), 1);
+}
+
+TEST_F(SessionTest, FindsAJumpThatHappenedWhileNoProgramRan) {
+    const std::string weld = m_program.open();
+    m_program.cut();
+    m_program.clock.wait(minutes(2));
+    m_program.clock.setWallClock(minutes(30));
+    m_program.start();
+    EXPECT_EQ(countOf<ClockJumped>(*m_program.session().find(weld)), 1);
+}
+
+TEST_F(SessionTest, GoesOnAtOnceAfterACrashOnTheSameBoot) {
+    const std::string weld = m_program.open();
+    m_program.toCooling(weld);
+    const Weld before = *m_program.session().find(weld);
+    m_program.cut();
+    m_program.clock.wait(seconds(90));
+    m_program.start();
+    ASSERT_EQ(m_program.session().found().size(), 1U);
+    EXPECT_EQ(m_program.session().found().front().after, AfterCut::GoesOn);
+    EXPECT_EQ(*m_program.session().find(weld), before);
+    const auto t = weldTimeAt(*m_program.session().find(weld), m_program.session().look());
+    ASSERT_TRUE(t);
+    EXPECT_EQ(t->lo - std::get<Cooling>(before.state).from.lo, seconds(90));
+    EXPECT_EQ(t->lo, t->hi);
+    m_program.act(weld, RemarkMade{"nothing needed to be said"});
+}
+
+TEST_F(SessionTest, AfterARebootTakesNoStepUntilTheWordIsGiven) {
+    const std::string cooling = m_program.open();
+    m_program.toCooling(cooling);
+    const std::string aligning = m_program.open(1);
+    m_program.prepare(aligning);
+    m_program.act(aligning, AlignmentStarted{});
+    m_program.cut();
+    m_program.clock.reboot(minutes(4));
+    m_program.start();
+    ASSERT_EQ(m_program.session().found().size(), 2U);
+    EXPECT_EQ(m_program.session().found()[0].after, AfterCut::Bridge);
+    EXPECT_EQ(m_program.session().found()[1].after, AfterCut::AbortByDefault);
+    for (const std::string& weld : {cooling, aligning}) {
+        EXPECT_FALSE(m_program.session().act(weld, Intent{{}, kIlva, RemarkMade{"too soon"}}));
+    }
+    const auto stopped = m_program.session().settle(aligning, RebootWord::None, "station");
+    ASSERT_TRUE(stopped) << stopped.error().detail;
+    EXPECT_EQ(phaseName(stopped->state), "aborted");
+    const auto goesOn = m_program.session().settle(cooling, RebootWord::None, "station");
+    ASSERT_TRUE(goesOn) << goesOn.error().detail;
+    EXPECT_EQ(phaseName(goesOn->state), "cooling");
+    m_program.toTheEnd(cooling);
+    ASSERT_TRUE(m_program.writer().flush());
+    const auto stored = reading(m_path).weldEvents(cooling);
+    ASSERT_TRUE(stored);
+    EXPECT_EQ(*stored, m_program.session().find(cooling)->events);
+}
+
+TEST_F(SessionTest, LosesNothingWhenAConfirmationIsRefused) {
+    const std::string weld = m_program.open();
+    m_program.toCooling(weld);
+    m_program.cut();
+    m_program.clock.reboot(std::chrono::hours(13));
+    m_program.start();
+    const auto refused = m_program.session().settle(weld, RebootWord::GoOnConfirmed, kIlva);
+    ASSERT_FALSE(refused);
+    EXPECT_EQ(refused.error().code, ErrorCode::Refused);
+    EXPECT_EQ(countOf<ClockBridged>(*m_program.session().find(weld)), 0);
+    EXPECT_TRUE(m_program.session().settle(weld, RebootWord::GoOnUnconfirmed, kIlva));
+}
+
+TEST_F(SessionTest, AJumpIsNotWrittenToAWeldThatStillWaitsForItsBridge) {
+    const std::string weld = m_program.open();
+    m_program.cut();
+    m_program.clock.reboot(minutes(1));
+    m_program.start();
+    m_program.clock.setWallClock(minutes(10));
+    m_program.session().look();
+    EXPECT_EQ(countOf<ClockJumped>(*m_program.session().find(weld)), 0);
+}
+
+// contracts.md §11: the plan stores the median over the last ten welds of that bench, procedure and
+// thickness, if there are at least five; alignment is late at twice that.
+TEST_F(SessionTest, TakesTheMedianOfTheLastAlignmentsFromTheFifthLikeWeldOn) {
+    const std::int64_t taken[] = {50, 90, 70, 60, 80};
+    for (const std::int64_t alignment : taken) {
+        const std::string weld = m_program.open(1);
+        EXPECT_FALSE(m_program.session().find(weld)->plan.alignMedian);
+        m_program.toCooling(weld, seconds(alignment));
+        m_program.toTheEnd(weld);
+        ASSERT_TRUE(m_program.writer().flush());
+    }
+    const WeldPlan like = m_program.session().find(m_program.open(1))->plan;
+    EXPECT_EQ(like.alignMedian, std::optional<Milliseconds>(seconds(70)));
+    EXPECT_EQ(like.alignLate, std::optional<Milliseconds>(seconds(140)));
+    EXPECT_FALSE(m_program.session().find(m_program.open(0))->plan.alignMedian);
+}
