@@ -41,10 +41,14 @@ public:
     Milliseconds draw(std::string_view name, Milliseconds low, Milliseconds high) const {
         return Milliseconds(m_chance.around(name, low.count(), high.count()));
     }
+    /// The same, for what is a matter of his hand's pace alone.
+    Milliseconds handTime(std::string_view name, Milliseconds low, Milliseconds high) const {
+        return draw(name, low, high) * m_hand.handPercent / 100;
+    }
     /// Weld time of the last thing that was done.
     Milliseconds last() const { return m_standing.back().t.lo; }
     Act after(std::string_view name, Milliseconds low, Milliseconds high, WeldDetail d) const {
-        return {last() + draw(name, low, high) * m_hand.handPercent / 100, std::move(d)};
+        return {last() + handTime(name, low, high), std::move(d)};
     }
 
     /// Whether an event of this kind for which `fits` holds stands since weld time `from`.
@@ -310,7 +314,8 @@ Act next(const View& view, const Cooling& state) {
     const Milliseconds early = view.faults().earlyRelease.value_or(Milliseconds(0));
     const Milliseconds opens =
         state.due.lo - early +
-        (early > Milliseconds(0) ? Milliseconds(0) : view.draw("release", seconds(3), seconds(15)));
+        (early > Milliseconds(0) ? Milliseconds(0)
+                                 : view.handTime("release", seconds(3), seconds(15)));
     std::vector<Act> acts;
     if (view.aborts())
         acts.push_back({state.from.lo + whole * 2 / 5, aborting()});
