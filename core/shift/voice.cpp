@@ -320,6 +320,13 @@ private:
         if (m_ahead < m_voices.size()) {
             consider(m_voices[m_ahead].request->onset);
         }
+        // A cue that is called off before its onset is made way for no longer.
+        for (std::size_t i = m_ahead;
+             i < m_voices.size() && m_voices[i].request->onset < now + kLongestSlot; ++i) {
+            if (m_voices[i].request->until) {
+                consider(*m_voices[i].request->until);
+            }
+        }
         consider(m_groupPauseUntil);
         consider(m_roundPauseUntil);
         for (const Voice* const voice : m_standing) {
