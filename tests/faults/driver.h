@@ -1,0 +1,60 @@
+// Starts rehearse_driver as a process of its own, reads what it tells, and kills it (SIGKILL) when
+// a test says so.
+#pragma once
+
+#include "core/base/instant.h"
+
+#include <cstdint>
+#include <map>
+#include <optional>
+#include <set>
+#include <string>
+#include <vector>
+
+namespace seamclock::test {
+
+/// What one run of the driver told, until it ended or was killed.
+struct Told {
+    struct Event {
+        std::string kind;
+        std::int64_t bootMs = 0;
+    };
+    struct Resumed {
+        std::string phase;
+        std::int64_t loMs = 0; // weld time
+        std::int64_t hiMs = 0;
+        std::int64_t bootMs = 0; // the machine's boot clock at that moment
+    };
+    std::map<std::int64_t, Event> events;
+    std::set<std::int64_t> saved;
+    std::string weld;
+    std::optional<Resumed> resumed;
+    std::string found; // the rest of the line: phase, events, same or rebooted, open or aborted
+    std::string done;  // the verdict; "" if it was not reached
+    std::string error;
+    bool killed = false;
+};
+
+struct DriverCall {
+    std::string log;
+    std::uint64_t seed = 1;
+    bool trueTime = false;
+    double speed = 1;
+    bool resume = false;
+    std::string word = "none";
+    std::int64_t dieAt = 0; // the event after which it kills itself; 0: none
+    std::string
+        bootIdFile; // another boot id, mounted over the kernel's in a mount namespace of its own
+};
+
+/// Runs it to its end.
+Told runDriver(const DriverCall& call);
+/// Kills it once `life` has passed since its first line, unless it ended before.
+Told runDriverFor(const DriverCall& call, Milliseconds life);
+/// Kills it as soon as it has told of an event of this kind and `more` has passed.
+Told runDriverTo(const DriverCall& call, const std::string& kind, Milliseconds more);
+
+/// Empty: a mount namespace with another boot id can be made here. Else why not.
+std::string whyNoOtherBoot(const std::string& bootIdFile);
+
+} // namespace seamclock::test
