@@ -112,7 +112,7 @@ TEST_F(CliLog, IsFoundToBeWhatWasWritten) {
 }
 
 TEST_F(CliLog, VerifiesByHandWithPrintfAndSha256sum) {
-    // The README's own lines: nothing of this program is in the loop.
+    // The user guide's own lines: nothing of this program is in the loop.
     ASSERT_EQ(
         cli.run("log export --what chain --log " + log + " --out " + cli.path("chain.txt")).status,
         0);

@@ -2,6 +2,7 @@
 #include "tests/app/cli/run_cli.h"
 
 #include <algorithm>
+#include <filesystem>
 #include <gtest/gtest.h>
 
 namespace seamclock {
@@ -29,12 +30,14 @@ TEST(CliOutput, OnAFullDiskIsToldInOneLine) {
 TEST(CliOutput, IntoAPipeThatNobodyReadsIsTold) {
     const Cli cli;
     for (const char* words : kCommands) {
-        // The reader ends at once; the program begins when the pipe is closed already.
-        const Ran ran = cli.run(
+        // The reader closes its end and says so; only then the program begins.
+        const std::string gone = cli.path("gone");
+        cli.run(
             std::string(words) + "; echo \"status $?\" >" + cli.path("status") + "; }",
-            "; { sleep 0.2; XDG_DATA_HOME=" + cli.path("data"), "| true");
-        static_cast<void>(ran);
+            "; { until [ -e " + gone + " ]; do :; done; XDG_DATA_HOME=" + cli.path("data"),
+            "| { exec 0<&-; : >" + gone + "; }");
         EXPECT_EQ(test::contentOf(cli.folder().file("status")), "status 2\n") << words;
+        std::filesystem::remove(cli.folder().file("gone"));
     }
 }
 
