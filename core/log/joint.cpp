@@ -18,7 +18,7 @@ void add(std::string& text, const std::string& words) {
 } // namespace
 
 JointKey keyOf(const JointLine& line) {
-    return {line.openedUtc.count(), line.weld};
+    return {line.openedUtc.count(), line.number, line.weld};
 }
 
 JointLine lineOf(const WeldRecord& record) {

@@ -41,6 +41,7 @@ struct JointLine {
 /// Where a page of the list ended.
 struct JointKey {
     std::int64_t openedUtcMs = 0;
+    std::int64_t number = 0; // of those opened at one instant, the higher is the newer
     std::string weld;
 
     bool operator==(const JointKey&) const = default;

@@ -384,11 +384,12 @@ JointCursor::JointCursor(SQLite::Database& cache, const JointFilter& filter) {
         also("id IN (SELECT rowid FROM joint_text WHERE joint_text MATCH ?)", words);
     }
     if (filter.after) {
-        sql += " AND (opened_ms, weld) < (?, ?)";
+        sql += " AND (opened_ms, number, weld) < (?, ?, ?)";
         values.emplace_back(filter.after->openedUtcMs);
+        values.emplace_back(filter.after->number);
         values.emplace_back(filter.after->weld);
     }
-    sql += " ORDER BY opened_ms DESC, weld DESC";
+    sql += " ORDER BY opened_ms DESC, number DESC, weld DESC";
     m_inside = std::unique_ptr<Inside>(new Inside{SQLite::Statement(cache, sql)});
     int at = 0;
     for (const auto& value : values) {

@@ -23,7 +23,7 @@ constexpr const char* kEnded =
     "AND e.subject = s AND e.kind IN ('weld_closed', 'weld_aborted'))";
 
 bool newer(const JointLine& a, const JointLine& b) {
-    return std::tie(a.openedUtc, a.weld) > std::tie(b.openedUtc, b.weld);
+    return std::tie(a.openedUtc, a.number, a.weld) > std::tie(b.openedUtc, b.number, b.weld);
 }
 
 } // namespace

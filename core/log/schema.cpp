@@ -81,12 +81,12 @@ CREATE TABLE joint(weld TEXT PRIMARY KEY, id INTEGER NOT NULL UNIQUE, number INT
   procedure TEXT NOT NULL, phase TEXT NOT NULL, open INTEGER NOT NULL, verdict TEXT NOT NULL, verdict_now TEXT NOT NULL,
   findings INTEGER NOT NULL, events INTEGER NOT NULL, trouble TEXT NOT NULL) STRICT;
 CREATE INDEX joint_number ON joint(number);
-CREATE INDEX joint_open ON joint(opened_ms, weld) WHERE open = 1;
-CREATE INDEX joint_opened ON joint(opened_ms, weld);
-CREATE INDEX joint_bench ON joint(bench, opened_ms, weld);
-CREATE INDEX joint_by ON joint(opened_by, opened_ms, weld);
-CREATE INDEX joint_material ON joint(material, opened_ms, weld);
-CREATE INDEX joint_verdict ON joint(verdict, opened_ms, weld);
+CREATE INDEX joint_open ON joint(opened_ms, number, weld) WHERE open = 1;
+CREATE INDEX joint_opened ON joint(opened_ms, number, weld);
+CREATE INDEX joint_bench ON joint(bench, opened_ms, number, weld);
+CREATE INDEX joint_by ON joint(opened_by, opened_ms, number, weld);
+CREATE INDEX joint_material ON joint(material, opened_ms, number, weld);
+CREATE INDEX joint_verdict ON joint(verdict, opened_ms, number, weld);
 CREATE VIRTUAL TABLE joint_text USING fts5(text);
 CREATE TABLE joint_state(chain INTEGER PRIMARY KEY, seq INTEGER NOT NULL) STRICT;
 CREATE TRIGGER joint_gone AFTER DELETE ON joint BEGIN UPDATE joint_state SET seq = 0; END;

@@ -159,12 +159,6 @@ std::string bulleted(const std::vector<std::string>& lines) {
     return text;
 }
 
-/// Whether a source's own text ends with its standing already, whatever its first letter.
-bool endsWithWords(const std::string& text, const std::string& words) {
-    return text.size() >= words.size() &&
-           text.compare(text.size() - words.size() + 1, std::string::npos, words, 1) == 0;
-}
-
 std::string sources(const WeldPlan& plan) {
     // One source usually stands behind several values: it is told once, with their names before it.
     std::vector<std::pair<Source, std::string>> bySource;
@@ -182,10 +176,7 @@ std::string sources(const WeldPlan& plan) {
     std::vector<std::string> lines;
     lines.reserve(bySource.size());
     for (const auto& [source, values] : bySource) {
-        const std::string text = onOneLine(source.text);
-        const std::string standing = standingInWords(source.standing);
-        lines.push_back(
-            values + ": " + text + (endsWithWords(text, standing) ? "" : " [" + standing + "]"));
+        lines.push_back(values + ": " + sourceInWords(source));
     }
     return bulleted(lines);
 }

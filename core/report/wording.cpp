@@ -140,6 +140,16 @@ std::string standingInWords(Standing standing) {
     return "";
 }
 
+std::string sourceInWords(const Source& source) {
+    const std::string text = free(source.text);
+    const std::string standing = standingInWords(source.standing);
+    // Whatever its first letter: a sentence may begin with it.
+    const bool saysSo =
+        text.size() >= standing.size() &&
+        text.compare(text.size() - standing.size() + 1, std::string::npos, standing, 1) == 0;
+    return saysSo ? text : text + " [" + standing + "]";
+}
+
 std::string ruleInWords(BandRule rule) {
     switch (rule) {
     case BandRule::Line:

@@ -14,6 +14,8 @@ namespace seamclock {
 
 /// "from memory: not attested"
 std::string standingInWords(Standing standing);
+/// The source's own text with its standing behind it, unless the text ends with it already.
+std::string sourceInWords(const Source& source);
 /// "along the table's straight line"
 std::string ruleInWords(BandRule rule);
 /// Checks, release steps, phases, reasons and every other code.

@@ -514,16 +514,6 @@ std::string_view toString(VerdictWord word) {
 std::vector<Finding> findings(const Weld& weld) {
     const Course course(weld);
     Findings out;
-    judgePlate(course, out);
-    judgeAlignment(course, out);
-    judgeSoak(course, out);
-    judgeChangeover(course, out);
-    judgeBuildUp(course, out);
-    judgeJoining(course, out);
-    judgeMissedRechecks(course, out);
-    judgeCooling(course, out);
-    judgeBead(course, out);
-    addRemarks(weld, course, out);
     for (const Retained& one : course.events) {
         if (const auto* aborted = std::get_if<WeldAborted>(&one.d)) {
             out.push_back(
@@ -535,6 +525,16 @@ std::vector<Finding> findings(const Weld& weld) {
                  fmt::format("The weld was stopped: {}.", aborted->reason)});
         }
     }
+    judgePlate(course, out);
+    judgeAlignment(course, out);
+    judgeSoak(course, out);
+    judgeChangeover(course, out);
+    judgeBuildUp(course, out);
+    judgeJoining(course, out);
+    judgeMissedRechecks(course, out);
+    judgeCooling(course, out);
+    judgeBead(course, out);
+    addRemarks(weld, course, out);
     std::stable_sort(out.begin(), out.end(), [](const Finding& a, const Finding& b) {
         return a.grade < b.grade;
     });

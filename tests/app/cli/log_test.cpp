@@ -5,7 +5,6 @@
 #include <algorithm>
 #include <cstdlib>
 #include <gtest/gtest.h>
-#include <map>
 #include <sys/wait.h>
 
 namespace seamclock {
@@ -40,17 +39,17 @@ protected:
     std::string log;
 };
 
-TEST_F(CliLog, ListsItsJoints) {
-    // All three begin at the virtual clock's start, so their order in the list is no matter.
+TEST_F(CliLog, ListsItsJointsNewestFirst) {
+    // All three begin at the virtual clock's start: the number tells which is the newest.
     const json j = cli.json("log list --log " + log);
     EXPECT_EQ(j["world"], "practice");
-    std::map<int, std::string> verdicts;
+    std::vector<std::pair<int, std::string>> verdicts;
     for (const json& joint : j["joints"]) {
-        verdicts[joint["number"]] = joint["verdict"];
+        verdicts.emplace_back(joint["number"], joint["verdict"]);
     }
     EXPECT_EQ(
-        verdicts, (std::map<int, std::string>{
-                      {1, "within limits"}, {2, "out of limits"}, {3, "incomplete"}}));
+        verdicts, (std::vector<std::pair<int, std::string>>{
+                      {3, "incomplete"}, {2, "out of limits"}, {1, "within limits"}}));
     const Ran text = cli.run("log list --log " + log);
     EXPECT_EQ(text.status, 0);
     EXPECT_NE(text.out.find("out of limits"), std::string::npos);
