@@ -92,7 +92,7 @@ std::vector<Event> eventsIn(const std::string& log, const std::string& weld) {
 
 /// Holds the log against what was told. Returns the weld's events.
 std::vector<Event> holdAgainst(const std::string& log, const Account& account) {
-    const std::vector<Event> events = eventsIn(log, account.weld);
+    std::vector<Event> events = eventsIn(log, account.weld);
     // Nothing acknowledged is lost, and what is there is what was told.
     for (const std::int64_t n : account.saved) {
         EXPECT_LE(n, static_cast<std::int64_t>(events.size())) << "told saved and not in the log";
