@@ -2,6 +2,7 @@
 
 #include "core/log/body_codec.h"
 #include "core/log/connection.h"
+#include "core/log/schema.h"
 #include "core/weld/event_codec.h"
 #include "core/weld/record.h"
 
@@ -165,15 +166,6 @@ damagedLine(const std::string& weld, const std::vector<std::string>& bodies, std
     return line;
 }
 
-std::vector<std::int64_t> chainsOf(SQLite::Database& database) {
-    std::vector<std::int64_t> out;
-    SQLite::Statement query(database, "SELECT no FROM chain ORDER BY no");
-    while (query.executeStep()) {
-        out.push_back(query.getColumn(0).getInt64());
-    }
-    return out;
-}
-
 /// The welds that have rows of a chain in (after, upTo].
 void addWelds(
     SQLite::Database& database, std::int64_t chain, std::int64_t after, std::int64_t upTo,
@@ -193,6 +185,15 @@ void addWelds(
 
 } // namespace
 
+std::vector<std::int64_t> chainsOf(SQLite::Database& database) {
+    std::vector<std::int64_t> out;
+    SQLite::Statement query(database, "SELECT no FROM chain ORDER BY no");
+    while (query.executeStep()) {
+        out.push_back(query.getColumn(0).getInt64());
+    }
+    return out;
+}
+
 Result<void> checkFilter(const JointFilter& filter) {
     for (const auto* day : {&filter.fromDay, &filter.toDay}) {
         if (*day && !midnight(**day)) {
@@ -208,13 +209,27 @@ Result<void> checkFilter(const JointFilter& filter) {
 }
 
 std::vector<std::string> bodiesOf(SQLite::Database& events, const std::string& subject) {
-    std::vector<std::string> out;
+    // One chain at a time: for "chain IN (…)" SQLite reads whole chains instead of the index.
+    std::vector<std::pair<std::int64_t, std::string>> found;
+    const auto chains = chainsOf(events);
     SQLite::Statement query(
-        events, "SELECT DISTINCT n, body FROM event WHERE chain IN (SELECT no FROM chain) AND "
-                "subject = ? ORDER BY n");
-    query.bind(1, subject);
-    while (query.executeStep()) {
-        out.push_back(query.getColumn(1).getString());
+        events, "SELECT n, body FROM event WHERE chain = ? AND subject = ? ORDER BY n");
+    for (const std::int64_t chain : chains) {
+        query.reset();
+        query.bind(1, chain);
+        query.bind(2, subject);
+        while (query.executeStep()) {
+            found.emplace_back(query.getColumn(0).getInt64(), query.getColumn(1).getString());
+        }
+    }
+    if (chains.size() > 1) {
+        std::sort(found.begin(), found.end());
+        found.erase(std::unique(found.begin(), found.end()), found.end());
+    }
+    std::vector<std::string> out;
+    out.reserve(found.size());
+    for (auto& [n, body] : found) {
+        out.push_back(std::move(body));
     }
     return out;
 }
@@ -230,8 +245,23 @@ CachedJoint foldedJoint(SQLite::Database& events, const std::string& weld) {
 }
 
 bool hasJointCache(SQLite::Database& database) {
-    return hasTable(database, "joint") && hasTable(database, "joint_text") &&
-           hasTable(database, "joint_state");
+    const auto tablesOf = [](SQLite::Database& from) {
+        std::vector<std::string> out;
+        SQLite::Statement query(
+            from,
+            "SELECT sql FROM sqlite_schema WHERE name IN ('joint', 'joint_gone', 'joint_state', "
+            "'joint_text') ORDER BY name");
+        while (query.executeStep()) {
+            out.push_back(query.getColumn(0).getString());
+        }
+        return out;
+    };
+    static const std::vector<std::string> kOurs = [&] {
+        SQLite::Database fresh(":memory:", SQLite::OPEN_READWRITE | SQLite::OPEN_CREATE);
+        remakeJointCache(fresh);
+        return tablesOf(fresh);
+    }();
+    return tablesOf(database) == kOurs;
 }
 
 std::int64_t cachedTo(SQLite::Database& database, std::int64_t chain) {
@@ -240,8 +270,10 @@ std::int64_t cachedTo(SQLite::Database& database, std::int64_t chain) {
     }
     SQLite::Statement query(
         database, "SELECT s.seq FROM joint_state s JOIN chain c ON c.no = s.chain WHERE s.chain = "
-                  "? AND s.seq <= c.seq");
+                  "? AND s.seq <= c.seq AND s.rules = ? AND s.lines = ?");
     query.bind(1, chain);
+    query.bind(2, kVerdictRules);
+    query.bind(3, kJointLines);
     return query.executeStep() ? query.getColumn(0).getInt64() : 0;
 }
 
@@ -301,8 +333,9 @@ void cacheJoints(
 
 bool refreshJointCache(SQLite::Database& database, std::int64_t rows) {
     SQLite::Statement state(
-        database, "INSERT INTO joint_state(chain, seq) VALUES(?, ?) "
-                  "ON CONFLICT(chain) DO UPDATE SET seq = excluded.seq");
+        database, "INSERT INTO joint_state(chain, seq, rules, lines) VALUES(?, ?, ?, ?) "
+                  "ON CONFLICT(chain) DO UPDATE SET seq = excluded.seq, rules = excluded.rules, "
+                  "lines = excluded.lines");
     const auto behind = [&](std::int64_t chain) {
         SQLite::Statement head(database, "SELECT seq FROM chain WHERE no = ?");
         head.bind(1, chain);
@@ -315,8 +348,10 @@ bool refreshJointCache(SQLite::Database& database, std::int64_t rows) {
         return false;
     }
     SQLite::Transaction whole(database, SQLite::TransactionBehavior::IMMEDIATE);
-    if (integerOf(database, "SELECT coalesce(max(seq), 0) FROM joint_state") == 0) {
-        database.exec("DELETE FROM joint_text; DELETE FROM joint;");
+    if (std::all_of(chains.begin(), chains.end(), [&](auto chain) {
+            return cachedTo(database, chain) == 0;
+        })) {
+        database.exec("DELETE FROM joint_text; DELETE FROM joint; DELETE FROM joint_state;");
     }
     const std::int64_t from = cachedTo(database, *stale);
     const std::int64_t to = from + std::min(rows, behind(*stale));
@@ -325,6 +360,8 @@ bool refreshJointCache(SQLite::Database& database, std::int64_t rows) {
     cacheJoints(database, database, {welds.begin(), welds.end()});
     state.bind(1, *stale);
     state.bind(2, to);
+    state.bind(3, kVerdictRules);
+    state.bind(4, kJointLines);
     state.exec();
     whole.commit();
     return std::any_of(chains.begin(), chains.end(), [&](auto chain) { return behind(chain) > 0; });

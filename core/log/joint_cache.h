@@ -28,6 +28,9 @@ struct CachedJoint {
 /// Malformed: a date that is none; OutOfRange: a page of no lines.
 Result<void> checkFilter(const JointFilter& filter);
 
+/// The numbers of the chains that the log holds: its own, 1, and those imported.
+std::vector<std::int64_t> chainsOf(SQLite::Database& database);
+
 /// The stored bodies of a subject by n, from all chains; the same body in two chains comes once.
 std::vector<std::string> bodiesOf(SQLite::Database& events, const std::string& subject);
 
@@ -35,12 +38,14 @@ std::vector<std::string> bodiesOf(SQLite::Database& events, const std::string& s
 /// trouble.
 CachedJoint foldedJoint(SQLite::Database& events, const std::string& weld);
 
+/// Whether the cache's tables are there, and as this program makes them.
 bool hasJointCache(SQLite::Database& database);
 
 /// Welds with rows behind the row to which the cache is complete; all, if there is no cache.
 std::vector<std::string> staleWelds(SQLite::Database& database);
 
-/// The row of a chain to which the cache is complete; 0 without a cache.
+/// The row of a chain to which the cache is complete; 0 without a cache, or with one made by other
+/// rules or lines than this program's.
 std::int64_t cachedTo(SQLite::Database& database, std::int64_t chain);
 
 /// Folds these welds and stores their lines.

@@ -18,9 +18,29 @@ namespace seamclock {
 
 namespace {
 
-constexpr const char* kEnded =
-    "EXISTS(SELECT 1 FROM event e WHERE e.chain IN (SELECT no FROM chain) "
-    "AND e.subject = s AND e.kind IN ('weld_closed', 'weld_aborted'))";
+/// Whether a weld was closed or aborted. A chain at a time, see bodiesOf; and without the order by
+/// n SQLite would again read the whole chain instead of the index.
+class Ended {
+public:
+    explicit Ended(SQLite::Database& database)
+        : m_chains(chainsOf(database)),
+          m_query(
+              database, "SELECT 1 FROM event WHERE chain = ? AND subject = ? AND kind IN "
+                        "('weld_closed', 'weld_aborted') ORDER BY n DESC LIMIT 1") {}
+
+    bool operator()(const std::string& weld) {
+        return std::any_of(m_chains.begin(), m_chains.end(), [&](std::int64_t chain) {
+            m_query.reset();
+            m_query.bind(1, chain);
+            m_query.bind(2, weld);
+            return m_query.executeStep();
+        });
+    }
+
+private:
+    std::vector<std::int64_t> m_chains;
+    SQLite::Statement m_query;
+};
 
 bool newer(const JointLine& a, const JointLine& b) {
     return std::tie(a.openedUtc, a.number, a.weld) > std::tie(b.openedUtc, b.number, b.weld);
@@ -192,12 +212,18 @@ Result<std::vector<Event>> LogReader::weldEvents(const std::string& subject) {
 
 Result<std::int64_t> LogReader::lastN(const std::string& subject) {
     return m_inside->reading<std::int64_t>([&]() -> Result<std::int64_t> {
+        std::int64_t last = 0;
         SQLite::Statement query(
-            *m_inside->database, "SELECT coalesce(max(n), 0) FROM event WHERE chain IN (SELECT no "
-                                 "FROM chain) AND subject = ?");
-        query.bind(1, subject);
-        query.executeStep();
-        return query.getColumn(0).getInt64();
+            *m_inside->database,
+            "SELECT coalesce(max(n), 0) FROM event WHERE chain = ? AND subject = ?");
+        for (const std::int64_t chain : chainsOf(*m_inside->database)) {
+            query.reset();
+            query.bind(1, chain);
+            query.bind(2, subject);
+            query.executeStep();
+            last = std::max(last, query.getColumn(0).getInt64());
+        }
+        return last;
     });
 }
 
@@ -211,9 +237,7 @@ Result<std::int64_t> LogReader::highestNumber() {
         SQLite::Statement since(
             database, "SELECT coalesce(max(body->>'$.d.number'), 0) FROM event "
                       "WHERE chain = ? AND seq > ? AND kind = 'weld_opened'");
-        SQLite::Statement chains(database, "SELECT no FROM chain");
-        while (chains.executeStep()) {
-            const std::int64_t chain = chains.getColumn(0).getInt64();
+        for (const std::int64_t chain : chainsOf(database)) {
             since.reset();
             since.bind(1, chain);
             since.bind(2, cachedTo(database, chain));
@@ -228,33 +252,28 @@ Result<std::vector<std::string>> LogReader::openWelds() {
     using Subjects = std::vector<std::string>;
     return m_inside->reading<Subjects>([&]() -> Result<Subjects> {
         SQLite::Database& database = *m_inside->database;
+        Ended ended(database);
         std::vector<std::pair<std::int64_t, std::string>> found;
         std::unordered_set<std::string> seen;
         const auto take = [&](SQLite::Statement& query) {
             while (query.executeStep()) {
                 std::string subject = query.getColumn(0).getString();
-                if (seen.insert(subject).second) {
+                if (seen.insert(subject).second && !ended(subject)) {
                     found.emplace_back(query.getColumn(1).getInt64(), std::move(subject));
                 }
             }
         };
-        SQLite::Statement chains(database, "SELECT no FROM chain");
         SQLite::Statement since(
-            database, std::string("SELECT subject AS s, body->>'$.at.utc_ms' FROM event "
-                                  "WHERE chain = ? AND seq > ? AND kind = 'weld_opened' AND NOT ") +
-                          kEnded);
-        while (chains.executeStep()) {
-            const std::int64_t chain = chains.getColumn(0).getInt64();
+            database, "SELECT subject, body->>'$.at.utc_ms' FROM event "
+                      "WHERE chain = ? AND seq > ? AND kind = 'weld_opened'");
+        for (const std::int64_t chain : chainsOf(database)) {
             since.reset();
             since.bind(1, chain);
             since.bind(2, cachedTo(database, chain));
             take(since);
         }
         if (hasJointCache(database)) {
-            SQLite::Statement cached(
-                database,
-                std::string("SELECT weld AS s, opened_ms FROM joint WHERE open = 1 AND NOT ") +
-                    kEnded);
+            SQLite::Statement cached(database, "SELECT weld, opened_ms FROM joint WHERE open = 1");
             take(cached);
         }
         std::sort(found.begin(), found.end());

@@ -33,7 +33,7 @@ namespace seamclock {
 
 namespace {
 
-constexpr std::int64_t kListStep = 500; // rows between two looks at whether new rows wait
+constexpr std::int64_t kListStep = 100; // rows between two looks at whether new rows wait
 
 struct Batch {
     std::vector<LogRow> rows;

@@ -73,7 +73,8 @@ END;
 )";
 
 // The cache: what the events make of each weld. joint_state says up to which row of a chain it is
-// complete; a line deleted by whomever makes all of it stale, and it is made again.
+// complete, and by which rules and kind of lines (kJointLines); a line deleted by whomever makes
+// all of it stale, and it is made again.
 constexpr const char* kCache = R"(
 CREATE TABLE joint(weld TEXT PRIMARY KEY, id INTEGER NOT NULL UNIQUE, number INTEGER NOT NULL, type TEXT NOT NULL,
   opened_ms INTEGER NOT NULL, offset_min INTEGER NOT NULL, day TEXT NOT NULL, bench TEXT NOT NULL, opened_by TEXT NOT NULL,
@@ -88,7 +89,8 @@ CREATE INDEX joint_by ON joint(opened_by, opened_ms, number, weld);
 CREATE INDEX joint_material ON joint(material, opened_ms, number, weld);
 CREATE INDEX joint_verdict ON joint(verdict, opened_ms, number, weld);
 CREATE VIRTUAL TABLE joint_text USING fts5(text);
-CREATE TABLE joint_state(chain INTEGER PRIMARY KEY, seq INTEGER NOT NULL) STRICT;
+CREATE TABLE joint_state(chain INTEGER PRIMARY KEY, seq INTEGER NOT NULL, rules INTEGER NOT NULL, lines INTEGER NOT NULL)
+  STRICT;
 CREATE TRIGGER joint_gone AFTER DELETE ON joint BEGIN UPDATE joint_state SET seq = 0; END;
 )";
 

@@ -393,15 +393,21 @@ private:
                 "the list of joints is " + std::to_string(m_stale.size()) +
                 " welds behind; they are read from their events until it is made again");
         }
-        SQLite::Statement lines(
-            m_database,
-            "SELECT weld FROM joint WHERE NOT EXISTS(SELECT 1 FROM event e WHERE "
-            "e.chain IN (SELECT no FROM chain) AND e.subject = joint.weld AND e.n = 1)");
-        if (lines.executeStep()) {
-            return find(
-                0, 0,
-                "the list has a line of " + lines.getColumn(0).getString() +
-                    ", which has no events");
+        SQLite::Statement first(
+            m_database, "SELECT 1 FROM event WHERE chain = ? AND subject = ? AND n = 1");
+        const auto chains = chainsOf(m_database);
+        SQLite::Statement lines(m_database, "SELECT weld FROM joint");
+        while (lines.executeStep()) {
+            const std::string weld = lines.getColumn(0).getString();
+            const bool there = std::any_of(chains.begin(), chains.end(), [&](std::int64_t chain) {
+                first.reset();
+                first.bind(1, chain);
+                first.bind(2, weld);
+                return first.executeStep();
+            });
+            if (!there) {
+                return find(0, 0, "the list has a line of " + weld + ", which has no events");
+            }
         }
         if (!m_stale.empty()) {
             return true;

@@ -596,6 +596,7 @@ TEST_F(Writer, ABrokenListHoldsNoEventUpAndIsMadeAgain) {
         stranger.database().exec("ALTER TABLE joint DROP COLUMN trouble");
         stranger.database().exec("UPDATE joint_state SET seq = 3");
     }
+    EXPECT_EQ(LogReader::open(path)->joints({}).value(), lines) << "read from the events instead";
     auto writer = opened();
     writer.submit(rowsOf(unfinishedWeld(9, 3)));
     ASSERT_TRUE(writer.flush().has_value());
