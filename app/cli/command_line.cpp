@@ -30,9 +30,9 @@ const CLI::App& commandOf(const CLI::App& root) {
 std::string pathOf(const CLI::App& root, const CLI::App& command) {
     std::string path;
     for (const CLI::App* one = &command; one != &root && one != nullptr; one = one->get_parent()) {
-        path = one->get_name() + (path.empty() ? "" : " ") + path;
+        path.insert(0, one->get_name() + (path.empty() ? "" : " "));
     }
-    return path.empty() ? "" : path + ": ";
+    return path.empty() ? path : path.append(": ");
 }
 
 std::string nameOf(const CLI::Option& option) {

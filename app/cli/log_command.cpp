@@ -279,7 +279,7 @@ Result<void> exportJoints(
         });
     }
     JsonList list(write);
-    const auto done = reader.eachJoint(filter, [&list](const JointLine& line) {
+    auto done = reader.eachJoint(filter, [&list](const JointLine& line) {
         list.add(jointLineJson(line));
         return true;
     });
@@ -289,7 +289,7 @@ Result<void> exportJoints(
 
 Result<void> exportRecords(LogReader& reader, const JointFilter& filter, const Write& write) {
     std::vector<std::string> welds;
-    const auto listed = reader.eachJoint(filter, [&welds](const JointLine& line) {
+    auto listed = reader.eachJoint(filter, [&welds](const JointLine& line) {
         welds.push_back(line.weld);
         return true;
     });

@@ -30,10 +30,6 @@ std::string range(Length from, Length to) {
     return rounded(inMillimetres(from)) + " to " + rounded(inMillimetres(to)) + " mm";
 }
 
-std::string sourceText(const Source& source) {
-    return onOneLine(source.text) + " [" + standingInWords(source.standing) + "]";
-}
-
 /// "70 to 120 s" for a straight piece of a table, else the formula in s.
 std::string pieceText(const Piece& piece, const char* unit) {
     const auto& c = piece.coefficients;
@@ -65,21 +61,24 @@ std::string columnText(const std::string& name, const Column& column, const char
             text += "  " + pieceText(piece, unit) + "\n";
         }
     }
-    return text + "  " + wrapped(sourceText(column.source), 2) + "\n";
+    return text + "  " + wrapped(sourceInWords(column.source), 2) + "\n";
 }
 
 std::string pressureText(const PressureRule& rule) {
     Rows rows;
-    const auto add = [&rows](const char* name, const std::optional<Pressure>& value) {
+    const auto add = [&rows](
+                         const char* name, const std::optional<Pressure>& value,
+                         const Source& source) {
         rows.push_back(
-            {name, value ? rounded(inNewtonsPerSquareMillimetre(*value)) + " N/mm²" : "no value"});
+            {name, value ? rounded(inNewtonsPerSquareMillimetre(*value)) + " N/mm²" : "no value",
+             value ? sourceInWords(source) : ""});
     };
-    add("alignment", rule.alignment);
-    add("joining", rule.joining);
-    add("tolerance, ±", rule.tolerance);
-    add("soak, aim", rule.soakAim);
-    add("soak, at most", rule.soakMax);
-    return "Pressure\n" + aligned(rows) + "  " + wrapped(sourceText(rule.source), 2) + "\n";
+    add("alignment", rule.alignment, rule.source);
+    add("joining", rule.joining, rule.source);
+    add("tolerance, ±", rule.tolerance, rule.toleranceSource);
+    add("soak, aim", rule.soakAim, rule.soakAimSource);
+    add("soak, at most", rule.soakMax, rule.soakMaxSource);
+    return "Pressure\n" + aligned(rows);
 }
 
 std::string classText(const CoolingClass& one) {
@@ -100,14 +99,15 @@ std::string procedureText(const Procedure& p) {
          {"Standard", onOneLine(p.standard)},
          {"Edition", onOneLine(p.edition)},
          {"Sheet", range(p.thinnest(), p.thickest())},
-         {"Shop", "reference " + rounded(p.referenceAmbient.inCelsius()) + " °C"}});
+         {"Shop", rounded(p.referenceAmbient.inCelsius()) + " °C where nobody says another; " +
+                      sourceInWords(p.referenceAmbientSource)}});
     text += "\n" + pressureText(p.pressure);
     if (p.plate) {
         text += fmt::format(
             "Plate\n  {} to {} °C{}\n  {}\n", rounded(p.plate->min.inCelsius()),
             rounded(p.plate->max.inCelsius()),
             p.plate->target ? ", aim " + rounded(p.plate->target->inCelsius()) + " °C" : "",
-            wrapped(sourceText(p.plate->source), 2));
+            wrapped(sourceInWords(p.plate->source), 2));
     }
     const auto add =
         [&text](const char* name, const std::optional<Column>& column, const char* unit) {
@@ -115,6 +115,13 @@ std::string procedureText(const Procedure& p) {
         };
     add("Bead in alignment, at least", p.bead, "mm");
     add("Soak", p.soak, "s");
+    text += "  " +
+            wrapped(
+                fmt::format(
+                    "from {} to +{} % of it: {}", rounded(p.soakLowPercent),
+                    rounded(p.soakHighPercent), sourceInWords(p.soakTolerance)),
+                2) +
+            "\n";
     add("Changeover, at most", p.changeover, "s");
     add("Build-up", p.buildUp, "s");
     for (const CoolingClass& one : p.cooling) {
@@ -148,7 +155,7 @@ Result<int> listProcedures(bool json, Terminal& terminal) {
         const Procedure& p = one.procedure;
         rows.push_back(
             {onOneLine(p.id), onOneLine(p.material), range(p.thinnest(), p.thickest()),
-             onOneLine(p.standard + ", " + p.edition)});
+             onOneLine(p.standard + ", edition " + p.edition)});
     }
     terminal.write(aligned(rows, 0));
     return 0;

@@ -356,12 +356,14 @@ Result<int> runRehearse(const RehearseCall& call, Terminal& terminal) {
         bench = options->order.bench.bench;
     }
     Show show(terminal, bench, call.saved);
+    BootPacer trueTime(1);
     std::optional<BootPacer> pacer;
     if (*speed) {
         pacer.emplace(**speed);
     }
     RehearseTools tools;
     tools.machine = &*clock;
+    tools.machinePacer = &trueTime;
     tools.pacer = pacer ? &*pacer : nullptr;
     tools.watcher = call.json ? nullptr : &show;
     const auto result = rehearse(*options, tools);

@@ -192,8 +192,9 @@ private:
     /// Waits `gap`, tells what was saved meanwhile, and takes over what the session wrote by
     /// itself.
     void pass(Milliseconds gap) {
-        if (m_tools.pacer != nullptr) {
-            m_tools.pacer->wait(gap);
+        Pacer* const pacer = m_clock != nullptr ? m_tools.pacer : m_tools.machinePacer;
+        if (pacer != nullptr) {
+            pacer->wait(gap);
         }
         if (m_clock != nullptr) {
             m_clock->advance(gap);
@@ -280,7 +281,7 @@ Result<Time> timeFor(
                                  "true time");
     }
     if (byMachine) {
-        if (tools.machine == nullptr || tools.pacer == nullptr) {
+        if (tools.machine == nullptr || tools.machinePacer == nullptr) {
             return fail(ErrorCode::Missing, "true time needs the machine's clock");
         }
         return Time{};

@@ -95,8 +95,11 @@ public:
 };
 
 struct RehearseTools {
-    const Clock* machine = nullptr;     // needed for true time only
-    Pacer* pacer = nullptr;             // absent: unpaced. For true time it must really wait
+    // The machine's clock, and what waits on it at the speed of time: for true time, also where it
+    // is the resumed weld that lives by the machine's clock.
+    const Clock* machine = nullptr;
+    Pacer* machinePacer = nullptr;
+    Pacer* pacer = nullptr;             // for a practice clock; absent: unpaced
     RehearseWatcher* watcher = nullptr; // may be absent
 };
 

@@ -192,7 +192,7 @@ std::string listText(const char* title, const std::vector<Retained>& list, const
     return fmt::format("\n{}\n{}", title, aligned(rows));
 }
 
-std::string joined(std::string prefix, const std::string& text) {
+std::string joined(const std::string& prefix, const std::string& text) {
     const std::size_t indent = columnsOf(prefix);
     return prefix + wrapped(text, indent) + "\n";
 }

@@ -120,8 +120,9 @@ int main(int argc, char** argv) {
         shorten(options.order.procedure.procedure);
     }
     Teller teller(*clock, argc > 7 ? std::strtoll(argv[7], nullptr, 10) : 0);
+    BootPacer trueTime(1);
     BootPacer pacer(std::strtod(argv[4], nullptr));
-    RehearseTools tools{&*clock, &pacer, &teller};
+    RehearseTools tools{&*clock, &trueTime, &pacer, &teller};
     const auto result = rehearse(options, tools);
     if (!result) {
         return complain(result.error());

@@ -258,7 +258,7 @@ TEST_F(Rehearsing, InTrueTimeWaitsForTheMachinesClock) {
     WaitingMachine machine(clock);
     RehearseTools tools;
     tools.machine = &clock;
-    tools.pacer = &machine;
+    tools.machinePacer = &machine;
     RehearseOptions options = optionsFor(m_folder.file("t.seamlog"));
     options.trueTime = true;
     const RehearseResult result = done(options, tools);
@@ -320,7 +320,7 @@ TEST_F(Rehearsing, OverARebootGoesOnAsTheRulesAndTheWordSay) {
         CutAt cut(row.cutAt);
         RehearseTools tools;
         tools.machine = &clock;
-        tools.pacer = &machine;
+        tools.machinePacer = &machine;
         tools.watcher = &cut;
         RehearseOptions options = optionsFor(log);
         options.trueTime = true;
@@ -328,6 +328,7 @@ TEST_F(Rehearsing, OverARebootGoesOnAsTheRulesAndTheWordSay) {
         clock.reboot(seconds(50));
         tools.watcher = nullptr;
         options.resume = true;
+        options.trueTime = false; // the weld itself says by which clock it lives
         options.word = row.word;
         const RehearseResult result = done(options, tools);
         ASSERT_TRUE(result.resumed) << row.cutAt;
@@ -416,7 +417,7 @@ TEST_F(Rehearsing, DoesNotTakeAPracticeClocksWeldIntoTrueTime) {
     WaitingMachine machine(clock);
     RehearseTools real;
     real.machine = &clock;
-    real.pacer = &machine;
+    real.machinePacer = &machine;
     RehearseOptions options;
     options.logPath = log;
     options.resume = true;

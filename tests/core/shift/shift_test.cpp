@@ -53,6 +53,31 @@ TEST(Shift, HoldsFourBenchesAtFourPlacesAndRefusesAFifth) {
     EXPECT_EQ(withoutBench(shift, "nobody"), shift);
 }
 
+TEST(Shift, SaysInOneSentenceWhatWasRefusedAndWhatIsAllowed) {
+    Shift shift;
+    for (int place = 1; place <= 3; ++place) {
+        shift = *withBench(shift, benchAt(place, "bench-" + std::to_string(place), Story().weld()));
+    }
+    const auto outside = withBench(shift, benchAt(5, "far", Story().weld()));
+    ASSERT_FALSE(outside);
+    EXPECT_EQ(outside.error().code, ErrorCode::OutOfRange);
+    EXPECT_EQ(outside.error().detail, "Bench \"far\" at place 5: a place is 1 to 4");
+
+    const auto taken = withBench(shift, benchAt(2, "late", Story().weld()));
+    ASSERT_FALSE(taken);
+    EXPECT_EQ(taken.error().code, ErrorCode::Conflict);
+    EXPECT_EQ(
+        taken.error().detail, "Bench \"late\" can't have place 2: bench \"bench-2\" has it; each "
+                              "of 1 to 4 is given once");
+
+    shift = *withBench(shift, benchAt(4, "bench-4", Story().weld()));
+    const auto fifth = withBench(shift, benchAt(4, "fifth", Story().weld()));
+    ASSERT_FALSE(fifth);
+    EXPECT_EQ(fifth.error().code, ErrorCode::OutOfRange);
+    EXPECT_EQ(
+        fifth.error().detail, "Bench \"fifth\" would be number 5: a shift has 1 to 4 benches");
+}
+
 TEST(Shift, RefusesAPlaceABenchOrAWeldThatIsThereAlready) {
     const Shift shift = *withBench(Shift{}, benchAt(1, "a", Story().weld()));
     const auto samePlace = withBench(shift, benchAt(1, "b", Story().weld()));
