@@ -1,7 +1,6 @@
 // rehearse: a virtual operator makes one whole weld into a practice log, and the terminal shows it
 // as it goes. Without options it is the demo: the first seam of the demo job.
 #include "app/cli/command.h"
-#include "app/cli/demo.h"
 #include "app/cli/files.h"
 #include "app/cli/numbers.h"
 #include "app/cli/output_json.h"
@@ -15,6 +14,7 @@
 #include "core/report/record_text.h"
 #include "core/report/weld_card.h"
 #include "core/report/wording.h"
+#include "core/shift/job.h"
 
 #include <CLI/CLI.hpp>
 #include <cmath>
@@ -172,9 +172,9 @@ Result<RebootWord> readWord(const RehearseCall& call) {
                                   " is not a word; allowed: confirmed, unconfirmed, abort");
 }
 
-Result<DemoSeam> chooseSeam(const DemoJob& job, const std::optional<std::string>& label) {
+Result<JobSeam> chooseSeam(const Job& job, const std::optional<std::string>& label) {
     std::string labels;
-    for (const DemoSeam& seam : job.seams) {
+    for (const JobSeam& seam : job.seams) {
         if (!label || seam.label == *label) {
             return seam;
         }
@@ -185,7 +185,7 @@ Result<DemoSeam> chooseSeam(const DemoJob& job, const std::optional<std::string>
         "--seam " + inQuotes(*label) + " is not a seam of the demo; allowed: " + labels);
 }
 
-Result<PlanInput> demoInput(const DemoSeam& seam) {
+Result<PlanInput> demoInput(const JobSeam& seam) {
     auto procedure = findProcedure(seam.procedure);
     if (!procedure) {
         return tl::unexpected(procedure.error());
@@ -212,7 +212,7 @@ Result<void> readOrder(const RehearseCall& call, RehearseOptions& options) {
     if (!folder) {
         return tl::unexpected(folder.error());
     }
-    const auto job = readDemoJob(*folder + "/demo");
+    const auto job = readFirstJob(*folder + "/demo");
     if (!job) {
         return tl::unexpected(job.error());
     }

@@ -7,8 +7,7 @@
 
 namespace seamclock {
 
-/// The event's form: integers with the unit in the key, absent where there is no value
-/// (contracts.md §7).
+/// The event's form: integers with the unit in the key, absent where there is no value.
 Json planToJson(const WeldPlan& plan);
 /// Malformed: a field is missing, unknown or of the wrong type.
 Result<WeldPlan> planFromJson(const Json& json);

@@ -21,7 +21,7 @@ namespace seamclock {
 namespace {
 
 constexpr std::string_view kVirtualBoot = "practice:";
-// 2030-01-07T06:00:00Z, a Monday (contracts.md §4).
+// 2030-01-07T06:00:00Z, a Monday.
 constexpr Milliseconds kVirtualStart{1'893'996'000'000};
 
 bool isVirtual(const std::string& bootId) {

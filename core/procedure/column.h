@@ -12,7 +12,7 @@
 
 namespace seamclock {
 
-/// How a value came to stand in the data (trade.md). Attested: a foreman held it against the shop's
+/// How a value came to stand in the data. Attested: a foreman held it against the shop's
 /// own copy.
 enum class Standing { Seen, Memory, CommonPractice, Derived, Attested };
 std::string toString(Standing standing);

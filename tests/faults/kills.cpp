@@ -17,7 +17,7 @@ namespace seamclock::test {
 
 namespace {
 
-/// The phase a weld is in by its last pivotal step, as contracts.md §5 has it: worked out here from
+/// The phase a weld is in by its last pivotal step, worked out here from
 /// the kinds alone.
 std::string phaseBy(const std::vector<Event>& events) {
     static const std::map<std::string, std::string> kAfter{

@@ -37,8 +37,7 @@ std::string refusal(const RehearseOptions& options, const RehearseTools& tools =
     return result ? "done" : result.error().detail;
 }
 
-/// What must not depend on the log or the hour: contracts.md §11 leaves UUIDs, hashes, log id and
-/// number out.
+/// What must not depend on the log or the hour: without UUIDs, hashes, log id and number.
 std::vector<Event> comparable(std::vector<Event> events) {
     for (Event& event : events) {
         event.subject = "weld:";
@@ -136,7 +135,7 @@ TEST_F(Rehearsing, PutsAWholeWeldIntoAPracticeLogThatVerifies) {
     EXPECT_EQ(result.record.stored->verdict, toString(result.record.verdict.word));
 }
 
-// contracts.md §4 and §11: boot id "practice:UUID", start 2030-01-07T06:00Z, both clocks go on
+// The boot id is "practice:UUID", start 2030-01-07T06:00Z, both clocks go on
 // together.
 TEST_F(Rehearsing, LivesOnAPracticeClockFromTheFixedHour) {
     const RehearseResult result = done(optionsFor(m_folder.file("p.seamlog")));
@@ -181,7 +180,7 @@ TEST_F(Rehearsing, TellsEverythingInTheOrderOfTime) {
     EXPECT_EQ(listener.savedRows.back(), static_cast<std::int64_t>(result.events.size()));
 }
 
-// contracts.md §6: get ready 10 s before soak's end and 60 s before cooling's, count-in 3, 2, 1,
+// Get ready 10 s before soak's end and 60 s before cooling's, count-in 3, 2, 1,
 // act now when soak is due, done when cooling is.
 TEST_F(Rehearsing, NamesEachCueAtItsInstant) {
     const RehearseResult result = done(optionsFor(m_folder.file("p.seamlog")));

@@ -1,7 +1,7 @@
-// What becomes of a weld over a power cut: the whole table of state, word and wall clock. The rules
-// are contracts.md §4 ("a bridge over a reboot is an interval … lo = 0, hi = max(Δutc, 0)";
-// confirmed 0 to 12 h; "only cooling goes on after a reboot; before the lock the default is
-// abort").
+// What becomes of a weld over a power cut: the whole table of state, word and wall clock. The
+// rules, fixed before the code was: "a bridge over a reboot is an interval … lo = 0, hi = max(Δutc,
+// 0)"; confirmed 0 to 12 h; "only cooling goes on after a reboot; before the lock the default is
+// abort".
 #include "core/session/after_cut.h"
 
 #include "core/weld/cues.h"

@@ -12,7 +12,7 @@ Instant at(std::int64_t bootMs, std::int64_t utcMs, const std::string& bootId = 
 
 } // namespace
 
-// contracts.md §4: clock_jumped when |Δutc − Δboot| > 2 s between readings.
+// The rule: clock_jumped when |Δutc − Δboot| > 2 s between readings.
 TEST(ClockWatch, NoticesMoreThanTwoSecondsInEitherDirectionAndNotTwo) {
     struct Row {
         std::int64_t deltaUtc;

@@ -319,7 +319,7 @@ TEST_F(SessionTest, AJumpIsNotWrittenToAWeldThatStillWaitsForItsBridge) {
     EXPECT_EQ(countOf<ClockJumped>(*m_program.session().find(weld)), 0);
 }
 
-// contracts.md §11: the plan stores the median over the last ten welds of that bench, procedure and
+// The plan stores the median over the last ten welds of that bench, procedure and
 // thickness, if there are at least five; alignment is late at twice that.
 TEST_F(SessionTest, TakesTheMedianOfTheLastAlignmentsFromTheFifthLikeWeldOn) {
     const std::int64_t taken[] = {50, 90, 70, 60, 80};

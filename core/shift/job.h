@@ -1,4 +1,5 @@
-// The demo job: seams of an invented tank, which a rehearsal takes what it wasn't told from.
+// A job: the seams of one piece of work, each with its sheets, its procedure and the bench it is
+// wished on. Read from a folder of job-*.json; a seam's bench is a file beside it.
 #pragma once
 
 #include "core/base/result.h"
@@ -11,7 +12,7 @@
 
 namespace seamclock {
 
-struct DemoSeam {
+struct JobSeam {
     std::string label;
     std::string what;
     std::string procedure; // id
@@ -24,13 +25,13 @@ struct DemoSeam {
     std::vector<Sheet> sheets;
 };
 
-struct DemoJob {
+struct Job {
     std::string operatorId; // "person:ID" of the first operator
-    std::vector<DemoSeam> seams;
+    std::vector<JobSeam> seams;
 };
 
-/// The first job (by file name) of the demo folder. Missing: there is none; Unreadable, Malformed:
+/// The first job (by file name) of the folder. Missing: there is none; Unreadable, Malformed:
 /// as the file says.
-Result<DemoJob> readDemoJob(const std::string& folder);
+Result<Job> readFirstJob(const std::string& folder);
 
 } // namespace seamclock

@@ -1,6 +1,6 @@
-#include "app/cli/demo.h"
 #include "core/base/json.h"
 #include "core/base/plain_number.h"
+#include "core/shift/job.h"
 
 #include <algorithm>
 #include <cmath>
@@ -30,8 +30,8 @@ Sheet readSheet(JsonReader reader, double thicknessMm) {
     return sheet;
 }
 
-DemoSeam readSeam(JsonReader reader, const std::string& folder) {
-    DemoSeam seam;
+JobSeam readSeam(JsonReader reader, const std::string& folder) {
+    JobSeam seam;
     reader.ignore("id");
     seam.label = reader.text("label");
     seam.what = reader.text("what");
@@ -70,14 +70,14 @@ Result<std::string> firstJobFile(const std::string& folder) {
     if (trouble || files.empty()) {
         return fail(
             ErrorCode::Missing,
-            "the demo folder \"" + folder + "\" has no job; allowed: a folder with job-*.json");
+            "the job folder \"" + folder + "\" has no job; allowed: a folder with job-*.json");
     }
     return *std::min_element(files.begin(), files.end());
 }
 
 } // namespace
 
-Result<DemoJob> readDemoJob(const std::string& folder) {
+Result<Job> readFirstJob(const std::string& folder) {
     const auto file = firstJobFile(folder);
     if (!file) {
         return tl::unexpected(file.error());
@@ -87,7 +87,7 @@ Result<DemoJob> readDemoJob(const std::string& folder) {
         return tl::unexpected(text.error());
     }
     JsonReader reader(*text);
-    DemoJob job;
+    Job job;
     if (reader.text("format") != "seamclock-job/1") {
         reader.complain("format", "is not seamclock-job/1");
     }

@@ -1,0 +1,82 @@
+#include "core/shift/job.h"
+#include "tests/support/scratch_folder.h"
+
+#include <fstream>
+#include <gtest/gtest.h>
+#include <sstream>
+
+namespace seamclock {
+namespace {
+
+const std::string kDemoFolder = std::string(SEAMCLOCK_SOURCE_DIR) + "/resources/demo";
+
+std::string demoText() {
+    std::ifstream file(kDemoFolder + "/job-brine-tank.json");
+    std::ostringstream text;
+    text << file.rdbuf();
+    return text.str();
+}
+
+TEST(JobFile, GivesEachSeamWithItsTwoSheetsAndItsBenchesFile) {
+    const auto job = readFirstJob(kDemoFolder);
+    ASSERT_TRUE(job) << job.error().detail;
+    ASSERT_EQ(job->seams.size(), 6U);
+    for (const JobSeam& seam : job->seams) {
+        EXPECT_EQ(seam.sheets.size(), 2U) << seam.label;
+        EXPECT_TRUE(std::ifstream(seam.benchFile).good()) << seam.benchFile;
+        EXPECT_EQ(static_cast<double>(seam.sheets[0].thicknessUm), seam.thicknessMm * 1000);
+    }
+}
+
+TEST(JobFile, FirstByItsNameIsTaken) {
+    const test::ScratchFolder folder;
+    std::ofstream(folder.file("job-b.json")) << demoText();
+    std::string other = demoText();
+    const std::string label = "\"label\": \"S1\"";
+    ASSERT_NE(other.find(label), std::string::npos);
+    other.replace(other.find(label), label.size(), "\"label\": \"Q1\"");
+    std::ofstream(folder.file("job-a.json")) << other;
+    const auto job = readFirstJob(folder.path());
+    ASSERT_TRUE(job) << job.error().detail;
+    EXPECT_EQ(job->seams[0].label, "Q1");
+}
+
+TEST(JobFile, IsRefusedInOneSentenceThatNamesWhatIsWrong) {
+    struct Row {
+        const char* find;
+        const char* instead;
+        const char* named;
+    };
+    const Row rows[] = {
+        {"seamclock-job/1", "seamclock-job/2", "format"},
+        {"\"label\"", "\"labels\"", "label"},
+        {"\"thickness_mm\": ", "\"thickness_mm\": -", "thickness_mm"},
+        {"\"lengths_mm\": [", "\"lengths_mm\": [0, ", "lengths_mm"},
+        {"\"drag_N\": ", "\"drag_N\": -", "drag_N"},
+        {"\"shielded\": ", "\"shielded\": 1, \"x\": ", "shielded"},
+    };
+    for (const Row& row : rows) {
+        const test::ScratchFolder folder;
+        std::string text = demoText();
+        const auto at = text.find(row.find);
+        ASSERT_NE(at, std::string::npos) << row.find;
+        text.replace(at, std::string(row.find).size(), row.instead);
+        std::ofstream(folder.file("job-a.json")) << text;
+        const auto job = readFirstJob(folder.path());
+        ASSERT_FALSE(job) << row.instead;
+        EXPECT_NE(job.error().detail.find(row.named), std::string::npos) << job.error().detail;
+        EXPECT_EQ(job.error().detail.find('\n'), std::string::npos) << job.error().detail;
+    }
+}
+
+TEST(JobFile, MissingOrEmptyIsToldWithWhatIsWanted) {
+    const test::ScratchFolder folder;
+    const auto none = readFirstJob(folder.path());
+    ASSERT_FALSE(none);
+    EXPECT_EQ(none.error().code, ErrorCode::Missing);
+    std::ofstream(folder.file("job-a.json")).flush();
+    EXPECT_FALSE(readFirstJob(folder.path()));
+}
+
+} // namespace
+} // namespace seamclock
