@@ -1,0 +1,31 @@
+// A part that is a button as a whole: it counts on press, not on release, by mouse or finger, once
+// for each press. A press that Qt makes up from a touch is left out, or one touch would count
+// twice. Keys are the screen's: one place there knows which key is the next step and which press is
+// a held key's repeat.
+#pragma once
+
+#include "app/parts/part.h"
+
+namespace seamclock {
+
+class PressPart : public Part {
+    Q_OBJECT
+
+public:
+    PressPart(const QString& name, QWidget* parent);
+
+signals:
+    void pressed();
+
+protected:
+    bool event(QEvent* event) override;
+    void mousePressEvent(QMouseEvent* event) override;
+    void mouseDoubleClickEvent(QMouseEvent* event) override;
+
+    virtual bool takesPress() const { return true; }
+
+private:
+    bool m_touched = false;
+};
+
+} // namespace seamclock
