@@ -5,7 +5,6 @@
 #include <algorithm>
 #include <cerrno>
 #include <cstdio>
-#include <cstdlib>
 #include <filesystem>
 #include <memory>
 #include <system_error>
@@ -50,32 +49,6 @@ bool endsWith(const std::string& text, std::string_view end) {
 }
 
 } // namespace
-
-Result<std::string> resourceFolder() {
-    const char* named = std::getenv("SEAMCLOCK_RESOURCES");
-    if (named != nullptr && *named != '\0') {
-        if (!isFolder(named)) {
-            return fail(
-                ErrorCode::Missing, "SEAMCLOCK_RESOURCES " + inQuotes(named) +
-                                        " is no folder; allowed: a folder with procedures/ in it, "
-                                        "or leave it unset");
-        }
-        return std::string(named);
-    }
-    std::error_code code;
-    const fs::path program = fs::read_symlink("/proc/self/exe", code);
-    const fs::path installed = program.parent_path().parent_path() / "share" / "seamclock";
-    if (!code && isFolder(installed / "procedures")) {
-        return installed.string();
-    }
-    if (isFolder(fs::path(SEAMCLOCK_BUILD_RESOURCES) / "procedures")) {
-        return std::string(SEAMCLOCK_BUILD_RESOURCES);
-    }
-    return fail(
-        ErrorCode::Missing, "the procedures that come with the program are not there: neither " +
-                                inQuotes(installed.string()) +
-                                " nor its source tree; name their folder in SEAMCLOCK_RESOURCES");
-}
 
 Result<std::string> readText(const std::string& path) {
     if (isFolder(path)) {

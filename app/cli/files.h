@@ -1,8 +1,8 @@
-// Where the program finds its own files, and how it reads what a person names. Procedures and the
-// demo come from $SEAMCLOCK_RESOURCES if that is set, else from ../share/seamclock beside the
-// program, else from the source tree that it was built from.
+// How the terminal program reads and writes the files that a person names, and the procedures that
+// come with it.
 #pragma once
 
+#include "app/platform/resource_folder.h"
 #include "core/base/result.h"
 #include "core/bench/bench_codec.h"
 #include "core/procedure/procedure_codec.h"
@@ -14,9 +14,6 @@
 #include <vector>
 
 namespace seamclock {
-
-/// Missing: none of the three places is there.
-Result<std::string> resourceFolder();
 
 /// The whole file. Unreadable: not there, a folder, not readable, or larger than 16 MB. Zero bytes
 /// are a file too.

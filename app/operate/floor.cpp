@@ -1,0 +1,373 @@
+#include "app/operate/floor.h"
+
+#include "core/base/plain_number.h"
+#include "core/log/log_reader.h"
+#include "core/weld/intent.h"
+
+#include <algorithm>
+#include <cmath>
+
+namespace seamclock {
+namespace {
+
+std::int64_t thousandths(double value) {
+    return std::llround(value * 1000.0);
+}
+
+Result<void> without(const Result<Weld>& weld) {
+    if (!weld) {
+        return tl::unexpected<Error>(weld.error());
+    }
+    return {};
+}
+
+} // namespace
+
+Floor::Floor(
+    SessionBase& session, LogWriterBase& writer, const Clock& clock,
+    std::vector<ProcedureDocument> procedures, std::string by, QObject* parent)
+    : QObject(parent), m_session(session), m_writer(writer), m_clock(clock),
+      m_procedures(std::move(procedures)), m_by(std::move(by)) {}
+
+Result<void> Floor::addBench(const BenchDocument& bench) {
+    for (const Post& post : m_posts) {
+        if (post.bench.bench.id == bench.bench.id) {
+            return fail(
+                ErrorCode::Conflict, "the bench \"" + bench.bench.id + "\" is there already");
+        }
+    }
+    if (static_cast<int>(m_posts.size()) >= kMostBenches) {
+        return fail(
+            ErrorCode::OutOfRange, "a fifth bench, \"" + bench.bench.id + "\"; allowed: 4");
+    }
+    Post post;
+    post.bench = bench;
+    post.place = static_cast<int>(m_posts.size()) + 1;
+    m_posts.push_back(std::move(post));
+    return {};
+}
+
+Result<void> Floor::takeUpFound() {
+    for (const std::string& id : m_session.openWelds()) {
+        const Weld* found = m_session.find(id);
+        const WeldOpened& opened = found->opened();
+        const auto stands = [&] {
+            return std::find_if(m_posts.begin(), m_posts.end(), [&](const Post& post) {
+                return post.bench.bench.id == opened.bench;
+            });
+        };
+        if (stands() == m_posts.end()) {
+            auto reader = LogReader::open(m_writer.path());
+            if (!reader) {
+                return tl::unexpected<Error>(reader.error());
+            }
+            const auto document = reader->document(opened.docs.bench);
+            if (!document) {
+                return tl::unexpected<Error>(document.error());
+            }
+            if (!document->has_value()) {
+                return fail(
+                    ErrorCode::Missing, "the log holds an open weld on the bench \"" +
+                                            opened.bench + "\" but not the bench itself");
+            }
+            const auto bench = readBench("bench of the log", (*document)->bytes);
+            if (!bench) {
+                return tl::unexpected<Error>(bench.error());
+            }
+            if (const auto added = addBench(*bench); !added) {
+                return added;
+            }
+        }
+        stands()->weld = id;
+    }
+    return {};
+}
+
+void Floor::select(int post) {
+    if (post >= 0 && post < static_cast<int>(m_posts.size()) && post != m_selected) {
+        m_selected = post;
+        emit changed();
+    }
+}
+
+const Weld* Floor::weld(int post) const {
+    if (post < 0 || post >= static_cast<int>(m_posts.size()) || !at(post).weld) {
+        return nullptr;
+    }
+    return m_session.find(*at(post).weld);
+}
+
+std::optional<WeldView>
+Floor::view(int post, const Instant& now, bool pedal, bool lessMotion) const {
+    const Weld* found = weld(post);
+    if (found == nullptr) {
+        return std::nullopt;
+    }
+    ViewContext context;
+    context.now = now;
+    context.letter = at(post).letter();
+    context.bead = at(post).bead;
+    context.pedal = pedal;
+    context.lessMotion = lessMotion;
+    context.notSaved = notSaved(*found);
+    return weldView(*found, context);
+}
+
+Result<void> Floor::open(int post, const WeldOrder& order) {
+    if (const Weld* there = weld(post); there != nullptr && isOpen(there->state)) {
+        return fail(
+            ErrorCode::Conflict, "joint " + std::to_string(there->opened().number) +
+                                     " is still open on this bench");
+    }
+    const auto weld = m_session.open(order, m_by);
+    if (!weld) {
+        return tl::unexpected<Error>(weld.error());
+    }
+    at(post).weld = weld->id();
+    at(post).bead = {};
+    emit changed();
+    return {};
+}
+
+Result<void> Floor::press(int post, const Offer& offer, std::int64_t onto) {
+    if (const auto* steps = std::get_if<MakeSteps>(&offer)) {
+        return make(post, steps->details, onto);
+    }
+    if (std::holds_alternative<TakeBackLast>(offer)) {
+        return takeBack(post);
+    }
+    if (const auto* earlier = std::get_if<SetEarlier>(&offer)) {
+        return setEarlier(post, earlier->by);
+    }
+    if (std::holds_alternative<CloseWeld>(offer)) {
+        const Weld* found = weld(post);
+        return found == nullptr ? Result<void>{} : make(post, {closing(*found)}, onto);
+    }
+    if (std::holds_alternative<LeaveWeld>(offer)) {
+        leave(post);
+        return {};
+    }
+    if (const auto* settled = std::get_if<SettleWeld>(&offer)) {
+        const auto done = without(m_session.settle(*at(post).weld, settled->word, m_by));
+        emit changed();
+        return done;
+    }
+    return {};
+}
+
+Result<void>
+Floor::make(int post, const std::vector<WeldDetail>& details, std::int64_t onto) {
+    if (!at(post).weld) {
+        return {};
+    }
+    Intent intent{onto, m_by, {}};
+    for (const WeldDetail& detail : details) {
+        intent.d = detail;
+        const auto next = m_session.act(*at(post).weld, intent);
+        if (!next) {
+            emit changed();
+            return tl::unexpected<Error>(next.error());
+        }
+        intent.onto = lastTakeable(*next);
+    }
+    emit changed();
+    return {};
+}
+
+Result<void> Floor::step(int post, const WeldDetail& detail) {
+    const Weld* found = weld(post);
+    return found == nullptr ? Result<void>{} : make(post, {detail}, lastTakeable(*found));
+}
+
+Result<void> Floor::takeBack(int post) {
+    const Weld* found = weld(post);
+    if (found == nullptr) {
+        return {};
+    }
+    for (const Retained& event : lastPress(*found)) {
+        if (const auto taken = step(post, StepTakenBack{event.n}); !taken) {
+            return taken;
+        }
+    }
+    return {};
+}
+
+// What the press stored after its step is taken back, the step set earlier, and the rest made again.
+Result<void> Floor::setEarlier(int post, Milliseconds by) {
+    const Weld* found = weld(post);
+    if (found == nullptr) {
+        return {};
+    }
+    std::vector<WeldDetail> again;
+    for (const Retained& event : lastPress(*found)) {
+        if (isPivotal(event.d)) {
+            if (const auto set = step(post, StepBackdated{event.n, by}); !set) {
+                return set;
+            }
+            break;
+        }
+        if (const auto taken = step(post, StepTakenBack{event.n}); !taken) {
+            return taken;
+        }
+        again.insert(again.begin(), event.d);
+    }
+    for (const WeldDetail& detail : again) {
+        if (const auto made = step(post, detail); !made) {
+            return made;
+        }
+    }
+    return {};
+}
+
+Result<void> Floor::newDrag(int post, double reading) {
+    const Weld* found = weld(post);
+    const Bench& bench = at(post).bench.bench;
+    const double units = reading - static_cast<double>(bench.scale.zeroMilli) / 1000.0;
+    if (!(units >= 0)) {
+        return fail(
+            ErrorCode::OutOfRange, "drag reading " + plainNumber(reading) +
+                                       " is below the scale's zero of " +
+                                       plainNumber(static_cast<double>(bench.scale.zeroMilli) / 1000.0));
+    }
+    const WeldOpened& opened = found->opened();
+    const auto procedure = std::find_if(
+        m_procedures.begin(), m_procedures.end(),
+        [&](const ProcedureDocument& one) { return one.sha256 == opened.docs.procedure; });
+    if (procedure == m_procedures.end()) {
+        return fail(
+            ErrorCode::Missing, "the procedure of this weld, " + found->plan.procedure +
+                                    ", is not the one on this tablet any more");
+    }
+    PlanRequest request;
+    request.thickness = micrometres(static_cast<double>(found->plan.thicknessUm));
+    for (const std::int64_t um : opened.lengthsUm) {
+        request.lengths.push_back(micrometres(static_cast<double>(um)));
+    }
+    request.ambient = Temperature::celsius(static_cast<double>(found->plan.ambientMc) / 1000.0);
+    request.drag = bench.scale.rate() * units;
+    request.coolingRule = found->plan.coolingRule;
+    request.alignMedian = found->plan.alignMedian;
+    const auto plan = makePlan(request, procedure->procedure, &bench);
+    if (!plan) {
+        return tl::unexpected<Error>(plan.error());
+    }
+    if (const auto replaced = step(post, PlanReplaced{*plan, opened.docs, "drag measured"});
+        !replaced) {
+        return replaced;
+    }
+    CheckMade made;
+    made.check = "drag";
+    made.passed = true;
+    made.valueMilli = thousandths(reading);
+    return step(post, made);
+}
+
+Result<void> Floor::answer(int post, const NumberAnswer& number) {
+    const Weld* found = weld(post);
+    if (found == nullptr) {
+        return {};
+    }
+    BeadDraft& bead = at(post).bead;
+    switch (number.what) {
+    case NumberFor::PlateTemperature: {
+        CheckMade made;
+        made.check = "plate_temperature";
+        made.passed = true;
+        made.valueMc = thousandths(number.value);
+        made.place = platePlaces()[static_cast<std::size_t>(
+            std::min(platePlacesRead(*found), static_cast<int>(platePlaces().size()) - 1))];
+        return step(post, made);
+    }
+    case NumberFor::Drag:
+        return newDrag(post, number.value);
+    case NumberFor::Recheck:
+        return step(post, ReadingTaken{ReadingPhase::Recheck, thousandths(number.value)});
+    case NumberFor::BeadHeight:
+        bead.heightUm = thousandths(number.value);
+        break;
+    case NumberFor::BeadWidth:
+        bead.widthUm = thousandths(number.value);
+        break;
+    case NumberFor::BeadK:
+        bead.kUm = thousandths(number.value);
+        break;
+    case NumberFor::Misalignment: {
+        BeadMeasured measured;
+        measured.heightUm = bead.heightUm.value_or(0);
+        measured.widthUm = bead.widthUm.value_or(0);
+        measured.kUm = bead.kUm.value_or(0);
+        measured.misalignmentUm = thousandths(number.value);
+        return step(post, measured);
+    }
+    }
+    emit changed();
+    return {};
+}
+
+Result<void> Floor::answer(int post, const ReasonAnswer& reason) {
+    const Weld* found = weld(post);
+    if (found == nullptr) {
+        return {};
+    }
+    std::optional<std::string> text;
+    if (!reason.text.empty()) {
+        text = reason.text;
+    }
+    switch (reason.asked.what) {
+    case ReasonFor::Stop:
+        return step(post, WeldAborted{reason.choice, reason.text});
+    case ReasonFor::CheckLeftOut:
+        return step(post, CheckOverridden{reason.asked.code, reason.choice, Authority::Operator});
+    case ReasonFor::Owed:
+        if (reason.asked.code == "bead_not_measured") {
+            at(post).bead.leftOut = true;
+            return step(post, RemarkMade{reason.text.empty() ? reason.choice : reason.text});
+        }
+        return step(post, ReasonGiven{reason.asked.code, reason.choice, text});
+    case ReasonFor::EarlyRelease: {
+        const auto released = step(post, ReleaseStep{found->plan.releaseOrder.front()});
+        return released ? step(post, ReasonGiven{"cooling", reason.choice, text}) : released;
+    }
+    }
+    return {};
+}
+
+Result<void> Floor::failPlate(int post, double celsius) {
+    CheckMade made;
+    made.check = "plate_temperature";
+    made.passed = false;
+    made.valueMc = thousandths(celsius);
+    return step(post, made);
+}
+
+void Floor::leave(int post) {
+    at(post).weld.reset();
+    at(post).bead = {};
+    emit changed();
+}
+
+Shift Floor::shift() const {
+    Shift shift;
+    for (int i = 0; i < static_cast<int>(m_posts.size()); ++i) {
+        const Weld* found = weld(i);
+        if (found == nullptr || !isOpen(found->state)) {
+            continue;
+        }
+        const auto with = withBench(shift, ShiftBench{at(i).bench.bench.id, at(i).place, *found});
+        if (with) {
+            shift = *with;
+        }
+    }
+    return shift;
+}
+
+int Floor::notSaved(const Weld& weld) const {
+    int count = 0;
+    for (const Event& event : weld.events) {
+        const RowStatus status = m_writer.status(weld.id(), event.n);
+        count += status == RowStatus::Pending || status == RowStatus::Spilled ? 1 : 0;
+    }
+    return count;
+}
+
+} // namespace seamclock

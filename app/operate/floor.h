@@ -1,0 +1,106 @@
+// The benches of one tablet and the welds on them: what a press on a screen does. It holds no widget
+// and paints nothing; a screen asks it for views and hands it the offer that was pressed. Every step
+// goes through the session, which reads the clock once and sends the row on its way; a refusal comes
+// back as a sentence and changes nothing. Which weld stands on which bench follows from the welds'
+// own opening events, so it needs no memory of its own across a restart.
+#pragma once
+
+#include "app/operate/weld_view.h"
+#include "core/session/job_order.h"
+#include "core/session/session.h"
+#include "core/shift/shift.h"
+
+#include <QObject>
+#include <optional>
+#include <string>
+#include <vector>
+
+namespace seamclock {
+
+/// Where one weld can be made, A to D.
+struct Post {
+    BenchDocument bench;
+    int place = 1;
+    std::optional<std::string> weld; // "weld:UUID", open or just ended
+    BeadDraft bead;
+
+    QString letter() const { return QString(QChar(u'A' + place - 1)); }
+};
+
+/// What a number that was typed in means to this weld.
+struct NumberAnswer {
+    NumberFor what = NumberFor::PlateTemperature;
+    double value = 0; // °C, mm or the scale's unit
+};
+
+/// What a person chose as the reason.
+struct ReasonAnswer {
+    AskReason asked;
+    std::string choice;
+    std::string text;
+};
+
+class Floor : public QObject {
+    Q_OBJECT
+
+public:
+    /// All must outlive the floor. `procedures`: those that came with the program.
+    Floor(
+        SessionBase& session, LogWriterBase& writer, const Clock& clock,
+        std::vector<ProcedureDocument> procedures, std::string by, QObject* parent = nullptr);
+
+    /// Up to four; the place follows the order. Conflict: the bench is there. OutOfRange: a fifth.
+    Result<void> addBench(const BenchDocument& bench);
+    /// Puts the welds that stood open in the log on their benches, with the bench as the log keeps it
+    /// where it isn't there yet.
+    Result<void> takeUpFound();
+
+    const std::vector<Post>& posts() const { return m_posts; }
+    int selected() const { return m_selected; }
+    void select(int post);
+
+    const std::vector<ProcedureDocument>& procedures() const { return m_procedures; }
+    const Weld* weld(int post) const;
+    Instant now() const { return m_clock.now(); }
+    /// Looks at the clock for jumps, too; for the screen's own timer.
+    Instant look() { return m_session.look(); }
+    std::optional<WeldView> view(int post, const Instant& now, bool pedal, bool lessMotion) const;
+
+    /// The weld begins on that bench. Errors as the session's; Conflict: another is open there.
+    Result<void> open(int post, const WeldOrder& order);
+    /// What a slot offered, made now. `onto`: as the view that was pressed had it.
+    Result<void> press(int post, const Offer& offer, std::int64_t onto);
+    Result<void> answer(int post, const NumberAnswer& number);
+    Result<void> answer(int post, const ReasonAnswer& reason);
+    /// Stores a plate that was read outside its window as a failed check.
+    Result<void> failPlate(int post, double celsius);
+    /// The bench is free again; its ended weld stays in the log.
+    void leave(int post);
+
+    /// For the horn: every bench with an open weld.
+    Shift shift() const;
+    /// Rows of this weld that are not on disk.
+    int notSaved(const Weld& weld) const;
+
+signals:
+    void changed();
+
+private:
+    Result<void> make(int post, const std::vector<WeldDetail>& details, std::int64_t onto);
+    Result<void> step(int post, const WeldDetail& detail);
+    Result<void> takeBack(int post);
+    Result<void> setEarlier(int post, Milliseconds by);
+    Result<void> newDrag(int post, double reading);
+    Post& at(int post) { return m_posts[static_cast<std::size_t>(post)]; }
+    const Post& at(int post) const { return m_posts[static_cast<std::size_t>(post)]; }
+
+    SessionBase& m_session;
+    LogWriterBase& m_writer;
+    const Clock& m_clock;
+    std::vector<ProcedureDocument> m_procedures;
+    std::string m_by;
+    std::vector<Post> m_posts;
+    int m_selected = 0;
+};
+
+} // namespace seamclock

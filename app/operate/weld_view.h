@@ -1,0 +1,132 @@
+// What the operator sees of one weld at one instant, and what each of the three slots would do: a
+// pure function of the weld, the time and a little of the screen's own memory. It paints nothing and
+// changes nothing. A screen shows the value, and hands the offer of the slot that was pressed back to
+// the floor (floor.h). Nothing of the trade is decided here: phases, limits and owed reasons are
+// core's, the words are the language's.
+#pragma once
+
+#include "app/parts/changeover_field.h"
+#include "app/parts/check_drawing.h"
+#include "app/parts/lamp.h"
+#include "app/parts/ribbon.h"
+#include "app/parts/scale_view.h"
+#include "app/parts/seam_picture.h"
+#include "app/parts/slot_button.h"
+#include "app/parts/strip.h"
+#include "core/session/after_cut.h"
+#include "core/weld/fold.h"
+
+#include <QString>
+#include <optional>
+#include <string>
+#include <variant>
+#include <vector>
+
+namespace seamclock {
+
+/// One press; all of it counts at one go, in this order.
+struct MakeSteps {
+    std::vector<WeldDetail> details;
+
+    bool operator==(const MakeSteps&) const = default;
+};
+/// The last press, whole.
+struct TakeBackLast {
+    bool operator==(const TakeBackLast&) const = default;
+};
+struct SetEarlier {
+    Milliseconds by{4000};
+
+    bool operator==(const SetEarlier&) const = default;
+};
+enum class NumberFor { PlateTemperature, Drag, Recheck, BeadHeight, BeadWidth, BeadK, Misalignment };
+struct AskNumber {
+    NumberFor what = NumberFor::PlateTemperature;
+
+    bool operator==(const AskNumber&) const = default;
+};
+enum class ReasonFor { Stop, EarlyRelease, Owed, CheckLeftOut };
+struct AskReason {
+    ReasonFor what = ReasonFor::Stop;
+    std::string code; // Owed: the verdict's row; CheckLeftOut: the check
+
+    bool operator==(const AskReason&) const = default;
+};
+struct CloseWeld {
+    bool operator==(const CloseWeld&) const = default;
+};
+struct LeaveWeld { // to the seams
+    bool operator==(const LeaveWeld&) const = default;
+};
+struct SettleWeld {
+    RebootWord word = RebootWord::None;
+
+    bool operator==(const SettleWeld&) const = default;
+};
+using Offer = std::variant<
+    std::monostate, MakeSteps, TakeBackLast, SetEarlier, AskNumber, AskReason, CloseWeld, LeaveWeld,
+    SettleWeld>;
+
+struct Slot {
+    SlotView view;
+    Offer offer;
+
+    bool operator==(const Slot&) const = default;
+};
+
+/// A bead's values as they are typed one after the other, before they are one event.
+struct BeadDraft {
+    std::optional<std::int64_t> heightUm;
+    std::optional<std::int64_t> widthUm;
+    std::optional<std::int64_t> kUm;
+    bool leftOut = false; // "Not measured" was said
+
+    bool operator==(const BeadDraft&) const = default;
+};
+
+struct ViewContext {
+    Instant now;
+    QString letter; // the bench's, A to D
+    BeadDraft bead;
+    bool pedal = false;     // a pedal is set up: the step shows its sign
+    bool lessMotion = false;
+    int notSaved = 0; // rows of this weld that are not on disk yet
+};
+
+struct WeldView {
+    enum class Layout { Phase, Cooling, Check, Changeover };
+
+    Layout layout = Layout::Phase;
+    LampView lamp;
+    ScaleView scale;
+    SeamView seam;
+    CheckDrawing drawing;
+    QString sentence;
+    RibbonView ribbon;
+    CheckRowView checks;
+    ChangeoverView changeover;
+    StripCellView cell;
+    Slot back;
+    Slot earlier; // "4 s ago"
+    Slot stop;
+    Slot step;
+    std::int64_t onto = 0; // the last takeable event that this view shows
+
+    bool operator==(const WeldView&) const = default;
+};
+
+WeldView weldView(const Weld& weld, const ViewContext& context);
+
+/// The events of the last press that can be taken back, the last one first. One press may store a
+/// step and the reading it stands for.
+std::vector<Retained> lastPress(const Weld& weld);
+
+/// The check that is asked for now: the first open one, or a plate that has places left to read;
+/// empty: none.
+std::string checkAsked(const Weld& weld, const Preparing& state);
+/// The places at which a plate's face is read, in their order.
+const std::vector<std::string>& platePlaces();
+/// How many of them were read in this weld.
+int platePlacesRead(const Weld& weld);
+
+} // namespace seamclock

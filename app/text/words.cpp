@@ -1,0 +1,219 @@
+#include "app/text/words.h"
+
+#include "app/text/numbers.h"
+#include "core/base/overloaded.h"
+
+#include <QCoreApplication>
+#include <map>
+
+namespace seamclock {
+namespace {
+
+struct Words {
+    Q_DECLARE_TR_FUNCTIONS(Words)
+};
+
+using Table = std::map<std::string_view, const char*>;
+
+QString blanksFor(std::string_view code) {
+    return fromUtf8(code).replace(QLatin1Char('_'), QLatin1Char(' '));
+}
+
+QString lookUp(const Table& table, std::string_view code) {
+    const auto found = table.find(code);
+    return found == table.end() ? blanksFor(code) : Words::tr(found->second);
+}
+
+const Table& checks() {
+    static const Table kTable{
+        {"plate_warm", QT_TRANSLATE_NOOP("Words", "wait")},
+        {"plate_temperature", QT_TRANSLATE_NOOP("Words", "plate")},
+        {"scale_zero", QT_TRANSLATE_NOOP("Words", "zero")},
+        {"sound_heard", QT_TRANSLATE_NOOP("Words", "sound")},
+        {"drag", QT_TRANSLATE_NOOP("Words", "drag")},
+        {"film_off", QT_TRANSLATE_NOOP("Words", "film")},
+        {"edges_planed", QT_TRANSLATE_NOOP("Words", "edges")},
+        {"plate_wiped", QT_TRANSLATE_NOOP("Words", "wiped")},
+        {"gap", QT_TRANSLATE_NOOP("Words", "gap")},
+        {"first_sheet", QT_TRANSLATE_NOOP("Words", "sheet 1")},
+        {"clamping_gap", QT_TRANSLATE_NOOP("Words", "gap × 2")},
+        {"second_sheet", QT_TRANSLATE_NOOP("Words", "sheet 2")},
+        {"edges_meet", QT_TRANSLATE_NOOP("Words", "in line")},
+        {"shielded", QT_TRANSLATE_NOOP("Words", "draught")}};
+    return kTable;
+}
+
+const Table& findingsTable() {
+    static const Table kTable{
+        {"plate_temperature", QT_TRANSLATE_NOOP("Words", "plate temperature")},
+        {"plate_faces_differ", QT_TRANSLATE_NOOP("Words", "plate faces differ")},
+        {"alignment_bead", QT_TRANSLATE_NOOP("Words", "alignment bead")},
+        {"alignment_time", QT_TRANSLATE_NOOP("Words", "alignment time")},
+        {"soak_pressure", QT_TRANSLATE_NOOP("Words", "soak reading")},
+        {"soak_time", QT_TRANSLATE_NOOP("Words", "soak")},
+        {"changeover", QT_TRANSLATE_NOOP("Words", "changeover")},
+        {"build_up", QT_TRANSLATE_NOOP("Words", "build-up")},
+        {"joining_reading", QT_TRANSLATE_NOOP("Words", "joining reading")},
+        {"recheck_missed", QT_TRANSLATE_NOOP("Words", "a reading in cooling was missed")},
+        {"cooling", QT_TRANSLATE_NOOP("Words", "cooling")},
+        {"misalignment", QT_TRANSLATE_NOOP("Words", "faces out of line")},
+        {"bead_k", QT_TRANSLATE_NOOP("Words", "K value")},
+        {"bead_not_measured", QT_TRANSLATE_NOOP("Words", "bead not measured")},
+        {"step_taken_back", QT_TRANSLATE_NOOP("Words", "a step was taken back")},
+        {"step_backdated", QT_TRANSLATE_NOOP("Words", "a step was set earlier")},
+        {"bridge_used", QT_TRANSLATE_NOOP("Words", "power was off")},
+        {"clock_jumped", QT_TRANSLATE_NOOP("Words", "the clock was set")},
+        {"check_overridden", QT_TRANSLATE_NOOP("Words", "a check was left out")},
+        {"remark_made", QT_TRANSLATE_NOOP("Words", "a remark")},
+        {"aborted", QT_TRANSLATE_NOOP("Words", "stopped")},
+        {"not_closed", QT_TRANSLATE_NOOP("Words", "not finished")},
+        {"calibration_overdue", QT_TRANSLATE_NOOP("Words", "scale calibration overdue")}};
+    return kTable;
+}
+
+QString valueWithUnit(std::int64_t value, const std::string& unit, const WeldPlan& plan) {
+    if (unit == "ms") {
+        return timeText(Milliseconds(value));
+    }
+    if (unit == "um") {
+        return millimetresText(value / 10 * 10, 1) + QStringLiteral(" mm");
+    }
+    if (unit == "mC") {
+        return numberText(static_cast<double>(value) / 1000.0, 0) + QStringLiteral(" °C");
+    }
+    const std::int64_t division = plan.scale ? plan.scale->divisionMilli : 100;
+    const QString scaleUnit = plan.scale ? fromUtf8(plan.scale->unit) : QString();
+    return lowEndText(value, division) + QLatin1Char(' ') + scaleUnit;
+}
+
+} // namespace
+
+QString fromUtf8(std::string_view text) {
+    return QString::fromUtf8(text.data(), static_cast<qsizetype>(text.size()));
+}
+
+QString phaseWord(const State& state) {
+    return std::visit(
+        Overloaded{
+            [](const Preparing&) { return Words::tr("prepare"); },
+            [](const Aligning&) { return Words::tr("align"); },
+            [](const Soaking&) { return Words::tr("soak"); },
+            [](const ChangingOver&) { return Words::tr("changeover"); },
+            [](const BuildingUp&) { return Words::tr("build-up"); },
+            [](const Cooling&) { return Words::tr("cooling"); },
+            [](const Releasing&) { return Words::tr("release"); },
+            [](const Inspecting&) { return Words::tr("look at the bead"); },
+            [](const Closed&) { return Words::tr("done"); },
+            [](const Aborted&) { return Words::tr("stopped"); }},
+        state);
+}
+
+QString checkWord(std::string_view check) {
+    return lookUp(checks(), check);
+}
+
+QString releaseDoneWord(std::string_view step) {
+    static const Table kTable{
+        {"clamps_eased", QT_TRANSLATE_NOOP("Words", "Clamps are eased")}, {"bars_opened", QT_TRANSLATE_NOOP("Words", "Bars are open")},
+        {"bars_open", QT_TRANSLATE_NOOP("Words", "Bars are open")},       {"spring_off", QT_TRANSLATE_NOOP("Words", "Spring is off")},
+        {"sheet_out", QT_TRANSLATE_NOOP("Words", "Sheet is out")},        {"force_off", QT_TRANSLATE_NOOP("Words", "Force is off")}};
+    return lookUp(kTable, step);
+}
+
+QString releaseSentence(std::string_view step) {
+    static const Table kTable{
+        {"clamps_eased", QT_TRANSLATE_NOOP("Words", "Ease the clamps on both sides.")},
+        {"bars_opened", QT_TRANSLATE_NOOP("Words", "Open the clamp bars.")},
+        {"bars_open", QT_TRANSLATE_NOOP("Words", "Open the clamp bars.")},
+        {"spring_off", QT_TRANSLATE_NOOP("Words", "Let the spring off.")},
+        {"sheet_out", QT_TRANSLATE_NOOP("Words", "Lift the sheet out, seam supported.")},
+        {"force_off", QT_TRANSLATE_NOOP("Words", "Bring the force to zero, never past it.")}};
+    return lookUp(kTable, step);
+}
+
+QString verdictWord(VerdictWord word) {
+    switch (word) {
+    case VerdictWord::WithinLimits:
+        return Words::tr("Within limits");
+    case VerdictWord::WithRemarks:
+        return Words::tr("Within limits with remarks");
+    case VerdictWord::OutOfLimits:
+        return Words::tr("Out of limits");
+    case VerdictWord::Incomplete:
+        return Words::tr("Incomplete");
+    }
+    return {};
+}
+
+QString verdictWord(std::string_view stored) {
+    for (const VerdictWord word :
+         {VerdictWord::WithinLimits, VerdictWord::WithRemarks, VerdictWord::OutOfLimits,
+          VerdictWord::Incomplete}) {
+        if (toString(word) == stored) {
+            return verdictWord(word);
+        }
+    }
+    return fromUtf8(stored);
+}
+
+QString findingWord(std::string_view code) {
+    return lookUp(findingsTable(), code);
+}
+
+QString findingText(const Finding& finding, const WeldPlan& plan) {
+    const QString word = findingWord(finding.code);
+    if (finding.actual && finding.limit) {
+        return Words::tr("%1 %2, limit %3")
+            .arg(
+                word, valueWithUnit(*finding.actual, finding.unit, plan),
+                valueWithUnit(*finding.limit, finding.unit, plan));
+    }
+    if (finding.actual) {
+        return word + QLatin1Char(' ') + valueWithUnit(*finding.actual, finding.unit, plan);
+    }
+    return word;
+}
+
+QString firstReason(const Verdict& verdict, const WeldPlan& plan) {
+    const Grade wanted = verdict.word == VerdictWord::Incomplete    ? Grade::Incomplete
+                         : verdict.word == VerdictWord::OutOfLimits ? Grade::Out
+                                                                    : Grade::Remark;
+    for (const Finding& finding : verdict.findings) {
+        if (finding.grade == wanted) {
+            return findingText(finding, plan);
+        }
+    }
+    return verdictWord(verdict.word).toLower();
+}
+
+QString warningText(const PlanWarning& warning) {
+    static const Table kTable{
+        {"ambient_outside_range", QT_TRANSLATE_NOOP("Words", "The shop is too cold or too warm for this procedure.")},
+        {"ambient_outside_classes", QT_TRANSLATE_NOOP("Words", "No cooling time is printed for this shop temperature.")},
+        {"known_gap", QT_TRANSLATE_NOOP("Words", "The procedure lacks a value for this sheet.")},
+        {"drag_not_measured", QT_TRANSLATE_NOOP("Words", "Drag is not measured: taken as nothing.")},
+        {"scale_coarse", QT_TRANSLATE_NOOP("Words", "This scale hardly shows the tolerance.")},
+        {"set_outside_band", QT_TRANSLATE_NOOP("Words", "No mark of the scale lies in the band.")},
+        {"just_in_contact", QT_TRANSLATE_NOOP("Words", "In soak the scale can't show it: just in contact.")},
+        {"drag_above_soak", QT_TRANSLATE_NOOP("Words", "Drag is above the soak force: just in contact.")}};
+    const auto found = kTable.find(warning.code);
+    return found == kTable.end() ? fromUtf8(warning.text) : Words::tr(found->second);
+}
+
+QString standingText(Standing standing) {
+    switch (standing) {
+    case Standing::Seen:
+        return Words::tr("seen in a text");
+    case Standing::Memory:
+        return Words::tr("from memory: not attested");
+    case Standing::CommonPractice:
+        return Words::tr("common practice, no source");
+    case Standing::Derived:
+        return Words::tr("worked out from the others");
+    case Standing::Attested:
+        return Words::tr("attested by the shop");
+    }
+    return {};
+}
+
+} // namespace seamclock
