@@ -3,6 +3,7 @@
 // screen sets its geometry), and it repaints only when what it shows has changed.
 #pragma once
 
+#include <QStringList>
 #include <QWidget>
 
 #include "app/parts/metrics.h"
@@ -14,6 +15,7 @@ class Part : public QWidget {
 public:
     Part(const QString& name, QWidget* parent);
 
+    // `theme` is kept by reference: one of Theme::of().
     void setLook(const Theme& theme, Metrics metrics);
 
     const Theme& theme() const { return *m_theme; }
@@ -29,5 +31,8 @@ private:
     const Theme* m_theme;
     Metrics m_metrics;
 };
+
+// Words for a screen reader: those that are not empty, in their order.
+QString spoken(const QStringList& words);
 
 } // namespace seamclock

@@ -54,8 +54,6 @@ protected:
     bool takesPress() const override;
 
 private:
-    void paintBack(QPainter& painter, const QRectF& box) const;
-
     SlotView m_view;
 };
 

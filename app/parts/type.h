@@ -52,9 +52,11 @@ struct Wrapped {
     bool fits = true;
 };
 Wrapped wrapped(
-    const QString& text, double wanted, double floor, double width, int most, QFont::Weight weight);
+    const QString& text, double wanted, double floor, double width, int most, QFont::Weight weight,
+    double height = 0);
 
-// Lines one under the other, 1.25 em apart, the block placed in the box by `alignment`.
+// Lines one under the other, digits in equal cells, 1.25 em apart, the block placed in the box by
+// `alignment`.
 void drawWrapped(
     QPainter& painter, const QRectF& box, Qt::Alignment alignment, const Wrapped& text,
     QFont::Weight weight);

@@ -1,0 +1,213 @@
+#include "app/parts/type.h"
+
+#include <algorithm>
+#include <cmath>
+#include <limits>
+
+#include <QFontMetricsF>
+#include <QPainter>
+
+namespace seamclock {
+
+namespace {
+
+constexpr double kLineHeight = 1.25; // em
+
+double widestDigit(const QFontMetricsF& metrics) {
+    double widest = 0;
+    for (char digit = '0'; digit <= '9'; ++digit) {
+        widest = std::max(widest, metrics.horizontalAdvance(QLatin1Char(digit)));
+    }
+    return widest;
+}
+
+// Runs of what is no digit keep their kerning; each digit stands alone.
+template <typename Each>
+double eachRun(const QString& text, const QFontMetricsF& metrics, Each each) {
+    const double cell = widestDigit(metrics);
+    double x = 0;
+    qsizetype at = 0;
+    while (at < text.size()) {
+        if (text[at].isDigit()) {
+            const double own = metrics.horizontalAdvance(text[at]);
+            each(x + (cell - own) / 2, QString(text[at]));
+            x += cell;
+            ++at;
+            continue;
+        }
+        qsizetype end = at;
+        while (end < text.size() && !text[end].isDigit()) {
+            ++end;
+        }
+        const QString run = text.mid(at, end - at);
+        each(x, run);
+        x += metrics.horizontalAdvance(run);
+        at = end;
+    }
+    return x;
+}
+
+QPointF
+startOf(const QRectF& box, Qt::Alignment alignment, double width, const QFontMetricsF& metrics) {
+    double x = box.left();
+    if (alignment & Qt::AlignRight) {
+        x = box.right() - width;
+    } else if (alignment & Qt::AlignHCenter) {
+        x = box.center().x() - width / 2;
+    }
+    double base = box.top() + metrics.capHeight();
+    if (alignment & Qt::AlignBottom) {
+        base = box.bottom();
+    } else if (alignment & Qt::AlignVCenter) {
+        base = box.center().y() + metrics.capHeight() / 2;
+    }
+    return {x, base};
+}
+
+// The narrowest width in which the words stand in `count` lines, and where the lines break.
+struct Breaking {
+    QStringList lines;
+    double width = 0;
+};
+
+double lineWidth(const QString& line, const QFontMetricsF& metrics) {
+    return eachRun(line, metrics, [](double, const QString&) {});
+}
+
+Breaking broken(const QStringList& words, int count, const QFontMetricsF& metrics) {
+    if (count == 1 || words.size() == 1) {
+        const QString line = words.join(QLatin1Char(' '));
+        return {{line}, lineWidth(line, metrics)};
+    }
+    Breaking best;
+    best.width = std::numeric_limits<double>::infinity();
+    for (qsizetype first = 1; first < words.size(); ++first) {
+        const QString line = words.mid(0, first).join(QLatin1Char(' '));
+        Breaking rest = broken(words.mid(first), count - 1, metrics);
+        rest.width = std::max(rest.width, lineWidth(line, metrics));
+        // <=: of equally wide ones the longer first line
+        if (rest.width <= best.width) {
+            rest.lines.prepend(line);
+            best = rest;
+        }
+    }
+    return best;
+}
+
+} // namespace
+
+QFont partFont(double pixelSize, QFont::Weight weight) {
+    QFont font;
+    font.setFamilies({QStringLiteral("Inter"), QStringLiteral("DejaVu Sans")});
+    font.setPixelSize(std::max(1, static_cast<int>(std::floor(pixelSize))));
+    font.setWeight(weight);
+    font.setHintingPreference(QFont::PreferNoHinting);
+    return font;
+}
+
+double tabularWidth(const QString& text, double pixelSize, QFont::Weight weight) {
+    return eachRun(text, QFontMetricsF(partFont(pixelSize, weight)), [](double, const QString&) {});
+}
+
+double textWidth(const QString& text, double pixelSize, QFont::Weight weight) {
+    return QFontMetricsF(partFont(pixelSize, weight)).horizontalAdvance(text);
+}
+
+void drawTabular(
+    QPainter& painter, const QRectF& box, Qt::Alignment alignment, const QString& text,
+    double pixelSize, QFont::Weight weight) {
+    const QFont font = partFont(pixelSize, weight);
+    const QFontMetricsF metrics(font);
+    const double width = eachRun(text, metrics, [](double, const QString&) {});
+    const QPointF start = startOf(box, alignment, width, metrics);
+    painter.setFont(font);
+    eachRun(text, metrics, [&](double x, const QString& run) {
+        painter.drawText(start + QPointF(x, 0), run);
+    });
+}
+
+void drawLine(
+    QPainter& painter, const QRectF& box, Qt::Alignment alignment, const QString& text,
+    double pixelSize, QFont::Weight weight) {
+    const QFont font = partFont(pixelSize, weight);
+    const QFontMetricsF metrics(font);
+    painter.setFont(font);
+    painter.drawText(startOf(box, alignment, metrics.horizontalAdvance(text), metrics), text);
+}
+
+double
+fittedSize(const QString& text, double wanted, double floor, double width, QFont::Weight weight) {
+    double size = std::max(wanted, floor);
+    while (size > floor && textWidth(text, size, weight) > width) {
+        size = std::max(floor, size - 1);
+    }
+    return size;
+}
+
+Wrapped wrapped(
+    const QString& text, double wanted, double floor, double width, int most, QFont::Weight weight,
+    double height) {
+    const QStringList words = text.split(QLatin1Char(' '), Qt::SkipEmptyParts);
+    Wrapped result;
+    result.size = wanted;
+    if (words.isEmpty()) {
+        return result;
+    }
+    const int lines = std::clamp(most, 1, static_cast<int>(std::min<qsizetype>(words.size(), 8)));
+    const auto highEnough = [&](int count, double size) {
+        return height <= 0 || size * (kCapHeight + kLineHeight * (count - 1)) <= height + 0.5;
+    };
+    for (double size = std::max(wanted, floor);; size = std::max(floor, size - 1)) {
+        const QFontMetricsF metrics(partFont(size, weight));
+        for (int count = 1; count <= lines; ++count) {
+            const Breaking breaking = broken(words, count, metrics);
+            if (breaking.width <= width && highEnough(count, size)) {
+                result.lines = breaking.lines;
+                result.size = size;
+                return result;
+            }
+        }
+        if (size <= floor) {
+            break;
+        }
+    }
+    int count = lines;
+    while (count > 1 && !highEnough(count, floor)) {
+        --count;
+    }
+    const QFontMetricsF metrics(partFont(floor, weight));
+    result.size = floor;
+    result.fits = false;
+    for (const QString& line : broken(words, count, metrics).lines) {
+        result.lines << metrics.elidedText(line, Qt::ElideRight, width);
+    }
+    return result;
+}
+
+double wrappedHeight(const Wrapped& text) {
+    if (text.lines.isEmpty()) {
+        return 0;
+    }
+    return text.size * (kCapHeight + kLineHeight * static_cast<double>(text.lines.size() - 1));
+}
+
+void drawWrapped(
+    QPainter& painter, const QRectF& box, Qt::Alignment alignment, const Wrapped& text,
+    QFont::Weight weight) {
+    const double height = wrappedHeight(text);
+    double top = box.top();
+    if (alignment & Qt::AlignBottom) {
+        top = box.bottom() - height;
+    } else if (alignment & Qt::AlignVCenter) {
+        top = box.center().y() - height / 2;
+    }
+    const Qt::Alignment across = (alignment & Qt::AlignHorizontal_Mask) | Qt::AlignTop;
+    for (const QString& line : text.lines) {
+        drawTabular(
+            painter, QRectF(box.left(), top, box.width(), text.size), across, line, text.size,
+            weight);
+        top += text.size * kLineHeight;
+    }
+}
+
+} // namespace seamclock
