@@ -37,8 +37,7 @@ Result<void> Floor::addBench(const BenchDocument& bench) {
         }
     }
     if (static_cast<int>(m_posts.size()) >= kMostBenches) {
-        return fail(
-            ErrorCode::OutOfRange, "a fifth bench, \"" + bench.bench.id + "\"; allowed: 4");
+        return fail(ErrorCode::OutOfRange, "a fifth bench, \"" + bench.bench.id + "\"; allowed: 4");
     }
     Post post;
     post.bench = bench;
@@ -116,8 +115,8 @@ Floor::view(int post, const Instant& now, bool pedal, bool lessMotion) const {
 Result<void> Floor::open(int post, const WeldOrder& order) {
     if (const Weld* there = weld(post); there != nullptr && isOpen(there->state)) {
         return fail(
-            ErrorCode::Conflict, "joint " + std::to_string(there->opened().number) +
-                                     " is still open on this bench");
+            ErrorCode::Conflict,
+            "joint " + std::to_string(there->opened().number) + " is still open on this bench");
     }
     const auto weld = m_session.open(order, m_by);
     if (!weld) {
@@ -155,8 +154,7 @@ Result<void> Floor::press(int post, const Offer& offer, std::int64_t onto) {
     return {};
 }
 
-Result<void>
-Floor::make(int post, const std::vector<WeldDetail>& details, std::int64_t onto) {
+Result<void> Floor::make(int post, const std::vector<WeldDetail>& details, std::int64_t onto) {
     if (!at(post).weld) {
         return {};
     }
@@ -192,7 +190,8 @@ Result<void> Floor::takeBack(int post) {
     return {};
 }
 
-// What the press stored after its step is taken back, the step set earlier, and the rest made again.
+// What the press stored after its step is taken back, the step set earlier, and the rest made
+// again.
 Result<void> Floor::setEarlier(int post, Milliseconds by) {
     const Weld* found = weld(post);
     if (found == nullptr) {
@@ -225,14 +224,15 @@ Result<void> Floor::newDrag(int post, double reading) {
     const double units = reading - static_cast<double>(bench.scale.zeroMilli) / 1000.0;
     if (!(units >= 0)) {
         return fail(
-            ErrorCode::OutOfRange, "drag reading " + plainNumber(reading) +
-                                       " is below the scale's zero of " +
-                                       plainNumber(static_cast<double>(bench.scale.zeroMilli) / 1000.0));
+            ErrorCode::OutOfRange,
+            "drag reading " + plainNumber(reading) + " is below the scale's zero of " +
+                plainNumber(static_cast<double>(bench.scale.zeroMilli) / 1000.0));
     }
     const WeldOpened& opened = found->opened();
-    const auto procedure = std::find_if(
-        m_procedures.begin(), m_procedures.end(),
-        [&](const ProcedureDocument& one) { return one.sha256 == opened.docs.procedure; });
+    const auto procedure =
+        std::find_if(m_procedures.begin(), m_procedures.end(), [&](const ProcedureDocument& one) {
+            return one.sha256 == opened.docs.procedure;
+        });
     if (procedure == m_procedures.end()) {
         return fail(
             ErrorCode::Missing, "the procedure of this weld, " + found->plan.procedure +
@@ -299,6 +299,10 @@ Result<void> Floor::answer(int post, const NumberAnswer& number) {
         measured.misalignmentUm = thousandths(number.value);
         return step(post, measured);
     }
+    case NumberFor::Thickness:
+    case NumberFor::Length:
+    case NumberFor::Ambient:
+        return {}; // these are asked before there is a weld
     }
     emit changed();
     return {};

@@ -1,8 +1,8 @@
-// The benches of one tablet and the welds on them: what a press on a screen does. It holds no widget
-// and paints nothing; a screen asks it for views and hands it the offer that was pressed. Every step
-// goes through the session, which reads the clock once and sends the row on its way; a refusal comes
-// back as a sentence and changes nothing. Which weld stands on which bench follows from the welds'
-// own opening events, so it needs no memory of its own across a restart.
+// The benches of one tablet and the welds on them: what a press on a screen does. It holds no
+// widget and paints nothing; a screen asks it for views and hands it the offer that was pressed.
+// Every step goes through the session, which reads the clock once and sends the row on its way; a
+// refusal comes back as a sentence and changes nothing. Which weld stands on which bench follows
+// from the welds' own opening events, so it needs no memory of its own across a restart.
 #pragma once
 
 #include "app/operate/weld_view.h"
@@ -51,8 +51,8 @@ public:
 
     /// Up to four; the place follows the order. Conflict: the bench is there. OutOfRange: a fifth.
     Result<void> addBench(const BenchDocument& bench);
-    /// Puts the welds that stood open in the log on their benches, with the bench as the log keeps it
-    /// where it isn't there yet.
+    /// Puts the welds that stood open in the log on their benches, with the bench as the log keeps
+    /// it where it isn't there yet.
     Result<void> takeUpFound();
 
     const std::vector<Post>& posts() const { return m_posts; }

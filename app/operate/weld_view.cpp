@@ -232,7 +232,8 @@ private:
             const std::int64_t zero = scalePlan().zeroMilli;
             set(tr("Look"), reading(zero), unit());
             m_view.lamp.under = tr("on the scale, no load");
-            m_view.sentence = tr("Let the spring off. Scale must read %1.").arg(readingWithUnit(zero));
+            m_view.sentence =
+                tr("Let the spring off. Scale must read %1.").arg(readingWithUnit(zero));
             CheckMade made = passed(code);
             made.valueMilli = zero;
             attest(tr("Scale reads %1").arg(reading(zero)), made);
@@ -263,7 +264,8 @@ private:
             attest(tr("Plate is wiped"), passed(code));
         } else if (code == "gap") {
             gapCheck(code, plan().gapUm, tr("Set the gap to %1 mm, the same front and back."));
-            m_view.lamp.under2 = tr("from the sheet: %1 mm").arg(millimetresText(plan().thicknessUm));
+            m_view.lamp.under2 =
+                tr("from the sheet: %1 mm").arg(millimetresText(plan().thicknessUm));
         } else if (code == "first_sheet") {
             set(tr("Do"), {}, {});
             m_view.lamp.under = tr("one end to the other");
@@ -281,7 +283,8 @@ private:
             const QString gap = millimetresText(plan().edgeGapMaxUm, 1);
             set(tr("Look"), gap, "mm");
             m_view.lamp.under = tr("gap at most");
-            m_view.lamp.under2 = tr("step at most %1 mm").arg(millimetresText(plan().misalignmentMaxUm, 1));
+            m_view.lamp.under2 =
+                tr("step at most %1 mm").arg(millimetresText(plan().misalignmentMaxUm, 1));
             m_view.sentence = tr("Look at the edges: gap to %1 mm, step to %2 mm.")
                                   .arg(gap, millimetresText(plan().misalignmentMaxUm, 1));
             attest(tr("Edges meet"), passed(code));
@@ -312,8 +315,9 @@ private:
         const int read = platePlacesRead(m_weld);
         const auto places = static_cast<int>(platePlaces().size());
         set(tr("Measure"), celsiusText(plan().plate->targetMc), "°C");
-        m_view.lamp.under = tr("allowed %1 to %2 °C")
-                                .arg(celsiusText(plan().plate->minMc), celsiusText(plan().plate->maxMc));
+        m_view.lamp.under =
+            tr("allowed %1 to %2 °C")
+                .arg(celsiusText(plan().plate->minMc), celsiusText(plan().plate->maxMc));
         m_view.lamp.under2 = tr("on its face: it burns");
         const int which = std::min(read, places - 1);
         m_view.sentence = tr("Read the plate on its face. Place %1 of %2: %3.")
@@ -392,9 +396,9 @@ private:
             m_view.sentence = tr("Bead is slow. Is the plate cold or dirty?");
         } else {
             lamp(Tone::Act, Mark::Act, tr("Watch"));
-            m_view.sentence = gone < asked
-                                  ? tr("Wait for a %1 mm bead, all along, top and bottom.").arg(bead)
-                                  : tr("Bead all along? Turn down to %1 and lock.").arg(down);
+            m_view.sentence =
+                gone < asked ? tr("Wait for a %1 mm bead, all along, top and bottom.").arg(bead)
+                             : tr("Bead all along? Turn down to %1 and lock.").arg(down);
         }
         m_view.lamp.under = tr("for a %1 mm bead").arg(bead);
         m_view.lamp.under2 = plan().alignMedian
@@ -402,8 +406,7 @@ private:
                                  : tr("the bead ends it, not the clock");
         step(
             tr("Pressure is off"),
-            MakeSteps{
-                {SoakStarted{}, ReadingTaken{ReadingPhase::Soak, scalePlan().soak.setMilli}}},
+            MakeSteps{{SoakStarted{}, ReadingTaken{ReadingPhase::Soak, scalePlan().soak.setMilli}}},
             gone < asked ? SlotView::Look::Waiting : SlotView::Look::Act);
         m_view.step.view.under = tr("bead stands, at %1").arg(down);
     }
@@ -420,7 +423,8 @@ private:
         m_view.lamp.fraction = share(whole - left, whole);
         m_view.lamp.number = leftText(left);
         m_view.lamp.under = tr("left of %1 soak").arg(goneText(whole));
-        m_view.lamp.under2 = tr("then: plate out within %1 s").arg(secondsText(*plan().changeoverMax));
+        m_view.lamp.under2 =
+            tr("then: plate out within %1 s").arg(secondsText(*plan().changeoverMax));
         SlotView::Look look = SlotView::Look::Act;
         if (left > kGetReady) {
             lamp(Tone::Normal, Mark::Wait, tr("Wait"));
@@ -437,8 +441,7 @@ private:
             m_view.lamp.under = tr("soak is over");
         } else {
             lamp(Tone::Late, Mark::Late, tr("Late"));
-            m_view.sentence =
-                tr("Soak is over by %1 s. Plate out now.").arg(-left.count() / 1000);
+            m_view.sentence = tr("Soak is over by %1 s. Plate out now.").arg(-left.count() / 1000);
             m_view.lamp.number = "+" + goneText(-left);
             m_view.lamp.under = tr("over the soak of %1").arg(goneText(whole));
         }
@@ -471,15 +474,16 @@ private:
         field.order = late ? tr("Faces together now") : tr("Plate out, faces together");
         field.of = late ? tr("s, limit %1 s").arg(limitText) : tr("of %1 s").arg(limitText);
         field.limitWord = tr("limit");
-        field.remark = late ? tr("The limit is passed. It counts, and is in the record.") : QString();
+        field.remark =
+            late ? tr("The limit is passed. It counts, and is in the record.") : QString();
         field.lessMotion = m_context.lessMotion;
         field.frameWide = m_view.lamp.frameWide;
         field.seam = m_view.seam;
         field.seam.progress = share(gone, limit);
         m_view.cell.time = number + " s";
         m_view.cell.plain = true;
-        m_view.sentence = late ? tr("Faces together now. The limit is passed.")
-                               : tr("Plate out, faces together");
+        m_view.sentence =
+            late ? tr("Faces together now. The limit is passed.") : tr("Plate out, faces together");
         step(tr("Faces together"), MakeSteps{{FacesMet{}}}, SlotView::Look::White);
         m_view.step.view.onLate = late;
     }
@@ -512,7 +516,8 @@ private:
             const std::int64_t rise = band.setMilli - scalePlan().zeroMilli;
             const std::int64_t division = scalePlan().divisionMilli;
             const std::int64_t mark =
-                scalePlan().zeroMilli + rise * gone.count() / std::max<std::int64_t>(times.target.count(), 1);
+                scalePlan().zeroMilli +
+                rise * gone.count() / std::max<std::int64_t>(times.target.count(), 1);
             lamp(Tone::Act, Mark::Act, tr("Follow"));
             m_view.lamp.number = reading(mark / division * division);
             m_view.lamp.unit = unit();
@@ -548,10 +553,12 @@ private:
         m_view.lamp.number = leftText(left);
         m_view.cell.time = leftText(left);
         m_view.lamp.under = tr("left of %1 cooling").arg(goneText(whole));
-        m_view.lamp.under2 =
-            left > Milliseconds(0) ? tr("out at %1").arg(wallClockText(m_context.now, left)) : QString();
+        m_view.lamp.under2 = left > Milliseconds(0)
+                                 ? tr("out at %1").arg(wallClockText(m_context.now, left))
+                                 : QString();
         m_view.stop = {
-            {tr("Take out early"), tr("with a reason")}, AskReason{ReasonFor::EarlyRelease, "cooling"}};
+            {tr("Take out early"), tr("with a reason")},
+            AskReason{ReasonFor::EarlyRelease, "cooling"}};
         const bool over = left <= Milliseconds(0);
         if (over) {
             lamp(Tone::Normal, Mark::Done, tr("Done"));
@@ -569,9 +576,11 @@ private:
             const QString set = readingWithUnit(band.setMilli);
             lamp(Tone::Act, Mark::Act, tr("Set"));
             m_view.lamp.under = tr("cooling left");
-            m_view.sentence =
-                tr("Reading is below %1. Turn up to %2.").arg(m_view.scale.lowText + " " + unit(), set);
-            step(tr("At %1").arg(set), MakeSteps{{ReadingTaken{ReadingPhase::Recheck, band.setMilli}}});
+            m_view.sentence = tr("Reading is below %1. Turn up to %2.")
+                                  .arg(m_view.scale.lowText + " " + unit(), set);
+            step(
+                tr("At %1").arg(set),
+                MakeSteps{{ReadingTaken{ReadingPhase::Recheck, band.setMilli}}});
             return;
         }
         recheckAsked(state);
@@ -593,8 +602,7 @@ private:
                 }
                 m_view.sentence = tr("%1. Let it cool, or cut it out.").arg(what);
                 step(
-                    tr("Let it cool"),
-                    MakeSteps{{ReasonGiven{code, "let_it_cool", std::nullopt}}});
+                    tr("Let it cool"), MakeSteps{{ReasonGiven{code, "let_it_cool", std::nullopt}}});
                 m_view.stop = {
                     {tr("Stop: cut out"), tr("with a reason")}, AskReason{ReasonFor::Stop, code}};
                 m_view.lamp.under2 = tr("out of limits");
@@ -722,9 +730,8 @@ private:
         lamp(Tone::Act, Mark::Act, tr("Save"));
         m_view.lamp.number = QString::number(m_weld.opened().number);
         m_view.lamp.under = verdictWord(verdict.word);
-        m_view.sentence = tr("Joint %1: %2.")
-                              .arg(m_weld.opened().number)
-                              .arg(firstReason(verdict, plan()));
+        m_view.sentence =
+            tr("Joint %1: %2.").arg(m_weld.opened().number).arg(firstReason(verdict, plan()));
         step(tr("Save the joint"), CloseWeld{});
     }
 
@@ -745,7 +752,8 @@ private:
             what = NumberFor::BeadK;
         } else {
             m_view.sentence = tr("How far are the faces out of line?");
-            m_view.lamp.under = tr("at most %1 mm").arg(millimetresText(plan().misalignmentMaxUm, 1));
+            m_view.lamp.under =
+                tr("at most %1 mm").arg(millimetresText(plan().misalignmentMaxUm, 1));
             what = NumberFor::Misalignment;
         }
         step(tr("Type it in"), AskNumber{what});
@@ -760,19 +768,20 @@ private:
         ended(good ? Tone::Normal : Tone::Late, good ? Mark::Done : Mark::Late);
         m_view.lamp.word = good ? tr("Done") : tr("Out of limits");
         m_view.lamp.under = verdictWord(now.word);
-        m_view.sentence = m_context.notSaved > 0
-                              ? tr("Joint %1 is not on disk yet. Trying again.").arg(m_weld.opened().number)
-                              : tr("Joint %1 is saved. %2.")
-                                    .arg(m_weld.opened().number)
-                                    .arg(verdictWord(now.word));
+        m_view.sentence =
+            m_context.notSaved > 0
+                ? tr("Joint %1 is not on disk yet. Trying again.").arg(m_weld.opened().number)
+                : tr("Joint %1 is saved. %2.")
+                      .arg(m_weld.opened().number)
+                      .arg(verdictWord(now.word));
     }
 
     void phase(const Aborted&) {
         ended(Tone::Rest, Mark::Cut);
         m_view.lamp.word = tr("Stopped");
         m_view.lamp.under = tr("cut out");
-        m_view.sentence = tr("Joint %1 is stopped. Cut it out and plane again.")
-                              .arg(m_weld.opened().number);
+        m_view.sentence =
+            tr("Joint %1 is stopped. Cut it out and plane again.").arg(m_weld.opened().number);
     }
 
     void ended(Tone tone, Mark mark) {
@@ -813,8 +822,8 @@ private:
             m_view.sentence =
                 tr("Power was off for %1. The plate has cooled. Cut back and plane.").arg(time);
             step(tr("Stop: cut out"), SettleWeld{RebootWord::Abort});
-            m_view.stop = {{tr("Go on"), tr("it is in the record")},
-                           SettleWeld{RebootWord::GoOnUnconfirmed}};
+            m_view.stop = {
+                {tr("Go on"), tr("it is in the record")}, SettleWeld{RebootWord::GoOnUnconfirmed}};
         }
         m_view.back.view.look = SlotView::Look::Hidden;
         m_rebooted = true;
@@ -872,8 +881,7 @@ private:
         const auto* changing = std::get_if<ChangingOver>(&m_weld.state);
         const auto* building = std::get_if<BuildingUp>(&m_weld.state);
         const bool soakLate =
-            soaking != nullptr &&
-            now - soaking->due.lo > plan().soak->high - plan().soak->target;
+            soaking != nullptr && now - soaking->due.lo > plan().soak->high - plan().soak->target;
         piece(align, tr("align"), {}, plan().alignMedian, false, 2);
         piece(soak, tr("soak"), {}, plan().soak->target, soakLate, 4);
         piece(
@@ -895,7 +903,8 @@ private:
             takeBack();
         }
         if (m_view.stop.view.text.isEmpty() && m_view.stop.view.look != SlotView::Look::Hidden) {
-            m_view.stop = {{tr("Stop this weld"), tr("with a reason")}, AskReason{ReasonFor::Stop, {}}};
+            m_view.stop = {
+                {tr("Stop this weld"), tr("with a reason")}, AskReason{ReasonFor::Stop, {}}};
         }
         for (Slot* slot : {&m_view.back, &m_view.earlier, &m_view.stop}) {
             slot->view.onField = field;
@@ -912,9 +921,8 @@ private:
         back.view.sign = Sign::Back;
         earlier.view.text = tr("4 s ago");
         const std::int64_t n = m_view.onto;
-        const auto last = std::find_if(m_standing.begin(), m_standing.end(), [n](const Retained& e) {
-            return e.n == n;
-        });
+        const auto last = std::find_if(
+            m_standing.begin(), m_standing.end(), [n](const Retained& e) { return e.n == n; });
         std::optional<Milliseconds> left;
         if (n > 0 && last != m_standing.end()) {
             const Instant& pressed = m_weld.events[static_cast<std::size_t>(n - 1)].at;
@@ -991,9 +999,9 @@ std::vector<Retained> lastPress(const Weld& weld) {
         if (!isTakeable(event->d)) {
             continue;
         }
-        const bool same = press.empty() ||
-                          (pressedAt(*event).bootId == pressedAt(press.front()).bootId &&
-                           pressedAt(press.front()).boot - pressedAt(*event).boot <= kOnePress);
+        const bool same =
+            press.empty() || (pressedAt(*event).bootId == pressedAt(press.front()).bootId &&
+                              pressedAt(press.front()).boot - pressedAt(*event).boot <= kOnePress);
         if (!same) {
             break;
         }

@@ -1,8 +1,8 @@
 // What the operator sees of one weld at one instant, and what each of the three slots would do: a
-// pure function of the weld, the time and a little of the screen's own memory. It paints nothing and
-// changes nothing. A screen shows the value, and hands the offer of the slot that was pressed back to
-// the floor (floor.h). Nothing of the trade is decided here: phases, limits and owed reasons are
-// core's, the words are the language's.
+// pure function of the weld, the time and a little of the screen's own memory. It paints nothing
+// and changes nothing. A screen shows the value, and hands the offer of the slot that was pressed
+// back to the floor (floor.h). Nothing of the trade is decided here: phases, limits and owed
+// reasons are core's, the words are the language's.
 #pragma once
 
 #include "app/parts/changeover_field.h"
@@ -39,7 +39,18 @@ struct SetEarlier {
 
     bool operator==(const SetEarlier&) const = default;
 };
-enum class NumberFor { PlateTemperature, Drag, Recheck, BeadHeight, BeadWidth, BeadK, Misalignment };
+enum class NumberFor {
+    PlateTemperature,
+    Drag,
+    Recheck,
+    BeadHeight,
+    BeadWidth,
+    BeadK,
+    Misalignment,
+    Thickness, // of a sheet that is entered by hand, before there is a weld
+    Length,
+    Ambient
+};
 struct AskNumber {
     NumberFor what = NumberFor::PlateTemperature;
 
@@ -88,7 +99,7 @@ struct ViewContext {
     Instant now;
     QString letter; // the bench's, A to D
     BeadDraft bead;
-    bool pedal = false;     // a pedal is set up: the step shows its sign
+    bool pedal = false; // a pedal is set up: the step shows its sign
     bool lessMotion = false;
     int notSaved = 0; // rows of this weld that are not on disk yet
 };

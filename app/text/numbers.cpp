@@ -69,8 +69,7 @@ QString lowEndText(std::int64_t milli, std::int64_t divisionMilli) {
 
 QString highEndText(std::int64_t milli, std::int64_t divisionMilli) {
     const std::int64_t step = stepOf(divisionMilli);
-    return numberText(
-        static_cast<double>(floorTo(milli, step)) / 1000.0, step == 100 ? 1 : 2);
+    return numberText(static_cast<double>(floorTo(milli, step)) / 1000.0, step == 100 ? 1 : 2);
 }
 
 QString millimetresText(std::int64_t um, int decimals) {
@@ -98,9 +97,7 @@ QString wallClockText(const Instant& at, Milliseconds ahead) {
     const std::int64_t local =
         floorTo(at.utc.count() + ahead.count(), kSecond) / kSecond + at.offset.count() * 60;
     const std::int64_t ofDay = ((local % kDay) + kDay) % kDay;
-    return QStringLiteral("%1:%2")
-        .arg(ofDay / 3600)
-        .arg(ofDay / 60 % 60, 2, 10, QLatin1Char('0'));
+    return QStringLiteral("%1:%2").arg(ofDay / 3600).arg(ofDay / 60 % 60, 2, 10, QLatin1Char('0'));
 }
 
 } // namespace seamclock

@@ -1,6 +1,7 @@
 // Numbers as people at a bench read them: durations, scale readings, lengths, temperatures, in the
 // language's own decimals. It rounds so that what is shown is never on the wrong side: what is left
-// of a time is rounded up, what has gone by is rounded down, and a band is shown no wider than it is.
+// of a time is rounded up, what has gone by is rounded down, and a band is shown no wider than it
+// is.
 #pragma once
 
 #include "core/base/instant.h"

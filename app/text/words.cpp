@@ -114,9 +114,12 @@ QString checkWord(std::string_view check) {
 
 QString releaseDoneWord(std::string_view step) {
     static const Table kTable{
-        {"clamps_eased", QT_TRANSLATE_NOOP("Words", "Clamps are eased")}, {"bars_opened", QT_TRANSLATE_NOOP("Words", "Bars are open")},
-        {"bars_open", QT_TRANSLATE_NOOP("Words", "Bars are open")},       {"spring_off", QT_TRANSLATE_NOOP("Words", "Spring is off")},
-        {"sheet_out", QT_TRANSLATE_NOOP("Words", "Sheet is out")},        {"force_off", QT_TRANSLATE_NOOP("Words", "Force is off")}};
+        {"clamps_eased", QT_TRANSLATE_NOOP("Words", "Clamps are eased")},
+        {"bars_opened", QT_TRANSLATE_NOOP("Words", "Bars are open")},
+        {"bars_open", QT_TRANSLATE_NOOP("Words", "Bars are open")},
+        {"spring_off", QT_TRANSLATE_NOOP("Words", "Spring is off")},
+        {"sheet_out", QT_TRANSLATE_NOOP("Words", "Sheet is out")},
+        {"force_off", QT_TRANSLATE_NOOP("Words", "Force is off")}};
     return lookUp(kTable, step);
 }
 
@@ -188,14 +191,19 @@ QString firstReason(const Verdict& verdict, const WeldPlan& plan) {
 
 QString warningText(const PlanWarning& warning) {
     static const Table kTable{
-        {"ambient_outside_range", QT_TRANSLATE_NOOP("Words", "The shop is too cold or too warm for this procedure.")},
-        {"ambient_outside_classes", QT_TRANSLATE_NOOP("Words", "No cooling time is printed for this shop temperature.")},
+        {"ambient_outside_range",
+         QT_TRANSLATE_NOOP("Words", "The shop is too cold or too warm for this procedure.")},
+        {"ambient_outside_classes",
+         QT_TRANSLATE_NOOP("Words", "No cooling time is printed for this shop temperature.")},
         {"known_gap", QT_TRANSLATE_NOOP("Words", "The procedure lacks a value for this sheet.")},
-        {"drag_not_measured", QT_TRANSLATE_NOOP("Words", "Drag is not measured: taken as nothing.")},
+        {"drag_not_measured",
+         QT_TRANSLATE_NOOP("Words", "Drag is not measured: taken as nothing.")},
         {"scale_coarse", QT_TRANSLATE_NOOP("Words", "This scale hardly shows the tolerance.")},
         {"set_outside_band", QT_TRANSLATE_NOOP("Words", "No mark of the scale lies in the band.")},
-        {"just_in_contact", QT_TRANSLATE_NOOP("Words", "In soak the scale can't show it: just in contact.")},
-        {"drag_above_soak", QT_TRANSLATE_NOOP("Words", "Drag is above the soak force: just in contact.")}};
+        {"just_in_contact",
+         QT_TRANSLATE_NOOP("Words", "In soak the scale can't show it: just in contact.")},
+        {"drag_above_soak",
+         QT_TRANSLATE_NOOP("Words", "Drag is above the soak force: just in contact.")}};
     const auto found = kTable.find(warning.code);
     return found == kTable.end() ? fromUtf8(warning.text) : Words::tr(found->second);
 }

@@ -1,7 +1,7 @@
-// Core's codes in a person's words: phases, checks, release steps, verdicts and what was found. Core
-// speaks codes so that logs and scripts do not depend on a language; every screen takes its words
-// from here. A code that has no words is shown with blanks for its underscores, since data may bring
-// checks and release steps of a shop's own.
+// Core's codes in a person's words: phases, checks, release steps, verdicts and what was found.
+// Core speaks codes so that logs and scripts do not depend on a language; every screen takes its
+// words from here. A code that has no words is shown with blanks for its underscores, since data
+// may bring checks and release steps of a shop's own.
 #pragma once
 
 #include "core/weld/verdict.h"

@@ -14,6 +14,8 @@ namespace {
 // outside its window).
 constexpr std::array<std::string_view, 1> kForemansChecks{"plate_temperature"};
 
+constexpr std::string_view kTakenForOne = " ms is taken for one press";
+
 tl::unexpected<Error> refused(std::string why) {
     return fail(ErrorCode::Refused, std::move(why));
 }
@@ -48,7 +50,7 @@ Result<void> checkBounce(const Weld& weld, const WeldDetail& detail, const Insta
         return refused(
             std::string(kindOf(detail)) + " came " + std::to_string(passed.count()) +
             " ms after the step before; less than " + std::to_string(least.count()) +
-            " ms is taken for one press");
+            std::string(kTakenForOne));
     }
     return {};
 }
@@ -93,6 +95,12 @@ Result<void> checkReasons(const Weld& weld, const WeldDetail& detail) {
 }
 
 } // namespace
+
+bool isBounce(const Error& refusal) {
+    const std::string& text = refusal.detail;
+    return refusal.code == ErrorCode::Refused && text.size() > kTakenForOne.size() &&
+           text.compare(text.size() - kTakenForOne.size(), kTakenForOne.size(), kTakenForOne) == 0;
+}
 
 Result<Weld> accept(const Weld& weld, const Intent& intent, const Instant& at) {
     if (intent.onto && *intent.onto != lastTakeable(weld)) {

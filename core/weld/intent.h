@@ -26,6 +26,9 @@ struct Intent {
 /// owed.
 Result<Weld> accept(const Weld& weld, const Intent& intent, const Instant& at);
 
+/// Whether a refusal only says that two presses were taken for one: nothing to tell a person.
+bool isBounce(const Error& refusal);
+
 /// What to say when a power cut is over: the bridge from the weld's last event to `at`, unconfirmed
 /// unless a person confirms that the wall clock was right. Empty on the same boot. A confirmed
 /// bridge above twelve hours is Refused.

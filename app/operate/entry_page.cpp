@@ -1,0 +1,137 @@
+#include "app/operate/entry_page.h"
+
+#include "app/parts/type.h"
+#include "app/text/numbers.h"
+
+#include <QLineEdit>
+
+namespace seamclock {
+
+EntryPage::EntryPage(QWidget* parent)
+    : Page("entry", parent), m_title(keep(new Sentence("entryTitle", this))),
+      m_trouble(keep(new Sentence("entryTrouble", this))),
+      m_procedure(keep(new SlotButton("entryProcedure", this))),
+      m_thickness(keep(new SlotButton("entryThickness", this))),
+      m_length(keep(new SlotButton("entryLength", this))),
+      m_ambient(keep(new SlotButton("entryAmbient", this))),
+      m_maker(new QLineEdit(this)), m_batches{new QLineEdit(this), new QLineEdit(this)} {
+    m_trouble->setQuiet(true);
+    m_maker->setObjectName("entryMaker");
+    m_maker->setPlaceholderText(tr("maker of the sheets"));
+    m_batches[0]->setObjectName("entryBatch1");
+    m_batches[0]->setPlaceholderText(tr("batch, first sheet"));
+    m_batches[1]->setObjectName("entryBatch2");
+    m_batches[1]->setPlaceholderText(tr("batch, second sheet"));
+    for (QLineEdit* line : {m_maker, m_batches[0], m_batches[1]}) {
+        line->setMaxLength(60);
+        line->setAccessibleName(line->placeholderText());
+    }
+    connect(m_procedure, &SlotButton::pressed, this, &EntryPage::procedureAsked);
+    connect(m_thickness, &SlotButton::pressed, this, [this] {
+        emit numberAsked(NumberFor::Thickness);
+    });
+    connect(m_length, &SlotButton::pressed, this, [this] { emit numberAsked(NumberFor::Length); });
+    connect(
+        m_ambient, &SlotButton::pressed, this, [this] { emit numberAsked(NumberFor::Ambient); });
+}
+
+void EntryPage::show(const EntryDraft& draft, const QString& procedure, const QString& trouble) {
+    m_title->setText(tr("Which sheets, and how long is the seam?"));
+    m_trouble->setText(trouble);
+    const auto tile = [](SlotButton* button, const QString& text, const QString& under,
+                         bool there) {
+        SlotView view;
+        view.text = text;
+        view.under = under;
+        view.look = there ? SlotView::Look::Plain : SlotView::Look::Act;
+        button->show(view);
+    };
+    const auto number = [](const std::optional<double>& value, const QString& unit) {
+        return value ? numberText(*value, *value == static_cast<int>(*value) ? 0 : 1) + " " + unit
+                     : tr("Type it in");
+    };
+    tile(
+        m_procedure, procedure.isEmpty() ? tr("Choose") : procedure, tr("procedure"),
+        !procedure.isEmpty());
+    tile(
+        m_thickness, number(draft.thicknessMm, "mm"), tr("thickness"),
+        draft.thicknessMm.has_value());
+    tile(
+        m_length, number(draft.lengthMm, "mm"), tr("length of the seam"),
+        draft.lengthMm.has_value());
+    tile(
+        m_ambient, number(draft.ambientC, "°C"), tr("shop temperature"),
+        draft.ambientC.has_value());
+    SlotView back;
+    back.text = tr("Other seam");
+    back.under = tr("back to the job");
+    back.sign = Sign::Back;
+    m_back->show(back);
+    SlotView hidden;
+    hidden.look = SlotView::Look::Hidden;
+    m_stop->show(hidden);
+    const bool whole =
+        draft.procedure >= 0 && draft.thicknessMm && draft.lengthMm && draft.ambientC;
+    SlotView step;
+    step.text = tr("Weld card");
+    step.large = true;
+    step.look = whole ? SlotView::Look::Act : SlotView::Look::Gone;
+    m_step->show(step);
+}
+
+void EntryPage::takeLines(EntryDraft& draft) const {
+    draft.maker = m_maker->text().trimmed();
+    draft.batches[0] = m_batches[0]->text().trimmed();
+    draft.batches[1] = m_batches[1]->text().trimmed();
+}
+
+void EntryPage::lookChanged() {
+    const Theme& theme = *look().theme;
+    const QString style =
+        QString(
+            "QLineEdit { background: %1; color: %2; border: %3px solid %4; border-radius: %5px; "
+            "padding-left: %5px; placeholder-text-color: %6; }")
+            .arg(theme.panel.name(), theme.text.name())
+            .arg(std::max(1.0, look().metrics.px(2)))
+            .arg(theme.edge.name())
+            .arg(look().metrics.px(14))
+            .arg(theme.textSoft.name());
+    for (QLineEdit* line : {m_maker, m_batches[0], m_batches[1]}) {
+        line->setFont(partFont(look().metrics.px(28), kLabelWeight));
+        line->setStyleSheet(style);
+    }
+}
+
+void EntryPage::place() {
+    const Frame frame = frameOf(units(), FrameKind::Page, look().mirrored);
+    const QRectF body = frame.body;
+    put(m_title, QRectF(body.x() + 6, body.y(), body.width() - 12, 70));
+    constexpr double kRow = 96;
+    constexpr double kGap = 10;
+    const double top = body.y() + 76;
+    const double half = (body.width() - kGap) / 2;
+    const auto row = [&](int index) { return top + index * (kRow + kGap); };
+    put(m_procedure, QRectF(body.x(), row(0), body.width(), kRow));
+    if (frame.portrait) {
+        put(m_thickness, QRectF(body.x(), row(1), half, kRow));
+        put(m_length, QRectF(body.x() + half + kGap, row(1), half, kRow));
+        put(m_ambient, QRectF(body.x(), row(2), half, kRow));
+        put(m_maker, QRectF(body.x() + half + kGap, row(2), half, kRow));
+        put(m_batches[0], QRectF(body.x(), row(3), half, kRow));
+        put(m_batches[1], QRectF(body.x() + half + kGap, row(3), half, kRow));
+        put(m_trouble, QRectF(body.x() + 6, row(4), body.width() - 12, 100));
+    } else {
+        const double third = (body.width() - 2 * kGap) / 3;
+        const auto column = [&](int index) { return body.x() + index * (third + kGap); };
+        put(m_thickness, QRectF(column(0), row(1), third, kRow));
+        put(m_length, QRectF(column(1), row(1), third, kRow));
+        put(m_ambient, QRectF(column(2), row(1), third, kRow));
+        put(m_maker, QRectF(column(0), row(2), third, kRow));
+        put(m_batches[0], QRectF(column(1), row(2), third, kRow));
+        put(m_batches[1], QRectF(column(2), row(2), third, kRow));
+        put(m_trouble, QRectF(body.x() + 6, row(3), body.width() - 12, body.bottom() - row(3)));
+    }
+    placeSlots(frame);
+}
+
+} // namespace seamclock

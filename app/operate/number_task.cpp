@@ -1,0 +1,222 @@
+#include "app/operate/number_task.h"
+
+#include "app/text/numbers.h"
+#include "app/text/words.h"
+
+#include <QCoreApplication>
+#include <algorithm>
+
+namespace seamclock {
+namespace {
+
+struct Number {
+    Q_DECLARE_TR_FUNCTIONS(Number)
+};
+
+double unitsOf(std::int64_t milli) {
+    return static_cast<double>(milli) / 1000.0;
+}
+
+void plate(const Weld& weld, NumberTask& task) {
+    const WeldPlan::Plate& plate = *weld.plan.plate;
+    const int read = platePlacesRead(weld);
+    const auto& places = platePlaces();
+    const int now = std::min(read, static_cast<int>(places.size()) - 1);
+    const QString names[] = {Number::tr("front"), Number::tr("middle"), Number::tr("back")};
+    task.view.where = Number::tr("Read on the face. Place %1 of %2: %3.")
+                          .arg(now + 1)
+                          .arg(places.size())
+                          .arg(names[now]);
+    std::vector<QString> kept;
+    for (const Retained& event : retained(weld.events)) {
+        const auto* made = std::get_if<CheckMade>(&event.d);
+        if (made != nullptr && made->check == "plate_temperature" && made->passed &&
+            made->valueMc) {
+            kept.push_back(celsiusText(*made->valueMc) + " °C");
+        }
+    }
+    for (int i = 0; i < static_cast<int>(places.size()); ++i) {
+        NumberView::Place place;
+        place.done = i < static_cast<int>(kept.size());
+        place.now = i == now;
+        place.text = place.done ? kept[static_cast<std::size_t>(i)] : QString::number(i + 1);
+        task.view.places.push_back(place);
+    }
+    task.view.unit = "°C";
+    task.view.low = unitsOf(plate.minMc);
+    task.view.high = unitsOf(plate.maxMc);
+    task.view.target = unitsOf(plate.targetMc);
+    task.view.below = Number::tr("cold");
+    task.view.above = Number::tr("hot");
+    task.decimals = 1;
+    task.most = 400;
+}
+
+void ends(NumberTask& task, int decimals) {
+    NumberView& view = task.view;
+    if (view.low) {
+        view.lowText = numberText(*view.low, decimals);
+    }
+    if (view.high) {
+        view.highText = numberText(*view.high, decimals);
+    }
+    if (view.target) {
+        view.targetText = numberText(*view.target, decimals);
+    }
+    if (view.low && view.high) {
+        view.allowed =
+            Number::tr("allowed %1 to %2 %3").arg(view.lowText, view.highText, view.unit);
+    } else if (view.high) {
+        view.allowed = Number::tr("at most %1 %2").arg(view.highText, view.unit);
+    }
+}
+
+} // namespace
+
+NumberTask numberTask(const Weld& weld, NumberFor what, const QString& letter) {
+    NumberTask task;
+    task.what = what;
+    NumberView& view = task.view;
+    const WeldPlan::ScalePlan& scale = *weld.plan.scale;
+    view.unit = "mm";
+    switch (what) {
+    case NumberFor::PlateTemperature:
+        view.title = Number::tr("Plate temperature, bench %1").arg(letter);
+        plate(weld, task);
+        ends(task, 0);
+        break;
+    case NumberFor::Drag:
+        view.title = Number::tr("Drag, bench %1").arg(letter);
+        view.where = Number::tr("Nothing touching: what the scale reads while the table moves.");
+        view.unit = fromUtf8(scale.unit);
+        task.decimals = std::max(decimalsOf(scale.divisionMilli), 1);
+        task.least = unitsOf(scale.zeroMilli);
+        break;
+    case NumberFor::Recheck:
+        view.title = Number::tr("Scale %1 in cooling").arg(letter);
+        view.where = Number::tr("What does the scale read now?");
+        view.unit = fromUtf8(scale.unit);
+        view.low = unitsOf(scale.joining.lowMilli);
+        view.high = unitsOf(scale.joining.highMilli);
+        view.target = unitsOf(scale.joining.setMilli);
+        view.below = Number::tr("low");
+        view.above = Number::tr("high");
+        task.decimals = std::max(decimalsOf(scale.divisionMilli), 1);
+        ends(task, task.decimals);
+        break;
+    case NumberFor::BeadHeight:
+        view.title = Number::tr("Bead height");
+        view.where = Number::tr("At the worst place, above the sheet.");
+        task.most = 50;
+        break;
+    case NumberFor::BeadWidth:
+        view.title = Number::tr("Bead width");
+        view.where = Number::tr("Over both beads, at the same place.");
+        task.most = 100;
+        break;
+    case NumberFor::BeadK:
+        view.title = Number::tr("K value");
+        view.where = Number::tr("Valley between the beads, above the sheet's surface.");
+        task.most = 50;
+        break;
+    case NumberFor::Misalignment:
+        view.title = Number::tr("Faces out of line");
+        view.where = Number::tr("Step from one sheet to the other.");
+        view.low = 0;
+        view.high = unitsOf(weld.plan.misalignmentMaxUm);
+        view.below = QString();
+        view.above = Number::tr("out of line");
+        task.most = 50;
+        ends(task, 1);
+        break;
+    case NumberFor::Thickness:
+    case NumberFor::Length:
+    case NumberFor::Ambient:
+        return entryTask(what, {}, {});
+    }
+    return task;
+}
+
+NumberTask entryTask(NumberFor what, std::optional<double> low, std::optional<double> high) {
+    NumberTask task;
+    task.what = what;
+    task.view.unit = "mm";
+    task.view.low = low;
+    task.view.high = high;
+    task.decimals = 1;
+    if (what == NumberFor::Thickness) {
+        task.view.title = Number::tr("Thickness of the sheets");
+        task.view.where = Number::tr("As measured, both the same.");
+        task.view.below = Number::tr("thin");
+        task.view.above = Number::tr("thick");
+        task.most = 200;
+    } else if (what == NumberFor::Length) {
+        task.view.title = Number::tr("Length of the seam");
+        task.view.where = Number::tr("Several short ones in one clamping add up.");
+        task.view.below = Number::tr("short");
+        task.view.above = Number::tr("long");
+        task.most = 20'000;
+    } else {
+        task.view.title = Number::tr("Shop temperature");
+        task.view.where = Number::tr("Where the bench stands.");
+        task.view.unit = "°C";
+        task.view.below = Number::tr("cold");
+        task.view.above = Number::tr("warm");
+        task.most = 60;
+    }
+    ends(task, 0);
+    return task;
+}
+
+NumberShown shown(const NumberTask& task, const QString& typed, QChar decimalSign) {
+    NumberShown out;
+    out.view = task.view;
+    out.view.text = typed;
+    bool isNumber = false;
+    QString plain = typed;
+    plain.replace(decimalSign, QLatin1Char('.'));
+    const double value = plain.toDouble(&isNumber);
+    const QString withUnit = typed + QLatin1Char(' ') + task.view.unit;
+    if (!isNumber) {
+        out.button = Number::tr("Type it in");
+        return out;
+    }
+    out.value = value;
+    out.view.value = value;
+    if (value < task.least || value > task.most) {
+        out.view.mark = Mark::Late;
+        out.sentence =
+            Number::tr("%1 can't be meant: %2 to %3 %4.")
+                .arg(withUnit, numberText(task.least, 0), numberText(task.most, 0), task.view.unit);
+        out.button = Number::tr("Type it again");
+        return out;
+    }
+    const bool low = task.view.low && value < *task.view.low;
+    const bool high = task.view.high && value > *task.view.high;
+    out.view.mark = low || high ? Mark::Late : Mark::Done;
+    out.outcome = NumberOutcome::Keep;
+    out.button = Number::tr("Keep %1").arg(withUnit);
+    if (task.what == NumberFor::PlateTemperature && (low || high)) {
+        out.outcome = NumberOutcome::StopPlate;
+        out.sentence = (high ? Number::tr("%1 is too hot: %2.") : Number::tr("%1 is too cold: %2."))
+                           .arg(withUnit, task.view.allowed);
+        out.button = high ? Number::tr("Stop: plate too hot") : Number::tr("Stop: plate too cold");
+    } else if (task.what == NumberFor::Thickness || task.what == NumberFor::Length) {
+        if (low || high) {
+            out.outcome = NumberOutcome::None;
+            out.sentence =
+                Number::tr("%1 can't be welded here: %2.").arg(withUnit, task.view.allowed);
+            out.button = Number::tr("Type it again");
+        }
+    } else if (task.what == NumberFor::Ambient && (low || high)) {
+        out.sentence = Number::tr("%1 is outside %2.").arg(withUnit, task.view.allowed);
+    } else if (low) {
+        out.sentence = Number::tr("%1 is below the band: turn up after keeping it.").arg(withUnit);
+    } else if (high) {
+        out.sentence =
+            Number::tr("%1 is above %2 %3.").arg(withUnit, task.view.highText, task.view.unit);
+    }
+    return out;
+}
+
+} // namespace seamclock

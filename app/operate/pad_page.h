@@ -1,0 +1,32 @@
+// A number typed with gloves on: field and pad, and the three slots.
+#pragma once
+
+#include "app/operate/number_task.h"
+#include "app/operate/page.h"
+
+namespace seamclock {
+
+class PadPage : public Page {
+    Q_OBJECT
+
+public:
+    explicit PadPage(QWidget* parent = nullptr);
+
+    void ask(const NumberTask& task);
+    const NumberTask& task() const { return m_task; }
+    NumberShown now() const;
+    NumberPad* pad() const { return m_pad; }
+
+protected:
+    void place() override;
+
+private:
+    void refresh();
+
+    NumberTask m_task;
+    NumberField* m_field;
+    NumberPad* m_pad;
+    Sentence* m_sentence;
+};
+
+} // namespace seamclock

@@ -1,0 +1,92 @@
+#include "app/operate/page.h"
+
+#include "app/parts/type.h"
+
+#include <QPainter>
+
+namespace seamclock {
+
+Sentence::Sentence(const QString& name, QWidget* parent) : Part(name, parent) {}
+
+void Sentence::setText(const QString& text) {
+    if (text != m_text) {
+        m_text = text;
+        setAccessibleName(text);
+        update();
+    }
+}
+
+void Sentence::setQuiet(bool quiet) {
+    m_quiet = quiet;
+    update();
+}
+
+void Sentence::paintEvent(QPaintEvent*) {
+    QPainter painter(this);
+    painter.setRenderHint(QPainter::Antialiasing);
+    painter.setPen(m_quiet ? theme().textSoft : theme().text);
+    const double wanted = m_quiet ? px(26) : px(42);
+    const double floor = m_quiet ? px(19) : px(26);
+    const int most = height() > wanted * 1.9 ? (m_quiet ? 3 : 2) : 1;
+    const QFont::Weight weight = m_quiet ? kPlainWeight : kSentenceWeight;
+    const Wrapped lines = wrapped(m_text, wanted, floor, width(), most, weight);
+    drawWrapped(painter, rect(), Qt::AlignLeft | Qt::AlignVCenter, lines, weight);
+}
+
+Page::Page(const QString& name, QWidget* parent)
+    : QWidget(parent), m_back(keep(new SlotButton(name + "Back", this))),
+      m_earlier(keep(new SlotButton(name + "Earlier", this))),
+      m_stop(keep(new SlotButton(name + "Stop", this))),
+      m_step(keep(new SlotButton(name + "Step", this))) {
+    setObjectName(name);
+    SlotView hidden;
+    hidden.look = SlotView::Look::Hidden;
+    m_earlier->show(hidden);
+    connect(m_back, &SlotButton::pressed, this, [this] { emit slotPressed(SlotPlace::Back); });
+    connect(
+        m_earlier, &SlotButton::pressed, this, [this] { emit slotPressed(SlotPlace::Earlier); });
+    connect(m_stop, &SlotButton::pressed, this, [this] { emit slotPressed(SlotPlace::Stop); });
+    connect(m_step, &SlotButton::pressed, this, [this] { emit slotPressed(SlotPlace::Step); });
+}
+
+void Page::setLook(const PageLook& look) {
+    m_look = look;
+    for (Part* part : m_parts) {
+        part->setLook(*look.theme, look.metrics);
+    }
+    lookChanged();
+    place();
+    update();
+}
+
+void Page::resizeEvent(QResizeEvent*) {
+    place();
+}
+
+void Page::paintEvent(QPaintEvent*) {
+    QPainter(this).fillRect(rect(), m_look.theme->ground);
+}
+
+QSizeF Page::units() const {
+    return {width() / m_look.metrics.perUnit, height() / m_look.metrics.perUnit};
+}
+
+void Page::put(QWidget* part, const QRectF& units) {
+    const double k = m_look.metrics.perUnit;
+    const bool there = units.width() > 0 && units.height() > 0;
+    part->setVisible(there);
+    if (there) {
+        part->setGeometry(
+            QRectF(units.x() * k, units.y() * k, units.width() * k, units.height() * k)
+                .toAlignedRect());
+    }
+}
+
+void Page::placeSlots(const Frame& frame) {
+    put(m_back, frame.back);
+    put(m_earlier, frame.earlier);
+    put(m_stop, frame.stop);
+    put(m_step, frame.step);
+}
+
+} // namespace seamclock

@@ -1,0 +1,82 @@
+// What every page of the window shares: its look, its three slots in their fixed places, and that a
+// press of a slot is told once. A page shows values and keeps none of its own but what is typed.
+#pragma once
+
+#include "app/operate/frame.h"
+#include "app/operate/weld_view.h"
+#include "app/parts/part.h"
+#include "app/parts/slot_button.h"
+
+#include <QWidget>
+#include <vector>
+
+namespace seamclock {
+
+enum class SlotPlace { Back, Earlier, Stop, Step };
+
+struct PageLook {
+    const Theme* theme = &Theme::of(ThemeKind::Dark);
+    Metrics metrics;
+    bool mirrored = false;
+};
+
+/// One line or two of plain words, painted.
+class Sentence : public Part {
+public:
+    explicit Sentence(const QString& name, QWidget* parent = nullptr);
+
+    void setText(const QString& text);
+    const QString& text() const { return m_text; }
+    /// Smaller, and not as bold.
+    void setQuiet(bool quiet);
+
+protected:
+    void paintEvent(QPaintEvent* event) override;
+
+private:
+    QString m_text;
+    bool m_quiet = false;
+};
+
+class Page : public QWidget {
+    Q_OBJECT
+
+public:
+    explicit Page(const QString& name, QWidget* parent = nullptr);
+
+    void setLook(const PageLook& look);
+    const PageLook& look() const { return m_look; }
+    /// What stands in the step's slot, for keys and pedal.
+    const SlotView& stepView() const { return m_step->view(); }
+    SlotButton* stepButton() const { return m_step; }
+
+signals:
+    void slotPressed(seamclock::SlotPlace place);
+
+protected:
+    void resizeEvent(QResizeEvent* event) override;
+    void paintEvent(QPaintEvent* event) override;
+    virtual void place() = 0;
+    virtual void lookChanged() {}
+
+    /// A part whose look follows the page's.
+    template <class P>
+    P* keep(P* part) {
+        m_parts.push_back(part);
+        return part;
+    }
+    void put(QWidget* part, const QRectF& units);
+    QSizeF units() const;
+    void placeSlots(const Frame& frame);
+
+    SlotButton* m_back;
+    SlotButton* m_earlier;
+    SlotButton* m_stop;
+    SlotButton* m_step;
+
+private:
+    PageLook m_look;
+    std::vector<Part*> m_parts;
+};
+
+} // namespace seamclock

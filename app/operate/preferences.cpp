@@ -1,0 +1,59 @@
+#include "app/operate/preferences.h"
+
+#include <QSettings>
+#include <memory>
+
+namespace seamclock {
+namespace {
+
+std::unique_ptr<QSettings> settingsIn(const QString& file) {
+    return file.isEmpty()
+               ? std::make_unique<QSettings>(
+                     QSettings::IniFormat, QSettings::UserScope, "seamclock", "seamclock")
+               : std::make_unique<QSettings>(file, QSettings::IniFormat);
+}
+
+const char* nameOf(ThemeKind theme) {
+    switch (theme) {
+    case ThemeKind::Dark:
+        return "dark";
+    case ThemeKind::Light:
+        return "light";
+    case ThemeKind::Contrast:
+        return "contrast";
+    }
+    return "dark";
+}
+
+} // namespace
+
+Preferences readPreferences(const QString& file) {
+    const auto settings = settingsIn(file);
+    Preferences read;
+    const QString theme = settings->value("screen/theme").toString();
+    for (const ThemeKind kind : {ThemeKind::Dark, ThemeKind::Light, ThemeKind::Contrast}) {
+        if (theme == QLatin1String(nameOf(kind))) {
+            read.theme = kind;
+        }
+    }
+    read.mirrored = settings->value("screen/left_handed", false).toBool();
+    read.lessMotion = settings->value("screen/less_motion", false).toBool();
+    read.pedalKey = settings->value("hands/pedal_key", 0).toInt();
+    const double text = settings->value("screen/text", 1.0).toDouble();
+    read.text = text == 1.5 || text == 2.0 ? text : 1.0;
+    const double dpi = settings->value("screen/dpi", 0.0).toDouble();
+    read.dpi = dpi >= 50 && dpi <= 600 ? dpi : 0;
+    return read;
+}
+
+void writePreferences(const Preferences& preferences, const QString& file) {
+    const auto settings = settingsIn(file);
+    settings->setValue("screen/theme", nameOf(preferences.theme));
+    settings->setValue("screen/left_handed", preferences.mirrored);
+    settings->setValue("screen/less_motion", preferences.lessMotion);
+    settings->setValue("screen/text", preferences.text);
+    settings->setValue("screen/dpi", preferences.dpi);
+    settings->setValue("hands/pedal_key", preferences.pedalKey);
+}
+
+} // namespace seamclock

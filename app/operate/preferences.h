@@ -1,0 +1,26 @@
+// What a person set on this tablet: look, hand, pedal. Kept in the user's own settings file; a
+// value there that can't be meant is taken as if it weren't there.
+#pragma once
+
+#include "app/parts/theme.h"
+
+#include <QString>
+
+namespace seamclock {
+
+struct Preferences {
+    ThemeKind theme = ThemeKind::Dark;
+    bool mirrored = false;
+    bool lessMotion = false;
+    int pedalKey = 0; // a Qt::Key; 0: none
+    double text = 1;  // 1, 1.5 or 2
+    double dpi = 0;   // 0: as the screen says
+
+    bool operator==(const Preferences&) const = default;
+};
+
+/// `file`: empty: the user's own.
+Preferences readPreferences(const QString& file = {});
+void writePreferences(const Preferences& preferences, const QString& file = {});
+
+} // namespace seamclock

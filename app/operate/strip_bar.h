@@ -1,0 +1,55 @@
+// The benches' cells and the clock's tile, above every page; and the banner of a standing alarm.
+#pragma once
+
+#include "app/operate/page.h"
+#include "app/parts/press_part.h"
+#include "app/parts/strip.h"
+
+#include <vector>
+
+namespace seamclock {
+
+class StripBar : public QWidget {
+    Q_OBJECT
+
+public:
+    explicit StripBar(QWidget* parent = nullptr);
+
+    void setLook(const PageLook& look);
+    using QWidget::show;
+    void show(const std::vector<StripCellView>& cells, const StatusView& status);
+
+signals:
+    void benchPressed(int post);
+    void statusPressed();
+
+protected:
+    void resizeEvent(QResizeEvent* event) override;
+
+private:
+    void place();
+
+    PageLook m_look;
+    std::vector<StripCell*> m_cells;
+    StatusTile* m_status;
+};
+
+/// Stands until its trouble is over or was seen; the screen's white frame goes with it.
+class AlarmBanner : public PressPart {
+    Q_OBJECT
+
+public:
+    explicit AlarmBanner(QWidget* parent = nullptr);
+
+    void setText(const QString& text, const QString& button);
+    const QString& text() const { return m_text; }
+
+protected:
+    void paintEvent(QPaintEvent* event) override;
+
+private:
+    QString m_text;
+    QString m_button;
+};
+
+} // namespace seamclock

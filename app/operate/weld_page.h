@@ -1,0 +1,35 @@
+// The operator's screen of one weld, from the first check to the saved joint.
+#pragma once
+
+#include "app/operate/page.h"
+
+namespace seamclock {
+
+class WeldPage : public Page {
+    Q_OBJECT
+
+public:
+    explicit WeldPage(QWidget* parent = nullptr);
+
+    using QWidget::show;
+    void show(const WeldView& view);
+    const WeldView& view() const { return m_view; }
+    /// In the ribbon's place, for a banner that stands there.
+    QRect ribbonPlace() const { return m_ribbon->geometry(); }
+
+protected:
+    void place() override;
+
+private:
+    WeldView m_view;
+    ChangeoverField* m_field;
+    SpringScale* m_scale;
+    SeamPicture* m_seam;
+    CheckPicture* m_drawing;
+    Lamp* m_lamp;
+    Sentence* m_sentence;
+    Ribbon* m_ribbon;
+    CheckRow* m_checks;
+};
+
+} // namespace seamclock

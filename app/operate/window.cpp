@@ -1,0 +1,938 @@
+#include "app/operate/window.h"
+
+#include "app/text/numbers.h"
+#include "app/text/words.h"
+#include "core/log/log_reader.h"
+#include "core/weld/record.h"
+
+#include <QApplication>
+#include <QKeySequence>
+#include <QPainter>
+#include <QScreen>
+#include <algorithm>
+#include <cmath>
+
+namespace seamclock {
+namespace {
+
+constexpr int kTickMs = 50;
+constexpr Milliseconds kSaid{6'000};
+constexpr Milliseconds kUnsaved{2'000};
+
+/// The white frame of a standing alarm: on half a second, off half a second, and never in the way.
+class StandingFrame : public QWidget {
+public:
+    explicit StandingFrame(QWidget* parent) : QWidget(parent) {
+        setObjectName("alarmFrame");
+        setAttribute(Qt::WA_TransparentForMouseEvents);
+    }
+    void setInk(const QColor& ink, double width) {
+        m_ink = ink;
+        m_width = width;
+    }
+
+protected:
+    void paintEvent(QPaintEvent*) override {
+        QPainter painter(this);
+        painter.setPen(QPen(m_ink, m_width));
+        painter.drawRect(
+            QRectF(rect()).adjusted(m_width / 2, m_width / 2, -m_width / 2, -m_width / 2));
+    }
+
+private:
+    QColor m_ink = Qt::white;
+    double m_width = 6;
+};
+
+SlotView hiddenSlot() {
+    SlotView hidden;
+    hidden.look = SlotView::Look::Hidden;
+    return hidden;
+}
+
+SlotView plainSlot(const QString& text, const QString& under = {}) {
+    SlotView slot;
+    slot.text = text;
+    slot.under = under;
+    return slot;
+}
+
+SlotView stepSlot(const QString& text, bool now = true) {
+    SlotView slot;
+    slot.text = text;
+    slot.large = true;
+    slot.look = now ? SlotView::Look::Act : SlotView::Look::Waiting;
+    return slot;
+}
+
+} // namespace
+
+Window::Window(WindowParts parts, QWidget* parent)
+    : QWidget(parent), m_parts(std::move(parts)), m_floor(m_parts.floor),
+      m_strip(new StripBar(this)), m_banner(new AlarmBanner(this)),
+      m_frame(new StandingFrame(this)), m_weld(new WeldPage(this)), m_card(new CardPage(this)),
+      m_choice(new ChoicePage(this)), m_pad(new PadPage(this)), m_day(new DayPage(this)),
+      m_entry(new EntryPage(this)) {
+    setObjectName("window");
+    setWindowTitle("Seamclock");
+    setFocusPolicy(Qt::StrongFocus);
+    for (Page* page :
+         std::initializer_list<Page*>{m_weld, m_card, m_choice, m_pad, m_day, m_entry}) {
+        page->hide();
+        connect(page, &Page::slotPressed, this, &Window::slotPressed);
+    }
+    connect(m_choice, &ChoicePage::chosen, this, &Window::choose);
+    connect(m_strip, &StripBar::benchPressed, this, [this](int post) {
+        m_floor.select(post);
+        turnTo(m_floor.weld(post) != nullptr ? PageKind::Weld : PageKind::Seams);
+    });
+    connect(m_strip, &StripBar::statusPressed, this, &Window::openMenu);
+    connect(m_day, &DayPage::rowChosen, this, &Window::chooseJoint);
+    connect(m_entry, &EntryPage::procedureAsked, this, [this] { turnTo(PageKind::Procedures); });
+    connect(m_entry, &EntryPage::numberAsked, this, [this](NumberFor what) {
+        m_entry->takeLines(m_draft);
+        std::optional<double> low;
+        std::optional<double> high;
+        const Bench& bench =
+            m_floor.posts()[static_cast<std::size_t>(m_floor.selected())].bench.bench;
+        if (what == NumberFor::Thickness) {
+            low = inMillimetres(bench.thinnestSheet);
+            high = inMillimetres(bench.thickestSheet);
+            if (m_draft.procedure >= 0) {
+                const Procedure& procedure =
+                    m_floor.procedures()[static_cast<std::size_t>(m_draft.procedure)].procedure;
+                low = std::max(*low, inMillimetres(procedure.thinnest()));
+                high = std::min(*high, inMillimetres(procedure.thickest()));
+            }
+        } else if (what == NumberFor::Length) {
+            low = 1;
+            high = inMillimetres(bench.longestSeam);
+        } else {
+            low = 5;
+            high = 45;
+        }
+        m_before = PageKind::Entry;
+        askNumber(entryTask(what, low, high));
+    });
+    connect(m_banner, &AlarmBanner::pressed, this, [this] {
+        m_said.clear();
+        m_soundSeen = true;
+        m_savedSeen = true;
+        refresh();
+    });
+    connect(&m_hands, &Hands::step, this, &Window::stepPressed);
+    connect(&m_hands, &Hands::bench, this, [this](int place) {
+        if (m_kind == PageKind::Weld || m_kind == PageKind::Seams) {
+            if (place <= static_cast<int>(m_floor.posts().size())) {
+                m_floor.select(place - 1);
+                turnTo(m_floor.weld(place - 1) != nullptr ? PageKind::Weld : PageKind::Seams);
+            }
+        }
+    });
+    connect(&m_hands, &Hands::typed, this, [this](QChar sign) {
+        if (m_kind == PageKind::Pad) {
+            m_pad->pad()->type(sign);
+        }
+    });
+    connect(&m_hands, &Hands::erased, this, [this] {
+        if (m_kind == PageKind::Pad) {
+            m_pad->pad()->erase();
+        }
+    });
+    connect(&m_hands, &Hands::pedalLearnt, this, [this](int key) {
+        Preferences next = m_parts.preferences;
+        next.pedalKey = key;
+        setPreferences(next);
+        turnTo(PageKind::Menu);
+    });
+    connect(&m_floor, &Floor::changed, this, &Window::refresh);
+    m_hands.setPedalKey(m_parts.preferences.pedalKey);
+    qApp->installEventFilter(&m_hands);
+    m_tick.setTimerType(Qt::PreciseTimer);
+    connect(&m_tick, &QTimer::timeout, this, &Window::refresh);
+    applyLook();
+    turnTo(m_floor.weld(m_floor.selected()) != nullptr ? PageKind::Weld : PageKind::Seams);
+    m_tick.start(kTickMs);
+}
+
+Window::~Window() {
+    qApp->removeEventFilter(&m_hands);
+}
+
+PageLook Window::look() const {
+    PageLook look;
+    look.theme = &Theme::of(m_parts.preferences.theme);
+    const double dpi = m_parts.preferences.dpi > 0 ? m_parts.preferences.dpi
+                       : screen() != nullptr       ? screen()->physicalDotsPerInch()
+                                                   : kUnitsPerInch;
+    look.metrics = Metrics::forDpi(dpi);
+    look.metrics.text = m_parts.preferences.text;
+    look.mirrored = m_parts.preferences.mirrored;
+    return look;
+}
+
+void Window::applyLook() {
+    const PageLook now = look();
+    for (Page* page :
+         std::initializer_list<Page*>{m_weld, m_card, m_choice, m_pad, m_day, m_entry}) {
+        page->setLook(now);
+    }
+    m_strip->setLook(now);
+    m_banner->setLook(*now.theme, now.metrics);
+    static_cast<StandingFrame*>(m_frame)->setInk(now.theme->text, now.metrics.px(7));
+    placeAll();
+}
+
+void Window::setPreferences(const Preferences& preferences) {
+    m_parts.preferences = preferences;
+    m_hands.setPedalKey(preferences.pedalKey);
+    writePreferences(preferences, m_parts.preferencesFile);
+    applyLook();
+    refresh();
+}
+
+void Window::resizeEvent(QResizeEvent*) {
+    placeAll();
+}
+
+void Window::placeAll() {
+    const Metrics metrics = look().metrics;
+    const QSizeF units(width() / metrics.perUnit, height() / metrics.perUnit);
+    const Frame frame = frameOf(units, FrameKind::Phase, m_parts.preferences.mirrored);
+    for (Page* page :
+         std::initializer_list<Page*>{m_weld, m_card, m_choice, m_pad, m_day, m_entry}) {
+        page->setGeometry(rect());
+    }
+    const auto pixels = [&metrics](const QRectF& box) {
+        return QRectF(
+                   metrics.px(box.x()), metrics.px(box.y()), metrics.px(box.width()),
+                   metrics.px(box.height()))
+            .toAlignedRect();
+    };
+    m_strip->setGeometry(pixels(frame.strip));
+    m_banner->setGeometry(pixels(frame.ribbon));
+    m_frame->setGeometry(rect());
+    m_strip->raise();
+    m_banner->raise();
+    m_frame->raise();
+}
+
+// ---- what stands
+
+void Window::turnTo(PageKind kind) {
+    m_kind = kind;
+    Page* next = m_weld;
+    switch (kind) {
+    case PageKind::Weld:
+        next = m_weld;
+        break;
+    case PageKind::Card:
+        next = m_card;
+        showCard();
+        break;
+    case PageKind::Pad:
+        next = m_pad;
+        break;
+    case PageKind::Day:
+        next = m_day;
+        break;
+    case PageKind::Entry:
+        next = m_entry;
+        showEntry();
+        break;
+    case PageKind::Seams:
+    case PageKind::Reasons:
+    case PageKind::Menu:
+    case PageKind::Procedures:
+    case PageKind::Pedal:
+        next = m_choice;
+        break;
+    }
+    if (kind != PageKind::Pedal) {
+        m_hands.stopLearning();
+    }
+    if (next != m_page) {
+        if (m_page != nullptr) {
+            m_page->hide();
+        }
+        m_page = next;
+        m_page->QWidget::show();
+    }
+    m_strip->raise();
+    m_banner->raise();
+    m_frame->raise();
+    setFocus();
+    if (kind == PageKind::Seams) {
+        showSeams();
+    } else if (kind == PageKind::Menu) {
+        showMenu();
+    } else if (kind == PageKind::Procedures) {
+        showProcedures();
+    } else if (kind == PageKind::Day) {
+        showDay();
+    } else if (kind == PageKind::Pedal) {
+        ChoiceView view;
+        view.title = tr("Press the foot switch now.");
+        view.under = tr("The key that it types becomes the next step.");
+        view.back = hiddenSlot();
+        view.stop = plainSlot(tr("Close"), tr("nothing is kept"));
+        view.step = hiddenSlot();
+        m_choice->show(view);
+        m_hands.learnPedal();
+    }
+    refresh();
+}
+
+void Window::refresh() {
+    const Instant now = m_floor.look();
+    const bool pedal = m_parts.preferences.pedalKey != 0;
+    const int selected = m_floor.selected();
+    std::vector<StripCellView> cells;
+    bool onField = false;
+    for (int i = 0; i < static_cast<int>(m_floor.posts().size()); ++i) {
+        const auto view = m_floor.view(i, now, pedal, m_parts.preferences.lessMotion);
+        StripCellView cell;
+        if (view) {
+            cell = view->cell;
+            if (i == selected && m_kind == PageKind::Weld) {
+                onField = view->layout == WeldView::Layout::Changeover;
+                m_weld->show(*view);
+            }
+        } else {
+            cell.letter = m_floor.posts()[static_cast<std::size_t>(i)].letter();
+            cell.phase = tr("free");
+        }
+        cell.selected = i == selected;
+        cells.push_back(cell);
+    }
+    if (m_kind == PageKind::Weld && m_floor.weld(selected) == nullptr) {
+        turnTo(PageKind::Seams);
+        return;
+    }
+    for (StripCellView& cell : cells) {
+        cell.plain = onField;
+    }
+    StatusView status;
+    status.clock = wallClockText(now);
+    status.soundOk = m_parts.sound != nullptr && m_parts.sound->soundOk();
+    status.sound = status.soundOk ? tr("sound ok") : tr("no sound");
+    status.plain = onField;
+    m_strip->show(cells, status);
+    if (m_parts.sound != nullptr) {
+        m_parts.sound->show(m_floor.shift());
+    }
+    alarms(now);
+}
+
+void Window::alarms(const Instant& now) {
+    int unsaved = 0;
+    for (int i = 0; i < static_cast<int>(m_floor.posts().size()); ++i) {
+        if (const Weld* weld = m_floor.weld(i)) {
+            unsaved += m_floor.notSaved(*weld);
+        }
+    }
+    if (unsaved == 0) {
+        m_unsavedSince.reset();
+        m_savedSeen = false;
+    } else if (!m_unsavedSince) {
+        m_unsavedSince = now.boot;
+    }
+    const bool soundOk = m_parts.sound == nullptr || m_parts.sound->soundOk();
+    if (soundOk) {
+        m_soundSeen = false;
+    }
+    QString text;
+    if (m_unsavedSince && now.boot - *m_unsavedSince >= kUnsaved && !m_savedSeen) {
+        text = tr("Last step is not on disk yet. Trying again. %n step(s)", nullptr, unsaved);
+    } else if (!soundOk && !m_soundSeen) {
+        text = tr("No sound. Watch this screen. The weld goes on.");
+    }
+    const bool standing = !text.isEmpty();
+    if (!standing && !m_said.isEmpty()) {
+        if (now.boot - m_saidAt >= kSaid) {
+            m_said.clear();
+        }
+        text = m_said;
+    }
+    m_banner->setVisible(!text.isEmpty());
+    if (!text.isEmpty()) {
+        m_banner->setText(text, tr("Seen"));
+    }
+    m_frame->setVisible(standing && now.boot.count() / 500 % 2 == 0);
+}
+
+void Window::say(const QString& text) {
+    m_said = text;
+    m_saidAt = m_floor.now().boot;
+    refresh();
+}
+
+void Window::told(const Result<void>& done) {
+    if (!done && !isBounce(done.error())) {
+        say(fromUtf8(done.error().detail));
+    }
+}
+
+// ---- presses
+
+void Window::stepPressed() {
+    const SlotView& step = m_page->stepView();
+    const bool there = step.look != SlotView::Look::Hidden && step.look != SlotView::Look::Gone;
+    if (there) {
+        slotPressed(SlotPlace::Step);
+    }
+}
+
+void Window::slotPressed(SlotPlace place) {
+    switch (m_kind) {
+    case PageKind::Weld: {
+        const WeldView& view = m_weld->view();
+        const Slot& slot = place == SlotPlace::Back      ? view.back
+                           : place == SlotPlace::Earlier ? view.earlier
+                           : place == SlotPlace::Stop    ? view.stop
+                                                         : view.step;
+        weldSlot(slot, view.onto);
+        return;
+    }
+    case PageKind::Seams:
+        if (place == SlotPlace::Step && !m_offered.empty()) {
+            chooseSeam(0);
+        } else if (place == SlotPlace::Stop) {
+            turnTo(PageKind::Entry);
+        }
+        return;
+    case PageKind::Entry:
+        m_entry->takeLines(m_draft);
+        if (place == SlotPlace::Back) {
+            turnTo(PageKind::Seams);
+        } else if (place == SlotPlace::Step) {
+            entryToCard();
+        }
+        return;
+    case PageKind::Card:
+        if (m_floor.weld(m_floor.selected()) != nullptr) {
+            turnTo(PageKind::Weld);
+        } else if (place == SlotPlace::Back) {
+            turnTo(PageKind::Seams);
+        } else if (place == SlotPlace::Step) {
+            prepare();
+        }
+        return;
+    case PageKind::Pad:
+        if (place == SlotPlace::Back) {
+            m_pad->pad()->setText({});
+            m_pad->ask(m_pad->task());
+        } else if (place == SlotPlace::Stop) {
+            turnTo(m_before);
+        } else if (place == SlotPlace::Step) {
+            keepNumber();
+        }
+        return;
+    case PageKind::Day:
+        if (place == SlotPlace::Step) {
+            turnTo(PageKind::Weld);
+        } else if (place == SlotPlace::Stop && !m_lines.empty()) {
+            m_leaves.push_back(keyOf(m_lines.back()));
+            m_chosenLine = 0;
+            showDay();
+        } else if (place == SlotPlace::Back && !m_leaves.empty()) {
+            m_leaves.pop_back();
+            m_chosenLine = 0;
+            showDay();
+        }
+        return;
+    case PageKind::Reasons:
+    case PageKind::Menu:
+        turnTo(PageKind::Weld);
+        return;
+    case PageKind::Procedures:
+        turnTo(PageKind::Entry);
+        return;
+    case PageKind::Pedal:
+        turnTo(PageKind::Menu);
+        return;
+    }
+}
+
+void Window::weldSlot(const Slot& slot, std::int64_t onto) {
+    const int post = m_floor.selected();
+    const Weld* weld = m_floor.weld(post);
+    if (weld == nullptr) {
+        return;
+    }
+    if (const auto* number = std::get_if<AskNumber>(&slot.offer)) {
+        m_before = PageKind::Weld;
+        const QString letter = m_floor.posts()[static_cast<std::size_t>(post)].letter();
+        askNumber(numberTask(*weld, number->what, letter));
+        return;
+    }
+    if (const auto* reason = std::get_if<AskReason>(&slot.offer)) {
+        askReason(*reason);
+        return;
+    }
+    told(m_floor.press(post, slot.offer, onto));
+}
+
+void Window::choose(int index) {
+    switch (m_kind) {
+    case PageKind::Seams:
+        chooseSeam(index);
+        return;
+    case PageKind::Menu:
+        chooseMenu(index);
+        return;
+    case PageKind::Procedures:
+        chooseProcedure(index);
+        return;
+    case PageKind::Reasons: {
+        const auto& [choice, text] = m_reasons[static_cast<std::size_t>(index)];
+        ReasonAnswer answer;
+        answer.asked = m_asked;
+        answer.choice = choice;
+        answer.text = text.toStdString();
+        turnTo(PageKind::Weld);
+        told(m_floor.answer(m_floor.selected(), answer));
+        return;
+    }
+    case PageKind::Entry:
+    case PageKind::Card:
+    case PageKind::Weld:
+    case PageKind::Pad:
+    case PageKind::Day:
+    case PageKind::Pedal:
+        return;
+    }
+}
+
+// ---- seams, card, entry
+
+std::vector<std::string> Window::seamsMade() const {
+    std::vector<std::string> made;
+    auto reader = LogReader::open(m_parts.writer.path());
+    if (!reader) {
+        return made;
+    }
+    const auto read = reader->eachJoint({}, [&made](const JointLine& line) {
+        if (!line.seam.empty() && line.phase != "aborted") {
+            made.push_back(line.seam);
+        }
+        return true;
+    });
+    static_cast<void>(read); // what can't be read was not made, as far as the screen knows
+    return made;
+}
+
+void Window::showSeams() {
+    const Post& post = m_floor.posts()[static_cast<std::size_t>(m_floor.selected())];
+    const auto made = seamsMade();
+    m_offered.clear();
+    ChoiceView view;
+    for (const JobSeam& seam : m_parts.seams) {
+        const bool here =
+            seam.benchFile.find("bench-" + post.bench.bench.id + ".json") != std::string::npos;
+        if (!here || std::find(made.begin(), made.end(), seam.label) != made.end()) {
+            continue;
+        }
+        m_offered.push_back(seam);
+        double length = 0;
+        for (const double one : seam.lengthsMm) {
+            length += one;
+        }
+        ChoiceView::Choice choice;
+        choice.text = tr("%1: %2").arg(fromUtf8(seam.label), fromUtf8(seam.what));
+        choice.under = tr("%1 %2 mm, %3 mm long")
+                           .arg(
+                               fromUtf8(seam.sheets.empty() ? "" : seam.sheets.front().material),
+                               numberText(seam.thicknessMm, 0), numberText(length, 0));
+        view.choices.push_back(choice);
+    }
+    view.title = m_offered.empty()
+                     ? tr("Bench %1 is free. No seam of the job is open.").arg(post.letter())
+                     : tr("Bench %1 is free. Which seam?").arg(post.letter());
+    view.under = fromUtf8(post.bench.bench.name);
+    view.back = hiddenSlot();
+    view.stop = plainSlot(tr("Another seam"), tr("type it in"));
+    view.step = m_offered.empty() ? hiddenSlot()
+                                  : stepSlot(tr("Next: %1").arg(fromUtf8(m_offered.front().label)));
+    m_choice->show(view);
+}
+
+void Window::openNextCard() {
+    showSeams();
+    if (!m_offered.empty()) {
+        chooseSeam(0);
+    }
+}
+
+void Window::chooseSeam(int index) {
+    const JobSeam& seam = m_offered[static_cast<std::size_t>(index)];
+    auto order = orderOf(seam, m_floor.procedures());
+    if (!order) {
+        say(fromUtf8(order.error().detail));
+        return;
+    }
+    order->bench = m_floor.posts()[static_cast<std::size_t>(m_floor.selected())].bench;
+    m_order = std::move(*order);
+    m_orderName = tr("Seam %1, %2").arg(fromUtf8(seam.label), fromUtf8(seam.what));
+    turnTo(PageKind::Card);
+}
+
+void Window::showCard() {
+    const int selected = m_floor.selected();
+    const Post& post = m_floor.posts()[static_cast<std::size_t>(selected)];
+    if (const Weld* weld = m_floor.weld(selected)) {
+        const QString seam =
+            weld->opened().seam ? tr("Seam %1").arg(fromUtf8(*weld->opened().seam)) : QString();
+        m_card->show(cardView(weld->plan, post.bench.bench, post.letter(), seam), true);
+        return;
+    }
+    if (!m_order) {
+        return;
+    }
+    const auto plan =
+        makePlan(m_order->request, m_order->procedure.procedure, &m_order->bench.bench);
+    if (!plan) {
+        say(fromUtf8(plan.error().detail));
+        return;
+    }
+    m_card->show(cardView(*plan, post.bench.bench, post.letter(), m_orderName), false);
+}
+
+void Window::prepare() {
+    if (!m_order) {
+        return;
+    }
+    const auto opened = m_floor.open(m_floor.selected(), *m_order);
+    if (!opened) {
+        told(opened);
+        return;
+    }
+    turnTo(PageKind::Weld);
+}
+
+void Window::showEntry() {
+    QString procedure;
+    if (m_draft.procedure >= 0) {
+        procedure = fromUtf8(
+            m_floor.procedures()[static_cast<std::size_t>(m_draft.procedure)].procedure.title);
+    }
+    m_entry->show(m_draft, procedure, {});
+}
+
+void Window::entryToCard() {
+    const Post& post = m_floor.posts()[static_cast<std::size_t>(m_floor.selected())];
+    WeldOrder order;
+    order.procedure = m_floor.procedures()[static_cast<std::size_t>(m_draft.procedure)];
+    order.bench = post.bench;
+    order.request.thickness = millimetres(*m_draft.thicknessMm);
+    order.request.lengths = {millimetres(*m_draft.lengthMm)};
+    order.request.ambient = Temperature::celsius(*m_draft.ambientC);
+    for (const QString& batch : m_draft.batches) {
+        Sheet sheet;
+        sheet.material = order.procedure.procedure.material;
+        sheet.maker = m_draft.maker.toStdString();
+        sheet.batch = batch.toStdString();
+        sheet.thicknessUm = std::llround(*m_draft.thicknessMm * 1000);
+        order.sheets.push_back(sheet);
+    }
+    const auto plan = makePlan(order.request, order.procedure.procedure, &order.bench.bench);
+    if (!plan) {
+        say(fromUtf8(plan.error().detail));
+        return;
+    }
+    m_order = std::move(order);
+    m_orderName.clear();
+    turnTo(PageKind::Card);
+}
+
+void Window::showProcedures() {
+    ChoiceView view;
+    view.title = tr("Which procedure?");
+    for (const ProcedureDocument& one : m_floor.procedures()) {
+        ChoiceView::Choice choice;
+        choice.text = fromUtf8(one.procedure.title);
+        choice.under = fromUtf8(one.procedure.material);
+        view.choices.push_back(choice);
+    }
+    view.back = hiddenSlot();
+    view.stop = plainSlot(tr("Close"), tr("nothing is kept"));
+    view.step = hiddenSlot();
+    m_choice->show(view);
+}
+
+void Window::chooseProcedure(int index) {
+    m_entry->takeLines(m_draft);
+    m_draft.procedure = index;
+    if (!m_draft.ambientC) {
+        m_draft.ambientC = m_floor.procedures()[static_cast<std::size_t>(index)]
+                               .procedure.referenceAmbient.inCelsius();
+    }
+    turnTo(PageKind::Entry);
+}
+
+// ---- numbers and reasons
+
+void Window::askNumber(const NumberTask& task) {
+    m_pad->ask(task);
+    turnTo(PageKind::Pad);
+}
+
+void Window::keepNumber() {
+    const NumberShown number = m_pad->now();
+    if (number.outcome == NumberOutcome::None) {
+        return;
+    }
+    const NumberFor what = m_pad->task().what;
+    const int post = m_floor.selected();
+    switch (what) {
+    case NumberFor::Thickness:
+        m_draft.thicknessMm = number.value;
+        turnTo(PageKind::Entry);
+        return;
+    case NumberFor::Length:
+        m_draft.lengthMm = number.value;
+        turnTo(PageKind::Entry);
+        return;
+    case NumberFor::Ambient:
+        m_draft.ambientC = number.value;
+        turnTo(PageKind::Entry);
+        return;
+    case NumberFor::PlateTemperature:
+    case NumberFor::Drag:
+    case NumberFor::Recheck:
+    case NumberFor::BeadHeight:
+    case NumberFor::BeadWidth:
+    case NumberFor::BeadK:
+    case NumberFor::Misalignment:
+        break;
+    }
+    Result<void> kept;
+    if (number.outcome == NumberOutcome::StopPlate) {
+        kept = m_floor.failPlate(post, number.value);
+        if (kept) {
+            say(tr("The plate is outside its window. Wait, then read it again."));
+        }
+    } else {
+        kept = m_floor.answer(post, NumberAnswer{what, number.value});
+    }
+    told(kept);
+    // The next value of the same kind is asked at once.
+    const Weld* weld = m_floor.weld(post);
+    const auto view = m_floor.view(post, m_floor.now(), false, false);
+    if (kept && weld != nullptr && view && number.outcome == NumberOutcome::Keep) {
+        if (const auto* more = std::get_if<AskNumber>(&view->step.offer);
+            more != nullptr && what != NumberFor::Recheck) {
+            askNumber(numberTask(
+                *weld, more->what, m_floor.posts()[static_cast<std::size_t>(post)].letter()));
+            return;
+        }
+    }
+    turnTo(PageKind::Weld);
+}
+
+void Window::askReason(const AskReason& asked) {
+    m_asked = asked;
+    ChoiceView view;
+    m_reasons.clear();
+    const auto add = [&](const char* choice, const QString& text) {
+        m_reasons.emplace_back(choice, text);
+        ChoiceView::Choice one;
+        one.text = text;
+        view.choices.push_back(one);
+    };
+    switch (asked.what) {
+    case ReasonFor::Stop:
+        view.title = tr("Stop this weld? Say why.");
+        view.under = tr("The joint is cut out and kept in the list as stopped.");
+        add("bead_missing", tr("Bead missing at one end"));
+        add("sheet_slipped", tr("A sheet slipped"));
+        add("changeover_late", tr("Changeover too late"));
+        add("plate_cold_or_dirty", tr("Plate cold or dirty"));
+        add("wrong_sheet", tr("Wrong sheet or setting"));
+        add("bench_trouble", tr("Trouble with the bench"));
+        add("power_was_off", tr("Power was off"));
+        add("another", tr("Another reason"));
+        break;
+    case ReasonFor::EarlyRelease:
+        view.title = tr("Take it out before cooling is over? Say why.");
+        view.under = tr("It will be out of limits.");
+        add("foreman_decided", tr("The foreman decided"));
+        add("bench_needed", tr("The bench is needed"));
+        add("cut_out_anyway", tr("It will be cut out"));
+        add("another", tr("Another reason"));
+        break;
+    case ReasonFor::Owed:
+        if (asked.code == "bead_not_measured") {
+            view.title = tr("The bead is not measured. Say why.");
+            add("not_reachable", tr("The place can't be reached"));
+            add("no_gauge", tr("No gauge at hand"));
+            add("another", tr("Another reason"));
+            break;
+        }
+        view.title = tr("Out of limits: %1. Say why.").arg(findingWord(asked.code));
+        add("hand_was_slow", tr("The hand was slow"));
+        add("plate_stuck", tr("The plate stuck"));
+        add("disturbed", tr("Somebody disturbed it"));
+        add("wrong_tap", tr("A wrong tap"));
+        add("bench_trouble", tr("Trouble with the bench"));
+        add("another", tr("Another reason"));
+        break;
+    case ReasonFor::CheckLeftOut:
+        view.title = tr("Go on without this check? Say why.");
+        view.under = tr("It will be in the record.");
+        add("not_needed", tr("Not needed for this weld"));
+        add("cannot_be_set", tr("The bench can't be set so"));
+        add("no_tool", tr("No tool at hand"));
+        add("another", tr("Another reason"));
+        break;
+    }
+    view.back = hiddenSlot();
+    view.stop = plainSlot(tr("Close"), tr("back to the weld"));
+    view.step = hiddenSlot();
+    m_choice->show(view);
+    turnTo(PageKind::Reasons);
+}
+
+// ---- menu
+
+void Window::openMenu() {
+    turnTo(PageKind::Menu);
+}
+
+void Window::openDay() {
+    m_leaves.clear();
+    m_chosenLine = 0;
+    turnTo(PageKind::Day);
+}
+
+void Window::showMenu() {
+    const Preferences& now = m_parts.preferences;
+    const QString themes[] = {tr("dark"), tr("light"), tr("high contrast")};
+    ChoiceView view;
+    view.title = tr("Day, screen and hands");
+    const auto add = [&view](const QString& text, const QString& under, Sign sign) {
+        ChoiceView::Choice one;
+        one.text = text;
+        one.under = under;
+        one.sign = sign;
+        view.choices.push_back(one);
+    };
+    add(tr("The day's joints"), tr("list and records"), Sign::Search);
+    add(tr("Weld card"), tr("of the weld on this bench"), Sign::Note);
+    add(tr("Screen: %1").arg(themes[static_cast<int>(now.theme)]), tr("dark, light, high contrast"),
+        Sign::Look);
+    add(now.mirrored ? tr("Left-handed") : tr("Right-handed"), tr("where the buttons stand"),
+        Sign::Person);
+    add(now.pedalKey == 0 ? tr("Foot switch: none")
+                          : tr("Foot switch: %1").arg(QKeySequence(now.pedalKey).toString()),
+        tr("the key that it types"), Sign::Pedal);
+    add(now.lessMotion ? tr("Less motion") : tr("Even motion"), tr("of the changeover's front"),
+        Sign::Changeover);
+    add(tr("Words: %1 %").arg(qRound(now.text * 100)), tr("100, 150, 200 %"), Sign::Note);
+    add(tr("End the program"), tr("open welds stay in the log"), Sign::Back);
+    view.back = hiddenSlot();
+    view.stop = hiddenSlot();
+    view.step = stepSlot(tr("Back to the bench"), false);
+    m_choice->show(view);
+}
+
+void Window::chooseMenu(int index) {
+    Preferences next = m_parts.preferences;
+    switch (index) {
+    case 0:
+        openDay();
+        return;
+    case 1:
+        if (m_floor.weld(m_floor.selected()) != nullptr) {
+            turnTo(PageKind::Card);
+        } else {
+            turnTo(PageKind::Seams);
+        }
+        return;
+    case 2:
+        next.theme = next.theme == ThemeKind::Dark    ? ThemeKind::Light
+                     : next.theme == ThemeKind::Light ? ThemeKind::Contrast
+                                                      : ThemeKind::Dark;
+        break;
+    case 3:
+        next.mirrored = !next.mirrored;
+        break;
+    case 4:
+        turnTo(PageKind::Pedal);
+        return;
+    case 5:
+        next.lessMotion = !next.lessMotion;
+        break;
+    case 6:
+        next.text = next.text >= 2 ? 1 : next.text + 0.5;
+        break;
+    default:
+        emit quitAsked();
+        return;
+    }
+    setPreferences(next);
+    showMenu();
+}
+
+// ---- the day's joints
+
+void Window::showDay() {
+    auto reader = LogReader::open(m_parts.writer.path());
+    if (!reader) {
+        m_day->showNothing(fromUtf8(reader.error().detail));
+        return;
+    }
+    JointFilter filter;
+    const auto leaf = static_cast<std::size_t>(m_day->perLeaf());
+    filter.limit = leaf + 1;
+    if (!m_leaves.empty()) {
+        filter.after = m_leaves.back();
+    }
+    auto lines = reader->joints(filter);
+    if (!lines) {
+        m_day->showNothing(fromUtf8(lines.error().detail));
+        return;
+    }
+    const bool older = lines->size() > leaf;
+    if (older) {
+        lines->resize(leaf);
+    }
+    m_lines = std::move(*lines);
+    if (m_lines.empty()) {
+        m_day->showNothing(tr("No joint is in this log yet."));
+        return;
+    }
+    std::vector<JointRowView> rows;
+    for (std::size_t i = 0; i < m_lines.size(); ++i) {
+        std::string reason;
+        const auto events = reader->weldEvents(m_lines[i].weld);
+        const auto weld =
+            events ? fold(*events) : Result<Weld>(tl::unexpected<Error>(events.error()));
+        if (weld) {
+            const WeldRecord joint = record(*weld);
+            reason = joint.aborted ? joint.aborted->text
+                                   : firstReason(joint.verdict, joint.plan).toStdString();
+            if (static_cast<int>(i) == m_chosenLine) {
+                const auto& posts = m_floor.posts();
+                const auto bench = std::find_if(posts.begin(), posts.end(), [&](const Post& post) {
+                    return post.bench.bench.id == joint.opened.bench;
+                });
+                m_day->showJoint(
+                    jointView(joint, bench == posts.end() ? nullptr : &bench->bench.bench));
+            }
+        }
+        JointRowView row = jointRow(m_lines[i], reason);
+        row.chosen = static_cast<int>(i) == m_chosenLine;
+        rows.push_back(row);
+    }
+    m_day->showList(rows, older, !m_leaves.empty());
+}
+
+void Window::chooseJoint(int row) {
+    if (row < static_cast<int>(m_lines.size())) {
+        m_chosenLine = row;
+        showDay();
+    }
+}
+
+} // namespace seamclock

@@ -1,0 +1,134 @@
+// The one window: which page stands, and which press goes where. It owns the pages and a timer that
+// repaints; the floor owns the welds. Nothing waits for a dialog: every question is a page, and the
+// strip with all benches stays above it.
+#pragma once
+
+#include "app/operate/card_page.h"
+#include "app/operate/choice_page.h"
+#include "app/operate/day_page.h"
+#include "app/operate/entry_page.h"
+#include "app/operate/floor.h"
+#include "app/operate/hands.h"
+#include "app/operate/pad_page.h"
+#include "app/operate/preferences.h"
+#include "app/operate/strip_bar.h"
+#include "app/operate/weld_page.h"
+#include "core/shift/job.h"
+
+#include <QTimer>
+#include <optional>
+#include <vector>
+
+namespace seamclock {
+
+/// What sounds, for the window: the horn, or nothing in a test.
+class SoundLink {
+public:
+    virtual ~SoundLink() = default;
+    virtual void show(const Shift& shift) = 0;
+    virtual bool soundOk() const = 0;
+};
+
+struct WindowParts {
+    Floor& floor;
+    LogWriterBase& writer;
+    std::vector<JobSeam> seams;
+    Preferences preferences;
+    QString preferencesFile;    // empty: the user's own
+    SoundLink* sound = nullptr; // null: no horn was asked for
+};
+
+enum class PageKind { Seams, Entry, Card, Weld, Pad, Reasons, Menu, Day, Procedures, Pedal };
+
+class Window : public QWidget {
+    Q_OBJECT
+
+public:
+    explicit Window(WindowParts parts, QWidget* parent = nullptr);
+    ~Window() override;
+
+    PageKind page() const { return m_kind; }
+    Page* currentPage() const { return m_page; }
+    WeldPage* weldPage() const { return m_weld; }
+    PadPage* padPage() const { return m_pad; }
+    ChoicePage* choicePage() const { return m_choice; }
+    const Preferences& preferences() const { return m_parts.preferences; }
+    void setPreferences(const Preferences& preferences);
+    /// Paints what stands now, at once; the timer does it otherwise.
+    void refresh();
+    /// As the status tile does.
+    void openMenu();
+    void openDay();
+    /// The first seam of the job that this bench has not made yet, on its card.
+    void openNextCard();
+    Hands& hands() { return m_hands; }
+    void say(const QString& text);
+
+signals:
+    void quitAsked();
+
+protected:
+    void resizeEvent(QResizeEvent* event) override;
+
+private:
+    void turnTo(PageKind kind);
+    void slotPressed(SlotPlace place);
+    void stepPressed();
+    void weldSlot(const Slot& slot, std::int64_t onto);
+    void told(const Result<void>& done);
+    void choose(int index);
+    void showSeams();
+    void chooseSeam(int index);
+    void showCard();
+    void prepare();
+    void showEntry();
+    void entryToCard();
+    void askNumber(const NumberTask& task);
+    void keepNumber();
+    void askReason(const AskReason& asked);
+    void showMenu();
+    void chooseMenu(int index);
+    void showProcedures();
+    void chooseProcedure(int index);
+    void showDay();
+    void chooseJoint(int row);
+    void placeAll();
+    PageLook look() const;
+    void applyLook();
+    void alarms(const Instant& now);
+    std::vector<std::string> seamsMade() const;
+
+    WindowParts m_parts;
+    Floor& m_floor;
+    Hands m_hands;
+    QTimer m_tick;
+    StripBar* m_strip;
+    AlarmBanner* m_banner;
+    QWidget* m_frame; // the standing alarm's
+    WeldPage* m_weld;
+    CardPage* m_card;
+    ChoicePage* m_choice;
+    PadPage* m_pad;
+    DayPage* m_day;
+    EntryPage* m_entry;
+    Page* m_page = nullptr;
+    PageKind m_kind = PageKind::Seams;
+    PageKind m_before = PageKind::Weld; // where a closed page leads
+
+    std::vector<JobSeam> m_offered; // seams of the page that stands
+    std::optional<WeldOrder> m_order;
+    QString m_orderName;
+    EntryDraft m_draft;
+    AskReason m_asked;
+    std::vector<std::pair<std::string, QString>> m_reasons;
+    std::vector<JointLine> m_lines;
+    std::vector<JointKey> m_leaves; // where each leaf of the day's list before this one ended
+    int m_chosenLine = 0;
+    QString m_said;
+    Milliseconds m_saidAt{0};
+    bool m_soundSeen = false;
+    bool m_savedSeen = false;
+    std::optional<Milliseconds> m_unsavedSince;
+};
+
+} // namespace seamclock
