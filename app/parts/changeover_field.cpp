@@ -152,8 +152,8 @@ void ChangeoverField::paintEvent(QPaintEvent*) {
     QRectF seam(
         box.width() * 0.575, contentTop - px(8), box.width() * 0.425, contentLow - contentTop);
     if (upright) {
-        const double half = (contentLow - contentTop) * 0.52;
-        numbers = QRectF(0, contentTop, box.width(), half);
+        const double half = (contentLow - contentTop) * 0.5;
+        numbers = QRectF(0, contentTop, box.width(), half - px(44));
         seam = QRectF(0, contentTop + half, box.width(), contentLow - contentTop - half);
     }
     SeamView drawing = m_view.seam;
@@ -164,7 +164,14 @@ void ChangeoverField::paintEvent(QPaintEvent*) {
     paintSeam(painter, seam, drawing, theme(), metrics(), SeamGround::Field);
 
     const OfText of = split(m_view.of);
-    double size = std::min(px(400), (numbers.height() - px(8)) / kCapHeight);
+    double size = std::min(px(400), (numbers.height() - px(upright ? 44 : 8)) / kCapHeight);
+    // a narrow last digit leaves part of its cell empty; what follows closes up
+    const auto slack = [&] {
+        const QString last = m_view.number.right(1);
+        return (tabularWidth(QStringLiteral("0"), size, kNumberWeight) -
+                textWidth(last, size, kNumberWeight)) /
+               2;
+    };
     double wordSize = px(58);
     double valueSize = px(84);
     bool stacked = false;
@@ -175,13 +182,17 @@ void ChangeoverField::paintEvent(QPaintEvent*) {
     };
     const double left = px(34);
     const auto fits = [&] {
-        return left + tabularWidth(m_view.number, size, kNumberWeight) + px(16) + ofWidth() <
+        return left + tabularWidth(m_view.number, size, kNumberWeight) - slack() + px(16) +
+                   ofWidth() <
                numbers.right() - px(8);
     };
     if (!fits()) {
         stacked = true;
         wordSize = px(44);
         valueSize = px(58);
+    }
+    while (!fits() && size > px(330)) {
+        size -= 1;
     }
     while (!fits() && wordSize > px(30)) {
         wordSize -= 1;
@@ -195,7 +206,7 @@ void ChangeoverField::paintEvent(QPaintEvent*) {
     painter.setPen(colours.on);
     const QRectF line(left, base - size, own, size);
     drawTabular(painter, line, Qt::AlignLeft | Qt::AlignBottom, m_view.number, size, kNumberWeight);
-    const QRectF beside(left + own + px(16), base - size, box.width(), size);
+    const QRectF beside(left + own - slack() + px(16), base - size, box.width(), size);
     if (stacked) {
         drawTabular(
             painter, beside, Qt::AlignLeft | Qt::AlignBottom, of.value, valueSize, kWordWeight);

@@ -50,6 +50,21 @@ public:
         box(r, set ? tint() : mixed(m_theme.panel, temperatureColour(20), 0.75),
             set ? blue() : ink(), 2);
     }
+    // A sheet with a double bead in its middle, one outline.
+    void seam(const QRectF& r, double wide, double high) {
+        QPainterPath shape;
+        shape.addRect(r);
+        for (double side : {-1.0, 1.0}) {
+            for (double y : {r.top(), r.bottom()}) {
+                QPainterPath lobe;
+                lobe.addEllipse(QPointF(r.center().x() + side * wide, y), wide, high);
+                shape = shape.united(lobe);
+            }
+        }
+        m_painter.setPen(roundPen(ink(), kLine));
+        m_painter.setBrush(mixed(m_theme.panel, temperatureColour(20), 0.75));
+        m_painter.drawPath(shape);
+    }
     void plate(const QRectF& r) { box(r, temperatureColour(200), ink(), 4); }
 
     void line(const QPointF& a, const QPointF& b, bool set, double width = kLine) {
@@ -213,7 +228,7 @@ void drawSecondSheet(Pencil& p) {
     p.bar(QRectF(334, 160, 160, 36));
     p.arrow(QPointF(370, 108), QPointF(370, 150), true);
     p.arrow(QPointF(458, 108), QPointF(458, 150), true);
-    p.arrow(QPointF(340, 76), QPointF(264, 76), true);
+    p.arrow(QPointF(324, 182), QPointF(264, 182), true);
     p.sheet(QRectF(kAboveLeft + 6, 62, 92, 268));
     p.sheet(QRectF(kAboveLeft + 101, 62, 92, 268), true);
     for (double y : {96.0, 196.0, 296.0}) {
@@ -352,9 +367,9 @@ void drawSpringOff(Pencil& p) {
     p.sheet(QRectF(60, 172, 366, 24));
     p.painter().setPen(roundPen(p.blue(), 5));
     p.painter().setBrush(Qt::NoBrush);
-    p.painter().drawPath(pathOf("A691 229 78 20 130"));
-    drawArrow(p.painter(), QPointF(634, 160), QPointF(617, 203), 16);
-    p.arrow(QPointF(470, 176), QPointF(560, 176), true);
+    p.painter().drawPath(pathOf("A691 229 58 30 120"));
+    drawArrow(p.painter(), QPointF(651, 182), QPointF(640.8, 200), 14);
+    p.arrow(QPointF(462, 176), QPointF(552, 176), true);
     p.text(p.view().value, QRectF(430, 60, 300, 44), true, 34);
 }
 
@@ -392,10 +407,9 @@ void drawEdgesPlaned(Pencil& p) {
     p.line(QPointF(304, 170), QPointF(304, 272), true, 8);
     p.line(QPointF(444, 170), QPointF(444, 272), true, 8);
     // shavings come off both edges
-    p.curve("M310 174 C330 110 400 100 396 140 C392 172 344 160 358 128", true, 5);
-    p.curve("M438 174 C420 80 350 30 346 76 C344 104 386 104 384 78", true, 5);
+    p.curve("M310 174 C314 128 350 112 356 142 C360 166 326 168 330 146", true, 5);
+    p.curve("M438 174 C432 92 380 40 366 78 C358 104 396 112 400 88", true, 5);
     p.curve("M310 268 C326 312 372 316 372 292", true, 5);
-    p.sign(QRectF(596, 20, 110, 110), Sign::PlanedEdge, false);
     p.text(p.view().value, QRectF(20, 30, 260, 50), true, 32);
 }
 
@@ -443,16 +457,7 @@ void drawShielded(Pencil& p) {
 void joint(Pencil& p, double lift, double raise) {
     p.table(QRectF(64, 250, 230, 60));
     p.table(QRectF(454, 250, 230, 60));
-    p.sheet(QRectF(34, 214 - raise, 680, 34));
-    p.painter().setPen(roundPen(p.ink(), kLine));
-    p.painter().setBrush(mixed(p.theme().panel, temperatureColour(20), 0.75));
-    for (double side : {-1.0, 1.0}) {
-        for (double y : {214 - raise, 248 - raise}) {
-            p.painter().drawEllipse(QPointF(374 + side * 14, y), 14, 11);
-        }
-    }
-    p.painter().fillRect(
-        QRectF(348, 217 - raise, 52, 28), mixed(p.theme().panel, temperatureColour(20), 0.75));
+    p.seam(QRectF(34, 214 - raise, 680, 34), 14, 11);
     if (lift >= 0) {
         p.bar(QRectF(84, 176 - lift, 190, 36), true);
         p.bar(QRectF(474, 176 - lift, 190, 36), true);
@@ -483,17 +488,7 @@ void drawSheetOut(Pencil& p) {
 }
 
 void drawBead(Pencil& p) {
-    p.sheet(QRectF(4, 190, 740, 96));
-    p.painter().setPen(roundPen(p.ink(), kLine));
-    const QColor body = mixed(p.theme().panel, temperatureColour(20), 0.75);
-    for (double side : {-1.0, 1.0}) {
-        for (double y : {190.0, 286.0}) {
-            p.painter().setPen(roundPen(p.ink(), kLine));
-            p.painter().setBrush(body);
-            p.painter().drawEllipse(QPointF(374 + side * 34, y), 34, 26);
-        }
-    }
-    p.painter().fillRect(QRectF(308, 193, 132, 90), body);
+    p.seam(QRectF(4, 190, 740, 96), 34, 26);
     p.measure(306, 442, 128, 186, p.view().value);
     p.sign(QRectF(570, 40, 150, 105), Sign::Look, false);
 }

@@ -14,7 +14,9 @@ namespace {
 constexpr double kEdge = 24;
 constexpr double kMarkSide = 62;
 constexpr double kMiddleOfWord = 56; // from the top, of mark and word
-constexpr double kLargestNumber = 250;
+constexpr double kLargestNumber = 217;
+constexpr double kLargestWide = 250; // where the lamp is as wide as the screen
+constexpr double kWide = 700;
 
 } // namespace
 
@@ -90,48 +92,67 @@ void Lamp::paintEvent(QPaintEvent*) {
         painter, QRectF(wordLeft, middle - px(31), wordRight - wordLeft, px(62)),
         Qt::AlignLeft | Qt::AlignVCenter, word, kWordWeight);
 
-    // from below: second line, line, and the number takes what is left
+    // from below: second line, line, and the number takes what is left; where it would fall below
+    // its floor the second line goes
     const double width = box.width() - px(2 * kEdge) + px(12);
     const double left = (box.width() - width) / 2;
     const double frame = m_view.framed ? px(10) : 0;
-    double bottom = box.bottom() - px(20) - frame;
-    const bool roomForSecond = metrics().text <= 1.25;
-    if (!m_view.under2.isEmpty() && roomForSecond) {
-        const Wrapped second =
-            wrapped(m_view.under2, textPx(26), px(18), width - frame, 1, kPlainWeight);
+    const double top = px(kMiddleOfWord + kMarkSide / 2 + 11);
+    const Wrapped first =
+        wrapped(m_view.under, textPx(30), px(20), width - frame, 2, kLabelWeight, px(74));
+    const Wrapped second =
+        wrapped(m_view.under2, textPx(26), px(18), width - frame, 1, kPlainWeight);
+    const double lowest = box.bottom() - px(20) - frame;
+    const double firstHeight = m_view.under.isEmpty() ? 0 : wrappedHeight(first) + px(8);
+    const double secondHeight = px(20) * metrics().text + px(16);
+    const bool withSecond =
+        !m_view.under2.isEmpty() && metrics().text <= 1.25 &&
+        (lowest - secondHeight - firstHeight - top) * 0.92 >= px(kClockFloorUnits);
+    double bottom = lowest;
+    if (withSecond) {
         painter.setPen(soft);
         drawWrapped(
             painter, QRectF(left, bottom - px(40), width, px(40)),
             Qt::AlignHCenter | Qt::AlignBottom, second, kPlainWeight);
-        bottom -= px(20) * metrics().text + px(16);
-    } else if (m_view.under2.isEmpty() || !roomForSecond) {
+        bottom -= secondHeight;
+    } else {
         bottom -= px(8);
     }
     if (!m_view.under.isEmpty()) {
-        const Wrapped first =
-            wrapped(m_view.under, textPx(30), px(20), width - frame, 2, kLabelWeight, px(74));
         painter.setPen(text);
         drawWrapped(
             painter, QRectF(left, bottom - px(120), width, px(120)),
             Qt::AlignHCenter | Qt::AlignBottom, first, kLabelWeight);
-        bottom -= wrappedHeight(first) + px(8);
+        bottom -= firstHeight;
     }
 
     if (m_view.number.isEmpty()) {
         return;
     }
-    const double top = px(kMiddleOfWord + kMarkSide / 2 + 11);
     const double height = bottom - top;
     const double numberWidth = box.width() - px(24) - 2 * frame;
-    const double most = std::min(px(kLargestNumber), height * 0.86 / kCapHeight);
-    const double gap = m_view.unit.isEmpty() ? 0 : px(24);
-    const double unitSize = px(64);
-    const double unitWidth =
-        m_view.unit.isEmpty() ? 0 : textWidth(m_view.unit, unitSize, kWordWeight);
-    double size = std::max(most, px(30));
-    while (size > px(30) &&
-           tabularWidth(m_view.number, size, kNumberWeight) + gap + unitWidth > numberWidth) {
-        size -= 1;
+    const double largest = px(box.width() > px(kWide) ? kLargestWide : kLargestNumber);
+    const double floor = px(kClockFloorUnits) / kCapHeight;
+    const double most = std::max(
+        std::min(largest, height * 0.86 / kCapHeight), std::min(floor, height / kCapHeight));
+    double gap = m_view.unit.isEmpty() ? 0 : px(24);
+    double unitSize = px(64);
+    double unitWidth = 0;
+    double size = 0;
+    const auto fit = [&] {
+        unitWidth = m_view.unit.isEmpty() ? 0 : textWidth(m_view.unit, unitSize, kWordWeight);
+        size = std::max(most, px(30));
+        while (size > px(30) &&
+               tabularWidth(m_view.number, size, kNumberWeight) + gap + unitWidth > numberWidth) {
+            size -= 1;
+        }
+    };
+    fit();
+    // the unit gives way before the number falls below its floor
+    while (size < floor && !m_view.unit.isEmpty() && unitSize > px(36)) {
+        unitSize -= px(4);
+        gap = px(12);
+        fit();
     }
     const double own = tabularWidth(m_view.number, size, kNumberWeight);
     const double x = box.center().x() - (own + gap + unitWidth) / 2;

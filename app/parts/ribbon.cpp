@@ -144,6 +144,7 @@ void Ribbon::paintEvent(QPaintEvent*) {
     const double height = box.height() - px(kMarkerRoom + 2);
     double x = box.left();
     double markerX = -1;
+    bool wordsCrossed = false;
     for (std::size_t i = 0; i < m_view.pieces.size(); ++i) {
         const Piece& piece = m_view.pieces[i];
         if (i > 0 && piece.brokenBefore) {
@@ -208,17 +209,33 @@ void Ribbon::paintEvent(QPaintEvent*) {
                 piece.is == Is::Done ? normal.ink : late.on, look);
             left += px(40);
         }
-        const double wide = wordsWidth(piece, setting);
-        if (marker >= 0 && marker > left - px(10) && marker < left + wide + px(10) &&
-            marker + px(22) + wide < cell.right() - px(8)) {
-            left = marker + px(22);
+        // beside the marker, never across it: left of it, right of it, the same without the time
+        bool times = setting.times && !piece.time.isEmpty();
+        if (marker >= 0) {
+            const auto clear = [&](bool withTime) -> std::optional<double> {
+                const double wide = wordsWidth(piece, {withTime, setting.size});
+                if (left + wide + px(8) < marker || marker + px(8) < left) {
+                    return left;
+                }
+                if (marker + px(16) + wide < cell.right() - px(6)) {
+                    return marker + px(16);
+                }
+                return std::nullopt;
+            };
+            std::optional<double> at = clear(times);
+            if (!at && times) {
+                at = clear(false);
+                times = !at;
+            }
+            left = at.value_or(left);
+            wordsCrossed = !at;
         }
         painter.setPen(ink);
-        const QRectF line(left, cell.top(), wide, cell.height());
+        const QRectF line(left, cell.top(), cell.right() - left, cell.height());
         drawLine(
             painter, line, Qt::AlignLeft | Qt::AlignVCenter, piece.name, setting.size,
             kLabelWeight);
-        if (setting.times) {
+        if (times) {
             const double name = textWidth(piece.name, setting.size, kLabelWeight);
             drawTabular(
                 painter, line.translated(name + (piece.name.isEmpty() ? 0 : setting.size * 0.5), 0),
@@ -227,7 +244,11 @@ void Ribbon::paintEvent(QPaintEvent*) {
     }
     if (markerX >= 0) {
         const double at = std::clamp(markerX, box.left() + px(12), box.right() - px(12));
-        painter.fillRect(QRectF(at - px(2.5), top - px(2), px(5), height + px(4)), look.text);
+        // no room beside it for words: the line shows above and below them only
+        const double reach = wordsCrossed ? height * 0.2 : height + px(4);
+        painter.fillRect(QRectF(at - px(2.5), top - px(2), px(5), reach), look.text);
+        painter.fillRect(
+            QRectF(at - px(2.5), top + height + px(2) - reach, px(5), reach), look.text);
         QPainterPath triangle(QPointF(at - px(12), box.top()));
         triangle.lineTo(at + px(12), box.top());
         triangle.lineTo(at, box.top() + px(15));
@@ -262,14 +283,17 @@ void CheckRow::paintEvent(QPaintEvent*) {
     const Theme& look = theme();
     const double gap = px(4);
 
+    const auto& cells = m_view.cells;
     double size = std::min(textPx(22), px(30));
+    const auto needed = [&](std::size_t i, double at) {
+        const CheckRowView::Cell& cell = cells[i];
+        const double mark = !cell.now && (cell.done || cell.overridden) ? at * 1.4 : 0;
+        return textWidth(cell.name, at, cell.now ? kWordWeight : kLabelWeight) + mark + px(18);
+    };
     const auto widest = [&](double at) {
         double width = 0;
-        for (const CheckRowView::Cell& cell : m_view.cells) {
-            const double mark = cell.done || cell.overridden ? at * 1.45 : 0;
-            width = std::max(
-                width,
-                textWidth(cell.name, at, cell.now ? kWordWeight : kLabelWeight) + mark + px(18));
+        for (std::size_t i = 0; i < cells.size(); ++i) {
+            width = std::max(width, needed(i, at));
         }
         return width;
     };
@@ -278,28 +302,52 @@ void CheckRow::paintEvent(QPaintEvent*) {
     while (size > px(19) && widest(size) > whole) {
         size -= 1;
     }
-    const double dots = px(34);
-    int shown = count;
-    if (widest(size) > whole) {
-        size = std::min(textPx(22), px(30));
-        while (size > px(14) && widest(size) > box.width() - 2 * dots) {
-            size -= 1;
-        }
-        shown = std::clamp(
-            static_cast<int>((box.width() - 2 * dots + gap) / (widest(size) + gap)), 1, count);
-    }
     int now = 0;
     for (int i = 0; i < count; ++i) {
-        if (m_view.cells[static_cast<std::size_t>(i)].now) {
+        if (cells[static_cast<std::size_t>(i)].now) {
             now = i;
         }
     }
-    const int first = std::clamp(now - shown / 2, 0, count - shown);
+    const double dots = px(38);
+    int first = 0;
+    int shown = count;
+    std::vector<double> widths(cells.size(), whole);
+    if (widest(size) > whole) {
+        // each as wide as its word, the current one first, then what comes, what was, and so on
+        size = std::min(textPx(20), px(30));
+        while (size > px(13) &&
+               needed(static_cast<std::size_t>(now), size) > box.width() - 2 * dots) {
+            size -= 1;
+        }
+        const double room = box.width() - 2 * dots;
+        first = now;
+        shown = 1;
+        double used = needed(static_cast<std::size_t>(now), size);
+        for (bool grown = true; grown;) {
+            grown = false;
+            for (int next : {first + shown, first - 1}) {
+                if (next < 0 || next >= count) {
+                    continue;
+                }
+                const double more = needed(static_cast<std::size_t>(next), size) + gap;
+                if (used + more <= room) {
+                    used += more;
+                    first = std::min(first, next);
+                    ++shown;
+                    grown = true;
+                }
+            }
+        }
+        const double free =
+            box.width() - (first > 0 ? dots : 0) - (first + shown < count ? dots : 0);
+        for (int i = first; i < first + shown; ++i) {
+            const auto at = static_cast<std::size_t>(i);
+            widths[at] = needed(at, size) + (free - used) / shown;
+        }
+    }
     const bool before = first > 0;
     const bool after = first + shown < count;
     double x = box.left() + (before ? dots : 0);
-    const double room = box.width() - (before ? dots : 0) - (after ? dots : 0);
-    const double width = (room - gap * (shown - 1)) / shown;
     const auto paintDots = [&](double from) {
         painter.setPen(Qt::NoPen);
         painter.setBrush(look.textSoft);
@@ -313,8 +361,8 @@ void CheckRow::paintEvent(QPaintEvent*) {
     }
     for (int i = first; i < first + shown; ++i) {
         const CheckRowView::Cell& cell = m_view.cells[static_cast<std::size_t>(i)];
-        const QRectF place(x, box.top(), width, box.height());
-        x += width + gap;
+        const QRectF place(x, box.top(), widths[static_cast<std::size_t>(i)], box.height());
+        x += place.width() + gap;
         const Field normal = look.tone(Tone::Normal);
         QColor ink = look.textSoft;
         QFont::Weight weight = kPlainWeight;

@@ -13,7 +13,7 @@ namespace seamclock {
 
 namespace {
 
-constexpr double kMostMajors = 6.6; // lines with a figure in the window
+constexpr double kMostMajors = 5.6; // lines with a figure in the window
 
 struct Window {
     double low = 0;
@@ -239,10 +239,10 @@ void SpringScale::paintEvent(QPaintEvent*) {
     painter.setPen(look.panel);
     const double room = flagRight - body - px(6);
     const Wrapped set =
-        wrapped(m_view.setText, std::min(textPx(22), px(24)), px(12), room, 1, kLabelWeight);
+        wrapped(m_view.setText, std::min(textPx(22), px(24)), px(12), room, 1, kWordWeight);
     drawWrapped(
         painter, QRectF(body, yFlag - flagHeight / 2, flagRight - body, flagHeight),
-        Qt::AlignHCenter | Qt::AlignVCenter, set, kLabelWeight);
+        Qt::AlignHCenter | Qt::AlignVCenter, set, kWordWeight);
 }
 
 } // namespace seamclock

@@ -14,6 +14,7 @@ namespace {
 
 using Phase = SeamView::Phase;
 
+constexpr double kClampHeight = 42;
 constexpr double kRoomCelsius = 20; // colour of a sheet whose temperature nobody has worked out
 
 // Everything that the drawing steps share: one scale, the sheets' middle, and the colours of the
@@ -62,16 +63,26 @@ double sideOf(bool left) {
     return left ? -1.0 : 1.0;
 }
 
+double overhangOf(const Sketch& s) {
+    return (s.view.overhangMm > 0 ? s.view.overhangMm : 1.25 * s.view.thicknessMm) * s.perMm;
+}
+
+double clampRoom(const Sketch& s, double faceX, bool left) {
+    return std::abs((left ? s.box.left() : s.box.right()) - faceX) - s.px(50);
+}
+
+// Where the clamp's near end is.
+double clampEdge(const Sketch& s, double faceX, bool left) {
+    return faceX + sideOf(left) * std::min(overhangOf(s), clampRoom(s, faceX, left));
+}
+
 // A clamp lies on the sheet from the picture's edge to its overhang before the face.
 void paintClamps(Sketch& s, double faceX, bool left, double lift) {
     const double side = sideOf(left);
-    const double overhang =
-        (s.view.overhangMm > 0 ? s.view.overhangMm : 1.25 * s.view.thicknessMm) * s.perMm;
     const double edge = left ? s.box.left() : s.box.right();
-    const double room = std::abs(edge - faceX) - s.px(50);
-    const bool cut = overhang > room;
-    const double inner = faceX + side * std::min(overhang, room);
-    const double height = s.px(42);
+    const bool cut = s.view.overhangMm > 0 && overhangOf(s) > clampRoom(s, faceX, left);
+    const double inner = clampEdge(s, faceX, left);
+    const double height = s.px(kClampHeight);
     for (bool upper : {true, false}) {
         const double near = upper ? s.top() - s.px(1) - lift : s.low() + s.px(1) + lift;
         const double far = upper ? near - height : near + height;
@@ -170,10 +181,15 @@ void paintBeadToReach(Sketch& s, double leftFace, double rightFace) {
     const double height = s.px(30);
     const Wrapped text =
         wrapped(s.view.beadText, s.metrics.textPx(22), s.px(16), room, 1, kLabelWeight, s.px(30));
+    // above the clamp where it would stand in front of it
+    const double textRight = textLeft + tabularWidth(text.lines.value(0), text.size, kLabelWeight);
+    const bool overClamp = textRight > clampEdge(s, rightFace, false) - s.px(8);
+    const double base =
+        overClamp ? std::min(y - s.px(14), s.top() - s.px(kClampHeight + 10)) : y - s.px(14);
     s.painter.setPen(s.words);
     drawWrapped(
-        s.painter, QRectF(textLeft, y - s.px(14) - height, room, height),
-        Qt::AlignLeft | Qt::AlignBottom, text, kLabelWeight);
+        s.painter, QRectF(textLeft, base - height, room, height), Qt::AlignLeft | Qt::AlignBottom,
+        text, kLabelWeight);
 }
 
 void paintPlate(Sketch& s, double lower, double upper, bool endShown) {
@@ -204,11 +220,11 @@ void paintPlate(Sketch& s, double lower, double upper, bool endShown) {
             QPointF(x, plate.bottom() - (endShown ? s.px(14) : 0)));
     }
     s.painter.restore();
-    if (!s.view.plateText.isEmpty()) {
+    // on its way up the plate carries the arrow, not its words
+    if (!s.view.plateText.isEmpty() && s.view.phase != Phase::Changeover) {
         const double room = std::max(width - s.px(10), s.px(20));
         const Wrapped text = wrapped(
             s.view.plateText, s.metrics.textPx(22), s.px(12), room, 2, kWordWeight, s.px(64));
-        // a narrow plate has its words beside it
         if (text.fits) {
             s.painter.fillRect(
                 QRectF(
@@ -220,14 +236,15 @@ void paintPlate(Sketch& s, double lower, double upper, bool endShown) {
                 s.painter, QRectF(plate.left(), plate.top() + s.px(16), width, wrappedHeight(text)),
                 Qt::AlignHCenter | Qt::AlignTop, text, kWordWeight);
         } else {
-            const double left = plate.right() + s.px(12);
-            const double side = s.box.right() - left - s.px(8);
+            // on the left: the bead's words stand on the right
+            const double left = s.box.left() + s.px(12);
+            const double side = plate.left() - left - s.px(12);
             const Wrapped beside = wrapped(
                 s.view.plateText, s.metrics.textPx(22), s.px(14), side, 1, kWordWeight, s.px(30));
             s.painter.setPen(s.words);
             drawWrapped(
                 s.painter, QRectF(left, plate.top() + s.px(16), side, s.px(20)),
-                Qt::AlignLeft | Qt::AlignTop, beside, kWordWeight);
+                Qt::AlignRight | Qt::AlignTop, beside, kWordWeight);
         }
     }
 }
@@ -309,7 +326,7 @@ void paintBuildUp(Sketch& s) {
 void paintJoined(Sketch& s) {
     const Phase phase = s.view.phase;
     const double lift = phase == Phase::Release ? s.px(20) : 0;
-    const double face = s.px(0.8);
+    const double face = 0;
     for (bool left : {true, false}) {
         const double x = s.middle.x() + sideOf(left) * face;
         paintSheet(s, x, left, false);

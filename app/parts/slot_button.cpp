@@ -114,7 +114,6 @@ void SlotButton::paintEvent(QPaintEvent*) {
     }
 
     // what stands beside the words: the sign left, the pedal right
-    const double low = box.height() < px(110) ? 0.5 : 0.41;
     double left = px(m_view.large ? 22 : 14);
     double right = left;
     const bool withPedal = m_view.pedal && m_view.look != Look::Gone;
@@ -131,11 +130,9 @@ void SlotButton::paintEvent(QPaintEvent*) {
             Qt::AlignHCenter | Qt::AlignTop, m_view.pedalText, size, kPlainWeight);
         right = box.right() - (centre - wide / 2) + px(12);
     }
+    const double signSide = px(38);
     if (m_view.sign) {
-        const double side = px(38);
-        const double y = m_view.under.isEmpty() ? box.center().y() : box.height() * low;
-        paintSign(painter, QRectF(px(18), y - side / 2, side, side), *m_view.sign, colours.text);
-        left = px(18) + side + px(10);
+        left = px(18) + signSide + px(10);
     }
 
     const bool act = m_view.look == Look::Act || m_view.look == Look::White;
@@ -150,12 +147,12 @@ void SlotButton::paintEvent(QPaintEvent*) {
     const double room = box.width() - left - right;
     // the second line grows with the text, as far as the first leaves it room
     Wrapped under;
-    const double gap = px(16);
     const double height = box.height() - px(26);
+    double gap = px(14);
     if (!m_view.under.isEmpty()) {
         under = wrapped(m_view.under, textPx(24), px(14), room, 1, kPlainWeight, height * 0.32);
     }
-    const double underHeight = m_view.under.isEmpty() ? 0 : wrappedHeight(under) + gap;
+    double underHeight = m_view.under.isEmpty() ? 0 : wrappedHeight(under) + gap;
     const Wrapped text = wrapped(
         m_view.text, wanted, floor, room, key ? 1 : 2, weight,
         height - underHeight - (m_view.under.isEmpty() ? 0 : px(6)));
@@ -176,11 +173,24 @@ void SlotButton::paintEvent(QPaintEvent*) {
         }
         return width;
     };
+    if (!m_view.under.isEmpty()) {
+        // the two lines' middles 47 units apart, if there is so much room
+        const double wish = px(47) - (text.size + under.size) * kCapHeight / 2;
+        const double free = height - wrappedHeight(text) - wrappedHeight(under) - px(4);
+        gap = std::clamp(wish, gap, std::max(gap, free));
+        underHeight = wrappedHeight(under) + gap;
+    }
     const double block = wrappedHeight(text) + underHeight;
     double top = box.center().y() - block / 2;
     if (!m_view.under.isEmpty()) {
         // descenders of the second line need their room
         top -= under.size * 0.1;
+    }
+    if (m_view.sign) {
+        const double middle = top + wrappedHeight(text) / 2;
+        paintSign(
+            painter, QRectF(px(18), middle - signSide / 2, signSide, signSide), *m_view.sign,
+            colours.text);
     }
     const double textWide = widest(text, weight);
     painter.setPen(colours.text);

@@ -73,7 +73,7 @@ void StripCell::paintEvent(QPaintEvent*) {
     if (m_view.time.isEmpty()) {
         const double room = wordsRight - signRoom - wordsLeft;
         const Wrapped phase =
-            wrapped(m_view.phase, textPx(30), px(16), room, 2, kPlainWeight, px(66));
+            wrapped(m_view.phase, textPx(30), px(15), room, 3, kPlainWeight, px(66));
         painter.setPen(soft);
         drawWrapped(
             painter, QRectF(wordsLeft, middle - px(33), room, px(66)),
@@ -128,9 +128,12 @@ void StatusTile::paintEvent(QPaintEvent*) {
     const double left = px(18);
     const double right = box.right() - px(17);
     paintSign(painter, QRectF(left, px(16), px(28), px(26)), Sign::Menu, soft);
-    paintSign(
-        painter, QRectF(left - px(2), px(53), px(28), px(28)), trouble ? Sign::Mute : Sign::Sound,
-        ear);
+    const QRectF earPlace(left - px(2), px(53), px(28), px(28));
+    if (trouble) {
+        paintMark(painter, earPlace, Mark::Trouble, ear, look);
+    } else {
+        paintSign(painter, earPlace, Sign::Sound, ear);
+    }
     const double wordsLeft = left + px(32);
     const double room = right - wordsLeft;
     double size = px(34);

@@ -41,7 +41,7 @@ void paintMarksAndSigns(QPainter& painter, const Theme& theme, double top) {
 }
 
 QImage sheetOf(const std::vector<Sample>& samples, const Theme& theme, const Metrics& metrics) {
-    QImage image(kSheetWidth, 9000, QImage::Format_RGB32);
+    QImage image(kSheetWidth, 12000, QImage::Format_RGB32);
     image.fill(theme.ground);
     QPainter painter(&image);
     double x = kMargin;
@@ -50,19 +50,24 @@ QImage sheetOf(const std::vector<Sample>& samples, const Theme& theme, const Met
     paintMarksAndSigns(painter, theme, y);
     y += 130;
     for (const Sample& sample : samples) {
-        if (x > kMargin && x + sample.units.width() > kSheetWidth - kMargin + 10) {
+        // the largest are shown smaller, or the sheet would be too long to look at
+        const bool large = sample.units.width() > 640 && sample.units.height() > 300;
+        Metrics own = metrics;
+        own.perUnit = large ? 0.62 : 1;
+        const QSizeF size = sample.units * own.perUnit;
+        if (x > kMargin && x + size.width() > kSheetWidth - kMargin + 10) {
             x = kMargin;
             y += row + 12;
             row = 0;
         }
         const auto part = sample.make();
-        part->setLook(theme, metrics);
-        part->resize(sample.units.toSize());
+        part->setLook(theme, own);
+        part->resize(size.toSize());
         part->render(
             &painter, QPoint(static_cast<int>(x), static_cast<int>(y)), QRegion(),
             QWidget::DrawChildren);
-        x += sample.units.width() + 12;
-        row = std::max(row, sample.units.height());
+        x += size.width() + 12;
+        row = std::max(row, size.height());
     }
     painter.end();
     return image.copy(0, 0, kSheetWidth, static_cast<int>(y + row + kMargin));

@@ -472,7 +472,9 @@ std::vector<Sample> longSamples() {
     StripCellView wide = cell("D", Mark::Act, Tone::Act, "Vorbereitung läuft", "10 von 11");
     wide.sign = Sign::Prepare;
     all.push_back(named<StripCell>("long_cell", kCell, wide));
-    all.push_back(named<StripCell>("long_cell_narrow", kNarrowCell, wide));
+    StripCellView narrow = wide;
+    narrow.phase = "Vorbereitung";
+    all.push_back(named<StripCell>("long_cell_narrow", kNarrowCell, narrow));
     StripCellView free = cell("C", Mark::Free, Tone::Rest, "frei, als nächste Naht 17", "");
     all.push_back(named<StripCell>("long_cell_free", kCell, free));
     all.push_back(named<StripCell>("long_cell_free_narrow", kNarrowCell, free));
