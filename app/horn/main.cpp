@@ -53,6 +53,8 @@ public:
     Voice(Player& player, Nanoseconds depth) : m_player(player), m_time(depth) {
         open(QIODevice::ReadOnly | QIODevice::Unbuffered);
     }
+    /// Known only once the stream is open.
+    void setDepth(Nanoseconds depth) { m_time = StreamTime(depth); }
 
 protected:
     qint64 readData(char* data, qint64 size) override {
@@ -92,6 +94,17 @@ private:
     std::vector<std::int16_t> m_samples;
     Milliseconds m_nextAlive{0};
 };
+
+// From a full buffer's last frame to the ear. Qt fills the buffer (145 ms by default) in steps of
+// 20 ms, so that up to one step stays free; the middle is taken. Measured with a null sink's
+// recorded monitor, in six openings, 120 tones: 134.2 to 135.2 ms, and within one opening always
+// the same to 0.1 ms. A device's own latency comes on top and can't be asked for here.
+Nanoseconds depthOf(const QAudioSink& sink) {
+    constexpr Milliseconds kHalfStep{10};
+    const auto bytes = static_cast<std::int64_t>(sink.bufferSize());
+    const auto frames = bytes / std::int64_t{sizeof(std::int16_t)};
+    return Nanoseconds{frames * 1'000'000 / kFramesPerMilli} - kHalfStep;
+}
 
 void takeLine(Player& player, std::string_view line) {
     if (const auto message = readToHorn(line)) {
@@ -175,12 +188,12 @@ int run(int argc, char** argv) {
             giveUp("device_lost");
         }
     });
-    Voice voice(player, std::chrono::milliseconds{120});
+    Voice voice(player, depthOf(sink));
     sink.start(&voice);
     if (sink.error() == QAudio::OpenError) {
         giveUp("open_failed");
     }
-    if (std::getenv("DBG")) fprintf(stderr, "buffer %lld\n", (long long)sink.bufferSize());
+    voice.setDepth(depthOf(sink));
     return QCoreApplication::exec();
 }
 
