@@ -84,8 +84,8 @@ private:
         }
         if (at >= m_nextAlive) {
             m_nextAlive = at + kAliveEvery;
-            tell(HornAlive{
-                at, std::chrono::round<Milliseconds>(m_time.lead()), m_time.underruns()});
+            tell(
+                HornAlive{at, std::chrono::round<Milliseconds>(m_time.lead()), m_time.underruns()});
         }
     }
 

@@ -82,14 +82,25 @@ void Player::replace(const HornSchedule& schedule) {
     });
 }
 
+// Whether the slot is a part of the round that is known to have begun, not of one long gone.
+bool Player::belongs(const HornSlot& slot, const Round& round) {
+    return slot.start - round.start <= roundLength(slot.sound, slot.place, slot.round) &&
+           slot.start >= round.start;
+}
+
 Nanoseconds Player::dueOf(const HornSlot& slot) const {
-    const auto late = m_late.find({slot.sound, slot.place, slot.round});
-    // Of the same round only if it began within the round's own length before.
-    if (slot.position == 0 || late == m_late.end() ||
-        late->second.first + roundLength(slot.sound, slot.place, slot.round) < slot.start) {
-        return slot.start;
+    Nanoseconds due = slot.start;
+    if (slot.position > 0) {
+        const auto round = m_late.find({slot.sound, slot.place, slot.round});
+        return round != m_late.end() && belongs(slot, round->second) ? due + round->second.late
+                                                                     : due;
     }
-    return slot.start + late->second.second;
+    // A repeat keeps its pause after a round that came late.
+    const auto pause = m_pauses.find({slot.sound, slot.place});
+    if (pause != m_pauses.end() && pause->second.round < slot.round) {
+        due = std::max(due, pause->second.until);
+    }
+    return due;
 }
 
 std::optional<Milliseconds> Player::lostAt() const {
@@ -148,31 +159,46 @@ void Player::watch(Nanoseconds at) {
     m_waiting.push_back({slot, due});
 }
 
-void Player::dropLate(Nanoseconds at) {
-    const auto isStale = [&](const Waiting& waiting) {
-        const HornSlot& slot = waiting.slot;
-        const Nanoseconds late = at - waiting.due;
-        if (late <= kOnTime || slot.rank == 1) {
-            return false;
-        }
-        if (slot.position > 0) {
-            const auto round = m_late.find({slot.sound, slot.place, slot.round});
-            const bool begun = round != m_late.end() && dueOf(slot) == waiting.due &&
-                               round->second.first + kLongestSlot * 4 >= inMillis(at);
-            return !begun && late > kPartStale;
-        }
-        if (const auto limit = staleAfterOf(slot.sound); limit && late > *limit) {
-            return true;
-        }
-        // A repeat is overtaken by the next one.
-        return slot.round > 0 &&
-               std::any_of(m_waiting.begin(), m_waiting.end(), [&](const Waiting& other) {
-                   return isSameCue(slot, other.slot) && other.slot.round > slot.round &&
-                          other.due <= at;
-               });
+bool Player::isStale(const Waiting& waiting, Nanoseconds at) const {
+    const HornSlot& slot = waiting.slot;
+    const Nanoseconds late = at - waiting.due;
+    if (late <= kOnTime || slot.rank == 1) {
+        return false;
+    }
+    const auto isOthers = [&](const Waiting& other) {
+        return isSameCue(slot, other.slot) && other.slot.rank != 1;
     };
-    m_waiting.erase(
-        std::remove_if(m_waiting.begin(), m_waiting.end(), isStale), m_waiting.end());
+    if (slot.position > 0) {
+        // With its round, as long as that may still begin or has.
+        const bool leads = std::any_of(m_waiting.begin(), m_waiting.end(), [&](const Waiting& it) {
+            return isOthers(it) && it.slot.round == slot.round && it.slot.position < slot.position;
+        });
+        const auto round = m_late.find({slot.sound, slot.place, slot.round});
+        const bool begun = round != m_late.end() && belongs(slot, round->second);
+        return !leads && !begun && late > kPartStale;
+    }
+    if (const auto limit = staleAfterOf(slot.sound); limit && late > *limit) {
+        return true;
+    }
+    // A repeat is overtaken by the next one.
+    return slot.round > 0 &&
+           std::any_of(m_waiting.begin(), m_waiting.end(), [&](const Waiting& other) {
+               return isOthers(other) && other.slot.round > slot.round && other.due <= at;
+           });
+}
+
+void Player::dropLate(Nanoseconds at) {
+    // What leads a round may go first, and the rest of it then.
+    while (true) {
+        const auto stale =
+            std::find_if(m_waiting.begin(), m_waiting.end(), [&](const Waiting& waiting) {
+                return isStale(waiting, at);
+            });
+        if (stale == m_waiting.end()) {
+            return;
+        }
+        m_waiting.erase(stale);
+    }
 }
 
 // Whether it may begin now, beside what the schedule has still to come. What comes at its own time
@@ -237,11 +263,14 @@ bool Player::begin(Nanoseconds at) {
     m_begun.emplace(slot.id, now + slot.length);
     // By less than the ear tells apart is no delay; else the estimate's own trembling would add up.
     const Nanoseconds late = at - Nanoseconds{slot.start};
-    m_late[{slot.sound, slot.place, slot.round}] = {
-        now, late > kOnTime ? late : Nanoseconds{0}};
+    const bool isLate = late > kOnTime;
+    m_late[{slot.sound, slot.place, slot.round}] = {slot.start, isLate ? late : Nanoseconds{0}};
+    const auto pause = pauseAfter(slot.sound, slot.place, slot.round);
+    if (isLate && pause && slot.position + 1 == slotCount(slot.sound, slot.place, slot.round)) {
+        m_pauses[{slot.sound, slot.place}] = {slot.round, at + slot.length + *pause};
+    }
     for (Waiting& other : m_waiting) {
-        if (isSameCue(other.slot, slot) && other.slot.round == slot.round &&
-            other.slot.rank != 1) {
+        if (isSameCue(other.slot, slot) && other.slot.rank != 1) {
             other.due = dueOf(other.slot);
         }
     }

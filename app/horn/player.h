@@ -28,7 +28,8 @@ inline constexpr Milliseconds kWatchdogFor{60'000};
 
 class Player {
 public:
-    /// The reader's side. `now`: the boot clock. A bye silences everything but the slot that sounds.
+    /// The reader's side. `now`: the boot clock. A bye silences everything but the slot that
+    /// sounds.
     void take(const ToHorn& message, Milliseconds now);
     /// The input has ended without another word.
     void inputEnded(Milliseconds now);
@@ -45,6 +46,14 @@ public:
 
 private:
     using RoundKey = std::tuple<Sound, int, int>; // sound, place, round
+    struct Round {
+        Milliseconds start{0}; // of its slot that began last, by the schedule
+        Nanoseconds late{0};   // by how much it began later
+    };
+    struct Pause {
+        int round = 0; // the one before
+        Nanoseconds until{0};
+    };
     struct Waiting {
         HornSlot slot;
         Nanoseconds due{0}; // its start, moved with the round it belongs to
@@ -61,24 +70,27 @@ private:
     bool watchIsOn(Nanoseconds at) const;
     bool isMute(Nanoseconds at) const;
     void watch(Nanoseconds at);
+    bool isStale(const Waiting& waiting, Nanoseconds at) const;
     void dropLate(Nanoseconds at);
     std::optional<std::size_t> choose(Nanoseconds at) const;
     bool makesWay(const Waiting& candidate, Nanoseconds at) const;
     bool begin(Nanoseconds at);
     Nanoseconds nextDue(Nanoseconds at) const;
+    static bool belongs(const HornSlot& slot, const Round& round);
     Nanoseconds dueOf(const HornSlot& slot) const;
 
     mutable std::mutex m_mutex;
     std::vector<Waiting> m_waiting; // by start
     std::optional<Begun> m_sounding;
     std::unordered_map<std::string, Milliseconds> m_begun; // id to end
-    std::map<RoundKey, std::pair<Milliseconds, Nanoseconds>> m_late; // begun at, by how much
-    std::vector<HornHeard> m_played; // not yet reported
+    std::map<RoundKey, Round> m_late;
+    std::map<std::pair<Sound, int>, Pause> m_pauses; // by sound and place
+    std::vector<HornHeard> m_played;                 // not yet reported
     std::vector<Milliseconds> m_playedEnds;
     bool m_stands = false; // a schedule that is not empty
     bool m_bye = false;
     std::optional<Milliseconds> m_beat;
-    std::optional<Milliseconds> m_ended; // the input
+    std::optional<Milliseconds> m_ended;    // the input
     std::optional<Nanoseconds> m_lostRound; // when the last round of program_lost began
     int m_lostPosition = 0;
     std::int64_t m_lostCount = 0;

@@ -65,9 +65,9 @@ Result<std::string> name(std::string_view what, std::string_view word, std::size
         std::all_of(word.begin(), word.end(), [](char c) { return c > ' ' && c <= '~'; });
     if (word.empty() || word.size() > most || !plain) {
         return fail(
-            ErrorCode::Malformed, fmt::format(
-                                      "{} \"{}\" must be 1 to {} visible ASCII characters", what,
-                                      shown(word), most));
+            ErrorCode::Malformed,
+            fmt::format(
+                "{} \"{}\" must be 1 to {} visible ASCII characters", what, shown(word), most));
     }
     return std::string(word);
 }
@@ -92,7 +92,8 @@ Result<void> readPattern(std::string_view word, HornSlot& out) {
     if (!sound) {
         return fail(
             ErrorCode::Malformed,
-            fmt::format("sound \"{}\" is none of those from program_lost to tick", shown(parts[0])));
+            fmt::format(
+                "sound \"{}\" is none of those from program_lost to tick", shown(parts[0])));
     }
     const auto round = number("round", parts[1], 0, kMostRounds);
     if (!round) {
@@ -108,7 +109,8 @@ Result<void> readPattern(std::string_view word, HornSlot& out) {
     if (!position) {
         return tl::unexpected(position.error());
     }
-    const auto length = number("length_ms", parts[3], (kRise + kFall).count(), kLongestSlot.count());
+    const auto length =
+        number("length_ms", parts[3], (kRise + kFall).count(), kLongestSlot.count());
     if (!length) {
         return tl::unexpected(length.error());
     }

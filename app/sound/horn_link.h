@@ -1,8 +1,8 @@
 // The program's end of the horn: starts the sound process, hands it what is to sound, shows it that
 // the program lives, and replaces it when it ends or falls silent. Sound counts as good only while
-// a horn says `alive`, which it does only when a device takes its sound; so neither a missing device
-// nor a dead or frozen sound server can hide. Nothing here waits for the horn: a weld goes on
-// without sound.
+// a horn says `alive`, which it does only when a device takes its sound; so neither a missing
+// device nor a dead or frozen sound server can hide. Nothing here waits for the horn: a weld goes
+// on without sound.
 #pragma once
 
 #include "app/sound/speaker.h"

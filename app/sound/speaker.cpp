@@ -48,9 +48,8 @@ void Speaker::heard(const std::string& slot) {
 
 // What the schedule said has begun meanwhile.
 void Speaker::remember(Milliseconds now) {
-    const auto begun = std::find_if(m_ahead.begin(), m_ahead.end(), [&](const Sounding& ahead) {
-        return ahead.start >= now;
-    });
+    const auto begun = std::find_if(
+        m_ahead.begin(), m_ahead.end(), [&](const Sounding& ahead) { return ahead.start >= now; });
     m_history.insert(m_history.end(), m_ahead.begin(), begun);
     m_ahead.erase(m_ahead.begin(), begun);
 }

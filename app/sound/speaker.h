@@ -36,9 +36,9 @@ private:
 
     Shift m_shift;
     std::string m_bootId;
-    std::vector<Sounding> m_history; // started, by start
-    std::vector<Sounding> m_ahead;   // what the schedule says from then on
-    Milliseconds m_until{0};         // how far m_ahead goes
+    std::vector<Sounding> m_history;         // started, by start
+    std::vector<Sounding> m_ahead;           // what the schedule says from then on
+    Milliseconds m_until{0};                 // how far m_ahead goes
     std::unordered_set<std::string> m_heard; // slots' ids
     std::vector<HornSlot> m_sent;
     std::int64_t m_generation = 0;
