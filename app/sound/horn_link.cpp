@@ -12,6 +12,8 @@ constexpr int kBeatMs = 250;
 constexpr Milliseconds kSilentFor{1'500};
 // A horn that hangs in opening is given longer each time, so that a slow machine gets one at all.
 constexpr Milliseconds kLongestPatience{4'000};
+// This program itself didn't run, so that it can't tell how long the horn was silent.
+constexpr Milliseconds kAsleep{1'000};
 constexpr int kRelaunchMs = 250;
 // The longest slot and what lies in the sound's buffer.
 constexpr int kFarewellMs = 1'000;
@@ -50,6 +52,7 @@ void HornLink::start() {
     m_wanted = true;
     m_patience = kSilentFor;
     m_code.clear();
+    m_lastBeat = m_clock.now().boot;
     m_beat.start();
     launch();
 }
@@ -79,9 +82,13 @@ void HornLink::update() {
 }
 
 void HornLink::beat() {
-    const Milliseconds silent = m_clock.now().boot - m_lastAlive;
-    // After a sleep of this very program, what the horn said meanwhile is read first.
-    if (m_horn.state() != QProcess::NotRunning && m_horn.bytesAvailable() == 0 &&
+    const Milliseconds now = m_clock.now().boot;
+    if (now - m_lastBeat >= kAsleep) {
+        m_lastAlive = now;
+    }
+    m_lastBeat = now;
+    const Milliseconds silent = now - m_lastAlive;
+    if (m_horn.state() != QProcess::NotRunning &&
         silent >= (m_answered ? kSilentFor : m_patience)) {
         if (!m_answered) {
             m_patience = std::min(m_patience * 2, kLongestPatience);

@@ -53,7 +53,8 @@ private:
     QTimer m_beat;
     QTimer m_relaunch;
     Milliseconds m_lastAlive{0}; // or when the horn was started
-    Milliseconds m_patience{0};  // for a horn that has not yet said alive
+    Milliseconds m_lastBeat{0};
+    Milliseconds m_patience{0}; // for a horn that has not yet said alive
     bool m_ok = false;
     bool m_answered = false; // this horn has said alive
     bool m_wanted = false;
