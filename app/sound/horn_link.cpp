@@ -129,7 +129,7 @@ void HornLink::takeLine(const QByteArray& line) {
                 }
                 m_answered = true;
                 m_patience = kSilentFor;
-                m_speaker.restart();
+                m_speaker.restart(m_clock.now());
                 update();
                 m_ok = true;
                 m_code.clear();

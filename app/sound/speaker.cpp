@@ -31,7 +31,8 @@ void Speaker::show(const Shift& shift) {
     m_shift = shift;
 }
 
-void Speaker::restart() {
+void Speaker::restart(const Instant& now) {
+    remember(now.boot);
     m_history.erase(
         std::remove_if(
             m_history.begin(), m_history.end(),

@@ -27,7 +27,7 @@ public:
     /// The horn has played this slot whole.
     void heard(const std::string& slot);
     /// There is a new horn, which knows nothing: the next update gives a whole schedule.
-    void restart();
+    void restart(const Instant& now);
 
 private:
     void remember(Milliseconds now);

@@ -293,6 +293,7 @@ std::vector<HeardSound> SoundRig::heard() {
     const auto close = [&] {
         HeardSound sound;
         sound.startMs = offset + static_cast<double>(from) / kSamplesPerMs;
+        sound.ended = m_pcm.size() - last > kSilenceWithin;
         sound.lengthMs = static_cast<double>(last + 1 - from) / kSamplesPerMs;
         sound.pcm.assign(
             m_pcm.begin() + static_cast<std::ptrdiff_t>(from),
@@ -328,7 +329,7 @@ HeardSound SoundRig::waitForSound(double fromMs, Milliseconds most) {
     const double end = bootMs() + static_cast<double>(most.count());
     do {
         for (const HeardSound& sound : heard()) {
-            if (sound.arrivedMs >= fromMs) {
+            if (sound.arrivedMs >= fromMs && sound.ended) {
                 return sound;
             }
         }
@@ -562,7 +563,9 @@ void judgeComingBack(SoundRig& rig, Milliseconds away) {
     waitUntil(bootMs() + 2'500);
     std::vector<HeardSound> all = rig.heard();
     ASSERT_GE(all.size(), 4U);
-    all.pop_back(); // may still sound
+    if (!all.back().ended) {
+        all.pop_back();
+    }
     for (std::size_t i = 0; i < all.size(); ++i) {
         judgeTone(all[i], {"act now", 0, 250, kActNotes, kActNotes, 0});
         if (i > 0) {

@@ -30,6 +30,7 @@ struct HeardSound {
     double startMs = 0; // on the boot clock
     double lengthMs = 0;
     std::vector<std::int16_t> pcm;
+    bool ended = false;   // silence follows; else it may still sound
     double arrivedMs = 0; // the stamp of the read that brought its beginning
 };
 
@@ -88,8 +89,8 @@ public:
     void startRecorder();
     /// What was recorded since the last startRecorder().
     std::vector<HeardSound> heard();
-    /// The first sound that begins at `from` or later, as its bytes arrived: for a server that was
-    /// away, whose samples don't come at an even pace. A test fails if none comes.
+    /// The first sound that begins at `from` or later and is over, as its bytes arrived: for a
+    /// server that was away, whose samples don't come at an even pace. A test fails if none comes.
     HeardSound waitForSound(double fromMs, Milliseconds most);
     std::unique_ptr<Child> drive(const std::string& how, int soakMs) const;
     std::vector<std::string> environment() const;
