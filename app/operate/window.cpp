@@ -145,13 +145,17 @@ Window::Window(WindowParts parts, QWidget* parent)
         setPreferences(next);
         turnTo(PageKind::Menu);
     });
-    connect(&m_floor, &Floor::changed, this, &Window::refresh);
+    connect(&m_floor, &Floor::changed, this, [this] {
+        sound();
+        refresh();
+    });
     m_hands.setPedalKey(m_parts.preferences.pedalKey);
     qApp->installEventFilter(&m_hands);
     m_tick.setTimerType(Qt::PreciseTimer);
     connect(&m_tick, &QTimer::timeout, this, &Window::refresh);
     applyLook();
     turnTo(m_floor.weld(m_floor.selected()) != nullptr ? PageKind::Weld : PageKind::Seams);
+    sound();
     m_tick.start(kTickMs);
 }
 
@@ -318,10 +322,13 @@ void Window::refresh() {
     status.sound = status.soundOk ? tr("sound ok") : tr("no sound");
     status.plain = onField;
     m_strip->show(cells, status);
+    alarms(now);
+}
+
+void Window::sound() {
     if (m_parts.sound != nullptr) {
         m_parts.sound->show(m_floor.shift());
     }
-    alarms(now);
 }
 
 void Window::alarms(const Instant& now) {

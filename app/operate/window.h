@@ -95,6 +95,7 @@ private:
     void placeAll();
     PageLook look() const;
     void applyLook();
+    void sound();
     void alarms(const Instant& now);
     std::vector<std::string> seamsMade() const;
 

@@ -1,0 +1,55 @@
+// Paints the screens to files, so that they can be looked at, put into the guide, and held against
+// the design: one weld is made on a clock that only this moves, by the same presses as a hand's,
+// and each screen is kept at the instant that matters. Nothing here is shown to a person at work.
+#pragma once
+
+#include "app/operate/window.h"
+#include "core/practice/virtual_clock.h"
+
+#include <QSize>
+#include <QString>
+#include <QStringList>
+#include <functional>
+
+namespace seamclock {
+
+/// Makes a weld on a window by presses. `picture` is called at each screen with its name.
+class Walk {
+public:
+    Walk(Window& window, Floor& floor, VirtualClock& clock);
+
+    using Picture = std::function<void(const QString& name)>;
+    /// One weld from the first seam to the saved joint, in time. Refused: a press that the floor
+    /// refused, with the sentence.
+    Result<void> goodWeld(const Picture& picture);
+    /// A weld whose soak, changeover and build-up are late, on bench `post`, to its cooling.
+    Result<void> lateWeld(int post, const Picture& picture);
+    /// What stands beside a weld: day's list, menu, entry, a stop.
+    Result<void> others(const Picture& picture);
+
+private:
+    Result<void> press();
+    void key(const QString& digits);
+    void go(Milliseconds gap);
+    void goToWeldTime(Milliseconds sinceState);
+    const Weld* weld() const;
+    Result<void> prepare(const Picture& picture);
+
+    Window& m_window;
+    Floor& m_floor;
+    VirtualClock& m_clock;
+};
+
+struct PictureOptions {
+    QString folder;
+    QString demo;              // the folder with the job
+    QStringList sizes;         // "1280x800", …; empty: all three
+    QStringList themes;        // empty: all three
+    bool onlyOperator = false; // one size, dark, the operator's screens alone
+};
+
+/// The files that were written. NotWritten: the folder can't be written to.
+Result<QStringList>
+paintPictures(const PictureOptions& options, const std::vector<ProcedureDocument>& procedures);
+
+} // namespace seamclock
