@@ -72,13 +72,15 @@ void Lamp::paintEvent(QPaintEvent*) {
         painter, QRectF(px(kEdge - 2), middle - px(kMarkSide / 2), px(kMarkSide), px(kMarkSide)),
         m_view.mark, markInk, theme(), m_view.fraction);
 
-    // word and corner share the first line; the corner goes by its own width
+    // word and corner share the first line: the corner grows only as far as the word keeps its size
     painter.setPen(text);
     const double wordLeft = px(104);
     double wordRight = box.right() - px(kEdge);
     if (!m_view.corner.isEmpty()) {
-        const double size =
-            fittedSize(m_view.corner, textPx(26), px(20), box.width() * 0.32, kPlainWeight);
+        const double wordWidth = textWidth(m_view.word, px(64), kWordWeight);
+        const double size = fittedSize(
+            m_view.corner, textPx(26), px(20), wordRight - wordLeft - wordWidth - px(16),
+            kPlainWeight);
         painter.setPen(soft);
         drawTabular(
             painter, QRectF(0, px(32), box.width() - px(kEdge), px(24)),
