@@ -132,7 +132,7 @@ void Lamp::paintEvent(QPaintEvent*) {
         return;
     }
     const double height = bottom - top;
-    const double numberWidth = box.width() - px(24) - 2 * frame;
+    double numberWidth = box.width() - px(24) - 2 * frame;
     const double largest = px(box.width() > px(kWide) ? kLargestWide : kLargestNumber);
     const double floor = px(kClockFloorUnits) / kCapHeight;
     const double most = std::max(
@@ -150,7 +150,11 @@ void Lamp::paintEvent(QPaintEvent*) {
         }
     };
     fit();
-    // the unit gives way before the number falls below its floor
+    // margins and then the unit give way before the number falls below its floor
+    if (size < floor) {
+        numberWidth += px(14);
+        fit();
+    }
     while (size < floor && !m_view.unit.isEmpty() && unitSize > px(36)) {
         unitSize -= px(4);
         gap = px(12);

@@ -160,7 +160,7 @@ void SlotButton::paintEvent(QPaintEvent*) {
         // the two lines' middles 47 units apart, if there is so much room
         const double wish = px(47) - (text.size + under.size) * kCapHeight / 2;
         const double free = height - wrappedHeight(text) - wrappedHeight(under) - px(4);
-        gap = std::clamp(wish, gap, std::max(gap, free));
+        gap = bounded(wish, gap, std::max(gap, free));
         underHeight = wrappedHeight(under) + gap;
     }
 
@@ -171,7 +171,7 @@ void SlotButton::paintEvent(QPaintEvent*) {
         if (start >= left && start + width <= box.width() - right) {
             return start;
         }
-        return std::clamp(start, left, std::max(left, box.width() - right - width));
+        return bounded(start, left, std::max(left, box.width() - right - width));
     };
     const auto widest = [&](const Wrapped& lines, QFont::Weight own) {
         double width = 0;

@@ -72,9 +72,9 @@ TEST_F(Press, AFingerThatSlidesOffHasPressedOnce) {
 TEST_F(Press, TwoQuickPressesAreTwo) {
     QTest::mousePress(&m_button, Qt::LeftButton, {}, QPoint(300, 60));
     QTest::mouseRelease(&m_button, Qt::LeftButton, {}, QPoint(300, 60));
+    // the second of two quick presses comes as a double click
     QTest::mouseDClick(&m_button, Qt::LeftButton, {}, QPoint(300, 60));
-    // mouseDClick sends a press, and the second press as a double click
-    EXPECT_EQ(m_presses.count(), 3);
+    EXPECT_EQ(m_presses.count(), 2);
 }
 
 TEST_F(Press, OtherButtonsOfTheMouseDoNotCount) {
@@ -128,6 +128,7 @@ class Pad : public ::testing::Test {
 protected:
     Pad() : m_pad(QLatin1Char(',')), m_texts(&m_pad, &NumberPad::textChanged) {
         m_pad.resize(592, 534);
+        m_pad.show();
     }
 
     void press(const char* name) {

@@ -32,8 +32,8 @@ public:
         const QRectF ink(
             at.x(), at.y() - metrics.capHeight(), item.width(), metrics.capHeight() + descent);
         m_texts.push_back(
-            {item.text(), painter()->combinedTransform().mapRect(ink),
-             item.font().pixelSize() * painter()->combinedTransform().m22()});
+            {item.text(), painter()->deviceTransform().mapRect(ink),
+             item.font().pixelSize() * painter()->deviceTransform().m22()});
     }
 
 private:
