@@ -2,6 +2,8 @@
 // panel with its frame.
 #pragma once
 
+#include <algorithm>
+
 #include <QColor>
 #include <QPainterPath>
 #include <QPen>
@@ -16,6 +18,11 @@ namespace seamclock {
 // arc (centre, radius, start and sweep in degrees, from 3 o'clock against the clock). Stops at what
 // it can't read.
 QPainterPath pathOf(const char* commands);
+
+// Between low and high; low where a picture is so small that high lies below it.
+inline double bounded(double value, double low, double high) {
+    return std::max(low, std::min(value, high));
+}
 
 // `part` of `over` on `under`.
 QColor mixed(const QColor& under, const QColor& over, double part);

@@ -136,7 +136,7 @@ void ChangeoverField::paintEvent(QPaintEvent*) {
             Qt::AlignLeft | Qt::AlignVCenter, m_view.limitWord, wordSize, kLabelWeight);
         painter.fillRect(QRectF(box.right() - px(10), railTop + px(4), px(10), px(46)), colours.on);
         // the front's own marker, as the two blues differ too little
-        const double at = std::clamp(front, px(4), box.width() - px(4));
+        const double at = bounded(front, px(4), box.width() - px(4));
         painter.fillRect(QRectF(at - px(4), railTop + px(4), px(8), px(46)), colours.on);
         QPainterPath triangle(QPointF(at - px(16), railTop));
         triangle.lineTo(at + px(16), railTop);

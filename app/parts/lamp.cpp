@@ -72,13 +72,15 @@ void Lamp::paintEvent(QPaintEvent*) {
         painter, QRectF(px(kEdge - 2), middle - px(kMarkSide / 2), px(kMarkSide), px(kMarkSide)),
         m_view.mark, markInk, theme(), m_view.fraction);
 
-    // word and corner share the first line; the corner goes by its own width
+    // word and corner share the first line: the corner grows only as far as the word keeps its size
     painter.setPen(text);
     const double wordLeft = px(104);
     double wordRight = box.right() - px(kEdge);
     if (!m_view.corner.isEmpty()) {
-        const double size =
-            fittedSize(m_view.corner, textPx(26), px(20), box.width() * 0.32, kPlainWeight);
+        const double wordWidth = textWidth(m_view.word, px(64), kWordWeight);
+        const double size = fittedSize(
+            m_view.corner, textPx(26), px(20), wordRight - wordLeft - wordWidth - px(16),
+            kPlainWeight);
         painter.setPen(soft);
         drawTabular(
             painter, QRectF(0, px(32), box.width() - px(kEdge), px(24)),
@@ -130,7 +132,7 @@ void Lamp::paintEvent(QPaintEvent*) {
         return;
     }
     const double height = bottom - top;
-    const double numberWidth = box.width() - px(24) - 2 * frame;
+    double numberWidth = box.width() - px(24) - 2 * frame;
     const double largest = px(box.width() > px(kWide) ? kLargestWide : kLargestNumber);
     const double floor = px(kClockFloorUnits) / kCapHeight;
     const double most = std::max(
@@ -148,7 +150,11 @@ void Lamp::paintEvent(QPaintEvent*) {
         }
     };
     fit();
-    // the unit gives way before the number falls below its floor
+    // margins and then the unit give way before the number falls below its floor
+    if (size < floor) {
+        numberWidth += px(14);
+        fit();
+    }
     while (size < floor && !m_view.unit.isEmpty() && unitSize > px(36)) {
         unitSize -= px(4);
         gap = px(12);

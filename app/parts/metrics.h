@@ -9,6 +9,9 @@ namespace seamclock {
 inline constexpr double kUnitsPerInch = 150.9;
 inline constexpr double kUnitsPerMm = kUnitsPerInch / 25.4;
 
+// What a gloved finger needs: every target is at least so high, 15 mm.
+inline constexpr double kTargetUnits = 90;
+
 struct Metrics {
     double perUnit = 1; // device independent pixels a unit
     double text =

@@ -157,10 +157,11 @@ void NumberField::paintEvent(QPaintEvent*) {
     const double high = bar.left() + bar.width() * 0.75;
     const auto xOf = [&](double value) {
         const double x = low + (value - *m_view.low) / (*m_view.high - *m_view.low) * (high - low);
-        return std::clamp(x, bar.left(), bar.right());
+        return bounded(x, bar.left(), bar.right());
     };
-    const Wrapped allowed =
-        wrapped(m_view.allowed, textPx(25), px(16), inner.width() * 0.9, 1, kWordWeight, px(28));
+    const Wrapped allowed = wrapped(
+        m_view.allowed, std::min(textPx(25), px(30)), px(16), inner.width() * 0.9, 1, kWordWeight,
+        px(28));
     painter.setPen(look.text);
     drawWrapped(
         painter, QRectF(inner.left(), rangeTop + px(4), inner.width(), px(26)),

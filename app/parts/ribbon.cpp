@@ -178,7 +178,7 @@ void Ribbon::paintEvent(QPaintEvent*) {
             drawPanel(painter, cell, px(8), look.raised, look.edge, px(2));
             break;
         case Is::Now: {
-            const double part = std::clamp(piece.fraction, 0.0, 1.0);
+            const double part = bounded(piece.fraction, 0.0, 1.0);
             marker = cell.left() + part * cell.width();
             QPainterPath rounded;
             rounded.addRoundedRect(cell, px(8), px(8));
@@ -243,7 +243,7 @@ void Ribbon::paintEvent(QPaintEvent*) {
         }
     }
     if (markerX >= 0) {
-        const double at = std::clamp(markerX, box.left() + px(12), box.right() - px(12));
+        const double at = bounded(markerX, box.left() + px(12), box.right() - px(12));
         // no room beside it for words: the line shows above and below them only
         const double reach = wordsCrossed ? height * 0.2 : height + px(4);
         painter.fillRect(QRectF(at - px(2.5), top - px(2), px(5), reach), look.text);

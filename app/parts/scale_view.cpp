@@ -136,8 +136,8 @@ void SpringScale::paintEvent(QPaintEvent*) {
     drawPanel(painter, bar, px(6), look.raised, look.edge, px(2));
     const Field normal = look.tone(Tone::Normal);
     const bool band = !m_view.free && m_view.high >= m_view.low;
-    const double yHigh = std::clamp(yOf(m_view.high), bar.top(), bar.bottom());
-    const double yLow = std::clamp(yOf(m_view.low), bar.top(), bar.bottom());
+    const double yHigh = bounded(yOf(m_view.high), bar.top(), bar.bottom());
+    const double yLow = bounded(yOf(m_view.low), bar.top(), bar.bottom());
     if (band) {
         painter.fillRect(
             QRectF(bar.left() + px(2), yHigh, bar.width() - px(4), yLow - yHigh),
@@ -190,7 +190,7 @@ void SpringScale::paintEvent(QPaintEvent*) {
     bracket.lineTo(bar.right() + px(3), yLow);
     painter.drawPath(bracket);
 
-    const double yFlag = std::clamp(yOf(m_view.set), bar.top(), bar.bottom());
+    const double yFlag = bounded(yOf(m_view.set), bar.top(), bar.bottom());
     const double flagHeight = px(30);
     const double clear = flagHeight / 2 + px(15);
     const double labelLeft = outer + px(9);
@@ -209,7 +209,7 @@ void SpringScale::paintEvent(QPaintEvent*) {
     endFigure(m_view.lowText, std::min(std::max(yLow, yFlag + clear), box.bottom() - px(14)));
 
     for (double reading : m_view.readings) {
-        const double y = std::clamp(yOf(reading), bar.top(), bar.bottom());
+        const double y = bounded(yOf(reading), bar.top(), bar.bottom());
         const double x = bar.right() - px(13);
         const double r = px(8.5);
         QPainterPath diamond(QPointF(x, y - r));

@@ -145,17 +145,24 @@ void SlotButton::paintEvent(QPaintEvent*) {
     }
     const QFont::Weight weight = m_view.look == Look::Gone ? kPlainWeight : kWordWeight;
     const double room = box.width() - left - right;
-    // the second line grows with the text, as far as the first leaves it room
-    Wrapped under;
+    // the first line never gives way to the second, which takes what is left of the height
     const double height = box.height() - px(26);
     double gap = px(14);
+    const double kept = m_view.under.isEmpty() ? 0 : px(24) * kCapHeight + gap + px(6);
+    const Wrapped text =
+        wrapped(m_view.text, wanted, floor, room, key ? 1 : 2, weight, height - kept);
+    Wrapped under;
+    double underHeight = 0;
     if (!m_view.under.isEmpty()) {
-        under = wrapped(m_view.under, textPx(24), px(14), room, 1, kPlainWeight, height * 0.32);
+        under = wrapped(
+            m_view.under, std::min(textPx(24), std::max(px(24), text.size * 0.8)), px(14), room, 1,
+            kPlainWeight, std::max(px(14), height - wrappedHeight(text) - gap));
+        // the two lines' middles 47 units apart, if there is so much room
+        const double wish = px(47) - (text.size + under.size) * kCapHeight / 2;
+        const double free = height - wrappedHeight(text) - wrappedHeight(under) - px(4);
+        gap = bounded(wish, gap, std::max(gap, free));
+        underHeight = wrappedHeight(under) + gap;
     }
-    double underHeight = m_view.under.isEmpty() ? 0 : wrappedHeight(under) + gap;
-    const Wrapped text = wrapped(
-        m_view.text, wanted, floor, room, key ? 1 : 2, weight,
-        height - underHeight - (m_view.under.isEmpty() ? 0 : px(6)));
 
     const auto centred = [&](double width) {
         // in the middle of the tile, or of what is free where the middle would touch sign or pedal
@@ -164,7 +171,7 @@ void SlotButton::paintEvent(QPaintEvent*) {
         if (start >= left && start + width <= box.width() - right) {
             return start;
         }
-        return std::clamp(start, left, std::max(left, box.width() - right - width));
+        return bounded(start, left, std::max(left, box.width() - right - width));
     };
     const auto widest = [&](const Wrapped& lines, QFont::Weight own) {
         double width = 0;
@@ -173,13 +180,6 @@ void SlotButton::paintEvent(QPaintEvent*) {
         }
         return width;
     };
-    if (!m_view.under.isEmpty()) {
-        // the two lines' middles 47 units apart, if there is so much room
-        const double wish = px(47) - (text.size + under.size) * kCapHeight / 2;
-        const double free = height - wrappedHeight(text) - wrappedHeight(under) - px(4);
-        gap = std::clamp(wish, gap, std::max(gap, free));
-        underHeight = wrappedHeight(under) + gap;
-    }
     const double block = wrappedHeight(text) + underHeight;
     double top = box.center().y() - block / 2;
     if (!m_view.under.isEmpty()) {

@@ -33,20 +33,28 @@ constexpr QSizeF kCheck(788, 376);
 
 template <typename P, typename V>
 Sample sample(const QString& name, QSizeF units, V view) {
-    return {name, units, [view = std::move(view)] {
-                auto part = std::make_unique<P>();
-                part->show(view);
-                return part;
-            }};
+    return {
+        name,
+        units,
+        [view = std::move(view)] {
+            auto part = std::make_unique<P>();
+            part->show(view);
+            return part;
+        },
+        {}};
 }
 
 template <typename P, typename V>
 Sample named(const QString& name, QSizeF units, V view) {
-    return {name, units, [name, view = std::move(view)] {
-                auto part = std::make_unique<P>(name);
-                part->show(view);
-                return part;
-            }};
+    return {
+        name,
+        units,
+        [name, view = std::move(view)] {
+            auto part = std::make_unique<P>(name);
+            part->show(view);
+            return part;
+        },
+        {}};
 }
 
 LampView lamp(
@@ -432,6 +440,7 @@ std::vector<Sample> longSamples() {
         Tone::Soon, Mark::Soon, "Bereitmachen", "12:40", "bis zum Herausziehen des Heizelements",
         "Heizelement heraus innerhalb von 8,8 s");
     all.push_back(sample<Lamp>("long_lamp", kLamp, ready));
+    all.back().words = {"Bereitmachen", "12:40", "bis zum Herausziehen des Heizelements"};
     LampView late = ready;
     late.tone = Tone::Late;
     late.mark = Mark::Late;
@@ -439,6 +448,7 @@ std::vector<Sample> longSamples() {
     late.number = "+12:40";
     late.framed = true;
     all.push_back(sample<Lamp>("long_lamp_late", kLamp, late));
+    all.back().words = {"Zeit überschritten", "+12:40", "bis zum Herausziehen des Heizelements"};
     LampView set = ready;
     set.tone = Tone::Rest;
     set.calm = true;
@@ -448,54 +458,67 @@ std::vector<Sample> longSamples() {
     set.unit = "mm";
     set.corner = "10 von 11";
     all.push_back(sample<Lamp>("long_lamp_set", kLamp, set));
+    all.back().words = {"Einstellen", "16,5", "mm", "10 von 11"};
 
     SlotView stop =
         slot("Schweißvorgang abbrechen", "mit Angabe des Grundes", SlotView::Look::Plain);
     all.push_back(named<SlotButton>("long_stop", kSide, stop));
+    all.back().words = {"Schweißvorgang abbrechen", "mit Angabe des Grundes"};
     SlotView back = stop;
     back.text = "Vorheriger Arbeitsschritt";
     back.sign = Sign::Back;
     back.look = SlotView::Look::Gone;
     all.push_back(named<SlotButton>("long_back", kSide, back));
+    all.back().words = {"Vorheriger Arbeitsschritt", "mit Angabe des Grundes"};
     SlotView step =
         slot("Heizelement herausgezogen", "sobald das Signal ertönt", SlotView::Look::Waiting);
     step.large = true;
     step.pedal = true;
     step.pedalText = "Fußschalter";
     all.push_back(named<SlotButton>("long_step", kStep, step));
+    all.back().words = {"Heizelement herausgezogen", "sobald das Signal ertönt", "Fußschalter"};
     SlotView act = step;
     act.look = SlotView::Look::Act;
     act.under.clear();
     act.text = "Ensimmäinen levy on kiinnitetty";
     all.push_back(named<SlotButton>("long_act", kStep, act));
+    all.back().words = {"Ensimmäinen levy on kiinnitetty", "Fußschalter"};
 
     StripCellView wide = cell("D", Mark::Act, Tone::Act, "Vorbereitung läuft", "10 von 11");
     wide.sign = Sign::Prepare;
     all.push_back(named<StripCell>("long_cell", kCell, wide));
+    all.back().words = {"D", "Vorbereitung läuft", "10 von 11"};
     StripCellView narrow = wide;
     narrow.phase = "Vorbereitung";
     all.push_back(named<StripCell>("long_cell_narrow", kNarrowCell, narrow));
+    all.back().words = {"D", "Vorbereitung", "10 von 11"};
     StripCellView free = cell("C", Mark::Free, Tone::Rest, "frei, als nächste Naht 17", "");
     all.push_back(named<StripCell>("long_cell_free", kCell, free));
+    all.back().words = {"C", "frei, als nächste Naht 17"};
     all.push_back(named<StripCell>("long_cell_free_narrow", kNarrowCell, free));
+    all.back().words = {"C", "frei, als nächste Naht 17"};
     StatusView status;
     status.clock = "14:05";
     status.sound = "kein Tonsignal";
     status.soundOk = false;
     all.push_back(sample<StatusTile>("long_status", kStatus, status));
+    all.back().words = {"14:05", "kein Tonsignal"};
 
     RibbonView ribbon = ribbonView();
     ribbon.pieces[0].name = "Angleichen";
     ribbon.pieces[1].name = "Anwärmen";
     ribbon.pieces[4].name = "Abkühlen";
     all.push_back(sample<Ribbon>("long_ribbon", kRibbon, ribbon));
+    all.back().words = {"Angleichen", "Anwärmen", "Abkühlen"};
     all.push_back(sample<Ribbon>("long_ribbon_portrait", QSizeF(768, 70), ribbon));
+    all.back().words = {"Angleichen", "Anwärmen", "Abkühlen"};
     all.push_back(sample<CheckRow>(
         "long_check_row", kRow,
         checkRow(
             {"Aufwärmen", "Temperatur", "Leerlauf", "Schutzfolie", "Kanten", "Spaltmaß",
              "erste Platte", "doppelter Spalt", "zweite Platte", "Ausrichtung", "Zugluft"},
             5)));
+    all.back().words = {"Spaltmaß"};
     return all;
 }
 

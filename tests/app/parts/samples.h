@@ -7,7 +7,9 @@
 #include <memory>
 #include <vector>
 
+#include <QSizeF>
 #include <QString>
+#include <QStringList>
 
 #include "app/parts/part.h"
 
@@ -17,6 +19,7 @@ struct Sample {
     QString name;
     QSizeF units; // the part's size in design units
     std::function<std::unique_ptr<Part>()> make;
+    QStringList words{}; // of long samples: what must be readable at every size of text
 };
 
 // Every part in the states of the pictures, in English.

@@ -1,0 +1,105 @@
+// No word is cut off or written over another: every part with long words, at each size of text and
+// on a denser screen.
+#include <QPainter>
+#include <gtest/gtest.h>
+
+#include "app/parts/metrics.h"
+#include "app/parts/type.h"
+#include "tests/app/parts/samples.h"
+#include "tests/app/parts/text_recorder.h"
+
+namespace seamclock {
+namespace {
+
+constexpr double kSlack = 1; // px: a glyph's side bearing
+
+std::unique_ptr<TextRecorder> record(const Sample& sample, ThemeKind kind, const Metrics& metrics) {
+    const auto part = sample.make();
+    part->setLook(Theme::of(kind), metrics);
+    part->resize((sample.units * metrics.perUnit).toSize());
+    auto recorder = std::make_unique<TextRecorder>(part->size());
+    part->render(recorder.get(), QPoint(), QRegion(), QWidget::DrawChildren);
+    return recorder;
+}
+
+void expectWhole(const Sample& sample, const TextRecorder& recorder, QSizeF size) {
+    const QRectF box = QRectF(QPointF(), size).adjusted(-kSlack, -kSlack, kSlack, kSlack);
+    const auto& texts = recorder.texts();
+    for (std::size_t i = 0; i < texts.size(); ++i) {
+        EXPECT_TRUE(box.contains(texts[i].ink))
+            << qPrintable(sample.name) << ": \"" << qPrintable(texts[i].text) << "\" at "
+            << texts[i].ink.left() << " " << texts[i].ink.top() << " " << texts[i].ink.right()
+            << " " << texts[i].ink.bottom();
+        EXPECT_FALSE(texts[i].text.contains(QChar(0x2026)))
+            << qPrintable(sample.name) << ": \"" << qPrintable(texts[i].text) << "\"";
+        for (std::size_t j = i + 1; j < texts.size(); ++j) {
+            const QRectF both = texts[i].ink.intersected(texts[j].ink);
+            EXPECT_FALSE(both.width() > 2 && both.height() > 2)
+                << qPrintable(sample.name) << ": \"" << qPrintable(texts[i].text) << "\" over \""
+                << qPrintable(texts[j].text) << "\"";
+        }
+    }
+}
+
+void expectAllWhole(const std::vector<Sample>& samples) {
+    ASSERT_FALSE(samples.empty());
+    for (double text : {1.0, 1.5, 2.0}) {
+        for (double perUnit : {1.0, 1.5}) {
+            Metrics metrics;
+            metrics.perUnit = perUnit;
+            metrics.text = text;
+            SCOPED_TRACE(testing::Message() << "text " << text << ", per unit " << perUnit);
+            for (const Sample& sample : samples) {
+                const auto recorder = record(sample, ThemeKind::Light, metrics);
+                expectWhole(sample, *recorder, sample.units * perUnit);
+                for (QString word : sample.words) {
+                    EXPECT_TRUE(recorder->all().contains(word.remove(QLatin1Char(' '))))
+                        << qPrintable(sample.name) << " lacks \"" << qPrintable(word) << "\"";
+                }
+            }
+        }
+    }
+}
+
+TEST(Clipping, LongWordsAreWholeAtEverySizeOfText) {
+    expectAllWhole(longSamples());
+}
+
+TEST(Clipping, ThePicturesOwnWordsAreWholeAtEverySizeOfText) {
+    expectAllWhole(partSamples());
+}
+
+TEST(Clipping, ARecorderSeesATextThatIsCutOff) {
+    // the check itself: a text half outside must not be contained
+    TextRecorder recorder(QSize(100, 100));
+    QPainter painter(&recorder);
+    drawLine(
+        painter, QRectF(60, 0, 40, 40), Qt::AlignLeft | Qt::AlignTop, QStringLiteral("Plate out"),
+        30, kWordWeight);
+    painter.end();
+    ASSERT_EQ(recorder.texts().size(), 1U);
+    EXPECT_GT(recorder.texts()[0].ink.right(), 101);
+}
+
+TEST(Clipping, TheClockKeepsItsFloorWhenWordsGrow) {
+    for (const Sample& sample : longSamples()) {
+        if (sample.name != QLatin1String("long_lamp") &&
+            sample.name != QLatin1String("long_lamp_set")) {
+            continue;
+        }
+        for (double text : {1.0, 1.5, 2.0}) {
+            Metrics metrics;
+            metrics.text = text;
+            double largest = 0;
+            const auto recorder = record(sample, ThemeKind::Dark, metrics);
+            for (const WrittenText& written : recorder->texts()) {
+                largest = std::max(largest, written.pixelSize);
+            }
+            // 17.5 mm of cap height are 104 units; a pixel for whole sizes of type
+            EXPECT_GE(largest * kCapHeight, 104 - 1) << qPrintable(sample.name) << " " << text;
+        }
+    }
+}
+
+} // namespace
+} // namespace seamclock

@@ -1,0 +1,85 @@
+#include "tests/app/parts/text_recorder.h"
+
+#include <QFontMetricsF>
+#include <QPainter>
+
+namespace seamclock {
+
+class TextRecorder::Engine : public QPaintEngine {
+public:
+    explicit Engine(std::vector<WrittenText>& texts)
+        : QPaintEngine(QPaintEngine::AllFeatures), m_texts(texts) {}
+
+    bool begin(QPaintDevice*) override { return true; }
+    bool end() override { return true; }
+    void updateState(const QPaintEngineState&) override {}
+    void drawPixmap(const QRectF&, const QPixmap&, const QRectF&) override {}
+    void drawPath(const QPainterPath&) override {}
+    void drawPolygon(const QPointF*, int, PolygonDrawMode) override {}
+    Type type() const override { return QPaintEngine::User; }
+
+    void drawTextItem(const QPointF& at, const QTextItem& item) override {
+        const QFontMetricsF metrics(item.font());
+        static const QString kDescending = QStringLiteral("gjpqy,;Q");
+        double descent = 0;
+        for (QChar letter : item.text()) {
+            if (kDescending.contains(letter)) {
+                // the letters' own descent: the font's leaves room for accents below
+                descent = -metrics.tightBoundingRect(QStringLiteral("gp")).bottom();
+                descent = std::abs(descent);
+            }
+        }
+        const QRectF ink(
+            at.x(), at.y() - metrics.capHeight(), item.width(), metrics.capHeight() + descent);
+        m_texts.push_back(
+            {item.text(), painter()->deviceTransform().mapRect(ink),
+             item.font().pixelSize() * painter()->deviceTransform().m22()});
+    }
+
+private:
+    std::vector<WrittenText>& m_texts;
+};
+
+TextRecorder::TextRecorder(QSize size)
+    : m_size(size), m_engine(std::make_unique<Engine>(m_texts)) {}
+
+TextRecorder::~TextRecorder() = default;
+
+QString TextRecorder::all() const {
+    QString joined;
+    for (const WrittenText& text : m_texts) {
+        joined += text.text;
+    }
+    return joined.remove(QLatin1Char(' '));
+}
+
+QPaintEngine* TextRecorder::paintEngine() const {
+    return m_engine.get();
+}
+
+int TextRecorder::metric(PaintDeviceMetric metric) const {
+    switch (metric) {
+    case PdmWidth:
+        return m_size.width();
+    case PdmHeight:
+        return m_size.height();
+    case PdmDevicePixelRatio:
+        return 1;
+    case PdmDevicePixelRatioScaled:
+        return static_cast<int>(QPaintDevice::devicePixelRatioFScale());
+    case PdmDpiX:
+    case PdmDpiY:
+    case PdmPhysicalDpiX:
+    case PdmPhysicalDpiY:
+        return 96;
+    case PdmDepth:
+        return 32;
+    case PdmNumColors:
+    case PdmWidthMM:
+    case PdmHeightMM:
+        break;
+    }
+    return 0;
+}
+
+} // namespace seamclock
