@@ -28,11 +28,11 @@ EntryPage::EntryPage(QWidget* parent)
     }
     connect(m_procedure, &SlotButton::pressed, this, &EntryPage::procedureAsked);
     connect(m_thickness, &SlotButton::pressed, this, [this] {
-        emit numberAsked(NumberFor::Thickness);
+        emit numberAsked(NumberFor::SheetThickness);
     });
-    connect(m_length, &SlotButton::pressed, this, [this] { emit numberAsked(NumberFor::Length); });
+    connect(m_length, &SlotButton::pressed, this, [this] { emit numberAsked(NumberFor::SeamLength); });
     connect(
-        m_ambient, &SlotButton::pressed, this, [this] { emit numberAsked(NumberFor::Ambient); });
+        m_ambient, &SlotButton::pressed, this, [this] { emit numberAsked(NumberFor::ShopTemperature); });
 }
 
 void EntryPage::show(const EntryDraft& draft, const QString& procedure, const QString& trouble) {

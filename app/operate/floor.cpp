@@ -299,9 +299,9 @@ Result<void> Floor::answer(int post, const NumberAnswer& number) {
         measured.misalignmentUm = thousandths(number.value);
         return step(post, measured);
     }
-    case NumberFor::Thickness:
-    case NumberFor::Length:
-    case NumberFor::Ambient:
+    case NumberFor::SheetThickness:
+    case NumberFor::SeamLength:
+    case NumberFor::ShopTemperature:
         return {}; // these are asked before there is a weld
     }
     emit changed();

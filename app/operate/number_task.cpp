@@ -129,9 +129,9 @@ NumberTask numberTask(const Weld& weld, NumberFor what, const QString& letter) {
         task.most = 50;
         ends(task, 1);
         break;
-    case NumberFor::Thickness:
-    case NumberFor::Length:
-    case NumberFor::Ambient:
+    case NumberFor::SheetThickness:
+    case NumberFor::SeamLength:
+    case NumberFor::ShopTemperature:
         return entryTask(what, {}, {});
     }
     return task;
@@ -144,13 +144,13 @@ NumberTask entryTask(NumberFor what, std::optional<double> low, std::optional<do
     task.view.low = low;
     task.view.high = high;
     task.decimals = 1;
-    if (what == NumberFor::Thickness) {
+    if (what == NumberFor::SheetThickness) {
         task.view.title = Number::tr("Thickness of the sheets");
         task.view.where = Number::tr("As measured, both the same.");
         task.view.below = Number::tr("thin");
         task.view.above = Number::tr("thick");
         task.most = 200;
-    } else if (what == NumberFor::Length) {
+    } else if (what == NumberFor::SeamLength) {
         task.view.title = Number::tr("Length of the seam");
         task.view.where = Number::tr("Several short ones in one clamping add up.");
         task.view.below = Number::tr("short");
@@ -201,17 +201,17 @@ NumberShown shown(const NumberTask& task, const QString& typed, QChar decimalSig
         out.sentence = (high ? Number::tr("%1 is too hot: %2.") : Number::tr("%1 is too cold: %2."))
                            .arg(withUnit, task.view.allowed);
         out.button = high ? Number::tr("Stop: plate too hot") : Number::tr("Stop: plate too cold");
-    } else if (task.what == NumberFor::Thickness || task.what == NumberFor::Length) {
+    } else if (task.what == NumberFor::SheetThickness || task.what == NumberFor::SeamLength) {
         if (low || high) {
             out.outcome = NumberOutcome::None;
             out.sentence =
                 Number::tr("%1 can't be welded here: %2.").arg(withUnit, task.view.allowed);
             out.button = Number::tr("Type it again");
         }
-    } else if (task.what == NumberFor::Ambient && (low || high)) {
+    } else if (task.what == NumberFor::ShopTemperature && (low || high)) {
         out.sentence = Number::tr("%1 is outside %2.").arg(withUnit, task.view.allowed);
     } else if (low) {
-        out.sentence = Number::tr("%1 is below the band: turn up after keeping it.").arg(withUnit);
+        out.sentence = Number::tr("%1 is below %2. Keep it, then turn up.").arg(withUnit, task.view.lowText);
     } else if (high) {
         out.sentence =
             Number::tr("%1 is above %2 %3.").arg(withUnit, task.view.highText, task.view.unit);

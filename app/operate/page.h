@@ -41,6 +41,10 @@ private:
 class Page : public QWidget {
     Q_OBJECT
 
+    // Before the parts, which the constructors of pages hand over one by one.
+    PageLook m_look;
+    std::vector<Part*> m_parts;
+
 public:
     explicit Page(const QString& name, QWidget* parent = nullptr);
 
@@ -74,9 +78,6 @@ protected:
     SlotButton* m_stop;
     SlotButton* m_step;
 
-private:
-    PageLook m_look;
-    std::vector<Part*> m_parts;
 };
 
 } // namespace seamclock

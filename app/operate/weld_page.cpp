@@ -21,7 +21,7 @@ FrameKind kindOf(WeldView::Layout layout) {
 
 WeldPage::WeldPage(QWidget* parent)
     : Page("weld", parent), m_field(keep(new ChangeoverField(this))),
-      m_scale(keep(new SpringScale(this))), m_seam(keep(new SeamPicture(this))),
+      m_scale(keep(new ScalePanel(this))), m_seam(keep(new SeamPicture(this))),
       m_drawing(keep(new CheckPicture(this))), m_lamp(keep(new Lamp(this))),
       m_sentence(keep(new Sentence("sentence", this))), m_ribbon(keep(new Ribbon(this))),
       m_checks(keep(new CheckRow(this))) {

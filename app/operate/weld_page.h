@@ -23,7 +23,7 @@ protected:
 private:
     WeldView m_view;
     ChangeoverField* m_field;
-    SpringScale* m_scale;
+    ScalePanel* m_scale;
     SeamPicture* m_seam;
     CheckPicture* m_drawing;
     Lamp* m_lamp;

@@ -32,6 +32,14 @@ QString tr(const char* text) {
     return Operate::tr(text);
 }
 
+Slot sideSlot(const QString& text, const QString& under, Offer offer) {
+    Slot slot;
+    slot.view.text = text;
+    slot.view.under = under;
+    slot.offer = std::move(offer);
+    return slot;
+}
+
 double mm(std::int64_t um) {
     return static_cast<double>(um) / 1000.0;
 }
@@ -218,8 +226,8 @@ private:
 
     void check(const std::string& code) {
         m_view.drawing.check = fromUtf8(code);
-        m_view.stop = {
-            {tr("Cannot set it"), tr("say why")}, AskReason{ReasonFor::CheckLeftOut, code}};
+        m_view.stop =
+            sideSlot(tr("Cannot set it"), tr("say why"), AskReason{ReasonFor::CheckLeftOut, code});
         if (code == "plate_warm") {
             set(tr("Wait"), "10", tr("min"));
             m_view.lamp.mark = Mark::Wait;
@@ -326,7 +334,8 @@ private:
                               .arg(checkPlaceWord(platePlaces()[static_cast<std::size_t>(which)]));
         m_view.drawing.value = celsiusText(plan().plate->targetMc) + " °C";
         step(tr("Type it in"), AskNumber{NumberFor::PlateTemperature});
-        m_view.stop = {{tr("Cannot set it"), tr("say why")}, AskReason{ReasonFor::Stop, code}};
+        m_view.stop =
+            sideSlot(tr("Cannot set it"), tr("say why"), AskReason{ReasonFor::Stop, code});
     }
 
     static QString checkPlaceWord(const std::string& place) {
@@ -349,7 +358,7 @@ private:
         made.valueMilli = shown;
         attest(tr("As before"), made);
         m_view.step.view.under = tr("about %1").arg(readingWithUnit(shown));
-        m_view.stop = {{tr("Another"), tr("type it in")}, AskNumber{NumberFor::Drag}};
+        m_view.stop = sideSlot(tr("Another"), tr("type it in"), AskNumber{NumberFor::Drag});
     }
 
     /// [mN for one unit of the scale]: the plan's own force and reading say it.
@@ -556,9 +565,9 @@ private:
         m_view.lamp.under2 = left > Milliseconds(0)
                                  ? tr("out at %1").arg(wallClockText(m_context.now, left))
                                  : QString();
-        m_view.stop = {
-            {tr("Take out early"), tr("with a reason")},
-            AskReason{ReasonFor::EarlyRelease, "cooling"}};
+        m_view.stop = sideSlot(
+            tr("Take out early"), tr("with a reason"),
+            AskReason{ReasonFor::EarlyRelease, "cooling"});
         const bool over = left <= Milliseconds(0);
         if (over) {
             lamp(Tone::Normal, Mark::Done, tr("Done"));
@@ -603,8 +612,8 @@ private:
                 m_view.sentence = tr("%1. Let it cool, or cut it out.").arg(what);
                 step(
                     tr("Let it cool"), MakeSteps{{ReasonGiven{code, "let_it_cool", std::nullopt}}});
-                m_view.stop = {
-                    {tr("Stop: cut out"), tr("with a reason")}, AskReason{ReasonFor::Stop, code}};
+                m_view.stop = sideSlot(
+                    tr("Stop: cut out"), tr("with a reason"), AskReason{ReasonFor::Stop, code});
                 m_view.lamp.under2 = tr("out of limits");
                 return true;
             }
@@ -757,7 +766,7 @@ private:
             what = NumberFor::Misalignment;
         }
         step(tr("Type it in"), AskNumber{what});
-        m_view.stop = {{tr("Not measured"), tr("a remark")}, Offer{}};
+        m_view.stop = sideSlot(tr("Not measured"), tr("a remark"), Offer{});
         m_view.stop.offer = AskReason{ReasonFor::Owed, "bead_not_measured"};
     }
 
@@ -815,15 +824,15 @@ private:
             lamp(Tone::Soon, Mark::Trouble, tr("Trouble"));
             m_view.sentence = tr("Power was off for %1. Cooling has gone on.").arg(time);
             step(tr("Clock is right"), SettleWeld{RebootWord::GoOnConfirmed});
-            m_view.stop = {
-                {tr("Not sure"), tr("count none of it")}, SettleWeld{RebootWord::GoOnUnconfirmed}};
+            m_view.stop = sideSlot(
+                tr("Not sure"), tr("count none of it"), SettleWeld{RebootWord::GoOnUnconfirmed});
         } else {
             lamp(Tone::Late, Mark::Trouble, tr("Trouble"));
             m_view.sentence =
                 tr("Power was off for %1. The plate has cooled. Cut back and plane.").arg(time);
             step(tr("Stop: cut out"), SettleWeld{RebootWord::Abort});
-            m_view.stop = {
-                {tr("Go on"), tr("it is in the record")}, SettleWeld{RebootWord::GoOnUnconfirmed}};
+            m_view.stop = sideSlot(
+                tr("Go on"), tr("it is in the record"), SettleWeld{RebootWord::GoOnUnconfirmed});
         }
         m_view.back.view.look = SlotView::Look::Hidden;
         m_rebooted = true;
@@ -903,8 +912,8 @@ private:
             takeBack();
         }
         if (m_view.stop.view.text.isEmpty() && m_view.stop.view.look != SlotView::Look::Hidden) {
-            m_view.stop = {
-                {tr("Stop this weld"), tr("with a reason")}, AskReason{ReasonFor::Stop, {}}};
+            m_view.stop =
+                sideSlot(tr("Stop this weld"), tr("with a reason"), AskReason{ReasonFor::Stop, {}});
         }
         for (Slot* slot : {&m_view.back, &m_view.earlier, &m_view.stop}) {
             slot->view.onField = field;

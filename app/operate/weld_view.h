@@ -47,9 +47,9 @@ enum class NumberFor {
     BeadWidth,
     BeadK,
     Misalignment,
-    Thickness, // of a sheet that is entered by hand, before there is a weld
-    Length,
-    Ambient
+    SheetThickness, // of a sheet that is entered by hand, before there is a weld
+    SeamLength,
+    ShopTemperature
 };
 struct AskNumber {
     NumberFor what = NumberFor::PlateTemperature;

@@ -95,7 +95,7 @@ Window::Window(WindowParts parts, QWidget* parent)
         std::optional<double> high;
         const Bench& bench =
             m_floor.posts()[static_cast<std::size_t>(m_floor.selected())].bench.bench;
-        if (what == NumberFor::Thickness) {
+        if (what == NumberFor::SheetThickness) {
             low = inMillimetres(bench.thinnestSheet);
             high = inMillimetres(bench.thickestSheet);
             if (m_draft.procedure >= 0) {
@@ -104,7 +104,7 @@ Window::Window(WindowParts parts, QWidget* parent)
                 low = std::max(*low, inMillimetres(procedure.thinnest()));
                 high = std::min(*high, inMillimetres(procedure.thickest()));
             }
-        } else if (what == NumberFor::Length) {
+        } else if (what == NumberFor::SeamLength) {
             low = 1;
             high = inMillimetres(bench.longestSeam);
         } else {
@@ -350,7 +350,7 @@ void Window::alarms(const Instant& now) {
     }
     QString text;
     if (m_unsavedSince && now.boot - *m_unsavedSince >= kUnsaved && !m_savedSeen) {
-        text = tr("Last step is not on disk yet. Trying again. %n step(s)", nullptr, unsaved);
+        text = tr("Last step is not on disk yet. Trying again. Steps: %1").arg(unsaved);
     } else if (!soundOk && !m_soundSeen) {
         text = tr("No sound. Watch this screen. The weld goes on.");
     }
@@ -361,7 +361,10 @@ void Window::alarms(const Instant& now) {
         }
         text = m_said;
     }
-    m_banner->setVisible(!text.isEmpty());
+    // Nothing stands over the changeover but the frame.
+    const bool changeover =
+        m_kind == PageKind::Weld && m_weld->view().layout == WeldView::Layout::Changeover;
+    m_banner->setVisible(!text.isEmpty() && !changeover);
     if (!text.isEmpty()) {
         m_banner->setText(text, tr("Seen"));
     }
@@ -692,15 +695,15 @@ void Window::keepNumber() {
     const NumberFor what = m_pad->task().what;
     const int post = m_floor.selected();
     switch (what) {
-    case NumberFor::Thickness:
+    case NumberFor::SheetThickness:
         m_draft.thicknessMm = number.value;
         turnTo(PageKind::Entry);
         return;
-    case NumberFor::Length:
+    case NumberFor::SeamLength:
         m_draft.lengthMm = number.value;
         turnTo(PageKind::Entry);
         return;
-    case NumberFor::Ambient:
+    case NumberFor::ShopTemperature:
         m_draft.ambientC = number.value;
         turnTo(PageKind::Entry);
         return;

@@ -76,9 +76,9 @@ QString figure(double value, double step) {
 
 } // namespace
 
-SpringScale::SpringScale(QWidget* parent) : Part(QStringLiteral("scale"), parent) {}
+ScalePanel::ScalePanel(QWidget* parent) : Part(QStringLiteral("scale"), parent) {}
 
-void SpringScale::show(const ScaleView& view) {
+void ScalePanel::show(const ScaleView& view) {
     if (view == m_view) {
         return;
     }
@@ -91,7 +91,7 @@ void SpringScale::show(const ScaleView& view) {
     update();
 }
 
-void SpringScale::paintEvent(QPaintEvent*) {
+void ScalePanel::paintEvent(QPaintEvent*) {
     QPainter painter(this);
     painter.setRenderHint(QPainter::Antialiasing);
     const QRectF box = rect();

@@ -32,9 +32,9 @@ struct ScaleView {
     bool operator==(const ScaleView&) const = default;
 };
 
-class SpringScale : public Part {
+class ScalePanel : public Part {
 public:
-    explicit SpringScale(QWidget* parent = nullptr);
+    explicit ScalePanel(QWidget* parent = nullptr);
 
     using QWidget::show;
     void show(const ScaleView& view);

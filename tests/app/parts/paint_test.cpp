@@ -221,14 +221,14 @@ TEST(SeamPicture, TheBeadStandsAsHighAsItIs) {
     }
 }
 
-TEST(SpringScale, ShowsReadingsAndNeverALiveValue) {
+TEST(ScalePanel, ShowsReadingsAndNeverALiveValue) {
     ScaleView view;
     view.set = 15.5;
     view.low = 14.5;
     view.high = 17;
     view.max = 40;
     view.division = 0.5;
-    SpringScale scale;
+    ScalePanel scale;
     scale.resize(196, 376);
     scale.show(view);
     const QImage bare = imageOf(scale, Qt::black);

@@ -119,7 +119,7 @@ void addScales(std::vector<Sample>& all) {
     soak.lowText = "0.0";
     soak.highText = "2.5";
     soak.setText = "set";
-    all.push_back(sample<SpringScale>("scale_soak", kScale, soak));
+    all.push_back(sample<ScalePanel>("scale_soak", kScale, soak));
     ScaleView cooling = soak;
     cooling.title = "Scale B";
     cooling.value = "15.5";
@@ -129,11 +129,11 @@ void addScales(std::vector<Sample>& all) {
     cooling.lowText = "14.5";
     cooling.highText = "17.0";
     cooling.readings = {15.5, 15.0};
-    all.push_back(sample<SpringScale>("scale_cooling", kScale, cooling));
+    all.push_back(sample<ScalePanel>("scale_cooling", kScale, cooling));
     ScaleView free = soak;
     free.free = true;
     free.value = "free";
-    all.push_back(sample<SpringScale>("scale_free", kScale, free));
+    all.push_back(sample<ScalePanel>("scale_free", kScale, free));
 }
 
 void addSeams(std::vector<Sample>& all) {
