@@ -30,6 +30,8 @@ public:
     QPainter& painter() { return m_painter; }
     const Theme& theme() const { return m_theme; }
     QColor blue() const { return m_theme.tone(Tone::Act).ink; }
+    // on the pink plate, whose colour no theme changes
+    QColor blueOnPlate() const { return m_theme.tone(Tone::Act).field; }
     QColor tint() const { return mixed(m_theme.panel, blue(), 0.16); }
     QColor ink() const { return m_theme.text; }
 
@@ -305,7 +307,7 @@ void drawPlateTemperature(Pencil& p) {
             QString::number(i + 1), 26, kLabelWeight);
     }
     // the probe stands on the face
-    p.painter().setPen(roundPen(p.blue(), 9));
+    p.painter().setPen(roundPen(p.blueOnPlate(), 9));
     p.painter().drawLine(QPointF(330, 172), QPointF(470, 60));
     p.box(QRectF(462, 14, 150, 60), p.tint(), p.blue(), 10);
     p.text(
@@ -415,15 +417,16 @@ void drawEdgesPlaned(Pencil& p) {
 
 void drawPlateWiped(Pencil& p) {
     plateFace(p, QRectF(24, 90, 500, 190));
-    p.painter().setPen(roundPen(p.blue(), 5));
+    p.painter().setPen(roundPen(p.blueOnPlate(), 5));
     p.painter().setBrush(p.tint());
     p.painter().drawPath(pathOf(
         "M250 130 C290 108 350 120 372 150 C392 178 386 226 354 242 C312 258 262 244 246 214 "
         "C232 186 232 146 250 130 Z"));
     p.curve("M268 160 C300 150 330 160 352 178", true);
     p.curve("M264 194 C296 184 326 196 346 214", true);
-    p.arrow(QPointF(400, 186), QPointF(490, 186), true, 15);
-    p.arrow(QPointF(222, 186), QPointF(70, 186), true, 15);
+    p.painter().setPen(roundPen(p.blueOnPlate(), 5));
+    drawArrow(p.painter(), QPointF(400, 186), QPointF(490, 186), 15);
+    drawArrow(p.painter(), QPointF(222, 186), QPointF(70, 186), 15);
     p.sign(QRectF(588, 104, 130, 130), Sign::Damp, false);
     p.painter().setPen(roundPen(p.blue(), 8));
     p.painter().drawLine(QPointF(586, 236), QPointF(720, 102));

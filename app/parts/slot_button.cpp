@@ -182,9 +182,11 @@ void SlotButton::paintEvent(QPaintEvent*) {
     };
     const double block = wrappedHeight(text) + underHeight;
     double top = box.center().y() - block / 2;
-    if (!m_view.under.isEmpty()) {
-        // descenders of the second line need their room
-        top -= under.size * 0.1;
+    if (!m_view.under.isEmpty() && !m_view.large) {
+        // lower by what the eye gives the heavier first line, as far as the second's descenders let
+        // it
+        const double below = box.bottom() - px(14) - under.size * 0.2 - (top + block);
+        top += bounded(px(7), 0, std::max(below, 0.0));
     }
     if (m_view.sign) {
         const double middle = top + wrappedHeight(text) / 2;

@@ -1,5 +1,6 @@
 // A button counts on press, once, by mouse and by finger, anywhere on its tile.
 #include <QApplication>
+#include <QMouseEvent>
 #include <QSignalSpy>
 #include <QtTest/qtest.h>
 #include <QtTest/qtesttouch.h>
@@ -91,6 +92,26 @@ TEST_F(Press, TheWholeTileIsTheTarget) {
         QTest::mouseRelease(&m_button, Qt::LeftButton, {}, at);
         EXPECT_EQ(m_presses.count(), 1) << at.x() << " " << at.y();
     }
+}
+
+TEST_F(Press, AMousePressMadeFromATouchDoesNotCountAgain) {
+    const auto mouse = [&](Qt::MouseEventSource source) {
+        QMouseEvent event(
+            QEvent::MouseButtonPress, QPointF(300, 60), QPointF(300, 60), QPointF(300, 60),
+            Qt::LeftButton, Qt::LeftButton, Qt::NoModifier, source);
+        QApplication::sendEvent(&m_button, &event);
+    };
+    // a system that sends no touches but mouse presses made from them: they are all there is
+    mouse(Qt::MouseEventSynthesizedBySystem);
+    EXPECT_EQ(m_presses.count(), 1);
+    touch(QPoint(300, 60));
+    QApplication::processEvents();
+    EXPECT_EQ(m_presses.count(), 2);
+    mouse(Qt::MouseEventSynthesizedBySystem);
+    mouse(Qt::MouseEventSynthesizedByQt);
+    EXPECT_EQ(m_presses.count(), 2);
+    mouse(Qt::MouseEventNotSynthesized);
+    EXPECT_EQ(m_presses.count(), 3);
 }
 
 TEST_F(Press, WhatIsOverHiddenOrOffDoesNotCount) {
