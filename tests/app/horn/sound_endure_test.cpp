@@ -1,4 +1,9 @@
 // The same under load, over long outages and for long: what a quick run has no time for.
+//
+// Measured on two cores, compilers and other tests running beside it. One busy process per core:
+// scheduled sounds -2 to +9 ms; two per core: -4 to +10 ms, while the scheduler kept the probe back
+// by 14 ms at most. Outages of 6 and 60 s: sound 0.49 s after the server answered. A thousand cues:
+// late by -2.9 to 7.1 ms, half of them by -2.9.
 #include "tests/app/horn/sound_rig.h"
 
 #include <algorithm>
@@ -60,7 +65,11 @@ TEST(HornEndures, AThousandCues) {
     // Get ready twice, three of the count-in, act now and its repeats every half second. The driver
     // takes leave in the middle of the last one.
     const double end = due + 850 + 500 * (kCues - 7) + 100;
-    waitUntil(end);
+    while (bootMs() < end) {
+        driver->told("heard"); // read, so that its pipe doesn't fill and freeze it
+        waitUntil(std::min(end, bootMs() + 1'000));
+    }
+    EXPECT_TRUE(driver->told("no_sound").empty());
     driver->closeInput();
     EXPECT_EQ(driver->waitForEnd(seconds{5}), 0);
     std::vector<WantedSound> wanted = beforeTheStep(due);

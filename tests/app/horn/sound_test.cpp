@@ -36,6 +36,8 @@ void judgeTrouble(const HeardSound& heard) {
 
 // Measured: what is scheduled came 7 ms late in every run, all alike to a millisecond; what only a
 // step brings, 150 to 190 ms after it, which is what lies in the sound's buffer.
+// After 0.5 s without a server sound was there 0.50 s after it answered, after 6 s of a frozen one
+// 0.44 s.
 TEST(Horn, SoundsAWholeWeldWithinItsTimes) {
     SoundRig rig;
     rig.startServer();
