@@ -30,9 +30,11 @@ EntryPage::EntryPage(QWidget* parent)
     connect(m_thickness, &SlotButton::pressed, this, [this] {
         emit numberAsked(NumberFor::SheetThickness);
     });
-    connect(m_length, &SlotButton::pressed, this, [this] { emit numberAsked(NumberFor::SeamLength); });
     connect(
-        m_ambient, &SlotButton::pressed, this, [this] { emit numberAsked(NumberFor::ShopTemperature); });
+        m_length, &SlotButton::pressed, this, [this] { emit numberAsked(NumberFor::SeamLength); });
+    connect(m_ambient, &SlotButton::pressed, this, [this] {
+        emit numberAsked(NumberFor::ShopTemperature);
+    });
 }
 
 void EntryPage::show(const EntryDraft& draft, const QString& procedure, const QString& trouble) {
@@ -90,12 +92,11 @@ void EntryPage::lookChanged() {
     const QString style =
         QString(
             "QLineEdit { background: %1; color: %2; border: %3px solid %4; border-radius: %5px; "
-            "padding-left: %5px; placeholder-text-color: %6; }")
+            "padding-left: %5px; }")
             .arg(theme.panel.name(), theme.text.name())
             .arg(std::max(1.0, look().metrics.px(2)))
             .arg(theme.edge.name())
-            .arg(look().metrics.px(14))
-            .arg(theme.textSoft.name());
+            .arg(look().metrics.px(14));
     for (QLineEdit* line : {m_maker, m_batches[0], m_batches[1]}) {
         line->setFont(partFont(look().metrics.px(28), kLabelWeight));
         line->setStyleSheet(style);

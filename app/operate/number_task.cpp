@@ -211,7 +211,8 @@ NumberShown shown(const NumberTask& task, const QString& typed, QChar decimalSig
     } else if (task.what == NumberFor::ShopTemperature && (low || high)) {
         out.sentence = Number::tr("%1 is outside %2.").arg(withUnit, task.view.allowed);
     } else if (low) {
-        out.sentence = Number::tr("%1 is below %2. Keep it, then turn up.").arg(withUnit, task.view.lowText);
+        out.sentence =
+            Number::tr("%1 is below %2. Keep it, then turn up.").arg(withUnit, task.view.lowText);
     } else if (high) {
         out.sentence =
             Number::tr("%1 is above %2 %3.").arg(withUnit, task.view.highText, task.view.unit);

@@ -96,7 +96,8 @@ void expectGoodManners(Window& window, const QString& name) {
     for (const SlotButton* button : seenButtons(window)) {
         const SlotView& view = button->view();
         blue += view.look == SlotView::Look::Act ? 1 : 0;
-        EXPECT_FALSE(view.text.isEmpty())
+        EXPECT_TRUE(!view.text.isEmpty() || view.sign) // the pad's erase key alone is a sign
+
             << name.toStdString() << " " << button->objectName().toStdString();
         EXPECT_GE(button->height(), 90) << name.toStdString() << " " << view.text.toStdString();
         if (window.page() == PageKind::Weld) {
