@@ -59,21 +59,15 @@ bool Hands::pressed(const QKeyEvent& key) {
         emit pedalLearnt(m_pedal);
         return true;
     }
-    switch (key.key()) {
-    case Qt::Key_Space:
-    case Qt::Key_Return:
-    case Qt::Key_Enter:
-    case Qt::Key_PageDown:
+    const int which = key.key();
+    const bool stepKey = which == Qt::Key_Space || which == Qt::Key_Return ||
+                         which == Qt::Key_Enter || which == Qt::Key_PageDown;
+    if (stepKey || (m_pedal != 0 && which == m_pedal)) {
         emit step();
         return true;
-    case Qt::Key_Backspace:
-        emit erased();
-        return true;
-    default:
-        break;
     }
-    if (m_pedal != 0 && key.key() == m_pedal) {
-        emit step();
+    if (which == Qt::Key_Backspace) {
+        emit erased();
         return true;
     }
     const QString text = key.text();

@@ -8,8 +8,8 @@
 
 namespace seamclock {
 
-/// The logs that are used when none is named. Missing: neither XDG_DATA_HOME nor HOME is an absolute
-/// path. Nothing is made yet.
+/// The logs that are used when none is named. Missing: neither XDG_DATA_HOME nor HOME is an
+/// absolute path. Nothing is made yet.
 Result<std::string> practiceLogPath();
 Result<std::string> productionLogPath();
 

@@ -5,9 +5,10 @@
 namespace seamclock {
 
 Result<WeldOrder> orderOf(const JobSeam& seam, const std::vector<ProcedureDocument>& procedures) {
-    const auto found = std::find_if(
-        procedures.begin(), procedures.end(),
-        [&](const ProcedureDocument& one) { return one.procedure.id == seam.procedure; });
+    const auto found =
+        std::find_if(procedures.begin(), procedures.end(), [&](const ProcedureDocument& one) {
+            return one.procedure.id == seam.procedure;
+        });
     if (found == procedures.end()) {
         std::string ids;
         for (const ProcedureDocument& one : procedures) {
