@@ -126,6 +126,7 @@ public:
     /// program. Damaged: its structure or its head is not what was written; the file is left as it
     /// is. Conflict: another program writes this log. NotWritten: the folder can't be written to.
     static Result<LogWriter>
+    // NOLINTNEXTLINE(performance-unnecessary-value-param): moved from, which a template hides
     open(const std::string& path, const Clock& clock, LogWriterOptions options = {}) {
         auto base = openBase(path, World::kName, World::kApplicationId, clock, std::move(options));
         if (!base) {

@@ -1,4 +1,5 @@
 #include "tests/core/log/log_kill.h"
+#include "tests/support/sanitized.h"
 
 #include <gtest/gtest.h>
 
@@ -6,7 +7,7 @@ namespace seamclock {
 namespace {
 
 TEST(KilledWriter, LosesNoRowThatItReportedInFiftyKills) {
-    test::killWriters(50, 1);
+    test::killWriters(test::rounds(50), 1);
 }
 
 } // namespace

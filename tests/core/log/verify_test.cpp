@@ -4,6 +4,7 @@
 #include "core/log/chain.h"
 #include "core/log/connection.h"
 #include "tests/core/log/log_samples.h"
+#include "tests/support/sanitized.h"
 #include "tests/support/scratch_folder.h"
 #include "tests/support/shipped.h"
 
@@ -320,7 +321,7 @@ const std::vector<Mutation>& mutations() {
 }
 
 TEST(Verify, FindsEachOfAThousandMutationsMadeBehindItsBack) {
-    constexpr int kRounds = 48; // of 22 kinds
+    constexpr int kRounds = test::rounds(50); // of 22 kinds
     const test::ScratchFolder folder;
     const std::string sound = folder.file("sound.log");
     test::writeSampleLog(sound, test::FakeClock());
@@ -361,7 +362,7 @@ TEST(Verify, FindsEachOfAThousandMutationsMadeBehindItsBack) {
             }
         }
     }
-    EXPECT_GE(made, 1000);
+    EXPECT_GE(made, test::rounds(1000));
 }
 
 TEST(Verify, TellsTheFirstBadRowInASentence) {
@@ -501,7 +502,7 @@ TEST(Verify, NoticesRottenBytesWhereverTheyTouchWhatTheLogMustKeep) {
     const std::string kept = everything(sound);
     Random random(7);
     int touchedSomething = 0;
-    for (int i = 0; i < 300; ++i) {
+    for (int i = 0; i < test::rounds(300); ++i) {
         const std::string path = folder.file("rotten.log");
         std::string rotten = bytes;
         // Behind the header page's first 100 bytes, which say whose file it is.
@@ -519,7 +520,7 @@ TEST(Verify, NoticesRottenBytesWhereverTheyTouchWhatTheLogMustKeep) {
     }
     // Bytes in no use (free space, the cache) may rot unseen; if none of the others did, nothing
     // was tested.
-    EXPECT_GT(touchedSomething, 30);
+    EXPECT_GT(touchedSomething, test::rounds(30));
 }
 
 } // namespace

@@ -4,6 +4,7 @@
 // whole situations, random ones to the millisecond, and the worst that a search by steepest ascent
 // over some millions of situations has found.
 #include "tests/core/shift/requests.h"
+#include "tests/support/sanitized.h"
 
 #include <algorithm>
 #include <gtest/gtest.h>
@@ -417,11 +418,7 @@ private:
     std::mt19937 m_random;
 };
 
-#ifdef __SANITIZE_ADDRESS__
-constexpr int kRuns = 20'000; // every line is reached long before; a hundred thousand take minutes
-#else
-constexpr int kRuns = 100'000;
-#endif
+constexpr int kRuns = test::rounds(100'000);
 
 TEST(Claim, HoldsForManyRandomSituationsOfFourBenches) {
     Chance chance(20'300'107);
@@ -437,7 +434,7 @@ TEST(Claim, HoldsForManyRandomSituationsOfFourBenches) {
 TEST(Claim, HoldsWhileStationAndOtherCuesWantToBeHeardToo) {
     Chance chance(2);
     Waits waits;
-    for (int run = 0; run < 10'000; ++run) {
+    for (int run = 0; run < test::rounds(10'000); ++run) {
         std::vector<Request> requests =
             requestsOf({chance.story(), chance.story(), chance.story(), chance.story()});
         const CueKind others[] = {

@@ -4,6 +4,7 @@
 #include "core/weld/event_codec.h"
 #include "core/weld/fold.h"
 #include "core/weld/verdict.h"
+#include "tests/support/sanitized.h"
 #include "tests/support/story.h"
 
 #include <gtest/gtest.h>
@@ -145,7 +146,8 @@ TEST(Law, TenThousandRandomStreamsFoldToTheLiveWeld) {
     std::map<std::string, int> accepted;
     std::set<std::string> ends;
     int refused = 0;
-    for (std::uint64_t seed = 1; seed <= 10'000; ++seed) {
+    constexpr auto kStreams = static_cast<std::uint64_t>(test::rounds(10'000));
+    for (std::uint64_t seed = 1; seed <= kStreams; ++seed) {
         Stream stream(seed);
         auto weld = open(stream.opening());
         ASSERT_TRUE(weld);
@@ -172,11 +174,11 @@ TEST(Law, TenThousandRandomStreamsFoldToTheLiveWeld) {
     }
     // The streams must have been worth something: every kind got in, every state was an end.
     EXPECT_EQ(ends.size(), std::variant_size_v<State>);
-    EXPECT_GT(refused, 1'000);
+    EXPECT_GT(refused, test::rounds(1'000));
     for (const char* kind :
          {"step_taken_back", "step_backdated", "clock_bridged", "plan_replaced", "value_corrected",
           "weld_closed", "weld_aborted", "pressure_locked", "release_step", "check_overridden"}) {
-        EXPECT_GT(accepted[kind], 20) << kind;
+        EXPECT_GT(accepted[kind], test::rounds(20)) << kind;
     }
 }
 
