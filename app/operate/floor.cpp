@@ -10,6 +10,8 @@
 namespace seamclock {
 namespace {
 
+constexpr Milliseconds kTrialAhead{300}; // more than the horn's own lead
+
 std::int64_t thousandths(double value) {
     return std::llround(value * 1000.0);
 }
@@ -350,8 +352,14 @@ void Floor::leave(int post) {
     emit changed();
 }
 
+void Floor::soundTrial(int post) {
+    m_trial = Trial{at(post).place, now().boot + kTrialAhead};
+    emit changed();
+}
+
 Shift Floor::shift() const {
     Shift shift;
+    shift.trial = m_trial;
     for (int i = 0; i < static_cast<int>(m_posts.size()); ++i) {
         const Weld* found = weld(i);
         if (found == nullptr || !isOpen(found->state)) {

@@ -77,6 +77,8 @@ public:
     /// The bench is free again; its ended weld stays in the log.
     void leave(int post);
 
+    /// Sounds a signal in that bench's pitch, for a person to hear whether it can be heard.
+    void soundTrial(int post);
     /// For the horn: every bench with an open weld.
     Shift shift() const;
     /// Rows of this weld that are not on disk.
@@ -101,6 +103,7 @@ private:
     std::string m_by;
     std::vector<Post> m_posts;
     int m_selected = 0;
+    std::optional<Trial> m_trial;
 };
 
 } // namespace seamclock

@@ -18,6 +18,7 @@ namespace {
 constexpr int kTickMs = 50;
 constexpr Milliseconds kSaid{6'000};
 constexpr Milliseconds kUnsaved{2'000};
+constexpr Milliseconds kTrialEvery{4'000};
 
 /// The white frame of a standing alarm: on half a second, off half a second, and never in the way.
 class StandingFrame : public QWidget {
@@ -322,7 +323,23 @@ void Window::refresh() {
     status.sound = status.soundOk ? tr("sound ok") : tr("no sound");
     status.plain = onField;
     m_strip->show(cells, status);
+    trySound(now);
     alarms(now);
+}
+
+// While a person is asked whether the signal is heard, it sounds every four seconds.
+void Window::trySound(const Instant& now) {
+    const bool asked = m_kind == PageKind::Weld && m_parts.sound != nullptr &&
+                       m_weld->view().layout == WeldView::Layout::Check &&
+                       m_weld->view().drawing.check == QLatin1String("sound_heard");
+    if (!asked) {
+        m_triedAt.reset();
+        return;
+    }
+    if (!m_triedAt || now.boot - *m_triedAt >= kTrialEvery) {
+        m_triedAt = now.boot;
+        m_floor.soundTrial(m_floor.selected());
+    }
 }
 
 void Window::sound() {

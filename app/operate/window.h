@@ -96,6 +96,7 @@ private:
     PageLook look() const;
     void applyLook();
     void sound();
+    void trySound(const Instant& now);
     void alarms(const Instant& now);
     std::vector<std::string> seamsMade() const;
 
@@ -127,6 +128,7 @@ private:
     int m_chosenLine = 0;
     QString m_said;
     Milliseconds m_saidAt{0};
+    std::optional<Milliseconds> m_triedAt; // the signal that a person is asked to hear
     bool m_soundSeen = false;
     bool m_savedSeen = false;
     std::optional<Milliseconds> m_unsavedSince;

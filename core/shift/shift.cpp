@@ -11,6 +11,7 @@ namespace {
 constexpr Milliseconds kTickPeriod{1'000};
 // A late tick would count another second.
 constexpr Milliseconds kTickStale{50};
+constexpr Milliseconds kTrialLasts{3'000};
 
 const ShiftBench* find(const Shift& shift, const std::string& bench) {
     const auto found =
@@ -163,6 +164,26 @@ std::optional<Request> requestFor(
     return out;
 }
 
+namespace {
+
+void addTrial(std::vector<Request>& requests, const Trial& trial, const Instant& now) {
+    const Milliseconds until = trial.onset + kTrialLasts;
+    if (until <= now.boot) {
+        return;
+    }
+    Request asked;
+    asked.id = fmt::format("trial/{}/{}", trial.place, trial.onset.count());
+    asked.code = "trial";
+    asked.sound = Sound::Reminder;
+    asked.place = trial.place;
+    asked.rank = kTickRank; // below everything that means something
+    asked.onset = trial.onset;
+    asked.until = until;
+    requests.push_back(std::move(asked));
+}
+
+} // namespace
+
 ShiftRequests requests(const Shift& shift, const Instant& now, Milliseconds horizon) {
     ShiftRequests out;
     for (const ShiftBench& bench : shift.benches) {
@@ -185,6 +206,9 @@ ShiftRequests requests(const Shift& shift, const Instant& now, Milliseconds hori
         if (auto request = requestFor(cue.kind, 0, std::move(id), cue.onset, cue.until)) {
             out.requests.push_back(*std::move(request));
         }
+    }
+    if (shift.trial && shift.trial->onset <= now.boot + horizon) {
+        addTrial(out.requests, *shift.trial, now);
     }
     return out;
 }

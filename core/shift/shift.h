@@ -30,10 +30,19 @@ struct StationCue {
     bool operator==(const StationCue&) const = default;
 };
 
+/// A sound in a bench's pitch that a person asked to hear. It makes way for every real cue.
+struct Trial {
+    int place = 1;
+    Milliseconds onset{0}; // on the boot clock
+
+    bool operator==(const Trial&) const = default;
+};
+
 struct Shift {
     std::vector<ShiftBench> benches;
     std::vector<StationCue> station;
     bool ticks = true; // each second of changeover
+    std::optional<Trial> trial;
 
     bool operator==(const Shift&) const = default;
 };

@@ -194,5 +194,30 @@ TEST(Shift, TwoBenchesAreHeardWithOneVoice) {
     }
 }
 
+TEST(Shift, SoundsATrialOnceAndLetsEveryRealCueGoFirst) {
+    Story story;
+    story.toSoak();
+    story.waitUntil(story.time().lo + seconds{1});
+    const Instant now = story.now();
+    Shift shift = *withBench(Shift{}, benchAt(2, "b", story.weld()));
+    shift.trial = Trial{2, now.boot + Milliseconds{300}};
+    const auto heard = soundings(shift, {}, now, now.boot + seconds{10}).soundings;
+    const auto trials = std::count_if(
+        heard.begin(), heard.end(), [](const Sounding& one) { return one.code == "trial"; });
+    EXPECT_GE(trials, 1);
+    EXPECT_EQ(heard.front().start, shift.trial->onset);
+    // Its time is over after three seconds: nothing of it is asked for any more.
+    Instant later = now;
+    later.boot += Milliseconds{3'301};
+    for (const Request& request : requests(shift, later, seconds{60}).requests) {
+        EXPECT_NE(request.code, "trial");
+    }
+    const auto asked = requests(shift, now, seconds{60}).requests;
+    for (const Request& request : asked) {
+        EXPECT_TRUE(request.code == "trial" || request.rank < asked.back().rank) << request.code;
+    }
+    EXPECT_EQ(asked.back().code, "trial");
+}
+
 } // namespace
 } // namespace seamclock
