@@ -1,11 +1,10 @@
 // The window program: builds the parts and joins them, nothing else.
-#include "app/sound/horn_link.h"
-
 #include "app/operate/pictures.h"
 #include "app/operate/window.h"
 #include "app/platform/boot_clock.h"
 #include "app/platform/data_folder.h"
 #include "app/platform/resource_folder.h"
+#include "app/sound/horn_link.h"
 #include "app/text/words.h"
 #include "core/log/world.h"
 

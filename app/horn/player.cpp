@@ -70,9 +70,9 @@ void Player::inputEnded(Milliseconds now) {
 
 void Player::replace(const HornSchedule& schedule) {
     m_waiting.clear();
-    m_stands = !schedule.slots.empty();
+    m_stands = !schedule.soundSlots.empty();
     m_bye = false;
-    for (const HornSlot& slot : schedule.slots) {
+    for (const HornSlot& slot : schedule.soundSlots) {
         if (m_begun.find(slot.id) == m_begun.end()) {
             m_waiting.push_back({slot, dueOf(slot)});
         }

@@ -99,13 +99,13 @@ Result<void> readPattern(std::string_view word, HornSlot& out) {
     if (!round) {
         return tl::unexpected(round.error());
     }
-    const int slots = slotCount(*sound, out.place, static_cast<int>(*round));
-    if (slots == 0) {
+    const int soundSlots = slotCount(*sound, out.place, static_cast<int>(*round));
+    if (soundSlots == 0) {
         return fail(
             ErrorCode::OutOfRange,
             fmt::format("{} at bench {} has no round {}", parts[0], out.place, *round));
     }
-    const auto position = number("position", parts[2], 0, slots - 1);
+    const auto position = number("position", parts[2], 0, soundSlots - 1);
     if (!position) {
         return tl::unexpected(position.error());
     }
@@ -161,7 +161,7 @@ Result<ToHorn> readSchedule(const std::vector<std::string_view>& words) {
     if (count > kMostSlots) {
         return fail(
             ErrorCode::OutOfRange,
-            fmt::format("schedule of {} slots; {} at most", count, kMostSlots));
+            fmt::format("schedule of {} soundSlots; {} at most", count, kMostSlots));
     }
     HornSchedule out;
     const auto generation = number("generation", words[1], 0, kMost);
@@ -169,13 +169,13 @@ Result<ToHorn> readSchedule(const std::vector<std::string_view>& words) {
         return tl::unexpected(generation.error());
     }
     out.generation = *generation;
-    out.slots.reserve(count);
+    out.soundSlots.reserve(count);
     for (std::size_t i = 0; i < count; ++i) {
         auto slot = readSlot(&words[2 + i * kWordsOfSlot]);
         if (!slot) {
             return tl::unexpected(slot.error());
         }
-        out.slots.push_back(*std::move(slot));
+        out.soundSlots.push_back(*std::move(slot));
     }
     return ToHorn(std::move(out));
 }
@@ -280,7 +280,7 @@ std::string lineOf(const ToHorn& message) {
         Overloaded{
             [](const HornSchedule& schedule) {
                 std::string out = fmt::format("schedule {}", schedule.generation);
-                for (const HornSlot& slot : schedule.slots) {
+                for (const HornSlot& slot : schedule.soundSlots) {
                     fmt::format_to(
                         std::back_inserter(out), " {} {} {} {} {}/{}/{}/{}", slot.id,
                         slot.start.count(), slot.rank, slot.place, toString(slot.sound), slot.round,

@@ -41,7 +41,7 @@ struct HornSlot {
 
 struct HornSchedule {
     std::int64_t generation = 0;
-    std::vector<HornSlot> slots;
+    std::vector<HornSlot> soundSlots;
 
     bool operator==(const HornSchedule&) const = default;
 };

@@ -79,7 +79,7 @@ void Speaker::forgetOld(const Instant& now) {
     m_heard = std::move(heard);
 }
 
-std::vector<HornSlot> Speaker::slots(const Instant& now) {
+std::vector<HornSlot> Speaker::soundSlots(const Instant& now) {
     std::vector<HornSlot> out;
     const auto standing = idsOf(requests(m_shift, now, Milliseconds{0}).requests);
     for (const Sounding& was : m_history) {
@@ -118,13 +118,13 @@ std::optional<HornSchedule> Speaker::update(const Instant& now) {
         m_ahead.erase(later, m_ahead.end());
     }
     m_changed = false;
-    std::vector<HornSlot> slots = this->slots(now);
-    if (slots == m_sent && !m_whole) {
+    std::vector<HornSlot> soundSlots = this->soundSlots(now);
+    if (soundSlots == m_sent && !m_whole) {
         return std::nullopt;
     }
     m_whole = false;
-    m_sent = slots;
-    return HornSchedule{++m_generation, std::move(slots)};
+    m_sent = soundSlots;
+    return HornSchedule{++m_generation, std::move(soundSlots)};
 }
 
 } // namespace seamclock

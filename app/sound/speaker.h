@@ -32,7 +32,7 @@ public:
 private:
     void remember(Milliseconds now);
     void forgetOld(const Instant& now);
-    std::vector<HornSlot> slots(const Instant& now);
+    std::vector<HornSlot> soundSlots(const Instant& now);
 
     Shift m_shift;
     std::string m_bootId;

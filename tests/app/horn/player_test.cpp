@@ -96,11 +96,12 @@ HornSlot pulse(int place, int position, Milliseconds after) {
 
 // The envelope begins and ends at nothing, so that the outermost samples round to 0: 0.6 ms at
 // most.
-void expectSlots(const std::vector<Stretch>& heard, const std::vector<std::pair<int, int>>& slots) {
-    ASSERT_EQ(heard.size(), slots.size()) << ::testing::PrintToString(heard);
-    for (std::size_t i = 0; i < slots.size(); ++i) {
-        const auto from = std::int64_t{slots[i].first} * kFramesPerMilli;
-        const auto length = std::int64_t{slots[i].second} * kFramesPerMilli;
+void expectSlots(
+    const std::vector<Stretch>& heard, const std::vector<std::pair<int, int>>& soundSlots) {
+    ASSERT_EQ(heard.size(), soundSlots.size()) << ::testing::PrintToString(heard);
+    for (std::size_t i = 0; i < soundSlots.size(); ++i) {
+        const auto from = std::int64_t{soundSlots[i].first} * kFramesPerMilli;
+        const auto length = std::int64_t{soundSlots[i].second} * kFramesPerMilli;
         EXPECT_GE(heard[i].from, from) << i;
         EXPECT_LE(heard[i].from, from + 3) << i;
         EXPECT_LE(heard[i].length, length) << i;
@@ -163,11 +164,11 @@ TEST(Player, DropsACountInThatIsLateByMoreThan150Milliseconds) {
 TEST(Player, NeverDropsAnActNowAndPlaysOnlyTheLatestOfItsRepeats) {
     Ear ear;
     ear.listen(kEpoch + seconds{20});
-    std::vector<HornSlot> slots{actNow(0, Milliseconds{0})};
+    std::vector<HornSlot> soundSlots{actNow(0, Milliseconds{0})};
     for (int round = 1; round < 50; ++round) {
-        slots.push_back(actNow(round, Milliseconds{850 + (round - 1) * 500}));
+        soundSlots.push_back(actNow(round, Milliseconds{850 + (round - 1) * 500}));
     }
-    ear.player.take(HornSchedule{1, slots}, ear.now());
+    ear.player.take(HornSchedule{1, soundSlots}, ear.now());
     ear.beatUntil(kEpoch + Milliseconds{22'100});
     // The first at once; then, with their pause, repeats in the schedule's own rhythm.
     expectSlots(ear.sounds(), {{20'000, 600}, {20'850, 250}, {21'350, 250}, {21'850, 250}});

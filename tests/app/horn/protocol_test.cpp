@@ -39,18 +39,18 @@ TEST(Protocol, ReadsBackEverySlotOfEverySound) {
         for (int place = 0; place <= kMostBenches; ++place) {
             for (int round = 0; round < 4; ++round) {
                 for (int position = 0; position < slotCount(sound, place, round); ++position) {
-                    all.slots.push_back(
+                    all.soundSlots.push_back(
                         {"id", Milliseconds{77}, 1, place, sound, round, position,
                          slotTime(sound, place, round, position).length});
                 }
             }
         }
     }
-    ASSERT_GT(all.slots.size(), 100U);
+    ASSERT_GT(all.soundSlots.size(), 100U);
     const auto read = readToHorn(lineOf(ToHorn(all)));
     ASSERT_TRUE(read) << read.error().detail;
     EXPECT_EQ(*read, ToHorn(all));
-    for (const HornSlot& slot : all.slots) {
+    for (const HornSlot& slot : all.soundSlots) {
         EXPECT_FALSE(toneOf(slot).partials.empty());
     }
     for (const FromHorn& told :
@@ -151,7 +151,7 @@ TEST(Protocol, SurvivesAHundredThousandMangledLines) {
         ++accepted;
         EXPECT_EQ(readToHorn(lineOf(*read)).value_or(HornBye{}), *read);
         if (const auto* const schedule = std::get_if<HornSchedule>(&*read)) {
-            for (const HornSlot& slot : schedule->slots) {
+            for (const HornSlot& slot : schedule->soundSlots) {
                 EXPECT_LE(toneOf(slot).time.length, kLongestSlot);
             }
         }

@@ -18,7 +18,7 @@ Milliseconds dueOf(const Story& story) {
 std::vector<HornSlot> slotsOf(const HornSchedule& schedule, Sound sound) {
     std::vector<HornSlot> out;
     std::copy_if(
-        schedule.slots.begin(), schedule.slots.end(), std::back_inserter(out),
+        schedule.soundSlots.begin(), schedule.soundSlots.end(), std::back_inserter(out),
         [&](const HornSlot& slot) { return slot.sound == sound; });
     return out;
 }
@@ -63,7 +63,7 @@ TEST(Speaker, SchedulesASoaksEndAheadOfTime) {
     EXPECT_EQ(act[1].start, due + Milliseconds{850});
     EXPECT_EQ(act[2].start, due + Milliseconds{1'350});
     std::vector<std::string> ids;
-    for (const HornSlot& slot : schedule.slots) {
+    for (const HornSlot& slot : schedule.soundSlots) {
         ids.push_back(slot.id);
     }
     std::sort(ids.begin(), ids.end());
@@ -82,7 +82,7 @@ TEST(Speaker, GivesAScheduleOnlyWhenSomethingChanged) {
     // Half a minute later the schedule goes half a minute further.
     const auto next = expectUpdate(speaker, at(story, dueOf(story) + seconds{1}));
     EXPECT_GT(next.generation, first.generation);
-    EXPECT_GT(next.slots.back().start, first.slots.back().start + seconds{29});
+    EXPECT_GT(next.soundSlots.back().start, first.soundSlots.back().start + seconds{29});
 }
 
 TEST(Speaker, GoesOnInOneRhythmFromScheduleToSchedule) {
@@ -97,7 +97,7 @@ TEST(Speaker, GoesOnInOneRhythmFromScheduleToSchedule) {
         if (auto schedule = speaker.update(at(story, now))) {
             standing = *std::move(schedule);
         }
-        for (const HornSlot& slot : standing.slots) {
+        for (const HornSlot& slot : standing.soundSlots) {
             const bool known = std::any_of(begun.begin(), begun.end(), [&](const HornSlot& other) {
                 return other.id == slot.id;
             });
@@ -193,8 +193,8 @@ TEST(Speaker, KeepsTheNextSoundOfALongCoolingInTheSchedule) {
     const Instant early = at(story, lock + seconds{100});
     ASSERT_GT((cooling.due - story.time()).lo, seconds{600});
     const auto schedule = expectUpdate(speaker, early);
-    ASSERT_FALSE(schedule.slots.empty());
-    EXPECT_GT(schedule.slots.front().start, early.boot + kSoundAhead);
+    ASSERT_FALSE(schedule.soundSlots.empty());
+    EXPECT_GT(schedule.soundSlots.front().start, early.boot + kSoundAhead);
 }
 
 TEST(Speaker, IsSilentForNobody) {
@@ -203,7 +203,7 @@ TEST(Speaker, IsSilentForNobody) {
     now.bootId = "boot-1";
     now.boot = seconds{100};
     const auto schedule = expectUpdate(speaker, now);
-    EXPECT_TRUE(schedule.slots.empty());
+    EXPECT_TRUE(schedule.soundSlots.empty());
     now.boot += seconds{100};
     EXPECT_FALSE(speaker.update(now)); // nothing new, however late
 }
