@@ -77,7 +77,6 @@ protected:
     SlotButton* m_earlier;
     SlotButton* m_stop;
     SlotButton* m_step;
-
 };
 
 } // namespace seamclock

@@ -132,7 +132,7 @@ void Lamp::paintEvent(QPaintEvent*) {
         return;
     }
     const double height = bottom - top;
-    double numberWidth = box.width() - px(24) - 2 * frame;
+    double numberWidth = box.width() - px(44) - 2 * frame;
     const double largest = px(box.width() > px(kWide) ? kLargestWide : kLargestNumber);
     const double floor = px(kClockFloorUnits) / kCapHeight;
     const double most = std::max(
@@ -152,7 +152,7 @@ void Lamp::paintEvent(QPaintEvent*) {
     fit();
     // margins and then the unit give way before the number falls below its floor
     if (size < floor) {
-        numberWidth += px(14);
+        numberWidth += px(34);
         fit();
     }
     while (size < floor && !m_view.unit.isEmpty() && unitSize > px(36)) {
