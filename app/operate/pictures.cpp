@@ -148,14 +148,10 @@ Result<void> Walk::join(const Picture& picture) {
     const Milliseconds soak = weld()->plan.soak->target;
     go(soak - soak / 2 - seconds(7));
     take(picture, "get-ready");
-    if (const auto done =
-            [&] {
-                go(seconds(7));
-                take(picture, "act-now");
-                go(milliseconds(400));
-                return press();
-            }();
-        !done) {
+    go(seconds(7));
+    take(picture, "act-now");
+    go(milliseconds(400));
+    if (const auto done = press(); !done) {
         return done;
     }
     go(milliseconds(3'400));
@@ -397,8 +393,9 @@ Result<void> Walk::entry(const Picture& picture) {
     tile("entryThickness");
     key("900");
     take(picture, "pad-thickness-refused");
-    m_window.padPage()->ask(m_window.padPage()->task());
-    key("15");
+    const NumberTask thickness = m_window.padPage()->task();
+    m_window.padPage()->ask(thickness);
+    key(QString::number(static_cast<int>(thickness.view.high.value_or(10))));
     take(picture, "pad-thickness");
     if (const auto done = press(); !done) {
         return done;
