@@ -721,6 +721,7 @@ private:
         m_view.cell.sign = Sign::Look;
         m_view.cell.time = tr("joint %1").arg(m_weld.opened().number);
         seam(SeamView::Phase::Look);
+        m_view.seam.beadText = tr("bead");
         m_view.seam.beadNowMm = m_view.seam.beadMm;
         scaleFree();
         lamp(Tone::Act, Mark::Act, tr("Measure"));
@@ -763,7 +764,6 @@ private:
 
     void beadAsked() {
         const BeadDraft& draft = m_context.bead;
-        m_view.seam.beadText = tr("bead");
         NumberFor what = NumberFor::BeadHeight;
         if (!draft.heightUm) {
             m_view.sentence = tr("Measure the bead's height at its worst place.");
@@ -817,6 +817,7 @@ private:
 
     void ended(Tone tone, Mark mark) {
         seam(SeamView::Phase::Look);
+        m_view.seam.beadText.clear();
         m_view.seam.beadNowMm = m_view.seam.beadMm;
         scaleFree();
         lamp(tone, mark, {});

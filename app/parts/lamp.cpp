@@ -3,6 +3,7 @@
 #include <algorithm>
 
 #include <QPainter>
+#include <QRegularExpression>
 
 #include "app/parts/brush.h"
 #include "app/parts/type.h"
@@ -151,7 +152,8 @@ void Lamp::paintEvent(QPaintEvent*) {
     };
     fit();
     // margins and then the unit give way before the number falls below its floor
-    if (size < floor) {
+    const bool word = m_view.number.contains(QRegularExpression(QStringLiteral("\\p{L}")));
+    if (size < floor && !word) {
         numberWidth += px(34);
         fit();
     }
