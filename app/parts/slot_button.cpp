@@ -211,7 +211,7 @@ void SlotButton::paintEvent(QPaintEvent*) {
     painter.setPen(colours.text);
     drawWrapped(
         painter, QRectF(centred(textWide), top, textWide, wrappedHeight(text)),
-        Qt::AlignHCenter | Qt::AlignTop, text, weight);
+        (m_view.tile ? Qt::AlignLeft : Qt::AlignHCenter) | Qt::AlignTop, text, weight);
     if (!m_view.under.isEmpty()) {
         const double underWide = widest(under, kPlainWeight);
         painter.setPen(colours.under);
