@@ -32,7 +32,7 @@ void CardPanel::paintEvent(QPaintEvent*) {
     painter.setRenderHint(QPainter::Antialiasing);
     const bool upright = height() > width();
     const double gap = px(10);
-    const double head = px(92);
+    const double head = px(84);
     QRectF all = rect();
     const QRectF title(0, 0, width(), head);
     panel(painter, title);
@@ -40,17 +40,17 @@ void CardPanel::paintEvent(QPaintEvent*) {
     const double inset = px(20);
     const double inner = width() - 2 * inset;
     drawLine(
-        painter, QRectF(inset, px(8), inner, px(42)), Qt::AlignLeft | Qt::AlignVCenter,
+        painter, QRectF(inset, px(5), inner, px(42)), Qt::AlignLeft | Qt::AlignVCenter,
         m_view.title, fittedSize(m_view.title, px(34), px(22), inner, kWordWeight), kWordWeight);
     painter.setPen(theme().textSoft);
     drawLine(
-        painter, QRectF(inset, px(50), inner, px(34)), Qt::AlignLeft | Qt::AlignVCenter,
+        painter, QRectF(inset, px(45), inner, px(34)), Qt::AlignLeft | Qt::AlignVCenter,
         m_view.under, fittedSize(m_view.under, px(25), px(15), inner, kPlainWeight), kPlainWeight);
     all.setTop(head + gap);
 
     const int columns = upright ? 3 : 6;
     const int rows = upright ? 2 : 1;
-    const double low = upright ? px(150) + px(190) + gap : px(176);
+    const double low = upright ? px(150) + px(190) + gap : px(158);
     const double tall = (all.height() - low - gap - (rows - 1) * gap) / rows;
     const double wide = (all.width() - (columns - 1) * gap) / columns;
     for (int i = 0; i < static_cast<int>(m_view.columns.size()); ++i) {
@@ -113,18 +113,18 @@ void CardPanel::paintColumn(
                 unit, px(unitSize), kLabelWeight);
         }
     };
-    withUnit(0.25, 0.2, column.big, column.bigUnit, 56, 26);
+    withUnit(0.235, 0.2, column.big, column.bigUnit, 54, 26);
     line(0.45, 0.09, column.under, 22, kLabelWeight, theme().textSoft);
     painter.setPen(QPen(theme().hairline, px(1.5)));
     painter.drawLine(
         QPointF(x, box.top() + tall * 0.575),
         QPointF(box.right() - px(14), box.top() + tall * 0.575));
     withUnit(0.61, 0.13, column.scale, column.scaleUnit, 32, 20);
-    line(0.745, 0.1, column.band, 22, kLabelWeight, theme().text);
+    line(0.74, 0.1, column.band, 22, kLabelWeight, theme().text);
     painter.setPen(theme().textSoft);
-    const Wrapped foot = wrapped(column.foot, px(20), px(13), wide, 2, kPlainWeight);
+    const Wrapped foot = wrapped(column.foot, px(20), px(13), wide, 1, kPlainWeight);
     drawWrapped(
-        painter, QRectF(x, box.top() + tall * 0.845, wide, tall * 0.14),
+        painter, QRectF(x, box.top() + tall * 0.855, wide, tall * 0.11),
         Qt::AlignLeft | Qt::AlignVCenter, foot, kPlainWeight);
 }
 

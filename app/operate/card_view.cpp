@@ -41,7 +41,7 @@ QString rechecks(const WeldPlan& plan) {
     for (const Milliseconds at : plan.cooling->rechecks) {
         times << goneText(at);
     }
-    return Card::tr("read at %1").arg(times.join(Card::tr(" and ")));
+    return Card::tr("read at %1").arg(times.join(Card::tr(", ")));
 }
 
 void columns(const WeldPlan& plan, CardView& view) {
@@ -83,7 +83,7 @@ void columns(const WeldPlan& plan, CardView& view) {
          Card::tr("free"),
          {},
          Card::tr("no load"),
-         Card::tr("plate out, faces together")});
+         Card::tr("faces together")});
     view.columns.push_back(
         {Sign::BuildUp, Card::tr("build-up"),
          plan.buildUp ? secondsText(plan.buildUp->target) : kNone, "s", Card::tr("even rise to"),

@@ -53,10 +53,12 @@ void ChoicePage::refresh() {
         if (m_leaves && i == m_perLeaf - 1) {
             tile.look = SlotView::Look::Plain;
             tile.text = tr("More");
+            tile.tile = true;
             tile.under = tr("%1 in all").arg(count);
         } else if (i < shownHere && index < count) {
             const ChoiceView::Choice& choice = m_view.choices[static_cast<std::size_t>(index)];
             tile.text = choice.text;
+            tile.tile = true;
             tile.under = choice.under;
             tile.sign = choice.sign;
             tile.enabled = choice.enabled;
@@ -76,19 +78,23 @@ void ChoicePage::place() {
     put(m_title, QRectF(body.x() + 6, body.y(), body.width() - 12, 70));
     put(m_under, quiet ? QRectF(body.x() + 6, body.y() + 66, body.width() - 12, 46) : QRectF());
     const int columns = frame.portrait ? 1 : 2;
-    constexpr double kTile = 94;
+    constexpr double kLeast = 94;
+    constexpr double kMost = 128;
     constexpr double kGap = 10;
     const double room = body.height() - head;
-    const int rows = std::max(1, static_cast<int>((room + kGap) / (kTile + kGap)));
+    const int rows = std::max(1, static_cast<int>((room + kGap) / (kLeast + kGap)));
     m_perLeaf = std::min(kTiles, rows * columns);
-    m_leaves = static_cast<int>(m_view.choices.size()) > m_perLeaf;
+    const auto count = static_cast<int>(m_view.choices.size());
+    m_leaves = count > m_perLeaf;
+    // few answers are larger ones
+    const int needed = m_leaves ? rows : std::max(1, (count + columns - 1) / columns);
+    const double tile = std::clamp((room - (needed - 1) * kGap) / needed, kLeast, kMost);
     const double width = (body.width() - (columns - 1) * kGap) / columns;
     for (int i = 0; i < kTiles; ++i) {
         const int row = i / columns;
         const int column = i % columns;
         QRectF box(
-            body.x() + column * (width + kGap), body.y() + head + row * (kTile + kGap), width,
-            kTile);
+            body.x() + column * (width + kGap), body.y() + head + row * (tile + kGap), width, tile);
         put(m_tiles[static_cast<std::size_t>(i)], i < m_perLeaf ? box : QRectF());
     }
     placeSlots(frame);

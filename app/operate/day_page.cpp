@@ -34,7 +34,7 @@ void JointRow::paintEvent(QPaintEvent*) {
     const double x = px(76);
     const double wide = width() - x - px(18);
     painter.setPen(theme().text);
-    const QRectF upper(x, px(6), wide, height() * 0.5 - px(4));
+    const QRectF upper(x, px(8), wide, height() * 0.42);
     drawTabular(
         painter, upper, Qt::AlignLeft | Qt::AlignVCenter, m_view.number, px(30), kNumberWeight);
     const double past = tabularWidth(m_view.number, px(30), kNumberWeight) + px(12);
@@ -42,11 +42,11 @@ void JointRow::paintEvent(QPaintEvent*) {
     const double seam = wide - past - clock - px(10);
     drawLine(
         painter, upper.adjusted(past, 0, 0, 0), Qt::AlignLeft | Qt::AlignVCenter, m_view.seam,
-        fittedSize(m_view.seam, px(24), px(13), seam, kLabelWeight), kLabelWeight);
+        fittedSize(m_view.seam, px(24), px(15), seam, kLabelWeight), kLabelWeight);
     painter.setPen(theme().textSoft);
     drawTabular(
         painter, upper, Qt::AlignRight | Qt::AlignVCenter, m_view.time, px(21), kPlainWeight);
-    const QRectF lower(x, height() * 0.5, wide, height() * 0.5 - px(8));
+    const QRectF lower(x, height() * 0.47, wide, height() * 0.49 - px(6));
     const double sign = m_view.remarks ? px(26) : 0;
     if (m_view.remarks) {
         paintSign(
@@ -55,9 +55,11 @@ void JointRow::paintEvent(QPaintEvent*) {
     }
     painter.setPen(m_view.tone == Tone::Late ? theme().tone(Tone::Late).ink : theme().textSoft);
     const double left = sign > 0 ? sign + px(8) : 0;
-    drawLine(
-        painter, lower.adjusted(left, 0, 0, 0), Qt::AlignLeft | Qt::AlignVCenter, m_view.reason,
-        fittedSize(m_view.reason, px(21), px(12), wide - left, kPlainWeight), kPlainWeight);
+    const Wrapped reason = wrapped(
+        m_view.reason, textPx(23), px(13), wide - left, 2, kPlainWeight, lower.height() - px(6));
+    drawWrapped(
+        painter, lower.adjusted(left, 0, 0, 0), Qt::AlignLeft | Qt::AlignVCenter, reason,
+        kPlainWeight);
 }
 
 JointPanel::JointPanel(QWidget* parent) : Part("jointPanel", parent) {}
@@ -184,7 +186,7 @@ void DayPage::showNothing(const QString& why) {
 void DayPage::place() {
     const Frame frame = frameOf(units(), FrameKind::Page, look().mirrored);
     const QRectF body = frame.body;
-    constexpr double kRow = 92;
+    constexpr double kRow = 106;
     constexpr double kGap = 8;
     QRectF list = body;
     QRectF panel = body;
@@ -192,7 +194,7 @@ void DayPage::place() {
         list.setHeight(body.height() * 0.46);
         panel.setTop(list.bottom() + 12);
     } else {
-        list.setWidth(body.width() * 0.335);
+        list.setWidth(body.width() * 0.36);
         panel.setLeft(list.right() + 12);
     }
     m_perLeaf = std::clamp(static_cast<int>((list.height() + kGap) / (kRow + kGap)), 1, kRows);

@@ -40,14 +40,16 @@ EntryPage::EntryPage(QWidget* parent)
 void EntryPage::show(const EntryDraft& draft, const QString& procedure, const QString& trouble) {
     m_title->setText(tr("Which sheets, and how long is the seam?"));
     m_trouble->setText(trouble);
-    const auto tile = [](SlotButton* button, const QString& text, const QString& under,
-                         bool there) {
-        SlotView view;
-        view.text = text;
-        view.under = under;
-        view.look = there ? SlotView::Look::Plain : SlotView::Look::Act;
-        button->show(view);
-    };
+    bool asked = false; // one is blue: the first that is missing
+    const auto tile =
+        [&asked](SlotButton* button, const QString& text, const QString& under, bool there) {
+            SlotView view;
+            view.text = text;
+            view.under = under;
+            view.look = there || asked ? SlotView::Look::Plain : SlotView::Look::Act;
+            asked = asked || !there;
+            button->show(view);
+        };
     const auto number = [](const std::optional<double>& value, const QString& unit) {
         return value ? numberText(*value, *value == static_cast<int>(*value) ? 0 : 1) + " " + unit
                      : tr("Type it in");

@@ -10,6 +10,7 @@ constexpr double kGap = 10;
 constexpr double kStrip = 90;
 constexpr double kTop = 12;
 constexpr double kTarget = 90; // 15 mm
+constexpr double kMarker = 13; // the ribbon's, above its pieces
 
 void mirror(QRectF& box, double width) {
     box.moveLeft(width - box.right());
@@ -21,13 +22,16 @@ void landscape(Frame& frame, double width, double height, FrameKind kind) {
     const double ribbon = low ? 48 : 56;
     const double slotTop = height - kOuter - slot;
     const double ribbonTop = slotTop - (low ? 14 : 24) - ribbon;
-    const double sentence = low ? 72 : 84;
-    const double rowTop = kTop + kStrip + 12;
-    const double rowBottom = ribbonTop - sentence - 8;
+    const double bannerTop = slotTop - (low ? 4 : 12) - kTarget;
+    const double sentence = low ? 54 : 70;
+    const double rowTop = kTop + kStrip + (low ? 6 : 12);
+    const double rowBottom = bannerTop - sentence - (low ? 2 : 0);
     const double inner = width - 2 * kOuter;
     frame.body = {kOuter, rowTop, inner, slotTop - 14 - rowTop};
-    frame.sentence = {kOuter + 6, rowBottom, inner - 12, ribbonTop - rowBottom};
-    frame.ribbon = {kOuter, ribbonTop, inner, ribbon};
+    frame.sentence = {kOuter + 6, rowBottom, inner - 12, bannerTop - rowBottom};
+    frame.ribbon = {kOuter, ribbonTop - kMarker, inner, ribbon + kMarker + 2};
+    frame.checks = {kOuter, ribbonTop - 4, inner, ribbon + 8};
+    frame.banner = {kOuter, bannerTop, inner, kTarget};
     const double row = rowBottom - rowTop;
     const double lamp = inner * (kind == FrameKind::Cooling ? 0.51 : 0.359);
     const double scale = kind == FrameKind::Check ? 0 : std::max(196.0, inner * 0.157);
@@ -48,7 +52,7 @@ void landscape(Frame& frame, double width, double height, FrameKind kind) {
     }
     const double earlier = std::max(kTarget + 14, rest * 0.19);
     const double both = rest - earlier - 2 * kGap;
-    const double back = both * (field ? 0.5 : 0.43);
+    const double back = both * (field ? 0.5 : 0.47);
     frame.back = {kOuter, slotTop, back, slot};
     frame.earlier = {kOuter + back + kGap, slotTop, earlier, slot};
     frame.stop = {frame.earlier.right() + kGap, slotTop, both - back, slot};
@@ -65,12 +69,14 @@ void upright(Frame& frame, double width, double height, FrameKind kind) {
     frame.lamp = {kOuter, rowTop, inner, lamp};
     frame.sentence = {kOuter + 6, rowTop + lamp + 4, inner - 12, 130};
     const double pictureTop = frame.sentence.bottom() + 6;
-    const double row = ribbonTop - 16 - pictureTop;
+    const double row = ribbonTop - kMarker - 6 - pictureTop;
     const double scale = kind == FrameKind::Check ? 0 : 196;
     frame.scale = {kOuter, pictureTop, scale, row};
     const double left = scale > 0 ? kOuter + scale + 12 : kOuter;
     frame.picture = {left, pictureTop, width - kOuter - left, row};
-    frame.ribbon = {kOuter, ribbonTop, inner, 52};
+    frame.ribbon = {kOuter, ribbonTop - kMarker, inner, 52 + kMarker + 2};
+    frame.checks = {kOuter, ribbonTop - 4, inner, 56};
+    frame.banner = {kOuter, stepTop - 8 - kTarget, inner, kTarget};
     frame.step = {kOuter, stepTop, inner, 96};
     if (kind == FrameKind::Page || kind == FrameKind::Pad) {
         const double half = (inner - kGap) / 2;

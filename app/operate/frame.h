@@ -16,7 +16,9 @@ struct Frame {
     QRectF picture;
     QRectF lamp;
     QRectF sentence;
-    QRectF ribbon;
+    QRectF ribbon; // with room above for its marker
+    QRectF checks; // in its place while a weld is prepared
+    QRectF banner; // of an alarm: over the ribbon, never over sentence or slots
     QRectF back;
     QRectF earlier; // "4 s ago", beside take-back
     QRectF stop;

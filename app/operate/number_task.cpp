@@ -102,7 +102,12 @@ NumberTask numberTask(const Weld& weld, NumberFor what, const QString& letter) {
         view.below = Number::tr("low");
         view.above = Number::tr("high");
         task.decimals = std::max(decimalsOf(scale.divisionMilli), 1);
-        ends(task, task.decimals);
+        // as the scale's own panel shows its band: never wider than it is
+        view.lowText = lowEndText(scale.joining.lowMilli, scale.divisionMilli);
+        view.highText = highEndText(scale.joining.highMilli, scale.divisionMilli);
+        view.targetText = readingText(scale.joining.setMilli, scale.divisionMilli);
+        view.allowed =
+            Number::tr("allowed %1 to %2 %3").arg(view.lowText, view.highText, view.unit);
         break;
     case NumberFor::BeadHeight:
         view.title = Number::tr("Bead height");
@@ -212,7 +217,7 @@ NumberShown shown(const NumberTask& task, const QString& typed, QChar decimalSig
         out.sentence = Number::tr("%1 is outside %2.").arg(withUnit, task.view.allowed);
     } else if (low) {
         out.sentence =
-            Number::tr("%1 is below %2. Keep it, then turn up.").arg(withUnit, task.view.lowText);
+            Number::tr("%1 is below %2. Keep it, turn up.").arg(withUnit, task.view.lowText);
     } else if (high) {
         out.sentence =
             Number::tr("%1 is above %2 %3.").arg(withUnit, task.view.highText, task.view.unit);

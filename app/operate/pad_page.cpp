@@ -1,6 +1,7 @@
 #include "app/operate/pad_page.h"
 
 #include <QLocale>
+#include <algorithm>
 
 namespace seamclock {
 namespace {
@@ -56,7 +57,8 @@ void PadPage::place() {
     QRectF left = body;
     QRectF right = body;
     if (frame.portrait) {
-        left.setHeight(body.height() * 0.42);
+        // four rows of keys of 15 mm; the field has what they leave
+        left.setHeight(body.height() - 12 - std::max(4 * 90.0 + 3 * 13, body.height() * 0.44));
         right.setTop(left.bottom() + 12);
     } else {
         left.setWidth(body.width() * 0.513);
@@ -67,7 +69,7 @@ void PadPage::place() {
             right.moveLeft(width - right.right());
         }
     }
-    const double sentence = frame.portrait ? 64 : 84;
+    const double sentence = frame.portrait ? 72 : 96;
     put(m_sentence, QRectF(left.x() + 6, left.bottom() - sentence, left.width() - 12, sentence));
     left.setHeight(left.height() - sentence);
     put(m_field, left);

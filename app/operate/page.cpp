@@ -3,6 +3,8 @@
 #include "app/parts/type.h"
 
 #include <QPainter>
+#include <QRegularExpression>
+#include <algorithm>
 
 namespace seamclock {
 
@@ -25,11 +27,15 @@ void Sentence::paintEvent(QPaintEvent*) {
     QPainter painter(this);
     painter.setRenderHint(QPainter::Antialiasing);
     painter.setPen(m_quiet ? theme().textSoft : theme().text);
-    const double wanted = m_quiet ? px(26) : px(42);
-    const double floor = m_quiet ? px(19) : px(26);
-    const int most = height() > wanted * 1.9 ? (m_quiet ? 3 : 2) : 1;
+    // room for descenders, of one line and of two
+    const double wanted = std::min(m_quiet ? textPx(26) : textPx(42), height() * 0.82);
+    const double floor = m_quiet ? px(15) : px(18);
+    const int most = m_quiet ? 3 : 2;
     const QFont::Weight weight = m_quiet ? kPlainWeight : kSentenceWeight;
-    const Wrapped lines = wrapped(m_text, wanted, floor, width(), most, weight);
+    static const QRegularExpression kUnit(QStringLiteral("(\\d) (mm|s|°C|N)\\b"));
+    QString text = m_text; // a number stays on its unit's line
+    text.replace(kUnit, QStringLiteral("\\1\u00a0\\2"));
+    const Wrapped lines = wrapped(text, wanted, floor, width(), most, weight, height() * 0.8);
     drawWrapped(painter, rect(), Qt::AlignLeft | Qt::AlignVCenter, lines, weight);
 }
 

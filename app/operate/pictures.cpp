@@ -2,11 +2,13 @@
 
 #include "app/text/words.h"
 #include "core/log/world.h"
+#include "core/weld/verdict.h"
 
 #include <QCoreApplication>
 #include <QDir>
 #include <QPixmap>
 #include <QTemporaryDir>
+#include <mutex>
 
 namespace seamclock {
 namespace {
@@ -59,6 +61,12 @@ Result<void> Walk::press() {
     return {};
 }
 
+void Walk::take(const Picture& picture, const QString& name) {
+    if (picture) {
+        picture(name);
+    }
+}
+
 void Walk::key(const QString& digits) {
     for (const QChar digit : digits) {
         m_window.padPage()->pad()->type(digit);
@@ -79,8 +87,7 @@ Result<void> Walk::prepare(const Picture& picture) {
             if (platePlacesRead(*now) == 1 && picture) {
                 key(QString::number(static_cast<int>(*task.view.high) + 5));
                 picture("pad-too-hot");
-                m_window.padPage()->pad()->setText({});
-                m_window.padPage()->ask(task);
+                m_window.padPage()->ask(NumberTask(task));
             }
             key(QString::number(static_cast<int>(value) + 1));
             if (platePlacesRead(*now) == 1 && picture) {
@@ -103,64 +110,76 @@ Result<void> Walk::prepare(const Picture& picture) {
     return refused("preparation did not end");
 }
 
-Result<void> Walk::goodWeld(const Picture& picture) {
-    const auto step = [&](const QString& name, Milliseconds wait) -> Result<void> {
-        go(wait);
-        picture(name);
-        return press();
-    };
-    picture("seams");
+// Presses the step after a picture of it.
+Result<void> Walk::shown(const QString& name, Milliseconds wait, const Picture& picture) {
+    go(wait);
+    take(picture, name);
+    return press();
+}
+
+Result<void> Walk::begin(const Picture& picture) {
+    take(picture, "seams");
     m_window.openNextCard();
-    picture("card");
+    take(picture, "card");
     if (const auto done = press(); !done) {
         return done;
     }
-    if (const auto done = prepare(picture); !done) {
-        return done;
-    }
-    if (const auto done = step("ready", seconds(6)); !done) {
+    return prepare(picture);
+}
+
+Result<void> Walk::heat(const Picture& picture) {
+    if (const auto done = shown("ready", seconds(6), picture); !done) {
         return done;
     }
     go(seconds(12));
-    picture("align");
-    if (const auto done = step("align-asked", seconds(50)); !done) {
+    take(picture, "align");
+    if (const auto done = shown("align-asked", seconds(50), picture); !done) {
         return done;
     }
     const Milliseconds soak = weld()->plan.soak->target;
-    go(soak / 2);
-    picture("soak");
+    go(seconds(3));
+    take(picture, "soak-pressed");
+    go(soak / 2 - seconds(3));
+    take(picture, "soak");
+    return {};
+}
+
+Result<void> Walk::join(const Picture& picture) {
+    const Milliseconds soak = weld()->plan.soak->target;
     go(soak - soak / 2 - seconds(7));
-    picture("get-ready");
+    take(picture, "get-ready");
     go(seconds(7));
-    picture("act-now");
+    take(picture, "act-now");
     go(milliseconds(400));
     if (const auto done = press(); !done) {
         return done;
     }
     go(milliseconds(3'400));
-    picture("changeover");
+    take(picture, "changeover");
     go(milliseconds(1'200));
     if (const auto done = press(); !done) {
         return done;
     }
     go(weld()->plan.buildUp->target * 6 / 10);
-    picture("build-up");
+    take(picture, "build-up");
     go(weld()->plan.buildUp->target * 3 / 10);
     if (const auto done = press(); !done) {
         return done;
     }
-    if (const auto done = step("lock", milliseconds(1'500)); !done) {
-        return done;
-    }
+    return shown("lock", milliseconds(1'500), picture);
+}
+
+Result<void> Walk::finish(const Picture& picture) {
     const std::vector<Milliseconds> rechecks = weld()->plan.cooling->rechecks;
     const Milliseconds cooling = weld()->plan.cooling->atLeast;
     Milliseconds gone(0);
     for (std::size_t i = 0; i < rechecks.size(); ++i) {
-        go(rechecks[i] * 2 / 3 - gone * 2 / 3);
-        picture(QString("cooling-%1").arg(i + 1));
-        go(rechecks[i] + seconds(4) - gone - (rechecks[i] * 2 / 3 - gone * 2 / 3));
+        const Milliseconds part = rechecks[i] * 2 / 3 - gone * 2 / 3;
+        go(part);
+        take(picture, QString("cooling-%1").arg(i + 1));
+        go(rechecks[i] + seconds(4) - gone - part);
         gone = rechecks[i] + seconds(4);
-        picture(QString("reading-due-%1").arg(i + 1));
+        take(picture, QString("reading-due-%1").arg(i + 1));
         if (const auto done = press(); !done) {
             return done;
         }
@@ -169,30 +188,30 @@ Result<void> Walk::goodWeld(const Picture& picture) {
         const std::int64_t read =
             low ? scale.joining.lowMilli / 1000 * 1000 - 1000 : scale.joining.setMilli;
         key(QString::number(static_cast<double>(read) / 1000.0));
-        picture(low ? "pad-reading-low" : "pad-reading");
+        take(picture, low ? "pad-reading-low" : "pad-reading");
         if (const auto done = press(); !done) {
             return done;
         }
         if (low) {
-            if (const auto done = step("reading-low", seconds(5)); !done) {
+            if (const auto done = shown("reading-low", seconds(5), picture); !done) {
                 return done;
             }
             gone += seconds(5);
         }
     }
     go(cooling - gone + seconds(2));
-    picture("cooling-done");
+    take(picture, "cooling-done");
     if (const auto done = press(); !done) {
         return done;
     }
     const std::size_t releases = weld()->plan.releaseOrder.size();
     for (std::size_t i = 0; i < releases; ++i) {
-        if (const auto done = step(QString("release-%1").arg(i + 1), seconds(5)); !done) {
+        if (const auto done = shown(QString("release-%1").arg(i + 1), seconds(5), picture); !done) {
             return done;
         }
     }
     go(seconds(5));
-    picture("look-at-bead");
+    take(picture, "look-at-bead");
     const char* const values[] = {"4.2", "9.5", "0.8", "0.4"};
     for (const char* value : values) {
         if (m_window.page() != PageKind::Pad) {
@@ -206,12 +225,37 @@ Result<void> Walk::goodWeld(const Picture& picture) {
             return done;
         }
     }
-    if (const auto done = step("save", seconds(3)); !done) {
+    if (const auto done = shown("save", seconds(3), picture); !done) {
         return done;
     }
     go(seconds(1));
-    picture("saved");
+    take(picture, "saved");
     return {};
+}
+
+Result<void> Walk::goodWeld(const Picture& picture) {
+    auto done = begin(picture);
+    if (done) {
+        done = heat(picture);
+    }
+    if (done) {
+        done = join(picture);
+    }
+    return done ? finish(picture) : done;
+}
+
+Result<void> Walk::toSoak() {
+    auto done = begin({});
+    return done ? heat({}) : done;
+}
+
+Result<void> Walk::toCooling() {
+    auto done = toSoak();
+    if (done) {
+        done = join({});
+    }
+    go(minutes(3));
+    return done;
 }
 
 Result<void> Walk::lateWeld(int post, const Picture& picture) {
@@ -226,27 +270,28 @@ Result<void> Walk::lateWeld(int post, const Picture& picture) {
         return done;
     }
     go(seconds(5));
+    take(picture, "not-saved");
     if (const auto done = press(); !done) {
         return done;
     }
     const Milliseconds slow = weld()->plan.alignLate.value_or(weld()->plan.soak->target);
     go(slow + seconds(10));
-    picture("align-late");
+    take(picture, "align-late");
     if (const auto done = press(); !done) {
         return done;
     }
     go(weld()->plan.soak->high + seconds(6));
-    picture("soak-late");
+    take(picture, "soak-late");
     if (const auto done = press(); !done) {
         return done;
     }
     go(*weld()->plan.changeoverMax + milliseconds(2'400));
-    picture("changeover-late");
+    take(picture, "changeover-late");
     if (const auto done = press(); !done) {
         return done;
     }
     go(weld()->plan.buildUp->high + seconds(1));
-    picture("build-up-late");
+    take(picture, "build-up-late");
     if (const auto done = press(); !done) {
         return done;
     }
@@ -255,21 +300,112 @@ Result<void> Walk::lateWeld(int post, const Picture& picture) {
         return done;
     }
     go(seconds(3));
-    picture("after-the-lock");
+    take(picture, "after-the-lock");
     return {};
 }
 
 Result<void> Walk::others(const Picture& picture) {
+    // The late weld's reasons, then its cooling.
+    for (int i = 0; i < 6 && !reasonsOwed(*weld()).empty(); ++i) {
+        if (const auto done = press(); !done) {
+            return done;
+        }
+        go(seconds(12));
+    }
+    take(picture, "no-sound");
     emit m_window.currentPage()->slotPressed(SlotPlace::Stop);
     m_window.refresh();
-    picture("stop");
+    take(picture, "take-out-early");
     emit m_window.currentPage()->slotPressed(SlotPlace::Stop);
+    const Preferences before = m_window.preferences();
+    Preferences other = before;
+    other.mirrored = !before.mirrored;
+    m_window.setPreferences(other);
+    take(picture, "other-hand");
+    other = before;
+    for (const double text : {1.5, 2.0}) {
+        other.text = text;
+        m_window.setPreferences(other);
+        take(picture, QString("text-%1").arg(qRound(text * 100)));
+    }
+    m_window.setPreferences(before);
+    if (const auto done = finish({}); !done) {
+        return done;
+    }
+    if (const auto done = press(); !done) { // the bench is free
+        return done;
+    }
+    return stoppedWeld(picture);
+}
+
+Result<void> Walk::stoppedWeld(const Picture& picture) {
+    m_window.openNextCard();
+    if (const auto done = press(); !done) {
+        return done;
+    }
+    emit m_window.currentPage()->slotPressed(SlotPlace::Stop); // the first check
+    m_window.refresh();
+    take(picture, "check-left-out");
+    emit m_window.currentPage()->slotPressed(SlotPlace::Stop);
+    if (const auto done = prepare({}); !done) {
+        return done;
+    }
+    if (const auto done = heat({}); !done) {
+        return done;
+    }
+    emit m_window.currentPage()->slotPressed(SlotPlace::Stop);
+    m_window.refresh();
+    take(picture, "stop");
+    emit m_window.choicePage()->chosen(0);
+    go(seconds(1));
+    take(picture, "stopped");
     m_window.openMenu();
     m_window.refresh();
-    picture("menu");
+    take(picture, "menu");
     m_window.openDay();
     m_window.refresh();
-    picture("day");
+    take(picture, "day");
+    if (auto* row = m_window.currentPage()->findChild<JointRow*>("joint1")) {
+        emit row->pressed();
+        m_window.refresh();
+        take(picture, "day-out-of-limits");
+    }
+    emit m_window.currentPage()->slotPressed(SlotPlace::Step);
+    if (const auto done = press(); !done) {
+        return done;
+    }
+    return entry(picture);
+}
+
+Result<void> Walk::entry(const Picture& picture) {
+    emit m_window.currentPage()->slotPressed(SlotPlace::Stop); // another seam
+    m_window.refresh();
+    take(picture, "entry");
+    const auto tile = [this](const char* name) {
+        if (auto* button = m_window.currentPage()->findChild<SlotButton*>(name)) {
+            emit button->pressed();
+        }
+        m_window.refresh();
+    };
+    tile("entryProcedure");
+    take(picture, "procedures");
+    emit m_window.choicePage()->chosen(0);
+    tile("entryThickness");
+    key("900");
+    take(picture, "pad-thickness-refused");
+    const NumberTask thickness = m_window.padPage()->task();
+    m_window.padPage()->ask(thickness);
+    key(QString::number(static_cast<int>(thickness.view.high.value_or(10))));
+    take(picture, "pad-thickness");
+    if (const auto done = press(); !done) {
+        return done;
+    }
+    tile("entryLength");
+    key("600");
+    if (const auto done = press(); !done) {
+        return done;
+    }
+    take(picture, "entry-whole");
     return {};
 }
 
@@ -295,41 +431,52 @@ std::vector<Shape> shapesOf(const QStringList& wanted) {
     return chosen;
 }
 
-/// One weld's course in one look, from a log of its own that is thrown away.
-Result<void> paintOne(
-    const PictureOptions& options, const std::vector<ProcedureDocument>& procedures, const Job& job,
-    const Shape& shape, ThemeKind theme, const QString& themeName, QStringList& written) {
-    QTemporaryDir scratch;
-    VirtualClock clock(demoMorning());
-    auto writer =
-        LogWriter<Practice>::open(scratch.filePath("pictures.seamlog").toStdString(), clock);
-    if (!writer) {
-        return tl::unexpected<Error>(writer.error());
-    }
-    auto session = Session<Practice>::start(*writer, clock);
-    if (!session) {
-        return tl::unexpected<Error>(session.error());
-    }
-    Floor floor(*session, *writer, clock, procedures, job.operatorId);
-    for (const JobSeam& seam : job.seams) {
-        const auto bench = readBenchFile(seam.benchFile);
-        if (!bench) {
-            return tl::unexpected<Error>(bench.error());
-        }
-        static_cast<void>(floor.addBench(*bench)); // there already: another seam's
-    }
-    Preferences preferences;
-    preferences.theme = theme;
-    preferences.dpi = shape.dpi;
-    preferences.pedalKey = Qt::Key_F9;
-    WindowParts parts{floor,  *writer, job.seams, preferences, scratch.filePath("settings.ini"),
-                      nullptr};
-    Window window(std::move(parts));
-    window.resize(shape.size);
-    window.QWidget::show();
-    QString trouble;
+/// A horn that is there, or not.
+class PaintedSound : public SoundLink {
+public:
+    void show(const Shift&) override {}
+    bool soundOk() const override { return m_ok; }
+    void setOk(bool ok) { m_ok = ok; }
+
+private:
+    bool m_ok = true;
+};
+
+/// What one look of the screens needs besides the window.
+struct Studio {
+    const PictureOptions& options;
+    const std::vector<ProcedureDocument>& procedures;
+    const Job& job;
+    Shape shape;
+    ThemeKind theme = ThemeKind::Dark;
+    QString themeName;
+    QTemporaryDir scratch{};
+    PaintedSound sound{};
     int count = 0;
-    const auto picture = [&](const QString& name) {
+    QString trouble{};
+
+    QString log(const QString& name) const { return scratch.filePath(name + ".seamlog"); }
+
+    Result<void> addBenches(Floor& floor) const {
+        for (const JobSeam& seam : job.seams) {
+            const auto bench = readBenchFile(seam.benchFile);
+            if (!bench) {
+                return tl::unexpected<Error>(bench.error());
+            }
+            static_cast<void>(floor.addBench(*bench)); // there already: another seam's
+        }
+        return {};
+    }
+
+    WindowParts parts(Floor& floor, LogWriterBase& writer) {
+        Preferences preferences;
+        preferences.theme = theme;
+        preferences.dpi = shape.dpi;
+        preferences.pedalKey = Qt::Key_F9;
+        return {floor, writer, job.seams, preferences, scratch.filePath("settings.ini"), &sound};
+    }
+
+    void keep(Window& window, const QString& name, QStringList& written) {
         window.refresh();
         QCoreApplication::processEvents();
         const QString file = QDir(options.folder)
@@ -337,24 +484,133 @@ Result<void> paintOne(
                                                .arg(shape.name, themeName)
                                                .arg(++count, 2, 10, QLatin1Char('0'))
                                                .arg(name));
-        if (!window.grab().save(file, "PNG")) {
+        if (window.grab().save(file, "PNG")) {
+            written << file;
+        } else if (trouble.isEmpty()) {
             trouble = file;
-            return;
         }
-        written << file;
+    }
+};
+
+/// Two welds, one good and one late, a stopped one, and the pages beside them.
+Result<void> paintCourse(Studio& studio, QStringList& written) {
+    VirtualClock clock(demoMorning());
+    // While it is held, the log's writer waits: that is how rows stand unsaved on a picture.
+    std::mutex gate;
+    LogWriterOptions logOptions;
+    logOptions.changed = [&gate] { const std::lock_guard<std::mutex> passing(gate); };
+    auto writer = LogWriter<Practice>::open(studio.log("course").toStdString(), clock, logOptions);
+    if (!writer) {
+        return tl::unexpected<Error>(writer.error());
+    }
+    auto session = Session<Practice>::start(*writer, clock);
+    if (!session) {
+        return tl::unexpected<Error>(session.error());
+    }
+    std::unique_lock<std::mutex> held(gate, std::defer_lock);
+    Floor floor(*session, *writer, clock, studio.procedures, studio.job.operatorId);
+    if (const auto added = studio.addBenches(floor); !added) {
+        return added;
+    }
+    Window window(studio.parts(floor, *writer));
+    window.resize(studio.shape.size);
+    window.QWidget::show();
+    const bool whole = !studio.options.onlyOperator;
+    const auto picture = [&](const QString& name) {
+        if (!held.owns_lock()) {
+            static_cast<void>(writer->flush()); // a picture of what is on disk
+        }
+        studio.sound.setOk(name != "no-sound");
+        studio.keep(window, name, written);
+        studio.sound.setOk(true);
+        if (name == "saved" && whole) {
+            held.lock();
+        } else if (name == "not-saved" && held.owns_lock()) {
+            held.unlock();
+        }
     };
     Walk walk(window, floor, clock);
     auto done = walk.goodWeld(picture);
-    if (done && !options.onlyOperator) {
+    if (done && whole) {
         done = walk.lateWeld(1, picture);
     }
-    if (done && !options.onlyOperator) {
+    if (done && whole) {
         done = walk.others(picture);
     }
-    if (!trouble.isEmpty()) {
+    return done;
+}
+
+/// The screen after the power came back, of a weld that stood in soak or in cooling.
+Result<void> paintAfterCut(Studio& studio, bool cooling, QStringList& written) {
+    const QString name = cooling ? "power-was-off-in-cooling" : "power-was-off-before-lock";
+    const std::string log = studio.log(name).toStdString();
+    Instant back = demoMorning();
+    {
+        VirtualClock clock(back);
+        auto writer = LogWriter<Practice>::open(log, clock);
+        if (!writer) {
+            return tl::unexpected<Error>(writer.error());
+        }
+        auto session = Session<Practice>::start(*writer, clock);
+        if (!session) {
+            return tl::unexpected<Error>(session.error());
+        }
+        Floor floor(*session, *writer, clock, studio.procedures, studio.job.operatorId);
+        if (const auto added = studio.addBenches(floor); !added) {
+            return added;
+        }
+        Window window(studio.parts(floor, *writer));
+        window.resize(studio.shape.size);
+        window.QWidget::show();
+        Walk walk(window, floor, clock);
+        if (const auto done = cooling ? walk.toCooling() : walk.toSoak(); !done) {
+            return done;
+        }
+        if (const auto flushed = writer->flush(); !flushed) {
+            return flushed;
+        }
+        back = clock.now();
+    }
+    back.boot = seconds(35);
+    back.bootId = "practice:0b7e2c55-61f4-4d2b-9a40-c1d7a5e93b02";
+    back.utc += seconds(42);
+    VirtualClock clock(back);
+    auto writer = LogWriter<Practice>::open(log, clock);
+    if (!writer) {
+        return tl::unexpected<Error>(writer.error());
+    }
+    auto session = Session<Practice>::start(*writer, clock);
+    if (!session) {
+        return tl::unexpected<Error>(session.error());
+    }
+    Floor floor(*session, *writer, clock, studio.procedures, studio.job.operatorId);
+    auto taken = studio.addBenches(floor);
+    if (taken) {
+        taken = floor.takeUpFound();
+    }
+    if (!taken) {
+        return taken;
+    }
+    Window window(studio.parts(floor, *writer));
+    window.resize(studio.shape.size);
+    window.QWidget::show();
+    static_cast<void>(writer->flush());
+    studio.keep(window, name, written);
+    return {};
+}
+
+Result<void> paintOne(Studio& studio, QStringList& written) {
+    auto done = paintCourse(studio, written);
+    if (done && !studio.options.onlyOperator) {
+        done = paintAfterCut(studio, false, written);
+    }
+    if (done && !studio.options.onlyOperator) {
+        done = paintAfterCut(studio, true, written);
+    }
+    if (!studio.trouble.isEmpty()) {
         return fail(
             ErrorCode::NotWritten,
-            "the picture \"" + trouble.toStdString() +
+            "the picture \"" + studio.trouble.toStdString() +
                 "\" can't be written; allowed: a folder that can be written");
     }
     return done;
@@ -381,7 +637,8 @@ paintPictures(const PictureOptions& options, const std::vector<ProcedureDocument
             if (!options.themes.isEmpty() && !options.themes.contains(name)) {
                 continue;
             }
-            const auto painted = paintOne(options, procedures, *job, shape, theme, name, written);
+            Studio studio{options, procedures, *job, shape, theme, name};
+            const auto painted = paintOne(studio, written);
             if (!painted) {
                 return tl::unexpected<Error>(painted.error());
             }

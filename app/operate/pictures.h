@@ -24,10 +24,22 @@ public:
     Result<void> goodWeld(const Picture& picture);
     /// A weld whose soak, changeover and build-up are late, on bench `post`, to its cooling.
     Result<void> lateWeld(int post, const Picture& picture);
-    /// What stands beside a weld: day's list, menu, entry, a stop.
+    /// What stands beside a weld, after the late one: its cooling, reasons, the other hand, larger
+    /// words, a stopped weld, menu, day's list and entry.
     Result<void> others(const Picture& picture);
+    /// The first part of a weld, without pictures.
+    Result<void> toSoak();
+    Result<void> toCooling();
 
 private:
+    static void take(const Picture& picture, const QString& name);
+    Result<void> shown(const QString& name, Milliseconds wait, const Picture& picture);
+    Result<void> begin(const Picture& picture);
+    Result<void> heat(const Picture& picture);
+    Result<void> join(const Picture& picture);
+    Result<void> finish(const Picture& picture);
+    Result<void> stoppedWeld(const Picture& picture);
+    Result<void> entry(const Picture& picture);
     Result<void> press();
     void key(const QString& digits);
     void go(Milliseconds gap);

@@ -4,6 +4,7 @@
 #include "app/parts/type.h"
 
 #include <QPainter>
+#include <algorithm>
 
 namespace seamclock {
 
@@ -43,6 +44,14 @@ void StripBar::show(const std::vector<StripCellView>& cells, const StatusView& s
     }
 }
 
+QRect StripBar::benchesPlace() const {
+    const QRect status = m_status->geometry();
+    const int gap = static_cast<int>(8 * m_look.metrics.perUnit);
+    return m_look.mirrored
+               ? QRect(status.right() + 1 + gap, 0, width() - status.width() - gap, height())
+               : QRect(0, 0, status.left() - gap, height());
+}
+
 void StripBar::resizeEvent(QResizeEvent*) {
     place();
 }
@@ -59,7 +68,7 @@ void StripBar::place() {
     const double room = width() - status - gap;
     const double share = there > 0 ? (room - (there - 1) * gap) / there : room;
     // One bench does not need the whole width.
-    const double cell = std::min(share, 480 * k);
+    const double cell = there == 1 ? std::min(share, 480 * k) : share;
     const double start = m_look.mirrored ? status + gap : 0;
     double x = start;
     for (StripCell* one : m_cells) {
@@ -89,7 +98,7 @@ void AlarmBanner::paintEvent(QPaintEvent*) {
     painter.setPen(Qt::NoPen);
     painter.setBrush(field.field);
     painter.drawRoundedRect(rect(), px(12), px(12));
-    const double mark = height() * 0.7;
+    const double mark = std::min(height() * 0.7, px(56));
     paintMark(
         painter, QRectF(px(14), (height() - mark) / 2, mark, mark), Mark::Trouble, field.on,
         theme());
@@ -98,11 +107,11 @@ void AlarmBanner::paintEvent(QPaintEvent*) {
         m_button.isEmpty() ? 0 : textWidth(m_button, px(30), kWordWeight) + px(24);
     const double x = px(24) + mark;
     const QRectF text(x, 0, width() - x - button - px(14), height());
-    drawLine(
-        painter, text, Qt::AlignLeft | Qt::AlignVCenter, m_text,
-        fittedSize(m_text, px(32), px(15), text.width(), kSentenceWeight), kSentenceWeight);
+    const Wrapped words =
+        wrapped(m_text, px(34), px(15), text.width(), 2, kSentenceWeight, text.height() - px(18));
+    drawWrapped(painter, text, Qt::AlignLeft | Qt::AlignVCenter, words, kSentenceWeight);
     if (!m_button.isEmpty()) {
-        const QRectF edge(width() - button - px(10), px(7), button, height() - px(14));
+        const QRectF edge(width() - button - px(12), px(12), button, height() - px(24));
         painter.setPen(QPen(field.on, px(2.5)));
         painter.setBrush(Qt::NoBrush);
         painter.drawRoundedRect(edge, px(9), px(9));

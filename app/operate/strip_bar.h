@@ -18,6 +18,8 @@ public:
     void setLook(const PageLook& look);
     using QWidget::show;
     void show(const std::vector<StripCellView>& cells, const StatusView& status);
+    /// What is not the clock's tile.
+    QRect benchesPlace() const;
 
 signals:
     void benchPressed(int post);

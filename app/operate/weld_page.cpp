@@ -60,7 +60,7 @@ void WeldPage::place() {
     put(m_lamp, field ? nowhere : frame.lamp);
     put(m_sentence, field ? nowhere : frame.sentence);
     put(m_ribbon, field || check ? nowhere : frame.ribbon);
-    put(m_checks, check ? frame.ribbon : nowhere);
+    put(m_checks, check ? frame.checks : nowhere);
     placeSlots(frame);
 }
 

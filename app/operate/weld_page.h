@@ -14,8 +14,6 @@ public:
     using QWidget::show;
     void show(const WeldView& view);
     const WeldView& view() const { return m_view; }
-    /// In the ribbon's place, for a banner that stands there.
-    QRect ribbonPlace() const { return m_ribbon->geometry(); }
 
 protected:
     void place() override;

@@ -233,7 +233,7 @@ private:
             m_view.lamp.mark = Mark::Wait;
             m_view.lamp.under = tr("from when it shows its heat");
             m_view.sentence = tr("Plate is hot. Let it settle for 10 minutes.");
-            attest(tr("Plate has settled"), passed(code));
+            attest(tr("Measure the plate"), passed(code));
         } else if (code == "plate_temperature") {
             plateCheck(code);
         } else if (code == "scale_zero") {
@@ -246,7 +246,7 @@ private:
             made.valueMilli = zero;
             attest(tr("Scale reads %1").arg(reading(zero)), made);
         } else if (code == "sound_heard") {
-            set(tr("Listen"), {}, {});
+            set(tr("Listen"), tr("Signal"), {});
             m_view.lamp.under = tr("stand where you work");
             m_view.lamp.under2 = tr("louder than the fan?");
             m_view.sentence = tr("Stand at the bench. Can you hear the signal?");
@@ -254,18 +254,18 @@ private:
         } else if (code == "drag") {
             dragCheck(code);
         } else if (code == "film_off") {
-            set(tr("Do"), {}, {});
+            set(tr("Take off"), tr("Film"), {});
             m_view.lamp.under = tr("both sheets, both sides");
             m_view.sentence = tr("Take the film off both edges.");
             attest(tr("Film is off"), passed(code));
         } else if (code == "edges_planed") {
-            set(tr("Do"), {}, {});
-            m_view.lamp.under = tr("planed, chips off");
+            set(tr("Plane"), tr("Edges"), {});
+            m_view.lamp.under = tr("both, and chips off");
             m_view.lamp.under2 = tr("not by hand");
             m_view.sentence = tr("Plane both edges. Do not touch them by hand.");
             attest(tr("Edges are clean"), passed(code));
         } else if (code == "plate_wiped") {
-            set(tr("Do"), {}, {});
+            set(tr("Wipe"), tr("Plate"), {});
             m_view.lamp.under = tr("before every weld");
             m_view.lamp.under2 = tr("plate burns: gloves on");
             m_view.sentence = tr("Wipe both faces of the plate. It burns.");
@@ -273,9 +273,9 @@ private:
         } else if (code == "gap") {
             gapCheck(code, plan().gapUm, tr("Set the gap to %1 mm, the same front and back."));
             m_view.lamp.under2 =
-                tr("from the sheet: %1 mm").arg(millimetresText(plan().thicknessUm));
+                tr("same as the sheet: %1 mm").arg(millimetresText(plan().thicknessUm));
         } else if (code == "first_sheet") {
-            set(tr("Do"), {}, {});
+            set(tr("Clamp"), tr("Sheet 1"), {});
             m_view.lamp.under = tr("one end to the other");
             m_view.sentence = tr("Clamp the first sheet evenly, end to end.");
             attest(tr("First sheet is clamped"), passed(code));
@@ -283,7 +283,7 @@ private:
             gapCheck(
                 code, plan().clampingGapUm, tr("Open the gap to %1 mm, the same front and back."));
         } else if (code == "second_sheet") {
-            set(tr("Do"), {}, {});
+            set(tr("Clamp"), tr("Sheet 2"), {});
             m_view.lamp.under = tr("against the first");
             m_view.sentence = tr("Clamp the second sheet against the first.");
             attest(tr("Second sheet is clamped"), passed(code));
@@ -297,7 +297,7 @@ private:
                                   .arg(gap, millimetresText(plan().misalignmentMaxUm, 1));
             attest(tr("Edges meet"), passed(code));
         } else if (code == "shielded") {
-            set(tr("Do"), celsiusText(plan().ambientMc), "°C");
+            set(tr("Shield"), celsiusText(plan().ambientMc), "°C");
             m_view.lamp.under = tr("in the shop, by the plan");
             m_view.sentence = tr("Shield the seam. Wipe it dry.");
             attest(tr("Seam is shielded"), passed(code));
@@ -468,6 +468,7 @@ private:
         m_view.layout = WeldView::Layout::Changeover;
         m_view.cell.sign = Sign::Changeover;
         seam(SeamView::Phase::Changeover);
+        m_view.seam.beadNowMm = m_view.seam.beadMm;
         scaleFree();
         const QString number = QString::number(std::max<std::int64_t>(gone.count(), 0) / 1000);
         const QString limitText = secondsText(limit);
@@ -584,7 +585,10 @@ private:
         if (lowReading()) {
             const QString set = readingWithUnit(band.setMilli);
             lamp(Tone::Act, Mark::Act, tr("Set"));
-            m_view.lamp.under = tr("cooling left");
+            m_view.lamp.number = reading(band.setMilli);
+            m_view.lamp.unit = unit();
+            m_view.lamp.under = tr("on scale %1").arg(m_context.letter);
+            m_view.lamp.under2 = tr("cooling: %1 left").arg(leftText(left));
             m_view.sentence = tr("Reading is below %1. Turn up to %2.")
                                   .arg(m_view.scale.lowText + " " + unit(), set);
             step(
@@ -610,11 +614,21 @@ private:
                     what[0] = what[0].toUpper();
                 }
                 m_view.sentence = tr("%1. Let it cool, or cut it out.").arg(what);
+                if (finding.unit == "ms" && finding.actual && finding.limit) {
+                    const QString took = timeText(Milliseconds(*finding.actual));
+                    QString name = findingWord(code);
+                    name[0] = name[0].toUpper();
+                    m_view.sentence = tr("%1 took %2: out of limits. Let it cool, or cut it out.")
+                                          .arg(name, took);
+                    m_view.lamp.under2 =
+                        tr("%1, limit %2").arg(took, timeText(Milliseconds(*finding.limit)));
+                } else {
+                    m_view.lamp.under2 = tr("out of limits");
+                }
                 step(
                     tr("Let it cool"), MakeSteps{{ReasonGiven{code, "let_it_cool", std::nullopt}}});
                 m_view.stop = sideSlot(
                     tr("Stop: cut out"), tr("with a reason"), AskReason{ReasonFor::Stop, code});
-                m_view.lamp.under2 = tr("out of limits");
                 return true;
             }
         }
@@ -655,6 +669,7 @@ private:
             return;
         }
         lamp(Tone::Soon, Mark::Soon, tr("Read"));
+        m_view.lamp.under2 = tr("%1 set").arg(readingWithUnit(scalePlan().joining.setMilli));
         m_view.sentence = tr("Read scale %1 now and type it in.").arg(m_context.letter);
         step(tr("Scale reading"), AskNumber{NumberFor::Recheck});
     }
@@ -706,6 +721,7 @@ private:
         m_view.cell.sign = Sign::Look;
         m_view.cell.time = tr("joint %1").arg(m_weld.opened().number);
         seam(SeamView::Phase::Look);
+        m_view.seam.beadText = tr("bead");
         m_view.seam.beadNowMm = m_view.seam.beadMm;
         scaleFree();
         lamp(Tone::Act, Mark::Act, tr("Measure"));
@@ -725,6 +741,8 @@ private:
                 }
             }
             lamp(Tone::Act, Mark::Act, tr("Say why"));
+            m_view.lamp.number = QString::number(m_weld.opened().number);
+            m_view.lamp.under = tr("joint, out of limits");
             step(tr("Give the reason"), AskReason{ReasonFor::Owed, owed.front()});
             return;
         }
@@ -746,21 +764,25 @@ private:
 
     void beadAsked() {
         const BeadDraft& draft = m_context.bead;
-        m_view.lamp.unit = "mm";
         NumberFor what = NumberFor::BeadHeight;
         if (!draft.heightUm) {
-            m_view.sentence = tr("Bead at its worst place: measure its height.");
-            m_view.lamp.under = tr("height");
+            m_view.sentence = tr("Measure the bead's height at its worst place.");
+            m_view.lamp.number = tr("Height");
+            m_view.lamp.under = tr("of the bead, in mm");
         } else if (!draft.widthUm) {
-            m_view.sentence = tr("Now its width, over both beads.");
-            m_view.lamp.under = tr("width");
+            m_view.sentence = tr("Measure its width, over both beads.");
+            m_view.lamp.number = tr("Width");
+            m_view.lamp.under = tr("of the bead, in mm");
+            m_view.seam.beadText = tr("width");
             what = NumberFor::BeadWidth;
         } else if (!draft.kUm) {
-            m_view.sentence = tr("How far does the valley stand above the sheet?");
-            m_view.lamp.under = tr("K value");
+            m_view.sentence = tr("Measure the valley's height above the sheet.");
+            m_view.lamp.number = tr("K value");
+            m_view.lamp.under = tr("above 0 mm");
             what = NumberFor::BeadK;
         } else {
-            m_view.sentence = tr("How far are the faces out of line?");
+            m_view.sentence = tr("Measure how far the faces are out of line.");
+            m_view.lamp.number = tr("Step");
             m_view.lamp.under =
                 tr("at most %1 mm").arg(millimetresText(plan().misalignmentMaxUm, 1));
             what = NumberFor::Misalignment;
@@ -795,6 +817,7 @@ private:
 
     void ended(Tone tone, Mark mark) {
         seam(SeamView::Phase::Look);
+        m_view.seam.beadText.clear();
         m_view.seam.beadNowMm = m_view.seam.beadMm;
         scaleFree();
         lamp(tone, mark, {});
@@ -823,7 +846,8 @@ private:
         if (goesOn) {
             lamp(Tone::Soon, Mark::Trouble, tr("Trouble"));
             m_view.sentence = tr("Power was off for %1. Cooling has gone on.").arg(time);
-            step(tr("Clock is right"), SettleWeld{RebootWord::GoOnConfirmed});
+            step(tr("Seen"), SettleWeld{RebootWord::GoOnConfirmed});
+            m_view.step.view.under = tr("the clock is right");
             m_view.stop = sideSlot(
                 tr("Not sure"), tr("count none of it"), SettleWeld{RebootWord::GoOnUnconfirmed});
         } else {
@@ -917,6 +941,11 @@ private:
         }
         for (Slot* slot : {&m_view.back, &m_view.earlier, &m_view.stop}) {
             slot->view.onField = field;
+        }
+        if (field) {
+            // narrower beside the larger step: one word, no sign
+            m_view.stop.view.text = tr("Stop");
+            m_view.back.view.sign.reset();
         }
         if (m_view.back.view.look == SlotView::Look::Hidden) {
             m_view.earlier.view.look = SlotView::Look::Hidden;

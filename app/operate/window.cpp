@@ -154,6 +154,7 @@ Window::Window(WindowParts parts, QWidget* parent)
     qApp->installEventFilter(&m_hands);
     m_tick.setTimerType(Qt::PreciseTimer);
     connect(&m_tick, &QTimer::timeout, this, &Window::refresh);
+    m_made = seamsMade();
     applyLook();
     turnTo(m_floor.weld(m_floor.selected()) != nullptr ? PageKind::Weld : PageKind::Seams);
     sound();
@@ -215,7 +216,7 @@ void Window::placeAll() {
             .toAlignedRect();
     };
     m_strip->setGeometry(pixels(frame.strip));
-    m_banner->setGeometry(pixels(frame.ribbon));
+    m_bannerOnWeld = pixels(frame.banner);
     m_frame->setGeometry(rect());
     m_strip->raise();
     m_banner->raise();
@@ -306,6 +307,10 @@ void Window::refresh() {
         } else {
             cell.letter = m_floor.posts()[static_cast<std::size_t>(i)].letter();
             cell.phase = tr("free");
+            if (const auto next = nextSeam(i)) {
+                cell.phase = tr("free, next:");
+                cell.time = tr("seam %1").arg(fromUtf8(next->label));
+            }
         }
         cell.selected = i == selected;
         cells.push_back(cell);
@@ -367,7 +372,8 @@ void Window::alarms(const Instant& now) {
     }
     QString text;
     if (m_unsavedSince && now.boot - *m_unsavedSince >= kUnsaved && !m_savedSeen) {
-        text = tr("Last step is not on disk yet. Trying again. Steps: %1").arg(unsaved);
+        text = tr("Last step is not on disk yet. Trying again. %1")
+                   .arg(unsaved == 1 ? tr("1 step") : tr("%1 steps").arg(unsaved));
     } else if (!soundOk && !m_soundSeen) {
         text = tr("No sound. Watch this screen. The weld goes on.");
     }
@@ -383,6 +389,10 @@ void Window::alarms(const Instant& now) {
         m_kind == PageKind::Weld && m_weld->view().layout == WeldView::Layout::Changeover;
     m_banner->setVisible(!text.isEmpty() && !changeover);
     if (!text.isEmpty()) {
+        // Never over a sentence, a key or a button: over the ribbon, or over the benches' cells.
+        m_banner->setGeometry(
+            m_kind == PageKind::Weld ? m_bannerOnWeld
+                                     : m_strip->benchesPlace().translated(m_strip->pos()));
         m_banner->setText(text, tr("Seen"));
     }
     m_frame->setVisible(standing && now.boot.count() / 500 % 2 == 0);
@@ -549,15 +559,28 @@ std::vector<std::string> Window::seamsMade() const {
     return made;
 }
 
+bool Window::isOpenSeam(const JobSeam& seam, int post) const {
+    const Bench& bench = m_floor.posts()[static_cast<std::size_t>(post)].bench.bench;
+    const bool here = seam.benchFile.find("bench-" + bench.id + ".json") != std::string::npos;
+    return here && std::find(m_made.begin(), m_made.end(), seam.label) == m_made.end();
+}
+
+std::optional<JobSeam> Window::nextSeam(int post) const {
+    for (const JobSeam& seam : m_parts.seams) {
+        if (isOpenSeam(seam, post)) {
+            return seam;
+        }
+    }
+    return std::nullopt;
+}
+
 void Window::showSeams() {
     const Post& post = m_floor.posts()[static_cast<std::size_t>(m_floor.selected())];
-    const auto made = seamsMade();
+    m_made = seamsMade();
     m_offered.clear();
     ChoiceView view;
     for (const JobSeam& seam : m_parts.seams) {
-        const bool here =
-            seam.benchFile.find("bench-" + post.bench.bench.id + ".json") != std::string::npos;
-        if (!here || std::find(made.begin(), made.end(), seam.label) != made.end()) {
+        if (!isOpenSeam(seam, m_floor.selected())) {
             continue;
         }
         m_offered.push_back(seam);
@@ -566,6 +589,7 @@ void Window::showSeams() {
             length += one;
         }
         ChoiceView::Choice choice;
+        choice.sign = Sign::Prepare;
         choice.text = tr("%1: %2").arg(fromUtf8(seam.label), fromUtf8(seam.what));
         choice.under = tr("%1 %2 mm, %3 mm long")
                            .arg(
@@ -757,6 +781,17 @@ void Window::keepNumber() {
     turnTo(PageKind::Weld);
 }
 
+/// What cooling still lacks, of the weld on the bench that stands.
+QString Window::coolingShort() const {
+    const Weld* weld = m_floor.weld(m_floor.selected());
+    const auto* cooling = weld != nullptr ? std::get_if<Cooling>(&weld->state) : nullptr;
+    if (cooling == nullptr) {
+        return leftText(Milliseconds(0));
+    }
+    const auto t = weldTimeAt(*weld, m_floor.now());
+    return leftText(t ? cooling->due.lo - t->lo : Milliseconds(0));
+}
+
 void Window::askReason(const AskReason& asked) {
     m_asked = asked;
     ChoiceView view;
@@ -781,7 +816,7 @@ void Window::askReason(const AskReason& asked) {
         add("another", tr("Another reason"));
         break;
     case ReasonFor::EarlyRelease:
-        view.title = tr("Take it out before cooling is over? Say why.");
+        view.title = tr("Cooling is %1 short. Why?").arg(coolingShort());
         view.under = tr("It will be out of limits.");
         add("foreman_decided", tr("The foreman decided"));
         add("bench_needed", tr("The bench is needed"));

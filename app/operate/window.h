@@ -99,6 +99,9 @@ private:
     void trySound(const Instant& now);
     void alarms(const Instant& now);
     std::vector<std::string> seamsMade() const;
+    bool isOpenSeam(const JobSeam& seam, int post) const;
+    std::optional<JobSeam> nextSeam(int post) const;
+    QString coolingShort() const;
 
     WindowParts m_parts;
     Floor& m_floor;
@@ -106,6 +109,7 @@ private:
     QTimer m_tick;
     StripBar* m_strip;
     AlarmBanner* m_banner;
+    QRect m_bannerOnWeld;
     QWidget* m_frame; // the standing alarm's
     WeldPage* m_weld;
     CardPage* m_card;
@@ -117,7 +121,8 @@ private:
     PageKind m_kind = PageKind::Seams;
     PageKind m_before = PageKind::Weld; // where a closed page leads
 
-    std::vector<JobSeam> m_offered; // seams of the page that stands
+    std::vector<std::string> m_made; // seams of the job that stand in the log, as last read
+    std::vector<JobSeam> m_offered;  // seams of the page that stands
     std::optional<WeldOrder> m_order;
     QString m_orderName;
     EntryDraft m_draft;

@@ -3,6 +3,7 @@
 #include <algorithm>
 
 #include <QPainter>
+#include <QRegularExpression>
 
 #include "app/parts/brush.h"
 #include "app/parts/type.h"
@@ -132,7 +133,7 @@ void Lamp::paintEvent(QPaintEvent*) {
         return;
     }
     const double height = bottom - top;
-    double numberWidth = box.width() - px(24) - 2 * frame;
+    double numberWidth = box.width() - px(44) - 2 * frame;
     const double largest = px(box.width() > px(kWide) ? kLargestWide : kLargestNumber);
     const double floor = px(kClockFloorUnits) / kCapHeight;
     const double most = std::max(
@@ -151,8 +152,9 @@ void Lamp::paintEvent(QPaintEvent*) {
     };
     fit();
     // margins and then the unit give way before the number falls below its floor
-    if (size < floor) {
-        numberWidth += px(14);
+    const bool word = m_view.number.contains(QRegularExpression(QStringLiteral("\\p{L}")));
+    if (size < floor && !word) {
+        numberWidth += px(34);
         fit();
     }
     while (size < floor && !m_view.unit.isEmpty() && unitSize > px(36)) {

@@ -62,10 +62,12 @@ void NumberField::paintEvent(QPaintEvent*) {
         Qt::AlignLeft | Qt::AlignVCenter, where, kPlainWeight);
     y += whereHeight + px(6);
 
-    const bool ranged = m_view.low && m_view.high && *m_view.high > *m_view.low;
+    // where the field is low the range goes first, then the places; the number never
+    const bool ranged =
+        m_view.low && m_view.high && *m_view.high > *m_view.low && inner.height() > px(270);
     const double rangeHeight = ranged ? px(120) : 0;
     double left = inner.bottom() - y - rangeHeight;
-    if (!m_view.places.empty()) {
+    if (!m_view.places.empty() && left > px(150)) {
         const double height = std::min(px(98), left * 0.36);
         const QRectF row(inner.left(), y, inner.width(), height);
         drawPanel(painter, row, px(10), look.raised, look.edge, px(3));

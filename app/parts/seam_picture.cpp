@@ -32,6 +32,7 @@ struct Sketch {
     QColor line{};
     QColor words{};
     QColor body{};
+    QColor bead{}; // lighter than the sheet: it is what is looked at
     QColor metalFill{};
     QColor metalLine{};
 
@@ -47,13 +48,18 @@ Sketch sketchOf(
     s.onField = onField;
     const double thickness = std::max(view.thicknessMm, 0.5);
     const double plate = std::max(view.plateMm, 0.5);
-    s.perMm =
-        std::min(box.height() * (onField ? 0.33 : 0.39) / thickness, box.width() * 0.175 / plate);
+    const bool withPlate =
+        view.phase == Phase::Align || view.phase == Phase::Soak || view.phase == Phase::Changeover;
+    s.perMm = box.height() * (onField ? 0.33 : 0.39) / thickness;
+    if (withPlate) {
+        s.perMm = std::min(s.perMm, box.width() * 0.175 / plate);
+    }
     s.sheet = thickness * s.perMm / 2;
     s.middle = QPointF(box.center().x(), box.top() + box.height() * (onField ? 0.54 : 0.45));
     s.line = onField ? QColor(Qt::white) : theme.outline;
     s.words = onField ? QColor(Qt::white) : theme.text;
     s.body = temperatureColour(kRoomCelsius);
+    s.bead = mixed(s.body, s.line, theme.kind == ThemeKind::Light && !onField ? 0.28 : 0.36);
     s.metalFill = onField ? QColor(255, 255, 255, 0) : theme.metal;
     s.metalLine = onField ? QColor(Qt::white) : theme.metalEdge;
     return s;
@@ -135,11 +141,11 @@ void paintLobe(Sketch& s, double faceX, bool left, bool upper, double high) {
     QPainterPath body = outer;
     body.lineTo(at(0, 0));
     body.closeSubpath();
-    s.painter.fillPath(body, s.body);
+    s.painter.fillPath(body, s.bead);
     // hides the sheet's own line under the bead, where both are one piece
     const QRectF root =
         QRectF(QPointF(faceX, base - s.px(1.8)), at(1.05, 0) + QPointF(0, s.px(1.8))).normalized();
-    s.painter.fillRect(root, s.body);
+    s.painter.fillRect(root, s.bead);
     s.painter.setPen(roundPen(s.line, s.px(3)));
     s.painter.setBrush(Qt::NoBrush);
     s.painter.drawPath(outer);

@@ -130,14 +130,21 @@ void SlotButton::paintEvent(QPaintEvent*) {
             Qt::AlignHCenter | Qt::AlignTop, m_view.pedalText, size, kPlainWeight);
         right = box.right() - (centre - wide / 2) + px(12);
     }
-    const double signSide = px(38);
+    const bool slim = box.width() < px(250);
+    const double signSide = px(m_view.tile ? 52 : slim ? 32 : 38);
+    const double signLeft = px(m_view.tile ? 24 : slim ? 12 : 18);
     if (m_view.sign) {
-        left = px(18) + signSide + px(10);
+        left = signLeft + signSide + px(m_view.tile ? 22 : slim ? 6 : 10);
+        right = slim && !withPedal ? px(8) : right;
+    } else if (m_view.tile) {
+        left = px(28);
     }
 
     const bool act = m_view.look == Look::Act || m_view.look == Look::White;
     const bool key = m_view.look == Look::Key;
-    double wanted = m_view.large ? px(act && m_view.under.isEmpty() ? 76 : 62) : textPx(32);
+    double wanted = m_view.large  ? px(act && m_view.under.isEmpty() ? 76 : 62)
+                    : m_view.tile ? textPx(38)
+                                  : textPx(32);
     double floor = m_view.large ? px(32) : px(17);
     if (key) {
         wanted = std::max(px(66), wanted);
@@ -149,8 +156,11 @@ void SlotButton::paintEvent(QPaintEvent*) {
     const double height = box.height() - px(26);
     double gap = px(14);
     const double kept = m_view.under.isEmpty() ? 0 : px(24) * kCapHeight + gap + px(6);
-    const Wrapped text =
-        wrapped(m_view.text, wanted, floor, room, key ? 1 : 2, weight, height - kept);
+    // one line, if it need not become much smaller for it
+    Wrapped text = wrapped(m_view.text, wanted, wanted * 0.75, room, 1, weight, height - kept);
+    if (!text.fits || key) {
+        text = wrapped(m_view.text, wanted, floor, room, key ? 1 : 2, weight, height - kept);
+    }
     Wrapped under;
     double underHeight = 0;
     if (!m_view.under.isEmpty()) {
@@ -166,6 +176,9 @@ void SlotButton::paintEvent(QPaintEvent*) {
 
     const auto centred = [&](double width) {
         // in the middle of the tile, or of what is free where the middle would touch sign or pedal
+        if (m_view.tile) {
+            return left;
+        }
         const double middle = box.center().x();
         const double start = middle - width / 2;
         if (start >= left && start + width <= box.width() - right) {
@@ -189,16 +202,16 @@ void SlotButton::paintEvent(QPaintEvent*) {
         top += bounded(px(7), 0, std::max(below, 0.0));
     }
     if (m_view.sign) {
-        const double middle = top + wrappedHeight(text) / 2;
+        const double middle = m_view.tile ? box.center().y() : top + wrappedHeight(text) / 2;
         paintSign(
-            painter, QRectF(px(18), middle - signSide / 2, signSide, signSide), *m_view.sign,
+            painter, QRectF(signLeft, middle - signSide / 2, signSide, signSide), *m_view.sign,
             colours.text);
     }
     const double textWide = widest(text, weight);
     painter.setPen(colours.text);
     drawWrapped(
         painter, QRectF(centred(textWide), top, textWide, wrappedHeight(text)),
-        Qt::AlignHCenter | Qt::AlignTop, text, weight);
+        (m_view.tile ? Qt::AlignLeft : Qt::AlignHCenter) | Qt::AlignTop, text, weight);
     if (!m_view.under.isEmpty()) {
         const double underWide = widest(under, kPlainWeight);
         painter.setPen(colours.under);

@@ -31,6 +31,7 @@ struct SlotView {
     bool pedal = false; // shows the pedal and its word
     QString pedalText = QStringLiteral("pedal");
     bool large = false; // the step button: 62 units waiting, 76 now
+    bool tile = false;  // an answer on a page of choices: words to the left, larger
     bool enabled = true;
     bool onField = false; // Plain or Gone over the changeover's field: white outline, colourless
     bool onLate = false;  // White over the red field: its label is dark red

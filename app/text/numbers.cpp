@@ -1,6 +1,7 @@
 #include "app/text/numbers.h"
 
 #include <QLocale>
+#include <algorithm>
 #include <cmath>
 
 namespace seamclock {
@@ -58,7 +59,10 @@ int decimalsOf(std::int64_t divisionMilli) {
 }
 
 QString readingText(std::int64_t milli, std::int64_t divisionMilli) {
-    return numberText(static_cast<double>(milli) / 1000.0, decimalsOf(divisionMilli));
+    // a scale with a line for each whole unit is read to half a unit
+    const int least = divisionMilli <= 1000 ? 1 : 0;
+    return numberText(
+        static_cast<double>(milli) / 1000.0, std::max(decimalsOf(divisionMilli), least));
 }
 
 QString lowEndText(std::int64_t milli, std::int64_t divisionMilli) {

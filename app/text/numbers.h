@@ -23,7 +23,8 @@ QString timeText(Milliseconds time);
 
 /// As many decimals as a scale of this division has.
 int decimalsOf(std::int64_t divisionMilli);
-/// "20.0": thousandths of the scale's unit at the division's decimals.
+/// "20.0": thousandths of the scale's unit at the division's decimals, and at least one
+/// where a line means a unit or less.
 QString readingText(std::int64_t milli, std::int64_t divisionMilli);
 /// The ends of a band with one decimal more than the division's where they need it, rounded inward.
 QString lowEndText(std::int64_t milli, std::int64_t divisionMilli);

@@ -6,9 +6,8 @@
 #include "app/operate/window.h"
 #include "app/text/words.h"
 #include "core/log/log_reader.h"
-#include "core/log/world.h"
 #include "core/weld/record.h"
-#include "tests/support/scratch_folder.h"
+#include "tests/app/operate/demo_shop.h"
 
 #include <gtest/gtest.h>
 #include <map>
@@ -18,68 +17,6 @@ namespace {
 
 using std::chrono::milliseconds;
 using std::chrono::seconds;
-
-Instant morning() {
-    Instant start;
-    start.boot = milliseconds(7'200'000);
-    start.bootId = "practice:9f6f2a0c-4f0e-4a57-8f0b-93a1c5d5e0aa";
-    start.utc = milliseconds(1'893'996'000'000);
-    start.offset = std::chrono::minutes(60);
-    return start;
-}
-
-class Shop {
-public:
-    Shop() : m_clock(morning()) {
-        const std::string resources = std::string(SEAMCLOCK_SOURCE_DIR) + "/resources/";
-        auto procedures = readProcedureFolder(resources + "procedures");
-        auto job = readFirstJob(resources + "demo");
-        auto writer = LogWriter<Practice>::open(m_folder.file("walk.seamlog"), m_clock);
-        if (!procedures || !job || !writer) {
-            ADD_FAILURE() << "the demo is not there";
-            return;
-        }
-        m_writer = std::make_unique<LogWriter<Practice>>(std::move(*writer));
-        auto session = Session<Practice>::start(*m_writer, m_clock);
-        if (!session) {
-            ADD_FAILURE() << session.error().detail;
-            return;
-        }
-        m_session = std::make_unique<Session<Practice>>(std::move(*session));
-        m_floor =
-            std::make_unique<Floor>(*m_session, *m_writer, m_clock, *procedures, job->operatorId);
-        for (const JobSeam& seam : job->seams) {
-            const auto bench = readBenchFile(seam.benchFile);
-            if (bench) {
-                static_cast<void>(m_floor->addBench(*bench)); // another seam's
-            }
-        }
-        WindowParts parts{*m_floor,
-                          *m_writer,
-                          job->seams,
-                          {},
-                          QString::fromStdString(m_folder.file("settings.ini")),
-                          nullptr};
-        parts.preferences.dpi = kUnitsPerInch;
-        m_window = std::make_unique<Window>(std::move(parts));
-        m_window->resize(1280, 800);
-        m_window->QWidget::show();
-    }
-
-    Window& window() { return *m_window; }
-    Floor& floor() { return *m_floor; }
-    VirtualClock& clock() { return m_clock; }
-    LogWriterBase& writer() { return *m_writer; }
-    std::string log() const { return m_folder.file("walk.seamlog"); }
-
-private:
-    test::ScratchFolder m_folder;
-    VirtualClock m_clock;
-    std::unique_ptr<LogWriter<Practice>> m_writer;
-    std::unique_ptr<Session<Practice>> m_session;
-    std::unique_ptr<Floor> m_floor;
-    std::unique_ptr<Window> m_window;
-};
 
 std::vector<SlotButton*> seenButtons(Window& window) {
     std::vector<SlotButton*> seen;

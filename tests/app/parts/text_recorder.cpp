@@ -53,6 +53,32 @@ QString TextRecorder::all() const {
     return joined.remove(QLatin1Char(' '));
 }
 
+std::vector<std::string> TextRecorder::troubles(QSizeF size, double slack) const {
+    const QRectF box = QRectF(QPointF(), size).adjusted(-slack, -slack, slack, slack);
+    std::vector<std::string> found;
+    for (std::size_t i = 0; i < m_texts.size(); ++i) {
+        const std::string text = '"' + m_texts[i].text.toStdString() + '"';
+        const QRectF& ink = m_texts[i].ink;
+        if (!box.contains(ink)) {
+            found.push_back(
+                text + " reaches outside: " + std::to_string(ink.left()) + " " +
+                std::to_string(ink.top()) + " " + std::to_string(ink.right()) + " " +
+                std::to_string(ink.bottom()) + " of " + std::to_string(size.width()) + " x " +
+                std::to_string(size.height()));
+        }
+        if (m_texts[i].text.contains(QChar(0x2026))) {
+            found.push_back(text + " is cut");
+        }
+        for (std::size_t j = i + 1; j < m_texts.size(); ++j) {
+            const QRectF both = ink.intersected(m_texts[j].ink);
+            if (both.width() > 2 && both.height() > 2) {
+                found.push_back(text + " over \"" + m_texts[j].text.toStdString() + '"');
+            }
+        }
+    }
+    return found;
+}
+
 QPaintEngine* TextRecorder::paintEngine() const {
     return m_engine.get();
 }
@@ -80,6 +106,12 @@ int TextRecorder::metric(PaintDeviceMetric metric) const {
         break;
     }
     return 0;
+}
+
+std::vector<std::string> textTroubles(QWidget& widget) {
+    TextRecorder recorder(widget.size());
+    widget.render(&recorder, QPoint(), QRegion(), QWidget::RenderFlags());
+    return recorder.troubles(widget.size());
 }
 
 } // namespace seamclock

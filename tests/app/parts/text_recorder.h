@@ -4,12 +4,14 @@
 #pragma once
 
 #include <memory>
+#include <string>
 #include <vector>
 
 #include <QPaintDevice>
 #include <QPaintEngine>
 #include <QRectF>
 #include <QString>
+#include <QWidget>
 
 namespace seamclock {
 
@@ -25,6 +27,9 @@ public:
     ~TextRecorder() override;
 
     const std::vector<WrittenText>& texts() const { return m_texts; }
+    // What is wrong with the texts of a thing of that size, each in one line: outside, written over
+    // another, or cut with "…". `slack`: px, for a glyph's side bearing.
+    std::vector<std::string> troubles(QSizeF size, double slack = 1) const;
     // All that was written, in order, without spaces: words broken into lines or digits stand
     // together again.
     QString all() const;
@@ -41,5 +46,8 @@ private:
     std::vector<WrittenText> m_texts;
     std::unique_ptr<Engine> m_engine;
 };
+
+// The same of a widget as it stands, without its children.
+std::vector<std::string> textTroubles(QWidget& widget);
 
 } // namespace seamclock
