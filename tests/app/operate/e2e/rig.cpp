@@ -59,7 +59,8 @@ bool waitFor(const std::function<bool()>& done, Milliseconds most) {
     return true;
 }
 
-// No cursor, which would be painted into the frame buffer. A held key repeats 40 times a second.
+// Less motion: the changeover field then moves once a second, with its number. No cursor, which
+// would be painted into the frame buffer. A held key repeats 40 times a second.
 Rig::Rig() {
     const std::vector<std::string> command{
         "Xvfb",        "-displayfd", "1",      "-screen",      "0",        "1280x800x24",
@@ -69,8 +70,8 @@ Rig::Rig() {
     m_display = readNumber(m_server->output());
     EXPECT_FALSE(m_display.empty()) << "Xvfb gives no display";
     std::ofstream settings(m_folder.file("settings.ini"));
-    settings << "[screen]\ntheme=dark\ndpi=" << kUnitsPerInch
-             << "\n[hands]\npedal_key=" << kPedalKey << "\n";
+    settings << "[screen]\ntheme=dark\ndpi=" << kUnitsPerInch < < < <
+        "\nless_motion=true\n[hands]\npedal_key=" << kPedalKey << "\n";
 }
 
 Rig::~Rig() {
