@@ -70,8 +70,8 @@ Rig::Rig() {
     m_display = readNumber(m_server->output());
     EXPECT_FALSE(m_display.empty()) << "Xvfb gives no display";
     std::ofstream settings(m_folder.file("settings.ini"));
-    settings << "[screen]\ntheme=dark\ndpi=" << kUnitsPerInch < < < <
-        "\nless_motion=true\n[hands]\npedal_key=" << kPedalKey << "\n";
+    settings << "[screen]\ntheme=dark\nless_motion=true\ndpi=" << kUnitsPerInch
+             << "\n[hands]\npedal_key=" << kPedalKey << "\n";
 }
 
 Rig::~Rig() {
