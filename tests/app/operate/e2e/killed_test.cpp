@@ -3,7 +3,6 @@
 // rendered here from the rows of the log for the present instant and for instants around it: a
 // picture within a second of now must fit, one three seconds off must not, and the number must be
 // what the events' own instants give by plain arithmetic.
-#include "app/operate/weld_page.h"
 #include "core/log/verify.h"
 #include "tests/app/operate/e2e/rig.h"
 #include "tests/app/operate/e2e/weld_log.h"
@@ -36,6 +35,10 @@ QRect numberPlace(const WeldView& view) {
     return pixels(view.layout == WeldView::Layout::Changeover ? frame.body : frame.lamp);
 }
 
+double differs(const QImage& screen, const WeldView& view, const QRect& place) {
+    return difference(screen, place, painted(view, place));
+}
+
 /// By how much the time that is painted differs from the present: the nearest that fits, within a
 /// second. None: no picture fits. Build-up's number changes 18 times a second, hence the small
 /// steps.
@@ -43,17 +46,17 @@ std::optional<Milliseconds>
 paintedOff(const Rig& rig, const Weld& weld, const QString& letter, double& best) {
     const QImage screen = rig.screen();
     const Instant now = presentInstant();
-    const auto differs = [&](Milliseconds off) {
+    const auto differsAt = [&](Milliseconds off) {
         const WeldView view = viewAt(weld, now, off, letter);
-        return difference(screen, painted(view), numberPlace(view));
+        return differs(screen, view, numberPlace(view));
     };
-    best = differs(Milliseconds(0));
+    best = differsAt(Milliseconds(0));
     if (best > 0.3) {
         return std::nullopt; // quite another screen
     }
     for (Milliseconds off(0); off <= kNear; off += milliseconds(25)) {
         for (const Milliseconds signedOff : {-off, off}) {
-            const double here = differs(signedOff);
+            const double here = differsAt(signedOff);
             best = std::min(best, here);
             if (here < kSamePicture) {
                 return signedOff;
@@ -83,7 +86,7 @@ void expectPainted(const Rig& rig, const Weld& weld, const QString& letter) {
     for (const Milliseconds far : {-seconds(3), seconds(3)}) {
         const WeldView view = viewAt(weld, now, far, letter);
         if (view.lamp.number != present.lamp.number) { // a number that goes with the time
-            EXPECT_GT(difference(screen, painted(view), numberPlace(view)), 2 * kSamePicture)
+            EXPECT_GT(differs(screen, view, numberPlace(view)), 2 * kSamePicture)
                 << view.lamp.number.toStdString() << " looks like "
                 << present.lamp.number.toStdString();
         }
@@ -176,7 +179,7 @@ TEST_P(Killed, ComesBackWithTheRightNumber) {
     // And not any picture would have done: the one before the last step does not fit.
     const QImage screen = rig.screen();
     const WeldView past = viewAt(*before, presentInstant(), {}, "A");
-    EXPECT_GT(difference(screen, painted(past), numberPlace(past)), 2 * kSamePicture);
+    EXPECT_GT(differs(screen, past, numberPlace(past)), 2 * kSamePicture);
     // The weld goes on where it was: nothing was made by coming back.
     const auto now = weldIn(rig.log());
     ASSERT_TRUE(now);
@@ -224,10 +227,9 @@ void expectWords(const Rig& rig, const Weld& weld, const QString& step, const QS
     EXPECT_EQ(view.step.view.text, step);
     EXPECT_EQ(view.stop.view.text, stop);
     const Frame frame = frameFor(kindOf(view));
-    const QImage wanted = painted(view);
     const QImage screen = rig.screen();
-    EXPECT_LT(difference(screen, wanted, pixels(frame.step)), kSamePicture);
-    EXPECT_LT(difference(screen, wanted, pixels(frame.stop)), kSamePicture);
+    EXPECT_LT(differs(screen, view, pixels(frame.step)), kSamePicture);
+    EXPECT_LT(differs(screen, view, pixels(frame.stop)), kSamePicture);
 }
 
 std::optional<Weld> afterPress(const Rig& rig, const Weld& before) {

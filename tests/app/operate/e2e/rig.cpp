@@ -3,11 +3,10 @@
 #include "app/operate/weld_page.h"
 #include "app/parts/metrics.h"
 
-#include <array>
+#include <QLocale>
 #include <cstdlib>
 #include <fstream>
 #include <gtest/gtest.h>
-#include <iterator>
 #include <poll.h>
 #include <signal.h>
 #include <unistd.h>
@@ -62,6 +61,7 @@ bool waitFor(const std::function<bool()>& done, Milliseconds most) {
 // Less motion: the changeover field then moves once a second, with its number. No cursor, which
 // would be painted into the frame buffer. A held key repeats 40 times a second.
 Rig::Rig() {
+    QLocale::setDefault(QLocale::c()); // as the program's, below
     const std::vector<std::string> command{
         "Xvfb",        "-displayfd", "1",      "-screen",      "0",        "1280x800x24",
         "-nocursor",   "-nolisten",  "tcp",    "-noreset",     "-ardelay", "300",
@@ -83,15 +83,18 @@ Rig::~Rig() {
 }
 
 std::vector<std::string> Rig::environment() const {
-    return {
+    std::vector<std::string> all{
         "PATH=" + variable("PATH"),
         "HOME=" + m_folder.path(),
         "XDG_RUNTIME_DIR=" + m_folder.path(),
         "DISPLAY=:" + m_display,
         "QT_QPA_PLATFORM=xcb",
         "LANG=C.UTF-8",
-        "TZ=" + variable("TZ"),
         std::string("SEAMCLOCK_RESOURCES=") + SEAMCLOCK_SOURCE_DIR + "/tests/data/e2e"};
+    if (std::getenv("TZ") != nullptr) {
+        all.push_back("TZ=" + variable("TZ"));
+    }
+    return all;
 }
 
 void Rig::startProgram() {
@@ -167,7 +170,9 @@ Stamp Rig::click(QPointF at) {
 // the colours, the picture in this machine's own order.
 QImage Rig::screen() const {
     std::ifstream file(m_folder.file("Xvfb_screen0"), std::ios::binary);
-    const std::string bytes{std::istreambuf_iterator<char>(file), std::istreambuf_iterator<char>()};
+    std::string bytes(std::size_t{kScreenWidth} * kScreenHeight * 4 + 16'384, '\0');
+    file.read(bytes.data(), static_cast<std::streamsize>(bytes.size()));
+    bytes.resize(static_cast<std::size_t>(file.gcount()));
     if (bytes.size() < 100 || word(bytes, 1) != 7 || word(bytes, 11) != 32) {
         ADD_FAILURE() << "the frame buffer is no X window dump of 32 bits";
         return {};
@@ -215,42 +220,40 @@ QRect pixels(const QRectF& place) {
     return place.toRect();
 }
 
-QImage painted(Page& page) {
+QImage painted(Page& page, const QRect& place) {
     page.setLook(lookOfTests());
     page.resize(kScreenWidth, kScreenHeight);
     page.QWidget::show();
-    return page.grab().toImage().convertToFormat(QImage::Format_RGB32);
+    return page.grab(place).toImage().convertToFormat(QImage::Format_RGB32);
 }
 
-QImage painted(const WeldView& view) {
-    static WeldPage* page = nullptr; // one for all: the fonts are costly to set up
+QImage painted(const WeldView& view, const QRect& place) {
+    static WeldPage* page = nullptr; // one for all; it lives as long as its application
     if (page == nullptr) {
-        page = new WeldPage; // lives as long as the test's program, as its application does
+        page = new WeldPage;
     }
-    page->setLook(lookOfTests());
-    page->resize(kScreenWidth, kScreenHeight);
     page->show(view);
-    page->QWidget::show();
-    return page->grab().toImage().convertToFormat(QImage::Format_RGB32);
+    return painted(*page, place);
 }
 
-double difference(const QImage& one, const QImage& other, const QRect& place) {
-    const QRect both = place & one.rect() & other.rect();
-    if (both != place || place.isEmpty()) {
+double difference(const QImage& screen, const QRect& place, const QImage& wanted) {
+    if (!screen.rect().contains(place) || wanted.size() != place.size()) {
         return 1;
     }
     int differ = 0;
-    for (int y = both.top(); y <= both.bottom(); ++y) {
-        const auto* a = reinterpret_cast<const QRgb*>(one.constScanLine(y));
-        const auto* b = reinterpret_cast<const QRgb*>(other.constScanLine(y));
-        for (int x = both.left(); x <= both.right(); ++x) {
-            const bool same = std::abs(qRed(a[x]) - qRed(b[x])) < kShade &&
-                              std::abs(qGreen(a[x]) - qGreen(b[x])) < kShade &&
-                              std::abs(qBlue(a[x]) - qBlue(b[x])) < kShade;
+    for (int y = 0; y < place.height(); ++y) {
+        const auto* is = reinterpret_cast<const QRgb*>(screen.constScanLine(place.y() + y));
+        const auto* should = reinterpret_cast<const QRgb*>(wanted.constScanLine(y));
+        for (int x = 0; x < place.width(); ++x) {
+            const QRgb a = is[place.x() + x];
+            const QRgb b = should[x];
+            const bool same = std::abs(qRed(a) - qRed(b)) < kShade &&
+                              std::abs(qGreen(a) - qGreen(b)) < kShade &&
+                              std::abs(qBlue(a) - qBlue(b)) < kShade;
             differ += same ? 0 : 1;
         }
     }
-    return static_cast<double>(differ) / (static_cast<double>(both.width()) * both.height());
+    return static_cast<double>(differ) / (static_cast<double>(place.width()) * place.height());
 }
 
 } // namespace seamclock::test

@@ -74,14 +74,14 @@ PageLook lookOfTests();
 FrameKind kindOf(const WeldView& view);
 QRect pixels(const QRectF& place);
 
-/// The weld's screen painted here, without a display.
-QImage painted(const WeldView& view);
-/// Any page, likewise.
-QImage painted(Page& page);
+/// That place of a page painted here, without a display.
+QImage painted(Page& page, const QRect& place);
+/// And of the weld's screen.
+QImage painted(const WeldView& view, const QRect& place);
 
-/// How much of that place is painted otherwise: 0 to 1. Shades that differ by rounding count as
-/// the same.
-double difference(const QImage& one, const QImage& other, const QRect& place);
+/// How much of that place of the screen is painted otherwise than wanted: 0 to 1. Shades that
+/// differ by rounding count as the same.
+double difference(const QImage& screen, const QRect& place, const QImage& wanted);
 /// Less than this is the same picture.
 inline constexpr double kSamePicture = 0.002;
 
