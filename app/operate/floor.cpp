@@ -81,6 +81,12 @@ Result<void> Floor::takeUpFound() {
         }
         stands()->weld = id;
     }
+    // The screen begins at a bench whose weld is open: after a crash nobody should search for it.
+    const auto open = std::find_if(
+        m_posts.begin(), m_posts.end(), [](const Post& post) { return post.weld.has_value(); });
+    if (open != m_posts.end() && !at(m_selected).weld) {
+        m_selected = static_cast<int>(open - m_posts.begin());
+    }
     return {};
 }
 

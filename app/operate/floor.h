@@ -52,7 +52,7 @@ public:
     /// Up to four; the place follows the order. Conflict: the bench is there. OutOfRange: a fifth.
     Result<void> addBench(const BenchDocument& bench);
     /// Puts the welds that stood open in the log on their benches, with the bench as the log keeps
-    /// it where it isn't there yet.
+    /// it where it isn't there yet, and selects the first of them.
     Result<void> takeUpFound();
 
     const std::vector<Post>& posts() const { return m_posts; }

@@ -196,7 +196,7 @@ TEST(Shift, TwoBenchesAreHeardWithOneVoice) {
 
 TEST(Shift, SoundsATrialOnceAndLetsEveryRealCueGoFirst) {
     Story story;
-    story.toSoak();
+    story.align();
     story.waitUntil(story.time().lo + seconds{1});
     const Instant now = story.now();
     Shift shift = *withBench(Shift{}, benchAt(2, "b", story.weld()));

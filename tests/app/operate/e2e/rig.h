@@ -1,0 +1,88 @@
+// The real program on a display of this test's own: keys and clicks go through the X server's test
+// extension, as a keyboard's and a mouse's do, and what is on the screen is read from the server's
+// frame buffer, which it keeps in a file. Each press is stamped on the boot clock before and after;
+// nothing here asks the program what it did.
+#pragma once
+
+#include "app/operate/frame.h"
+#include "app/operate/page.h"
+#include "app/operate/weld_view.h"
+#include "tests/app/horn/sound_rig.h"
+#include "tests/support/scratch_folder.h"
+
+#include <QImage>
+#include <functional>
+#include <memory>
+#include <string>
+#include <vector>
+
+namespace seamclock::test {
+
+inline constexpr int kScreenWidth = 1280;
+inline constexpr int kScreenHeight = 800;
+inline constexpr int kPedalKey = 0x01000038; // Qt::Key_F9, which "F9" types
+
+/// A press, on the boot clock [ms].
+struct Stamp {
+    double before = 0;
+    double after = 0;
+};
+
+/// Until `done`, looking every few ms; false: not within `most`.
+bool waitFor(const std::function<bool()>& done, Milliseconds most = Milliseconds{20'000});
+
+class Rig {
+public:
+    Rig();
+    ~Rig();
+    Rig(const Rig&) = delete;
+    Rig& operator=(const Rig&) = delete;
+
+    std::string log() const { return m_folder.file("e2e.seamlog"); }
+
+    /// Starts it on log(), and returns when its window is there and has the keys.
+    void startProgram();
+    /// SIGKILL, and gone.
+    void killProgram();
+    /// Its exit code.
+    int waitForEnd(Milliseconds most = Milliseconds{20'000});
+    /// Another program of this project's on the same display, with the keys.
+    std::unique_ptr<Child> start(const std::string& program, const std::string& title);
+
+    Stamp key(const std::string& name);
+    Stamp keyDown(const std::string& name);
+    Stamp keyUp(const std::string& name);
+    Stamp click(QPointF at);
+    Stamp click(const QRectF& place) { return click(place.center()); }
+
+    /// What is on the screen now.
+    QImage screen() const;
+
+private:
+    void giveKeysTo(const std::string& title);
+    Stamp type(const std::vector<std::string>& words);
+    std::vector<std::string> environment() const;
+
+    ScratchFolder m_folder;
+    std::unique_ptr<Child> m_server;
+    std::unique_ptr<Child> m_program;
+    std::string m_display;
+};
+
+Frame frameFor(FrameKind kind);
+PageLook lookOfTests();
+FrameKind kindOf(const WeldView& view);
+QRect pixels(const QRectF& place);
+
+/// That place of a page painted here, without a display.
+QImage painted(Page& page, const QRect& place);
+/// And of the weld's screen.
+QImage painted(const WeldView& view, const QRect& place);
+
+/// How much of that place of the screen is painted otherwise than wanted: 0 to 1. Shades that
+/// differ by rounding count as the same.
+double difference(const QImage& screen, const QRect& place, const QImage& wanted);
+/// Less than this is the same picture.
+inline constexpr double kSamePicture = 0.002;
+
+} // namespace seamclock::test
