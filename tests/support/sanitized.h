@@ -1,7 +1,7 @@
 // A long repetition is cut short under the sanitizers: they look for faults in every line, which a
-// few rounds reach, and cost ten to a hundred times the time. The whole count runs in the quick run.
+// few rounds reach, and cost ten to a hundred times the time. The whole count runs in the quick
+// run.
 #pragma once
-
 namespace seamclock::test {
 
 #if defined(__SANITIZE_ADDRESS__) || defined(__SANITIZE_THREAD__)

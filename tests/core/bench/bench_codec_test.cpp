@@ -168,5 +168,37 @@ TEST(BenchTemplate, ExplainsEveryField) {
     EXPECT_EQ(count, 22);
 }
 
+// Every number's range as the file's reader says it: the shop's own limits of what a bench can be,
+// written down here a second time [practice].
+TEST(BenchFile, SaysTheAllowedRangeOfEveryNumber) {
+    const std::pair<const char*, const char*> kRows[] = {
+        {"longest_seam_mm", "10 to 20000"},
+        {"thinnest_sheet_mm", "0.1 to 300"},
+        {"thickest_sheet_mm", "0.1 to 300"},
+        {"division", "0.001 to 1000"},
+        {"zero", "-1000 to 1000"},
+        {"end", "0.001 to 100000"},
+        {"rate_N_per_unit", "0.1 to 100000"},
+        {"preload_N", "0 to 10000"},
+        {"factor", "0.1 to 5"},
+        {"floor_mm", "0 to 100"},
+        {"cap_mm", "0.1 to 300"},
+        {"clamping_factor", "1 to 5"},
+        {"edge_gap_max_mm", "0.05 to 5"},
+        {"rate_uncertainty_percent", "0 to 100"},
+    };
+    const std::string whole = replaced(east(), "\"floor_mm\"", "\"cap_mm\": 40, \"floor_mm\"");
+    for (const auto& [key, range] : kRows) {
+        const std::string name = key;
+        const std::regex number("\"" + name + "\": [-0-9.]+");
+        const auto read =
+            readBench("b", std::regex_replace(whole, number, "\"" + name + "\": \"x\""));
+        ASSERT_FALSE(read) << name;
+        const std::string wanted = name + ": \"x\" is not a number; allowed " + std::string(range);
+        EXPECT_NE((read.error().detail + "\n").find(wanted + "\n"), std::string::npos)
+            << read.error().detail;
+    }
+}
+
 } // namespace
 } // namespace seamclock

@@ -6,6 +6,7 @@
 #include <cstdio>
 #include <filesystem>
 #include <fstream>
+#include <regex>
 #include <unistd.h>
 
 namespace seamclock {
@@ -321,6 +322,51 @@ TEST(ProcedureFolder, NamesTheBrokenFile) {
     EXPECT_EQ(
         read.error().detail,
         folder.path() + "/broken.json: the file is empty; expected a JSON object");
+}
+
+// What a number of a procedure can plausibly be [practice], as the reader says it for each field.
+TEST(ProcedureCheck, SaysTheAllowedRangeOfEveryNumber) {
+    struct Row {
+        const char* key;
+        const char* from; // begins the part of the file that is spoiled
+        const char* range;
+    };
+    const Row rows[] = {
+        {"from_mm", "bead_mm", "0.1 to 300"},
+        {"to_mm", "bead_mm", "0.1 to 300"},
+        {"value", "bead_mm", "0.1 to 20"},
+        {"lower", "changeover_s", "1 to 120"},
+        {"upper", "build_up_s", "1 to 600"},
+        {"lower", "cooling_min", "0.5 to 300"},
+        {"value_N_mm2", "soak_max", "0.001 to 2"},
+        {"min_C", "plate", "100 to 320"},
+        {"max_C", "plate", "100 to 320"},
+        {"low_percent", "soak_tolerance", "-50 to 0"},
+        {"high_percent", "soak_tolerance", "0 to 100"},
+        {"from_C", "cooling_min", "-40 to 60"},
+        {"to_C", "cooling_min", "-40 to 60"},
+        {"value_C", "reference_ambient", "-40 to 60"},
+    };
+    const std::string whole = shipped("pe-hd-dvs2207-1-2015");
+    for (const Row& row : rows) {
+        const auto part = whole.find("\"" + std::string(row.from));
+        ASSERT_NE(part, std::string::npos) << row.from;
+        const std::regex number("\"" + std::string(row.key) + "\": [-0-9.]+");
+        const std::string spoiled =
+            whole.substr(0, part) + std::regex_replace(
+                                        whole.substr(part), number,
+                                        "\"" + std::string(row.key) + "\": \"x\"",
+                                        std::regex_constants::format_first_only);
+        const std::string said = listed(checkProcedure("p", spoiled));
+        const std::string wanted =
+            std::string(row.key) + ": \"x\" is not a number; allowed " + row.range + "\n";
+        EXPECT_NE(said.find(wanted), std::string::npos) << row.from << "\n" << said;
+    }
+    const std::string formula = listed(checkProcedure(
+        "p",
+        std::regex_replace(
+            whole, std::regex("\"coefficients\": \\[0, 10\\]"), "\"coefficients\": [0, 200]")));
+    EXPECT_NE(formula.find("mm, outside 5 to 7200\n"), std::string::npos) << formula;
 }
 
 } // namespace

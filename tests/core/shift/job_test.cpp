@@ -3,6 +3,7 @@
 
 #include <fstream>
 #include <gtest/gtest.h>
+#include <regex>
 #include <sstream>
 
 namespace seamclock {
@@ -76,6 +77,41 @@ TEST(JobFile, MissingOrEmptyIsToldWithWhatIsWanted) {
     EXPECT_EQ(none.error().code, ErrorCode::Missing);
     std::ofstream(folder.file("job-a.json")).flush();
     EXPECT_FALSE(readFirstJob(folder.path()));
+}
+
+TEST(JobFile, SaysTheAllowedRangeOfEveryNumber) {
+    const std::pair<const char*, const char*> rows[] = {
+        {"thickness_mm", "0 to 1000"},
+        {"drag_N", "0 to 100000"},
+        {"ambient_C", "-40 to 60"},
+        {"mfr_g_10min", "0 to 1000"}};
+    for (const auto& [key, range] : rows) {
+        const test::ScratchFolder folder;
+        const std::string name = key;
+        const std::regex number("\"" + name + "\": [-0-9.]+");
+        std::ofstream(folder.file("job-a.json"))
+            << std::regex_replace(demoText(), number, "\"" + name + "\": \"x\"");
+        const auto job = readFirstJob(folder.path());
+        ASSERT_FALSE(job) << name;
+        const std::string wanted = name + ": \"x\" is not a number; allowed " + std::string(range);
+        EXPECT_NE((job.error().detail + "\n").find(wanted + "\n"), std::string::npos)
+            << job.error().detail;
+    }
+}
+
+TEST(JobFile, RefusesALengthThatNoBenchHas) {
+    for (const char* length : {"0", "-1", "100000.5"}) {
+        const test::ScratchFolder folder;
+        std::ofstream(folder.file("job-a.json")) << std::regex_replace(
+            demoText(), std::regex("\"lengths_mm\": \\[[0-9., ]+\\]"),
+            std::string("\"lengths_mm\": [") + length + "]");
+        const auto job = readFirstJob(folder.path());
+        ASSERT_FALSE(job) << length;
+        EXPECT_NE(
+            job.error().detail.find(std::string(length) + " is outside 0 to 100000"),
+            std::string::npos)
+            << job.error().detail;
+    }
 }
 
 } // namespace

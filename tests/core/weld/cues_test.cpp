@@ -241,5 +241,50 @@ TEST(Cues, UntilAHorizonListsWhatBeginsByThenInOrder) {
     EXPECT_EQ(names, (Names{"get_ready 70000", "count_in 77000", "count_in 78000"}));
 }
 
+// Only its own cue is acknowledged by its word: another's leaves it standing.
+TEST(Acknowledging, SilencesTheCueThatItNamesAndNoOther) {
+    struct Row {
+        const char* cue;
+        bool alignment;
+        bool overrun;
+        bool done;
+    };
+    const Row rows[] = {
+        {"alignment_late", true, false, false}, {"changeover_overrun", false, true, false},
+        {"cooling_done", false, false, true},   {"get_ready", false, false, false},
+        {"recheck_due", false, false, false},
+    };
+    for (const Row& row : rows) {
+        Story aligning;
+        aligning.prepare().then(AlignmentStarted{});
+        aligning.wait(seconds{100}).then(CueAcknowledged{row.cue});
+        EXPECT_EQ(std::get<Aligning>(aligning.weld().state).lateAcknowledged, row.alignment)
+            << row.cue;
+        Story changing;
+        changing.soak().wait(seconds{20}).then(CueAcknowledged{row.cue});
+        EXPECT_EQ(std::get<ChangingOver>(changing.weld().state).lateAcknowledged, row.overrun)
+            << row.cue;
+        Story cooling;
+        cooling.cool().then(CueAcknowledged{row.cue});
+        EXPECT_EQ(std::get<Cooling>(cooling.weld().state).doneAcknowledged, row.done) << row.cue;
+    }
+}
+
+TEST(Acknowledging, StandsThoughAnotherCueIsAcknowledgedAfterIt) {
+    Story aligning;
+    aligning.prepare().then(AlignmentStarted{});
+    aligning.wait(seconds{100}).then(CueAcknowledged{"alignment_late"});
+    aligning.wait(seconds{1}).then(CueAcknowledged{"get_ready"});
+    EXPECT_TRUE(std::get<Aligning>(aligning.weld().state).lateAcknowledged);
+    Story changing;
+    changing.soak().wait(seconds{20}).then(CueAcknowledged{"changeover_overrun"});
+    changing.wait(seconds{1}).then(CueAcknowledged{"get_ready"});
+    EXPECT_TRUE(std::get<ChangingOver>(changing.weld().state).lateAcknowledged);
+    Story cooling;
+    cooling.cool().then(CueAcknowledged{"cooling_done"});
+    cooling.wait(seconds{1}).then(CueAcknowledged{"recheck_due"});
+    EXPECT_TRUE(std::get<Cooling>(cooling.weld().state).doneAcknowledged);
+}
+
 } // namespace
 } // namespace seamclock
