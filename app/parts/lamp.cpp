@@ -136,8 +136,12 @@ void Lamp::paintEvent(QPaintEvent*) {
     double numberWidth = box.width() - px(44) - 2 * frame;
     const double largest = px(box.width() > px(kWide) ? kLargestWide : kLargestNumber);
     const double floor = px(kClockFloorUnits) / kCapHeight;
-    const double most = std::max(
+    const bool letters = m_view.number.contains(QRegularExpression(QStringLiteral("\\p{L}")));
+    double most = std::max(
         std::min(largest, height * 0.86 / kCapHeight), std::min(floor, height / kCapHeight));
+    if (letters) {
+        most = std::min(most, height * 0.8); // letters reach below the line
+    }
     double gap = m_view.unit.isEmpty() ? 0 : px(24);
     double unitSize = px(64);
     double unitWidth = 0;
@@ -152,8 +156,7 @@ void Lamp::paintEvent(QPaintEvent*) {
     };
     fit();
     // margins and then the unit give way before the number falls below its floor
-    const bool word = m_view.number.contains(QRegularExpression(QStringLiteral("\\p{L}")));
-    if (size < floor && !word) {
+    if (size < floor && !letters) {
         numberWidth += px(34);
         fit();
     }
