@@ -2,6 +2,7 @@
 // few rounds reach, and cost ten to a hundred times the time. The whole count runs in the quick
 // run.
 #pragma once
+
 namespace seamclock::test {
 
 #if defined(__SANITIZE_ADDRESS__) || defined(__SANITIZE_THREAD__)
