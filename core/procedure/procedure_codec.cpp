@@ -188,7 +188,9 @@ void checkOrder(std::vector<JsonReader>& readers, const std::vector<Piece>& piec
                 "", "the value falls before " + plainNumber(*where) +
                         " mm; a source that says so needs \"falls_by_declaration\": true");
         } else if (
-            i > 0 && !pieces[i - 1].coefficients.empty() &&
+            // A row before it that was refused has no coefficients, is nought, and can't be fallen
+            // from.
+            i > 0 &&
             pieces[i].at(pieces[i].from) < pieces[i - 1].at(pieces[i - 1].to) - kSameValue) {
             readers[i].complain(
                 "", "the value jumps down from " + plainNumber(pieces[i - 1].at(pieces[i - 1].to)) +
