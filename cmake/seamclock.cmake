@@ -46,11 +46,11 @@ function(seamclock_room name)
     endif()
 endfunction()
 
-# seamclock_test(NAME SOURCES … USES rooms… LIBRARIES … [LABELS deep|endure] [TIMEOUT s]): one GoogleTest program,
+# seamclock_test(NAME SOURCES … USES rooms… LIBRARIES … [LABELS deep|endure] [TIMEOUT s] [SERIAL]): one GoogleTest program,
 # each test a CTest test of its own. "deep" and "endure" keep it out of the quick run; one label at most, since
 # gtest_discover_tests of CMake 3.25 loses the second.
 function(seamclock_test name)
-    cmake_parse_arguments(T "" "TIMEOUT" "SOURCES;USES;LIBRARIES;LABELS" ${ARGN})
+    cmake_parse_arguments(T "SERIAL" "TIMEOUT" "SOURCES;USES;LIBRARIES;LABELS" ${ARGN})
     list(LENGTH T_LABELS labels)
     if(labels GREATER 1)
         message(FATAL_ERROR "seamclock_test(${name}): one label at most, got \"${T_LABELS}\"")
@@ -66,6 +66,9 @@ function(seamclock_test name)
     set(properties TIMEOUT ${T_TIMEOUT})
     if(T_LABELS)
         list(APPEND properties LABELS "${T_LABELS}")
+    endif()
+    if(T_SERIAL)
+        list(APPEND properties RUN_SERIAL TRUE)   # judges true time: nothing runs beside it
     endif()
     gtest_discover_tests(${name} DISCOVERY_MODE PRE_TEST PROPERTIES ${properties})
 endfunction()
