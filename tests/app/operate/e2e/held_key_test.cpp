@@ -58,7 +58,7 @@ TEST_P(HeldKey, IsOneStepOnABusyMachine) {
 
 INSTANTIATE_TEST_SUITE_P(
     Of, HeldKey, ::testing::Values("space", "Return", "Next", "F9"),
-    [](const ::testing::TestParamInfo<const char*>& info) { return std::string(info.param); });
+    [](const ::testing::TestParamInfo<const char*>& key) { return std::string(key.param); });
 
 } // namespace
 } // namespace seamclock::test

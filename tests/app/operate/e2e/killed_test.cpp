@@ -201,7 +201,7 @@ INSTANTIATE_TEST_SUITE_P(
         Phase{"cooling", {"building_up", 1, milliseconds(700), 0, {}}, "Return"},
         Phase{"releasing", {"cooling", 1, seconds(2), 0, {}}, "Next"},
         Phase{"inspecting", {"releasing", 2, seconds(2), 0, {}}, "F9"}),
-    [](const ::testing::TestParamInfo<Phase>& info) { return std::string(info.param.name); });
+    [](const ::testing::TestParamInfo<Phase>& phase) { return std::string(phase.param.name); });
 
 TEST(Killed, ShowsTheOpenWeldOfTheSecondBenchAtOnce) {
     Rig rig;

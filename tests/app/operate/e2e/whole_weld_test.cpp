@@ -7,6 +7,7 @@
 #include "app/operate/day_page.h"
 #include "app/operate/pad_page.h"
 #include "app/text/words.h"
+#include "core/bench/bench_codec.h"
 #include "core/log/log_reader.h"
 #include "core/log/verify.h"
 #include "core/weld/record.h"
