@@ -48,11 +48,12 @@ void NumberField::paintEvent(QPaintEvent*) {
     double y = inner.top();
     const Wrapped title =
         wrapped(m_view.title, textPx(35), px(20), inner.width(), 1, kWordWeight, px(42));
+    const double titleHeight = std::max(wrappedHeight(title), px(40));
     painter.setPen(look.text);
     drawWrapped(
-        painter, QRectF(inner.left(), y, inner.width(), px(40)), Qt::AlignLeft | Qt::AlignVCenter,
-        title, kWordWeight);
-    y += px(40);
+        painter, QRectF(inner.left(), y, inner.width(), titleHeight),
+        Qt::AlignLeft | Qt::AlignVCenter, title, kWordWeight);
+    y += titleHeight;
     const Wrapped where =
         wrapped(m_view.where, textPx(27), px(17), inner.width(), 2, kPlainWeight, px(60));
     const double whereHeight = std::max(wrappedHeight(where), px(20)) + px(22);

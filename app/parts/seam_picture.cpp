@@ -362,7 +362,9 @@ void paintJoined(Sketch& s) {
     if (phase == Phase::Look) {
         // the bead's width is what is measured now
         const double wide = 1.98 * std::max(s.view.beadNowMm, 0.5) * s.perMm;
-        const double y = s.top() - 1.1 * std::max(s.view.beadNowMm, 0.5) * s.perMm - s.px(20);
+        const double y = std::max(
+            s.top() - 1.1 * std::max(s.view.beadNowMm, 0.5) * s.perMm - s.px(20),
+            s.box.top() + s.px(66)); // its words stand above
         const QColor blue = s.theme.tone(Tone::Act).ink;
         s.painter.setPen(QPen(blue, s.px(3.5)));
         for (double x : {s.middle.x() - wide, s.middle.x() + wide}) {

@@ -8,6 +8,7 @@
 #include <QPainter>
 #include <gtest/gtest.h>
 
+#include "app/parts/brush.h"
 #include "app/parts/changeover_field.h"
 #include "app/parts/check_drawing.h"
 #include "app/parts/lamp.h"
@@ -210,7 +211,11 @@ TEST(SeamPicture, TheBeadStandsAsHighAsItIs) {
         // just beside the plate's face
         const QImage image = imageOf(picture, Qt::black);
         const int half = run(image, temperatureColour(213), 0, 310, false) / 2;
-        return run(image, temperatureColour(20), 290 - half - 12, 0, true);
+        const int beside = 290 - half - 12;
+        // the bead is the sheet's colour, lighter by a part of the outline's
+        const QColor sheet = temperatureColour(20);
+        const QColor lighter = mixed(sheet, picture.theme().outline, 0.36);
+        return run(image, sheet, beside, 0, true) + run(image, lighter, beside, 0, true);
     };
     const int bare = column(0);
     const double perMm = (bare + 3) / 15.0;
