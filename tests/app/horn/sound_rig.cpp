@@ -8,12 +8,14 @@
 #include <cstdlib>
 #include <cstring>
 #include <fcntl.h>
+#include <filesystem>
 #include <gtest/gtest.h>
 #include <poll.h>
 #include <signal.h>
 #include <sstream>
 #include <sys/prctl.h>
 #include <sys/wait.h>
+#include <system_error>
 #include <unistd.h>
 
 namespace seamclock::test {
@@ -169,6 +171,20 @@ int Child::waitForEnd(Milliseconds most) {
     }
     m_pid = -1;
     return WIFEXITED(status) ? WEXITSTATUS(status) : -1;
+}
+
+SocketFolder::SocketFolder() {
+    char name[] = "/tmp/seamclock-sound-XXXXXX";
+    const char* made = ::mkdtemp(name);
+    EXPECT_NE(made, nullptr) << "no folder for the sound server's socket";
+    m_path = made != nullptr ? made : "";
+}
+
+SocketFolder::~SocketFolder() {
+    std::error_code ignored;
+    if (!m_path.empty()) {
+        std::filesystem::remove_all(m_path, ignored);
+    }
 }
 
 SoundRig::SoundRig() = default;

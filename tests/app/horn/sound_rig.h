@@ -75,6 +75,21 @@ private:
     bool m_ended = false;
 };
 
+/// Not below the build: a sound server's address ends at a blank, and a socket's path is short.
+class SocketFolder {
+public:
+    SocketFolder();
+    ~SocketFolder();
+    SocketFolder(const SocketFolder&) = delete;
+    SocketFolder& operator=(const SocketFolder&) = delete;
+
+    std::string file(const std::string& name) const { return m_path + "/" + name; }
+    const std::string& path() const { return m_path; }
+
+private:
+    std::string m_path;
+};
+
 class SoundRig {
 public:
     SoundRig();
@@ -99,7 +114,7 @@ private:
     void record(int from);
     void stopRecorder();
 
-    ScratchFolder m_folder;
+    SocketFolder m_folder;
     std::unique_ptr<Child> m_server;
     std::unique_ptr<Child> m_recorder;
     std::thread m_reader;
