@@ -53,7 +53,7 @@ void NumberField::paintEvent(QPaintEvent*) {
     drawWrapped(
         painter, QRectF(inner.left(), y, inner.width(), titleHeight),
         Qt::AlignLeft | Qt::AlignVCenter, title, kWordWeight);
-    y += titleHeight;
+    y += titleHeight + (metrics().text > 1 ? px(12) : 0); // larger lines need more between them
     const Wrapped where =
         wrapped(m_view.where, textPx(27), px(17), inner.width(), 2, kPlainWeight, px(60));
     const double whereHeight = std::max(wrappedHeight(where), px(20)) + px(22);

@@ -5,6 +5,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <cstdio>
 #include <cstdlib>
 #include <cstring>
 #include <fcntl.h>
@@ -174,8 +175,8 @@ int Child::waitForEnd(Milliseconds most) {
 }
 
 SocketFolder::SocketFolder() {
-    char name[] = "/tmp/seamclock-sound-XXXXXX";
-    const char* made = ::mkdtemp(name);
+    std::string name = std::string(P_tmpdir) + "/seamclock-sound-XXXXXX";
+    const char* made = ::mkdtemp(name.data());
     EXPECT_NE(made, nullptr) << "no folder for the sound server's socket";
     m_path = made != nullptr ? made : "";
 }

@@ -262,7 +262,7 @@ TEST(Rebooted, InCoolingGoesOnByTheClocksWordByKey) {
     ASSERT_TRUE(weld);
     rig.startProgram();
     expectPainted(rig, *weld, "A");
-    expectWords(rig, *weld, "Clock is right", "Not sure");
+    expectWords(rig, *weld, "Seen", "Not sure");
     const Stamp pressed = rig.key("Return");
     const Instant now = presentInstant();
     const auto after = afterPress(rig, *weld);
