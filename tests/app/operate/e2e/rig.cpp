@@ -16,6 +16,9 @@ namespace seamclock::test {
 namespace {
 
 constexpr int kLook = 10;  // ms between two looks
+// A finger needs longer than this between letting go of a key and pressing it again [ms]; the
+// program takes what comes within 50 ms of a release for the repetition of a held key.
+constexpr double kBetweenPresses = 100;
 constexpr int kShade = 40; // of 255: less is the same shade
 
 std::string variable(const char* name) {
@@ -150,7 +153,12 @@ Stamp Rig::type(const std::vector<std::string>& words) {
 }
 
 Stamp Rig::key(const std::string& name) {
-    return type({"key", name});
+    if (const auto last = m_keyUp.find(name); last != m_keyUp.end()) {
+        waitUntil(last->second + kBetweenPresses);
+    }
+    const Stamp stamp = type({"key", name});
+    m_keyUp[name] = stamp.after;
+    return stamp;
 }
 
 Stamp Rig::keyDown(const std::string& name) {

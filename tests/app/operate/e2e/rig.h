@@ -12,6 +12,7 @@
 
 #include <QImage>
 #include <functional>
+#include <map>
 #include <memory>
 #include <string>
 #include <vector>
@@ -67,6 +68,7 @@ private:
     std::unique_ptr<Child> m_server;
     std::unique_ptr<Child> m_program;
     std::string m_display;
+    std::map<std::string, double> m_keyUp; // when each was let go [ms of the boot clock]
 };
 
 Frame frameFor(FrameKind kind);
