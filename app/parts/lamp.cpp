@@ -155,14 +155,15 @@ void Lamp::paintEvent(QPaintEvent*) {
         }
     };
     fit();
-    // margins and then the unit give way before the number falls below its floor
-    if (size < floor && !letters) {
-        numberWidth += px(34);
-        fit();
-    }
+    // the unit and then the margins give way before the number falls below its floor
     while (size < floor && !m_view.unit.isEmpty() && unitSize > px(36)) {
         unitSize -= px(4);
-        gap = px(12);
+        gap = px(14);
+        fit();
+    }
+    if (size < floor && !letters) {
+        numberWidth += px(34);
+        most = std::min(most, floor);
         fit();
     }
     const double own = tabularWidth(m_view.number, size, kNumberWeight);

@@ -1,11 +1,54 @@
 #include "app/parts/press_part.h"
 
+#include <QAccessible>
+#include <QAccessibleWidget>
 #include <QEvent>
 #include <QMouseEvent>
 
 namespace seamclock {
 
+/// What a screen reader is told of a part that is pressed.
+class SpokenButton : public QAccessibleWidget {
+public:
+    explicit SpokenButton(PressPart* part)
+        : QAccessibleWidget(part, QAccessible::Button), m_part(part) {}
+
+    QStringList actionNames() const override {
+        return takesPress() ? QStringList{pressAction()} : QStringList{};
+    }
+    void doAction(const QString& action) override {
+        if (action == pressAction() && takesPress()) {
+            emit m_part->pressed();
+        }
+    }
+    QAccessible::State state() const override {
+        QAccessible::State state = QAccessibleWidget::state();
+        state.disabled = !takesPress();
+        state.focusable = false; // keys are the screen's
+        return state;
+    }
+
+private:
+    bool takesPress() const { return m_part->isEnabled() && m_part->takesPress(); }
+
+    PressPart* m_part;
+};
+
+namespace {
+
+QAccessibleInterface* spokenButton(const QString&, QObject* object) {
+    auto* part = qobject_cast<PressPart*>(object);
+    return part == nullptr ? nullptr : new SpokenButton(part);
+}
+
+} // namespace
+
 PressPart::PressPart(const QString& name, QWidget* parent) : Part(name, parent) {
+    static const bool told = [] {
+        QAccessible::installFactory(spokenButton);
+        return true;
+    }();
+    Q_UNUSED(told);
     setAttribute(Qt::WA_AcceptTouchEvents);
 }
 

@@ -1,12 +1,14 @@
 // A part that is a button as a whole: it counts on press, not on release, by mouse or finger, once
 // for each press. A press that Qt makes up from a touch is left out, or one touch would count
 // twice. Keys are the screen's: one place there knows which key is the next step and which press is
-// a held key's repeat.
+// a held key's repeat. To a screen reader it is a button, and can be pressed by it.
 #pragma once
 
 #include "app/parts/part.h"
 
 namespace seamclock {
+
+class SpokenButton;
 
 class PressPart : public Part {
     Q_OBJECT
@@ -25,6 +27,7 @@ protected:
     virtual bool takesPress() const { return true; }
 
 private:
+    friend class SpokenButton;
     bool m_touched = false;
 };
 

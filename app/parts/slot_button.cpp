@@ -11,6 +11,8 @@ namespace seamclock {
 
 namespace {
 
+constexpr double kLeastStep = 60; // the step that waits is 62 units
+
 using Look = SlotView::Look;
 
 struct Colours {
@@ -155,7 +157,12 @@ void SlotButton::paintEvent(QPaintEvent*) {
     // the first line never gives way to the second, which takes what is left of the height
     const double height = box.height() - px(26);
     double gap = px(14);
-    const double kept = m_view.under.isEmpty() ? 0 : px(24) * kCapHeight + gap + px(6);
+    double kept = m_view.under.isEmpty() ? 0 : px(24) * kCapHeight + gap + px(6);
+    // and a step that would have to be small for it, in the low slot of an upright screen, stands
+    // alone
+    const bool withUnder =
+        !m_view.under.isEmpty() && !(m_view.large && height - kept < px(kLeastStep) * kCapHeight);
+    kept = withUnder ? kept : 0;
     // one line, if it need not become much smaller for it
     Wrapped text = wrapped(m_view.text, wanted, wanted * 0.75, room, 1, weight, height - kept);
     if (!text.fits || key) {
@@ -163,7 +170,7 @@ void SlotButton::paintEvent(QPaintEvent*) {
     }
     Wrapped under;
     double underHeight = 0;
-    if (!m_view.under.isEmpty()) {
+    if (withUnder) {
         under = wrapped(
             m_view.under, std::min(textPx(24), std::max(px(24), text.size * 0.8)), px(14), room, 1,
             kPlainWeight, std::max(px(14), height - wrappedHeight(text) - gap));
@@ -195,7 +202,7 @@ void SlotButton::paintEvent(QPaintEvent*) {
     };
     const double block = wrappedHeight(text) + underHeight;
     double top = box.center().y() - block / 2;
-    if (!m_view.under.isEmpty() && !m_view.large) {
+    if (withUnder && !m_view.large) {
         // lower by what the eye gives the heavier first line, as far as the second's descenders let
         // it
         const double below = box.bottom() - px(14) - under.size * 0.2 - (top + block);
@@ -212,7 +219,7 @@ void SlotButton::paintEvent(QPaintEvent*) {
     drawWrapped(
         painter, QRectF(centred(textWide), top, textWide, wrappedHeight(text)),
         (m_view.tile ? Qt::AlignLeft : Qt::AlignHCenter) | Qt::AlignTop, text, weight);
-    if (!m_view.under.isEmpty()) {
+    if (withUnder) {
         const double underWide = widest(under, kPlainWeight);
         painter.setPen(colours.under);
         drawWrapped(

@@ -3,7 +3,9 @@
 #include <QPainter>
 #include <gtest/gtest.h>
 
+#include "app/parts/lamp.h"
 #include "app/parts/metrics.h"
+#include "app/parts/slot_button.h"
 #include "app/parts/type.h"
 #include "tests/app/parts/samples.h"
 #include "tests/app/parts/text_recorder.h"
@@ -85,6 +87,54 @@ TEST(Clipping, TheClockKeepsItsFloorWhenWordsGrow) {
             EXPECT_GE(largest * kCapHeight, 104 - 1) << qPrintable(sample.name) << " " << text;
         }
     }
+}
+
+TEST(Clipping, ANumberAndItsUnitKeepAMarginInTheLamp) {
+    // as wide as the lamp of a phase is: alignment, soak, build-up; the floor of its number leaves
+    // no more
+    LampView view;
+    view.word = QStringLiteral("Set");
+    view.number = QStringLiteral("41.5");
+    view.unit = QStringLiteral("mm");
+    view.under = QStringLiteral("on the scale, plate between");
+    view.under2 = QStringLiteral("keep hands out: tables crush");
+    Lamp lamp;
+    lamp.setLook(Theme::of(ThemeKind::Light), Metrics());
+    lamp.show(view);
+    lamp.resize(438, 376);
+    TextRecorder recorder(lamp.size());
+    lamp.render(&recorder, QPoint(), QRegion(), QWidget::DrawChildren);
+    for (const WrittenText& written : recorder.texts()) {
+        EXPECT_GE(written.ink.left(), 10) << qPrintable(written.text);
+        EXPECT_LE(written.ink.right(), 438 - 10) << qPrintable(written.text);
+    }
+}
+
+TEST(Clipping, AStepInALowSlotStaysLargeAndLeavesItsSecondLineOut) {
+    const auto sizeOf = [](double height, const QString& word) {
+        SlotView view;
+        view.text = QStringLiteral("Plate out");
+        view.under = QStringLiteral("at the signal");
+        view.large = true;
+        view.pedal = true;
+        SlotButton button(QStringLiteral("step"));
+        button.setLook(Theme::of(ThemeKind::Light), Metrics());
+        button.show(view);
+        button.resize(768, static_cast<int>(height));
+        TextRecorder recorder(button.size());
+        button.render(&recorder, QPoint(), QRegion(), QWidget::DrawChildren);
+        double size = 0;
+        for (const WrittenText& written : recorder.texts()) {
+            size = word.contains(written.text) ? std::max(size, written.pixelSize) : size;
+        }
+        return size;
+    };
+    // 62 units: the button that waits; 122 units: the slots of a screen that lies, 97 of one that
+    // stands
+    EXPECT_GE(sizeOf(122, QStringLiteral("Plate out")), 62);
+    EXPECT_GT(sizeOf(122, QStringLiteral("at the signal")), 20);
+    EXPECT_GE(sizeOf(97, QStringLiteral("Plate out")), 62);
+    EXPECT_EQ(sizeOf(97, QStringLiteral("at the signal")), 0);
 }
 
 } // namespace

@@ -1,4 +1,5 @@
 // A button counts on press, once, by mouse and by finger, anywhere on its tile.
+#include <QAccessible>
 #include <QApplication>
 #include <QMouseEvent>
 #include <QSignalSpy>
@@ -128,6 +129,25 @@ TEST_F(Press, WhatIsOverHiddenOrOffDoesNotCount) {
     }
     m_button.show(view(SlotView::Look::Waiting));
     QTest::mousePress(&m_button, Qt::LeftButton, {}, QPoint(300, 60));
+    EXPECT_EQ(m_presses.count(), 1);
+}
+
+TEST_F(Press, AScreenReaderIsToldAButtonAndCanPressIt) {
+    QAccessibleInterface* told = QAccessible::queryAccessibleInterface(&m_button);
+    ASSERT_NE(told, nullptr);
+    EXPECT_EQ(told->role(), QAccessible::Button);
+    EXPECT_EQ(told->text(QAccessible::Name), QStringLiteral("Plate out"));
+    EXPECT_FALSE(told->state().disabled);
+    const QString press = QAccessibleActionInterface::pressAction();
+    ASSERT_NE(told->actionInterface(), nullptr);
+    EXPECT_TRUE(told->actionInterface()->actionNames().contains(press));
+    told->actionInterface()->doAction(press);
+    EXPECT_EQ(m_presses.count(), 1);
+
+    m_button.show(view(SlotView::Look::Gone));
+    EXPECT_TRUE(told->state().disabled);
+    EXPECT_FALSE(told->actionInterface()->actionNames().contains(press));
+    told->actionInterface()->doAction(press);
     EXPECT_EQ(m_presses.count(), 1);
 }
 
