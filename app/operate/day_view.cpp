@@ -62,7 +62,8 @@ QString itemName(const SetActual& item) {
         {"misalignment", QT_TRANSLATE_NOOP("Day", "out of line")}};
     for (const auto& [code, name] : kNames) {
         if (item.item == code) {
-            return Day::tr(name);
+            const QString what = Day::tr(name);
+            return item.place.empty() ? what : Day::tr("%1, %2").arg(what, placeWord(item.place));
         }
     }
     return fromUtf8(item.item).replace('_', ' ');

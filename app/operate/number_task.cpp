@@ -22,11 +22,10 @@ void plate(const Weld& weld, NumberTask& task) {
     const int read = platePlacesRead(weld);
     const auto& places = platePlaces();
     const int now = std::min(read, static_cast<int>(places.size()) - 1);
-    const QString names[] = {Number::tr("front"), Number::tr("middle"), Number::tr("back")};
     task.view.where = Number::tr("Read on the face. Place %1 of %2: %3.")
                           .arg(now + 1)
                           .arg(places.size())
-                          .arg(names[now]);
+                          .arg(placeWord(places[static_cast<std::size_t>(now)]));
     std::vector<QString> kept;
     for (const Retained& event : retained(weld.events)) {
         const auto* made = std::get_if<CheckMade>(&event.d);

@@ -112,6 +112,14 @@ QString checkWord(std::string_view check) {
     return lookUp(checks(), check);
 }
 
+QString placeWord(std::string_view place) {
+    static const Table kTable{
+        {"front", QT_TRANSLATE_NOOP("Words", "front")},
+        {"middle", QT_TRANSLATE_NOOP("Words", "middle")},
+        {"back", QT_TRANSLATE_NOOP("Words", "back")}};
+    return lookUp(kTable, place);
+}
+
 QString releaseDoneWord(std::string_view step) {
     static const Table kTable{
         {"clamps_eased", QT_TRANSLATE_NOOP("Words", "Clamps are eased")},

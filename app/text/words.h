@@ -16,6 +16,8 @@ namespace seamclock {
 QString phaseWord(const State& state);
 /// Two words at most, for the row of checks: "gap × 2".
 QString checkWord(std::string_view check);
+/// Where along the plate: "front", "middle", "back"; another place as it was named.
+QString placeWord(std::string_view place);
 /// What its button says once it was done: "Clamps are eased".
 QString releaseDoneWord(std::string_view step);
 /// What to do: "Ease the clamps on both sides."
