@@ -11,15 +11,19 @@ set(CMAKE_CXX_FLAGS_SANITIZE
     "-O0 -g1 -fno-omit-frame-pointer -fsanitize=address,undefined -fno-sanitize-recover=all -D_GLIBCXX_ASSERTIONS")
 set(CMAKE_CXX_FLAGS_TSAN "-O1 -g1 -fsanitize=thread")
 set(CMAKE_CXX_FLAGS_RELEASE "-O2")
+# Mutation testing changes one source at a time: no warnings (as errors they would refuse good changes, "&&" beside
+# "||"), and a shared library for each room of core, so that one can be exchanged alone.
+set(CMAKE_CXX_FLAGS_MUTANTS "-O1 -w -D_GLIBCXX_ASSERTIONS")
+set(CMAKE_EXE_LINKER_FLAGS_MUTANTS "-Wl,--enable-new-dtags")
+set(CMAKE_SHARED_LINKER_FLAGS_MUTANTS "-Wl,--enable-new-dtags")
 if(NOT CMAKE_BUILD_TYPE)
     set(CMAKE_BUILD_TYPE Release CACHE STRING "" FORCE)
 endif()
 
 add_library(seamclock_flags INTERFACE)
 target_include_directories(seamclock_flags INTERFACE ${CMAKE_SOURCE_DIR})
-option(SEAMCLOCK_WARNINGS "warnings, all fatal; off for mutation testing only" ON)
 target_compile_options(seamclock_flags INTERFACE
-    $<IF:$<BOOL:${SEAMCLOCK_WARNINGS}>,-Wall;-Wextra;-Wpedantic;-Wshadow;-Wconversion;-Werror;-Werror=switch,-w>
+    $<$<NOT:$<CONFIG:Mutants>>:-Wall;-Wextra;-Wpedantic;-Wshadow;-Wconversion;-Werror;-Werror=switch>
     -ffp-contract=off)   # the same estimate on every machine
 
 # The sanitize stage also measures which lines of core its tests reach.
@@ -30,7 +34,11 @@ option(SEAMCLOCK_COVERAGE "instrument the rooms of core for line coverage (g++)"
 function(seamclock_room name)
     cmake_parse_arguments(ROOM "" "" "SOURCES;HEADERS;USES;LIBRARIES" ${ARGN})
     if(ROOM_SOURCES)
-        add_library(seamclock_${name} STATIC ${ROOM_SOURCES})
+        set(kind STATIC)
+        if(CMAKE_BUILD_TYPE STREQUAL Mutants AND CMAKE_CURRENT_SOURCE_DIR MATCHES "/core/")
+            set(kind SHARED)
+        endif()
+        add_library(seamclock_${name} ${kind} ${ROOM_SOURCES})
         set(scope PUBLIC)
         target_link_libraries(seamclock_${name} PRIVATE ${ROOM_LIBRARIES})
     else()
@@ -59,7 +67,7 @@ function(seamclock_test name)
     list(TRANSFORM T_USES PREPEND seamclock_)
     target_link_libraries(${name} PRIVATE seamclock_flags ${T_USES} ${T_LIBRARIES} GTest::gtest GTest::gtest_main)
     target_compile_definitions(${name} PRIVATE SEAMCLOCK_SOURCE_DIR="${CMAKE_SOURCE_DIR}" SEAMCLOCK_BIN_DIR="${CMAKE_BINARY_DIR}/bin")
-    target_compile_options(${name} PRIVATE $<$<CONFIG:Check>:-O0>)
+    target_compile_options(${name} PRIVATE $<$<CONFIG:Check,Mutants>:-O0>)
     if(NOT T_TIMEOUT)
         set(T_TIMEOUT 120)
     endif()
