@@ -301,6 +301,15 @@ class Runner:
 
         headers = [mutant for mutant in mutants if mutant.in_header()]
         sources = [mutant for mutant in mutants if not mutant.in_header()]
+        # What is not changed must pass, in every place at once: or each death would prove nothing.
+        unchanged = [Mutant(path, (self.tree / path).read_text(encoding="utf-8"), 0, 0, "")
+                     for path in dict.fromkeys(mutant.path for mutant in sources)][:places.qsize()]
+        with concurrent.futures.ThreadPoolExecutor(places.qsize()) as judges:
+            for mutant, verdict in zip(unchanged, judges.map(
+                    lambda mutant, place: self.judge(mutant, self.work / "judges" / str(place)),
+                    unchanged, range(len(unchanged)))):
+                if verdict != "survived":
+                    sys.exit(f"mutate: {mutant.path}, unchanged, was {verdict} ({self.log.name})")
         end = deadline - (deadline - began) / 5 if headers else deadline
         with concurrent.futures.ThreadPoolExecutor(places.qsize()) as judges:
             list(judges.map(functools.partial(judge_until, end), sources))
