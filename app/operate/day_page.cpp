@@ -104,6 +104,8 @@ void JointPanel::paintEvent(QPaintEvent*) {
         fittedSize(m_view.about, px(21), px(13), wide, kPlainWeight), kPlainWeight);
 
     // Set against done, in as many columns as fit side by side.
+    constexpr double kSet = 0.42; // of a column's width
+    constexpr double kDone = 0.71;
     const double top = px(126);
     const double bottom = height() - px(16);
     const bool narrow = width() < px(620);
@@ -121,10 +123,10 @@ void JointPanel::paintEvent(QPaintEvent*) {
             const QRectF box(left + column * from, top + line * row, column * share, row);
             drawTabular(
                 painter, box, Qt::AlignLeft | Qt::AlignVCenter, text,
-                fittedSize(text, size, px(11), box.width() - px(6), weight), weight);
+                fittedSize(text, size, px(11), box.width() - px(14), weight), weight);
         };
-        cell(0, 0.46, 0.27, tr("set"), kPlainWeight, theme().textSoft);
-        cell(0, 0.73, 0.27, tr("done"), kLabelWeight, theme().text);
+        cell(0, kSet, kDone - kSet, tr("set"), kPlainWeight, theme().textSoft);
+        cell(0, kDone, 1 - kDone, tr("done"), kLabelWeight, theme().text);
         painter.setPen(QPen(theme().hairline, px(1.5)));
         painter.drawLine(QPointF(left, top + row), QPointF(left + column, top + row));
         for (int line = 1; line < lines; ++line) {
@@ -133,10 +135,10 @@ void JointPanel::paintEvent(QPaintEvent*) {
                 break;
             }
             const JointView::Row& shown = m_view.rows[static_cast<std::size_t>(index)];
-            cell(line, 0, 0.46, shown.item, kPlainWeight, theme().textSoft);
-            cell(line, 0.46, 0.27, shown.set, kPlainWeight, theme().text);
+            cell(line, 0, kSet, shown.item, kPlainWeight, theme().textSoft);
+            cell(line, kSet, kDone - kSet, shown.set, kPlainWeight, theme().text);
             cell(
-                line, 0.73, 0.27, shown.actual, kNumberWeight,
+                line, kDone, 1 - kDone, shown.actual, kNumberWeight,
                 shown.out ? theme().tone(Tone::Late).ink : theme().text);
         }
     }

@@ -128,16 +128,18 @@ JointView jointView(const WeldRecord& record, const Bench* bench) {
     view.mark = look.mark;
     view.tone = look.tone;
     view.verdict = record.aborted ? Day::tr("Stopped") : verdictWord(record.verdict.word);
-    view.reason = firstReason(record.verdict, plan);
-    QString batches;
+    view.reason =
+        record.aborted ? fromUtf8(record.aborted->text) : firstReason(record.verdict, plan);
+    QStringList batches;
     for (const Sheet& sheet : record.opened.sheets) {
-        batches += (batches.isEmpty() ? QString() : Day::tr(" and ")) + fromUtf8(sheet.batch);
+        batches << fromUtf8(sheet.batch);
     }
+    batches.removeDuplicates(); // two halves of one sheet
     view.about = Day::tr("Joint %1. %2 %3 mm, %4 mm. Batches %5.")
                      .arg(record.opened.number)
                      .arg(
                          fromUtf8(plan.material), millimetresText(plan.thicknessUm),
-                         millimetresText(plan.lengthUm), batches);
+                         millimetresText(plan.lengthUm), batches.join(Day::tr(" and ")));
     for (const PhaseRecord& phase : record.phases) {
         JointView::Row row;
         row.item = phaseName(phase.phase);

@@ -60,12 +60,25 @@ TEST(DayView, AReadingOutOfItsWindowIsMarked) {
     }));
 }
 
+TEST(DayView, ABatchOfBothSheetsIsNamedOnce) {
+    WeldOpened opened = test::inventedOpening();
+    ASSERT_EQ(opened.sheets.size(), 2U);
+    opened.sheets[0].batch = "K-7";
+    opened.sheets[1].batch = "K-7";
+    test::Story same(opened);
+    EXPECT_TRUE(jointView(record(same.weld()), nullptr).about.endsWith("Batches K-7."));
+    opened.sheets[1].batch = "K-8";
+    test::Story other(opened);
+    EXPECT_TRUE(jointView(record(other.weld()), nullptr).about.endsWith("Batches K-7 and K-8."));
+}
+
 TEST(DayView, AStoppedWeldSaysSoAndWhy) {
     test::Story story;
     story.align();
-    story.then(WeldAborted{"bead missing at one end", {}});
+    story.then(WeldAborted{"bead_missing", "Bead missing at one end"});
     const JointView view = jointView(record(story.weld()), nullptr);
     EXPECT_EQ(view.verdict, QStringLiteral("Stopped"));
+    EXPECT_EQ(view.reason, QStringLiteral("Bead missing at one end"));
     EXPECT_EQ(view.mark, Mark::Cut);
     EXPECT_EQ(view.tone, Tone::Late);
     const JointView::Row* align = rowOf(view, "align");
