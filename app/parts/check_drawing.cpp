@@ -297,7 +297,7 @@ void drawPlateTemperature(Pencil& p) {
     plateFace(p, face);
     for (int i = 0; i < 3; ++i) {
         const QPointF place(face.left() + 96 + i * 184, face.center().y());
-        const bool now = i == 1;
+        const bool now = i == p.view().place;
         p.painter().setPen(QPen(textOnPlate(), now ? 5 : kLine));
         p.painter().setBrush(Qt::NoBrush);
         p.painter().drawEllipse(place, 26, 26);
@@ -306,13 +306,15 @@ void drawPlateTemperature(Pencil& p) {
             p.painter(), QRectF(place - QPointF(26, 26), QSizeF(52, 52)), Qt::AlignCenter,
             QString::number(i + 1), 26, kLabelWeight);
     }
-    // the probe stands on the face
+    // the probe stands on the face, at the place that is read; its display stays on the sheet
+    const double along = face.left() + 96 + p.view().place * 184;
+    const QRectF display(std::min(along + 158, kWidth - 152), 14, 150, 60);
     p.painter().setPen(roundPen(p.blueOnPlate(), 9));
-    p.painter().drawLine(QPointF(330, 172), QPointF(470, 60));
-    p.box(QRectF(462, 14, 150, 60), p.tint(), p.blue(), 10);
+    p.painter().drawLine(QPointF(along + 26, 172), QPointF(along + 166, 60));
+    p.box(display, p.tint(), p.blue(), 10);
     p.text(
-        p.view().value.isEmpty() ? QStringLiteral("°C") : p.view().value, QRectF(468, 18, 138, 52),
-        true, 30);
+        p.view().value.isEmpty() ? QStringLiteral("°C") : p.view().value,
+        display.adjusted(6, 4, -6, -4), true, 30);
     p.text(p.words().readHere, QRectF(24, 294, 560, 38), false);
     p.sign(QRectF(628, 130, 116, 116), Sign::PlateTemperature, true);
 }

@@ -32,6 +32,7 @@ struct CheckDrawing {
     // the seam before it is made.
     QString check;
     QString value; // "8 mm", where the check has one
+    int place = 0; // plate_temperature: of its three places, the one that is read next, from 0
     CheckWords words;
 
     bool operator==(const CheckDrawing&) const = default;

@@ -108,6 +108,49 @@ TEST(Painting, EachCheckHasADrawingOfItsOwn) {
     }
 }
 
+// The sheet of the drawing is 748 x 336 in a margin of 20 units: at this size one unit is one
+// pixel. The plate's face and its places stand there as they are drawn, read off the picture.
+TEST(PlateDrawing, PointsAtThePlaceThatIsReadNextAndRingsItThicker) {
+    const Theme& theme = Theme::of(ThemeKind::Dark);
+    const QRect face(44, 130, 560, 170);
+    const auto centre = [](int place) { return QPointF(140 + 184 * place, 215); };
+    for (int place = 0; place < 3; ++place) {
+        CheckPicture picture;
+        picture.setLook(theme, Metrics());
+        picture.resize(788, 376);
+        CheckDrawing drawing;
+        drawing.check = "plate_temperature";
+        drawing.value = QStringLiteral("210 °C");
+        drawing.place = place;
+        picture.show(drawing);
+        const QImage image = imageOf(picture, theme.ground);
+        QPoint tip;
+        int ring[3] = {0, 0, 0};
+        for (int y = face.top(); y <= face.bottom(); ++y) {
+            for (int x = face.left(); x <= face.right(); ++x) {
+                const QRgb is = image.pixel(x, y);
+                if (is == theme.tone(Tone::Act).field.rgb()) {
+                    tip = QPoint(x, y); // the lowest, at the end
+                }
+                for (int i = 0; i < 3; ++i) {
+                    const QPointF away = QPointF(x, y) - centre(i);
+                    const double far = std::hypot(away.x(), away.y());
+                    ring[i] += is == textOnPlate().rgb() && far > 21 && far < 31 ? 1 : 0;
+                }
+            }
+        }
+        ASSERT_FALSE(tip.isNull()) << place;
+        EXPECT_LT(std::hypot(tip.x() - centre(place).x(), tip.y() - centre(place).y()), 45)
+            << place;
+        for (int i = 0; i < 3; ++i) {
+            EXPECT_GT(ring[i], 0) << i;
+            if (i != place) {
+                EXPECT_GT(ring[place], ring[i]) << place << " and " << i;
+            }
+        }
+    }
+}
+
 class PaintCounter : public QObject {
 public:
     int count = 0;
