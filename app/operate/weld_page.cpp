@@ -1,10 +1,9 @@
 #include "app/operate/weld_page.h"
 
 namespace seamclock {
-namespace {
 
-FrameKind kindOf(WeldView::Layout layout) {
-    switch (layout) {
+FrameKind frameKindOf(const WeldView& view) {
+    switch (view.layout) {
     case WeldView::Layout::Phase:
         return FrameKind::Phase;
     case WeldView::Layout::Cooling:
@@ -16,8 +15,6 @@ FrameKind kindOf(WeldView::Layout layout) {
     }
     return FrameKind::Phase;
 }
-
-} // namespace
 
 WeldPage::WeldPage(QWidget* parent)
     : Page("weld", parent), m_field(keep(new ChangeoverField(this))),
@@ -49,7 +46,7 @@ void WeldPage::show(const WeldView& view) {
 }
 
 void WeldPage::place() {
-    const Frame frame = frameOf(units(), kindOf(m_view.layout), look().mirrored);
+    const Frame frame = frameOf(units(), frameKindOf(m_view), look().mirrored);
     const bool field = m_view.layout == WeldView::Layout::Changeover;
     const bool check = m_view.layout == WeldView::Layout::Check;
     const QRectF nowhere;

@@ -5,6 +5,9 @@
 
 namespace seamclock {
 
+/// Where everything of this view stands.
+FrameKind frameKindOf(const WeldView& view);
+
 class WeldPage : public Page {
     Q_OBJECT
 

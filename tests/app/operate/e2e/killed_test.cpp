@@ -3,6 +3,7 @@
 // rendered here from the rows of the log for the present instant and for instants around it: a
 // picture within a second of now must fit, one three seconds off must not, and the number must be
 // what the events' own instants give by plain arithmetic.
+#include "app/operate/weld_page.h"
 #include "core/log/verify.h"
 #include "tests/app/operate/e2e/rig.h"
 #include "tests/app/operate/e2e/weld_log.h"
@@ -31,7 +32,7 @@ WeldView viewAt(const Weld& weld, Instant now, Milliseconds off, const QString& 
 
 /// Where the number stands.
 QRect numberPlace(const WeldView& view) {
-    const Frame frame = frameFor(kindOf(view));
+    const Frame frame = frameFor(frameKindOf(view));
     return pixels(view.layout == WeldView::Layout::Changeover ? frame.body : frame.lamp);
 }
 
@@ -226,7 +227,7 @@ void expectWords(const Rig& rig, const Weld& weld, const QString& step, const QS
     const WeldView view = viewAt(weld, presentInstant(), {}, "A");
     EXPECT_EQ(view.step.view.text, step);
     EXPECT_EQ(view.stop.view.text, stop);
-    const Frame frame = frameFor(kindOf(view));
+    const Frame frame = frameFor(frameKindOf(view));
     const QImage screen = rig.screen();
     EXPECT_LT(differs(screen, view, pixels(frame.step)), kSamePicture);
     EXPECT_LT(differs(screen, view, pixels(frame.stop)), kSamePicture);

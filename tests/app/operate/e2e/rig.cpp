@@ -15,7 +15,7 @@ namespace seamclock::test {
 
 namespace {
 
-constexpr int kLook = 10;  // ms between two looks
+constexpr int kLook = 10; // ms between two looks
 // A finger needs longer than this between letting go of a key and pressing it again [ms]; the
 // program takes what comes within 50 ms of a release for the repetition of a held key.
 constexpr double kBetweenPresses = 100;
@@ -208,20 +208,6 @@ PageLook lookOfTests() {
     look.theme = &Theme::of(ThemeKind::Dark);
     look.metrics = Metrics::forDpi(kUnitsPerInch);
     return look;
-}
-
-FrameKind kindOf(const WeldView& view) {
-    switch (view.layout) {
-    case WeldView::Layout::Phase:
-        return FrameKind::Phase;
-    case WeldView::Layout::Cooling:
-        return FrameKind::Cooling;
-    case WeldView::Layout::Check:
-        return FrameKind::Check;
-    case WeldView::Layout::Changeover:
-        return FrameKind::Changeover;
-    }
-    return FrameKind::Phase;
 }
 
 QRect pixels(const QRectF& place) {

@@ -73,7 +73,6 @@ private:
 
 Frame frameFor(FrameKind kind);
 PageLook lookOfTests();
-FrameKind kindOf(const WeldView& view);
 QRect pixels(const QRectF& place);
 
 /// That place of a page painted here, without a display.

@@ -1,0 +1,236 @@
+#include "app/operate/weld_checks.h"
+
+#include "app/text/numbers.h"
+#include "app/text/words.h"
+
+#include <QCoreApplication>
+#include <algorithm>
+
+namespace seamclock {
+namespace {
+
+struct Operate {
+    Q_DECLARE_TR_FUNCTIONS(Operate)
+};
+
+QString tr(const char* text) {
+    return Operate::tr(text);
+}
+
+void checkRow(Sketch& s, const Preparing& state, const std::string& asked) {
+    for (const std::string& check : s.plan().checks) {
+        const bool overridden =
+            std::any_of(s.standing.begin(), s.standing.end(), [&](const Retained& event) {
+                const auto* left = std::get_if<CheckOverridden>(&event.d);
+                return left != nullptr && left->check == check;
+            });
+        CheckRowView::Cell cell;
+        cell.name = checkWord(check);
+        cell.done = state.settled.count(check) > 0 && check != asked;
+        cell.now = check == asked;
+        cell.overridden = cell.done && overridden;
+        s.view.checks.cells.push_back(cell);
+    }
+}
+
+void set(Sketch& s, const QString& word, const QString& number, const QString& unit) {
+    s.lamp(Tone::Rest, Mark::Act, word);
+    s.view.lamp.calm = true;
+    s.view.lamp.number = number;
+    s.view.lamp.unit = unit;
+}
+
+CheckMade passed(const std::string& code) {
+    CheckMade made;
+    made.check = code;
+    made.passed = true;
+    return made;
+}
+
+void attest(Sketch& s, const QString& text, CheckMade made) {
+    s.step(text, MakeSteps{{std::move(made)}});
+}
+
+void gapCheck(Sketch& s, const std::string& code, std::int64_t um, const QString& sentence) {
+    const QString gap = millimetresText(um);
+    set(s, tr("Set"), gap, "mm");
+    s.view.lamp.under = tr("gap between the tables");
+    s.view.drawing.value = gap + " mm";
+    s.view.sentence = sentence.arg(gap);
+    CheckMade made = passed(code);
+    made.valueUm = um;
+    attest(s, tr("Gap is %1 mm").arg(gap), made);
+}
+
+QString checkPlaceWord(const std::string& place) {
+    if (place == "front") {
+        return tr("front");
+    }
+    return place == "middle" ? tr("middle") : tr("back");
+}
+
+void plateCheck(Sketch& s, const std::string& code) {
+    const int read = platePlacesRead(s.weld);
+    const auto places = static_cast<int>(platePlaces().size());
+    set(s, tr("Measure"), celsiusText(s.plan().plate->targetMc), "°C");
+    s.view.lamp.under =
+        tr("allowed %1 to %2 °C")
+            .arg(celsiusText(s.plan().plate->minMc), celsiusText(s.plan().plate->maxMc));
+    s.view.lamp.under2 = tr("on its face: it burns");
+    const int which = std::min(read, places - 1);
+    s.view.sentence = tr("Read the plate on its face. Place %1 of %2: %3.")
+                          .arg(which + 1)
+                          .arg(places)
+                          .arg(checkPlaceWord(platePlaces()[static_cast<std::size_t>(which)]));
+    s.view.drawing.value = celsiusText(s.plan().plate->targetMc) + " °C";
+    s.view.drawing.place = which;
+    s.step(tr("Type it in"), AskNumber{NumberFor::PlateTemperature});
+    s.view.stop = sideSlot(tr("Cannot set it"), tr("say why"), AskReason{ReasonFor::Stop, code});
+}
+
+/// [mN for one unit of the scale]: the plan's own force and reading say it.
+std::int64_t ratePerUnitMn(Sketch& s) {
+    const std::int64_t milli = s.scalePlan().joining.setMilli - s.scalePlan().zeroMilli;
+    const std::int64_t force = s.plan().joiningMn.value_or(0) + s.plan().dragMn;
+    return milli > 0 ? force * 1000 / milli : 0;
+}
+
+void dragCheck(Sketch& s, const std::string& code) {
+    const std::int64_t perUnit = ratePerUnitMn(s);
+    const std::int64_t milli =
+        s.scalePlan().zeroMilli + (perUnit > 0 ? s.plan().dragMn * 1000 / perUnit : 0);
+    const std::int64_t division = s.scalePlan().divisionMilli;
+    const std::int64_t shown = (milli + division / 2) / division * division;
+    set(s, tr("Read"), s.reading(shown), s.unit());
+    s.view.lamp.under = tr("in the plan: %1 N").arg(s.plan().dragMn / 1000);
+    s.view.sentence = tr("Nothing touching: move the table. Read the scale.");
+    CheckMade made = passed(code);
+    made.valueMilli = shown;
+    attest(s, tr("As before"), made);
+    s.view.step.view.under = tr("about %1").arg(s.readingWithUnit(shown));
+    s.view.stop = sideSlot(tr("Another"), tr("type it in"), AskNumber{NumberFor::Drag});
+}
+
+void check(Sketch& s, const std::string& code) {
+    s.view.drawing.check = fromUtf8(code);
+    s.view.stop =
+        sideSlot(tr("Cannot set it"), tr("say why"), AskReason{ReasonFor::CheckLeftOut, code});
+    if (code == "plate_warm") {
+        set(s, tr("Wait"), "10", tr("min"));
+        s.view.lamp.mark = Mark::Wait;
+        s.view.lamp.under = tr("from when it shows its heat");
+        s.view.sentence = tr("Plate is hot. Let it settle for 10 minutes.");
+        attest(s, tr("Measure the plate"), passed(code));
+    } else if (code == "plate_temperature") {
+        plateCheck(s, code);
+    } else if (code == "scale_zero") {
+        const std::int64_t zero = s.scalePlan().zeroMilli;
+        set(s, tr("Look"), s.reading(zero), s.unit());
+        s.view.lamp.under = tr("on the scale, no load");
+        s.view.sentence =
+            tr("Let the spring off. Scale must read %1.").arg(s.readingWithUnit(zero));
+        CheckMade made = passed(code);
+        made.valueMilli = zero;
+        attest(s, tr("Scale reads %1").arg(s.reading(zero)), made);
+    } else if (code == "sound_heard") {
+        set(s, tr("Listen"), tr("Signal"), {});
+        s.view.lamp.under = tr("stand where you work");
+        s.view.lamp.under2 = tr("louder than the fan?");
+        s.view.sentence = tr("Stand at the bench. Can you hear the signal?");
+        attest(s, tr("I hear it"), passed(code));
+    } else if (code == "drag") {
+        dragCheck(s, code);
+    } else if (code == "film_off") {
+        set(s, tr("Take off"), tr("Film"), {});
+        s.view.lamp.under = tr("both sheets, both sides");
+        s.view.sentence = tr("Take the film off both edges.");
+        attest(s, tr("Film is off"), passed(code));
+    } else if (code == "edges_planed") {
+        set(s, tr("Plane"), tr("Edges"), {});
+        s.view.lamp.under = tr("both, and chips off");
+        s.view.lamp.under2 = tr("not by hand");
+        s.view.sentence = tr("Plane both edges. Do not touch them by hand.");
+        attest(s, tr("Edges are clean"), passed(code));
+    } else if (code == "plate_wiped") {
+        set(s, tr("Wipe"), tr("Plate"), {});
+        s.view.lamp.under = tr("before every weld");
+        s.view.lamp.under2 = tr("plate burns: gloves on");
+        s.view.sentence = tr("Wipe both faces of the plate. It burns.");
+        attest(s, tr("Plate is wiped"), passed(code));
+    } else if (code == "gap") {
+        gapCheck(s, code, s.plan().gapUm, tr("Set the gap to %1 mm, the same front and back."));
+        s.view.lamp.under2 =
+            tr("same as the sheet: %1 mm").arg(millimetresText(s.plan().thicknessUm));
+    } else if (code == "first_sheet") {
+        set(s, tr("Clamp"), tr("Sheet 1"), {});
+        s.view.lamp.under = tr("one end to the other");
+        s.view.sentence = tr("Clamp the first sheet evenly, end to end.");
+        attest(s, tr("First sheet is clamped"), passed(code));
+    } else if (code == "clamping_gap") {
+        gapCheck(
+            s, code, s.plan().clampingGapUm, tr("Open the gap to %1 mm, the same front and back."));
+    } else if (code == "second_sheet") {
+        set(s, tr("Clamp"), tr("Sheet 2"), {});
+        s.view.lamp.under = tr("against the first");
+        s.view.sentence = tr("Clamp the second sheet against the first.");
+        attest(s, tr("Second sheet is clamped"), passed(code));
+    } else if (code == "edges_meet") {
+        const QString gap = millimetresText(s.plan().edgeGapMaxUm, 1);
+        set(s, tr("Look"), gap, "mm");
+        s.view.lamp.under = tr("gap at most");
+        s.view.lamp.under2 =
+            tr("step at most %1 mm").arg(millimetresText(s.plan().misalignmentMaxUm, 1));
+        s.view.sentence = tr("Look at the edges: gap to %1 mm, step to %2 mm.")
+                              .arg(gap, millimetresText(s.plan().misalignmentMaxUm, 1));
+        attest(s, tr("Edges meet"), passed(code));
+    } else if (code == "shielded") {
+        set(s, tr("Shield"), celsiusText(s.plan().ambientMc), "°C");
+        s.view.lamp.under = tr("in the shop, by the plan");
+        s.view.sentence = tr("Shield the seam. Wipe it dry.");
+        attest(s, tr("Seam is shielded"), passed(code));
+    } else {
+        set(s, tr("Do"), {}, {});
+        s.view.sentence = checkWord(code) + QLatin1Char('.');
+        attest(s, tr("Done"), passed(code));
+    }
+}
+
+void readyToAlign(Sketch& s) {
+    s.view.layout = WeldView::Layout::Phase;
+    const ReadingBand& band = s.scalePlan().alignment;
+    s.seam(SeamView::Phase::Prepare);
+    s.scaleOf(band);
+    s.lamp(Tone::Rest, Mark::Act, tr("Set"));
+    s.view.lamp.calm = true;
+    s.view.lamp.number = s.reading(band.setMilli);
+    s.view.lamp.unit = s.unit();
+    s.view.lamp.under = tr("on the scale, plate between");
+    s.view.lamp.under2 = tr("keep hands out: tables crush");
+    s.view.sentence =
+        tr("Plate in, sheets against it. Turn up to %1.").arg(s.readingWithUnit(band.setMilli));
+    s.view.cell.time = tr("ready");
+    s.step(
+        tr("Pressure is on"),
+        MakeSteps{{AlignmentStarted{}, ReadingTaken{ReadingPhase::Alignment, band.setMilli}}});
+}
+
+} // namespace
+
+void tell(Sketch& s, const Preparing& state) {
+    s.view.cell.sign = Sign::Prepare;
+    s.view.layout = WeldView::Layout::Check;
+    const std::string asked = checkAsked(s.weld, state);
+    checkRow(s, state, asked);
+    if (asked.empty()) {
+        readyToAlign(s);
+        return;
+    }
+    check(s, asked);
+    const auto& all = s.plan().checks;
+    const auto at = std::find(all.begin(), all.end(), asked);
+    const QString place = tr("%1 of %2").arg(at - all.begin() + 1).arg(all.size());
+    s.view.lamp.corner = place;
+    s.view.cell.time = place;
+}
+
+} // namespace seamclock

@@ -1,0 +1,12 @@
+// Preparation: what each check says and what its step attests, and the screen between the last
+// check and the pressure. Which check is asked is checkAsked's (weld_view.h); which checks a plan
+// has and what they settle is core's.
+#pragma once
+
+#include "app/operate/weld_sketch.h"
+
+namespace seamclock {
+
+void tell(Sketch& s, const Preparing& state);
+
+} // namespace seamclock

@@ -1,0 +1,85 @@
+#include "app/operate/weld_ribbon.h"
+
+#include "app/text/numbers.h"
+
+#include <QCoreApplication>
+
+namespace seamclock {
+namespace {
+
+struct Operate {
+    Q_DECLARE_TR_FUNCTIONS(Operate)
+};
+
+QString tr(const char* text) {
+    return Operate::tr(text);
+}
+
+} // namespace
+
+RibbonView ribbonOf(const Sketch& s, Milliseconds now) {
+    RibbonView ribbon;
+    struct Span {
+        std::optional<Milliseconds> from;
+        std::optional<Milliseconds> to;
+    };
+    Span align, soak, change, build, cool;
+    for (const Retained& event : s.standing) {
+        const Milliseconds t = event.t.lo;
+        if (std::holds_alternative<AlignmentStarted>(event.d)) {
+            align.from = t;
+        } else if (std::holds_alternative<SoakStarted>(event.d)) {
+            align.to = soak.from = t;
+        } else if (std::holds_alternative<PlateOut>(event.d)) {
+            soak.to = change.from = t;
+        } else if (std::holds_alternative<FacesMet>(event.d)) {
+            change.to = build.from = t;
+        }
+    }
+    if (const auto* cooling = std::get_if<Cooling>(&s.weld.state)) {
+        build.to = cool.from = cooling->from.lo;
+    } else if (
+        std::holds_alternative<Releasing>(s.weld.state) ||
+        std::holds_alternative<Inspecting>(s.weld.state) ||
+        std::holds_alternative<Closed>(s.weld.state)) {
+        build.to = cool.from = cool.to = now;
+    }
+    const auto piece = [&](const Span& span, const QString& name, std::optional<Sign> sign,
+                           std::optional<Milliseconds> planned, bool late, double weight) {
+        RibbonView::Piece out;
+        using Is = RibbonView::Piece::Is;
+        out.name = name;
+        out.sign = sign;
+        out.weight = weight;
+        out.is = span.to ? Is::Done : span.from ? Is::Now : Is::Ahead;
+        if (span.from && !span.to) {
+            const Milliseconds gone = now - *span.from;
+            out.fraction = planned ? share(gone, *planned) : 0.5;
+            out.is = late ? Is::Late : Is::Now;
+        }
+        if (span.from && span.to && span.from != span.to) {
+            out.time = timeText(*span.to - *span.from);
+        } else if (planned) {
+            out.time = timeText(*planned);
+        }
+        ribbon.pieces.push_back(out);
+    };
+    const auto* soaking = std::get_if<Soaking>(&s.weld.state);
+    const auto* changing = std::get_if<ChangingOver>(&s.weld.state);
+    const auto* building = std::get_if<BuildingUp>(&s.weld.state);
+    const bool soakLate =
+        soaking != nullptr && now - soaking->due.lo > s.plan().soak->high - s.plan().soak->target;
+    piece(align, tr("align"), {}, s.plan().alignMedian, false, 2);
+    piece(soak, tr("soak"), {}, s.plan().soak->target, soakLate, 4);
+    piece(
+        change, tr("changeover"), Sign::Changeover, s.plan().changeoverMax,
+        changing != nullptr && now > changing->limit.lo, 0.5);
+    piece(
+        build, tr("build-up"), Sign::BuildUp, s.plan().buildUp->target,
+        building != nullptr && now > building->late.lo, 0.5);
+    piece(cool, tr("cooling"), {}, s.plan().cooling->atLeast, false, 4.5);
+    ribbon.pieces.back().brokenBefore = true;
+    return ribbon;
+}
+
+} // namespace seamclock

@@ -1,0 +1,85 @@
+#include "app/operate/weld_side_slots.h"
+
+#include "core/weld/intent.h"
+
+#include <QCoreApplication>
+#include <algorithm>
+
+namespace seamclock {
+namespace {
+
+constexpr Milliseconds kEarlier{4'000};
+
+struct Operate {
+    Q_DECLARE_TR_FUNCTIONS(Operate)
+};
+
+QString tr(const char* text) {
+    return Operate::tr(text);
+}
+
+/// Only a step of a clock can have been earlier, and only once.
+bool mayBeEarlier(const Sketch& s) {
+    const auto press = lastPress(s.weld);
+    return std::any_of(press.begin(), press.end(), [&s](const Retained& event) {
+        const Instant& pressed = s.weld.events[static_cast<std::size_t>(event.n - 1)].at;
+        return isPivotal(event.d) && pressed.boot == event.at.boot;
+    });
+}
+
+void takeBack(Sketch& s) {
+    Slot& back = s.view.back;
+    Slot& earlier = s.view.earlier;
+    back.view.text = tr("Take back");
+    back.view.sign = Sign::Back;
+    earlier.view.text = tr("4 s ago");
+    const std::int64_t n = s.view.onto;
+    const auto last = std::find_if(
+        s.standing.begin(), s.standing.end(), [n](const Retained& e) { return e.n == n; });
+    std::optional<Milliseconds> left;
+    if (n > 0 && last != s.standing.end()) {
+        const Instant& pressed = s.weld.events[static_cast<std::size_t>(n - 1)].at;
+        if (pressed.bootId == s.context.now.bootId) {
+            left = kTakeBackWindow - (s.context.now.boot - pressed.boot);
+        }
+    }
+    if (!left || *left < Milliseconds(0)) {
+        back.view.look = earlier.view.look = SlotView::Look::Gone;
+        back.view.under = n > 0 ? tr("10 s are over") : tr("nothing yet");
+        return;
+    }
+    back.view.under = tr("%1 s left").arg((left->count() + 999) / 1000);
+    back.offer = TakeBackLast{};
+    earlier.view.under = tr("it was");
+    if (mayBeEarlier(s)) {
+        earlier.offer = SetEarlier{kEarlier};
+    } else {
+        earlier.view.look = SlotView::Look::Gone;
+    }
+}
+
+} // namespace
+
+void tellSideSlots(Sketch& s) {
+    const bool field = s.view.layout == WeldView::Layout::Changeover;
+    if (s.view.back.view.look != SlotView::Look::Hidden) {
+        takeBack(s);
+    }
+    if (s.view.stop.view.text.isEmpty() && s.view.stop.view.look != SlotView::Look::Hidden) {
+        s.view.stop =
+            sideSlot(tr("Stop this weld"), tr("with a reason"), AskReason{ReasonFor::Stop, {}});
+    }
+    for (Slot* slot : {&s.view.back, &s.view.earlier, &s.view.stop}) {
+        slot->view.onField = field;
+    }
+    if (field) {
+        // narrower beside the larger step: one word, no sign
+        s.view.stop.view.text = tr("Stop");
+        s.view.back.view.sign.reset();
+    }
+    if (s.view.back.view.look == SlotView::Look::Hidden) {
+        s.view.earlier.view.look = SlotView::Look::Hidden;
+    }
+}
+
+} // namespace seamclock
