@@ -69,7 +69,7 @@ SlotView stepSlot(const QString& text, bool now = true) {
 } // namespace
 
 Window::Window(WindowParts parts, QWidget* parent)
-    : QWidget(parent), m_parts(std::move(parts)), m_floor(m_parts.floor),
+    : QWidget(parent), m_parts(std::move(parts)), m_floor(m_parts.floor), m_seams(m_parts.seams),
       m_strip(new StripBar(this)), m_banner(new AlarmBanner(this)),
       m_frame(new StandingFrame(this)), m_weld(new WeldPage(this)), m_card(new CardPage(this)),
       m_choice(new ChoicePage(this)), m_pad(new PadPage(this)), m_day(new DayPage(this)),
@@ -154,7 +154,7 @@ Window::Window(WindowParts parts, QWidget* parent)
     qApp->installEventFilter(&m_hands);
     m_tick.setTimerType(Qt::PreciseTimer);
     connect(&m_tick, &QTimer::timeout, this, &Window::refresh);
-    m_made = seamsMade();
+    m_seams.lookWhatIsMade(m_parts.writer.path());
     applyLook();
     turnTo(m_floor.weld(m_floor.selected()) != nullptr ? PageKind::Weld : PageKind::Seams);
     sound();
@@ -305,9 +305,10 @@ void Window::refresh() {
                 m_weld->show(*view);
             }
         } else {
-            cell.letter = m_floor.posts()[static_cast<std::size_t>(i)].letter();
+            const Post& post = m_floor.posts()[static_cast<std::size_t>(i)];
+            cell.letter = post.letter();
             cell.phase = tr("free");
-            if (const auto next = nextSeam(i)) {
+            if (const auto next = m_seams.nextOn(post.bench.bench.id)) {
                 cell.phase = tr("free, next:");
                 cell.time = tr("seam %1").arg(fromUtf8(next->label));
             }
@@ -543,47 +544,12 @@ void Window::choose(int index) {
 
 // ---- seams, card, entry
 
-std::vector<std::string> Window::seamsMade() const {
-    std::vector<std::string> made;
-    auto reader = LogReader::open(m_parts.writer.path());
-    if (!reader) {
-        return made;
-    }
-    const auto read = reader->eachJoint({}, [&made](const JointLine& line) {
-        if (!line.seam.empty() && line.phase != "aborted") {
-            made.push_back(line.seam);
-        }
-        return true;
-    });
-    static_cast<void>(read); // what can't be read was not made, as far as the screen knows
-    return made;
-}
-
-bool Window::isOpenSeam(const JobSeam& seam, int post) const {
-    const Bench& bench = m_floor.posts()[static_cast<std::size_t>(post)].bench.bench;
-    const bool here = seam.benchFile.find("bench-" + bench.id + ".json") != std::string::npos;
-    return here && std::find(m_made.begin(), m_made.end(), seam.label) == m_made.end();
-}
-
-std::optional<JobSeam> Window::nextSeam(int post) const {
-    for (const JobSeam& seam : m_parts.seams) {
-        if (isOpenSeam(seam, post)) {
-            return seam;
-        }
-    }
-    return std::nullopt;
-}
-
 void Window::showSeams() {
     const Post& post = m_floor.posts()[static_cast<std::size_t>(m_floor.selected())];
-    m_made = seamsMade();
-    m_offered.clear();
+    m_seams.lookWhatIsMade(m_parts.writer.path());
+    m_offered = m_seams.openOn(post.bench.bench.id);
     ChoiceView view;
-    for (const JobSeam& seam : m_parts.seams) {
-        if (!isOpenSeam(seam, m_floor.selected())) {
-            continue;
-        }
-        m_offered.push_back(seam);
+    for (const JobSeam& seam : m_offered) {
         double length = 0;
         for (const double one : seam.lengthsMm) {
             length += one;

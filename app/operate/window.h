@@ -9,11 +9,11 @@
 #include "app/operate/entry_page.h"
 #include "app/operate/floor.h"
 #include "app/operate/hands.h"
+#include "app/operate/job_seams.h"
 #include "app/operate/pad_page.h"
 #include "app/operate/preferences.h"
 #include "app/operate/strip_bar.h"
 #include "app/operate/weld_page.h"
-#include "core/shift/job.h"
 
 #include <QTimer>
 #include <optional>
@@ -98,13 +98,11 @@ private:
     void sound();
     void trySound(const Instant& now);
     void alarms(const Instant& now);
-    std::vector<std::string> seamsMade() const;
-    bool isOpenSeam(const JobSeam& seam, int post) const;
-    std::optional<JobSeam> nextSeam(int post) const;
     QString coolingShort() const;
 
     WindowParts m_parts;
     Floor& m_floor;
+    JobSeams m_seams; // made or not as last read
     Hands m_hands;
     QTimer m_tick;
     StripBar* m_strip;
@@ -121,8 +119,7 @@ private:
     PageKind m_kind = PageKind::Seams;
     PageKind m_before = PageKind::Weld; // where a closed page leads
 
-    std::vector<std::string> m_made; // seams of the job that stand in the log, as last read
-    std::vector<JobSeam> m_offered;  // seams of the page that stands
+    std::vector<JobSeam> m_offered; // seams of the page that stands
     std::optional<WeldOrder> m_order;
     QString m_orderName;
     EntryDraft m_draft;

@@ -23,11 +23,13 @@ inline Instant morning() {
 
 class Shop {
 public:
-    explicit Shop(QSize size = QSize(1280, 800), const Preferences& preferences = {})
+    explicit Shop(
+        QSize size = QSize(1280, 800), const Preferences& preferences = {},
+        const std::string& jobFolder = std::string(SEAMCLOCK_SOURCE_DIR) + "/resources/demo")
         : m_clock(morning()) {
         const std::string resources = std::string(SEAMCLOCK_SOURCE_DIR) + "/resources/";
         auto procedures = readProcedureFolder(resources + "procedures");
-        auto job = readFirstJob(resources + "demo");
+        auto job = readFirstJob(jobFolder);
         auto writer = LogWriter<Practice>::open(m_folder.file("walk.seamlog"), m_clock);
         if (!procedures || !job || !writer) {
             ADD_FAILURE() << "the demo is not there";
