@@ -62,13 +62,6 @@ void gapCheck(Sketch& s, const std::string& code, std::int64_t um, const QString
     attest(s, tr("Gap is %1 mm").arg(gap), made);
 }
 
-QString checkPlaceWord(const std::string& place) {
-    if (place == "front") {
-        return tr("front");
-    }
-    return place == "middle" ? tr("middle") : tr("back");
-}
-
 void plateCheck(Sketch& s, const std::string& code) {
     const int read = platePlacesRead(s.weld);
     const auto places = static_cast<int>(platePlaces().size());
@@ -81,7 +74,7 @@ void plateCheck(Sketch& s, const std::string& code) {
     s.view.sentence = tr("Read the plate on its face. Place %1 of %2: %3.")
                           .arg(which + 1)
                           .arg(places)
-                          .arg(checkPlaceWord(platePlaces()[static_cast<std::size_t>(which)]));
+                          .arg(placeWord(platePlaces()[static_cast<std::size_t>(which)]));
     s.view.drawing.value = celsiusText(s.plan().plate->targetMc) + " °C";
     s.view.drawing.place = which;
     s.step(tr("Type it in"), AskNumber{NumberFor::PlateTemperature});

@@ -144,10 +144,18 @@ void tell(Sketch& s, const Closed&) {
 
 void tell(Sketch& s, const Aborted&) {
     ended(s, Tone::Rest, Mark::Cut);
+    const bool joined =
+        std::any_of(s.standing.begin(), s.standing.end(), [](const Retained& event) {
+            return std::holds_alternative<FacesMet>(event.d);
+        });
     s.view.lamp.word = tr("Stopped");
-    s.view.lamp.under = tr("cut out");
-    s.view.sentence =
-        tr("Joint %1 is stopped. Cut it out and plane again.").arg(s.weld.opened().number);
+    s.view.lamp.under = joined ? tr("cut out") : tr("not joined");
+    if (!joined) {
+        s.seam(SeamView::Phase::Prepare);
+    }
+    s.view.sentence = (joined ? tr("Joint %1 is stopped. Cut it out and plane again.")
+                              : tr("Joint %1 is stopped. Cut back and plane again."))
+                          .arg(s.weld.opened().number);
 }
 
 } // namespace seamclock

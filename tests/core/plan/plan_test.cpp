@@ -343,5 +343,31 @@ TEST(Plan, SaysWhereEachOfItsValuesComesFrom) {
     }
 }
 
+TEST(Plan, ABandHoldsItsEndsAndNothingBeyond) {
+    ReadingBand band;
+    band.lowMilli = 38'900;
+    band.highMilli = 44'200;
+    EXPECT_FALSE(band.holds(38'899));
+    EXPECT_TRUE(band.holds(38'900));
+    EXPECT_TRUE(band.holds(44'200));
+    EXPECT_FALSE(band.holds(44'201));
+}
+
+TEST(Plan, WhoIsNotToldTheShopsTemperatureTakesTwentyDegrees) {
+    EXPECT_EQ(PlanRequest{}.ambient, Temperature::celsius(20));
+    EXPECT_EQ(Procedure{}.referenceAmbient, Temperature::celsius(20));
+}
+
+TEST(Plan, IsReadyOnlyWholeAndWithAScale) {
+    WeldPlan plan = planned(sheet(10), kPe05);
+    EXPECT_TRUE(plan.isComplete());
+    EXPECT_FALSE(plan.isReady()) << "no bench, so no scale";
+    plan.scale = WeldPlan::ScalePlan{};
+    EXPECT_TRUE(plan.isReady());
+    plan.missing.push_back("soak");
+    EXPECT_FALSE(plan.isComplete());
+    EXPECT_FALSE(plan.isReady());
+}
+
 } // namespace
 } // namespace seamclock

@@ -219,5 +219,14 @@ TEST(Pattern, ThreeEqualHalfSecondPulsesBelongToEvacuationAndAreNeverUsed) {
     }
 }
 
+// The design's own numbers: a rise of 10 ms and a fall of 20 ms, no slot above 600 ms, four
+// pitches.
+TEST(Pattern, ItsBoundsAreTheDesigns) {
+    EXPECT_EQ(kRise, Milliseconds{10});
+    EXPECT_EQ(kFall, Milliseconds{20});
+    EXPECT_EQ(kLongestSlot, Milliseconds{600});
+    EXPECT_EQ(kMostBenches, 4);
+}
+
 } // namespace
 } // namespace seamclock

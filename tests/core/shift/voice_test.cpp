@@ -416,5 +416,14 @@ TEST(Voice, AToneIsRenderedAtTheLengthItWasGiven) {
     EXPECT_EQ(tone.partials, pattern(Sound::ActNow, 2, 0)[0].partials);
 }
 
+// The rule's own numbers: the claim of 2.4 s is made with these, and holds only for them.
+TEST(Voice, ItsWaitsAreTheRules) {
+    EXPECT_EQ(kPatience, Milliseconds{1'000});
+    EXPECT_EQ(kGroupSlack, Milliseconds{600});
+    EXPECT_EQ(kGroupPause, Milliseconds{350});
+    EXPECT_EQ(kLongestWait, Milliseconds{2'400});
+    EXPECT_EQ(kTickRank, 10); // after all that cues may have
+}
+
 } // namespace
 } // namespace seamclock

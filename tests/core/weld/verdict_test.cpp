@@ -415,5 +415,10 @@ TEST(Verdict, IsWorkedOutWithCorrectedValues) {
     EXPECT_EQ(verdict(story.weld()).word, VerdictWord::OutOfLimits);
 }
 
+TEST(Verdict, SaysByWhichRulesItWasMade) {
+    // stored with every closed weld: another set of rules is another number
+    EXPECT_EQ(kVerdictRules, 1);
+}
+
 } // namespace
 } // namespace seamclock
