@@ -95,4 +95,25 @@ void Page::placeSlots(const Frame& frame) {
     put(m_step, frame.step);
 }
 
+SlotView hiddenSlot() {
+    SlotView hidden;
+    hidden.look = SlotView::Look::Hidden;
+    return hidden;
+}
+
+SlotView plainSlot(const QString& text, const QString& under) {
+    SlotView slot;
+    slot.text = text;
+    slot.under = under;
+    return slot;
+}
+
+SlotView stepSlot(const QString& text, bool now) {
+    SlotView slot;
+    slot.text = text;
+    slot.large = true;
+    slot.look = now ? SlotView::Look::Act : SlotView::Look::Waiting;
+    return slot;
+}
+
 } // namespace seamclock

@@ -79,4 +79,9 @@ protected:
     SlotButton* m_step;
 };
 
+/// What stands in a page's slots: nothing; a quiet button; the step, to press now or not yet.
+SlotView hiddenSlot();
+SlotView plainSlot(const QString& text, const QString& under = {});
+SlotView stepSlot(const QString& text, bool now = true);
+
 } // namespace seamclock

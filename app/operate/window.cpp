@@ -2,11 +2,8 @@
 
 #include "app/text/numbers.h"
 #include "app/text/words.h"
-#include "core/log/log_reader.h"
-#include "core/weld/record.h"
 
 #include <QApplication>
-#include <QKeySequence>
 #include <QPainter>
 #include <QScreen>
 #include <algorithm>
@@ -45,32 +42,11 @@ private:
     double m_width = 6;
 };
 
-SlotView hiddenSlot() {
-    SlotView hidden;
-    hidden.look = SlotView::Look::Hidden;
-    return hidden;
-}
-
-SlotView plainSlot(const QString& text, const QString& under = {}) {
-    SlotView slot;
-    slot.text = text;
-    slot.under = under;
-    return slot;
-}
-
-SlotView stepSlot(const QString& text, bool now = true) {
-    SlotView slot;
-    slot.text = text;
-    slot.large = true;
-    slot.look = now ? SlotView::Look::Act : SlotView::Look::Waiting;
-    return slot;
-}
-
 } // namespace
 
 Window::Window(WindowParts parts, QWidget* parent)
     : QWidget(parent), m_parts(std::move(parts)), m_floor(m_parts.floor), m_seams(m_parts.seams),
-      m_strip(new StripBar(this)), m_banner(new AlarmBanner(this)),
+      m_list(m_parts.writer.path()), m_strip(new StripBar(this)), m_banner(new AlarmBanner(this)),
       m_frame(new StandingFrame(this)), m_weld(new WeldPage(this)), m_card(new CardPage(this)),
       m_choice(new ChoicePage(this)), m_pad(new PadPage(this)), m_day(new DayPage(this)),
       m_entry(new EntryPage(this)) {
@@ -88,7 +64,10 @@ Window::Window(WindowParts parts, QWidget* parent)
         turnTo(m_floor.weld(post) != nullptr ? PageKind::Weld : PageKind::Seams);
     });
     connect(m_strip, &StripBar::statusPressed, this, &Window::openMenu);
-    connect(m_day, &DayPage::rowChosen, this, &Window::chooseJoint);
+    connect(m_day, &DayPage::rowChosen, this, [this](int row) {
+        m_list.choose(row);
+        showDay();
+    });
     connect(m_entry, &EntryPage::procedureAsked, this, [this] { turnTo(PageKind::Procedures); });
     connect(m_entry, &EntryPage::numberAsked, this, [this](NumberFor what) {
         m_entry->takeLines(m_draft);
@@ -273,7 +252,7 @@ void Window::turnTo(PageKind kind) {
     } else if (kind == PageKind::Menu) {
         showMenu();
     } else if (kind == PageKind::Procedures) {
-        showProcedures();
+        m_choice->show(procedureQuestion(m_floor.procedures()));
     } else if (kind == PageKind::Day) {
         showDay();
     } else if (kind == PageKind::Pedal) {
@@ -469,13 +448,11 @@ void Window::slotPressed(SlotPlace place) {
     case PageKind::Day:
         if (place == SlotPlace::Step) {
             turnTo(PageKind::Weld);
-        } else if (place == SlotPlace::Stop && !m_lines.empty()) {
-            m_leaves.push_back(keyOf(m_lines.back()));
-            m_chosenLine = 0;
+        } else if (place == SlotPlace::Stop) {
+            m_list.older();
             showDay();
-        } else if (place == SlotPlace::Back && !m_leaves.empty()) {
-            m_leaves.pop_back();
-            m_chosenLine = 0;
+        } else if (place == SlotPlace::Back) {
+            m_list.newer();
             showDay();
         }
         return;
@@ -517,13 +494,13 @@ void Window::choose(int index) {
         chooseSeam(index);
         return;
     case PageKind::Menu:
-        chooseMenu(index);
+        chooseMenu(m_menu.items.at(static_cast<std::size_t>(index)));
         return;
     case PageKind::Procedures:
         chooseProcedure(index);
         return;
     case PageKind::Reasons: {
-        const auto& [choice, text] = m_reasons[static_cast<std::size_t>(index)];
+        const auto& [choice, text] = m_reasons.answers.at(static_cast<std::size_t>(index));
         ReasonAnswer answer;
         answer.asked = m_asked;
         answer.choice = choice;
@@ -662,21 +639,6 @@ void Window::entryToCard() {
     turnTo(PageKind::Card);
 }
 
-void Window::showProcedures() {
-    ChoiceView view;
-    view.title = tr("Which procedure?");
-    for (const ProcedureDocument& one : m_floor.procedures()) {
-        ChoiceView::Choice choice;
-        choice.text = fromUtf8(one.procedure.title);
-        choice.under = fromUtf8(one.procedure.material);
-        view.choices.push_back(choice);
-    }
-    view.back = hiddenSlot();
-    view.stop = plainSlot(tr("Close"), tr("nothing is kept"));
-    view.step = hiddenSlot();
-    m_choice->show(view);
-}
-
 void Window::chooseProcedure(int index) {
     m_entry->takeLines(m_draft);
     m_draft.procedure = index;
@@ -760,206 +722,52 @@ QString Window::coolingShort() const {
 
 void Window::askReason(const AskReason& asked) {
     m_asked = asked;
-    ChoiceView view;
-    m_reasons.clear();
-    const auto add = [&](const char* choice, const QString& text) {
-        m_reasons.emplace_back(choice, text);
-        ChoiceView::Choice one;
-        one.text = text;
-        view.choices.push_back(one);
-    };
-    switch (asked.what) {
-    case ReasonFor::Stop:
-        view.title = tr("Stop this weld? Say why.");
-        view.under = tr("The joint is cut out and kept in the list as stopped.");
-        add("bead_missing", tr("Bead missing at one end"));
-        add("sheet_slipped", tr("A sheet slipped"));
-        add("changeover_late", tr("Changeover too late"));
-        add("plate_cold_or_dirty", tr("Plate cold or dirty"));
-        add("wrong_sheet", tr("Wrong sheet or setting"));
-        add("bench_trouble", tr("Trouble with the bench"));
-        add("power_was_off", tr("Power was off"));
-        add("another", tr("Another reason"));
-        break;
-    case ReasonFor::EarlyRelease:
-        view.title = tr("Cooling is %1 short. Why?").arg(coolingShort());
-        view.under = tr("It will be out of limits.");
-        add("foreman_decided", tr("The foreman decided"));
-        add("bench_needed", tr("The bench is needed"));
-        add("cut_out_anyway", tr("It will be cut out"));
-        add("another", tr("Another reason"));
-        break;
-    case ReasonFor::Owed:
-        if (asked.code == "bead_not_measured") {
-            view.title = tr("The bead is not measured. Say why.");
-            add("not_reachable", tr("The place can't be reached"));
-            add("no_gauge", tr("No gauge at hand"));
-            add("another", tr("Another reason"));
-            break;
-        }
-        view.title = tr("Out of limits: %1. Say why.").arg(findingWord(asked.code));
-        add("hand_was_slow", tr("The hand was slow"));
-        add("plate_stuck", tr("The plate stuck"));
-        add("disturbed", tr("Somebody disturbed it"));
-        add("wrong_tap", tr("A wrong tap"));
-        add("bench_trouble", tr("Trouble with the bench"));
-        add("another", tr("Another reason"));
-        break;
-    case ReasonFor::CheckLeftOut:
-        view.title = tr("Go on without this check? Say why.");
-        view.under = tr("It will be in the record.");
-        add("not_needed", tr("Not needed for this weld"));
-        add("cannot_be_set", tr("The bench can't be set so"));
-        add("no_tool", tr("No tool at hand"));
-        add("another", tr("Another reason"));
-        break;
-    }
-    view.back = hiddenSlot();
-    view.stop = plainSlot(tr("Close"), tr("back to the weld"));
-    view.step = hiddenSlot();
-    m_choice->show(view);
+    m_reasons = reasonsFor(asked, coolingShort());
+    m_choice->show(m_reasons.page);
     turnTo(PageKind::Reasons);
 }
 
-// ---- menu
+// ---- menu and the day's joints
 
 void Window::openMenu() {
     turnTo(PageKind::Menu);
 }
 
 void Window::openDay() {
-    m_leaves.clear();
-    m_chosenLine = 0;
+    m_list.begin();
     turnTo(PageKind::Day);
 }
 
 void Window::showMenu() {
-    const Preferences& now = m_parts.preferences;
-    const QString themes[] = {tr("dark"), tr("light"), tr("high contrast")};
-    ChoiceView view;
-    view.title = tr("Day, screen and hands");
-    const auto add = [&view](const QString& text, const QString& under, Sign sign) {
-        ChoiceView::Choice one;
-        one.text = text;
-        one.under = under;
-        one.sign = sign;
-        view.choices.push_back(one);
-    };
-    add(tr("The day's joints"), tr("list and records"), Sign::Search);
-    add(tr("Weld card"), tr("of the weld on this bench"), Sign::Note);
-    add(tr("Screen: %1").arg(themes[static_cast<int>(now.theme)]), tr("dark, light, high contrast"),
-        Sign::Look);
-    add(now.mirrored ? tr("Left-handed") : tr("Right-handed"), tr("where the buttons stand"),
-        Sign::Person);
-    add(now.pedalKey == 0 ? tr("Foot switch: none")
-                          : tr("Foot switch: %1").arg(QKeySequence(now.pedalKey).toString()),
-        tr("the key that it types"), Sign::Pedal);
-    add(now.lessMotion ? tr("Less motion") : tr("Even motion"), tr("of the changeover's front"),
-        Sign::Changeover);
-    add(tr("Words: %1 %").arg(qRound(now.text * 100)), tr("100, 150, 200 %"), Sign::Note);
-    add(tr("End the program"), tr("open welds stay in the log"), Sign::Back);
-    view.back = hiddenSlot();
-    view.stop = hiddenSlot();
-    view.step = stepSlot(tr("Back to the bench"), false);
-    m_choice->show(view);
+    m_menu = menuFor(m_parts.preferences);
+    m_choice->show(m_menu.page);
 }
-
-void Window::chooseMenu(int index) {
-    Preferences next = m_parts.preferences;
-    switch (index) {
-    case 0:
-        openDay();
-        return;
-    case 1:
-        if (m_floor.weld(m_floor.selected()) != nullptr) {
-            turnTo(PageKind::Card);
-        } else {
-            turnTo(PageKind::Seams);
-        }
-        return;
-    case 2:
-        next.theme = next.theme == ThemeKind::Dark    ? ThemeKind::Light
-                     : next.theme == ThemeKind::Light ? ThemeKind::Contrast
-                                                      : ThemeKind::Dark;
-        break;
-    case 3:
-        next.mirrored = !next.mirrored;
-        break;
-    case 4:
-        turnTo(PageKind::Pedal);
-        return;
-    case 5:
-        next.lessMotion = !next.lessMotion;
-        break;
-    case 6:
-        next.text = next.text >= 2 ? 1 : next.text + 0.5;
-        break;
-    default:
-        emit quitAsked();
-        return;
-    }
-    setPreferences(next);
-    showMenu();
-}
-
-// ---- the day's joints
 
 void Window::showDay() {
-    auto reader = LogReader::open(m_parts.writer.path());
-    if (!reader) {
-        m_day->showNothing(fromUtf8(reader.error().detail));
-        return;
-    }
-    JointFilter filter;
-    const auto leaf = static_cast<std::size_t>(m_day->perLeaf());
-    filter.limit = leaf + 1;
-    if (!m_leaves.empty()) {
-        filter.after = m_leaves.back();
-    }
-    auto lines = reader->joints(filter);
-    if (!lines) {
-        m_day->showNothing(fromUtf8(lines.error().detail));
-        return;
-    }
-    const bool older = lines->size() > leaf;
-    if (older) {
-        lines->resize(leaf);
-    }
-    m_lines = std::move(*lines);
-    if (m_lines.empty()) {
-        m_day->showNothing(tr("No joint is in this log yet."));
-        return;
-    }
-    std::vector<JointRowView> rows;
-    for (std::size_t i = 0; i < m_lines.size(); ++i) {
-        std::string reason;
-        const auto events = reader->weldEvents(m_lines[i].weld);
-        const auto weld =
-            events ? fold(*events) : Result<Weld>(tl::unexpected<Error>(events.error()));
-        if (weld) {
-            const WeldRecord joint = record(*weld);
-            reason = joint.aborted ? joint.aborted->text
-                                   : firstReason(joint.verdict, joint.plan).toStdString();
-            if (static_cast<int>(i) == m_chosenLine) {
-                const auto& posts = m_floor.posts();
-                const auto bench = std::find_if(posts.begin(), posts.end(), [&](const Post& post) {
-                    return post.bench.bench.id == joint.opened.bench;
-                });
-                m_day->showJoint(
-                    jointView(joint, bench == posts.end() ? nullptr : &bench->bench.bench));
-            }
-        }
-        JointRowView row = jointRow(m_lines[i], reason);
-        row.chosen = static_cast<int>(i) == m_chosenLine;
-        rows.push_back(row);
-    }
-    m_day->showList(rows, older, !m_leaves.empty());
+    m_list.showOn(*m_day, m_floor.posts());
 }
 
-void Window::chooseJoint(int row) {
-    if (row < static_cast<int>(m_lines.size())) {
-        m_chosenLine = row;
-        showDay();
+void Window::chooseMenu(MenuItem item) {
+    switch (item) {
+    case MenuItem::Day:
+        openDay();
+        return;
+    case MenuItem::Card:
+        turnTo(m_floor.weld(m_floor.selected()) != nullptr ? PageKind::Card : PageKind::Seams);
+        return;
+    case MenuItem::Pedal:
+        turnTo(PageKind::Pedal);
+        return;
+    case MenuItem::End:
+        emit quitAsked();
+        return;
+    case MenuItem::Theme:
+    case MenuItem::Hand:
+    case MenuItem::Motion:
+    case MenuItem::Words:
+        setPreferences(changedBy(item, m_parts.preferences));
+        showMenu();
+        return;
     }
 }
 

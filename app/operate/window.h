@@ -5,6 +5,7 @@
 
 #include "app/operate/card_page.h"
 #include "app/operate/choice_page.h"
+#include "app/operate/day_list.h"
 #include "app/operate/day_page.h"
 #include "app/operate/entry_page.h"
 #include "app/operate/floor.h"
@@ -12,6 +13,7 @@
 #include "app/operate/job_seams.h"
 #include "app/operate/pad_page.h"
 #include "app/operate/preferences.h"
+#include "app/operate/questions.h"
 #include "app/operate/strip_bar.h"
 #include "app/operate/weld_page.h"
 
@@ -87,11 +89,9 @@ private:
     void keepNumber();
     void askReason(const AskReason& asked);
     void showMenu();
-    void chooseMenu(int index);
-    void showProcedures();
+    void chooseMenu(MenuItem item);
     void chooseProcedure(int index);
     void showDay();
-    void chooseJoint(int row);
     void placeAll();
     PageLook look() const;
     void applyLook();
@@ -103,6 +103,7 @@ private:
     WindowParts m_parts;
     Floor& m_floor;
     JobSeams m_seams; // made or not as last read
+    DayList m_list;
     Hands m_hands;
     QTimer m_tick;
     StripBar* m_strip;
@@ -124,10 +125,8 @@ private:
     QString m_orderName;
     EntryDraft m_draft;
     AskReason m_asked;
-    std::vector<std::pair<std::string, QString>> m_reasons;
-    std::vector<JointLine> m_lines;
-    std::vector<JointKey> m_leaves; // where each leaf of the day's list before this one ended
-    int m_chosenLine = 0;
+    Reasons m_reasons;
+    Menu m_menu;
     QString m_said;
     Milliseconds m_saidAt{0};
     std::optional<Milliseconds> m_triedAt; // the signal that a person is asked to hear

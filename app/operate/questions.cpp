@@ -1,0 +1,154 @@
+#include "app/operate/questions.h"
+
+#include "app/text/words.h"
+
+#include <QCoreApplication>
+#include <QKeySequence>
+
+namespace seamclock {
+namespace {
+
+struct Questions {
+    Q_DECLARE_TR_FUNCTIONS(Questions)
+};
+
+QString tr(const char* text) {
+    return Questions::tr(text);
+}
+
+} // namespace
+
+Reasons reasonsFor(const AskReason& asked, const QString& coolingShort) {
+    Reasons reasons;
+    const auto add = [&](const char* choice, const QString& text) {
+        reasons.answers.emplace_back(choice, text);
+        ChoiceView::Choice one;
+        one.text = text;
+        reasons.page.choices.push_back(one);
+    };
+    switch (asked.what) {
+    case ReasonFor::Stop:
+        reasons.page.title = tr("Stop this weld? Say why.");
+        reasons.page.under = tr("The joint is cut out and kept in the list as stopped.");
+        add("bead_missing", tr("Bead missing at one end"));
+        add("sheet_slipped", tr("A sheet slipped"));
+        add("changeover_late", tr("Changeover too late"));
+        add("plate_cold_or_dirty", tr("Plate cold or dirty"));
+        add("wrong_sheet", tr("Wrong sheet or setting"));
+        add("bench_trouble", tr("Trouble with the bench"));
+        add("power_was_off", tr("Power was off"));
+        add("another", tr("Another reason"));
+        break;
+    case ReasonFor::EarlyRelease:
+        reasons.page.title = tr("Cooling is %1 short. Why?").arg(coolingShort);
+        reasons.page.under = tr("It will be out of limits.");
+        add("foreman_decided", tr("The foreman decided"));
+        add("bench_needed", tr("The bench is needed"));
+        add("cut_out_anyway", tr("It will be cut out"));
+        add("another", tr("Another reason"));
+        break;
+    case ReasonFor::Owed:
+        if (asked.code == "bead_not_measured") {
+            reasons.page.title = tr("The bead is not measured. Say why.");
+            add("not_reachable", tr("The place can't be reached"));
+            add("no_gauge", tr("No gauge at hand"));
+            add("another", tr("Another reason"));
+            break;
+        }
+        reasons.page.title = tr("Out of limits: %1. Say why.").arg(findingWord(asked.code));
+        add("hand_was_slow", tr("The hand was slow"));
+        add("plate_stuck", tr("The plate stuck"));
+        add("disturbed", tr("Somebody disturbed it"));
+        add("wrong_tap", tr("A wrong tap"));
+        add("bench_trouble", tr("Trouble with the bench"));
+        add("another", tr("Another reason"));
+        break;
+    case ReasonFor::CheckLeftOut:
+        reasons.page.title = tr("Go on without this check? Say why.");
+        reasons.page.under = tr("It will be in the record.");
+        add("not_needed", tr("Not needed for this weld"));
+        add("cannot_be_set", tr("The bench can't be set so"));
+        add("no_tool", tr("No tool at hand"));
+        add("another", tr("Another reason"));
+        break;
+    }
+    reasons.page.back = hiddenSlot();
+    reasons.page.stop = plainSlot(tr("Close"), tr("back to the weld"));
+    reasons.page.step = hiddenSlot();
+    return reasons;
+}
+
+Menu menuFor(const Preferences& now) {
+    Menu menu;
+    const QString themes[] = {tr("dark"), tr("light"), tr("high contrast")};
+    menu.page.title = tr("Day, screen and hands");
+    const auto add = [&menu](MenuItem item, const QString& text, const QString& under, Sign sign) {
+        menu.items.push_back(item);
+        ChoiceView::Choice one;
+        one.text = text;
+        one.under = under;
+        one.sign = sign;
+        menu.page.choices.push_back(one);
+    };
+    add(MenuItem::Day, tr("The day's joints"), tr("list and records"), Sign::Search);
+    add(MenuItem::Card, tr("Weld card"), tr("of the weld on this bench"), Sign::Note);
+    add(MenuItem::Theme, tr("Screen: %1").arg(themes[static_cast<int>(now.theme)]),
+        tr("dark, light, high contrast"), Sign::Look);
+    add(MenuItem::Hand, now.mirrored ? tr("Left-handed") : tr("Right-handed"),
+        tr("where the buttons stand"), Sign::Person);
+    add(MenuItem::Pedal,
+        now.pedalKey == 0 ? tr("Foot switch: none")
+                          : tr("Foot switch: %1").arg(QKeySequence(now.pedalKey).toString()),
+        tr("the key that it types"), Sign::Pedal);
+    add(MenuItem::Motion, now.lessMotion ? tr("Less motion") : tr("Even motion"),
+        tr("of the changeover's front"), Sign::Changeover);
+    add(MenuItem::Words, tr("Words: %1 %").arg(qRound(now.text * 100)), tr("100, 150, 200 %"),
+        Sign::Note);
+    add(MenuItem::End, tr("End the program"), tr("open welds stay in the log"), Sign::Back);
+    menu.page.back = hiddenSlot();
+    menu.page.stop = hiddenSlot();
+    menu.page.step = stepSlot(tr("Back to the bench"), false);
+    return menu;
+}
+
+Preferences changedBy(MenuItem item, Preferences now) {
+    switch (item) {
+    case MenuItem::Theme:
+        now.theme = now.theme == ThemeKind::Dark    ? ThemeKind::Light
+                    : now.theme == ThemeKind::Light ? ThemeKind::Contrast
+                                                    : ThemeKind::Dark;
+        break;
+    case MenuItem::Hand:
+        now.mirrored = !now.mirrored;
+        break;
+    case MenuItem::Motion:
+        now.lessMotion = !now.lessMotion;
+        break;
+    case MenuItem::Words:
+        now.text = now.text >= 2 ? 1 : now.text + 0.5;
+        break;
+    case MenuItem::Day:
+    case MenuItem::Card:
+    case MenuItem::Pedal:
+    case MenuItem::End:
+        break;
+    }
+    return now;
+}
+
+ChoiceView procedureQuestion(const std::vector<ProcedureDocument>& procedures) {
+    ChoiceView view;
+    view.title = tr("Which procedure?");
+    for (const ProcedureDocument& one : procedures) {
+        ChoiceView::Choice choice;
+        choice.text = fromUtf8(one.procedure.title);
+        choice.under = fromUtf8(one.procedure.material);
+        view.choices.push_back(choice);
+    }
+    view.back = hiddenSlot();
+    view.stop = plainSlot(tr("Close"), tr("nothing is kept"));
+    view.step = hiddenSlot();
+    return view;
+}
+
+} // namespace seamclock
