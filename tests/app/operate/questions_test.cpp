@@ -1,0 +1,61 @@
+#include "app/operate/questions.h"
+
+#include <gtest/gtest.h>
+#include <set>
+
+namespace seamclock {
+namespace {
+
+TEST(Questions, EveryReasonHasItsOwnCodeAndItsOwnWords) {
+    for (const AskReason& asked :
+         {AskReason{ReasonFor::Stop, ""}, AskReason{ReasonFor::EarlyRelease, ""},
+          AskReason{ReasonFor::Owed, "changeover"}, AskReason{ReasonFor::Owed, "bead_not_measured"},
+          AskReason{ReasonFor::CheckLeftOut, "gap"}}) {
+        const Reasons reasons = reasonsFor(asked, "3:20");
+        EXPECT_FALSE(reasons.page.title.isEmpty());
+        ASSERT_EQ(reasons.answers.size(), reasons.page.choices.size());
+        ASSERT_GE(reasons.answers.size(), 3U);
+        std::set<std::string> codes;
+        std::set<QString> words;
+        for (std::size_t i = 0; i < reasons.answers.size(); ++i) {
+            const auto& [code, text] = reasons.answers[i];
+            EXPECT_TRUE(codes.insert(code).second) << code;
+            EXPECT_TRUE(words.insert(text).second) << qPrintable(text);
+            EXPECT_EQ(reasons.page.choices[i].text, text);
+        }
+        EXPECT_EQ(reasons.answers.back().first, "another");
+    }
+    EXPECT_EQ(
+        reasonsFor({ReasonFor::EarlyRelease, ""}, "3:20").page.title,
+        QStringLiteral("Cooling is 3:20 short. Why?"));
+}
+
+TEST(Questions, AMenusTileIsItsItem) {
+    const Menu menu = menuFor({});
+    ASSERT_EQ(menu.items.size(), menu.page.choices.size());
+    const std::set<MenuItem> items(menu.items.begin(), menu.items.end());
+    EXPECT_EQ(items.size(), menu.items.size());
+    EXPECT_EQ(menu.items.front(), MenuItem::Day);
+    EXPECT_EQ(menu.items.back(), MenuItem::End);
+}
+
+TEST(Questions, APreferenceComesRoundToWhereItBegan) {
+    const Preferences before;
+    for (const auto& [item, rounds] :
+         {std::pair{MenuItem::Theme, 3}, std::pair{MenuItem::Words, 3},
+          std::pair{MenuItem::Hand, 2}, std::pair{MenuItem::Motion, 2}}) {
+        Preferences now = before;
+        for (int i = 1; i <= rounds; ++i) {
+            const Preferences next = changedBy(item, now);
+            EXPECT_NE(menuFor(next).page, menuFor(now).page) << "the menu says so";
+            EXPECT_EQ(menuFor(next).page == menuFor(before).page, i == rounds);
+            now = next;
+        }
+    }
+    for (const MenuItem item : {MenuItem::Day, MenuItem::Card, MenuItem::Pedal, MenuItem::End}) {
+        EXPECT_EQ(menuFor(changedBy(item, before)).page, menuFor(before).page);
+    }
+}
+
+} // namespace
+} // namespace seamclock
