@@ -6,8 +6,11 @@
 #include "core/base/instant.h"
 #include "core/bench/bench_codec.h"
 #include "core/bench/calibration.h"
+#include "core/log/roster.h"
+#include "core/log/seal.h"
 #include "core/log/verify.h"
 #include "core/procedure/procedure_codec.h"
+#include "core/report/evidence.h"
 
 #include <cstdint>
 #include <optional>
@@ -25,6 +28,10 @@ std::string benchJson(const BenchDocument& bench);
 std::string scaleFitJson(const ScaleFit& fit);
 
 std::string verifyJson(const VerifyReport& report);
+std::string peopleJson(const std::string& log, const Roster& roster);
+/// Of a day_sealed fact.
+std::string sealJson(const Fact& sealed, const std::string& day);
+std::string evidenceReportJson(const EvidenceReport& report);
 
 /// What is to be said of one interrupted weld.
 struct InterruptedWeld {
