@@ -3,6 +3,7 @@
 #include "core/log/log_reader.h"
 #include "core/log/verify.h"
 #include "core/log/world.h"
+#include "core/session/session.h"
 #include "tests/support/demo_order.h"
 #include "tests/support/fake_clock.h"
 #include "tests/support/scratch_folder.h"
@@ -181,6 +182,27 @@ TEST_F(OfficeTest, BenchesAndProceduresAreSetWithTheirDocuments) {
     EXPECT_EQ(all[3], "bench:" + bench.bench.id + " bench_set by person:ines-falk");
     EXPECT_EQ(all[4], "procedure:" + procedure.procedure.id + " procedure_set by person:ines-falk");
     EXPECT_EQ(verifyLog(writer->path())->documents, 2);
+}
+
+TEST_F(OfficeTest, AForemansStepTakesHisProofAndStandsInHisName) {
+    const Access ines = foreman();
+    ASSERT_TRUE(office->addPerson(ines.who, "Lea", Role::Operator, pin("4711")).has_value());
+    const Access lea = enter("person:lea", "4711");
+    auto session = Session<Production>::start(*writer, clock);
+    ASSERT_TRUE(session.has_value()) << session.error().detail;
+    WeldOrder order = test::orderOf(test::kDemoSeams[0]);
+    order.type = WeldType::Production;
+    const auto weld = session->open(order, "person:lea");
+    ASSERT_TRUE(weld.has_value()) << weld.error().detail;
+    Intent intent{
+        {}, "person:lea", CheckOverridden{"plate_temperature", "meter away", Authority::Foreman}};
+    EXPECT_FALSE(session->act(weld->id(), intent).has_value());
+    intent.foreman = true; // said, not proved
+    EXPECT_FALSE(session->act(weld->id(), intent).has_value());
+    EXPECT_FALSE(session->act(weld->id(), intent, lea.who).has_value());
+    const auto done = session->act(weld->id(), intent, ines.who);
+    ASSERT_TRUE(done.has_value()) << done.error().detail;
+    EXPECT_EQ(done->events.back().by, "person:ines-falk");
 }
 
 // What waits in the spill file belongs to the roster too.
