@@ -23,8 +23,8 @@ struct Intent {
 };
 
 /// The event this intent becomes and the weld with it. Refused: as apply, or a bounce, a stale
-/// `onto`, a reason that is not owed, an override or a sign-off that needs a foreman, closing with a
-/// reason still owed.
+/// `onto`, a reason that is not owed, an override or a sign-off that needs a foreman, closing with
+/// a reason still owed.
 Result<Weld> accept(const Weld& weld, const Intent& intent, const Instant& at);
 
 /// Whether a refusal only says that two presses were taken for one: nothing to tell a person.
