@@ -35,9 +35,12 @@ PinBox readBox(JsonReader& reader) {
     }
     out.operations = reader.integer("operations", 1, kMostOperations);
     out.memory = reader.integer("memory_bytes", kLeastMemory, kMostMemory);
-    out.wrong.count = static_cast<int>(reader.integer("wrong", 0, 1'000'000));
-    out.wrong.bootId = reader.text("wrong_boot");
-    out.wrong.boot = Milliseconds(reader.integer("wrong_boot_ms", 0, INT64_MAX));
+    if (auto wrong = reader.objectIf("wrong")) {
+        out.wrong.count = static_cast<int>(wrong->integer("count", 1, 1'000'000));
+        out.wrong.bootId = wrong->text("boot");
+        out.wrong.boot = Milliseconds(wrong->integer("boot_ms", 0, INT64_MAX));
+        wrong->refuseUnknown();
+    }
     reader.refuseUnknown();
     return out;
 }
@@ -72,15 +75,19 @@ Result<CredentialsContent> readCredentials(std::string_view name, std::string_vi
 std::string credentialsText(const CredentialsContent& content) {
     Json people = Json::object();
     for (const auto& [person, box] : content.people) {
-        people[person] = {
+        Json one = {
             {"salt", box.salt},
             {"nonce", box.nonce},
             {"box", box.box},
             {"operations", box.operations},
-            {"memory_bytes", box.memory},
-            {"wrong", box.wrong.count},
-            {"wrong_boot", box.wrong.bootId},
-            {"wrong_boot_ms", box.wrong.boot.count()}};
+            {"memory_bytes", box.memory}};
+        if (box.wrong.count > 0) {
+            one["wrong"] = {
+                {"count", box.wrong.count},
+                {"boot", box.wrong.bootId},
+                {"boot_ms", box.wrong.boot.count()}};
+        }
+        people[person] = std::move(one);
     }
     Json root = {{"v", 1}, {"people", std::move(people)}};
     if (!content.stationSeed.empty()) {

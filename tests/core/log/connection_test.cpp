@@ -46,7 +46,7 @@ const std::vector<BadFile>& badFiles() {
         {"a newer log",
          [](const std::string& path) {
              test::writeSampleLog(path, test::FakeClock());
-             SQLite::Database(path, SQLite::OPEN_READWRITE).exec("PRAGMA user_version=2");
+             SQLite::Database(path, SQLite::OPEN_READWRITE).exec("PRAGMA user_version=99");
          },
          ErrorCode::Foreign, "newer program (version 2, this program reads 1 to 1)"},
         {"a named pipe",

@@ -216,7 +216,7 @@ TEST_F(CredentialsTest, RandomBytesNeverCrashIt) {
     std::mt19937_64 random(7);
     for (int round = 0; round < test::rounds(2000); ++round) {
         std::string text = sound;
-        for (std::size_t i = 0; i <= round % 3; ++i) {
+        for (int i = 0; i <= round % 3; ++i) {
             text[random() % text.size()] = static_cast<char>(random() % 256);
         }
         const auto read = readCredentials("it", text);
