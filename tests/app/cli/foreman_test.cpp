@@ -1,6 +1,7 @@
 // People, the day's seal and a joint's evidence through the terminal, PINs on standard input.
 #include "tests/app/cli/run_cli.h"
 
+#include <algorithm>
 #include <cstdlib>
 #include <gtest/gtest.h>
 
@@ -41,7 +42,8 @@ TEST_F(CliForeman, PeopleComeByTheForeman) {
     const Ran first = with("4711\\n", "people add --name Jo --role operator --pin");
     EXPECT_EQ(first.status, 2);
     EXPECT_EQ(
-        first.err, "people add: --role \"operator\" can't come first; allowed: foreman, who then "
+        first.err, "seamclock-cli: people add: --role \"operator\" can't come first; allowed: "
+                   "foreman, who then "
                    "adds everybody else\n");
     addInes();
     const json people = jsonWith(
@@ -52,7 +54,9 @@ TEST_F(CliForeman, PeopleComeByTheForeman) {
     EXPECT_FALSE(people["people"][1].contains("public_key"));
     const Ran none = with("4711\\n", "people add --name Eve --role trainee --by person:jo");
     EXPECT_EQ(none.status, 2);
-    EXPECT_EQ(none.err, "people add: person:jo is no foreman; only a foreman may do that\n");
+    EXPECT_EQ(
+        none.err,
+        "seamclock-cli: people add: person:jo is no foreman; only a foreman may do that\n");
     const Ran left = with(
         "123456\\n", "people change --person person:jo --left --by "
                      "person:ines-falk");
@@ -65,7 +69,9 @@ TEST_F(CliForeman, RefusesWithOneSentence) {
     const auto complaint = [&](const std::string& pins, const std::string& words) {
         const Ran ran = with(pins, words);
         EXPECT_EQ(ran.status, 2) << words;
-        return ran.err;
+        const std::string program = "seamclock-cli: ";
+        EXPECT_EQ(ran.err.rfind(program, 0), 0U) << ran.err;
+        return ran.err.substr(std::min(ran.err.size(), program.size()));
     };
     EXPECT_EQ(
         complaint("", "log seal"), "log seal: --by is required; allowed: the person:ID of a "

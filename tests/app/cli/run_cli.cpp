@@ -45,8 +45,10 @@ Ran Cli::run(const std::string& words, const std::string& before, const std::str
     const std::string out = m_folder.file("stdout");
     const std::string err = m_folder.file("stderr");
     const std::string redirect = after.empty() ? ">" + inShell(out) : after;
+    const bool piped = !before.empty() && before.back() == '|';
     const std::string command = "XDG_DATA_HOME=" + path("data") + " " + before + " " + program() +
-                                " " + words + " </dev/null 2>" + inShell(err) + " " + redirect;
+                                " " + words + (piped ? "" : " </dev/null") + " 2>" + inShell(err) +
+                                " " + redirect;
     const int status = std::system(command.c_str());
     Ran ran;
     ran.status = WIFEXITED(status) ? WEXITSTATUS(status) : 128 + WTERMSIG(status);

@@ -27,6 +27,13 @@ TEST(FrozenLog, OfEveryVersionIsReadVerifiedAndGoneOnWith) {
         const test::ScratchFolder folder;
         const std::string path = folder.file(name);
         std::filesystem::copy_file(entry.path(), path);
+        const std::string keys = entry.path().string() + ".credentials";
+        if (std::filesystem::exists(keys)) { // git keeps no rights
+            std::filesystem::copy_file(keys, path + ".credentials");
+            std::filesystem::permissions(
+                path + ".credentials",
+                std::filesystem::perms::owner_read | std::filesystem::perms::owner_write);
+        }
         const std::string held = test::textOf(data + "/" + entry.path().stem().string() + ".txt");
         EXPECT_EQ(test::contentOf(path), held);
         {
@@ -42,6 +49,8 @@ TEST(FrozenLog, OfEveryVersionIsReadVerifiedAndGoneOnWith) {
         const auto report = verifyLog(path);
         ASSERT_TRUE(report.has_value()) << report.error().detail;
         EXPECT_TRUE(report->ok) << report->finding->reason;
+        EXPECT_EQ(report->seals.size(), name == "log-v1.log" ? 0U : 1U);
+        EXPECT_TRUE(report->notes.empty()) << report->notes.front();
     }
     EXPECT_GE(found, 1) << "no frozen log in tests/data";
 }

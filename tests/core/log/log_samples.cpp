@@ -2,6 +2,7 @@
 
 #include "core/base/uuid.h"
 #include "core/log/fact_codec.h"
+#include "core/log/seal.h"
 #include "core/weld/event_codec.h"
 #include "tests/support/story.h"
 
@@ -119,6 +120,31 @@ void writeSampleLog(const std::string& path, const FakeClock& clock) {
     ASSERT_TRUE(writer->note(clock.now(), "station", "station", ProgramStopped{}).has_value());
     const auto flushed = writer->flush();
     ASSERT_TRUE(flushed.has_value()) << flushed.error().detail;
+}
+
+LogWriterOptions signing() {
+    LogWriterOptions options = quick();
+    options.sign = true;
+    return options;
+}
+
+void enterForeman(LogWriterBase& writer, const Clock& clock, const SigningKey& key) {
+    for (const FactDetail& detail :
+         {FactDetail(PersonSet{"Ines Falk", "foreman", true}), FactDetail(PinChanged{"first"}),
+          FactDetail(KeySet{key.publicKey(), "first"})}) {
+        ASSERT_TRUE(writer.note(clock.now(), "station", kForeman, detail).has_value());
+    }
+}
+
+void writeSealedLog(const std::string& path, const FakeClock& clock, const SigningKey& key) {
+    writeSampleLog(path, clock);
+    auto writer = LogWriter<Production>::open(path, clock, signing());
+    ASSERT_TRUE(writer.has_value()) << writer.error().detail;
+    enterForeman(*writer, clock, key);
+    const auto sealed = sealDay(*writer, key, kForeman, "2030-01-07", clock.now());
+    ASSERT_TRUE(sealed.has_value()) << sealed.error().detail;
+    writer->submit(rowsOf(closedWeld(6)), sampleDocuments());
+    ASSERT_TRUE(writer->flush().has_value());
 }
 
 BehindTheBack::BehindTheBack(const std::string& path)

@@ -4,6 +4,7 @@
 
 #include "core/log/log_row.h"
 #include "core/log/log_writer.h"
+#include "core/people/signing.h"
 #include "core/weld/event.h"
 #include "tests/support/fake_clock.h"
 
@@ -39,6 +40,16 @@ LogWriterOptions quick();
 /// Three closed welds, one aborted, one unfinished, and the station's facts. Closed when it
 /// returns.
 void writeSampleLog(const std::string& path, const FakeClock& clock);
+
+/// As quick(), and the station signs.
+LogWriterOptions signing();
+
+inline constexpr const char* kForeman = "person:ines";
+/// A foreman with that key, in the facts as the office writes them.
+void enterForeman(LogWriterBase& writer, const Clock& clock, const SigningKey& key);
+
+/// The sample log, sealed by a foreman; then one more weld, whose closing the station signs.
+void writeSealedLog(const std::string& path, const FakeClock& clock, const SigningKey& key);
 
 /// A connection as a stranger with a tool would have it, guards taken away; put back when it goes.
 class BehindTheBack {

@@ -1,5 +1,6 @@
 // Makes the frozen log of a released version, once: make_frozen_log FOLDER writes log-vN.log and,
-// beside it, log-vN.txt with what it holds. Both are committed and never made again;
+// beside it, log-vN.txt with what it holds. They, and LOG.credentials with the station's key, are
+// committed and never made again;
 // frozen_log_test.cpp holds every later program to them.
 #include "core/log/schema.h"
 #include "tests/core/log/frozen_log.h"
@@ -24,9 +25,9 @@ int main(int argc, char** argv) {
             stderr, "%s: is there already; a frozen log is never made again\n", path.c_str());
         return 2;
     }
-    test::writeSampleLog(path, test::FakeClock());
+    test::writeSealedLog(path, test::FakeClock(), SigningKey::make());
     std::ofstream(name + ".txt") << test::contentOf(path);
-    for (const char* tail : {".lock", ".spill", "-wal", "-shm"}) {
+    for (const char* tail : {".lock", ".credentials.lock", ".spill", "-wal", "-shm"}) {
         std::filesystem::remove(path + tail);
     }
     return 0;

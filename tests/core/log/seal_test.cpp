@@ -27,35 +27,12 @@ using test::Random;
 using test::Row;
 using test::rowAt;
 
-constexpr const char* kForeman = "person:ines";
+using test::enterForeman;
+using test::kForeman;
+using test::signing;
+using test::writeSealedLog;
+
 constexpr const char* kDay = "2030-01-07"; // of the fake clock
-
-LogWriterOptions signing() {
-    LogWriterOptions options = test::quick();
-    options.sign = true;
-    return options;
-}
-
-/// The people's facts as the office writes them.
-void enterForeman(LogWriterBase& writer, const Clock& clock, const SigningKey& key) {
-    for (const FactDetail& detail :
-         {FactDetail(PersonSet{"Ines Falk", "foreman", true}), FactDetail(PinChanged{"first"}),
-          FactDetail(KeySet{key.publicKey(), "first"})}) {
-        ASSERT_TRUE(writer.note(clock.now(), "station", kForeman, detail).has_value());
-    }
-}
-
-/// The sample log, sealed by a foreman; then one more weld, whose closing the station signs.
-void writeSealedLog(const std::string& path, const test::FakeClock& clock, const SigningKey& key) {
-    test::writeSampleLog(path, clock);
-    auto writer = LogWriter<Production>::open(path, clock, signing());
-    ASSERT_TRUE(writer.has_value()) << writer.error().detail;
-    enterForeman(*writer, clock, key);
-    const auto sealed = sealDay(*writer, key, kForeman, kDay, clock.now());
-    ASSERT_TRUE(sealed.has_value()) << sealed.error().detail;
-    writer->submit(test::rowsOf(test::closedWeld(6)), test::sampleDocuments());
-    ASSERT_TRUE(writer->flush().has_value());
-}
 
 std::int64_t numberOf(const std::string& path, const std::string& sql) {
     return BehindTheBack(path).number(sql);
