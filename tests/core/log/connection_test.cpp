@@ -48,7 +48,7 @@ const std::vector<BadFile>& badFiles() {
              test::writeSampleLog(path, test::FakeClock());
              SQLite::Database(path, SQLite::OPEN_READWRITE).exec("PRAGMA user_version=99");
          },
-         ErrorCode::Foreign, "newer program (version 2, this program reads 1 to 1)"},
+         ErrorCode::Foreign, "newer program (version 99, this program reads 1 to 2)"},
         {"a named pipe",
          [](const std::string& path) {
              ASSERT_EQ(std::system(("mkfifo '" + path + "'").c_str()), 0);
