@@ -32,5 +32,7 @@ void addPlan(CLI::App& root, Commands& commands, Terminal& terminal);
 void addBench(CLI::App& root, Commands& commands, Terminal& terminal);
 void addRehearse(CLI::App& root, Commands& commands, Terminal& terminal);
 void addLog(CLI::App& root, Commands& commands, Terminal& terminal);
+/// Within "log".
+void addLogCopies(CLI::App& log, Commands& commands, Terminal& terminal);
 
 } // namespace seamclock

@@ -6,6 +6,8 @@
 #include "core/base/instant.h"
 #include "core/bench/bench_codec.h"
 #include "core/bench/calibration.h"
+#include "core/log/log_copy.h"
+#include "core/log/log_import.h"
 #include "core/log/verify.h"
 #include "core/procedure/procedure_codec.h"
 
@@ -25,6 +27,13 @@ std::string benchJson(const BenchDocument& bench);
 std::string scaleFitJson(const ScaleFit& fit);
 
 std::string verifyJson(const VerifyReport& report);
+
+/// `waiting`: rows in the spill file, which no copy has.
+std::string
+backupJson(const LogCopy& copy, const std::vector<std::string>& removed, std::size_t waiting);
+/// `newest`: the number of the newest joint, 0 for none; `next`: which the next one gets.
+std::string restoreJson(const LogCopy& copy, std::int64_t newest, std::int64_t next);
+std::string importJson(const ImportReport& report);
 
 /// What is to be said of one interrupted weld.
 struct InterruptedWeld {

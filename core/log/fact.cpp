@@ -12,6 +12,7 @@ struct KindOf {
     std::string_view operator()(const ClockJumped&) const { return "clock_jumped"; }
     std::string_view operator()(const RowsSpilled&) const { return "rows_spilled"; }
     std::string_view operator()(const RowsJoined&) const { return "rows_joined"; }
+    std::string_view operator()(const LogImported&) const { return "log_imported"; }
     std::string_view operator()(const BenchSet&) const { return "bench_set"; }
     std::string_view operator()(const ProcedureSet&) const { return "procedure_set"; }
     std::string_view operator()(const SeamSet&) const { return "seam_set"; }

@@ -38,6 +38,15 @@ struct RowsJoined {
 
     bool operator==(const RowsJoined&) const = default;
 };
+/// The rows of another log up to `toSeq`, where its head was `head`, stand in this file too, as a
+/// chain of their own.
+struct LogImported {
+    std::string log; // its id
+    std::int64_t toSeq = 0;
+    std::string head;
+
+    bool operator==(const LogImported&) const = default;
+};
 /// `doc` is the SHA-256 of the document that holds from now on.
 struct BenchSet {
     std::string doc;
@@ -57,7 +66,7 @@ struct SeamSet {
 
 using FactDetail = std::variant<
     ProgramStarted, ProgramStopped, SoundLost, SoundBack, ClockJumped, RowsSpilled, RowsJoined,
-    BenchSet, ProcedureSet, SeamSet>;
+    LogImported, BenchSet, ProcedureSet, SeamSet>;
 
 struct Fact {
     Instant at;

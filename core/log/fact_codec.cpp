@@ -18,6 +18,9 @@ struct DetailJson {
     Json operator()(const ClockJumped& d) const { return {{"delta_ms", d.delta.count()}}; }
     Json operator()(const RowsSpilled& d) const { return {{"count", d.count}}; }
     Json operator()(const RowsJoined& d) const { return {{"count", d.count}}; }
+    Json operator()(const LogImported& d) const {
+        return {{"head", d.head}, {"log", d.log}, {"to_seq", d.toSeq}};
+    }
     Json operator()(const BenchSet& d) const { return {{"doc", d.doc}}; }
     Json operator()(const ProcedureSet& d) const { return {{"doc", d.doc}}; }
     Json operator()(const SeamSet& d) const { return {{"doc", d.doc}}; }
@@ -75,6 +78,9 @@ std::optional<FactDetail> detailOf(const std::string& kind, Fields& fields) {
     }
     if (kind == "rows_joined") {
         return RowsJoined{fields.integer("count")};
+    }
+    if (kind == "log_imported") {
+        return LogImported{fields.text("log"), fields.integer("to_seq"), fields.text("head")};
     }
     if (kind == "bench_set") {
         return BenchSet{fields.text("doc")};
