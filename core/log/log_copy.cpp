@@ -221,6 +221,7 @@ checkPlace(const std::string& place, const std::string& logId, const CopyOptions
 Result<void> fill(
     const LogFile& source, const std::string& place, const std::string& part,
     const CopyOptions& options) {
+    std::string at = source.path; // what a complaint is about
     try {
         const auto database = openForReading(source.path);
         const auto original = contentOf(*database, source.path);
@@ -237,6 +238,7 @@ Result<void> fill(
             !room) {
             return room;
         }
+        at = place;
         const AtWork working(options.stop, *database);
         switch (options.way) {
         case CopyWay::Vacuumed:
@@ -252,10 +254,10 @@ Result<void> fill(
             return notWritten(place, "the copy was stopped before it was complete");
         }
         // Damage is the log's; what can't be written is the copy.
-        Error error = errorOf(thrown, source.path, ErrorCode::NotWritten);
+        Error error = errorOf(thrown, at, ErrorCode::NotWritten);
         return tl::unexpected<Error>(
-            error.code == ErrorCode::NotWritten ? errorOf(thrown, place, ErrorCode::NotWritten)
-                                                : std::move(error));
+            error.code == ErrorCode::Damaged ? errorOf(thrown, source.path, ErrorCode::NotWritten)
+                                             : std::move(error));
     }
 }
 
