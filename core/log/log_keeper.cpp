@@ -69,7 +69,7 @@ Result<Closings> closingsAfter(const std::string& log, std::int64_t seq) {
 
 struct LogKeeper::Inside {
     const std::string log;
-    const Clock* time = nullptr; // null from the end on: a thread left behind must not ask it
+    const Clock* wall = nullptr; // null from the end on: a thread left behind must not ask it
     KeeperOptions options;
     CopyStop stopBackup;
     CopyStop stopSnapshot;
@@ -93,7 +93,7 @@ struct LogKeeper::Inside {
     int running = 0;
 
     Inside(std::string path, const Clock& clock, KeeperOptions chosen)
-        : log(std::move(path)), time(&clock), options(std::move(chosen)),
+        : log(std::move(path)), wall(&clock), options(std::move(chosen)),
           folder(options.snapshotFolder) {}
 
     void watch();
@@ -167,7 +167,7 @@ void LogKeeper::Inside::lookForClosings(std::unique_lock<std::mutex>& lock) {
 
 void LogKeeper::Inside::backUp(std::unique_lock<std::mutex>& lock) {
     backupDue = false;
-    const Instant now = time->now();
+    const Instant now = wall->now();
     const std::string day = toIsoDate(now.utc, now.offset);
     if (day == backedUp) {
         return;
@@ -227,7 +227,7 @@ LogKeeper::LogKeeper(std::string log, const Clock& clock, KeeperOptions options)
 LogKeeper::~LogKeeper() {
     std::unique_lock<std::mutex> lock(m_inside->mutex);
     m_inside->stop = true;
-    m_inside->time = nullptr;
+    m_inside->wall = nullptr;
     m_inside->wake.notify_all();
     lock.unlock();
     m_inside->stopBackup.stop();
