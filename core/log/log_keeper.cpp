@@ -19,6 +19,7 @@ namespace seamclock {
 namespace {
 
 constexpr Milliseconds kPatience{3'000}; // with a thread that does not end
+constexpr int kLongestWait = 15;         // for a quiet moment, in such moments
 
 /// In a thread that takes what others leave of processor and disk. A thread of its own for each
 /// copy, so that a low one never holds what the writer or a screen waits for.
@@ -141,13 +142,15 @@ void LogKeeper::Inside::watch() {
 }
 
 void LogKeeper::Inside::lookForClosings(std::unique_lock<std::mutex>& lock) {
-    std::uint64_t now = 0;
-    do {
+    std::uint64_t now = looks;
+    for (int i = 0; i < kLongestWait; ++i) {
         now = looks;
-        wake.wait_for(lock, options.quiet, [&] { return stop || looks != now; });
-    } while (!stop && looks != now);
-    if (stop) {
-        return;
+        if (wake.wait_for(lock, options.quiet, [&] { return stop; })) {
+            return;
+        }
+        if (looks == now) {
+            break;
+        }
     }
     const std::int64_t after = seen;
     lock.unlock();
