@@ -7,6 +7,8 @@
 #include "core/base/result.h"
 
 #include <functional>
+#include <optional>
+#include <string>
 #include <vector>
 
 namespace CLI {
@@ -14,6 +16,8 @@ class App;
 }
 
 namespace seamclock {
+
+class LogReader;
 
 /// The exit status of what was done (0, or 1 for the answer "no" of verify and check), or why its
 /// input won't do.
@@ -34,5 +38,13 @@ void addRehearse(CLI::App& root, Commands& commands, Terminal& terminal);
 void addLog(CLI::App& root, Commands& commands, Terminal& terminal);
 /// Within "log".
 void addLogCopies(CLI::App& log, Commands& commands, Terminal& terminal);
+/// These two add to the words of log, too, so they come after it.
+void addForeman(CLI::App& root, Commands& commands, Terminal& terminal);
+void addEvidence(CLI::App& root, Commands& commands, Terminal& terminal);
+
+/// The weld that --joint or --weld names; without them the one with the highest number.
+Result<std::string> chooseWeld(
+    LogReader& reader, const std::string& log, const std::optional<std::string>& joint,
+    const std::optional<std::string>& weld);
 
 } // namespace seamclock

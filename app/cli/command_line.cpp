@@ -179,6 +179,8 @@ int readAndRun(int argc, const char* const* argv) {
     addBench(root, commands, terminal);
     addRehearse(root, commands, terminal);
     addLog(root, commands, terminal);
+    addForeman(root, commands, terminal);
+    addEvidence(root, commands, terminal);
     refuseOptionsAsValues(root);
     try {
         root.parse(wordsOf(argc, argv));

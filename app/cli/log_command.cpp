@@ -10,6 +10,7 @@
 #include "core/log/recover.h"
 #include "core/log/verify.h"
 #include "core/report/day_list.h"
+#include "core/report/day_report.h"
 #include "core/report/event_rows.h"
 #include "core/report/plain_text.h"
 #include "core/report/record_json.h"
@@ -45,6 +46,8 @@ struct LogCall {
     std::optional<std::string> weld;
     std::string what = "joints";
     std::optional<std::string> out;
+    std::optional<std::string> seal;
+    std::optional<std::string> day;
 };
 
 using Write = std::function<void(std::string_view)>;
@@ -136,49 +139,6 @@ Result<int> listJoints(const LogCall& call, Terminal& terminal) {
     return 0;
 }
 
-Result<std::string> chooseWeld(const LogCall& call, LogReader& reader) {
-    if (call.weld) {
-        return call.weld->rfind("weld:", 0) == 0 ? *call.weld : "weld:" + *call.weld;
-    }
-    const auto highest = reader.highestNumber();
-    if (!highest) {
-        return tl::unexpected(highest.error());
-    }
-    if (*highest < 1) {
-        return fail(
-            ErrorCode::Missing,
-            inQuotes(call.log) + " holds no joint yet; allowed: a log with at least one");
-    }
-    const auto number = call.joint ? parseInteger("--joint", *call.joint, 1, *highest) : *highest;
-    if (!number) {
-        return tl::unexpected(number.error());
-    }
-    const auto welds = reader.weldsNumbered(*number);
-    if (!welds) {
-        return tl::unexpected(welds.error());
-    }
-    if (welds->empty()) {
-        return fail(
-            ErrorCode::Missing, "--joint " + inQuotes(std::to_string(*number)) +
-                                    " is not in this log; allowed: a number that log list shows, "
-                                    "up to " +
-                                    std::to_string(*highest));
-    }
-    if (welds->size() > 1) {
-        std::string names;
-        for (const std::string& weld : *welds) {
-            names += (names.empty() ? "" : ", ") + weld;
-        }
-        return fail(
-            ErrorCode::Conflict, "--joint " + inQuotes(std::to_string(*number)) +
-                                     " is the number of " + std::to_string(welds->size()) +
-                                     " joints, as another log was imported; allowed: --weld with "
-                                     "one of " +
-                                     names);
-    }
-    return welds->front();
-}
-
 struct FullRecord {
     WeldRecord record;
     std::optional<Bench> bench;
@@ -224,7 +184,7 @@ Result<int> showJoint(const LogCall& call, Terminal& terminal) {
     if (!reader) {
         return tl::unexpected(reader.error());
     }
-    const auto weld = chooseWeld(call, *reader);
+    const auto weld = chooseWeld(*reader, call.log, call.joint, call.weld);
     if (!weld) {
         return tl::unexpected(weld.error());
     }
@@ -237,14 +197,31 @@ Result<int> showJoint(const LogCall& call, Terminal& terminal) {
     return 0;
 }
 
+/// As it stands on paper: blanks and capitals do not matter.
+bool hasSeal(const VerifyReport& report, const std::string& paper) {
+    const auto plain = [](const std::string& text) {
+        std::string out;
+        for (const char c : text) {
+            if (c != ' ') {
+                out += c >= 'A' && c <= 'F' ? static_cast<char>(c - 'A' + 'a') : c;
+            }
+        }
+        return out;
+    };
+    return std::any_of(report.seals.begin(), report.seals.end(), [&](const FoundSeal& seal) {
+        return plain(seal.fingerprint) == plain(paper);
+    });
+}
+
 Result<int> verify(const LogCall& call, Terminal& terminal) {
     const auto report = verifyLog(call.log);
     if (!report) {
         return tl::unexpected(report.error());
     }
+    const int answer = report->ok && (!call.seal || hasSeal(*report, *call.seal)) ? 0 : 1;
     if (call.json) {
         terminal.write(verifyJson(*report));
-        return report->ok ? 0 : 1;
+        return answer;
     }
     std::vector<std::vector<std::string>> rows = {
         {"Log", onOneLine(call.log)},
@@ -256,6 +233,18 @@ Result<int> verify(const LogCall& call, Terminal& terminal) {
         {"Welds", std::to_string(report->welds)},
         {"Documents", std::to_string(report->documents)},
         {"Covered", onOneLine(report->covered)}};
+    for (const FoundSeal& seal : report->seals) {
+        rows.push_back(
+            {"Seal",
+             onOneLine(fmt::format(
+                 "{}, {}, rows 1..{}: {}", seal.day, seal.name, seal.toSeq, seal.fingerprint))});
+    }
+    if (call.seal) {
+        const bool known = hasSeal(*report, *call.seal);
+        rows.push_back(
+            {"Paper",
+             known ? "the log has this seal" : "NO seal of this log has that fingerprint"});
+    }
     if (report->finding) {
         rows.insert(rows.begin() + 2, {"First finding", onOneLine(report->finding->reason)});
     }
@@ -263,7 +252,24 @@ Result<int> verify(const LogCall& call, Terminal& terminal) {
         rows.push_back({"Note", onOneLine(note)});
     }
     terminal.write(aligned(rows, 0));
-    return report->ok ? 0 : 1;
+    return answer;
+}
+
+Result<int> reportDay(const LogCall& call, Terminal& terminal) {
+    const auto day = readDate("--day", call.day.value_or(""));
+    if (!day) {
+        return tl::unexpected(day.error());
+    }
+    auto reader = openLog(call);
+    if (!reader) {
+        return tl::unexpected(reader.error());
+    }
+    const auto text = dayReport(*reader, *day);
+    if (!text) {
+        return tl::unexpected(text.error());
+    }
+    terminal.write(call.json ? withText("{}", "report", *text) : *text);
+    return 0;
 }
 
 /// A JSON list, written one value at a time.
@@ -571,6 +577,51 @@ void addFilter(CLI::App& words, LogCall& call) {
 
 } // namespace
 
+Result<std::string> chooseWeld(
+    LogReader& reader, const std::string& log, const std::optional<std::string>& joint,
+    const std::optional<std::string>& weld) {
+    if (weld) {
+        return weld->rfind("weld:", 0) == 0 ? *weld : "weld:" + *weld;
+    }
+    const auto highest = reader.highestNumber();
+    if (!highest) {
+        return tl::unexpected(highest.error());
+    }
+    if (*highest < 1) {
+        return fail(
+            ErrorCode::Missing,
+            inQuotes(log) + " holds no joint yet; allowed: a log with at least one");
+    }
+    const auto number = joint ? parseInteger("--joint", *joint, 1, *highest) : *highest;
+    if (!number) {
+        return tl::unexpected(number.error());
+    }
+    const auto welds = reader.weldsNumbered(*number);
+    if (!welds) {
+        return tl::unexpected(welds.error());
+    }
+    if (welds->empty()) {
+        return fail(
+            ErrorCode::Missing, "--joint " + inQuotes(std::to_string(*number)) +
+                                    " is not in this log; allowed: a number that log list shows, "
+                                    "up to " +
+                                    std::to_string(*highest));
+    }
+    if (welds->size() > 1) {
+        std::string names;
+        for (const std::string& one : *welds) {
+            names += (names.empty() ? "" : ", ") + one;
+        }
+        return fail(
+            ErrorCode::Conflict, "--joint " + inQuotes(std::to_string(*number)) +
+                                     " is the number of " + std::to_string(welds->size()) +
+                                     " joints, as another log was imported; allowed: --weld with "
+                                     "one of " +
+                                     names);
+    }
+    return welds->front();
+}
+
 void addLog(CLI::App& root, Commands& commands, Terminal& terminal) {
     auto call = std::make_shared<LogCall>();
     CLI::App* log = root.add_subcommand("log", "A joint log: its list, records and soundness.");
@@ -583,7 +634,12 @@ void addLog(CLI::App& root, Commands& commands, Terminal& terminal) {
     show->add_option("--joint", call->joint, "the joint with this number");
     show->add_option("--weld", call->weld, "the joint with this weld:UUID");
     show->add_flag("--cues", call->cues, "with the signals that were due");
+    CLI::App* paper = log->add_subcommand(
+        "day", "The day's report for paper: its joints, and its seals with their fingerprints.");
+    paper->add_option("--day", call->day, "local DATE of the day")->required();
     CLI::App* check = log->add_subcommand("verify", "Whether a log is what was written.");
+    check->add_option(
+        "--seal", call->seal, "a seal's FINGERPRINT as on paper, 32 hexadecimal digits");
     CLI::App* out =
         log->add_subcommand("export", "A log's content, as CSV or with --json as JSON.");
     addFilter(*out, *call);
@@ -592,12 +648,13 @@ void addLog(CLI::App& root, Commands& commands, Terminal& terminal) {
     out->add_option("--out", call->out, "a FILE to write instead of standard output");
     CLI::App* open =
         log->add_subcommand("recover", "The open welds as they are now; writes nothing.");
-    for (CLI::App* words : {list, show, check, out, open}) {
+    for (CLI::App* words : {list, show, paper, check, out, open}) {
         words->add_option("--log", call->log, "the log's FILE")->required();
         words->add_flag("--json", call->json, "as JSON");
     }
     commands.push_back({list, [call, &terminal] { return listJoints(*call, terminal); }});
     commands.push_back({show, [call, &terminal] { return showJoint(*call, terminal); }});
+    commands.push_back({paper, [call, &terminal] { return reportDay(*call, terminal); }});
     commands.push_back({check, [call, &terminal] { return verify(*call, terminal); }});
     commands.push_back({out, [call, &terminal] { return exportLog(*call, terminal); }});
     commands.push_back({open, [call, &terminal] { return recover(*call, terminal); }});

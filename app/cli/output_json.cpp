@@ -81,16 +81,84 @@ std::string scaleFitJson(const ScaleFit& fit) {
 }
 
 std::string verifyJson(const VerifyReport& report) {
-    Json json = {{"sound", report.ok},        {"world", report.world},
-                 {"log_id", report.logId},    {"rows", report.rows},
-                 {"head", report.head},       {"signed_to", report.signedTo},
-                 {"welds", report.welds},     {"documents", report.documents},
-                 {"covered", report.covered}, {"notes", report.notes}};
+    Json json = {
+        {"sound", report.ok},    {"world", report.world},         {"log_id", report.logId},
+        {"rows", report.rows},   {"head", report.head},           {"signed_to", report.signedTo},
+        {"welds", report.welds}, {"documents", report.documents}, {"covered", report.covered},
+        {"notes", report.notes}, {"sealed_to", report.sealedTo}};
+    Json seals = Json::array();
+    for (const FoundSeal& seal : report.seals) {
+        seals.push_back(
+            {{"seq", seal.seq},
+             {"day", seal.day},
+             {"person", seal.person},
+             {"name", seal.name},
+             {"to_seq", seal.toSeq},
+             {"fingerprint", seal.fingerprint},
+             {"key_fingerprint", seal.keyFingerprint}});
+    }
+    json["seals"] = std::move(seals);
     if (report.finding) {
         json["finding"] = {
             {"chain", report.finding->chain},
             {"seq", report.finding->seq},
             {"reason", report.finding->reason}};
+    }
+    return printed(json);
+}
+
+std::string peopleJson(const std::string& log, const Roster& roster) {
+    Json people = Json::array();
+    for (const Person& person : roster.people) {
+        Json one = {
+            {"id", person.id},
+            {"name", person.name},
+            {"role", nameOf(person.role)},
+            {"active", person.active}};
+        const auto key = roster.key.find(person.id);
+        if (key != roster.key.end()) {
+            one["public_key"] = key->second;
+            one["key_fingerprint"] = fingerprint(key->second);
+        }
+        people.push_back(std::move(one));
+    }
+    return printed({{"log", log}, {"people", std::move(people)}});
+}
+
+std::string sealJson(const Fact& sealed, const std::string& day) {
+    const auto& seal = std::get<DaySealed>(sealed.d);
+    return printed(
+        {{"day", day},
+         {"by", sealed.by},
+         {"log_id", seal.log},
+         {"to_seq", seal.toSeq},
+         {"head", seal.head},
+         {"public_key", seal.publicKey},
+         {"signature", seal.signature},
+         {"fingerprint", sealFingerprint(sealed)},
+         {"key_fingerprint", fingerprint(seal.publicKey)}});
+}
+
+std::string evidenceReportJson(const EvidenceReport& report) {
+    Json json = {
+        {"sound", report.ok},
+        {"log_id", report.logId},
+        {"world", report.world},
+        {"weld", report.weld},
+        {"rows", report.rows}};
+    if (!report.ok) {
+        json["finding"] = report.finding;
+        return printed(json);
+    }
+    json["number"] = report.number;
+    json["verdict"] = report.verdict;
+    json["sealed"] = report.sealed;
+    json["by"] = report.by;
+    json["public_key"] = report.publicKey;
+    json["key_fingerprint"] = report.keyFingerprint;
+    if (report.sealed) {
+        json["day"] = report.day;
+        json["fingerprint"] = report.fingerprint;
     }
     return printed(json);
 }

@@ -8,8 +8,11 @@
 #include "core/bench/calibration.h"
 #include "core/log/log_copy.h"
 #include "core/log/log_import.h"
+#include "core/log/roster.h"
+#include "core/log/seal.h"
 #include "core/log/verify.h"
 #include "core/procedure/procedure_codec.h"
+#include "core/report/evidence.h"
 
 #include <cstdint>
 #include <optional>
@@ -27,6 +30,10 @@ std::string benchJson(const BenchDocument& bench);
 std::string scaleFitJson(const ScaleFit& fit);
 
 std::string verifyJson(const VerifyReport& report);
+std::string peopleJson(const std::string& log, const Roster& roster);
+/// Of a day_sealed fact.
+std::string sealJson(const Fact& sealed, const std::string& day);
+std::string evidenceReportJson(const EvidenceReport& report);
 
 /// `waiting`: rows in the spill file, which no copy has.
 std::string

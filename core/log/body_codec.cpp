@@ -38,6 +38,8 @@ const Kinds& kinds() {
             {"rows_joined", "station"},
             {"log_imported", "station"},
             {"head_signed", "station"},
+            {"key_set", "station"},
+            {"key_set", "person:"},
             {"person_set", "person:"},
             {"pin_changed", "person:"},
             {"certificate_noted", "person:"},

@@ -13,9 +13,14 @@ struct KindOf {
     std::string_view operator()(const RowsSpilled&) const { return "rows_spilled"; }
     std::string_view operator()(const RowsJoined&) const { return "rows_joined"; }
     std::string_view operator()(const LogImported&) const { return "log_imported"; }
+    std::string_view operator()(const HeadSigned&) const { return "head_signed"; }
+    std::string_view operator()(const KeySet&) const { return "key_set"; }
+    std::string_view operator()(const PersonSet&) const { return "person_set"; }
+    std::string_view operator()(const PinChanged&) const { return "pin_changed"; }
     std::string_view operator()(const BenchSet&) const { return "bench_set"; }
     std::string_view operator()(const ProcedureSet&) const { return "procedure_set"; }
     std::string_view operator()(const SeamSet&) const { return "seam_set"; }
+    std::string_view operator()(const DaySealed&) const { return "day_sealed"; }
 };
 
 } // namespace

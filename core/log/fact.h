@@ -1,7 +1,7 @@
 // What happens around the welds: to the station, its benches, procedures and seams. Facts stand in
-// the same chain as the events of welds (core/weld/event.h) but nothing is folded from them. Kinds
-// that later parts of the program write (people, seals, signatures, imports) are known to the log
-// by name and pass its checks; they get a form here when they come.
+// the same chain as the events of welds (core/weld/event.h); roster.h folds those about people.
+// Kinds that later parts of the program write are known to the log by name and pass its checks;
+// they get a form here when they come.
 #pragma once
 
 #include "core/base/instant.h"
@@ -38,15 +38,6 @@ struct RowsJoined {
 
     bool operator==(const RowsJoined&) const = default;
 };
-/// The rows of another log up to `toSeq`, where its head was `head`, stand in this file too, as a
-/// chain of their own.
-struct LogImported {
-    std::string log; // its id
-    std::int64_t toSeq = 0;
-    std::string head;
-
-    bool operator==(const LogImported&) const = default;
-};
 /// `doc` is the SHA-256 of the document that holds from now on.
 struct BenchSet {
     std::string doc;
@@ -64,15 +55,64 @@ struct SeamSet {
     bool operator==(const SeamSet&) const = default;
 };
 
+/// Rows of another log, up to that one, stand in a chain of their own from here on.
+struct LogImported {
+    std::string log; // its id
+    std::int64_t toSeq = 0;
+    std::string head;
+
+    bool operator==(const LogImported&) const = default;
+};
+/// The station signs that its log has this head (signing.h says which bytes).
+struct HeadSigned {
+    std::int64_t toSeq = 0;
+    std::string head;
+    std::string publicKey;
+    std::string signature;
+
+    bool operator==(const HeadSigned&) const = default;
+};
+/// What the station or a foreman signs with from now on.
+struct KeySet {
+    std::string publicKey;
+    std::string reason; // "first", "lost", "forgotten", "not_stored"
+
+    bool operator==(const KeySet&) const = default;
+};
+struct PersonSet {
+    std::string name;
+    std::string role; // "trainee", "operator", "foreman"
+    bool active = true;
+
+    bool operator==(const PersonSet&) const = default;
+};
+struct PinChanged {
+    std::string reason; // "first", "changed", "forgotten"
+
+    bool operator==(const PinChanged&) const = default;
+};
+/// A foreman (`by`) signs the log at the end of the day that is the subject.
+struct DaySealed {
+    std::string log; // its id
+    std::int64_t toSeq = 0;
+    std::string head;
+    std::string publicKey;
+    std::string signature;
+
+    bool operator==(const DaySealed&) const = default;
+};
+
 using FactDetail = std::variant<
     ProgramStarted, ProgramStopped, SoundLost, SoundBack, ClockJumped, RowsSpilled, RowsJoined,
-    LogImported, BenchSet, ProcedureSet, SeamSet>;
+    LogImported, HeadSigned, KeySet, PersonSet, PinChanged, BenchSet, ProcedureSet, SeamSet,
+    DaySealed>;
 
 struct Fact {
     Instant at;
-    std::string by;      // "person:ID" or "station"
-    std::string subject; // "station", "bench:ID", "procedure:ID", "seam:UUID"
-    std::int64_t n = 0;  // 1, 2, … within the subject
+    std::string by; // "person:ID" or "station"
+    std::string
+        subject; // "station", "person:ID", "bench:ID", "procedure:ID", "seam:UUID", "day:DATE"
+    std::int64_t n = 0; // 1, 2, … within the subject
     FactDetail d;
 
     bool operator==(const Fact&) const = default;

@@ -19,11 +19,33 @@ struct DetailJson {
     Json operator()(const RowsSpilled& d) const { return {{"count", d.count}}; }
     Json operator()(const RowsJoined& d) const { return {{"count", d.count}}; }
     Json operator()(const LogImported& d) const {
-        return {{"head", d.head}, {"log", d.log}, {"to_seq", d.toSeq}};
+        return {{"log", d.log}, {"to_seq", d.toSeq}, {"head", d.head}};
     }
+    Json operator()(const HeadSigned& d) const {
+        return {
+            {"to_seq", d.toSeq},
+            {"head", d.head},
+            {"public_key", d.publicKey},
+            {"signature", d.signature}};
+    }
+    Json operator()(const KeySet& d) const {
+        return {{"public_key", d.publicKey}, {"reason", d.reason}};
+    }
+    Json operator()(const PersonSet& d) const {
+        return {{"name", d.name}, {"role", d.role}, {"active", d.active}};
+    }
+    Json operator()(const PinChanged& d) const { return {{"reason", d.reason}}; }
     Json operator()(const BenchSet& d) const { return {{"doc", d.doc}}; }
     Json operator()(const ProcedureSet& d) const { return {{"doc", d.doc}}; }
     Json operator()(const SeamSet& d) const { return {{"doc", d.doc}}; }
+    Json operator()(const DaySealed& d) const {
+        return {
+            {"log", d.log},
+            {"to_seq", d.toSeq},
+            {"head", d.head},
+            {"public_key", d.publicKey},
+            {"signature", d.signature}};
+    }
 };
 
 /// Reads the details of one kind; every field must be used.
@@ -48,6 +70,15 @@ public:
             return {};
         }
         return found->get<std::string>();
+    }
+    bool flag(const char* key) {
+        ++m_used;
+        const auto found = m_d.find(key);
+        if (found == m_d.end() || !found->is_boolean()) {
+            m_wrong = true;
+            return false;
+        }
+        return found->get<bool>();
     }
     bool sound() const { return !m_wrong && m_used == m_d.size(); }
 
@@ -82,6 +113,20 @@ std::optional<FactDetail> detailOf(const std::string& kind, Fields& fields) {
     if (kind == "log_imported") {
         return LogImported{fields.text("log"), fields.integer("to_seq"), fields.text("head")};
     }
+    if (kind == "head_signed") {
+        return HeadSigned{
+            fields.integer("to_seq"), fields.text("head"), fields.text("public_key"),
+            fields.text("signature")};
+    }
+    if (kind == "key_set") {
+        return KeySet{fields.text("public_key"), fields.text("reason")};
+    }
+    if (kind == "person_set") {
+        return PersonSet{fields.text("name"), fields.text("role"), fields.flag("active")};
+    }
+    if (kind == "pin_changed") {
+        return PinChanged{fields.text("reason")};
+    }
     if (kind == "bench_set") {
         return BenchSet{fields.text("doc")};
     }
@@ -90,6 +135,11 @@ std::optional<FactDetail> detailOf(const std::string& kind, Fields& fields) {
     }
     if (kind == "seam_set") {
         return SeamSet{fields.text("doc")};
+    }
+    if (kind == "day_sealed") {
+        return DaySealed{
+            fields.text("log"), fields.integer("to_seq"), fields.text("head"),
+            fields.text("public_key"), fields.text("signature")};
     }
     return std::nullopt;
 }

@@ -38,7 +38,7 @@ struct JointLine {
     std::int64_t findings = 0;
     std::int64_t events = 0; // the last n
     std::string trouble;     // why its events make no weld (then its phase is "damaged"), or that
-                         // another log tells it differently; else ""
+                             // another log tells it differently; else ""
 
     bool operator==(const JointLine&) const = default;
 };

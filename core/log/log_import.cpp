@@ -1,13 +1,11 @@
 #include "core/log/log_import.h"
 
 #include "core/log/body_codec.h"
-#include "core/log/chain.h"
 #include "core/log/connection.h"
 #include "core/log/fact_codec.h"
 #include "core/log/joint_cache.h"
-#include "core/log/log_lock.h"
+#include "core/log/log_reader.h"
 #include "core/log/log_writer.h"
-#include "core/log/spill.h"
 #include "core/log/verify.h"
 #include "core/log/world.h"
 
@@ -62,17 +60,6 @@ std::string hashAt(SQLite::Database& database, const ChainRow& chain, std::int64
     return query.executeStep() ? query.getColumn(0).getString() : std::string();
 }
 
-/// Makes the log ready as its program would: brought to this version, and what waits in its spill
-/// file joined. It is closed again when this returns.
-template <class World>
-Result<void> settleOwn(const std::string& path, const Clock& clock) {
-    auto writer = LogWriter<World>::open(path, clock);
-    if (!writer) {
-        return tl::unexpected<Error>(std::move(writer.error()));
-    }
-    return writer->flush();
-}
-
 Result<void> checkBoth(const std::string& from, const std::string& path, std::string& world) {
     const auto other = inspectLogFile(from);
     if (!other) {
@@ -107,25 +94,17 @@ public:
           m_add(own, "INSERT INTO event(chain, seq, hash, body) VALUES(?, ?, ?, ?)"),
           m_differs(own, "SELECT body FROM event WHERE chain = ? AND subject = ? AND n = ?") {}
 
-    /// Within one transaction of the caller's. Throws SQLite::Exception.
-    Result<void> run(const Clock& clock, ImportReport& report) {
+    /// Within a transaction of the caller's on each. Throws SQLite::Exception.
+    Result<void> run(ImportReport& report) {
         for (const ChainRow& chain : chainRowsOf(m_other)) {
             if (auto taken = take(chain, report); !taken) {
                 return taken;
             }
         }
-        if (report.rows == 0) {
-            return {};
+        if (report.rows > 0) {
+            report.documents = takeDocuments();
         }
-        report.documents = takeDocuments();
         report.joints = static_cast<std::int64_t>(m_new.size());
-        for (const ImportedChain& chain : report.chains) {
-            if (chain.added > 0) {
-                if (auto noted = note(clock, chain); !noted) {
-                    return noted;
-                }
-            }
-        }
         return {};
     }
 
@@ -198,6 +177,9 @@ private:
                 compare(others, ours.no, {subject, rows.getColumn(4).getInt64(), body}, report);
             }
         }
+        if (out.added > 0) {
+            takeSignature(ours, theirs);
+        }
         report.rows += out.added;
         report.chains.push_back(std::move(out));
         return {};
@@ -253,27 +235,26 @@ private:
         return count;
     }
 
-    /// A row of this log's own chain, in the same transaction as what it tells of.
-    Result<void> note(const Clock& clock, const ImportedChain& chain) {
-        SQLite::Statement last(
-            m_own, "SELECT coalesce(max(n), 0) FROM event WHERE chain = 1 AND subject = 'station'");
-        last.executeStep();
-        const Fact fact{
-            clock.now(), "station", "station", last.getColumn(0).getInt64() + 1,
-            LogImported{chain.logId, chain.toSeq, chain.head}};
-        last.reset();
-        const auto body = toBody(fact);
-        if (!body) {
-            return tl::unexpected<Error>(body.error());
+    /// The other station's signature of the head, which goes with it.
+    void takeSignature(const ChainRow& ours, const ChainRow& theirs) {
+        constexpr const char* kTable = "head_signature";
+        if (!hasTable(m_own, kTable) || !hasTable(m_other, kTable)) {
+            return; // a log of an older version has none
         }
-        const ChainRow own = chainRowsOf(m_own).front();
-        m_add.reset();
-        m_add.bind(1, own.no);
-        m_add.bind(2, own.seq + 1);
-        m_add.bind(3, chainHash(own.head, *body));
-        m_add.bind(4, *body);
-        m_add.exec();
-        return {};
+        SQLite::Statement found(
+            m_other, "SELECT seq, public_key, signature FROM head_signature WHERE chain = ?");
+        found.bind(1, theirs.no);
+        if (!found.executeStep()) {
+            return;
+        }
+        SQLite::Statement store(
+            m_own, "INSERT OR REPLACE INTO head_signature(chain, seq, public_key, signature) "
+                   "VALUES(?, ?, ?, ?)");
+        store.bind(1, ours.no);
+        store.bind(2, found.getColumn(0).getInt64());
+        store.bind(3, found.getColumn(1).getString());
+        store.bind(4, found.getColumn(2).getString());
+        store.exec();
     }
 
     SQLite::Database& m_own;
@@ -299,6 +280,94 @@ void refreshList(SQLite::Database& database) {
     }
 }
 
+/// All or nothing.
+Result<void> takeRows(const std::string& from, const std::string& place, ImportReport& report) {
+    try {
+        auto own = openForWriting(place, kBusyMs, "FULL");
+        if (!own) {
+            return tl::unexpected<Error>(std::move(own.error()));
+        }
+        {
+            const auto other = openForReading(absolutePath(from));
+            const SQLite::Transaction moment(*other);
+            SQLite::Transaction whole(**own, SQLite::TransactionBehavior::IMMEDIATE);
+            if (auto done = Import(**own, *other, from).run(report); !done) {
+                return done;
+            }
+            whole.commit();
+        }
+        if (report.rows > 0) {
+            refreshList(**own);
+        }
+        return {};
+    } catch (const SQLite::Exception& thrown) {
+        return tl::unexpected<Error>(errorOf(thrown, place, ErrorCode::NotWritten));
+    } catch (const std::exception& thrown) {
+        return fail(ErrorCode::NotWritten, place + ": " + thrown.what());
+    }
+}
+
+/// The newest fact of each imported log in the own chain.
+Result<std::map<std::string, LogImported>> toldBefore(const std::string& path) {
+    auto reader = LogReader::open(path);
+    if (!reader) {
+        return tl::unexpected<Error>(std::move(reader.error()));
+    }
+    const auto station = reader->bodies("station");
+    if (!station) {
+        return tl::unexpected<Error>(station.error());
+    }
+    std::map<std::string, LogImported> out;
+    for (const std::string& body : *station) {
+        const auto fact = factFromBody(body);
+        const auto* told = fact ? std::get_if<LogImported>(&fact->d) : nullptr;
+        if (told != nullptr) {
+            out[told->log] = *told;
+        }
+    }
+    return out;
+}
+
+/// Through the writer, which signs the own chain's head. What is there and was not told yet is
+/// told, also where an earlier import ended between the two.
+Result<void>
+tell(LogWriterBase& writer, const Clock& clock, const std::vector<ImportedChain>& chains) {
+    const auto before = toldBefore(writer.path());
+    if (!before) {
+        return tl::unexpected<Error>(before.error());
+    }
+    for (const ImportedChain& chain : chains) {
+        LogImported fact{chain.logId, chain.toSeq, chain.head};
+        const auto known = before->find(chain.logId);
+        if (chain.chain == 1 || (known != before->end() && known->second == fact)) {
+            continue;
+        }
+        const auto noted = writer.note(clock.now(), "station", "station", std::move(fact));
+        if (!noted) {
+            return tl::unexpected<Error>(noted.error());
+        }
+    }
+    return writer.flush();
+}
+
+/// The writer holds the log's lock the while, and has brought the log to this version and joined
+/// what waited beside it.
+template <class World>
+Result<void> importInto(
+    const std::string& from, const std::string& place, const Clock& clock, ImportReport& report) {
+    auto writer = LogWriter<World>::open(place, clock);
+    if (!writer) {
+        return tl::unexpected<Error>(std::move(writer.error()));
+    }
+    if (auto ready = writer->flush(); !ready) {
+        return ready;
+    }
+    if (auto taken = takeRows(from, place, report); !taken) {
+        return taken;
+    }
+    return tell(*writer, clock, report.chains);
+}
+
 } // namespace
 
 Result<ImportReport>
@@ -312,44 +381,13 @@ importLog(const std::string& from, const std::string& path, const Clock& clock) 
     if (std::filesystem::equivalent(absolutePath(from), place, unknown)) {
         return report;
     }
-    if (auto ready = report.world == Production::kName ? settleOwn<Production>(place, clock)
-                                                       : settleOwn<Practice>(place, clock);
-        !ready) {
-        return tl::unexpected<Error>(std::move(ready.error()));
+    const auto done = report.world == Production::kName
+                          ? importInto<Production>(from, place, clock, report)
+                          : importInto<Practice>(from, place, clock, report);
+    if (!done) {
+        return tl::unexpected<Error>(done.error());
     }
-    const auto held = lockFor(place);
-    if (!held) {
-        return tl::unexpected<Error>(held.error());
-    }
-    if (const auto waiting = readSpill(place + ".spill"); !waiting || !waiting->empty()) {
-        return fail(
-            ErrorCode::NotWritten,
-            path + ": rows wait in its spill file; start the program once so that they join the "
-                   "log");
-    }
-    try {
-        auto own = openForWriting(place, kBusyMs, "FULL");
-        if (!own) {
-            return tl::unexpected<Error>(std::move(own.error()));
-        }
-        {
-            const auto other = openForReading(absolutePath(from));
-            const SQLite::Transaction moment(*other);
-            SQLite::Transaction whole(**own, SQLite::TransactionBehavior::IMMEDIATE);
-            if (auto done = Import(**own, *other, from).run(clock, report); !done) {
-                return tl::unexpected<Error>(std::move(done.error()));
-            }
-            whole.commit();
-        }
-        if (report.rows > 0) {
-            refreshList(**own);
-        }
-        return report;
-    } catch (const SQLite::Exception& thrown) {
-        return tl::unexpected<Error>(errorOf(thrown, path, ErrorCode::NotWritten));
-    } catch (const std::exception& thrown) {
-        return fail(ErrorCode::NotWritten, path + ": " + thrown.what());
-    }
+    return report;
 }
 
 } // namespace seamclock

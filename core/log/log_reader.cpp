@@ -191,6 +191,38 @@ Result<std::vector<std::string>> LogReader::bodies(const std::string& subject) {
     });
 }
 
+Result<std::vector<std::string>> LogReader::bodiesFrom(const std::string& family) {
+    using Bodies = std::vector<std::string>;
+    return m_inside->reading<Bodies>([&]() -> Result<Bodies> {
+        std::string behind = family;
+        ++behind.back();
+        SQLite::Statement query(
+            *m_inside->database, "SELECT body FROM event WHERE chain = 1 AND subject >= ? AND "
+                                 "subject < ? ORDER BY seq");
+        query.bind(1, family);
+        query.bind(2, behind);
+        Bodies out;
+        while (query.executeStep()) {
+            out.push_back(query.getColumn(0).getString());
+        }
+        return out;
+    });
+}
+
+Result<std::optional<RowSpan>> LogReader::span(const std::string& subject) {
+    using Found = std::optional<RowSpan>;
+    return m_inside->reading<Found>([&]() -> Result<Found> {
+        SQLite::Statement query(
+            *m_inside->database,
+            "SELECT min(seq), max(seq) FROM event WHERE chain = 1 AND subject = ?");
+        query.bind(1, subject);
+        if (!query.executeStep() || query.getColumn(0).isNull()) {
+            return Found{};
+        }
+        return Found{RowSpan{query.getColumn(0).getInt64(), query.getColumn(1).getInt64()}};
+    });
+}
+
 Result<std::vector<Event>> LogReader::weldEvents(const std::string& subject) {
     const auto stored = bodies(subject);
     if (!stored) {
@@ -357,10 +389,13 @@ LogReader::eachJoint(const JointFilter& filter, const std::function<bool(const J
     });
 }
 
-Result<void> LogReader::eachRow(const std::function<bool(const StoredRow&)>& use) {
+Result<void>
+LogReader::eachRow(const std::function<bool(const StoredRow&)>& use, std::int64_t fromSeq) {
     return m_inside->reading<void>([&]() -> Result<void> {
         SQLite::Statement query(
-            *m_inside->database, "SELECT seq, hash, body FROM event WHERE chain = 1 ORDER BY seq");
+            *m_inside->database,
+            "SELECT seq, hash, body FROM event WHERE chain = 1 AND seq >= ? ORDER BY seq");
+        query.bind(1, fromSeq);
         while (query.executeStep()) {
             const StoredRow row{
                 query.getColumn(0).getInt64(), query.getColumn(1).getString(),

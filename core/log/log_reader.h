@@ -28,11 +28,12 @@ struct StoredRow {
     bool operator==(const StoredRow&) const = default;
 };
 
-struct LogHead {
-    std::int64_t seq = 0;
-    std::string hash;
+/// The first and the last row of a subject in the log's own chain.
+struct RowSpan {
+    std::int64_t first = 0;
+    std::int64_t last = 0;
 
-    bool operator==(const LogHead&) const = default;
+    bool operator==(const RowSpan&) const = default;
 };
 
 class LogReader {
@@ -57,6 +58,9 @@ public:
     /// The bodies of any subject in the order of n; of what is no weld, those of this log's own
     /// chain, since each log numbers its facts for itself.
     Result<std::vector<std::string>> bodies(const std::string& subject);
+    /// The bodies of all subjects that begin so ("person:", "day:"), from the log's own chain, in
+    /// the order of their rows.
+    Result<std::vector<std::string>> bodiesFrom(const std::string& family);
     /// The highest n of a subject; 0 if it has none.
     Result<std::int64_t> lastN(const std::string& subject);
     /// The highest number of a joint; 0 if there is none. The next joint gets one more.
@@ -73,8 +77,11 @@ public:
     /// count). The callback returns false to stop, must not throw, and must not use this reader.
     Result<void>
     eachJoint(const JointFilter& filter, const std::function<bool(const JointLine&)>& use);
-    /// Every row of the chain by seq, likewise.
-    Result<void> eachRow(const std::function<bool(const StoredRow&)>& use);
+    /// Every row of the chain from that one on by seq, likewise.
+    Result<void>
+    eachRow(const std::function<bool(const StoredRow&)>& use, std::int64_t fromSeq = 1);
+    /// Absent: the log's own chain has no such subject.
+    Result<std::optional<RowSpan>> span(const std::string& subject);
 
     Result<std::optional<LogDocument>> document(const std::string& sha256);
 

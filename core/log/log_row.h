@@ -16,6 +16,14 @@ struct LogRow {
     bool operator==(const LogRow&) const = default;
 };
 
+/// The last row of a chain, and what its hash says of all before it.
+struct LogHead {
+    std::int64_t seq = 0;
+    std::string hash;
+
+    bool operator==(const LogHead&) const = default;
+};
+
 /// The very bytes of a procedure, bench, material or seam.
 struct LogDocument {
     std::string sha256;

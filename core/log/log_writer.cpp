@@ -8,7 +8,9 @@
 #include "core/log/joint_cache.h"
 #include "core/log/log_lock.h"
 #include "core/log/schema.h"
+#include "core/log/seal.h"
 #include "core/log/spill.h"
+#include "core/people/credentials.h"
 
 #include <SQLiteCpp/Database.h>
 #include <SQLiteCpp/Exception.h>
@@ -39,11 +41,13 @@ struct Batch {
     std::vector<LogRow> rows;
     std::vector<LogDocument> documents;
     bool sifted = false;
+    bool endsWeld = false; // known once sifted
 };
 
 struct Outcome {
     std::int64_t added = 0;
     std::vector<RefusedRow> refused;
+    LogHead head;
 };
 
 /// A connection with its statements, and one transaction over it.
@@ -55,12 +59,18 @@ public:
           m_held(*m_database, "SELECT body FROM event WHERE chain = 1 AND subject = ? AND n = ?"),
           m_add(*m_database, "INSERT INTO event(chain, seq, hash, body) VALUES(1, ?, ?, ?)"),
           m_heldDocument(*m_database, "SELECT 1 FROM document WHERE sha256 = ?"),
-          m_addDocument(*m_database, "INSERT INTO document(sha256, kind, body) VALUES(?, ?, ?)") {}
+          m_addDocument(*m_database, "INSERT INTO document(sha256, kind, body) VALUES(?, ?, ?)"),
+          m_sign(
+              *m_database, "INSERT INTO head_signature(chain, seq, public_key, signature) "
+                           "VALUES(1, ?1, ?2, ?3) ON CONFLICT(chain) DO UPDATE SET seq = ?1, "
+                           "public_key = ?2, signature = ?3") {}
 
     SQLite::Database& database() { return *m_database; }
 
-    /// All or nothing; throws SQLite::Exception.
-    Outcome write(const std::vector<LogRow>& rows, const std::vector<LogDocument>& documents) {
+    /// All or nothing; throws SQLite::Exception. With a key the new head is signed along.
+    Outcome write(
+        const std::vector<LogRow>& rows, const std::vector<LogDocument>& documents,
+        const std::string& logId, const SigningKey* key) {
         Outcome out;
         SQLite::Transaction whole(*m_database, SQLite::TransactionBehavior::IMMEDIATE);
         for (const LogDocument& document : documents) {
@@ -96,6 +106,15 @@ public:
             ++out.added;
         }
         m_add.reset();
+        out.head = {seq, head};
+        if (key != nullptr && out.added > 0) {
+            m_sign.reset();
+            m_sign.bind(1, seq);
+            m_sign.bind(2, key->publicKey());
+            m_sign.bind(3, key->sign(headMessage(logId, out.head)));
+            m_sign.exec();
+            m_sign.reset();
+        }
         whole.commit();
         return out;
     }
@@ -123,7 +142,26 @@ private:
     SQLite::Statement m_add;
     SQLite::Statement m_heldDocument;
     SQLite::Statement m_addDocument;
+    SQLite::Statement m_sign;
 };
+
+/// What the chain says of who signs its head.
+struct StatedKeys {
+    bool signs = false; // the head has a signature, so every new one must have
+    std::set<std::string> stated;
+};
+
+StatedKeys statedKeys(SQLite::Database& database) {
+    StatedKeys out;
+    out.signs = integerOf(database, "SELECT count(*) FROM head_signature WHERE chain = 1") > 0;
+    SQLite::Statement query(
+        database, "SELECT body->>'$.d.public_key' FROM event WHERE chain = 1 AND "
+                  "subject = 'station' AND kind = 'key_set'");
+    while (query.executeStep()) {
+        out.stated.insert(query.getColumn(0).getString());
+    }
+    return out;
+}
 
 /// The last n of every subject that is no weld. The index is skipped through, not read.
 std::map<std::string, std::int64_t> factNumbers(SQLite::Database& database) {
@@ -203,6 +241,11 @@ struct LogWriterBase::Inside {
 
     // The worker's own.
     std::unique_ptr<Store> store;
+    std::optional<SigningKey> key;
+    std::optional<LogRow> keyRow; // states the key, unless the chain did before
+    StatedKeys stated;
+    bool signDue = false;
+    Instant signedAt;
     std::unique_ptr<SQLite::Database> list;
     std::optional<SpillFile> spill;
     std::vector<RefusedRow> aside; // not yet in LOG.refused
@@ -216,6 +259,7 @@ struct LogWriterBase::Inside {
     std::map<Key, RowStatus> unsaved;
     std::map<std::string, std::int64_t> factN;
     std::int64_t saved = 0;
+    LogHead head;
     std::optional<Trouble> trouble;
     std::vector<RefusedRow> refused;
     std::optional<std::string> listTrouble;
@@ -235,7 +279,10 @@ struct LogWriterBase::Inside {
     void spillQueue(std::unique_lock<std::mutex>& lock);
     void sift(Batch& batch);
     void refreshList(std::unique_lock<std::mutex>& lock);
-    void tellStationLocked(FactDetail detail);
+    std::optional<LogRow> tellStationLocked(FactDetail detail);
+    void takeKey(std::unique_lock<std::mutex>& lock);
+    bool signingHourOver() const;
+    void signHead(std::unique_lock<std::mutex>& lock);
     void enqueueLocked(Batch batch);
     void settleLocked(const std::vector<LogRow>& rows);
     void refuseLocked(std::vector<RefusedRow> rows);
@@ -271,14 +318,53 @@ void LogWriterBase::Inside::enqueueLocked(Batch batch) {
     queue.push_back(std::move(batch));
 }
 
-void LogWriterBase::Inside::tellStationLocked(FactDetail detail) {
+std::optional<LogRow> LogWriterBase::Inside::tellStationLocked(FactDetail detail) {
     Fact fact{clock->now(), "station", "station", factN["station"] + 1, std::move(detail)};
-    if (auto body = toBody(fact)) {
-        Batch batch;
-        batch.rows.push_back({fact.subject, fact.n, std::move(*body)});
-        batch.sifted = true;
-        enqueueLocked(std::move(batch));
+    auto body = toBody(fact);
+    if (!body) {
+        return std::nullopt;
     }
+    LogRow row{fact.subject, fact.n, std::move(*body)};
+    Batch batch;
+    batch.rows.push_back(row);
+    batch.sifted = true;
+    enqueueLocked(std::move(batch));
+    return row;
+}
+
+/// The station's key, and the row that states it where the chain does not know it yet. A key that
+/// can't be stored holds until the program ends, and the next run states another.
+void LogWriterBase::Inside::takeKey(std::unique_lock<std::mutex>& lock) {
+    if (key) {
+        return;
+    }
+    lock.unlock();
+    Credentials credentials(
+        options.credentials.empty() ? path + ".credentials" : options.credentials);
+    auto found = credentials.stationKey();
+    lock.lock();
+    const char* reason = stated.stated.empty() ? "first" : "lost";
+    if (!found) {
+        reason = "not_stored";
+    }
+    key = found ? std::move(found->key) : SigningKey::make();
+    if (stated.stated.count(key->publicKey()) == 0) {
+        keyRow = tellStationLocked(KeySet{key->publicKey(), reason});
+    }
+}
+
+bool LogWriterBase::Inside::signingHourOver() const {
+    const Instant now = clock->now();
+    return now.bootId != signedAt.bootId || now.boot - signedAt.boot >= options.signEvery;
+}
+
+/// Signs what is on disk now, as a row like any other.
+void LogWriterBase::Inside::signHead(std::unique_lock<std::mutex>& lock) {
+    takeKey(lock);
+    tellStationLocked(
+        HeadSigned{head.seq, head.hash, key->publicKey(), key->sign(headMessage(logId, head))});
+    signDue = false;
+    signedAt = clock->now();
 }
 
 void LogWriterBase::Inside::settleLocked(const std::vector<LogRow>& rows) {
@@ -403,7 +489,26 @@ Result<Outcome> LogWriterBase::Inside::write(
         if (auto ready = connect(); !ready) {
             return tl::unexpected<Error>(std::move(ready.error()));
         }
-        return store->write(rows, documents);
+        const auto bring = [&](const std::vector<LogRow>& some,
+                               const std::vector<LogDocument>& named) {
+            const bool states =
+                keyRow && std::find(some.begin(), some.end(), *keyRow) != some.end();
+            const bool signs = key && (states || stated.stated.count(key->publicKey()) > 0);
+            Outcome out = store->write(some, named, logId, signs ? &*key : nullptr);
+            if (states) {
+                stated.stated.insert(key->publicKey());
+                keyRow.reset();
+            }
+            const std::lock_guard<std::mutex> lock(mutex);
+            head = out.head;
+            return out;
+        };
+        if (keyRow && stated.signs) {
+            bring({*keyRow}, {}); // no row may stand behind a signed head without a signature
+        }
+        Outcome out = bring(rows, documents);
+        stated.signs = stated.signs || (key && !keyRow);
+        return out;
     } catch (const SQLite::Exception& thrown) {
         return tl::unexpected<Error>(errorOf(thrown, path, ErrorCode::NotWritten));
     } catch (const std::exception& thrown) {
@@ -429,6 +534,8 @@ void LogWriterBase::Inside::sift(Batch& batch) {
                           std::to_string(envelope->n) + " was handed over as " + row.subject +
                           ", n " + std::to_string(row.n)});
         } else {
+            batch.endsWeld = batch.endsWeld || envelope->kind == "weld_closed" ||
+                             envelope->kind == "weld_aborted";
             good.push_back(row);
         }
     }
@@ -465,7 +572,12 @@ Result<void> LogWriterBase::Inside::writeQueue(std::unique_lock<std::mutex>& loc
         }
         settleLocked(batch.rows);
         refuseLocked(std::move(outcome->refused));
+        signDue = signDue || batch.endsWeld;
+        const bool rowsCame = outcome->added > 0;
         queue.pop_front();
+        if ((options.sign || stated.signs) && (signDue || (rowsCame && signingHourOver()))) {
+            signHead(lock);
+        }
         finished.notify_all();
         if (!queue.empty()) {
             tellChanged(lock);
@@ -501,6 +613,7 @@ Result<void> LogWriterBase::Inside::joinSpilled(std::unique_lock<std::mutex>& lo
         refuseLocked(std::move(outcome->refused));
         if (outcome->added > 0) {
             tellStationLocked(RowsJoined{outcome->added});
+            signDue = true;
         }
     }
     lock.unlock();
@@ -716,6 +829,11 @@ Result<LogWriterBase> LogWriterBase::openBase(
         }
         inside->logId = textOf(database, "SELECT log_id FROM chain WHERE no = 1");
         inside->factN = factNumbers(database);
+        inside->stated = statedKeys(database);
+        inside->head = {
+            integerOf(database, "SELECT seq FROM chain WHERE no = 1"),
+            textOf(database, "SELECT head FROM chain WHERE no = 1")};
+        inside->signedAt = clock.now();
     } catch (const SQLite::Exception& thrown) {
         return refuse(errorOf(thrown, path, ErrorCode::NotWritten));
     }
@@ -729,6 +847,9 @@ Result<LogWriterBase> LogWriterBase::openBase(
     }
     {
         std::unique_lock<std::mutex> lock(inside->mutex);
+        if (inside->stated.signs) {
+            inside->takeKey(lock);
+        }
         auto quiet = std::exchange(inside->options.changed, nullptr);
         inside->attempt(lock);
         inside->options.changed = std::move(quiet);
@@ -825,6 +946,11 @@ std::vector<LogRow> LogWriterBase::waiting() const {
         out.insert(out.end(), batch.rows.begin(), batch.rows.end());
     }
     return out;
+}
+
+LogHead LogWriterBase::head() const {
+    const std::lock_guard<std::mutex> lock(m_inside->mutex);
+    return m_inside->head;
 }
 
 Result<void> LogWriterBase::flush() {

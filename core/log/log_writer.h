@@ -3,11 +3,12 @@
 // is one transaction, and a row is Saved when that is on disk. What can't be written is kept, tried
 // again, and spilled to a file beside the log that was written full of zeros in advance, so that it
 // works on a full disk; spilled rows join the chain later, also at the next start. Nothing here
-// knows what the events mean; the list of joints is refreshed after the rows are safe and can never
-// hold them up.
+// knows what the events mean, but that the station signs the head when a weld has ended, and hourly
+// (seal.h); the list of joints is refreshed after the rows are safe and can never hold them up.
 //
-// Beside LOG stand LOG.lock, LOG.spill and, if ever needed, LOG.refused and LOG.before-N (a copy
-// from before a migration). Every function may be called from any thread.
+// Beside LOG stand LOG.lock, LOG.spill, from the first signature on LOG.credentials, and, if ever
+// needed, LOG.refused and LOG.before-N (a copy from before a migration). Every function may be
+// called from any thread.
 #pragma once
 
 #include "core/base/instant.h"
@@ -32,6 +33,9 @@ struct LogWriterOptions {
     Milliseconds busyTimeout{1'000};           // for a log that another program has locked
     std::int64_t spillBytes = 4 * 1024 * 1024; // a weld of 30 events takes about 20 kB
     bool quickCheck = true; // look through the file's structure before anything is written
+    bool sign = true;       // the head (seal.h); a log that was signed once always is
+    Milliseconds signEvery{3'600'000}; // besides after each closed or aborted weld
+    std::string credentials;           // the file with the station's key; "": LOG.credentials
     /// Called from the writer's thread after any status changed or a write failed. It must be quick
     /// and must not throw; it may call every function of the writer but flush.
     std::function<void()> changed;
@@ -99,6 +103,9 @@ public:
     /// The rows that are pending or spilled, those left over from the last run included: no
     /// LogReader sees them yet.
     std::vector<LogRow> waiting() const;
+
+    /// The last row that is on disk.
+    LogHead head() const;
 
     /// Blocks until every row submitted before is saved, or one more try has failed. NotWritten:
     /// rows are only spilled or pending; the detail says how many of each, and why.

@@ -72,6 +72,13 @@ CREATE TRIGGER chain_no_delete BEFORE DELETE ON chain BEGIN
 END;
 )";
 
+// Version 2: the station's signature of each chain's head, renewed in the transaction that moves
+// it.
+constexpr const char* kHeadSignature = R"(
+CREATE TABLE head_signature(chain INTEGER PRIMARY KEY REFERENCES chain, seq INTEGER NOT NULL, public_key TEXT NOT NULL,
+  signature TEXT NOT NULL) STRICT;
+)";
+
 // The cache: what the events make of each weld. joint_state says up to which row of a chain it is
 // complete, and by which rules and kind of lines (kJointLines); a line deleted by whomever makes
 // all of it stale, and it is made again.
@@ -149,7 +156,8 @@ void copyAside(SQLite::Database& database, const std::string& copy) {
 } // namespace
 
 const std::vector<Migration>& migrations() {
-    static const std::vector<Migration> all = {{1, std::string(kTables) + kCache}};
+    static const std::vector<Migration> all = {
+        {1, std::string(kTables) + kCache}, {2, kHeadSignature}};
     return all;
 }
 

@@ -6,7 +6,10 @@
 #include "core/log/connection.h"
 #include "core/log/fact_codec.h"
 #include "core/log/joint_cache.h"
+#include "core/log/roster.h"
 #include "core/log/schema.h"
+#include "core/log/seal.h"
+#include "core/people/signing.h"
 #include "core/weld/event_codec.h"
 #include "core/weld/record.h"
 
@@ -37,6 +40,12 @@ struct Chain {
     std::string head;
 };
 
+/// Who may sign, by the rows of one chain so far.
+struct Signers {
+    std::unordered_set<std::string> station; // every key that it stated
+    Roster roster;
+};
+
 /// One row of a subject, for its fold.
 struct Numbered {
     std::int64_t seq = 0;
@@ -53,6 +62,7 @@ public:
     VerifyReport run() {
         try {
             const SQLite::Transaction moment(m_database);
+            m_version = static_cast<int>(integerOf(m_database, "PRAGMA user_version"));
             const bool ok =
                 structure() && chains() && index() && schema() && documents() && folds() && cache();
             m_report.ok = ok;
@@ -111,11 +121,40 @@ private:
         if (integerOf(m_database, "SELECT count(*) FROM event") != counted) {
             return find(0, 0, "there are rows that belong to no chain");
         }
-        m_report.covered = m_report.rows == 0
-                               ? "no rows yet"
-                               : "no signature: rows 1.." + std::to_string(m_report.rows) +
-                                     " are covered by the head row only";
+        m_report.covered = coverage();
         return true;
+    }
+
+    static std::string rowsText(std::int64_t from, std::int64_t to) {
+        return from == to ? rowName(from)
+                          : "rows " + std::to_string(from) + ".." + std::to_string(to);
+    }
+
+    std::string coverage() const {
+        const std::int64_t rows = m_report.rows;
+        if (rows == 0) {
+            return "no rows yet";
+        }
+        if (m_report.signedTo == 0) {
+            return "no signature: " + rowsText(1, rows) + (rows == 1 ? " is" : " are") +
+                   " covered by the head row only";
+        }
+        std::string out;
+        const auto say = [&](std::int64_t from, std::int64_t to, const std::string& by) {
+            if (from <= to) {
+                out += (out.empty() ? "" : "; ") + rowsText(from, to) +
+                       (from == to ? " is" : " are") + " covered by " + by;
+            }
+        };
+        const auto last = std::max_element(
+            m_report.seals.begin(), m_report.seals.end(),
+            [](const FoundSeal& a, const FoundSeal& b) { return a.toSeq < b.toSeq; });
+        if (last != m_report.seals.end()) {
+            say(1, last->toSeq, "the seal of " + last->name + ", " + last->day);
+        }
+        say(m_report.sealedTo + 1, m_report.signedTo, "the station's signature");
+        say(std::max(m_report.sealedTo, m_report.signedTo) + 1, rows, "the head row only");
+        return out;
     }
 
     bool follow(const Chain& chain) {
@@ -137,6 +176,7 @@ private:
         std::string previous = chain.genesis;
         std::int64_t last = 0;
         m_seq = 1;
+        m_signers = {};
         while (rows.executeStep()) {
             const std::int64_t seq = rows.getColumn(0).getInt64();
             const auto bad = [&](const std::string& reason) {
@@ -167,7 +207,7 @@ private:
                     (last == 0 ? std::string("the genesis") : rowName(last)) +
                     " and its own body: one of the two was changed, or they were not neighbours");
             }
-            if (auto wrong = formOf(body, seq)) {
+            if (auto wrong = formOf(body, seq, chain)) {
                 return bad(*wrong);
             }
             previous = hash;
@@ -189,26 +229,149 @@ private:
                 rowName(last) + ": the head row has another hash than this, the last row; one of "
                                 "the two was changed");
         }
+        return headSignature(chain);
+    }
+
+    /// The signature beside the chain is of the head as it is, by a key that the station stated.
+    bool headSignature(const Chain& chain) {
+        if (!hasTable(m_database, "head_signature")) {
+            return m_signers.station.empty() ||
+                   find(chain.no, 0, "the signature of the head is gone");
+        }
+        SQLite::Statement query(
+            m_database, "SELECT seq, public_key, signature FROM head_signature WHERE chain = ?");
+        query.bind(1, chain.no);
+        if (!query.executeStep()) {
+            return m_signers.station.empty() ||
+                   find(chain.no, 0, "the signature of the head is gone");
+        }
+        const std::int64_t seq = query.getColumn(0).getInt64();
+        const std::string key = query.getColumn(1).getString();
+        const std::string signature = query.getColumn(2).getString();
+        const std::string said = "the head was signed at row " + std::to_string(seq);
+        if (seq < chain.seq && seq >= 0) {
+            return find(
+                chain.no, seq + 1,
+                rowName(seq + 1) + ": was added behind the program's back: " + said);
+        }
+        if (seq > chain.seq) {
+            return find(
+                chain.no, chain.seq + 1,
+                rowName(chain.seq + 1) + " is missing at the end: " + said);
+        }
+        if (m_signers.station.count(key) == 0) {
+            return find(
+                chain.no, seq,
+                rowName(seq) + ": the head is signed with a key that the station never stated");
+        }
+        if (!signatureFits(key, headMessage(chain.logId, {seq, chain.head}), signature)) {
+            return find(
+                chain.no, seq,
+                rowName(seq) + ": the signature of the head is not that of this row's hash");
+        }
+        if (chain.no == 1) {
+            m_report.signedTo = seq;
+        }
         return true;
     }
 
+    /// What is wrong with a signature over a row before this one.
+    std::optional<std::string> signatureOf(
+        const Chain& chain, std::int64_t seq, const LogHead& head, const std::string& key,
+        const std::string& message, const std::string& signature) {
+        if (head.seq < 1 || head.seq >= seq) {
+            return "it signs row " + std::to_string(head.seq) + ", which doesn't stand before it";
+        }
+        SQLite::Statement query(m_database, "SELECT hash FROM event WHERE chain = ? AND seq = ?");
+        query.bind(1, chain.no);
+        query.bind(2, head.seq);
+        if (!query.executeStep() || query.getColumn(0).getString() != head.hash) {
+            return "it signs another hash than that of row " + std::to_string(head.seq);
+        }
+        if (!signatureFits(key, message, signature)) {
+            return "its signature is not one of the key that it names";
+        }
+        return std::nullopt;
+    }
+
+    /// Keeps count of who may sign, and judges what was signed.
+    std::optional<std::string> signedFact(const Fact& fact, std::int64_t seq, const Chain& chain) {
+        if (const auto taken = take(m_signers.roster, fact); !taken) {
+            return taken.error().detail;
+        }
+        if (const auto* set = std::get_if<KeySet>(&fact.d); set && fact.subject == "station") {
+            if (!m_signers.station.empty() && chain.no == 1) {
+                m_report.notes.push_back(
+                    rowName(seq) + ": from here on the station signs with another key (" +
+                    set->reason + "), fingerprint " + fingerprint(set->publicKey));
+            }
+            m_signers.station.insert(set->publicKey);
+        } else if (const auto* head = std::get_if<HeadSigned>(&fact.d)) {
+            if (m_signers.station.count(head->publicKey) == 0) {
+                return "it is signed with a key that the station never stated before";
+            }
+            if (auto wrong = signatureOf(
+                    chain, seq, {head->toSeq, head->head}, head->publicKey,
+                    headMessage(chain.logId, {head->toSeq, head->head}), head->signature)) {
+                return wrong;
+            }
+            if (chain.no == 1) {
+                m_report.signedTo = std::max(m_report.signedTo, head->toSeq);
+            }
+        } else if (const auto* seal = std::get_if<DaySealed>(&fact.d)) {
+            return sealOf(fact, *seal, seq, chain);
+        }
+        return std::nullopt;
+    }
+
+    std::optional<std::string>
+    sealOf(const Fact& fact, const DaySealed& seal, std::int64_t seq, const Chain& chain) {
+        const std::string day = fact.subject.substr(std::string_view("day:").size());
+        const Person* foreman = findPerson(m_signers.roster.people, fact.by);
+        if (foreman == nullptr || foreman->role != Role::Foreman || !foreman->active) {
+            return "it is the seal of " + fact.by + ", who was no foreman then";
+        }
+        const auto key = m_signers.roster.key.find(fact.by);
+        if (key == m_signers.roster.key.end() || key->second != seal.publicKey) {
+            return "it is sealed with a key that was not " + foreman->name + "'s then";
+        }
+        if (seal.log != chain.logId) {
+            return "it is the seal of the log " + seal.log;
+        }
+        const LogHead head{seal.toSeq, seal.head};
+        if (auto wrong = signatureOf(
+                chain, seq, head, seal.publicKey, sealMessage(seal.log, day, fact.by, head),
+                seal.signature)) {
+            return wrong;
+        }
+        if (chain.no == 1) {
+            m_report.seals.push_back(
+                {seq, day, fact.by, foreman->name, seal.toSeq, sealFingerprint(fact),
+                 fingerprint(seal.publicKey)});
+            m_report.sealedTo = std::max(m_report.sealedTo, seal.toSeq);
+            m_report.signedTo = std::max(m_report.signedTo, seal.toSeq);
+        }
+        return std::nullopt;
+    }
+
     /// What is wrong with a body by itself; remembers the documents it names.
-    std::optional<std::string> formOf(const std::string& body, std::int64_t seq) {
+    std::optional<std::string>
+    formOf(const std::string& body, std::int64_t seq, const Chain& chain) {
         const auto envelope = readEnvelope(body);
         if (!envelope) {
             return envelope.error().detail;
         }
         if (isFactWithForm(envelope->kind) && !isWeld(envelope->subject)) {
-            if (const auto fact = factFromBody(body); !fact) {
+            const auto fact = factFromBody(body);
+            if (!fact) {
                 return fact.error().detail;
+            }
+            if (auto wrong = signedFact(*fact, seq, chain)) {
+                return wrong;
             }
         }
         for (const std::string& document : envelope->documents) {
             m_named.emplace(document, seq);
-        }
-        if (envelope->kind == "head_signed" || envelope->kind == "day_sealed") {
-            m_report.notes.push_back(
-                rowName(seq) + " holds a signature, which this program does not check yet");
         }
         return std::nullopt;
     }
@@ -343,7 +506,16 @@ private:
     /// The tables and guards are those that this program makes; a cache may be missing.
     bool schema() {
         SQLite::Database fresh(":memory:", SQLite::OPEN_READWRITE | SQLite::OPEN_CREATE);
-        if (const auto made = migrate(fresh, ":memory:", migrations()); !made) {
+        std::vector<Migration> steps;
+        for (const Migration& step : migrations()) {
+            if (step.version <= m_version) {
+                steps.push_back(step);
+            }
+        }
+        if (steps.empty()) {
+            return find(0, 0, "the file says it is of version 0, which no log is");
+        }
+        if (const auto made = migrate(fresh, ":memory:", steps); !made) {
             throw SQLite::Exception(made.error().detail, SQLITE_MISUSE);
         }
         auto expected = objectsOf(fresh);
@@ -423,6 +595,8 @@ private:
     SQLite::Database& m_database;
     const LogFile& m_file;
     VerifyReport m_report;
+    int m_version = 0;
+    Signers m_signers;
     std::int64_t m_chain = 0; // where it is now, for a file that can't be read further
     std::int64_t m_seq = 0;
     std::map<std::string, std::int64_t> m_named; // document, first row that names it

@@ -163,8 +163,19 @@ Result<Weld> SessionBase::actAt(const std::string& weld, const Intent& intent, c
 }
 
 Result<Weld> SessionBase::act(const std::string& weld, const Intent& intent) {
+    Intent unproven = intent;
+    unproven.foreman = false;
     const Instant now = look();
-    return actAt(weld, intent, now);
+    return actAt(weld, unproven, now);
+}
+
+Result<Weld>
+SessionBase::act(const std::string& weld, const Intent& intent, const ProvenPerson& by) {
+    Intent proven = intent;
+    proven.by = by.person();
+    proven.foreman = by.role() == Role::Foreman;
+    const Instant now = look();
+    return actAt(weld, proven, now);
 }
 
 Result<Weld> SessionBase::settle(const std::string& weld, RebootWord word, const std::string& by) {

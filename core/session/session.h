@@ -6,6 +6,7 @@
 #pragma once
 
 #include "core/log/log_writer.h"
+#include "core/people/credentials.h"
 #include "core/session/after_cut.h"
 #include "core/session/clock_watch.h"
 #include "core/session/order.h"
@@ -46,9 +47,12 @@ public:
     /// the row. As makePlan; Missing: the procedure lacks values that a weld needs.
     Result<Weld> open(const WeldOrder& order, const std::string& by);
 
-    /// The weld with this step. As accept(), and Missing for a weld that isn't here; nothing
-    /// changed then.
+    /// The weld with this step. As accept(), and Missing for a weld that isn't here, Refused for
+    /// what only a foreman may do; nothing changed then.
     Result<Weld> act(const std::string& weld, const Intent& intent);
+    /// The step of somebody who has proved who he is, in his name, whatever `intent.by` says: a
+    /// foreman may sign off and override what an operator may not.
+    Result<Weld> act(const std::string& weld, const Intent& intent, const ProvenPerson& by);
 
     /// The person's word, or the default, on a weld that a cut interrupted.
     Result<Weld> settle(const std::string& weld, RebootWord word, const std::string& by);

@@ -55,14 +55,14 @@ Result<void> checkBounce(const Weld& weld, const WeldDetail& detail, const Insta
     return {};
 }
 
-Result<void> checkOverride(const CheckOverridden& overridden) {
+Result<void> checkOverride(const CheckOverridden& overridden, bool foreman) {
     const bool foremans =
         std::find(kForemansChecks.begin(), kForemansChecks.end(), overridden.check) !=
         kForemansChecks.end();
-    if (overridden.authority == Authority::Foreman) {
-        return refused("a foreman's override needs a person with a PIN, and none is set up yet");
+    if (overridden.authority == Authority::Foreman && !foreman) {
+        return refused("a foreman's override needs his PIN");
     }
-    if (foremans) {
+    if (foremans && overridden.authority != Authority::Foreman) {
         return refused(
             "the check \"" + overridden.check + "\" can only be overridden by a foreman");
     }
@@ -112,9 +112,12 @@ Result<Weld> accept(const Weld& weld, const Intent& intent, const Instant& at) {
         return tl::unexpected<Error>(fits.error());
     }
     if (const auto* overridden = std::get_if<CheckOverridden>(&intent.d)) {
-        if (const auto fits = checkOverride(*overridden); !fits) {
+        if (const auto fits = checkOverride(*overridden, intent.foreman); !fits) {
             return tl::unexpected<Error>(fits.error());
         }
+    }
+    if (std::holds_alternative<SignedOff>(intent.d) && !intent.foreman) {
+        return refused("signing off needs a foreman's PIN");
     }
     if (const auto fits = checkReasons(weld, intent.d); !fits) {
         return tl::unexpected<Error>(fits.error());

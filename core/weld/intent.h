@@ -19,11 +19,12 @@ struct Intent {
         onto; // the last takeable event its maker saw; absent: not from a hand
     std::string by;
     WeldDetail d;
+    bool foreman = false; // `by` has proved to be one (core/people)
 };
 
 /// The event this intent becomes and the weld with it. Refused: as apply, or a bounce, a stale
-/// `onto`, a reason that is not owed, an override that needs a foreman, closing with a reason still
-/// owed.
+/// `onto`, a reason that is not owed, an override or a sign-off that needs a foreman, closing with a
+/// reason still owed.
 Result<Weld> accept(const Weld& weld, const Intent& intent, const Instant& at);
 
 /// Whether a refusal only says that two presses were taken for one: nothing to tell a person.

@@ -6,6 +6,7 @@
 #include "tests/support/shipped.h"
 
 #include <gtest/gtest.h>
+#include <set>
 
 namespace seamclock {
 namespace {
@@ -33,10 +34,21 @@ TEST(FactCodec, BringsEveryFormBackAsItWas) {
         {"station", ClockJumped{Milliseconds(-7200000)}},
         {"station", RowsSpilled{1}},
         {"station", RowsJoined{INT64_MAX}},
+        {"station", LogImported{"7f", 12, hash}},
+        {"station", HeadSigned{12, hash, hash, hash + hash}},
+        {"station", KeySet{hash, "first"}},
+        {"person:k-7", KeySet{hash, "forgotten"}},
+        {"person:k-7", PersonSet{"In\xC3\xA9s Falk", "foreman", false}},
+        {"person:k-7", PinChanged{"changed"}},
+        {"day:2030-01-07", DaySealed{"7f", 12, hash, hash, hash + hash}},
         {"bench:east", BenchSet{hash}},
         {"procedure:house-pp", ProcedureSet{hash}},
         {"seam:00000000-0000-4000-8000-000000000001", SeamSet{hash}}};
-    ASSERT_EQ(all.size(), std::variant_size_v<FactDetail>);
+    std::set<std::string_view> kinds;
+    for (const auto& [subject, detail] : all) {
+        kinds.insert(kindOf(detail));
+    }
+    ASSERT_EQ(kinds.size(), std::variant_size_v<FactDetail>);
     for (const auto& [subject, detail] : all) {
         const Fact fact{test::FakeClock().now(), "person:k-7", subject, 1, detail};
         const auto body = toBody(fact);

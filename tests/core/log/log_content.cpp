@@ -31,6 +31,9 @@ std::vector<std::string> contentRows(const std::string& path, std::int64_t chain
               heads + " ORDER BY no",
           "SELECT chain || ' ' || seq || ' ' || hash || ' ' || body FROM event" + which +
               " ORDER BY chain, seq",
+          "SELECT chain || ' ' || seq || ' ' || public_key || ' ' || signature FROM "
+          "head_signature" +
+              which + " ORDER BY chain",
           std::string("SELECT sha256 || ' ' || kind || ' ' || hex(body) FROM document ORDER BY "
                       "sha256")}) {
         const auto lines = linesOf(path, sql);

@@ -7,7 +7,8 @@
 
 namespace seamclock::test {
 
-/// One text for each chain, row and document, in order; `chain` 0: of all chains.
+/// One text for each chain, row, signature of a head and document, in order; `chain` 0: of all
+/// chains. For logs of this program's version.
 std::vector<std::string> contentRows(const std::string& path, std::int64_t chain = 0);
 
 /// The hash and body of each row of a chain.

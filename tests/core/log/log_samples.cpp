@@ -95,6 +95,7 @@ LogWriterOptions quick() {
     options.retryLongest = Milliseconds(4);
     options.busyTimeout = Milliseconds(20);
     options.spillBytes = 256 * 1024;
+    options.sign = false; // seal_test.cpp is about that
     return options;
 }
 

@@ -4,6 +4,7 @@
 #include "core/log/chain.h"
 #include "core/log/connection.h"
 #include "tests/core/log/log_samples.h"
+#include "tests/core/log/tampering.h"
 #include "tests/support/sanitized.h"
 #include "tests/support/scratch_folder.h"
 #include "tests/support/shipped.h"
@@ -18,6 +19,17 @@ namespace seamclock {
 namespace {
 
 using test::BehindTheBack;
+using test::change;
+using test::drop;
+using test::kAnyRow;
+using test::Mutation;
+using test::pick;
+using test::put;
+using test::Random;
+using test::Row;
+using test::rowAt;
+using test::shift;
+using test::touched;
 
 TEST(Verify, ASoundLogSaysWhatItsAnswerCovers) {
     const test::ScratchFolder folder;
@@ -70,71 +82,6 @@ echo "$rows"
 }
 
 // ---- Mutations
-
-using Random = std::mt19937_64;
-
-std::int64_t pick(Random& random, std::int64_t low, std::int64_t high) {
-    return low + static_cast<std::int64_t>(random() % static_cast<std::uint64_t>(high - low + 1));
-}
-
-struct Row {
-    std::string hash;
-    std::string body;
-};
-
-Row rowAt(BehindTheBack& stranger, std::int64_t seq) {
-    const std::string where = " FROM event WHERE seq = " + std::to_string(seq);
-    return {stranger.text("SELECT hash" + where), stranger.text("SELECT body" + where)};
-}
-
-void put(BehindTheBack& stranger, std::int64_t seq, const Row& row) {
-    SQLite::Statement insert(
-        stranger.database(), "INSERT INTO event(chain, seq, hash, body) VALUES(1, ?, ?, ?)");
-    insert.bind(1, seq);
-    insert.bind(2, row.hash);
-    insert.bind(3, row.body);
-    insert.exec();
-}
-
-void drop(BehindTheBack& stranger, std::int64_t seq) {
-    stranger.database().exec("DELETE FROM event WHERE seq = " + std::to_string(seq));
-}
-
-void change(BehindTheBack& stranger, std::int64_t seq, const Row& row) {
-    drop(stranger, seq);
-    put(stranger, seq, row);
-}
-
-void shift(BehindTheBack& stranger, std::int64_t from, std::int64_t by) {
-    const std::string far = std::to_string(1'000'000);
-    stranger.database().exec(
-        "UPDATE event SET seq = seq + " + far + " WHERE seq >= " + std::to_string(from));
-    stranger.database().exec(
-        "UPDATE event SET seq = seq - " + far + " + " + std::to_string(by) +
-        " WHERE seq >= " + far);
-}
-
-/// Another digit or letter in the place of one in the values of a body; still canonical JSON,
-/// mostly.
-std::string touched(std::string body, Random& random) {
-    for (;;) {
-        const auto at =
-            static_cast<std::size_t>(pick(random, 0, static_cast<std::int64_t>(body.size()) - 1));
-        if (body[at] >= '1' && body[at] <= '8') {
-            ++body[at];
-            return body;
-        }
-    }
-}
-
-// One kind of tampering. `make` answers the first bad row, or 0 where it is no row that is
-// bad; kAnyRow: whichever.
-struct Mutation {
-    const char* name;
-    std::function<std::int64_t(BehindTheBack&, Random&, std::int64_t rows)> make;
-};
-
-constexpr std::int64_t kAnyRow = INT64_MIN;
 
 const std::vector<Mutation>& mutations() {
     static const std::vector<Mutation> all = {
@@ -321,47 +268,11 @@ const std::vector<Mutation>& mutations() {
 }
 
 TEST(Verify, FindsEachOfAThousandMutationsMadeBehindItsBack) {
-    constexpr int kRounds = test::rounds(50); // of 22 kinds
     const test::ScratchFolder folder;
     const std::string sound = folder.file("sound.log");
     test::writeSampleLog(sound, test::FakeClock());
-    const std::int64_t rows = verifyLog(sound)->rows;
-    ASSERT_GT(rows, 70);
-    Random random(20300107);
-    int made = 0;
-    for (int round = 0; round < kRounds; ++round) {
-        for (const Mutation& mutation : mutations()) {
-            const std::string path = folder.file("mutated.log");
-            for (const char* tail : {"", "-wal", "-shm"}) {
-                std::filesystem::remove(path + tail);
-            }
-            std::filesystem::copy_file(sound, path);
-            std::int64_t bad = 0;
-            {
-                BehindTheBack stranger(path);
-                const std::string index =
-                    stranger.text("SELECT sql FROM sqlite_schema WHERE name = 'event_once'");
-                bad = mutation.make(stranger, random, rows);
-                if (stranger.number(
-                        "SELECT count(*) FROM sqlite_schema WHERE name = 'event_once'") == 0) {
-                    stranger.database().tryExec(index);
-                }
-            }
-            ++made;
-            const auto report = verifyLog(path);
-            ASSERT_TRUE(report.has_value()) << mutation.name << ": " << report.error().detail;
-            ASSERT_FALSE(report->ok) << mutation.name << ", round " << round;
-            ASSERT_TRUE(report->finding.has_value()) << mutation.name;
-            EXPECT_FALSE(report->finding->reason.empty()) << mutation.name;
-            if (bad == kAnyRow) {
-                EXPECT_GE(report->finding->seq, 1)
-                    << mutation.name << ": " << report->finding->reason;
-            } else {
-                EXPECT_EQ(report->finding->seq, bad)
-                    << mutation.name << ": " << report->finding->reason;
-            }
-        }
-    }
+    ASSERT_GT(verifyLog(sound)->rows, 70);
+    const int made = test::tamper(sound, mutations(), test::rounds(50), 20300107);
     EXPECT_GE(made, test::rounds(1000));
 }
 

@@ -48,13 +48,37 @@ TEST(Onto, AStaleScreenIsRefused) {
     EXPECT_TRUE(story.attemptIntent(PlateOut{}));
 }
 
-TEST(Override, AForemansIsRefusedUntilPeopleExist) {
+TEST(Override, AForemansNeedsProof) {
     const Story story;
-    EXPECT_TRUE(story.attemptIntent(CheckOverridden{"film_off", "no film", Authority::Operator}));
-    EXPECT_FALSE(story.attemptIntent(CheckOverridden{"film_off", "", Authority::Operator}));
-    EXPECT_FALSE(story.attemptIntent(CheckOverridden{"film_off", "no film", Authority::Foreman}));
-    EXPECT_FALSE(story.attemptIntent(
-        CheckOverridden{"plate_temperature", "it is warm", Authority::Operator}));
+    const auto taken = [&](const WeldDetail& detail, bool foreman) {
+        Intent intent{{}, "person:ines", detail};
+        intent.foreman = foreman;
+        return accept(story.weld(), intent, story.now()).has_value();
+    };
+    const CheckOverridden foremans{"plate_temperature", "it is warm", Authority::Foreman};
+    EXPECT_TRUE(taken(CheckOverridden{"film_off", "no film", Authority::Operator}, false));
+    EXPECT_FALSE(taken(CheckOverridden{"film_off", "", Authority::Operator}, false));
+    EXPECT_FALSE(taken(CheckOverridden{"film_off", "no film", Authority::Foreman}, false));
+    EXPECT_FALSE(
+        taken(CheckOverridden{"plate_temperature", "it is warm", Authority::Operator}, false));
+    EXPECT_FALSE(
+        taken(CheckOverridden{"plate_temperature", "it is warm", Authority::Operator}, true))
+        << "a foreman says that he is one";
+    EXPECT_FALSE(taken(foremans, false));
+    EXPECT_TRUE(taken(foremans, true));
+    EXPECT_FALSE(taken(CheckOverridden{"plate_temperature", "", Authority::Foreman}, true));
+}
+
+TEST(SignOff, NeedsAForemansProof) {
+    Story story;
+    story.inspect();
+    story.then(closing(story.weld()));
+    Intent intent{{}, "person:ines", SignedOff{"foreman"}};
+    EXPECT_EQ(
+        accept(story.weld(), intent, story.now()).error().detail,
+        "signing off needs a foreman's PIN");
+    intent.foreman = true;
+    EXPECT_TRUE(accept(story.weld(), intent, story.now()).has_value());
 }
 
 TEST(Reason, IsTakenOnlyWhenOwedAndBlocksOnlyTheClosing) {

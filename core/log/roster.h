@@ -1,0 +1,31 @@
+// Who works here, by the facts of a log: the people, what each foreman signs with, and who has a
+// PIN. It is a fold, as a weld is: live it is brought on fact by fact, and read anew it is the
+// same.
+#pragma once
+
+#include "core/base/result.h"
+#include "core/log/fact.h"
+#include "core/people/person.h"
+
+#include <map>
+#include <string>
+#include <vector>
+
+namespace seamclock {
+
+class LogReader;
+
+struct Roster {
+    std::vector<Person> people;             // in the order in which they came
+    std::map<std::string, std::string> key; // person: public key in force
+
+    bool operator==(const Roster&) const = default;
+};
+
+/// Passes over facts that aren't about people. Damaged: a person as none can be.
+Result<void> take(Roster& roster, const Fact& fact);
+
+/// From the log's own chain.
+Result<Roster> readRoster(LogReader& reader);
+
+} // namespace seamclock

@@ -1,0 +1,252 @@
+#include "core/session/office.h"
+
+#include "core/log/fact_codec.h"
+#include "core/log/log_reader.h"
+#include "core/log/seal.h"
+
+namespace seamclock {
+
+namespace {
+
+constexpr const char* kStation = "station";
+
+tl::unexpected<Error> passOn(const Error& error) {
+    return tl::unexpected<Error>(error);
+}
+
+} // namespace
+
+Result<Office> Office::open(LogWriterBase& writer, Credentials& credentials, const Clock& clock) {
+    Office out(writer, credentials, clock);
+    auto reader = LogReader::open(writer.path());
+    if (!reader) {
+        return passOn(reader.error());
+    }
+    // First what waits, then the log: what is written in between is met twice, and not missed.
+    const std::vector<LogRow> waiting = writer.waiting();
+    auto roster = readRoster(*reader);
+    if (!roster) {
+        return passOn(roster.error());
+    }
+    out.m_roster = std::move(*roster);
+    for (const LogRow& row : waiting) {
+        const auto fact = factFromBody(row.body);
+        if (!fact) {
+            continue; // a weld's event
+        }
+        if (const auto taken = take(out.m_roster, *fact); !taken) {
+            return passOn(taken.error());
+        }
+    }
+    return out;
+}
+
+Result<const Person*> Office::known(const std::string& person) const {
+    const Person* found = findPerson(m_roster.people, person);
+    if (found == nullptr) {
+        return fail(ErrorCode::Missing, "nobody here is \"" + person + "\"");
+    }
+    return found;
+}
+
+Result<void> Office::mayChange(const ProvenPerson& by) const {
+    const Person* foreman = findPerson(m_roster.people, by.person());
+    if (by.role() != Role::Foreman || foreman == nullptr || !foreman->active ||
+        foreman->role != Role::Foreman) {
+        return fail(ErrorCode::Refused, by.person() + " is no foreman; only a foreman may do that");
+    }
+    return {};
+}
+
+Result<void> Office::note(const std::string& by, const std::string& subject, FactDetail detail) {
+    const auto fact = m_writer->note(m_clock->now(), by, subject, std::move(detail));
+    if (!fact) {
+        return passOn(fact.error());
+    }
+    return take(m_roster, *fact);
+}
+
+Result<void> Office::store(const std::string& by, const Person& person) {
+    std::vector<Person> next = m_roster.people;
+    if (auto put = putPerson(next, person); !put) {
+        return put;
+    }
+    return note(
+        by, person.id, PersonSet{person.name, std::string(nameOf(person.role)), person.active});
+}
+
+Result<void> Office::storePin(
+    const std::string& by, const Person& person, const Pin& pin, const std::string& reason) {
+    const auto key = m_credentials->setPin(person, pin);
+    if (!key) {
+        return passOn(key.error());
+    }
+    if (auto noted = note(by, person.id, PinChanged{reason}); !noted || !*key) {
+        return noted;
+    }
+    return note(by, person.id, KeySet{**key, reason});
+}
+
+Result<Access> Office::enter(const std::string& person, const Pin& pin) {
+    const auto who = known(person);
+    if (!who) {
+        return passOn(who.error());
+    }
+    if (!(*who)->active) {
+        return fail(ErrorCode::Refused, (*who)->name + " has left the shop");
+    }
+    return m_credentials->enter(**who, pin, m_clock->now());
+}
+
+Result<Person> Office::addFirstForeman(const std::string& name, const Pin& pin) {
+    if (hasForeman(m_roster.people)) {
+        return fail(ErrorCode::Conflict, "there is a foreman already, who adds everybody else");
+    }
+    const Person person{newPersonId(name, m_roster.people), name, Role::Foreman, true};
+    if (const auto sound = checkPerson(person); !sound) {
+        return passOn(sound.error());
+    }
+    // The PIN first: a foreman who can't prove it would lock everybody out.
+    if (const auto longEnough = checkLength(pin, person.role); !longEnough) {
+        return passOn(longEnough.error());
+    }
+    const auto key = m_credentials->setPin(person, pin);
+    if (!key) {
+        return passOn(key.error());
+    }
+    for (FactDetail detail :
+         {FactDetail(PersonSet{name, std::string(nameOf(person.role)), true}),
+          FactDetail(PinChanged{"first"}), FactDetail(KeySet{key->value_or(""), "first"})}) {
+        if (const auto noted = note(kStation, person.id, std::move(detail)); !noted) {
+            return passOn(noted.error());
+        }
+    }
+    return person;
+}
+
+Result<Person> Office::addPerson(
+    const ProvenPerson& by, const std::string& name, Role role, const std::optional<Pin>& pin) {
+    if (const auto may = mayChange(by); !may) {
+        return passOn(may.error());
+    }
+    const Person person{newPersonId(name, m_roster.people), name, role, true};
+    if (role == Role::Foreman && !pin) {
+        return fail(ErrorCode::Malformed, "a foreman needs a PIN, which locks the key of the seal");
+    }
+    if (pin) {
+        if (const auto longEnough = checkLength(*pin, role); !longEnough) {
+            return passOn(longEnough.error());
+        }
+    }
+    if (const auto stored = store(by.person(), person); !stored) {
+        return passOn(stored.error());
+    }
+    if (pin) {
+        if (const auto set = storePin(by.person(), person, *pin, "first"); !set) {
+            return passOn(set.error());
+        }
+    }
+    return person;
+}
+
+Result<void>
+Office::changePerson(const ProvenPerson& by, const Person& changed, const std::optional<Pin>& pin) {
+    if (auto may = mayChange(by); !may) {
+        return may;
+    }
+    const auto was = known(changed.id);
+    if (!was) {
+        return passOn(was.error());
+    }
+    const bool rises = changed.role == Role::Foreman && (*was)->role != Role::Foreman;
+    if (rises && !pin) {
+        return fail(ErrorCode::Malformed, "a foreman needs a PIN, which locks the key of the seal");
+    }
+    if (pin) {
+        if (auto longEnough = checkLength(*pin, changed.role); !longEnough) {
+            return longEnough;
+        }
+    }
+    if (auto stored = store(by.person(), changed); !stored || !pin) {
+        return stored;
+    }
+    return storePin(by.person(), changed, *pin, rises ? "first" : "changed");
+}
+
+Result<void> Office::givePin(const ProvenPerson& by, const std::string& person, const Pin& pin) {
+    if (auto may = mayChange(by); !may) {
+        return may;
+    }
+    const auto whose = known(person);
+    if (!whose) {
+        return passOn(whose.error());
+    }
+    const auto had = m_credentials->hasPin(person);
+    if (!had) {
+        return passOn(had.error());
+    }
+    return storePin(by.person(), **whose, pin, *had ? "forgotten" : "first");
+}
+
+Result<void> Office::changePin(const std::string& person, const Pin& old, const Pin& pin) {
+    const auto whose = known(person);
+    if (!whose) {
+        return passOn(whose.error());
+    }
+    if (auto changed = m_credentials->changePin(**whose, old, pin, m_clock->now()); !changed) {
+        return changed;
+    }
+    return note(person, person, PinChanged{"changed"});
+}
+
+Result<void> Office::replaceForgottenPin(const std::string& person, const Pin& pin) {
+    const auto whose = known(person);
+    if (!whose) {
+        return passOn(whose.error());
+    }
+    return storePin(kStation, **whose, pin, "forgotten");
+}
+
+Result<void> Office::setBench(const ProvenPerson& by, const BenchDocument& bench) {
+    if (auto may = mayChange(by); !may) {
+        return may;
+    }
+    const auto fact = m_writer->note(
+        m_clock->now(), by.person(), "bench:" + bench.bench.id, BenchSet{bench.sha256},
+        {{bench.sha256, "bench", bench.bytes}});
+    if (!fact) {
+        return passOn(fact.error());
+    }
+    return {};
+}
+
+Result<void> Office::setProcedure(const ProvenPerson& by, const ProcedureDocument& procedure) {
+    if (auto may = mayChange(by); !may) {
+        return may;
+    }
+    const auto fact = m_writer->note(
+        m_clock->now(), by.person(), "procedure:" + procedure.procedure.id,
+        ProcedureSet{procedure.sha256}, {{procedure.sha256, "procedure", procedure.bytes}});
+    if (!fact) {
+        return passOn(fact.error());
+    }
+    return {};
+}
+
+Result<Fact> Office::seal(const Access& foreman, const std::optional<std::string>& day) {
+    if (const auto may = mayChange(foreman.who); !may) {
+        return passOn(may.error());
+    }
+    const auto key = m_roster.key.find(foreman.who.person());
+    if (!foreman.key || key == m_roster.key.end() || key->second != foreman.key->publicKey()) {
+        return fail(
+            ErrorCode::Missing, foreman.who.person() + " has no key that the log knows; a new PIN, "
+                                                       "given by a foreman, makes one");
+    }
+    const Instant now = m_clock->now();
+    return sealDay(
+        *m_writer, *foreman.key, foreman.who.person(), day.value_or(toIsoDate(now.utc, now.offset)),
+        now);
+}
+
+} // namespace seamclock

@@ -1,0 +1,69 @@
+#include "core/report/day_report.h"
+
+#include "core/log/log_writer.h"
+#include "core/log/seal.h"
+#include "core/log/world.h"
+#include "tests/core/log/log_samples.h"
+#include "tests/support/scratch_folder.h"
+
+#include <gtest/gtest.h>
+
+namespace seamclock {
+namespace {
+
+bool holds(const std::string& text, const std::string& part) {
+    return text.find(part) != std::string::npos;
+}
+
+TEST(DayReport, HoldsTheDaysJointsAndTheSealsFingerprint) {
+    const test::ScratchFolder folder;
+    test::FakeClock clock;
+    clock.wait(std::chrono::hours(24 * 10));
+    const std::string path = folder.file("a.log");
+    auto writer = LogWriter<Production>::open(path, clock, test::quick());
+    ASSERT_TRUE(writer.has_value());
+    const SigningKey key = SigningKey::make();
+    for (const FactDetail& detail :
+         {FactDetail(PersonSet{"Ines Falk", "foreman", true}),
+          FactDetail(KeySet{key.publicKey(), "first"})}) {
+        ASSERT_TRUE(writer->note(clock.now(), "station", "person:ines", detail).has_value());
+    }
+    writer->submit(test::rowsOf(test::closedWeld(1)), test::sampleDocuments());
+    ASSERT_TRUE(writer->flush().has_value());
+    auto reader = LogReader::open(path);
+    const std::string day = reader->joints({})->front().day;
+    const auto before = dayReport(*reader, day);
+    ASSERT_TRUE(before.has_value()) << before.error().detail;
+    EXPECT_TRUE(holds(*before, "Day report, " + day));
+    EXPECT_TRUE(holds(*before, "Not sealed.")) << *before;
+    EXPECT_TRUE(holds(*before, "1: 1 within limits")) << *before;
+
+    const auto sealed = sealDay(*writer, key, "person:ines", day, clock.now());
+    ASSERT_TRUE(sealed.has_value()) << sealed.error().detail;
+    const auto after = dayReport(*reader, day);
+    EXPECT_TRUE(holds(*after, "Ines Falk (person:ines)")) << *after;
+    EXPECT_TRUE(holds(*after, sealFingerprint(*sealed))) << *after;
+    EXPECT_TRUE(holds(*after, fingerprint(key.publicKey()))) << *after;
+    EXPECT_FALSE(holds(*after, "Behind the seal")) << *after;
+    EXPECT_FALSE(holds(*after, "Not sealed.")) << *after;
+
+    writer->submit(test::rowsOf(test::unfinishedWeld(2, 4)));
+    ASSERT_TRUE(writer->flush().has_value());
+    const auto more = dayReport(*reader, day);
+    EXPECT_TRUE(holds(*more, "Behind the seal, and not covered by it: joint 2.")) << *more;
+    EXPECT_TRUE(holds(*more, "1 still open")) << *more;
+}
+
+TEST(DayReport, OfAnEmptyDaySaysSoAndOfNoDateRefuses) {
+    const test::ScratchFolder folder;
+    const std::string path = folder.file("a.log");
+    test::writeSampleLog(path, test::FakeClock());
+    auto reader = LogReader::open(path);
+    EXPECT_TRUE(holds(*dayReport(*reader, "1999-12-31"), "none"));
+    const auto none = dayReport(*reader, "yesterday");
+    ASSERT_FALSE(none.has_value());
+    EXPECT_EQ(none.error().code, ErrorCode::Malformed);
+}
+
+} // namespace
+} // namespace seamclock

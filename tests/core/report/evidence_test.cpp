@@ -1,0 +1,177 @@
+#include "core/report/evidence.h"
+
+#include "core/log/log_writer.h"
+#include "core/log/seal.h"
+#include "core/log/world.h"
+#include "tests/core/log/log_samples.h"
+#include "tests/support/sanitized.h"
+#include "tests/support/scratch_folder.h"
+#include "tests/support/shipped.h"
+
+#include <cstdlib>
+#include <fstream>
+#include <gtest/gtest.h>
+#include <random>
+
+namespace seamclock {
+namespace {
+
+/// Joints 1, 2 and 3, the day sealed behind the second by this key; the third signed by the
+/// station; the fourth is open.
+class EvidenceTest : public ::testing::Test {
+protected:
+    void SetUp() override {
+        LogWriterOptions options = test::quick();
+        options.sign = true;
+        auto writer = LogWriter<Production>::open(path, clock, options);
+        ASSERT_TRUE(writer.has_value()) << writer.error().detail;
+        for (const FactDetail& detail :
+             {FactDetail(PersonSet{"Ines Falk", "foreman", true}),
+              FactDetail(KeySet{key.publicKey(), "first"})}) {
+            ASSERT_TRUE(writer->note(clock.now(), "station", "person:ines", detail).has_value());
+        }
+        writer->submit(test::rowsOf(test::closedWeld(1)), test::sampleDocuments());
+        writer->submit(test::rowsOf(test::closedWeld(2)));
+        const auto sealed = sealDay(*writer, key, "person:ines", "2030-01-07", clock.now());
+        ASSERT_TRUE(sealed.has_value()) << sealed.error().detail;
+        paper = sealFingerprint(*sealed);
+        writer->submit(test::rowsOf(test::closedWeld(3)));
+        ASSERT_TRUE(writer->flush().has_value());
+        writer->submit(test::rowsOf(test::unfinishedWeld(4, 6)));
+        ASSERT_TRUE(writer->flush().has_value());
+    }
+    std::string evidenceOf(std::int64_t number) {
+        auto reader = LogReader::open(path);
+        const auto text = evidenceJson(*reader, test::weldName(number));
+        EXPECT_TRUE(text.has_value()) << (text ? "" : text.error().detail);
+        return text.value_or("");
+    }
+    static EvidenceReport check(const std::string& text) {
+        const auto report = checkEvidence("evidence", text);
+        EXPECT_TRUE(report.has_value()) << (report ? "" : report.error().detail);
+        return report.value_or(EvidenceReport{});
+    }
+
+    test::ScratchFolder folder;
+    test::FakeClock clock;
+    std::string path = folder.file("a.log");
+    SigningKey key = SigningKey::make();
+    std::string paper;
+};
+
+TEST_F(EvidenceTest, OfASealedJointNamesSealAndKey) {
+    const EvidenceReport report = check(evidenceOf(1));
+    EXPECT_TRUE(report.ok) << report.finding;
+    EXPECT_EQ(report.weld, test::weldName(1));
+    EXPECT_EQ(report.number, 1);
+    EXPECT_TRUE(report.sealed);
+    EXPECT_EQ(report.by, "person:ines");
+    EXPECT_EQ(report.day, "2030-01-07");
+    EXPECT_EQ(report.fingerprint, paper);
+    EXPECT_EQ(report.publicKey, key.publicKey());
+    EXPECT_EQ(report.keyFingerprint, fingerprint(key.publicKey()));
+    EXPECT_NE(report.record.find("within limits"), std::string::npos);
+    EXPECT_EQ(report.verdict, "within limits");
+}
+
+TEST_F(EvidenceTest, OfAJointBehindTheSealIsTheStationsAndSaysSo) {
+    const EvidenceReport report = check(evidenceOf(3));
+    EXPECT_TRUE(report.ok) << report.finding;
+    EXPECT_FALSE(report.sealed);
+    EXPECT_EQ(report.by, "station");
+    EXPECT_EQ(report.fingerprint, "");
+}
+
+TEST_F(EvidenceTest, IsRefusedWhereNoSignatureCoversTheJoint) {
+    auto reader = LogReader::open(path);
+    const auto open = evidenceJson(*reader, test::weldName(4));
+    ASSERT_FALSE(open.has_value());
+    EXPECT_EQ(open.error().code, ErrorCode::Refused);
+    EXPECT_NE(open.error().detail.find("sealing the day makes one"), std::string::npos);
+    EXPECT_EQ(evidenceJson(*reader, "weld:none").error().code, ErrorCode::Missing);
+}
+
+// Each byte of every row, hash and document is under the signature or compared with what is.
+TEST_F(EvidenceTest, AnyChangedDigitIsFound) {
+    const std::string sound = evidenceOf(1);
+    std::mt19937_64 random(11);
+    for (int round = 0; round < test::rounds(300); ++round) {
+        std::string text = sound;
+        std::size_t at = 0;
+        do {
+            at = random() % text.size();
+        } while (text[at] < '1' || text[at] > '8');
+        ++text[at];
+        const auto report = checkEvidence("evidence", text);
+        if (report) {
+            EXPECT_FALSE(report->ok) << "byte " << at << " of " << text;
+        }
+    }
+}
+
+TEST_F(EvidenceTest, NamesWhatDoesNotHoldTogether) {
+    const std::string sound = evidenceOf(1);
+    const auto finding = [&](const std::string& was, const std::string& now) {
+        std::string text = sound;
+        const auto at = text.rfind(was);
+        EXPECT_NE(at, std::string::npos) << was;
+        text.replace(at, was.size(), now);
+        return check(text).finding;
+    };
+    EXPECT_EQ(check(sound).finding, "");
+    EXPECT_NE(
+        finding("within limits", "within Limits").find("the record in the file"),
+        std::string::npos);
+    EXPECT_NE(
+        finding("\"weld\": \"" + test::weldName(1), "\"weld\": \"" + test::weldName(7))
+            .find("there is no row of"),
+        std::string::npos);
+    // Another log's id: the seal is not of that log.
+    const auto id = sound.find("\"id\": \"") + 7;
+    std::string other = sound;
+    other[id] = other[id] == 'a' ? 'b' : 'a';
+    EXPECT_EQ(check(other).finding, "the signature is not one of the key that it names");
+    for (const std::string& none :
+         {std::string(), std::string("{}"), std::string("[1]"), sound.substr(0, 400)}) {
+        const auto refused = checkEvidence("evidence", none);
+        ASSERT_FALSE(refused.has_value()) << none;
+        EXPECT_EQ(refused.error().code, ErrorCode::Malformed);
+    }
+}
+
+// As the user guide shows: with python's JSON, sha256sum and openssl alone.
+TEST_F(EvidenceTest, IsCheckedByHandWithoutThisProgram) {
+    if (std::system("command -v python3 openssl sha256sum >/dev/null") != 0) {
+        GTEST_SKIP() << "python3, openssl or sha256sum is not installed";
+    }
+    std::ofstream(folder.file("evidence.json")) << evidenceOf(1);
+    std::ofstream(folder.file("by_hand.py")) << R"py(
+import hashlib, json, subprocess, sys
+told = json.load(open(sys.argv[1]))
+previous = told["before"]["hash"]
+for row in told["rows"]:
+    assert hashlib.sha256((previous + "\n" + row["body"]).encode()).hexdigest() == row["hash"]
+    previous = row["hash"]
+seal = json.loads(told["rows"][-1]["body"])
+assert seal["kind"] == "day_sealed"
+d = seal["d"]
+signed = [row for row in told["rows"] if row["seq"] == d["to_seq"]][0]
+assert signed["hash"] == d["head"]
+message = "\n".join(["seamclock-seal/1", told["log"]["id"], seal["subject"][4:], seal["by"],
+                     str(d["to_seq"]), d["head"]])
+open("message", "w").write(message)
+open("signature", "wb").write(bytes.fromhex(d["signature"]))
+open("key.der", "wb").write(bytes.fromhex("302a300506032b6570032100" + d["public_key"]))
+subprocess.run("openssl pkeyutl -verify -pubin -keyform DER -inkey key.der -rawin -in message "
+               "-sigfile signature".split(), check=True, stdout=subprocess.DEVNULL)
+paper = hashlib.sha256("\n".join([message, d["public_key"], d["signature"]]).encode()).hexdigest()
+print(" ".join(paper[i:i + 4] for i in range(0, 32, 4)), end="")
+)py";
+    const std::string command =
+        "cd '" + folder.path() + "' && python3 by_hand.py evidence.json > paper";
+    ASSERT_EQ(std::system(command.c_str()), 0);
+    EXPECT_EQ(test::textOf(folder.file("paper")), paper);
+}
+
+} // namespace
+} // namespace seamclock

@@ -1,0 +1,225 @@
+#include "core/session/office.h"
+
+#include "core/log/log_reader.h"
+#include "core/log/verify.h"
+#include "core/log/world.h"
+#include "core/session/session.h"
+#include "tests/support/demo_order.h"
+#include "tests/support/fake_clock.h"
+#include "tests/support/scratch_folder.h"
+
+#include <SQLiteCpp/SQLiteCpp.h>
+#include <gtest/gtest.h>
+
+namespace seamclock {
+namespace {
+
+class OfficeTest : public ::testing::Test {
+protected:
+    void SetUp() override { start(); }
+
+    void start() {
+        auto opened = LogWriter<Production>::open(folder.file("a.log"), clock);
+        ASSERT_TRUE(opened.has_value()) << opened.error().detail;
+        writer.emplace(std::move(*opened));
+        auto made = Office::open(*writer, credentials, clock);
+        ASSERT_TRUE(made.has_value()) << made.error().detail;
+        office.emplace(std::move(*made));
+    }
+    void restart() {
+        ASSERT_TRUE(writer->flush().has_value());
+        office.reset();
+        writer.reset();
+        start();
+    }
+    static Pin pin(const char* digits) { return std::move(*Pin::read(digits)); }
+    Access enter(const std::string& person, const char* digits) {
+        auto access = office->enter(person, pin(digits));
+        EXPECT_TRUE(access.has_value()) << (access ? "" : access.error().detail);
+        return std::move(*access);
+    }
+    Access foreman() {
+        EXPECT_TRUE(office->addFirstForeman("Ines Falk", pin("123456")).has_value());
+        return enter("person:ines-falk", "123456");
+    }
+    std::vector<std::string> facts() {
+        EXPECT_TRUE(writer->flush().has_value());
+        SQLite::Database database(writer->path(), SQLite::OPEN_READONLY);
+        SQLite::Statement query(
+            database, "SELECT subject || ' ' || kind || ' by ' || (body->>'$.by') FROM event "
+                      "WHERE subject <> 'station' ORDER BY seq");
+        std::vector<std::string> out;
+        while (query.executeStep()) {
+            out.push_back(query.getColumn(0).getString());
+        }
+        return out;
+    }
+
+    test::ScratchFolder folder;
+    test::FakeClock clock;
+    Credentials credentials{folder.file("a.log.credentials")};
+    std::optional<LogWriter<Production>> writer;
+    std::optional<Office> office;
+};
+
+TEST_F(OfficeTest, TheFirstForemanComesByNobodysWordAndOnlyOnce) {
+    EXPECT_TRUE(office->roster().people.empty());
+    const auto tooShort = office->addFirstForeman("Ines Falk", pin("12345"));
+    ASSERT_FALSE(tooShort.has_value());
+    EXPECT_TRUE(office->roster().people.empty()) << "and is not half there";
+    const auto first = office->addFirstForeman("Ines Falk", pin("123456"));
+    ASSERT_TRUE(first.has_value()) << first.error().detail;
+    EXPECT_EQ(first->id, "person:ines-falk");
+    EXPECT_EQ(
+        facts(),
+        (std::vector<std::string>{
+            "person:ines-falk person_set by station", "person:ines-falk pin_changed by station",
+            "person:ines-falk key_set by station"}));
+    EXPECT_EQ(office->addFirstForeman("Max", pin("123456")).error().code, ErrorCode::Conflict);
+    restart();
+    EXPECT_EQ(office->roster().people.size(), 1U);
+    EXPECT_TRUE(office->enter("person:ines-falk", pin("123456")).has_value());
+}
+
+TEST_F(OfficeTest, AForemanAddsPeopleInHisName) {
+    const Access ines = foreman();
+    const auto jo = office->addPerson(ines.who, "Jo", Role::Operator, {});
+    ASSERT_TRUE(jo.has_value()) << jo.error().detail;
+    const auto lea = office->addPerson(ines.who, "Lea", Role::Operator, pin("4711"));
+    ASSERT_TRUE(lea.has_value());
+    EXPECT_EQ(office->enter("person:jo", pin("4711")).error().code, ErrorCode::Missing);
+    EXPECT_TRUE(office->enter("person:lea", pin("4711")).has_value());
+    const auto bare = office->addPerson(ines.who, "Max", Role::Foreman, {});
+    EXPECT_EQ(bare.error().detail, "a foreman needs a PIN, which locks the key of the seal");
+    const auto all = facts();
+    EXPECT_EQ(all[3], "person:jo person_set by person:ines-falk");
+    EXPECT_EQ(all[5], "person:lea pin_changed by person:ines-falk");
+    EXPECT_EQ(all.size(), 6U);
+}
+
+TEST_F(OfficeTest, NobodyElseChangesAnything) {
+    const Access ines = foreman();
+    ASSERT_TRUE(office->addPerson(ines.who, "Lea", Role::Operator, pin("4711")).has_value());
+    const Access lea = enter("person:lea", "4711");
+    const auto before = facts();
+    const Person risen{"person:lea", "Lea", Role::Foreman, true};
+    const auto bench = test::orderOf(test::kDemoSeams[0]).bench;
+    const auto procedure = test::orderOf(test::kDemoSeams[0]).procedure;
+    for (const auto& refused :
+         {office->addPerson(lea.who, "Eve", Role::Trainee, {}).error(),
+          office->changePerson(lea.who, risen, pin("123456")).error(),
+          office->givePin(lea.who, "person:ines-falk", pin("999999")).error(),
+          office->setBench(lea.who, bench).error(),
+          office->setProcedure(lea.who, procedure).error(), office->seal(lea).error()}) {
+        EXPECT_EQ(refused.code, ErrorCode::Refused);
+        EXPECT_EQ(refused.detail, "person:lea is no foreman; only a foreman may do that");
+    }
+    EXPECT_EQ(facts(), before);
+}
+
+// Proof holds as long as its role does: who was demoted meanwhile is refused.
+TEST_F(OfficeTest, ProofOfAFormerForemanIsWorthNothing) {
+    const Access ines = foreman();
+    ASSERT_TRUE(office->addPerson(ines.who, "Max", Role::Foreman, pin("222222")).has_value());
+    const Access max = enter("person:max", "222222");
+    ASSERT_TRUE(office->changePerson(ines.who, {"person:max", "Max", Role::Operator, true}, {})
+                    .has_value());
+    EXPECT_FALSE(office->addPerson(max.who, "Eve", Role::Trainee, {}).has_value());
+    EXPECT_FALSE(office->seal(max).has_value());
+    ASSERT_TRUE(office->changePerson(ines.who, {"person:max", "Max", Role::Operator, false}, {})
+                    .has_value());
+    EXPECT_EQ(office->enter("person:max", pin("222222")).error().detail, "Max has left the shop");
+    EXPECT_EQ(
+        office->changePerson(ines.who, {"person:ines-falk", "Ines", Role::Operator, true}, {})
+            .error()
+            .code,
+        ErrorCode::Refused)
+        << "the last foreman";
+}
+
+TEST_F(OfficeTest, ANewForemanGetsAKeyThatSeals) {
+    const Access ines = foreman();
+    ASSERT_TRUE(office->addPerson(ines.who, "Lea", Role::Operator, pin("4711")).has_value());
+    const Person risen{"person:lea", "Lea", Role::Foreman, true};
+    EXPECT_FALSE(office->changePerson(ines.who, risen, {}).has_value());
+    ASSERT_TRUE(office->changePerson(ines.who, risen, pin("313131")).has_value());
+    const auto sealed = office->seal(enter("person:lea", "313131"));
+    ASSERT_TRUE(sealed.has_value()) << sealed.error().detail;
+    EXPECT_EQ(sealed->subject, "day:2030-01-07");
+    const auto report = verifyLog(writer->path());
+    ASSERT_TRUE(report->ok) << report->finding->reason;
+    ASSERT_EQ(report->seals.size(), 1U);
+    EXPECT_EQ(report->seals.front().name, "Lea");
+}
+
+TEST_F(OfficeTest, AForgottenPinMeansAnotherKeyAndTheLogSaysSo) {
+    const Access ines = foreman();
+    const std::string first = office->roster().key.at("person:ines-falk");
+    ASSERT_TRUE(office->seal(ines).has_value());
+    ASSERT_TRUE(office->changePin("person:ines-falk", pin("123456"), pin("654321")).has_value());
+    EXPECT_EQ(office->roster().key.at("person:ines-falk"), first);
+    ASSERT_TRUE(office->seal(enter("person:ines-falk", "654321")).has_value());
+    ASSERT_TRUE(office->replaceForgottenPin("person:ines-falk", pin("777777")).has_value());
+    EXPECT_NE(office->roster().key.at("person:ines-falk"), first);
+    const auto old = office->seal(ines);
+    ASSERT_FALSE(old.has_value()) << "the old key seals nothing any more";
+    EXPECT_EQ(old.error().code, ErrorCode::Missing);
+    ASSERT_TRUE(office->seal(enter("person:ines-falk", "777777")).has_value());
+    EXPECT_EQ(facts().back(), "day:2030-01-07 day_sealed by person:ines-falk");
+    const auto report = verifyLog(writer->path());
+    ASSERT_TRUE(report->ok) << report->finding->reason;
+    EXPECT_EQ(report->seals.size(), 3U);
+    EXPECT_NE(report->seals[0].keyFingerprint, report->seals[2].keyFingerprint);
+}
+
+TEST_F(OfficeTest, BenchesAndProceduresAreSetWithTheirDocuments) {
+    const Access ines = foreman();
+    const auto bench = test::orderOf(test::kDemoSeams[0]).bench;
+    const auto procedure = test::orderOf(test::kDemoSeams[0]).procedure;
+    ASSERT_TRUE(office->setBench(ines.who, bench).has_value());
+    ASSERT_TRUE(office->setProcedure(ines.who, procedure).has_value());
+    const auto all = facts();
+    EXPECT_EQ(all[3], "bench:" + bench.bench.id + " bench_set by person:ines-falk");
+    EXPECT_EQ(all[4], "procedure:" + procedure.procedure.id + " procedure_set by person:ines-falk");
+    EXPECT_EQ(verifyLog(writer->path())->documents, 2);
+}
+
+TEST_F(OfficeTest, AForemansStepTakesHisProofAndStandsInHisName) {
+    const Access ines = foreman();
+    ASSERT_TRUE(office->addPerson(ines.who, "Lea", Role::Operator, pin("4711")).has_value());
+    const Access lea = enter("person:lea", "4711");
+    auto session = Session<Production>::start(*writer, clock);
+    ASSERT_TRUE(session.has_value()) << session.error().detail;
+    WeldOrder order = test::orderOf(test::kDemoSeams[0]);
+    order.type = WeldType::Production;
+    const auto weld = session->open(order, "person:lea");
+    ASSERT_TRUE(weld.has_value()) << weld.error().detail;
+    Intent intent{
+        {}, "person:lea", CheckOverridden{"plate_temperature", "meter away", Authority::Foreman}};
+    EXPECT_FALSE(session->act(weld->id(), intent).has_value());
+    intent.foreman = true; // said, not proved
+    EXPECT_FALSE(session->act(weld->id(), intent).has_value());
+    EXPECT_FALSE(session->act(weld->id(), intent, lea.who).has_value());
+    const auto done = session->act(weld->id(), intent, ines.who);
+    ASSERT_TRUE(done.has_value()) << done.error().detail;
+    EXPECT_EQ(done->events.back().by, "person:ines-falk");
+}
+
+// What waits in the spill file belongs to the roster too.
+TEST_F(OfficeTest, KnowsPeopleWhoseRowsWait) {
+    const Access ines = foreman();
+    ASSERT_TRUE(writer->flush().has_value());
+    SQLite::Database other(writer->path(), SQLite::OPEN_READWRITE);
+    other.exec("BEGIN IMMEDIATE");
+    ASSERT_TRUE(office->addPerson(ines.who, "Jo", Role::Operator, {}).has_value());
+    EXPECT_FALSE(writer->flush().has_value());
+    const auto again = Office::open(*writer, credentials, clock);
+    ASSERT_TRUE(again.has_value()) << again.error().detail;
+    EXPECT_NE(findPerson(again->roster().people, "person:jo"), nullptr);
+    EXPECT_EQ(office->seal(ines).error().code, ErrorCode::NotWritten);
+    other.exec("ROLLBACK");
+    EXPECT_TRUE(office->seal(ines).has_value());
+}
+
+} // namespace
+} // namespace seamclock
