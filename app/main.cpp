@@ -15,6 +15,7 @@
 #include <cstdio>
 #include <cstdlib>
 #include <cstring>
+#include <optional>
 
 namespace seamclock {
 namespace {
@@ -127,6 +128,7 @@ struct Arguments {
     bool silent = false;
     bool whole = false;
     QString size;
+    std::optional<QString> snapshots;
 };
 
 int paint(const Arguments& arguments) {
@@ -152,6 +154,11 @@ int paint(const Arguments& arguments) {
 
 int weld(QApplication& application, const Arguments& arguments) {
     Preferences preferences = readPreferences(arguments.settings);
+    if (arguments.snapshots) {
+        preferences.snapshotFolder =
+            arguments.snapshots->isEmpty() ? QString() : QDir(*arguments.snapshots).absolutePath();
+        writePreferences(preferences, arguments.settings);
+    }
     const auto failed = [&](const Error& error) {
         return showAndEnd(application, error, preferences);
     };
@@ -167,7 +174,12 @@ int weld(QApplication& application, const Arguments& arguments) {
     if (!path) {
         return failed(path.error());
     }
-    auto writer = LogWriter<Production>::open(*path, *clock);
+    KeeperOptions copies;
+    copies.snapshotFolder = preferences.snapshotFolder.toStdString();
+    LogKeeper keeper(*path, *clock, std::move(copies));
+    LogWriterOptions options;
+    options.changed = [&keeper] { keeper.look(); };
+    auto writer = LogWriter<Production>::open(*path, *clock, std::move(options));
     if (!writer) {
         return failed(writer.error());
     }
@@ -188,8 +200,9 @@ int weld(QApplication& application, const Arguments& arguments) {
         sound = std::make_unique<HornSound>(
             *clock, QCoreApplication::applicationDirPath() + "/seamclock-horn");
     }
-    WindowParts parts{floor,      *writer, shop->job.seams, preferences, arguments.settings,
-                      sound.get()};
+    WindowParts parts{floor,       *writer, shop->job.seams, preferences, arguments.settings,
+                      sound.get(), &keeper};
+    keeper.begin();
     int status = 0;
     {
         Window window(std::move(parts));
@@ -248,13 +261,19 @@ int run(int argc, char** argv) {
     const QCommandLineOption size("size", "The window's size, as 1280x800.", "SIZE");
     const QCommandLineOption whole("full-screen", "Fill the screen.");
     const QCommandLineOption silent("no-sound", "Start no horn.");
+    const QCommandLineOption snapshots(
+        "snapshot-folder",
+        "Where a copy of the log is put after each closing, for others to read; "
+        "remembered, and none if the name is empty.",
+        "FOLDER");
     const QCommandLineOption folder(
         "pictures", "Paint every screen into a folder, and end.", "FOLDER");
     const QCommandLineOption themes("theme", "With --pictures: dark, light or contrast.", "THEME");
     const QCommandLineOption sizes(
         "picture-size", "With --pictures: 1280x800, 1920x1200 or 800x1280.", "SIZE");
     const QCommandLineOption operators("only-operator", "With --pictures: one good weld alone.");
-    parser.addOptions({log, job, settings, size, whole, silent, folder, themes, sizes, operators});
+    parser.addOptions(
+        {log, job, settings, size, whole, silent, snapshots, folder, themes, sizes, operators});
     parser.process(application);
     Arguments arguments;
     arguments.log = parser.value(log);
@@ -263,6 +282,9 @@ int run(int argc, char** argv) {
     arguments.size = parser.value(size);
     arguments.whole = parser.isSet(whole);
     arguments.silent = parser.isSet(silent);
+    if (parser.isSet(snapshots)) {
+        arguments.snapshots = parser.value(snapshots);
+    }
     arguments.pictures = parser.value(folder);
     arguments.themes = parser.values(themes);
     arguments.sizes = parser.values(sizes);

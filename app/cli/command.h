@@ -36,6 +36,8 @@ void addPlan(CLI::App& root, Commands& commands, Terminal& terminal);
 void addBench(CLI::App& root, Commands& commands, Terminal& terminal);
 void addRehearse(CLI::App& root, Commands& commands, Terminal& terminal);
 void addLog(CLI::App& root, Commands& commands, Terminal& terminal);
+/// Within "log".
+void addLogCopies(CLI::App& log, Commands& commands, Terminal& terminal);
 /// These two add to the words of log, too, so they come after it.
 void addForeman(CLI::App& root, Commands& commands, Terminal& terminal);
 void addEvidence(CLI::App& root, Commands& commands, Terminal& terminal);

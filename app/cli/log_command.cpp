@@ -1,5 +1,6 @@
 // log: the day list, one record, whether the log is what was written, its content for others, and
-// what an interrupted weld's state is now. Nothing here writes to a log.
+// what an interrupted weld's state is now. Nothing here writes to a log (log_copies_command.cpp
+// does).
 #include "app/cli/command.h"
 #include "app/cli/files.h"
 #include "app/cli/numbers.h"
@@ -606,6 +607,18 @@ Result<std::string> chooseWeld(
                                     "up to " +
                                     std::to_string(*highest));
     }
+    if (welds->size() > 1) {
+        std::string names;
+        for (const std::string& one : *welds) {
+            names += (names.empty() ? "" : ", ") + one;
+        }
+        return fail(
+            ErrorCode::Conflict, "--joint " + inQuotes(std::to_string(*number)) +
+                                     " is the number of " + std::to_string(welds->size()) +
+                                     " joints, as another log was imported; allowed: --weld with "
+                                     "one of " +
+                                     names);
+    }
     return welds->front();
 }
 
@@ -645,6 +658,7 @@ void addLog(CLI::App& root, Commands& commands, Terminal& terminal) {
     commands.push_back({check, [call, &terminal] { return verify(*call, terminal); }});
     commands.push_back({out, [call, &terminal] { return exportLog(*call, terminal); }});
     commands.push_back({open, [call, &terminal] { return recover(*call, terminal); }});
+    addLogCopies(*log, commands, terminal);
 }
 
 } // namespace seamclock

@@ -163,6 +163,54 @@ std::string evidenceReportJson(const EvidenceReport& report) {
     return printed(json);
 }
 
+namespace {
+
+Json copyJson(const LogCopy& copy) {
+    return {{"file", copy.file}, {"world", copy.world}, {"log_id", copy.logId},
+            {"rows", copy.rows}, {"head", copy.head},   {"bytes", copy.bytes}};
+}
+
+} // namespace
+
+std::string
+backupJson(const LogCopy& copy, const std::vector<std::string>& removed, std::size_t waiting) {
+    Json json = copyJson(copy);
+    json["removed"] = removed;
+    json["rows_waiting"] = waiting;
+    return printed(json);
+}
+
+std::string restoreJson(const LogCopy& copy, std::int64_t newest, std::int64_t next) {
+    Json json = copyJson(copy);
+    json["newest_joint"] = newest;
+    json["next_number"] = next;
+    return printed(json);
+}
+
+std::string importJson(const ImportReport& report) {
+    Json chains = Json::array();
+    for (const ImportedChain& one : report.chains) {
+        chains.push_back(
+            {{"chain", one.chain},
+             {"log_id", one.logId},
+             {"added", one.added},
+             {"to_seq", one.toSeq},
+             {"head", one.head}});
+    }
+    Json conflicts = Json::array();
+    for (const ImportConflict& one : report.conflicts) {
+        conflicts.push_back(
+            {{"subject", one.subject}, {"n", one.n}, {"chain", one.chain}, {"other", one.other}});
+    }
+    return printed(
+        {{"world", report.world},
+         {"rows", report.rows},
+         {"joints", report.joints},
+         {"documents", report.documents},
+         {"chains", std::move(chains)},
+         {"conflicts", std::move(conflicts)}});
+}
+
 std::string interruptedJson(const std::string& log, const std::vector<InterruptedWeld>& welds) {
     Json list = Json::array();
     for (const InterruptedWeld& one : welds) {

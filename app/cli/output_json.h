@@ -6,6 +6,8 @@
 #include "core/base/instant.h"
 #include "core/bench/bench_codec.h"
 #include "core/bench/calibration.h"
+#include "core/log/log_copy.h"
+#include "core/log/log_import.h"
 #include "core/log/roster.h"
 #include "core/log/seal.h"
 #include "core/log/verify.h"
@@ -32,6 +34,13 @@ std::string peopleJson(const std::string& log, const Roster& roster);
 /// Of a day_sealed fact.
 std::string sealJson(const Fact& sealed, const std::string& day);
 std::string evidenceReportJson(const EvidenceReport& report);
+
+/// `waiting`: rows in the spill file, which no copy has.
+std::string
+backupJson(const LogCopy& copy, const std::vector<std::string>& removed, std::size_t waiting);
+/// `newest`: the number of the newest joint, 0 for none; `next`: which the next one gets.
+std::string restoreJson(const LogCopy& copy, std::int64_t newest, std::int64_t next);
+std::string importJson(const ImportReport& report);
 
 /// What is to be said of one interrupted weld.
 struct InterruptedWeld {

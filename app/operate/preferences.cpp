@@ -43,6 +43,7 @@ Preferences readPreferences(const QString& file) {
     read.text = text == 1.5 || text == 2.0 ? text : 1.0;
     const double dpi = settings->value("screen/dpi", 0.0).toDouble();
     read.dpi = dpi >= 50 && dpi <= 600 ? dpi : 0;
+    read.snapshotFolder = settings->value("log/snapshot_folder").toString();
     return read;
 }
 
@@ -54,6 +55,7 @@ void writePreferences(const Preferences& preferences, const QString& file) {
     settings->setValue("screen/text", preferences.text);
     settings->setValue("screen/dpi", preferences.dpi);
     settings->setValue("hands/pedal_key", preferences.pedalKey);
+    settings->setValue("log/snapshot_folder", preferences.snapshotFolder);
 }
 
 } // namespace seamclock

@@ -1,5 +1,5 @@
-// What a person set on this tablet: look, hand, pedal. Kept in the user's own settings file; a
-// value there that can't be meant is taken as if it weren't there.
+// What a person set on this tablet: look, hand, pedal, where copies of the log go. Kept in the
+// user's own settings file; a value there that can't be meant is taken as if it weren't there.
 #pragma once
 
 #include "app/parts/theme.h"
@@ -12,9 +12,10 @@ struct Preferences {
     ThemeKind theme = ThemeKind::Dark;
     bool mirrored = false;
     bool lessMotion = false;
-    int pedalKey = 0; // a Qt::Key; 0: none
-    double text = 1;  // 1, 1.5 or 2
-    double dpi = 0;   // 0: as the screen says
+    int pedalKey = 0;       // a Qt::Key; 0: none
+    double text = 1;        // 1, 1.5 or 2
+    double dpi = 0;         // 0: as the screen says
+    QString snapshotFolder; // where others find a copy of the log; empty: nowhere
 
     bool operator==(const Preferences&) const = default;
 };

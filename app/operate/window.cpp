@@ -98,6 +98,7 @@ Window::Window(WindowParts parts, QWidget* parent)
         m_said.clear();
         m_soundSeen = true;
         m_savedSeen = true;
+        m_copySeen = copyTrouble();
         refresh();
     });
     connect(&m_hands, &Hands::step, this, &Window::stepPressed);
@@ -364,6 +365,11 @@ void Window::alarms(const Instant& now) {
         }
         text = m_said;
     }
+    const QString copy = copyTrouble();
+    if (text.isEmpty() && copy != m_copySeen) {
+        m_copySeen.clear();
+        text = copy; // no limit of a weld hangs on it, so it stands without the frame
+    }
     // Nothing stands over the changeover but the frame.
     const bool changeover =
         m_kind == PageKind::Weld && m_weld->view().layout == WeldView::Layout::Changeover;
@@ -376,6 +382,21 @@ void Window::alarms(const Instant& now) {
         m_banner->setText(text, tr("Seen"));
     }
     m_frame->setVisible(standing && now.boot.count() / 500 % 2 == 0);
+}
+
+/// Why there is no backup or no copy for others; empty while there are.
+QString Window::copyTrouble() const {
+    if (m_parts.keeper == nullptr) {
+        return {};
+    }
+    const KeeperState state = m_parts.keeper->state();
+    if (state.backupTrouble) {
+        return tr("No backup of the log. %1").arg(fromUtf8(*state.backupTrouble));
+    }
+    if (state.snapshotTrouble) {
+        return tr("No copy of the log for others. %1").arg(fromUtf8(*state.snapshotTrouble));
+    }
+    return {};
 }
 
 void Window::say(const QString& text) {

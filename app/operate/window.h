@@ -16,6 +16,7 @@
 #include "app/operate/questions.h"
 #include "app/operate/strip_bar.h"
 #include "app/operate/weld_page.h"
+#include "core/log/log_keeper.h"
 
 #include <QTimer>
 #include <optional>
@@ -36,8 +37,9 @@ struct WindowParts {
     LogWriterBase& writer;
     std::vector<JobSeam> seams;
     Preferences preferences;
-    QString preferencesFile;    // empty: the user's own
-    SoundLink* sound = nullptr; // null: no horn was asked for
+    QString preferencesFile;           // empty: the user's own
+    SoundLink* sound = nullptr;        // null: no horn was asked for
+    const LogKeeper* keeper = nullptr; // null: nobody makes copies of the log
 };
 
 enum class PageKind { Seams, Entry, Card, Weld, Pad, Reasons, Menu, Day, Procedures, Pedal };
@@ -98,6 +100,7 @@ private:
     void sound();
     void trySound(const Instant& now);
     void alarms(const Instant& now);
+    QString copyTrouble() const;
     QString coolingShort() const;
 
     WindowParts m_parts;
@@ -132,6 +135,7 @@ private:
     std::optional<Milliseconds> m_triedAt; // the signal that a person is asked to hear
     bool m_soundSeen = false;
     bool m_savedSeen = false;
+    QString m_copySeen;
     std::optional<Milliseconds> m_unsavedSince;
 };
 

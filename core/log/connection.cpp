@@ -8,6 +8,7 @@
 #include <SQLiteCpp/Statement.h>
 #include <array>
 #include <cerrno>
+#include <cstddef>
 #include <cstdio>
 #include <cstring>
 #include <filesystem>
@@ -17,16 +18,60 @@
 #include <sys/stat.h>
 #include <sys/vfs.h>
 #include <system_error>
+#include <vector>
 
 namespace seamclock {
 
 namespace {
 
-// SQLite's file format: the first 16 bytes, and where the application id stands
+// SQLite's file format: the first 16 bytes, where the file format's write and read versions stand
+// (1: rollback journal, 2: write-ahead log), and the application id
 // (https://www.sqlite.org/fileformat2.html, "The Database Header").
 constexpr std::string_view kMagic("SQLite format 3\0", 16);
 constexpr std::size_t kHeaderBytes = 100;
+constexpr std::size_t kWriteVersionAt = 18;
+constexpr std::size_t kReadVersionAt = 19;
 constexpr std::size_t kApplicationIdAt = 68;
+using Header = std::array<char, kHeaderBytes>;
+
+enum class HeaderRead { Done, Short, NotReadable };
+
+/// Through SQLite's own layer for files: the kernel lets go of every lock that a process has on a
+/// file as soon as it closes any handle of it, and that layer alone waits with closing where a
+/// connection of this process has locks (https://www.sqlite.org/howtocorrupt.html, 2.2).
+HeaderRead readHeader(const std::string& path, Header& header) {
+    sqlite3_vfs* layer = sqlite3_vfs_find(nullptr);
+    const auto name = sqlite3_create_filename(path.c_str(), "", "", 0, nullptr);
+    if (layer == nullptr || name == nullptr) {
+        return HeaderRead::NotReadable;
+    }
+    std::vector<std::max_align_t> memory(
+        static_cast<std::size_t>(layer->szOsFile) / sizeof(std::max_align_t) + 1);
+    auto* file = reinterpret_cast<sqlite3_file*>(memory.data());
+    HeaderRead out = HeaderRead::NotReadable;
+    if (layer->xOpen(layer, name, file, SQLITE_OPEN_READONLY | SQLITE_OPEN_MAIN_DB, nullptr) ==
+        SQLITE_OK) {
+        const int read =
+            file->pMethods->xRead(file, header.data(), static_cast<int>(header.size()), 0);
+        out = read == SQLITE_OK                 ? HeaderRead::Done
+              : read == SQLITE_IOERR_SHORT_READ ? HeaderRead::Short
+                                                : HeaderRead::NotReadable;
+    }
+    if (file->pMethods != nullptr) {
+        file->pMethods->xClose(file);
+    }
+    sqlite3_free_filename(name);
+    return out;
+}
+
+/// A live log of ours always keeps a write-ahead log, and its header says so even when it was
+/// closed; a copy that was published says the other, and nothing that a writer needs is beside it.
+bool isPublishedForm(const Header& header, const std::string& path) {
+    std::error_code ignored;
+    return header[kWriteVersionAt] == 1 && header[kReadVersionAt] == 1 &&
+           !std::filesystem::exists(path + "-wal", ignored) &&
+           !std::filesystem::exists(path + "-journal", ignored);
+}
 
 void chainFunction(sqlite3_context* context, int, sqlite3_value** values) {
     const auto text = [](sqlite3_value* value) {
@@ -36,23 +81,6 @@ void chainFunction(sqlite3_context* context, int, sqlite3_value** values) {
     };
     const std::string hash = chainHash(text(values[0]), text(values[1]));
     sqlite3_result_text(context, hash.data(), static_cast<int>(hash.size()), SQLITE_TRANSIENT);
-}
-
-std::string percentEncoded(const std::string& path) {
-    std::string out;
-    for (const char c : path) {
-        const auto byte = static_cast<unsigned char>(c);
-        const bool plain = (c >= 'a' && c <= 'z') || (c >= 'A' && c <= 'Z') ||
-                           (c >= '0' && c <= '9') || c == '/' || c == '.' || c == '-' || c == '_';
-        if (plain) {
-            out += c;
-        } else {
-            std::array<char, 4> code{};
-            std::snprintf(code.data(), code.size(), "%%%02X", byte);
-            out += code.data();
-        }
-    }
-    return out;
 }
 
 /// The type of the file system that holds a path: the longest mount point that is a beginning of
@@ -85,6 +113,24 @@ std::string absolutePath(const std::string& path) {
     return absolute.empty() ? path : absolute.lexically_normal().string();
 }
 
+std::string fileUri(const std::string& path, std::string_view parameters) {
+    std::string out = "file:";
+    for (const char c : path) {
+        const auto byte = static_cast<unsigned char>(c);
+        const bool plain = (c >= 'a' && c <= 'z') || (c >= 'A' && c <= 'Z') ||
+                           (c >= '0' && c <= '9') || c == '/' || c == '.' || c == '-' || c == '_';
+        if (plain) {
+            out += c;
+        } else {
+            std::array<char, 4> code{};
+            std::snprintf(code.data(), code.size(), "%%%02X", byte);
+            out += code.data();
+        }
+    }
+    out.append("?").append(parameters);
+    return out;
+}
+
 bool isNetworkFileSystem(std::uint64_t magic, std::string_view mountType) {
     // statfs(2): NFS, CIFS, SMB, SMB2, AFS, Coda, Ceph. FUSE is anything that user space makes of
     // it.
@@ -95,7 +141,9 @@ bool isNetworkFileSystem(std::uint64_t magic, std::string_view mountType) {
             return true;
         }
     }
-    for (const std::string_view known : {"nfs", "nfs4", "cifs", "smb3", "smbfs", "fuse.sshfs"}) {
+    for (const std::string_view known :
+         {"nfs", "nfs4", "cifs", "smb3", "smbfs", "fuse.sshfs", "fuse.gvfsd-fuse", "fuse.rclone",
+          "fuse.glusterfs", "fuse.davfs"}) {
         if (mountType == known) {
             return true;
         }
@@ -136,21 +184,19 @@ Result<LogFile> inspectLogFile(const std::string& path) {
     if (facts.st_size == 0) {
         return fail(ErrorCode::Unreadable, path + ": has 0 bytes, so it is no log");
     }
-    std::array<char, kHeaderBytes> header{};
-    std::ifstream file(absolute, std::ios::binary);
-    if (!file) {
+    Header header{};
+    const HeaderRead read = readHeader(absolute, header);
+    if (read == HeaderRead::NotReadable) {
         return fail(ErrorCode::Unreadable, path + ": not readable");
     }
-    file.read(header.data(), header.size());
-    if (file.gcount() != static_cast<std::streamsize>(header.size()) ||
-        std::string_view(header.data(), kMagic.size()) != kMagic) {
+    if (read == HeaderRead::Short || std::string_view(header.data(), kMagic.size()) != kMagic) {
         return fail(ErrorCode::Unreadable, path + ": is not a database, so it is no log");
     }
     std::uint32_t id = 0;
     for (std::size_t i = 0; i < 4; ++i) {
         id = (id << 8U) | static_cast<unsigned char>(header[kApplicationIdAt + i]);
     }
-    LogFile out{absolute, ""};
+    LogFile out{absolute, "", isPublishedForm(header, absolute)};
     if (id == static_cast<std::uint32_t>(Production::kApplicationId)) {
         out.world = Production::kName;
     } else if (id == static_cast<std::uint32_t>(Practice::kApplicationId)) {
@@ -162,6 +208,9 @@ Result<LogFile> inspectLogFile(const std::string& path) {
                                     std::to_string(Production::kApplicationId) + " or " +
                                     std::to_string(Practice::kApplicationId) + ")");
     }
+    if (out.published) {
+        return out; // nobody writes to it where it lies, so it may lie anywhere
+    }
     if (auto local = refuseNetwork(absolute); !local) {
         return tl::unexpected<Error>(std::move(local.error()));
     }
@@ -170,6 +219,16 @@ Result<LogFile> inspectLogFile(const std::string& path) {
 
 std::unique_ptr<SQLite::Database> openForReading(const std::string& path) {
     constexpr int kBusyMs = 2'000;
+    const auto openStill = [&] {
+        auto still = std::make_unique<SQLite::Database>(
+            fileUri(path, "immutable=1"), SQLite::OPEN_READONLY | SQLite::OPEN_URI, kBusyMs);
+        still->execAndGet("SELECT count(*) FROM sqlite_schema");
+        return still;
+    };
+    Header header{};
+    if (readHeader(path, header) == HeaderRead::Done && isPublishedForm(header, path)) {
+        return openStill();
+    }
     try {
         auto plain = std::make_unique<SQLite::Database>(path, SQLite::OPEN_READONLY, kBusyMs);
         plain->execAndGet("SELECT count(*) FROM sqlite_schema");
@@ -183,11 +242,7 @@ std::unique_ptr<SQLite::Database> openForReading(const std::string& path) {
             throw;
         }
     }
-    const std::string uri = "file:" + percentEncoded(path) + "?immutable=1";
-    auto still =
-        std::make_unique<SQLite::Database>(uri, SQLite::OPEN_READONLY | SQLite::OPEN_URI, kBusyMs);
-    still->execAndGet("SELECT count(*) FROM sqlite_schema");
-    return still;
+    return openStill();
 }
 
 void teachChain(SQLite::Database& database) {

@@ -20,15 +20,21 @@ namespace seamclock {
 
 /// How to reach a log file, as far as its first bytes tell.
 struct LogFile {
-    std::string path;  // absolute
-    std::string world; // "production" or "practice", by the application id
+    std::string path;       // absolute
+    std::string world;      // "production" or "practice", by the application id
+    bool published = false; // a finished copy that nobody writes to: it may lie anywhere
 };
 
-/// Unreadable or Foreign, as LogReader::open says; nothing is opened by SQLite yet.
+/// Unreadable or Foreign, as LogReader::open says; no connection is opened yet. A live log tells
+/// itself from a published copy by the header of its file, which says that it keeps a write-ahead
+/// log, or by such a log beside it.
 Result<LogFile> inspectLogFile(const std::string& path);
 
 /// Absolute, so that a name that means something to SQLite does not.
 std::string absolutePath(const std::string& path);
+
+/// The path as SQLite takes it with parameters: "immutable=1".
+std::string fileUri(const std::string& path, std::string_view parameters);
 
 /// Whether a file system lies on another machine: the magic number of statfs, and the type as the
 /// kernel's mount table has it ("fuse.sshfs"), which tells the user-space ones apart.
@@ -36,8 +42,8 @@ bool isNetworkFileSystem(std::uint64_t magic, std::string_view mountType);
 /// Unreadable if the file or folder lies on one.
 Result<void> refuseNetwork(const std::string& path);
 
-/// Read-only; where even that needs a file that can't be made (a read-only medium), immutable.
-/// Throws.
+/// Read-only. Immutable for a published copy, and where even reading needs a file that can't be
+/// made (a read-only medium). Throws.
 std::unique_ptr<SQLite::Database> openForReading(const std::string& path);
 
 /// Read and write, busy timeout in ms, WAL (answer checked), synchronous as given ("FULL",

@@ -37,7 +37,8 @@ struct JointLine {
         verdictNow; // by this program's rules, where it differs from the stored one; else ""
     std::int64_t findings = 0;
     std::int64_t events = 0; // the last n
-    std::string trouble;     // why its events make no weld (damage); else ""
+    std::string trouble;     // why its events make no weld (then its phase is "damaged"), or that
+                             // another log tells it differently; else ""
 
     bool operator==(const JointLine&) const = default;
 };

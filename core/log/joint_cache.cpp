@@ -11,6 +11,7 @@
 #include <SQLiteCpp/Transaction.h>
 #include <algorithm>
 #include <chrono>
+#include <iterator>
 #include <set>
 #include <variant>
 
@@ -208,23 +209,43 @@ Result<void> checkFilter(const JointFilter& filter) {
     return {};
 }
 
-std::vector<std::string> bodiesOf(SQLite::Database& events, const std::string& subject) {
+std::vector<std::string>
+bodiesOf(SQLite::Database& events, const std::string& subject, std::string* dispute) {
     // One chain at a time: for "chain IN (…)" SQLite reads whole chains instead of the index.
-    std::vector<std::pair<std::int64_t, std::string>> found;
-    const auto chains = chainsOf(events);
+    using Bodies = std::vector<std::pair<std::int64_t, std::string>>; // by n
     SQLite::Statement query(
         events, "SELECT n, body FROM event WHERE chain = ? AND subject = ? ORDER BY n");
-    for (const std::int64_t chain : chains) {
+    Bodies found;
+    std::int64_t first = 0;
+    for (const std::int64_t chain : chainsOf(events)) {
+        if (chain > 1 && !isWeld(subject)) {
+            break;
+        }
+        Bodies here;
         query.reset();
         query.bind(1, chain);
         query.bind(2, subject);
         while (query.executeStep()) {
-            found.emplace_back(query.getColumn(0).getInt64(), query.getColumn(1).getString());
+            here.emplace_back(query.getColumn(0).getInt64(), query.getColumn(1).getString());
         }
-    }
-    if (chains.size() > 1) {
-        std::sort(found.begin(), found.end());
-        found.erase(std::unique(found.begin(), found.end()), found.end());
+        if (found.empty()) {
+            first = chain;
+            found = std::move(here);
+            continue;
+        }
+        Bodies both;
+        std::set_union(
+            found.begin(), found.end(), here.begin(), here.end(), std::back_inserter(both));
+        const auto twice =
+            std::adjacent_find(both.begin(), both.end(), [](const auto& a, const auto& b) {
+                return a.first == b.first;
+            });
+        if (twice == both.end()) {
+            found = std::move(both);
+        } else if (dispute != nullptr && dispute->empty()) {
+            *dispute = "event " + std::to_string(twice->first) + " is another in chain " +
+                       std::to_string(chain) + " than in chain " + std::to_string(first);
+        }
     }
     std::vector<std::string> out;
     out.reserve(found.size());
@@ -235,13 +256,16 @@ std::vector<std::string> bodiesOf(SQLite::Database& events, const std::string& s
 }
 
 CachedJoint foldedJoint(SQLite::Database& events, const std::string& weld) {
-    const auto bodies = bodiesOf(events, weld);
+    std::string dispute;
+    const auto bodies = bodiesOf(events, weld, &dispute);
     const auto folded = foldOf(bodies);
     if (!folded) {
         return {damagedLine(weld, bodies, folded.error().detail), ""};
     }
     const WeldRecord made = record(*folded);
-    return {lineOf(made), textOf(made)};
+    CachedJoint out{lineOf(made), textOf(made)};
+    out.line.trouble = std::move(dispute);
+    return out;
 }
 
 bool hasJointCache(SQLite::Database& database) {

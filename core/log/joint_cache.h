@@ -31,11 +31,15 @@ Result<void> checkFilter(const JointFilter& filter);
 /// The numbers of the chains that the log holds: its own, 1, and those imported.
 std::vector<std::int64_t> chainsOf(SQLite::Database& database);
 
-/// The stored bodies of a subject by n, from all chains; the same body in two chains comes once.
-std::vector<std::string> bodiesOf(SQLite::Database& events, const std::string& subject);
+/// The stored bodies of a subject by n. A weld's come from all chains, and the same body in two
+/// chains comes once; where two chains hold different events of it, they are those of the first
+/// chain that has any, this log's own before others, and `dispute` says so in a sentence. Facts are
+/// numbered by each log for itself: theirs are those of the own chain.
+std::vector<std::string>
+bodiesOf(SQLite::Database& events, const std::string& subject, std::string* dispute = nullptr);
 
 /// What the events of a weld make of it. A weld whose events make none has a line too, with its
-/// trouble.
+/// trouble; so has one that is told differently in two chains.
 CachedJoint foldedJoint(SQLite::Database& events, const std::string& weld);
 
 /// Whether the cache's tables are there, and as this program makes them.

@@ -1,5 +1,6 @@
 #include "core/log/log_reader.h"
 
+#include "core/log/body_codec.h"
 #include "core/log/connection.h"
 #include "core/log/joint_cache.h"
 #include "core/log/schema.h"
@@ -249,6 +250,9 @@ Result<std::int64_t> LogReader::lastN(const std::string& subject) {
             *m_inside->database,
             "SELECT coalesce(max(n), 0) FROM event WHERE chain = ? AND subject = ?");
         for (const std::int64_t chain : chainsOf(*m_inside->database)) {
+            if (chain > 1 && !isWeld(subject)) {
+                break; // numbered by each log for itself
+            }
             query.reset();
             query.bind(1, chain);
             query.bind(2, subject);
@@ -285,12 +289,23 @@ Result<std::vector<std::string>> LogReader::openWelds() {
     return m_inside->reading<Subjects>([&]() -> Result<Subjects> {
         SQLite::Database& database = *m_inside->database;
         Ended ended(database);
+        SQLite::Statement own(
+            database, "SELECT 1 FROM event WHERE chain = 1 AND subject = ? AND n = 1");
+        const bool others = chainsOf(database).size() > 1;
+        const auto isOpenHere = [&](const std::string& subject) {
+            if (!others) {
+                return !ended(subject);
+            }
+            own.reset();
+            own.bind(1, subject);
+            return own.executeStep() && foldedJoint(database, subject).line.open;
+        };
         std::vector<std::pair<std::int64_t, std::string>> found;
         std::unordered_set<std::string> seen;
         const auto take = [&](SQLite::Statement& query) {
             while (query.executeStep()) {
                 std::string subject = query.getColumn(0).getString();
-                if (seen.insert(subject).second && !ended(subject)) {
+                if (seen.insert(subject).second && isOpenHere(subject)) {
                     found.emplace_back(query.getColumn(1).getInt64(), std::move(subject));
                 }
             }

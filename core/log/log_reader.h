@@ -38,9 +38,9 @@ struct RowSpan {
 
 class LogReader {
 public:
-    /// Unreadable: no such file, a folder, zero bytes, not a database, a log on a network file
-    /// system (read a published copy instead). Foreign: a database that is not a log of ours, or
-    /// one of a newer program. Damaged: ours, but its tables can't be read.
+    /// Unreadable: no such file, a folder, zero bytes, not a database, a live log on a network
+    /// file system (a published copy may lie there). Foreign: a database that is not a log of ours,
+    /// or one of a newer program. Damaged: ours, but its tables can't be read.
     static Result<LogReader> open(const std::string& path);
 
     LogReader(LogReader&&) noexcept;
@@ -55,7 +55,8 @@ public:
     /// The events of "weld:UUID" in the order of n; empty if there is no such weld. Damaged: a body
     /// that is no event.
     Result<std::vector<Event>> weldEvents(const std::string& subject);
-    /// The bodies of any subject in the order of n.
+    /// The bodies of any subject in the order of n; of what is no weld, those of this log's own
+    /// chain, since each log numbers its facts for itself.
     Result<std::vector<std::string>> bodies(const std::string& subject);
     /// The bodies of all subjects that begin so ("person:", "day:"), from the log's own chain, in
     /// the order of their rows.
@@ -65,6 +66,7 @@ public:
     /// The highest number of a joint; 0 if there is none. The next joint gets one more.
     Result<std::int64_t> highestNumber();
     /// "weld:UUID" of every weld that is neither closed nor aborted, in the order they were opened.
+    /// One that stands open in an imported chain only is not among them: it is made elsewhere.
     Result<std::vector<std::string>> openWelds();
     /// "weld:UUID" of the joints with this number (one, unless another log was imported).
     Result<std::vector<std::string>> weldsNumbered(std::int64_t number);

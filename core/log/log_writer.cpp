@@ -6,6 +6,7 @@
 #include "core/log/connection.h"
 #include "core/log/fact_codec.h"
 #include "core/log/joint_cache.h"
+#include "core/log/log_lock.h"
 #include "core/log/schema.h"
 #include "core/log/seal.h"
 #include "core/log/spill.h"
@@ -26,7 +27,6 @@
 #include <mutex>
 #include <set>
 #include <sqlite3.h>
-#include <sys/file.h>
 #include <sys/stat.h>
 #include <thread>
 #include <unistd.h>
@@ -43,46 +43,6 @@ struct Batch {
     bool sifted = false;
     bool endsWeld = false; // known once sifted
 };
-
-class FileHandle {
-public:
-    explicit FileHandle(int file = -1) : m_file(file) {}
-    FileHandle(FileHandle&& other) noexcept : m_file(std::exchange(other.m_file, -1)) {}
-    FileHandle& operator=(FileHandle&& other) noexcept {
-        std::swap(m_file, other.m_file);
-        return *this;
-    }
-    ~FileHandle() {
-        if (m_file >= 0) {
-            close(m_file);
-        }
-    }
-    int get() const { return m_file; }
-
-private:
-    int m_file;
-};
-
-/// Held while this program writes the log; the kernel lets go of it however the program ends.
-Result<FileHandle> lockFor(const std::string& path) {
-    const std::string name = path + ".lock";
-    FileHandle file(::open(name.c_str(), O_RDWR | O_CREAT | O_CLOEXEC, 0644));
-    if (file.get() < 0) {
-        return fail(
-            ErrorCode::NotWritten,
-            path + ": its folder can't be written to (" + std::strerror(errno) + ")");
-    }
-    if (flock(file.get(), LOCK_EX | LOCK_NB) != 0) {
-        if (errno == EWOULDBLOCK) {
-            return fail(
-                ErrorCode::Conflict,
-                path + ": another program is writing this log; close that one first");
-        }
-        return fail(
-            ErrorCode::NotWritten, name + ": can't be locked (" + std::strerror(errno) + ")");
-    }
-    return file;
-}
 
 struct Outcome {
     std::int64_t added = 0;

@@ -18,7 +18,7 @@ std::string resultOf(const JointLine& line) {
         result += "; by this program's rules: " + line.verdictNow;
     }
     if (!line.trouble.empty()) {
-        result += "; its events can't be read: " + line.trouble;
+        result += (line.phase == "damaged" ? "; its events can't be read: " : "; ") + line.trouble;
     }
     if (line.findings > 0) {
         result += fmt::format(" ({} {})", line.findings, line.findings == 1 ? "reason" : "reasons");
