@@ -54,8 +54,9 @@ void CardPanel::paintEvent(QPaintEvent*) {
     const double tall = (all.height() - low - gap - (rows - 1) * gap) / rows;
     const double wide = (all.width() - (columns - 1) * gap) / columns;
     for (int i = 0; i < static_cast<int>(m_view.columns.size()); ++i) {
-        const QRectF box(
-            (i % columns) * (wide + gap), all.top() + (i / columns) * (tall + gap), wide, tall);
+        const int row = i / columns;
+        const int column = i % columns;
+        const QRectF box(column * (wide + gap), all.top() + row * (tall + gap), wide, tall);
         panel(painter, box);
         paintColumn(painter, box, m_view.columns[static_cast<std::size_t>(i)]);
     }
