@@ -41,8 +41,17 @@ enum class HeaderRead { Done, Short, NotReadable };
 /// connection of this process has locks (https://www.sqlite.org/howtocorrupt.html, 2.2).
 HeaderRead readHeader(const std::string& path, Header& header) {
     sqlite3_vfs* layer = sqlite3_vfs_find(nullptr);
-    const auto name = sqlite3_create_filename(path.c_str(), "", "", 0, nullptr);
-    if (layer == nullptr || name == nullptr) {
+    if (layer == nullptr) {
+        return HeaderRead::NotReadable;
+    }
+    std::string real(static_cast<std::size_t>(layer->mxPathname) + 1, '\0'); // behind all links
+    const int named =
+        layer->xFullPathname(layer, path.c_str(), static_cast<int>(real.size()), real.data());
+    if (named != SQLITE_OK && named != SQLITE_OK_SYMLINK) {
+        return HeaderRead::NotReadable;
+    }
+    const auto name = sqlite3_create_filename(real.c_str(), "", "", 0, nullptr);
+    if (name == nullptr) {
         return HeaderRead::NotReadable;
     }
     std::vector<std::max_align_t> memory(
@@ -280,7 +289,7 @@ Error errorOf(const SQLite::Exception& thrown, const std::string& path, ErrorCod
     const std::string said = std::string(" (") + thrown.what() + ")";
     const auto is = [&](std::initializer_list<int> codes) {
         for (const int code : codes) {
-            if (thrown.getErrorCode() == code) {
+            if ((thrown.getErrorCode() & 0xFF) == code) { // it may be an extended code
                 return true;
             }
         }

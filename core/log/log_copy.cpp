@@ -28,7 +28,8 @@ namespace {
 namespace fs = std::filesystem;
 
 constexpr int kPagesAtOnce = 256; // between two looks at whether it shall stop
-constexpr char kCopyForm = 1;     // in the header: a rollback journal, a write-ahead log
+constexpr int kStepsAtOnce = 10'000;
+constexpr char kCopyForm = 1; // in the header: a rollback journal, a write-ahead log
 constexpr char kLogForm = 2;
 
 tl::unexpected<Error> notWritten(const std::string& path, const std::string& why) {
@@ -67,28 +68,17 @@ private:
     std::string m_path;
 };
 
-/// Tells the one who may stop the copy which connection to interrupt, and takes it back.
-class AtWork {
-public:
-    AtWork(CopyStop* stop, SQLite::Database& database) : m_stop(stop) {
-        if (m_stop != nullptr) {
-            m_stop->at(database.getHandle());
-        }
-    }
-    AtWork(const AtWork&) = delete;
-    AtWork& operator=(const AtWork&) = delete;
-    ~AtWork() {
-        if (m_stop != nullptr) {
-            m_stop->at(nullptr);
-        }
-    }
-
-private:
-    CopyStop* m_stop;
-};
-
 bool isStopped(const CopyOptions& options) {
     return options.stop != nullptr && options.stop->stopped();
+}
+
+/// What SQLite asks every now and then while it works: not 0 ends it.
+int askStop(void* stop) {
+    return static_cast<const CopyStop*>(stop)->stopped() ? 1 : 0;
+}
+
+tl::unexpected<Error> stopped(const std::string& place) {
+    return notWritten(place, "the copy was stopped before it was complete");
 }
 
 std::string inMegabytes(std::uint64_t bytes) {
@@ -239,7 +229,12 @@ Result<void> fill(
             return room;
         }
         at = place;
-        const AtWork working(options.stop, *database);
+        if (isStopped(options)) {
+            return stopped(place);
+        }
+        if (options.stop != nullptr) {
+            sqlite3_progress_handler(database->getHandle(), kStepsAtOnce, askStop, options.stop);
+        }
         switch (options.way) {
         case CopyWay::Vacuumed:
             vacuumInto(*database, part);
@@ -251,7 +246,7 @@ Result<void> fill(
         return {};
     } catch (const SQLite::Exception& thrown) {
         if (isStopped(options)) {
-            return notWritten(place, "the copy was stopped before it was complete");
+            return stopped(place);
         }
         // Damage is the log's; what can't be written is the copy.
         Error error = errorOf(thrown, at, ErrorCode::NotWritten);
@@ -309,22 +304,6 @@ Result<void> move(const std::string& part, const std::string& place, bool replac
 }
 
 } // namespace
-
-void CopyStop::stop() {
-    m_stopped = true;
-    const std::lock_guard<std::mutex> lock(m_mutex);
-    if (m_connection != nullptr) {
-        sqlite3_interrupt(m_connection);
-    }
-}
-
-void CopyStop::at(sqlite3* connection) {
-    const std::lock_guard<std::mutex> lock(m_mutex);
-    m_connection = connection;
-    if (m_connection != nullptr && m_stopped) {
-        sqlite3_interrupt(m_connection);
-    }
-}
 
 Result<std::string> logIdOf(const std::string& path) {
     const auto reader = LogReader::open(path);

@@ -12,26 +12,18 @@
 
 #include <atomic>
 #include <cstdint>
-#include <mutex>
 #include <string>
-
-struct sqlite3;
 
 namespace seamclock {
 
 /// Lets another thread end a copy that is being made.
 class CopyStop {
 public:
-    void stop();
+    void stop() { m_stopped = true; }
     bool stopped() const { return m_stopped.load(); }
-
-    /// The copy's own: which connection is at work; null: none.
-    void at(sqlite3* connection);
 
 private:
     std::atomic<bool> m_stopped{false};
-    std::mutex m_mutex;
-    sqlite3* m_connection = nullptr;
 };
 
 enum class CopyWay {

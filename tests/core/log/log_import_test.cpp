@@ -64,7 +64,8 @@ protected:
         std::vector<std::int64_t> out;
         auto reader = LogReader::open(path);
         EXPECT_TRUE(reader.has_value());
-        for (const JointLine& line : reader->joints({}).value()) {
+        const auto lines = reader->joints({}).value();
+        for (const JointLine& line : lines) {
             EXPECT_EQ(line.trouble, "") << line.weld;
             out.push_back(line.number);
         }
@@ -73,7 +74,8 @@ protected:
     }
     static std::vector<LogImported> told(const std::string& path) {
         std::vector<LogImported> out;
-        for (const std::string& body : LogReader::open(path)->bodies("station").value()) {
+        const auto station = LogReader::open(path)->bodies("station").value();
+        for (const std::string& body : station) {
             const auto fact = factFromBody(body);
             if (const auto* one = std::get_if<LogImported>(&fact->d)) {
                 out.push_back(*one);
@@ -254,10 +256,10 @@ TEST_F(LogImport, TakesNothingFromADamagedLog) {
     const std::string west = tablet("west", {11, 12});
     const auto before = contentRows(east);
     for (const char* sql :
-         {"UPDATE event SET body = replace(body, '\"n\":4', '\"n\":5') WHERE seq = 9",
+         {"UPDATE event SET body = replace(body, '\"v\":1', '\"v\":2') WHERE seq = 9",
           "DELETE FROM event WHERE seq = 7",
           "DELETE FROM event WHERE seq = (SELECT max(seq) FROM event)",
-          "UPDATE document SET body = body || x'20'", "UPDATE chain SET seq = seq - 1",
+          "UPDATE document SET body = CAST(body || ' ' AS BLOB)", "UPDATE chain SET seq = seq - 1",
           "UPDATE event SET hash = (SELECT hash FROM event WHERE seq = 3) WHERE seq = 12"}) {
         const std::string damaged = folder.file("damaged");
         fs::remove(damaged);

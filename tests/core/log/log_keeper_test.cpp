@@ -188,7 +188,7 @@ TEST_F(Keeper, OfALogThatIsGoneTellsAndEnds) {
 
 // Whenever it ends, what stands is whole and nothing half-made is taken for a copy.
 TEST_F(Keeper, EndsAtAnyMoment) {
-    for (int i = 0; i < 20; ++i) {
+    for (int i = 0; i < 8; ++i) {
         {
             LogKeeper keeper(log, clock, options(share));
             auto writer = opened(keeper);

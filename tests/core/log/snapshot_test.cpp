@@ -112,6 +112,8 @@ TEST_F(Snapshot, IsToldFromALiveLogByItsHeaderAndWhatIsBesideIt) {
     }
     ASSERT_TRUE(publishSnapshot(log, share).has_value());
     EXPECT_TRUE(inspectLogFile(place)->published);
+    fs::create_symlink(place, folder.file("link"));
+    EXPECT_TRUE(inspectLogFile(folder.file("link"))->published);
     const std::string bytes = test::textOf(place);
     // The form is SQLite's (https://www.sqlite.org/fileformat2.html): bytes 18 and 19, 1 or 2.
     EXPECT_EQ(bytes.substr(18, 2), std::string("\1\1"));
