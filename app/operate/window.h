@@ -38,6 +38,7 @@ struct WindowParts {
     Preferences preferences;
     QString preferencesFile;    // empty: the user's own
     SoundLink* sound = nullptr; // null: no horn was asked for
+    QString notice{};           // stands from the start until it was seen; empty: none
 };
 
 enum class PageKind { Seams, Entry, Card, Weld, Pad, Reasons, Menu, Day, Procedures, Pedal };

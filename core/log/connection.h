@@ -46,6 +46,10 @@ std::unique_ptr<SQLite::Database> openForReading(const std::string& path);
 Result<std::unique_ptr<SQLite::Database>>
 openForWriting(const std::string& path, int busyMs, std::string_view synchronous);
 
+/// Whether the write-ahead log stays as it is when the connection is closed, instead of being
+/// brought into the file.
+void keepWalAtClose(SQLite::Database& database, bool keep);
+
 /// The function seamclock_chain(prev, body), which the guarding triggers call. Throws.
 void teachChain(SQLite::Database& database);
 

@@ -6,8 +6,10 @@
 #include "core/log/connection.h"
 #include "core/log/fact_codec.h"
 #include "core/log/joint_cache.h"
+#include "core/log/log_lock.h"
 #include "core/log/schema.h"
 #include "core/log/spill.h"
+#include "core/log/start_check.h"
 
 #include <SQLiteCpp/Database.h>
 #include <SQLiteCpp/Exception.h>
@@ -24,7 +26,6 @@
 #include <mutex>
 #include <set>
 #include <sqlite3.h>
-#include <sys/file.h>
 #include <sys/stat.h>
 #include <thread>
 #include <unistd.h>
@@ -40,46 +41,6 @@ struct Batch {
     std::vector<LogDocument> documents;
     bool sifted = false;
 };
-
-class FileHandle {
-public:
-    explicit FileHandle(int file = -1) : m_file(file) {}
-    FileHandle(FileHandle&& other) noexcept : m_file(std::exchange(other.m_file, -1)) {}
-    FileHandle& operator=(FileHandle&& other) noexcept {
-        std::swap(m_file, other.m_file);
-        return *this;
-    }
-    ~FileHandle() {
-        if (m_file >= 0) {
-            close(m_file);
-        }
-    }
-    int get() const { return m_file; }
-
-private:
-    int m_file;
-};
-
-/// Held while this program writes the log; the kernel lets go of it however the program ends.
-Result<FileHandle> lockFor(const std::string& path) {
-    const std::string name = path + ".lock";
-    FileHandle file(::open(name.c_str(), O_RDWR | O_CREAT | O_CLOEXEC, 0644));
-    if (file.get() < 0) {
-        return fail(
-            ErrorCode::NotWritten,
-            path + ": its folder can't be written to (" + std::strerror(errno) + ")");
-    }
-    if (flock(file.get(), LOCK_EX | LOCK_NB) != 0) {
-        if (errno == EWOULDBLOCK) {
-            return fail(
-                ErrorCode::Conflict,
-                path + ": another program is writing this log; close that one first");
-        }
-        return fail(
-            ErrorCode::NotWritten, name + ": can't be locked (" + std::strerror(errno) + ")");
-    }
-    return file;
-}
 
 struct Outcome {
     std::int64_t added = 0;
@@ -285,6 +246,7 @@ struct LogWriterBase::Inside {
     Result<void> keepAside();
     void tellChanged(std::unique_lock<std::mutex>& lock);
     Result<void> takeLeftover();
+    void takeTorn(TornRows torn);
 };
 
 LogWriterBase::Inside::~Inside() {
@@ -681,6 +643,31 @@ Result<void> LogWriterBase::Inside::takeLeftover() {
     return {};
 }
 
+/// What a power cut tore from the write-ahead log joins as what was spilled does.
+void LogWriterBase::Inside::takeTorn(TornRows torn) {
+    for (LogRow& row : torn.doubtful) {
+        aside.push_back(
+            {std::move(row), "from the torn end of the write-ahead log; its hash is "
+                             "not that of its body"});
+        refused.push_back(aside.back());
+    }
+    if (torn.rows.empty()) {
+        return;
+    }
+    Batch batch;
+    batch.rows = std::move(torn.rows);
+    batch.documents = std::move(torn.documents);
+    batch.sifted = true;
+    for (const LogRow& row : batch.rows) {
+        unsaved[{row.subject, row.n}] = RowStatus::Pending;
+        if (!isWeld(row.subject)) {
+            auto& last = factN[row.subject];
+            last = std::max(last, row.n);
+        }
+    }
+    spilled.push_back(std::move(batch));
+}
+
 // ---- The outside
 
 Result<LogWriterBase> LogWriterBase::openBase(
@@ -721,7 +708,7 @@ Result<LogWriterBase> LogWriterBase::openBase(
     if (auto local = refuseNetwork(folder.string()); !local) {
         return refuse(std::move(local.error()));
     }
-    auto locked = lockFor(place);
+    auto locked = lockLog(place);
     if (!locked) {
         return refuse(std::move(locked.error()));
     }
@@ -731,6 +718,14 @@ Result<LogWriterBase> LogWriterBase::openBase(
         return refuse(known.error());
     }
     inside->origin = *known ? LogOrigin::Known : LogOrigin::New;
+    std::error_code noWal;
+    if (!*known && std::filesystem::file_size(place + "-wal", noWal) > 0 && !noWal) {
+        return fail(
+            ErrorCode::Damaged,
+            path + ": is gone, and its write-ahead log stands there without it");
+    }
+    const auto tail = readWalTail(place); // before SQLite reads it and passes over its end
+    TornRows torn;
     if (!*known) {
         if (auto made = makeLog(place, world, applicationId); !made) {
             return refuse(std::move(made.error()));
@@ -743,6 +738,7 @@ Result<LogWriterBase> LogWriterBase::openBase(
             return refuse(std::move(opened.error()));
         }
         SQLite::Database& database = **opened;
+        keepWalAtClose(database, true); // a damaged log is left as it is
         if (inside->options.quickCheck && textOf(database, "PRAGMA quick_check(1)") != "ok") {
             return fail(
                 ErrorCode::Damaged, path + ": its structure is damaged (" +
@@ -754,8 +750,19 @@ Result<LogWriterBase> LogWriterBase::openBase(
         if (auto sound = checkHead(database, path, world); !sound) {
             return refuse(std::move(sound.error()));
         }
+        if (tail) {
+            auto found = tornRowsOf(database, path, *tail);
+            if (!found) {
+                return refuse(std::move(found.error()));
+            }
+            torn = std::move(*found);
+        }
+        if (auto sound = checkOpenWelds(database, path); !sound) {
+            return refuse(std::move(sound.error()));
+        }
         inside->logId = textOf(database, "SELECT log_id FROM chain WHERE no = 1");
         inside->factN = factNumbers(database);
+        keepWalAtClose(database, false);
     } catch (const SQLite::Exception& thrown) {
         return refuse(errorOf(thrown, path, ErrorCode::NotWritten));
     }
@@ -767,6 +774,7 @@ Result<LogWriterBase> LogWriterBase::openBase(
     if (auto taken = inside->takeLeftover(); !taken) {
         return refuse(std::move(taken.error()));
     }
+    inside->takeTorn(std::move(torn));
     {
         std::unique_lock<std::mutex> lock(inside->mutex);
         auto quiet = std::exchange(inside->options.changed, nullptr);
