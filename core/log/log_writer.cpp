@@ -764,7 +764,9 @@ Result<LogWriterBase> LogWriterBase::openBase(
         inside->factN = factNumbers(database);
         keepWalAtClose(database, false);
     } catch (const SQLite::Exception& thrown) {
-        return refuse(errorOf(thrown, path, ErrorCode::NotWritten));
+        // Our own words are right SQL; what they meet in the file is not what was written.
+        const bool damaged = thrown.getErrorCode() == SQLITE_ERROR;
+        return refuse(errorOf(thrown, path, damaged ? ErrorCode::Damaged : ErrorCode::NotWritten));
     }
     auto spill = SpillFile::open(place + ".spill", inside->logId, inside->options.spillBytes);
     if (!spill) {

@@ -211,6 +211,17 @@ private:
     std::string newName() const { return m_name + ".new"; }
 
     Result<void> sameChain() {
+        std::vector<LogDocument> found; // that the log lost
+        auto told = m_salvage.eachSubject([&](const SalvagedSubject& subject) {
+            for (const LogDocument* document : knownOf(subject)) {
+                found.push_back(*document);
+            }
+            tell(subject, true);
+            return Result<void>();
+        });
+        if (!told) {
+            return told;
+        }
         try {
             copyChain();
         } catch (const SQLite::Exception& thrown) {
@@ -220,14 +231,9 @@ private:
         if (!writer) {
             return tl::unexpected<Error>(std::move(writer.error()));
         }
-        writer->submit(m_salvage.spilledRows(), m_salvage.spilledDocuments());
-        if (auto told = m_salvage.eachSubject([this](const SalvagedSubject& subject) {
-                tell(subject, true);
-                return Result<void>();
-            });
-            !told) {
-            return told;
-        }
+        found.insert(
+            found.end(), m_salvage.spilledDocuments().begin(), m_salvage.spilledDocuments().end());
+        writer->submit(m_salvage.spilledRows(), std::move(found));
         return writer->flush();
     }
 
@@ -281,15 +287,16 @@ private:
         }
         std::size_t since = 0;
         auto read = m_salvage.eachSubject([&](SalvagedSubject subject) -> Result<void> {
-            auto documents = documentsOf(subject);
-            const bool wanted = !subject.rows.empty() && (!subject.ended || subject.whole());
-            const bool taken = wanted && documents.has_value();
+            std::vector<LogDocument> documents = subject.documents;
+            for (const LogDocument* document : knownOf(subject)) {
+                documents.push_back(*document);
+            }
+            const bool taken = !subject.rows.empty() && (!subject.ended || subject.whole());
             tell(subject, taken);
             if (!taken) {
-                m_out.welds.back().documentsLost = wanted;
                 return {};
             }
-            writer->submit(std::move(subject.rows), std::move(*documents));
+            writer->submit(std::move(subject.rows), std::move(documents));
             if (++since < kFlushEach) {
                 return {};
             }
@@ -302,17 +309,14 @@ private:
         return writer->flush();
     }
 
-    /// Those that the log still has, and for the others the program's own; empty: one is lost.
-    std::optional<std::vector<LogDocument>> documentsOf(const SalvagedSubject& subject) const {
-        std::vector<LogDocument> out = subject.documents;
-        for (const std::string& sha256 : subject.lostDocuments) {
-            const auto found = std::find_if(
-                m_order.known.begin(), m_order.known.end(),
-                [&](const LogDocument& document) { return document.sha256 == sha256; });
-            if (found == m_order.known.end()) {
-                return std::nullopt;
+    /// Of its lost documents those that the program has.
+    std::vector<const LogDocument*> knownOf(const SalvagedSubject& subject) const {
+        std::vector<const LogDocument*> out;
+        for (const LogDocument& document : m_order.known) {
+            const auto& lost = subject.lostDocuments;
+            if (std::find(lost.begin(), lost.end(), document.sha256) != lost.end()) {
+                out.push_back(&document);
             }
-            out.push_back(*found);
         }
         return out;
     }
@@ -329,7 +333,8 @@ private:
             out.apart = subject.apart;
             out.unproven = subject.unproven;
         }
-        if (out.open || !out.whole()) {
+        out.documentsLost = knownOf(subject).size() < subject.lostDocuments.size();
+        if (out.open || !out.whole() || out.documentsLost) {
             m_out.welds.push_back(std::move(out));
         }
     }
@@ -359,8 +364,10 @@ std::string lineOf(const SetAsideWeld& weld) {
         out += std::string(weld.open ? ": goes on" : ": taken") + " with " +
                std::to_string(weld.events) + " events";
     } else {
-        out += weld.documentsLost ? ": not taken, since a document that it names is lost"
-                                  : ": not taken";
+        out += ": not taken";
+    }
+    if (weld.documentsLost) {
+        out += "; a document that it names is lost";
     }
     if (!weld.lost.empty()) {
         out += "; lost: event " + listOf(weld.lost);
@@ -526,10 +533,14 @@ Result<SetAside> setAside(const SetAsideOrder& asked, const Error& why) {
         return tl::unexpected<Error>(lock.error());
     }
     const std::string name = freeName(order.path, order.clock);
+    const auto stays = [&](const Error& failed) {
+        return fail(
+            ErrorCode::NotWritten, why.detail + "; it can't be set aside: " + failed.detail);
+    };
     auto salvage = Salvage::read(order.path, name + ".work");
     if (!salvage) {
-        return tl::unexpected<Error>(
-            salvage.error().code == ErrorCode::Unreadable ? why : salvage.error());
+        return salvage.error().code == ErrorCode::Unreadable ? tl::unexpected<Error>(why)
+                                                             : stays(salvage.error());
     }
     if (auto ours = checkOurs(order, salvage->count(), why); !ours) {
         return tl::unexpected<Error>(std::move(ours.error()));
@@ -538,9 +549,7 @@ Result<SetAside> setAside(const SetAsideOrder& asked, const Error& why) {
     auto done = made ? writeNote(name, noteOf(*made)) : Result<void>();
     if (!made || !done) {
         removeNew(name);
-        const Error& failed = made ? done.error() : made.error();
-        return fail(
-            ErrorCode::NotWritten, why.detail + "; it can't be set aside: " + failed.detail);
+        return stays(made ? done.error() : made.error());
     }
     if (auto moved = moveAll(order.path, name); !moved) {
         return tl::unexpected<Error>(std::move(moved.error())); // the next start ends it

@@ -33,7 +33,7 @@ struct SetAsideWeld {
     std::vector<std::int64_t> lost;  // n of events that there were
     std::vector<std::int64_t> apart; // n of events behind a lost one: only in the damaged log
     std::int64_t unproven = 0;
-    bool documentsLost = false; // why it was not taken
+    bool documentsLost = false; // one that it names is not in the new log
 
     bool whole() const { return taken && lost.empty() && apart.empty() && unproven == 0; }
 };

@@ -10,7 +10,6 @@
 #include <SQLiteCpp/Statement.h>
 #include <algorithm>
 #include <set>
-#include <sqlite3.h>
 
 namespace seamclock {
 
@@ -41,36 +40,15 @@ std::set<std::string> maybeOpen(SQLite::Database& database) {
     return out;
 }
 
-Result<void> check(SQLite::Database& database, const std::string& path) {
-    SQLite::Statement rows(
-        database, "SELECT seq, hash, body FROM event WHERE chain = 1 AND subject = ? ORDER BY n");
-    SQLite::Statement before(database, "SELECT hash FROM event WHERE chain = 1 AND seq = ?");
-    const std::string genesis = textOf(database, "SELECT genesis FROM chain WHERE no = 1");
-    for (const std::string& weld : maybeOpen(database)) {
-        rows.reset();
-        rows.bind(1, weld);
-        while (rows.executeStep()) {
-            const std::int64_t seq = rows.getColumn(0).getInt64();
-            before.reset();
-            before.bind(1, seq - 1);
-            const bool found = before.executeStep();
-            const std::string hash = found      ? before.getColumn(0).getString()
-                                     : seq == 1 ? genesis
-                                                : std::string();
-            if (chainHash(hash, rows.getColumn(2).getString()) != rows.getColumn(1).getString()) {
-                return fail(
-                    ErrorCode::Damaged, path + ": row " + std::to_string(seq) + ", an event of " +
-                                            weld + ", is not what was written");
-            }
-        }
-    }
-    return {};
-}
-
 } // namespace
 
 Result<TornRows>
 tornRowsOf(SQLite::Database& database, const std::string& path, const WalTail& tail) {
+    if (tail.commits > 1) {
+        return fail(
+            ErrorCode::Damaged,
+            path + "-wal: is damaged, and whole transactions stand behind that");
+    }
     TornRows out;
     SQLite::Statement held(
         database, "SELECT 1 FROM event WHERE chain = 1 AND subject = ? AND n = ?");
@@ -101,27 +79,35 @@ tornRowsOf(SQLite::Database& database, const std::string& path, const WalTail& t
         }
     }
     if (!out.rows.empty()) {
-        if (tail.commits > 1) {
-            return fail(
-                ErrorCode::Damaged, path + "-wal: is damaged, and rows stand behind the damage");
-        }
         out.documents = tail.documents;
     }
     return out;
 }
 
 Result<void> checkOpenWelds(SQLite::Database& database, const std::string& path) {
-    try {
-        return check(database, path);
-    } catch (const SQLite::Exception& thrown) {
-        // A body that is no JSON any more is an error in an SQL expression.
-        if (thrown.getErrorCode() == SQLITE_ERROR) {
-            return fail(
-                ErrorCode::Damaged,
-                path + ": its rows can't be read any more (" + thrown.what() + ")");
+    SQLite::Statement rows(
+        database, "SELECT seq, hash, body FROM event WHERE chain = 1 AND subject = ? ORDER BY n");
+    SQLite::Statement before(database, "SELECT hash FROM event WHERE chain = 1 AND seq = ?");
+    const std::string genesis = textOf(database, "SELECT genesis FROM chain WHERE no = 1");
+    for (const std::string& weld : maybeOpen(database)) {
+        rows.reset();
+        rows.bind(1, weld);
+        while (rows.executeStep()) {
+            const std::int64_t seq = rows.getColumn(0).getInt64();
+            before.reset();
+            before.bind(1, seq - 1);
+            const bool found = before.executeStep();
+            const std::string hash = found      ? before.getColumn(0).getString()
+                                     : seq == 1 ? genesis
+                                                : std::string();
+            if (chainHash(hash, rows.getColumn(2).getString()) != rows.getColumn(1).getString()) {
+                return fail(
+                    ErrorCode::Damaged, path + ": row " + std::to_string(seq) + ", an event of " +
+                                            weld + ", is not what was written");
+            }
         }
-        return tl::unexpected<Error>(errorOf(thrown, path, ErrorCode::NotWritten));
     }
+    return {};
 }
 
 } // namespace seamclock

@@ -25,11 +25,13 @@ struct TornRows {
 };
 
 /// `tail` was read before SQLite opened the log. Damaged: a write-ahead log that was damaged in
-/// the midst, with rows behind that the log does not hold. Throws SQLite::Exception.
+/// the midst; what stands behind had been reported as saved. (One that was cut off between two
+/// transactions can't be told from one that ends there.) Throws SQLite::Exception.
 Result<TornRows>
 tornRowsOf(SQLite::Database& database, const std::string& path, const WalTail& tail);
 
 /// Damaged: a row of an open weld whose hash does not follow from its own body and the row before.
+/// Throws SQLite::Exception.
 Result<void> checkOpenWelds(SQLite::Database& database, const std::string& path);
 
 } // namespace seamclock
