@@ -1,4 +1,5 @@
 // The window program: builds the parts and joins them, nothing else.
+#include "app/operate/log_notice.h"
 #include "app/operate/pictures.h"
 #include "app/operate/window.h"
 #include "app/platform/boot_clock.h"
@@ -92,6 +93,20 @@ Result<Shop> readShop(const QString& jobFolder) {
     return shop;
 }
 
+/// The program's own copies, should a damaged log have lost its.
+std::vector<LogDocument> documentsOf(const Shop& shop) {
+    std::vector<LogDocument> out;
+    for (const ProcedureDocument& one : shop.procedures) {
+        out.push_back({one.sha256, "procedure", one.bytes});
+    }
+    for (const JobSeam& seam : shop.job.seams) {
+        if (const auto bench = readBenchFile(seam.benchFile)) {
+            out.push_back({bench->sha256, "bench", bench->bytes});
+        }
+    }
+    return out;
+}
+
 Result<void> addBenches(Floor& floor, const Job& job) {
     for (const JobSeam& seam : job.seams) {
         const auto bench = readBenchFile(seam.benchFile);
@@ -179,16 +194,20 @@ int weld(QApplication& application, const Arguments& arguments) {
     LogKeeper keeper(*path, *clock, std::move(copies));
     LogWriterOptions options;
     options.changed = [&keeper] { keeper.look(); };
-    auto writer = LogWriter<Production>::open(*path, *clock, std::move(options));
-    if (!writer) {
-        return failed(writer.error());
+    auto opened = openLog<Production>(*path, *clock, documentsOf(*shop), options);
+    if (!opened) {
+        return failed(opened.error());
     }
-    auto session = Session<Production>::start(*writer, *clock);
+    LogWriter<Production>& writer = opened->writer;
+    auto session = Session<Production>::start(writer, *clock);
     if (!session) {
         return failed(session.error());
     }
+    if (opened->aside) {
+        session->takeUp(*opened->aside);
+    }
     const std::string by = shop->job.operatorId.empty() ? "station" : shop->job.operatorId;
-    Floor floor(*session, *writer, *clock, shop->procedures, by);
+    Floor floor(*session, writer, *clock, shop->procedures, by);
     if (const auto added = addBenches(floor, shop->job); !added) {
         return failed(added.error());
     }
@@ -200,8 +219,14 @@ int weld(QApplication& application, const Arguments& arguments) {
         sound = std::make_unique<HornSound>(
             *clock, QCoreApplication::applicationDirPath() + "/seamclock-horn");
     }
-    WindowParts parts{floor,       *writer, shop->job.seams, preferences, arguments.settings,
-                      sound.get(), &keeper};
+    WindowParts parts{floor,
+                      writer,
+                      shop->job.seams,
+                      preferences,
+                      arguments.settings,
+                      sound.get(),
+                      &keeper,
+                      opened->aside ? logNotice(*opened->aside) : QString()};
     keeper.begin();
     int status = 0;
     {

@@ -81,6 +81,20 @@ public:
             m_terminal.writeNow(fmt::format("       saved {}\n", n));
         }
     }
+    void setAside(const SetAside& aside) override {
+        for (const std::string& sentence : sentencesOf(aside)) {
+            m_terminal.writeNow(onOneLine(sentence) + "\n");
+        }
+        m_terminal.writeNow("\n");
+    }
+    void trouble(const std::string& detail) override {
+        m_terminal.writeNow(
+            detail.empty()
+                ? "       the log can be written again\n"
+                : wrapped(
+                      "The log can't be written, and the weld goes on: " + onOneLine(detail), 7) +
+                      "\n");
+    }
 
 private:
     Terminal& m_terminal;
@@ -245,6 +259,27 @@ Result<void> readOrder(const RehearseCall& call, RehearseOptions& options) {
     return {};
 }
 
+/// Should a log to be resumed be damaged, and have lost its own copies.
+std::vector<LogDocument> shippedDocuments() {
+    std::vector<LogDocument> out;
+    const auto folder = resourceFolder();
+    if (!folder) {
+        return out;
+    }
+    if (const auto procedures = readProcedureFolder(*folder + "/procedures")) {
+        for (const ProcedureDocument& one : *procedures) {
+            out.push_back({one.sha256, "procedure", one.bytes});
+        }
+    }
+    const auto job = readFirstJob(*folder + "/demo");
+    for (const JobSeam& seam : job ? job->seams : std::vector<JobSeam>()) {
+        if (const auto bench = readBenchFile(seam.benchFile)) {
+            out.push_back({bench->sha256, "bench", bench->bytes});
+        }
+    }
+    return out;
+}
+
 Result<RehearseOptions> readOptions(const RehearseCall& call) {
     RehearseOptions options;
     if (!call.resume) {
@@ -265,6 +300,9 @@ Result<RehearseOptions> readOptions(const RehearseCall& call) {
     options.word = *word;
     options.trueTime = call.trueTime;
     options.resume = call.resume;
+    if (call.resume) {
+        options.known = shippedDocuments();
+    }
     if (call.seed) {
         const auto seed = parseSeed("--seed", *call.seed);
         if (!seed) {
@@ -374,7 +412,11 @@ Result<int> runRehearse(const RehearseCall& call, Terminal& terminal) {
         RecordExtras extras;
         extras.bench = bench ? &*bench : nullptr;
         extras.cues = true;
-        terminal.write(withText(recordJson(result->record, extras), "log", result->logPath));
+        std::string json = withText(recordJson(result->record, extras), "log", result->logPath);
+        if (result->aside) {
+            json = withText(json, "set_aside", result->aside->note);
+        }
+        terminal.write(json);
     } else {
         showResult(*result, bench, terminal);
     }

@@ -95,10 +95,15 @@ Window::Window(WindowParts parts, QWidget* parent)
         askNumber(entryTask(what, low, high));
     });
     connect(m_banner, &AlarmBanner::pressed, this, [this] {
-        m_said.clear();
-        m_soundSeen = true;
-        m_savedSeen = true;
-        m_copySeen = copyTrouble();
+        // What stands there was seen, and nothing behind it.
+        if (!m_parts.notice.isEmpty()) {
+            m_parts.notice.clear();
+        } else {
+            m_said.clear();
+            m_soundSeen = true;
+            m_savedSeen = true;
+            m_copySeen = copyTrouble();
+        }
         refresh();
     });
     connect(&m_hands, &Hands::step, this, &Window::stepPressed);
@@ -352,8 +357,13 @@ void Window::alarms(const Instant& now) {
         m_soundSeen = false;
     }
     QString text;
-    if (m_unsavedSince && now.boot - *m_unsavedSince >= kUnsaved && !m_savedSeen) {
-        text = tr("Last step is not on disk yet. Trying again. %1")
+    if (!m_parts.notice.isEmpty()) {
+        text = m_parts.notice; // to be known before anything is done
+    } else if (m_unsavedSince && now.boot - *m_unsavedSince >= kUnsaved && !m_savedSeen) {
+        const auto trouble = m_parts.writer.state().trouble;
+        const bool memoryOnly = trouble && trouble->spillFailed;
+        text = (memoryOnly ? tr("Last step is in memory only: leave the machine on. %1")
+                           : tr("Last step is not on disk yet. Trying again. %1"))
                    .arg(unsaved == 1 ? tr("1 step") : tr("%1 steps").arg(unsaved));
     } else if (!soundOk && !m_soundSeen) {
         text = tr("No sound. Watch this screen. The weld goes on.");

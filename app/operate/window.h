@@ -40,6 +40,7 @@ struct WindowParts {
     QString preferencesFile;           // empty: the user's own
     SoundLink* sound = nullptr;        // null: no horn was asked for
     const LogKeeper* keeper = nullptr; // null: nobody makes copies of the log
+    QString notice{};                  // stands from the start until it was seen; empty: none
 };
 
 enum class PageKind { Seams, Entry, Card, Weld, Pad, Reasons, Menu, Day, Procedures, Pedal };

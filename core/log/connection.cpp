@@ -254,6 +254,11 @@ std::unique_ptr<SQLite::Database> openForReading(const std::string& path) {
     return openStill();
 }
 
+void keepWalAtClose(SQLite::Database& database, bool keep) {
+    sqlite3_db_config(
+        database.getHandle(), SQLITE_DBCONFIG_NO_CKPT_ON_CLOSE, keep ? 1 : 0, nullptr);
+}
+
 void teachChain(SQLite::Database& database) {
     database.createFunction("seamclock_chain", 2, true, nullptr, chainFunction);
 }
@@ -261,6 +266,7 @@ void teachChain(SQLite::Database& database) {
 Result<std::unique_ptr<SQLite::Database>>
 openForWriting(const std::string& path, int busyMs, std::string_view synchronous) {
     auto database = std::make_unique<SQLite::Database>(path, SQLite::OPEN_READWRITE, busyMs);
+    keepWalAtClose(*database, true); // if it throws here the file may be damaged
     if (sqlite3_db_readonly(database->getHandle(), "main") != 0) {
         return fail(ErrorCode::NotWritten, path + ": can only be read, not written");
     }
@@ -282,6 +288,7 @@ openForWriting(const std::string& path, int busyMs, std::string_view synchronous
         return fail(ErrorCode::NotWritten, path + ": recursive triggers can't be turned on");
     }
     teachChain(*database);
+    keepWalAtClose(*database, false);
     return database;
 }
 

@@ -36,6 +36,9 @@ std::string absolutePath(const std::string& path);
 /// The path as SQLite takes it with parameters: "immutable=1".
 std::string fileUri(const std::string& path, std::string_view parameters);
 
+/// In the complaint about a log whose head was forged or cut off while no program ran.
+inline constexpr std::string_view kNotSigned = "is not what the station signed";
+
 /// Whether a file system lies on another machine: the magic number of statfs, and the type as the
 /// kernel's mount table has it ("fuse.sshfs"), which tells the user-space ones apart.
 bool isNetworkFileSystem(std::uint64_t magic, std::string_view mountType);
@@ -51,6 +54,10 @@ std::unique_ptr<SQLite::Database> openForReading(const std::string& path);
 /// NotWritten if one of them is not as it must be, or the file can only be read; otherwise throws.
 Result<std::unique_ptr<SQLite::Database>>
 openForWriting(const std::string& path, int busyMs, std::string_view synchronous);
+
+/// Whether the write-ahead log stays as it is when the connection is closed, instead of being
+/// brought into the file.
+void keepWalAtClose(SQLite::Database& database, bool keep);
 
 /// The function seamclock_chain(prev, body), which the guarding triggers call. Throws.
 void teachChain(SQLite::Database& database);

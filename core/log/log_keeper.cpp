@@ -224,7 +224,7 @@ void LogKeeper::Inside::publish() {
     }
 }
 
-LogKeeper::LogKeeper(std::string log, const Clock& clock, KeeperOptions options)
+LogKeeper::LogKeeper(const std::string& log, const Clock& clock, KeeperOptions options)
     : m_inside(std::make_shared<Inside>(absolutePath(log), clock, std::move(options))) {}
 
 LogKeeper::~LogKeeper() {

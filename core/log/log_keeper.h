@@ -40,7 +40,7 @@ class LogKeeper {
 public:
     /// `clock` gives the local day; it must outlive the keeper, and now() is called from another
     /// thread. Nothing is done before begin().
-    LogKeeper(std::string log, const Clock& clock, KeeperOptions options = {});
+    LogKeeper(const std::string& log, const Clock& clock, KeeperOptions options = {});
     LogKeeper(const LogKeeper&) = delete;
     LogKeeper& operator=(const LogKeeper&) = delete;
     /// Ends a copy that is being made. A thread that a dead network share holds is left behind.

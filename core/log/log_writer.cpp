@@ -10,6 +10,7 @@
 #include "core/log/schema.h"
 #include "core/log/seal.h"
 #include "core/log/spill.h"
+#include "core/log/start_check.h"
 #include "core/people/credentials.h"
 
 #include <SQLiteCpp/Database.h>
@@ -225,6 +226,32 @@ checkHead(SQLite::Database& database, const std::string& path, std::string_view 
     return {};
 }
 
+/// Damaged: the head is not the one that the station signed, though it signs. Without this the next
+/// row would be signed over a tail that was forged or cut off while no program ran.
+Result<void> checkSigned(
+    SQLite::Database& database, const std::string& path, const StatedKeys& keys, bool resign) {
+    if (keys.stated.empty() || (resign && !keys.signs)) {
+        return {};
+    }
+    SQLite::Statement query(
+        database, "SELECT log_id, chain.seq, head, head_signature.seq, public_key, signature "
+                  "FROM chain LEFT JOIN head_signature ON chain = no WHERE no = 1");
+    query.executeStep();
+    const LogHead head{query.getColumn(1).getInt64(), query.getColumn(2).getString()};
+    const std::string key = query.getColumn(4).getString();
+    const bool fits =
+        !query.getColumn(3).isNull() && query.getColumn(3).getInt64() == head.seq &&
+        keys.stated.count(key) > 0 &&
+        signatureFits(
+            key, headMessage(query.getColumn(0).getString(), head), query.getColumn(5).getString());
+    if (!fits) {
+        return fail(
+            ErrorCode::Damaged, path + ": its head, row " + std::to_string(head.seq) + ", " +
+                                    std::string(kNotSigned) + "; \"log verify\" tells more");
+    }
+    return {};
+}
+
 using Key = std::pair<std::string, std::int64_t>;
 
 } // namespace
@@ -292,6 +319,7 @@ struct LogWriterBase::Inside {
     Result<void> keepAside();
     void tellChanged(std::unique_lock<std::mutex>& lock);
     Result<void> takeLeftover();
+    void takeTorn(TornRows torn);
 };
 
 LogWriterBase::Inside::~Inside() {
@@ -754,6 +782,31 @@ Result<void> LogWriterBase::Inside::takeLeftover() {
     return {};
 }
 
+/// What a power cut tore from the write-ahead log joins as what was spilled does.
+void LogWriterBase::Inside::takeTorn(TornRows torn) {
+    for (LogRow& row : torn.doubtful) {
+        aside.push_back(
+            {std::move(row), "from the torn end of the write-ahead log; its hash is "
+                             "not that of its body"});
+        refused.push_back(aside.back());
+    }
+    if (torn.rows.empty()) {
+        return;
+    }
+    Batch batch;
+    batch.rows = std::move(torn.rows);
+    batch.documents = std::move(torn.documents);
+    batch.sifted = true;
+    for (const LogRow& row : batch.rows) {
+        unsaved[{row.subject, row.n}] = RowStatus::Pending;
+        if (!isWeld(row.subject)) {
+            auto& last = factN[row.subject];
+            last = std::max(last, row.n);
+        }
+    }
+    spilled.push_back(std::move(batch));
+}
+
 // ---- The outside
 
 Result<LogWriterBase> LogWriterBase::openBase(
@@ -804,6 +857,14 @@ Result<LogWriterBase> LogWriterBase::openBase(
         return refuse(known.error());
     }
     inside->origin = *known ? LogOrigin::Known : LogOrigin::New;
+    std::error_code noWal;
+    if (!*known && std::filesystem::file_size(place + "-wal", noWal) > 0 && !noWal) {
+        return fail(
+            ErrorCode::Damaged,
+            path + ": is gone, and its write-ahead log stands there without it");
+    }
+    const auto tail = readWalTail(place); // before SQLite reads it and passes over its end
+    TornRows torn;
     if (!*known) {
         if (auto made = makeLog(place, world, applicationId); !made) {
             return refuse(std::move(made.error()));
@@ -816,6 +877,7 @@ Result<LogWriterBase> LogWriterBase::openBase(
             return refuse(std::move(opened.error()));
         }
         SQLite::Database& database = **opened;
+        keepWalAtClose(database, true); // a damaged log is left as it is
         if (inside->options.quickCheck && textOf(database, "PRAGMA quick_check(1)") != "ok") {
             return fail(
                 ErrorCode::Damaged, path + ": its structure is damaged (" +
@@ -827,15 +889,33 @@ Result<LogWriterBase> LogWriterBase::openBase(
         if (auto sound = checkHead(database, path, world); !sound) {
             return refuse(std::move(sound.error()));
         }
+        if (tail) {
+            auto found = tornRowsOf(database, path, *tail);
+            if (!found) {
+                return refuse(std::move(found.error()));
+            }
+            torn = std::move(*found);
+        }
+        if (auto sound = checkOpenWelds(database, path); !sound) {
+            return refuse(std::move(sound.error()));
+        }
         inside->logId = textOf(database, "SELECT log_id FROM chain WHERE no = 1");
         inside->factN = factNumbers(database);
         inside->stated = statedKeys(database);
+        if (auto fits = checkSigned(database, path, inside->stated, inside->options.resign);
+            !fits) {
+            return refuse(std::move(fits.error()));
+        }
+        inside->stated.signs = inside->stated.signs || !inside->stated.stated.empty();
         inside->head = {
             integerOf(database, "SELECT seq FROM chain WHERE no = 1"),
             textOf(database, "SELECT head FROM chain WHERE no = 1")};
         inside->signedAt = clock.now();
+        keepWalAtClose(database, false);
     } catch (const SQLite::Exception& thrown) {
-        return refuse(errorOf(thrown, path, ErrorCode::NotWritten));
+        // Our own words are right SQL; what they meet in the file is not what was written.
+        const bool damaged = thrown.getErrorCode() == SQLITE_ERROR;
+        return refuse(errorOf(thrown, path, damaged ? ErrorCode::Damaged : ErrorCode::NotWritten));
     }
     auto spill = SpillFile::open(place + ".spill", inside->logId, inside->options.spillBytes);
     if (!spill) {
@@ -845,10 +925,14 @@ Result<LogWriterBase> LogWriterBase::openBase(
     if (auto taken = inside->takeLeftover(); !taken) {
         return refuse(std::move(taken.error()));
     }
+    inside->takeTorn(std::move(torn));
     {
         std::unique_lock<std::mutex> lock(inside->mutex);
         if (inside->stated.signs) {
             inside->takeKey(lock);
+            if (inside->options.resign) {
+                inside->signHead(lock);
+            }
         }
         auto quiet = std::exchange(inside->options.changed, nullptr);
         inside->attempt(lock);

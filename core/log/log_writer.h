@@ -34,6 +34,7 @@ struct LogWriterOptions {
     std::int64_t spillBytes = 4 * 1024 * 1024; // a weld of 30 events takes about 20 kB
     bool quickCheck = true; // look through the file's structure before anything is written
     bool sign = true;       // the head (seal.h); a log that was signed once always is
+    bool resign = false;    // the head at once: for a chain that was copied into a new file
     Milliseconds signEvery{3'600'000}; // besides after each closed or aborted weld
     std::string credentials;           // the file with the station's key; "": LOG.credentials
     /// Called from the writer's thread after any status changed or a write failed. It must be quick

@@ -24,6 +24,9 @@ constexpr std::string_view kVirtualBoot = "practice:";
 // 2030-01-07T06:00:00Z, a Monday.
 constexpr Milliseconds kVirtualStart{1'893'996'000'000};
 
+// In true time he looks up from the plate that often: to what was saved and what was not.
+constexpr Milliseconds kLookEvery{200};
+
 bool isVirtual(const std::string& bootId) {
     return bootId.rfind(kVirtualBoot, 0) == 0;
 }
@@ -72,9 +75,9 @@ WeldOrder practiceOrder(WeldOrder order) {
 class Rehearsal {
 public:
     Rehearsal(
-        Session<Practice>& session, const RehearseOptions& options, const RehearseTools& tools,
-        VirtualClock* clock)
-        : m_session(session), m_tools(tools),
+        Session<Practice>& session, const LogWriterBase& writer, const RehearseOptions& options,
+        const RehearseTools& tools, VirtualClock* clock)
+        : m_session(session), m_writer(writer), m_tools(tools),
           m_clock(clock), m_hand{options.seed, options.handPercent, options.faults},
           m_by(options.by) {}
 
@@ -140,11 +143,23 @@ public:
         if (m_tools.watcher == nullptr) {
             return;
         }
+        const auto trouble = m_writer.state().trouble;
+        std::string detail = trouble ? trouble->detail : std::string();
+        if (detail != m_trouble) {
+            m_trouble = std::move(detail);
+            m_tools.watcher->trouble(m_trouble);
+        }
         while (m_savedTold < m_weld.events.size() &&
                m_session.status(m_weld.id(), static_cast<std::int64_t>(m_savedTold) + 1) ==
                    RowStatus::Saved) {
             m_tools.watcher->saved(m_weld, static_cast<std::int64_t>(++m_savedTold));
         }
+    }
+
+    /// Takes over what the session wrote by itself.
+    void refresh() {
+        m_weld = *m_session.find(m_weld.id());
+        tell();
     }
 
     const Weld& weld() const { return m_weld; }
@@ -229,7 +244,8 @@ private:
             if (left == Milliseconds(0)) {
                 return {};
             }
-            pass(std::min(left, nextOnset.value_or(left)));
+            const Milliseconds most = m_clock == nullptr ? kLookEvery : left;
+            pass(std::min({left, nextOnset.value_or(left), most}));
         }
     }
 
@@ -254,6 +270,7 @@ private:
     }
 
     Session<Practice>& m_session;
+    const LogWriterBase& m_writer;
     const RehearseTools& m_tools;
     VirtualClock* m_clock;
     Hand m_hand;
@@ -261,6 +278,7 @@ private:
     Weld m_weld;
     std::size_t m_told = 0;
     std::size_t m_savedTold = 0;
+    std::string m_trouble; // as last told
     std::vector<CueNote> m_cues;
     std::vector<Sounding> m_heard;
     std::vector<Dropped> m_dropped;
@@ -310,20 +328,25 @@ std::vector<std::int64_t> otherOpen(const Session<Practice>& session, const std:
 
 Result<RehearseResult> rehearseIn(
     LogWriter<Practice>& writer, const RehearseOptions& options, const RehearseTools& tools,
-    const Time& time, const std::optional<Weld>& found) {
+    const Time& time, const std::optional<Weld>& found, const std::optional<SetAside>& aside) {
     const Clock& clock = time.clock ? static_cast<const Clock&>(*time.clock) : *tools.machine;
     auto session = Session<Practice>::start(writer, clock);
     if (!session) {
         return tl::unexpected<Error>(session.error());
     }
-    Rehearsal rehearsal(*session, options, tools, time.clock.get());
+    Rehearsal rehearsal(*session, writer, options, tools, time.clock.get());
     RehearseResult result;
+    result.aside = aside;
     Result<void> done;
     if (found) {
         result.resumed = ResumeNote{};
         done = rehearsal.resume(found->id(), options.word, *result.resumed);
     } else {
         done = rehearsal.open(practiceOrder(options.order));
+    }
+    if (done && aside) {
+        session->takeUp(*aside);
+        rehearsal.refresh();
     }
     if (done) {
         done = rehearsal.run();
@@ -363,31 +386,92 @@ Result<void> checkBeforeOpening(const RehearseOptions& options) {
     return plan->isReady() ? checkFaults(options.faults, *plan) : Result<void>();
 }
 
+std::vector<LogDocument> knownTo(const RehearseOptions& options) {
+    std::vector<LogDocument> known = options.known;
+    const WeldOrder& order = options.order;
+    if (!options.resume) {
+        known.push_back({order.procedure.sha256, "procedure", order.procedure.bytes});
+        known.push_back({order.bench.sha256, "bench", order.bench.bytes});
+    }
+    return known;
+}
+
+/// The open weld, also of a log that must be set aside first: by which clock it lives is not known
+/// before.
+Result<Weld> weldToResume(
+    const RehearseOptions& options, const RehearseTools& tools, std::optional<SetAside>& aside) {
+    auto finished = finishSetAside(options.logPath);
+    if (!finished) {
+        return tl::unexpected<Error>(finished.error());
+    }
+    aside = std::move(*finished);
+    auto weld = openWeldOf(options.logPath);
+    std::error_code ignored;
+    if (weld || weld.error().code == ErrorCode::Missing ||
+        !std::filesystem::exists(options.logPath, ignored)) {
+        return weld;
+    }
+    Instant start;
+    start.bootId = std::string(kVirtualBoot) + newUuid();
+    start.utc = kVirtualStart;
+    const VirtualClock standIn(start);
+    const Clock& clock = tools.machine != nullptr ? *tools.machine : standIn;
+    {
+        auto opened = openLog<Practice>(options.logPath, clock, options.known);
+        if (!opened) {
+            return tl::unexpected<Error>(opened.error());
+        }
+        if (!opened->aside) {
+            return weld;
+        }
+        aside = std::move(opened->aside);
+    }
+    return openWeldOf(options.logPath);
+}
+
 } // namespace
 
 Result<RehearseResult> rehearse(const RehearseOptions& options, const RehearseTools& tools) {
+    std::optional<SetAside> aside;
+    if (!options.resume) {
+        if (const auto fits = checkBeforeOpening(options); !fits) {
+            return tl::unexpected<Error>(fits.error());
+        }
+        if (const auto made = makeFolderOf(options.logPath); !made) {
+            return tl::unexpected<Error>(made.error());
+        }
+    }
     std::optional<Weld> found;
     if (options.resume) {
-        auto weld = openWeldOf(options.logPath);
+        auto weld = weldToResume(options, tools, aside);
         if (!weld) {
             return tl::unexpected<Error>(weld.error());
         }
         found = std::move(*weld);
-    } else if (const auto fits = checkBeforeOpening(options); !fits) {
-        return tl::unexpected<Error>(fits.error());
-    } else if (const auto made = makeFolderOf(options.logPath); !made) {
-        return tl::unexpected<Error>(made.error());
     }
     const auto time = timeFor(options, tools, found);
     if (!time) {
         return tl::unexpected<Error>(time.error());
     }
     const Clock& clock = time->clock ? static_cast<const Clock&>(*time->clock) : *tools.machine;
-    auto writer = LogWriter<Practice>::open(options.logPath, clock);
-    if (!writer) {
-        return tl::unexpected<Error>(writer.error());
+    auto opened = openLog<Practice>(options.logPath, clock, knownTo(options));
+    if (!opened) {
+        return tl::unexpected<Error>(opened.error());
     }
-    return rehearseIn(*writer, options, tools, *time, found);
+    if (opened->aside) {
+        aside = std::move(opened->aside);
+        if (options.resume) {
+            auto weld = openWeldOf(options.logPath);
+            if (!weld) {
+                return tl::unexpected<Error>(weld.error());
+            }
+            found = std::move(*weld);
+        }
+    }
+    if (aside && tools.watcher != nullptr) {
+        tools.watcher->setAside(*aside);
+    }
+    return rehearseIn(opened->writer, options, tools, *time, found, aside);
 }
 
 } // namespace seamclock

@@ -9,6 +9,7 @@
 #pragma once
 
 #include "core/base/result.h"
+#include "core/log/set_aside.h"
 #include "core/practice/pacer.h"
 #include "core/session/after_cut.h"
 #include "core/session/order.h"
@@ -62,6 +63,8 @@ struct RehearseOptions {
     std::string by = "person:practice";
     std::chrono::minutes offset{0}; // of the virtual clock's local time
     std::int64_t handPercent = 100; // of his times for checks, release and inspection
+    // What the program has at hand, should the log be damaged and its own copies lost.
+    std::vector<LogDocument> known;
 };
 
 /// One cue with the instant at which it begins.
@@ -92,6 +95,9 @@ public:
     virtual void happened(const Weld& weld, const Event& event) = 0;
     virtual void cued(const Weld& weld, const CueNote& cue) = 0;
     virtual void saved(const Weld& weld, std::int64_t n) = 0; // event n is on disk
+    virtual void setAside(const SetAside& /*aside*/) {}       // the log was damaged
+    /// Rows can't be written just now, in one sentence; empty: they can again.
+    virtual void trouble(const std::string& /*detail*/) {}
 };
 
 struct RehearseTools {
@@ -113,7 +119,8 @@ struct RehearseResult {
     WeldRecord record;               // with the verdict
     std::string logPath;
     std::optional<ResumeNote> resumed;
-    std::string notSaved; // what did not reach the log, in words; empty when all is well
+    std::optional<SetAside> aside; // the log was damaged
+    std::string notSaved;          // what did not reach the log, in words; empty when all is well
     std::vector<std::int64_t> leftOpen; // numbers of other welds that stand open in this log
 };
 

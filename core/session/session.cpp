@@ -3,6 +3,7 @@
 #include "core/base/uuid.h"
 #include "core/log/log_reader.h"
 #include "core/log/recover.h"
+#include "core/log/set_aside.h"
 #include "core/session/align_median.h"
 #include "core/weld/event_codec.h"
 
@@ -197,7 +198,34 @@ Result<Weld> SessionBase::settle(const std::string& weld, RebootWord word, const
         }
         next = std::move(*stepped);
     }
-    return keep(found->second, std::move(next));
+    auto kept = keep(found->second, std::move(next));
+    if (kept) {
+        payOwed(weld, now);
+        return found->second.weld;
+    }
+    return kept;
+}
+
+void SessionBase::takeUp(const SetAside& aside) {
+    const Instant now = look();
+    for (const SetAsideWeld& weld : aside.welds) {
+        if (weld.open && !weld.whole()) {
+            m_owed[weld.weld] = remarkOf(weld, aside);
+            payOwed(weld.weld, now);
+        }
+    }
+}
+
+void SessionBase::payOwed(const std::string& weld, const Instant& at) {
+    const auto owed = m_owed.find(weld);
+    const Weld* open = find(weld);
+    if (owed == m_owed.end() || open == nullptr || open->clock.bootId != at.bootId) {
+        return;
+    }
+    // An aborted weld takes none; its record is incomplete anyway, and the note beside the log
+    // stays.
+    static_cast<void>(actAt(weld, Intent{{}, kStation, RemarkMade{owed->second}}, at));
+    m_owed.erase(owed);
 }
 
 Result<std::int64_t> SessionBase::nextNumber() {
@@ -210,7 +238,7 @@ Result<std::int64_t> SessionBase::nextNumber() {
         if (!highest) {
             return highest;
         }
-        m_lastNumber = *highest;
+        m_lastNumber = std::max(*highest, highestNumberAside(m_writer->path()));
         for (const LogRow& row : m_writer->waiting()) {
             const auto event = eventFromBody(row.body);
             const auto* opened = event ? std::get_if<WeldOpened>(&event->d) : nullptr;

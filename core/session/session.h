@@ -6,6 +6,7 @@
 #pragma once
 
 #include "core/log/log_writer.h"
+#include "core/log/set_aside.h"
 #include "core/people/credentials.h"
 #include "core/session/after_cut.h"
 #include "core/session/clock_watch.h"
@@ -57,6 +58,10 @@ public:
     /// The person's word, or the default, on a weld that a cut interrupted.
     Result<Weld> settle(const std::string& weld, RebootWord word, const std::string& by);
 
+    /// After a damaged log was set aside: a weld that goes on without all its events says so in a
+    /// remark; one of another boot does when it was settled.
+    void takeUp(const SetAside& aside);
+
     /// Reads the clock and notes a jump of the wall clock; for timers, which may wake up to a
     /// changed time.
     Instant look();
@@ -80,6 +85,7 @@ private:
     };
 
     Result<Weld> keep(Open& open, Weld next);
+    void payOwed(const std::string& weld, const Instant& at);
     Result<Weld> actAt(const std::string& weld, const Intent& intent, const Instant& at);
     Result<std::int64_t> nextNumber();
     Result<PlanRequest> withMedian(const WeldOrder& order);
@@ -90,6 +96,7 @@ private:
     std::map<std::string, Open> m_welds;
     std::vector<FoundWeld> m_found;
     std::vector<DamagedWeld> m_damaged;
+    std::map<std::string, std::string> m_owed; // remarks of welds that wait to be settled
     std::int64_t m_lastNumber = 0;
     std::int64_t m_opened = 0;
 };

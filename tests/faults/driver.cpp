@@ -28,7 +28,9 @@ std::vector<std::string> wordsOf(const DriverCall& call) {
         std::to_string(call.speed),
         call.resume ? "resume" : "new",
         call.word,
-        std::to_string(call.dieAt)};
+        std::to_string(call.dieAt),
+        std::to_string(call.hand)};
+    words.insert(words.begin(), call.before.begin(), call.before.end());
     if (call.bootIdFile.empty()) {
         return words;
     }
@@ -147,6 +149,10 @@ void take(const std::string& line, Told& told) {
         Told::Resumed resumed;
         values >> told.weld >> resumed.phase >> resumed.loMs >> resumed.hiMs >> resumed.bootMs;
         told.resumed = resumed;
+    } else if (first == "trouble") {
+        told.troubles.push_back(rest);
+    } else if (first == "aside") {
+        told.aside = rest;
     } else if (first == "found") {
         told.found = rest;
     } else if (first == "done") {
@@ -157,6 +163,8 @@ void take(const std::string& line, Told& told) {
         ADD_FAILURE() << "the driver said: " << line;
     }
 }
+
+constexpr int kLookEveryMs = 50;
 
 /// Reads until the output ends or `kill` says when (how many milliseconds are left; negative: not
 /// yet decided).
@@ -209,6 +217,29 @@ Told runDriverTo(const DriverCall& call, const std::string& kind, Milliseconds m
         }
         return due ? leftOf(*due) : -1;
     });
+}
+
+Told runDriverWatched(const DriverCall& call, const std::function<bool(const Told&)>& look) {
+    Child child(wordsOf(call));
+    Told told;
+    bool killing = false;
+    int silent = 0; // looks without a line
+    while (!child.isOver()) {
+        if (const auto line = child.line(kLookEveryMs)) {
+            take(*line, told);
+            silent = 0;
+        } else if (!child.isOver() && ++silent > kPatienceMs / kLookEveryMs) {
+            ADD_FAILURE() << "the driver is silent";
+            child.kill();
+            killing = true;
+        }
+        if (!killing && !look(told)) {
+            child.kill();
+            killing = true;
+        }
+    }
+    told.killed = child.wait();
+    return told;
 }
 
 std::string whyNoOtherBoot(const std::string& bootIdFile) {

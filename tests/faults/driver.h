@@ -5,6 +5,7 @@
 #include "core/base/instant.h"
 
 #include <cstdint>
+#include <functional>
 #include <map>
 #include <optional>
 #include <set>
@@ -32,6 +33,8 @@ struct Told {
     std::string found; // the rest of the line: phase, events, same or rebooted, open or aborted
     std::string done;  // the verdict; "" if it was not reached
     std::string error;
+    std::vector<std::string> troubles; // each time that it changed; "" where it ended
+    std::string aside;                 // "same FILE" or "new FILE"
     bool killed = false;
 };
 
@@ -42,7 +45,9 @@ struct DriverCall {
     double speed = 1;
     bool resume = false;
     std::string word = "none";
-    std::int64_t dieAt = 0; // the event after which it kills itself; 0: none
+    std::int64_t dieAt = 0;          // the event after which it kills itself; 0: none
+    int hand = 0;                    // % of the operator's usual times, in true time
+    std::vector<std::string> before; // words before the program's own: "env", "nsenter", …
     std::string
         bootIdFile; // another boot id, mounted over the kernel's in a mount namespace of its own
 };
@@ -53,6 +58,10 @@ Told runDriver(const DriverCall& call);
 Told runDriverFor(const DriverCall& call, Milliseconds life);
 /// Kills it as soon as it has told of an event of this kind and `more` has passed.
 Told runDriverTo(const DriverCall& call, const std::string& kind, Milliseconds more);
+
+/// Runs it to its end, and calls `look` after each line and at least every 50 ms; it is killed as
+/// soon as that returns false.
+Told runDriverWatched(const DriverCall& call, const std::function<bool(const Told&)>& look);
 
 /// Empty: a mount namespace with another boot id can be made here. Else why not.
 std::string whyNoOtherBoot(const std::string& bootIdFile);

@@ -3,9 +3,10 @@
 // procedure files refuses such times, and rightly; so they are shortened here, after reading).
 //
 //   rehearse_driver LOG SEED virtual|true SPEED new|resume [none|confirmed|unconfirmed|abort] [N]
+//                   [HAND]
 //
 // With N it kills itself (SIGKILL) as soon as it has told of event N, most likely before that is on
-// disk.
+// disk; 0: it does not. HAND is the operator's pace in true time, % of his usual times.
 #include "app/platform/boot_clock.h"
 #include "app/platform/boot_pacer.h"
 #include "core/practice/virtual_operator.h"
@@ -74,6 +75,10 @@ public:
     }
     void cued(const Weld&, const CueNote&) override {}
     void saved(const Weld&, std::int64_t n) override { say("saved " + std::to_string(n)); }
+    void setAside(const SetAside& aside) override {
+        say("aside " + std::string(aside.sameChain ? "same " : "new ") + aside.damaged);
+    }
+    void trouble(const std::string& detail) override { say("trouble " + detail); }
 
 private:
     const BootClock& m_clock;
@@ -116,7 +121,7 @@ int main(int argc, char** argv) {
         options.order = test::orderOf(test::kDemoSeams[1]);
     }
     if (options.trueTime) {
-        options.handPercent = 0;
+        options.handPercent = argc > 8 ? std::strtoll(argv[8], nullptr, 10) : 0;
         shorten(options.order.procedure.procedure);
     }
     Teller teller(*clock, argc > 7 ? std::strtoll(argv[7], nullptr, 10) : 0);

@@ -10,7 +10,10 @@ namespace {
 
 std::atomic<int> theFault{SQLITE_OK};
 std::atomic<std::int64_t> theWrites{0};
-std::atomic<std::int64_t> theOne{0}; // the write that fails alone; 0: none
+std::atomic<bool> theOnlySync{false};
+std::atomic<std::int64_t> theOne{0};   // the write that fails alone; 0: none
+std::atomic<std::int64_t> theEvery{0}; // every n-th fails; 0: none
+std::atomic<void (*)()> theLook{nullptr};
 sqlite3_vfs* theReal = nullptr;
 sqlite3_vfs theVfs{};
 sqlite3_io_methods theMethods{};
@@ -26,11 +29,18 @@ File* ours(sqlite3_file* file) {
 
 /// SQLITE_OK, or how this write or sync fails.
 int refusal(int ioError) {
+    if (void (*look)() = theLook.load()) {
+        look();
+    }
     const std::int64_t now = ++theWrites;
-    if (theOne.load() == now) {
+    const std::int64_t every = theEvery.load();
+    if (theOne.load() == now || (every > 0 && now % every == 0)) {
         return ioError;
     }
     const int fault = theFault.load();
+    if (theOnlySync.load() && ioError != SQLITE_IOERR_FSYNC) {
+        return SQLITE_OK;
+    }
     return fault == SQLITE_IOERR ? ioError : fault;
 }
 
@@ -111,7 +121,10 @@ int xOpen(sqlite3_vfs*, sqlite3_filename name, sqlite3_file* file, int flags, in
 FaultyDisk::FaultyDisk() {
     theReal = sqlite3_vfs_find(nullptr);
     theFault = SQLITE_OK;
+    theOnlySync = false;
     theOne = 0;
+    theEvery = 0;
+    theLook = nullptr;
     theWrites = 0;
     theVfs = *theReal; // its other functions take no file, and only the real one's data
     theVfs.zName = "seamclock-faulty-disk";
@@ -145,6 +158,7 @@ FaultyDisk::~FaultyDisk() {
 }
 
 void FaultyDisk::set(Fault fault) {
+    theOnlySync = fault == Fault::Sync;
     switch (fault) {
     case Fault::None:
         theFault = SQLITE_OK;
@@ -153,9 +167,21 @@ void FaultyDisk::set(Fault fault) {
         theFault = SQLITE_FULL;
         break;
     case Fault::Error:
+    case Fault::Sync:
         theFault = SQLITE_IOERR;
         break;
+    case Fault::ReadOnly:
+        theFault = SQLITE_READONLY;
+        break;
     }
+}
+
+void FaultyDisk::failEvery(std::int64_t n) {
+    theEvery = n;
+}
+
+void FaultyDisk::onWrite(void (*look)()) {
+    theLook = look;
 }
 
 void FaultyDisk::failOnce(std::int64_t n) {

@@ -14,12 +14,17 @@ public:
     FaultyDisk(const FaultyDisk&) = delete;
     FaultyDisk& operator=(const FaultyDisk&) = delete;
 
-    enum class Fault { None, Full, Error };
+    /// Sync: only syncs fail. ReadOnly: as a file system that the kernel made read-only.
+    enum class Fault { None, Full, Error, Sync, ReadOnly };
     /// From the next write or sync on.
     void set(Fault fault);
     /// Only the n-th write or sync from now (1 is the next) fails, with an I/O error; those around
     /// it work.
     void failOnce(std::int64_t n);
+    /// From now on every n-th write or sync fails; 0: none.
+    void failEvery(std::int64_t n);
+    /// Called before each write or sync; it may call the functions above. Null: nothing.
+    void onWrite(void (*look)());
     /// Writes and syncs so far, failed ones included.
     std::int64_t writes() const;
 };

@@ -2,9 +2,11 @@
 
 #include "core/base/uuid.h"
 #include "core/log/chain.h"
+#include "core/log/connection.h"
 #include "core/log/fact_codec.h"
 #include "core/log/log_reader.h"
 #include "core/log/roster.h"
+#include "core/log/set_aside.h"
 #include "core/log/verify.h"
 #include "core/people/credentials.h"
 #include "tests/core/log/log_samples.h"
@@ -468,6 +470,65 @@ TEST(Forgery, OfEveryKindIsFoundInASignedLog) {
     ASSERT_TRUE(verifyLog(sound)->ok);
     const int made = test::tamper(sound, forgeries(), test::rounds(25), 20300108);
     EXPECT_GE(made, test::rounds(350));
+}
+
+// Else the next row would be signed over what a stranger did while no program ran.
+TEST(Forgery, IsNotSignedOverByTheNextStart) {
+    const test::FakeClock clock;
+    for (const bool cut : {false, true}) {
+        const test::ScratchFolder folder;
+        const std::string path = folder.file("a.log");
+        writeSealedLog(path, clock, SigningKey::make());
+        {
+            BehindTheBack s(path);
+            const std::int64_t rows = s.number("SELECT max(seq) FROM event");
+            if (cut) {
+                s.database().exec("DELETE FROM event WHERE seq = " + std::to_string(rows));
+                rechain(s, rows - 1);
+            } else {
+                const std::string body = test::stationRow(900).body;
+                test::put(s, rows + 1, {chainHash(rowAt(s, rows).hash, body), body});
+                rechain(s, rows + 1);
+            }
+        }
+        const auto writer = LogWriter<Production>::open(path, clock, signing());
+        ASSERT_FALSE(writer.has_value());
+        EXPECT_EQ(writer.error().code, ErrorCode::Damaged);
+        EXPECT_NE(writer.error().detail.find(kNotSigned), std::string::npos)
+            << writer.error().detail;
+        EXPECT_FALSE(verifyLog(path)->ok) << "and is left as it is";
+        const auto opened = openLog<Production>(path, clock, {}, signing());
+        ASSERT_TRUE(opened.has_value()) << opened.error().detail;
+        ASSERT_TRUE(opened->aside.has_value());
+        EXPECT_FALSE(opened->aside->sameChain);
+        EXPECT_FALSE(verifyLog(opened->aside->damaged)->ok) << "kept as the proof";
+    }
+}
+
+// Only the hash of one row is damaged: the same chain goes on in a sound file, signed as before.
+TEST(HeadSigned, AChainThatWasCopiedIntoASoundFileIsSignedAtOnce) {
+    const test::ScratchFolder folder;
+    const test::FakeClock clock;
+    const std::string path = folder.file("a.log");
+    writeSealedLog(path, clock, SigningKey::make());
+    {
+        BehindTheBack s(path);
+        const std::int64_t seq =
+            s.number("SELECT max(seq) FROM event WHERE subject = '" + test::weldName(5) + "'");
+        Row row = rowAt(s, seq);
+        row.hash[0] = row.hash[0] == 'a' ? 'b' : 'a';
+        change(s, seq, row);
+    }
+    auto opened = openLog<Production>(path, clock, {}, signing());
+    ASSERT_TRUE(opened.has_value()) << opened.error().detail;
+    ASSERT_TRUE(opened->aside.has_value());
+    EXPECT_TRUE(opened->aside->sameChain);
+    ASSERT_TRUE(opened->writer.flush().has_value());
+    const auto report = verifyLog(path);
+    EXPECT_TRUE(report->ok) << report->finding->reason;
+    EXPECT_EQ(report->seals.size(), 1U);
+    EXPECT_EQ(report->signedTo, report->rows);
+    EXPECT_TRUE(report->notes.empty()) << report->notes.front();
 }
 
 // Whoever has the station's key, which lies open on the tablet, can sign what he forged: that is

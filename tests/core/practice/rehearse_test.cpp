@@ -425,3 +425,39 @@ TEST_F(Rehearsing, DoesNotTakeAPracticeClocksWeldIntoTrueTime) {
     ASSERT_FALSE(refused);
     EXPECT_EQ(refused.error().code, ErrorCode::Conflict);
 }
+
+TEST(Rehearse, GoesOnWithAWeldWhoseLogWasDamaged) {
+    const ScratchFolder folder;
+    const std::string sound = folder.file("sound.seamlog");
+    const auto whole = done(optionsFor(sound));
+    const std::string log = folder.file("a.seamlog");
+    {
+        FakeClock clock;
+        auto writer = LogWriter<Practice>::open(log, clock);
+        ASSERT_TRUE(writer);
+        auto reader = LogReader::open(sound);
+        ASSERT_TRUE(reader);
+        std::vector<LogRow> rows;
+        const auto bodies = reader->bodies(whole.weld).value();
+        for (std::size_t i = 0; i < 12; ++i) {
+            rows.push_back({whole.weld, static_cast<std::int64_t>(i) + 1, bodies[i]});
+        }
+        const WeldOrder order = optionsFor(log).order;
+        writer->submit(
+            std::move(rows), {{order.procedure.sha256, "procedure", order.procedure.bytes},
+                              {order.bench.sha256, "bench", order.bench.bytes}});
+        ASSERT_TRUE(writer->flush());
+    }
+    std::fstream file(log, std::ios::binary | std::ios::in | std::ios::out);
+    file.seekp(16);
+    file.write("\xff\xff\xff\xff", 4);
+    file.close();
+    RehearseOptions options = optionsFor(log);
+    options.resume = true;
+    const auto result = done(options);
+    ASSERT_TRUE(result.aside);
+    EXPECT_TRUE(result.aside->sameChain);
+    EXPECT_EQ(result.weld, whole.weld);
+    EXPECT_EQ(comparable(result.events), comparable(whole.events));
+    EXPECT_TRUE(verifyLog(log)->ok);
+}

@@ -5,6 +5,7 @@
 
 #include <QLocale>
 #include <cstdlib>
+#include <filesystem>
 #include <fstream>
 #include <gtest/gtest.h>
 #include <poll.h>
@@ -110,8 +111,22 @@ void Rig::startProgram() {
         "--size",
         "1280x800",
         "--no-sound"};
-    m_program = std::make_unique<Child>(command, environment());
+    std::vector<std::string> all = environment();
+    all.insert(all.end(), m_more.begin(), m_more.end());
+    m_program = std::make_unique<Child>(command, all);
     giveKeysTo("^Seamclock$");
+}
+
+void Rig::giveFaultyDisk() {
+    failDisk("none");
+    m_more = {
+        std::string("LD_PRELOAD=") + SEAMCLOCK_FAULT_SHIM,
+        "SEAMCLOCK_FAULT=" + m_folder.file("fault")};
+}
+
+void Rig::failDisk(const std::string& word) {
+    std::ofstream(m_folder.file("fault.new")) << word << "\n";
+    std::filesystem::rename(m_folder.file("fault.new"), m_folder.file("fault"));
 }
 
 std::unique_ptr<Child> Rig::start(const std::string& program, const std::string& title) {

@@ -41,6 +41,11 @@ public:
 
     std::string log() const { return m_folder.file("e2e.seamlog"); }
 
+    /// From the next start on the program's disk fails when told to (tests/faults/fault_shim.cpp).
+    void giveFaultyDisk();
+    /// none, full, error, sync, readonly or "every N": from the next write on.
+    void failDisk(const std::string& word);
+
     /// Starts it on log(), and returns when its window is there and has the keys.
     void startProgram();
     /// SIGKILL, and gone.
@@ -68,6 +73,7 @@ private:
     std::unique_ptr<Child> m_server;
     std::unique_ptr<Child> m_program;
     std::string m_display;
+    std::vector<std::string> m_more;       // variables of the program's environment
     std::map<std::string, double> m_keyUp; // when each was let go [ms of the boot clock]
 };
 

@@ -1,0 +1,12 @@
+// What the person at the bench is told after a damaged log was set aside: one standing sentence.
+#pragma once
+
+#include "core/log/set_aside.h"
+
+#include <QString>
+
+namespace seamclock {
+
+QString logNotice(const SetAside& aside);
+
+} // namespace seamclock
