@@ -12,6 +12,7 @@
 #include <QCommandLineParser>
 #include <QDir>
 #include <QFileInfo>
+#include <QStandardPaths>
 #include <cstdio>
 #include <cstdlib>
 #include <cstring>
@@ -116,6 +117,17 @@ Result<std::string> logPath(const QString& named) {
     return path;
 }
 
+/// Where a person's papers lie: $XDG_DOCUMENTS_DIR, the folder that the desktop is set up with, or
+/// home.
+QString reportFolder() {
+    const QString named = qEnvironmentVariable("XDG_DOCUMENTS_DIR");
+    if (QDir::isAbsolutePath(named)) {
+        return named;
+    }
+    const QString folder = QStandardPaths::writableLocation(QStandardPaths::DocumentsLocation);
+    return folder.isEmpty() || !QDir(folder).exists() ? QDir::homePath() : folder;
+}
+
 struct Arguments {
     QString log;
     QString job;
@@ -183,13 +195,18 @@ int weld(QApplication& application, const Arguments& arguments) {
     if (const auto taken = floor.takeUpFound(); !taken) {
         return failed(taken.error());
     }
+    const auto desk = Desk::open(*writer, *clock);
+    if (!desk) {
+        return failed(desk.error());
+    }
     std::unique_ptr<HornSound> sound;
     if (!arguments.silent) {
         sound = std::make_unique<HornSound>(
             *clock, QCoreApplication::applicationDirPath() + "/seamclock-horn");
     }
-    WindowParts parts{floor,      *writer, shop->job.seams, preferences, arguments.settings,
-                      sound.get()};
+    WindowParts parts{floor,           *writer,       **desk,
+                      shop->job.seams, preferences,   arguments.settings,
+                      sound.get(),     reportFolder()};
     int status = 0;
     {
         Window window(std::move(parts));

@@ -7,6 +7,7 @@
 
 #include <optional>
 #include <string>
+#include <string_view>
 
 namespace seamclock {
 
@@ -23,9 +24,12 @@ struct Intent {
 };
 
 /// The event this intent becomes and the weld with it. Refused: as apply, or a bounce, a stale
-/// `onto`, a reason that is not owed, an override or a sign-off that needs a foreman, closing with a
-/// reason still owed.
+/// `onto`, a reason that is not owed, an override or a sign-off that needs a foreman, closing with
+/// a reason still owed.
 Result<Weld> accept(const Weld& weld, const Intent& intent, const Instant& at);
+
+/// Whether only a foreman may go on without that check.
+bool isForemansCheck(std::string_view check);
 
 /// Whether a refusal only says that two presses were taken for one: nothing to tell a person.
 bool isBounce(const Error& refusal);
