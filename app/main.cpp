@@ -195,7 +195,7 @@ int weld(QApplication& application, const Arguments& arguments) {
     if (const auto taken = floor.takeUpFound(); !taken) {
         return failed(taken.error());
     }
-    const auto desk = Desk::open(*writer, *clock);
+    auto desk = Desk::open(*writer, *clock);
     if (!desk) {
         return failed(desk.error());
     }
@@ -221,6 +221,7 @@ int weld(QApplication& application, const Arguments& arguments) {
         }
         status = QApplication::exec();
     }
+    desk->reset(); // what it has begun is written before the program's own last row
     if (sound) {
         sound->stop();
     }

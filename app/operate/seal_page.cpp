@@ -54,7 +54,7 @@ void SealLines::paintEvent(QPaintEvent*) {
             drawWrapped(
                 painter, QRectF(left, top + row * 0.52, room, row * 0.4),
                 Qt::AlignLeft | Qt::AlignVCenter,
-                wrapped(line.under, textPx(22), px(12), room, 1, kPlainWeight, row * 0.34),
+                wrapped(line.under, textPx(22), px(12), room, 2, kPlainWeight, row * 0.38),
                 kPlainWeight);
         }
         top += row;

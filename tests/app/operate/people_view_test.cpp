@@ -155,9 +155,9 @@ TEST(SealView, ShowsTheFingerprintInGroupsAndThenTheReportIsTheThingToDo) {
     EXPECT_EQ(view.lines.back().under, "rows 1 to 214");
     EXPECT_FALSE(stepSeals(stage));
     EXPECT_EQ(view.step.text, "Save report");
-    stage.savedTo = "/home/shop/seamclock-2030-01-07.txt";
+    stage.savedTo = "papers/seamclock-2030-01-07.txt";
     view = sealView(stage);
-    EXPECT_EQ(view.sentence, "Saved: /home/shop/seamclock-2030-01-07.txt");
+    EXPECT_EQ(view.sentence, "Saved: papers/seamclock-2030-01-07.txt");
     EXPECT_EQ(view.step.text, "Leave the desk");
     stage.savedTo.clear();
     stage.refused = "the report can't be written";
