@@ -13,7 +13,7 @@ using std::chrono::seconds;
 constexpr const char* kForeman = "Oddo Quenley";
 constexpr const char* kForemansPin = "402917";
 constexpr const char* kOperator = "Ilva Borrick";
-constexpr const char* kOperatorsPin = "5083";
+constexpr const char* kOperatorsPin = "508316";
 
 Result<void> stopped(const std::string& why) {
     return fail(ErrorCode::Refused, "the walk through the people stopped: " + why);
@@ -117,7 +117,7 @@ PeopleWalk::firstForeman(const QString& name, const char* pin, const Picture& pi
              if (!picture) {
                  return givePin(pin);
              }
-             const auto other = givePin("111111");
+             const auto other = givePin("118811");
              take(picture, "pin-not-the-same");
              return other ? each({[&] { return givePin(pin); }, [&] { return givePin(pin); }})
                           : other;
@@ -211,13 +211,13 @@ Result<void> PeopleWalk::signIn(const QString& name, const char* pin) {
 
 Result<void> PeopleWalk::wrongPins(const Picture& picture) {
     return each(
-        {[&] { return choose(kOperator); }, [&] { return givePin("1111"); },
+        {[&] { return choose(kOperator); }, [&] { return givePin("119911"); },
          [&] {
              take(picture, "pin-wrong");
-             return givePin("2222");
+             return givePin("228822");
          },
          [&] {
-             type("3333");
+             type("337733");
              emit m_window.currentPage()->slotPressed(SlotPlace::Step);
              take(picture, "pin-checking");
              settle();
