@@ -13,6 +13,7 @@
 #include <QCommandLineParser>
 #include <QDir>
 #include <QFileInfo>
+#include <QStandardPaths>
 #include <cstdio>
 #include <cstdlib>
 #include <cstring>
@@ -132,6 +133,17 @@ Result<std::string> logPath(const QString& named) {
     return path;
 }
 
+/// Where a person's papers lie: $XDG_DOCUMENTS_DIR, the folder that the desktop is set up with, or
+/// home.
+QString reportFolder() {
+    const QString named = qEnvironmentVariable("XDG_DOCUMENTS_DIR");
+    if (QDir::isAbsolutePath(named)) {
+        return named;
+    }
+    const QString folder = QStandardPaths::writableLocation(QStandardPaths::DocumentsLocation);
+    return folder.isEmpty() || !QDir(folder).exists() ? QDir::homePath() : folder;
+}
+
 struct Arguments {
     QString log;
     QString job;
@@ -214,19 +226,20 @@ int weld(QApplication& application, const Arguments& arguments) {
     if (const auto taken = floor.takeUpFound(); !taken) {
         return failed(taken.error());
     }
+    auto desk = Desk::open(writer, *clock);
+    if (!desk) {
+        return failed(desk.error());
+    }
     std::unique_ptr<HornSound> sound;
     if (!arguments.silent) {
         sound = std::make_unique<HornSound>(
             *clock, QCoreApplication::applicationDirPath() + "/seamclock-horn");
     }
-    WindowParts parts{floor,
-                      writer,
-                      shop->job.seams,
-                      preferences,
-                      arguments.settings,
-                      sound.get(),
-                      &keeper,
-                      opened->aside ? logNotice(*opened->aside) : QString()};
+    WindowParts parts{
+        floor,           writer,      **desk,
+        shop->job.seams, preferences, arguments.settings,
+        sound.get(),     &keeper,     opened->aside ? logNotice(*opened->aside) : QString(),
+        reportFolder()};
     keeper.begin();
     int status = 0;
     {
@@ -242,6 +255,7 @@ int weld(QApplication& application, const Arguments& arguments) {
         }
         status = QApplication::exec();
     }
+    desk->reset(); // what it has begun is written before the program's own last row
     if (sound) {
         sound->stop();
     }

@@ -1,6 +1,6 @@
 #include "app/operate/entry_page.h"
 
-#include "app/parts/type.h"
+#include "app/operate/line_style.h"
 #include "app/text/numbers.h"
 
 #include <QLineEdit>
@@ -90,18 +90,8 @@ void EntryPage::takeLines(EntryDraft& draft) const {
 }
 
 void EntryPage::lookChanged() {
-    const Theme& theme = *look().theme;
-    const QString style =
-        QString(
-            "QLineEdit { background: %1; color: %2; border: %3px solid %4; border-radius: %5px; "
-            "padding-left: %5px; }")
-            .arg(theme.panel.name(), theme.text.name())
-            .arg(std::max(1.0, look().metrics.px(2)))
-            .arg(theme.edge.name())
-            .arg(look().metrics.px(14));
     for (QLineEdit* line : {m_maker, m_batches[0], m_batches[1]}) {
-        line->setFont(partFont(look().metrics.px(28), kLabelWeight));
-        line->setStyleSheet(style);
+        styleLine(*line, look());
     }
 }
 

@@ -344,6 +344,33 @@ Result<void> Floor::answer(int post, const ReasonAnswer& reason) {
     return {};
 }
 
+Result<void> Floor::allow(
+    int post, const std::string& weld, const ReasonAnswer& reason, const ProvenPerson& by) {
+    const Weld* found = this->weld(post);
+    if (found == nullptr || found->id() != weld) {
+        return fail(ErrorCode::Refused, "another weld is on that bench by now");
+    }
+    const Intent intent{
+        lastTakeable(*found), by.person(),
+        CheckOverridden{reason.asked.code, reason.choice, Authority::Foreman}};
+    const auto done = without(m_session.act(weld, intent, by));
+    emit changed();
+    return done;
+}
+
+bool Floor::isHurried() const {
+    for (int i = 0; i < static_cast<int>(m_posts.size()); ++i) {
+        const Weld* found = weld(i);
+        if (found != nullptr && (std::holds_alternative<Aligning>(found->state) ||
+                                 std::holds_alternative<Soaking>(found->state) ||
+                                 std::holds_alternative<ChangingOver>(found->state) ||
+                                 std::holds_alternative<BuildingUp>(found->state))) {
+            return true;
+        }
+    }
+    return false;
+}
+
 Result<void> Floor::failPlate(int post, double celsius) {
     CheckMade made;
     made.check = "plate_temperature";

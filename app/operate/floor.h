@@ -59,6 +59,12 @@ public:
     int selected() const { return m_selected; }
     void select(int post);
 
+    /// In whose name the steps are written from now on: "person:ID" or "station".
+    void setBy(std::string by) { m_by = std::move(by); }
+    const std::string& by() const { return m_by; }
+    /// Whether a weld stands between alignment and lock, where seconds count.
+    bool isHurried() const;
+
     const std::vector<ProcedureDocument>& procedures() const { return m_procedures; }
     const Weld* weld(int post) const;
     Instant now() const { return m_clock.now(); }
@@ -72,6 +78,10 @@ public:
     Result<void> press(int post, const Offer& offer, std::int64_t onto);
     Result<void> answer(int post, const NumberAnswer& number);
     Result<void> answer(int post, const ReasonAnswer& reason);
+    /// A foreman lets that weld go on without a check, in his own name. Refused: another weld
+    /// stands there by now.
+    Result<void>
+    allow(int post, const std::string& weld, const ReasonAnswer& reason, const ProvenPerson& by);
     /// Stores a plate that was read outside its window as a failed check.
     Result<void> failPlate(int post, double celsius);
     /// The bench is free again; its ended weld stays in the log.

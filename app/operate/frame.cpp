@@ -11,6 +11,7 @@ constexpr double kStrip = 90;
 constexpr double kTop = 12;
 constexpr double kTarget = 90; // 15 mm
 constexpr double kMarker = 13; // the ribbon's, above its pieces
+constexpr double kKeyGap = 13; // the number pad's
 
 void mirror(QRectF& box, double width) {
     box.moveLeft(width - box.right());
@@ -112,6 +113,29 @@ Frame frameOf(QSizeF units, FrameKind kind, bool mirrored) {
         }
     }
     return frame;
+}
+
+PadHalves padHalves(const Frame& frame, double width, bool mirrored) {
+    PadHalves halves{frame.body, {}, frame.body};
+    QRectF& left = halves.field;
+    QRectF& right = halves.pad;
+    if (frame.portrait) {
+        // four rows of keys of 15 mm; the field has what they leave
+        const double keys = std::max(4 * kTarget + 3 * kKeyGap, frame.body.height() * 0.44);
+        left.setHeight(frame.body.height() - 12 - keys);
+        right.setTop(left.bottom() + 12);
+    } else {
+        left.setWidth(frame.body.width() * 0.513);
+        right.setLeft(left.right() + 16);
+        if (mirrored) {
+            mirror(left, width);
+            mirror(right, width);
+        }
+    }
+    const double sentence = frame.portrait ? 72 : 96;
+    halves.sentence = {left.x() + 6, left.bottom() - sentence, left.width() - 12, sentence};
+    left.setHeight(left.height() - sentence);
+    return halves;
 }
 
 } // namespace seamclock

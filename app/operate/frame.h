@@ -30,4 +30,13 @@ enum class FrameKind { Phase, Cooling, Check, Changeover, Page, Pad };
 
 Frame frameOf(QSizeF units, FrameKind kind, bool mirrored);
 
+/// The body of a page with a number pad.
+struct PadHalves {
+    QRectF field;
+    QRectF sentence; // below the field
+    QRectF pad;
+};
+
+PadHalves padHalves(const Frame& frame, double width, bool mirrored);
+
 } // namespace seamclock

@@ -1,7 +1,6 @@
 #include "app/operate/pad_page.h"
 
 #include <QLocale>
-#include <algorithm>
 
 namespace seamclock {
 namespace {
@@ -53,27 +52,10 @@ void PadPage::refresh() {
 
 void PadPage::place() {
     const Frame frame = frameOf(units(), FrameKind::Pad, look().mirrored);
-    const QRectF body = frame.body;
-    QRectF left = body;
-    QRectF right = body;
-    if (frame.portrait) {
-        // four rows of keys of 15 mm; the field has what they leave
-        left.setHeight(body.height() - 12 - std::max(4 * 90.0 + 3 * 13, body.height() * 0.44));
-        right.setTop(left.bottom() + 12);
-    } else {
-        left.setWidth(body.width() * 0.513);
-        right.setLeft(left.right() + 16);
-        if (look().mirrored) {
-            const double width = units().width();
-            left.moveLeft(width - left.right());
-            right.moveLeft(width - right.right());
-        }
-    }
-    const double sentence = frame.portrait ? 72 : 96;
-    put(m_sentence, QRectF(left.x() + 6, left.bottom() - sentence, left.width() - 12, sentence));
-    left.setHeight(left.height() - sentence);
-    put(m_field, left);
-    put(m_pad, right);
+    const PadHalves halves = padHalves(frame, units().width(), look().mirrored);
+    put(m_sentence, halves.sentence);
+    put(m_field, halves.field);
+    put(m_pad, halves.pad);
     placeSlots(frame);
 }
 

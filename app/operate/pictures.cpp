@@ -1,5 +1,6 @@
 #include "app/operate/pictures.h"
 
+#include "app/operate/people_walk.h"
 #include "app/text/words.h"
 #include "core/log/world.h"
 #include "core/weld/verdict.h"
@@ -468,12 +469,15 @@ struct Studio {
         return {};
     }
 
-    WindowParts parts(Floor& floor, LogWriterBase& writer) {
+    WindowParts parts(Floor& floor, LogWriterBase& writer, Desk& desk) {
         Preferences preferences;
         preferences.theme = theme;
         preferences.dpi = shape.dpi;
         preferences.pedalKey = Qt::Key_F9;
-        return {floor, writer, job.seams, preferences, scratch.filePath("settings.ini"), &sound};
+        return {floor,       writer,
+                desk,        job.seams,
+                preferences, scratch.filePath("settings.ini"),
+                &sound,      scratch.filePath("documents")};
     }
 
     void keep(Window& window, const QString& name, QStringList& written) {
@@ -512,7 +516,11 @@ Result<void> paintCourse(Studio& studio, QStringList& written) {
     if (const auto added = studio.addBenches(floor); !added) {
         return added;
     }
-    Window window(studio.parts(floor, *writer));
+    const auto desk = Desk::open(*writer, clock);
+    if (!desk) {
+        return tl::unexpected<Error>(desk.error());
+    }
+    Window window(studio.parts(floor, *writer, **desk));
     window.resize(studio.shape.size);
     window.QWidget::show();
     const bool whole = !studio.options.onlyOperator;
@@ -537,6 +545,10 @@ Result<void> paintCourse(Studio& studio, QStringList& written) {
     if (done && whole) {
         done = walk.others(picture);
     }
+    if (done && whole) {
+        PeopleWalk people(window, **desk, clock);
+        done = people.all(picture);
+    }
     return done;
 }
 
@@ -559,7 +571,11 @@ Result<void> paintAfterCut(Studio& studio, bool cooling, QStringList& written) {
         if (const auto added = studio.addBenches(floor); !added) {
             return added;
         }
-        Window window(studio.parts(floor, *writer));
+        const auto desk = Desk::open(*writer, clock);
+        if (!desk) {
+            return tl::unexpected<Error>(desk.error());
+        }
+        Window window(studio.parts(floor, *writer, **desk));
         window.resize(studio.shape.size);
         window.QWidget::show();
         Walk walk(window, floor, clock);
@@ -591,7 +607,11 @@ Result<void> paintAfterCut(Studio& studio, bool cooling, QStringList& written) {
     if (!taken) {
         return taken;
     }
-    Window window(studio.parts(floor, *writer));
+    const auto desk = Desk::open(*writer, clock);
+    if (!desk) {
+        return tl::unexpected<Error>(desk.error());
+    }
+    Window window(studio.parts(floor, *writer, **desk));
     window.resize(studio.shape.size);
     window.QWidget::show();
     static_cast<void>(writer->flush());

@@ -1,6 +1,7 @@
 #include "app/operate/questions.h"
 
 #include "app/text/words.h"
+#include "core/weld/intent.h"
 
 #include <QCoreApplication>
 #include <QKeySequence>
@@ -18,8 +19,9 @@ QString tr(const char* text) {
 
 } // namespace
 
-Reasons reasonsFor(const AskReason& asked, const QString& coolingShort) {
+Reasons reasonsFor(const AskReason& asked, const QString& coolingShort, bool foremanHere) {
     Reasons reasons;
+    reasons.page.back = hiddenSlot();
     const auto add = [&](const char* choice, const QString& text) {
         reasons.answers.emplace_back(choice, text);
         ChoiceView::Choice one;
@@ -64,6 +66,21 @@ Reasons reasonsFor(const AskReason& asked, const QString& coolingShort) {
         add("another", tr("Another reason"));
         break;
     case ReasonFor::CheckLeftOut:
+        if (isForemansCheck(asked.code)) {
+            reasons.page.back = plainSlot(tr("Stop this weld"), tr("say why"));
+            if (!foremanHere) {
+                reasons.page.title = tr("Only a foreman may go on here.");
+                reasons.page.under = tr("No foreman has a PIN on this tablet.");
+                break;
+            }
+            reasons.page.title = tr("The foreman may go on. Why?");
+            reasons.page.under = tr("His PIN is asked next; his name is in the record.");
+            add("cannot_be_set", tr("The plate can't be set so"));
+            add("no_tool", tr("No gauge at hand"));
+            add("trial", tr("It is a trial"));
+            add("another", tr("Another reason"));
+            break;
+        }
         reasons.page.title = tr("Go on without this check? Say why.");
         reasons.page.under = tr("It will be in the record.");
         add("not_needed", tr("Not needed for this weld"));
@@ -72,16 +89,15 @@ Reasons reasonsFor(const AskReason& asked, const QString& coolingShort) {
         add("another", tr("Another reason"));
         break;
     }
-    reasons.page.back = hiddenSlot();
     reasons.page.stop = plainSlot(tr("Close"), tr("back to the weld"));
     reasons.page.step = hiddenSlot();
     return reasons;
 }
 
-Menu menuFor(const Preferences& now) {
+Menu menuFor(const Preferences& now, const QString& atBench) {
     Menu menu;
     const QString themes[] = {tr("dark"), tr("light"), tr("high contrast")};
-    menu.page.title = tr("Day, screen and hands");
+    menu.page.title = tr("Day, people, screen and hands");
     const auto add = [&menu](MenuItem item, const QString& text, const QString& under, Sign sign) {
         menu.items.push_back(item);
         ChoiceView::Choice one;
@@ -92,10 +108,12 @@ Menu menuFor(const Preferences& now) {
     };
     add(MenuItem::Day, tr("The day's joints"), tr("list and records"), Sign::Search);
     add(MenuItem::Card, tr("Weld card"), tr("of the weld on this bench"), Sign::Note);
+    add(MenuItem::People, atBench.isEmpty() ? tr("Who is it?") : atBench,
+        tr("people, PINs, the day's seal"), Sign::Person);
     add(MenuItem::Theme, tr("Screen: %1").arg(themes[static_cast<int>(now.theme)]),
         tr("dark, light, high contrast"), Sign::Look);
     add(MenuItem::Hand, now.mirrored ? tr("Left-handed") : tr("Right-handed"),
-        tr("where the buttons stand"), Sign::Person);
+        tr("where the buttons stand"), Sign::Wheel);
     add(MenuItem::Pedal,
         now.pedalKey == 0 ? tr("Foot switch: none")
                           : tr("Foot switch: %1").arg(QKeySequence(now.pedalKey).toString()),
@@ -104,9 +122,8 @@ Menu menuFor(const Preferences& now) {
         tr("of the changeover's front"), Sign::Changeover);
     add(MenuItem::Words, tr("Words: %1 %").arg(qRound(now.text * 100)), tr("100, 150, 200 %"),
         Sign::Note);
-    add(MenuItem::End, tr("End the program"), tr("open welds stay in the log"), Sign::Back);
     menu.page.back = hiddenSlot();
-    menu.page.stop = hiddenSlot();
+    menu.page.stop = plainSlot(tr("End the program"), tr("open welds stay"));
     menu.page.step = stepSlot(tr("Back to the bench"), false);
     return menu;
 }
@@ -129,8 +146,8 @@ Preferences changedBy(MenuItem item, Preferences now) {
         break;
     case MenuItem::Day:
     case MenuItem::Card:
+    case MenuItem::People:
     case MenuItem::Pedal:
-    case MenuItem::End:
         break;
     }
     return now;

@@ -18,17 +18,20 @@ struct Reasons {
     std::vector<std::pair<std::string, QString>> answers; // the stored code, and its words
 };
 
-/// `coolingShort`: what cooling still lacks, for a joint that is taken out early.
-Reasons reasonsFor(const AskReason& asked, const QString& coolingShort);
+/// `coolingShort`: what cooling still lacks, for a joint that is taken out early. `foremanHere`:
+/// one could prove himself, where only he may go on.
+Reasons reasonsFor(const AskReason& asked, const QString& coolingShort, bool foremanHere = false);
 
-enum class MenuItem { Day, Card, Theme, Hand, Pedal, Motion, Words, End };
+enum class MenuItem { Day, Card, People, Theme, Hand, Pedal, Motion, Words };
 
 struct Menu {
     ChoiceView page;
     std::vector<MenuItem> items; // of the page's choices, in their order
 };
 
-Menu menuFor(const Preferences& now);
+/// `atBench`: the name of who is there; empty: nobody said. Ending the program is in the slot that
+/// stops.
+Menu menuFor(const Preferences& now, const QString& atBench = {});
 /// The preferences once that item was pressed; as they were for one that is none.
 Preferences changedBy(MenuItem item, Preferences now);
 

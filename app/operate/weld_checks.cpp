@@ -78,7 +78,6 @@ void plateCheck(Sketch& s, const std::string& code) {
     s.view.drawing.value = celsiusText(s.plan().plate->targetMc) + " °C";
     s.view.drawing.place = which;
     s.step(tr("Type it in"), AskNumber{NumberFor::PlateTemperature});
-    s.view.stop = sideSlot(tr("Cannot set it"), tr("say why"), AskReason{ReasonFor::Stop, code});
 }
 
 /// [mN for one unit of the scale]: the plan's own force and reading say it.

@@ -132,8 +132,8 @@ WeldView weldView(const Weld& weld, const ViewContext& context);
 /// step and the reading it stands for.
 std::vector<Retained> lastPress(const Weld& weld);
 
-/// The check that is asked for now: the first open one, or a plate that has places left to read;
-/// empty: none.
+/// The check that is asked for now: the first open one, or a plate that has places left to read
+/// and that no foreman passed over; empty: none.
 std::string checkAsked(const Weld& weld, const Preparing& state);
 /// The places at which a plate's face is read, in their order.
 const std::vector<std::string>& platePlaces();

@@ -2,6 +2,7 @@
 
 #include "app/text/numbers.h"
 #include "app/text/words.h"
+#include "core/weld/intent.h"
 
 #include <QApplication>
 #include <QPainter>
@@ -49,7 +50,8 @@ Window::Window(WindowParts parts, QWidget* parent)
       m_list(m_parts.writer.path()), m_strip(new StripBar(this)), m_banner(new AlarmBanner(this)),
       m_frame(new StandingFrame(this)), m_weld(new WeldPage(this)), m_card(new CardPage(this)),
       m_choice(new ChoicePage(this)), m_pad(new PadPage(this)), m_day(new DayPage(this)),
-      m_entry(new EntryPage(this)) {
+      m_entry(new EntryPage(this)),
+      m_people(new PeopleFlow(m_parts.desk, m_floor, m_parts.reports, this)) {
     setObjectName("window");
     setWindowTitle("Seamclock");
     setFocusPolicy(Qt::StrongFocus);
@@ -118,11 +120,15 @@ Window::Window(WindowParts parts, QWidget* parent)
     connect(&m_hands, &Hands::typed, this, [this](QChar sign) {
         if (m_kind == PageKind::Pad) {
             m_pad->pad()->type(sign);
+        } else if (m_kind == PageKind::People) {
+            m_people->typed(sign);
         }
     });
     connect(&m_hands, &Hands::erased, this, [this] {
         if (m_kind == PageKind::Pad) {
             m_pad->pad()->erase();
+        } else if (m_kind == PageKind::People) {
+            m_people->erased();
         }
     });
     connect(&m_hands, &Hands::pedalLearnt, this, [this](int key) {
@@ -135,6 +141,7 @@ Window::Window(WindowParts parts, QWidget* parent)
         sound();
         refresh();
     });
+    joinPeople();
     m_hands.setPedalKey(m_parts.preferences.pedalKey);
     qApp->installEventFilter(&m_hands);
     m_tick.setTimerType(Qt::PreciseTimer);
@@ -162,10 +169,16 @@ PageLook Window::look() const {
     return look;
 }
 
+std::vector<Page*> Window::pages() const {
+    std::vector<Page*> all{m_weld, m_card, m_choice, m_pad, m_day, m_entry};
+    const std::vector<Page*> more = m_people->pages();
+    all.insert(all.end(), more.begin(), more.end());
+    return all;
+}
+
 void Window::applyLook() {
     const PageLook now = look();
-    for (Page* page :
-         std::initializer_list<Page*>{m_weld, m_card, m_choice, m_pad, m_day, m_entry}) {
+    for (Page* page : pages()) {
         page->setLook(now);
     }
     m_strip->setLook(now);
@@ -190,8 +203,7 @@ void Window::placeAll() {
     const Metrics metrics = look().metrics;
     const QSizeF units(width() / metrics.perUnit, height() / metrics.perUnit);
     const Frame frame = frameOf(units, FrameKind::Phase, m_parts.preferences.mirrored);
-    for (Page* page :
-         std::initializer_list<Page*>{m_weld, m_card, m_choice, m_pad, m_day, m_entry}) {
+    for (Page* page : pages()) {
         page->setGeometry(rect());
     }
     const auto pixels = [&metrics](const QRectF& box) {
@@ -211,6 +223,9 @@ void Window::placeAll() {
 // ---- what stands
 
 void Window::turnTo(PageKind kind) {
+    if (m_kind == PageKind::People && kind != PageKind::People) {
+        m_people->close();
+    }
     m_kind = kind;
     Page* next = m_weld;
     switch (kind) {
@@ -230,6 +245,9 @@ void Window::turnTo(PageKind kind) {
     case PageKind::Entry:
         next = m_entry;
         showEntry();
+        break;
+    case PageKind::People:
+        next = m_people->page();
         break;
     case PageKind::Seams:
     case PageKind::Reasons:
@@ -261,6 +279,8 @@ void Window::turnTo(PageKind kind) {
         m_choice->show(procedureQuestion(m_floor.procedures()));
     } else if (kind == PageKind::Day) {
         showDay();
+    } else if (kind == PageKind::People) {
+        m_people->takeKeys();
     } else if (kind == PageKind::Pedal) {
         ChoiceView view;
         view.title = tr("Press the foot switch now.");
@@ -316,6 +336,8 @@ void Window::refresh() {
     m_strip->show(cells, status);
     trySound(now);
     alarms(now);
+    m_people->look(now);
+    askWho();
 }
 
 // While a person is asked whether the signal is heard, it sounds every four seconds.
@@ -427,7 +449,7 @@ void Window::stepPressed() {
     const SlotView& step = m_page->stepView();
     const bool there = step.look != SlotView::Look::Hidden && step.look != SlotView::Look::Gone;
     if (there) {
-        slotPressed(SlotPlace::Step);
+        emit m_page->slotPressed(SlotPlace::Step);
     }
 }
 
@@ -488,9 +510,21 @@ void Window::slotPressed(SlotPlace place) {
         }
         return;
     case PageKind::Reasons:
-    case PageKind::Menu:
-        turnTo(PageKind::Weld);
+        if (place == SlotPlace::Back) {
+            askReason({ReasonFor::Stop, m_asked.code});
+        } else {
+            turnTo(PageKind::Weld);
+        }
         return;
+    case PageKind::Menu:
+        if (place == SlotPlace::Stop) {
+            emit quitAsked();
+        } else {
+            turnTo(PageKind::Weld);
+        }
+        return;
+    case PageKind::People:
+        return; // its pages tell it themselves
     case PageKind::Procedures:
         turnTo(PageKind::Entry);
         return;
@@ -536,6 +570,10 @@ void Window::choose(int index) {
         answer.asked = m_asked;
         answer.choice = choice;
         answer.text = text.toStdString();
+        if (m_asked.what == ReasonFor::CheckLeftOut && isForemansCheck(m_asked.code)) {
+            askForeman(answer);
+            return;
+        }
         turnTo(PageKind::Weld);
         told(m_floor.answer(m_floor.selected(), answer));
         return;
@@ -546,8 +584,39 @@ void Window::choose(int index) {
     case PageKind::Pad:
     case PageKind::Day:
     case PageKind::Pedal:
+    case PageKind::People:
         return;
     }
+}
+
+// ---- people
+
+void Window::joinPeople() {
+    connect(m_people, &PeopleFlow::turned, this, [this] { turnTo(PageKind::People); });
+    connect(m_people, &PeopleFlow::left, this, [this] { turnTo(PageKind::Weld); });
+    connect(m_people, &PeopleFlow::said, this, &Window::say);
+}
+
+// Who is at the bench is asked once, and never while seconds count.
+void Window::askWho() {
+    const bool free = m_kind == PageKind::Weld || m_kind == PageKind::Seams;
+    if (!free || m_floor.isHurried() || !m_people->mustAsk()) {
+        return;
+    }
+    m_people->openWho();
+}
+
+void Window::askForeman(const ReasonAnswer& answer) {
+    const int post = m_floor.selected();
+    const Weld* weld = m_floor.weld(post);
+    if (weld == nullptr) {
+        return;
+    }
+    m_people->askForeman(
+        tr("Joint %1 goes on without this check.").arg(weld->opened().number),
+        [this, post, answer, id = weld->id()](const ProvenPerson& by) {
+            told(m_floor.allow(post, id, answer, by));
+        });
 }
 
 // ---- seams, card, entry
@@ -575,6 +644,9 @@ void Window::showSeams() {
                      ? tr("Bench %1 is free. No seam of the job is open.").arg(post.letter())
                      : tr("Bench %1 is free. Which seam?").arg(post.letter());
     view.under = fromUtf8(post.bench.bench.name);
+    if (!m_people->atBench().empty()) {
+        view.under += tr(" · at work: %1").arg(nameFor(m_people->people(), m_people->atBench()));
+    }
     view.back = hiddenSlot();
     view.stop = plainSlot(tr("Another seam"), tr("type it in"));
     view.step = m_offered.empty() ? hiddenSlot()
@@ -753,7 +825,8 @@ QString Window::coolingShort() const {
 
 void Window::askReason(const AskReason& asked) {
     m_asked = asked;
-    m_reasons = reasonsFor(asked, coolingShort());
+    const bool foreman = !foremenWithPin(m_people->people()).empty();
+    m_reasons = reasonsFor(asked, coolingShort(), foreman);
     m_choice->show(m_reasons.page);
     turnTo(PageKind::Reasons);
 }
@@ -770,7 +843,8 @@ void Window::openDay() {
 }
 
 void Window::showMenu() {
-    m_menu = menuFor(m_parts.preferences);
+    const std::string& at = m_people->atBench();
+    m_menu = menuFor(m_parts.preferences, at.empty() ? QString() : nameFor(m_people->people(), at));
     m_choice->show(m_menu.page);
 }
 
@@ -789,8 +863,8 @@ void Window::chooseMenu(MenuItem item) {
     case MenuItem::Pedal:
         turnTo(PageKind::Pedal);
         return;
-    case MenuItem::End:
-        emit quitAsked();
+    case MenuItem::People:
+        m_people->openWho();
         return;
     case MenuItem::Theme:
     case MenuItem::Hand:

@@ -12,6 +12,7 @@
 #include "app/operate/hands.h"
 #include "app/operate/job_seams.h"
 #include "app/operate/pad_page.h"
+#include "app/operate/people_flow.h"
 #include "app/operate/preferences.h"
 #include "app/operate/questions.h"
 #include "app/operate/strip_bar.h"
@@ -35,15 +36,29 @@ public:
 struct WindowParts {
     Floor& floor;
     LogWriterBase& writer;
+    Desk& desk;
     std::vector<JobSeam> seams;
     Preferences preferences;
     QString preferencesFile;           // empty: the user's own
     SoundLink* sound = nullptr;        // null: no horn was asked for
     const LogKeeper* keeper = nullptr; // null: nobody makes copies of the log
     QString notice{};                  // stands from the start until it was seen; empty: none
+    QString reports{};                 // the folder of day reports
 };
 
-enum class PageKind { Seams, Entry, Card, Weld, Pad, Reasons, Menu, Day, Procedures, Pedal };
+enum class PageKind {
+    Seams,
+    Entry,
+    Card,
+    Weld,
+    Pad,
+    Reasons,
+    Menu,
+    Day,
+    Procedures,
+    Pedal,
+    People
+};
 
 class Window : public QWidget {
     Q_OBJECT
@@ -57,6 +72,7 @@ public:
     WeldPage* weldPage() const { return m_weld; }
     PadPage* padPage() const { return m_pad; }
     ChoicePage* choicePage() const { return m_choice; }
+    PeopleFlow* people() const { return m_people; }
     const Preferences& preferences() const { return m_parts.preferences; }
     void setPreferences(const Preferences& preferences);
     /// Paints what stands now, at once; the timer does it otherwise.
@@ -94,6 +110,10 @@ private:
     void showMenu();
     void chooseMenu(MenuItem item);
     void chooseProcedure(int index);
+    void joinPeople();
+    void askForeman(const ReasonAnswer& answer);
+    void askWho();
+    std::vector<Page*> pages() const;
     void showDay();
     void placeAll();
     PageLook look() const;
@@ -120,6 +140,7 @@ private:
     PadPage* m_pad;
     DayPage* m_day;
     EntryPage* m_entry;
+    PeopleFlow* m_people;
     Page* m_page = nullptr;
     PageKind m_kind = PageKind::Seams;
     PageKind m_before = PageKind::Weld; // where a closed page leads

@@ -275,6 +275,12 @@ void NumberPad::setEraseName(const QString& name) {
     showKeys();
 }
 
+void NumberPad::setForgetful() {
+    m_forgetful = true;
+    m_text.clear();
+    setDecimals(0);
+}
+
 bool NumberPad::mayType(QChar sign) const {
     const qsizetype decimal = m_text.indexOf(m_decimal);
     if (sign == m_decimal) {
@@ -292,6 +298,10 @@ void NumberPad::type(QChar digitOrSign) {
     if (!mayType(digitOrSign)) {
         return;
     }
+    if (m_forgetful) {
+        emit digitTyped(digitOrSign);
+        return;
+    }
     // "05" is never meant, and ".5" reads better as "0.5"
     if (m_text == QLatin1String("0") && digitOrSign != m_decimal) {
         m_text.clear();
@@ -304,6 +314,10 @@ void NumberPad::type(QChar digitOrSign) {
 }
 
 void NumberPad::erase() {
+    if (m_forgetful) {
+        emit eraseTyped();
+        return;
+    }
     if (m_text.isEmpty()) {
         return;
     }

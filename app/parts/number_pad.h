@@ -1,6 +1,7 @@
 // Numbers typed with gloves on: a field that shows the number, its mark and where it stands in the
-// allowed range, and a pad of large keys, 1 2 3 on top. The pad keeps the text as typed; what it
-// means, and whether it is within limits, is the screen's to say.
+// allowed range, and a pad of large keys, 1 2 3 on top. The pad keeps the text as typed, unless it
+// is told to keep nothing (a PIN); what it means, and whether it is within limits, is the screen's
+// to say.
 #pragma once
 
 #include <array>
@@ -75,6 +76,8 @@ public:
     void setDecimals(int most);             // after the sign; 0 blanks its key. At first 2
     void setMostDigits(int most);           // in all. At first 6
     void setEraseName(const QString& name); // for screen readers: "erase"
+    // Keys are told one by one and nothing is kept; there is no decimal sign then.
+    void setForgetful();
 
     // As if its key were pressed: for a keyboard's digits and Backspace.
     void type(QChar digitOrSign);
@@ -82,6 +85,8 @@ public:
 
 signals:
     void textChanged(const QString& text);
+    void digitTyped(QChar digit); // of a forgetful pad, as the next one
+    void eraseTyped();
 
 protected:
     void resizeEvent(QResizeEvent* event) override;
@@ -95,6 +100,7 @@ private:
     QChar m_decimal;
     int m_decimals = 2;
     int m_mostDigits = 6;
+    bool m_forgetful = false;
     QString m_text;
     QString m_eraseName = QStringLiteral("erase");
     std::array<SlotButton*, 12> m_keys{}; // 1 to 9, erase, 0, sign

@@ -56,13 +56,10 @@ Result<void> checkBounce(const Weld& weld, const WeldDetail& detail, const Insta
 }
 
 Result<void> checkOverride(const CheckOverridden& overridden, bool foreman) {
-    const bool foremans =
-        std::find(kForemansChecks.begin(), kForemansChecks.end(), overridden.check) !=
-        kForemansChecks.end();
     if (overridden.authority == Authority::Foreman && !foreman) {
         return refused("a foreman's override needs his PIN");
     }
-    if (foremans && overridden.authority != Authority::Foreman) {
+    if (isForemansCheck(overridden.check) && overridden.authority != Authority::Foreman) {
         return refused(
             "the check \"" + overridden.check + "\" can only be overridden by a foreman");
     }
@@ -95,6 +92,11 @@ Result<void> checkReasons(const Weld& weld, const WeldDetail& detail) {
 }
 
 } // namespace
+
+bool isForemansCheck(std::string_view check) {
+    return std::find(kForemansChecks.begin(), kForemansChecks.end(), check) !=
+           kForemansChecks.end();
+}
 
 bool isBounce(const Error& refusal) {
     const std::string& text = refusal.detail;

@@ -7,6 +7,7 @@
 
 #include <optional>
 #include <string>
+#include <string_view>
 
 namespace seamclock {
 
@@ -26,6 +27,9 @@ struct Intent {
 /// `onto`, a reason that is not owed, an override or a sign-off that needs a foreman, closing with
 /// a reason still owed.
 Result<Weld> accept(const Weld& weld, const Intent& intent, const Instant& at);
+
+/// Whether only a foreman may go on without that check.
+bool isForemansCheck(std::string_view check);
 
 /// Whether a refusal only says that two presses were taken for one: nothing to tell a person.
 bool isBounce(const Error& refusal);

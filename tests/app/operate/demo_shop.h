@@ -50,12 +50,16 @@ public:
                 static_cast<void>(m_floor->addBench(*bench)); // another seam's
             }
         }
-        WindowParts parts{*m_floor,
-                          *m_writer,
-                          job->seams,
-                          preferences,
-                          QString::fromStdString(m_folder.file("settings.ini")),
-                          nullptr};
+        auto desk = Desk::open(*m_writer, m_clock);
+        if (!desk) {
+            ADD_FAILURE() << desk.error().detail;
+            return;
+        }
+        m_desk = std::move(*desk);
+        WindowParts parts{*m_floor,    *m_writer,
+                          *m_desk,     job->seams,
+                          preferences, QString::fromStdString(m_folder.file("settings.ini")),
+                          nullptr,     QString::fromStdString(m_folder.file("documents"))};
         parts.preferences.dpi = kUnitsPerInch;
         m_window = std::make_unique<Window>(std::move(parts));
         m_window->resize(size);
@@ -64,6 +68,8 @@ public:
 
     Window& window() { return *m_window; }
     Floor& floor() { return *m_floor; }
+    Desk& desk() { return *m_desk; }
+    std::string documents() const { return m_folder.file("documents"); }
     VirtualClock& clock() { return m_clock; }
     LogWriterBase& writer() { return *m_writer; }
     std::string log() const { return m_folder.file("walk.seamlog"); }
@@ -74,6 +80,7 @@ private:
     std::unique_ptr<LogWriter<Practice>> m_writer;
     std::unique_ptr<Session<Practice>> m_session;
     std::unique_ptr<Floor> m_floor;
+    std::unique_ptr<Desk> m_desk;
     std::unique_ptr<Window> m_window;
 };
 

@@ -1,8 +1,7 @@
 // Every screen of the walk, looked at by machine: no word cut off, outside its part or over another
 // at 100, 150 and 200 % of text, lying and upright; every target at least 15 mm high and wide. And
 // the pictures' command says in one sentence when it can't write.
-#include "app/operate/pictures.h"
-
+#include "app/operate/people_walk.h"
 #include "app/parts/press_part.h"
 #include "tests/app/operate/demo_shop.h"
 #include "tests/app/parts/text_recorder.h"
@@ -42,7 +41,10 @@ protected:
         ASSERT_TRUE(done) << done.error().detail;
         done = walk.others(picture);
         ASSERT_TRUE(done) << done.error().detail;
-        EXPECT_GE(seen.size(), 60U);
+        PeopleWalk people(shop.window(), shop.desk(), shop.clock());
+        done = people.all(picture);
+        ASSERT_TRUE(done) << done.error().detail;
+        EXPECT_GE(seen.size(), 80U);
     }
 };
 

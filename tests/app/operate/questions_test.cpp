@@ -1,5 +1,6 @@
 #include "app/operate/questions.h"
 
+#include <algorithm>
 #include <gtest/gtest.h>
 #include <set>
 
@@ -30,13 +31,34 @@ TEST(Questions, EveryReasonHasItsOwnCodeAndItsOwnWords) {
         QStringLiteral("Cooling is 3:20 short. Why?"));
 }
 
+TEST(Questions, OnlyAForemanGoesOnWithoutAPlateTemperature) {
+    const AskReason plate{ReasonFor::CheckLeftOut, "plate_temperature"};
+    const Reasons nobody = reasonsFor(plate, "", false);
+    EXPECT_TRUE(nobody.answers.empty());
+    EXPECT_EQ(nobody.page.title, "Only a foreman may go on here.");
+    const Reasons foreman = reasonsFor(plate, "", true);
+    EXPECT_EQ(foreman.answers.size(), foreman.page.choices.size());
+    EXPECT_EQ(foreman.answers.front().first, "cannot_be_set");
+    for (const Reasons& reasons : {nobody, foreman}) {
+        EXPECT_EQ(reasons.page.back.text, "Stop this weld");
+    }
+    const Reasons gap = reasonsFor({ReasonFor::CheckLeftOut, "gap"}, "", false);
+    EXPECT_EQ(gap.page.back.look, SlotView::Look::Hidden);
+    EXPECT_FALSE(gap.answers.empty());
+}
+
 TEST(Questions, AMenusTileIsItsItem) {
     const Menu menu = menuFor({});
     ASSERT_EQ(menu.items.size(), menu.page.choices.size());
     const std::set<MenuItem> items(menu.items.begin(), menu.items.end());
     EXPECT_EQ(items.size(), menu.items.size());
     EXPECT_EQ(menu.items.front(), MenuItem::Day);
-    EXPECT_EQ(menu.items.back(), MenuItem::End);
+    EXPECT_EQ(menu.page.stop.text, "End the program");
+    EXPECT_LE(menu.items.size(), 8U) << "more would be on a second leaf";
+    const auto people = std::find(menu.items.begin(), menu.items.end(), MenuItem::People);
+    const auto tile = static_cast<std::size_t>(people - menu.items.begin());
+    EXPECT_EQ(menu.page.choices.at(tile).text, "Who is it?");
+    EXPECT_EQ(menuFor({}, "Ilva Borrick").page.choices.at(tile).text, "Ilva Borrick");
 }
 
 TEST(Questions, APreferenceComesRoundToWhereItBegan) {
@@ -52,7 +74,7 @@ TEST(Questions, APreferenceComesRoundToWhereItBegan) {
             now = next;
         }
     }
-    for (const MenuItem item : {MenuItem::Day, MenuItem::Card, MenuItem::Pedal, MenuItem::End}) {
+    for (const MenuItem item : {MenuItem::Day, MenuItem::Card, MenuItem::People, MenuItem::Pedal}) {
         EXPECT_EQ(menuFor(changedBy(item, before)).page, menuFor(before).page);
     }
 }

@@ -341,7 +341,7 @@ TEST(WholeWeld, ByRealKeysAndClicksIsTheRecordThatIsSaved) {
     rig.click(menuTile(0));
     ASSERT_NO_FATAL_FAILURE(expectDay(hand));
     rig.click(statusTile());
-    rig.click(menuTile(7));
+    rig.click(frameFor(FrameKind::Page).stop);
     EXPECT_EQ(rig.waitForEnd(), 0) << "the program ends by its own menu";
 
     const double tolerance = expectAgreement(hand, hand.probe());
