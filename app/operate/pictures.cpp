@@ -474,10 +474,10 @@ struct Studio {
         preferences.theme = theme;
         preferences.dpi = shape.dpi;
         preferences.pedalKey = Qt::Key_F9;
-        return {floor,       writer,
-                desk,        job.seams,
-                preferences, scratch.filePath("settings.ini"),
-                &sound,      scratch.filePath("documents")};
+        WindowParts all{
+            floor, writer, desk, job.seams, preferences, scratch.filePath("settings.ini"), &sound};
+        all.reports = scratch.filePath("documents");
+        return all;
     }
 
     void keep(Window& window, const QString& name, QStringList& written) {

@@ -58,8 +58,8 @@ public:
         m_desk = std::move(*desk);
         WindowParts parts{*m_floor,    *m_writer,
                           *m_desk,     job->seams,
-                          preferences, QString::fromStdString(m_folder.file("settings.ini")),
-                          nullptr,     QString::fromStdString(m_folder.file("documents"))};
+                          preferences, QString::fromStdString(m_folder.file("settings.ini"))};
+        parts.reports = QString::fromStdString(m_folder.file("documents"));
         parts.preferences.dpi = kUnitsPerInch;
         m_window = std::make_unique<Window>(std::move(parts));
         m_window->resize(size);
