@@ -56,6 +56,8 @@ public:
     Result<std::vector<Event>> weldEvents(const std::string& subject);
     /// The bodies of any subject in the order of n.
     Result<std::vector<std::string>> bodies(const std::string& subject);
+    /// One of them; absent: there is no such row.
+    Result<std::optional<std::string>> body(const std::string& subject, std::int64_t n);
     /// The highest n of a subject; 0 if it has none.
     Result<std::int64_t> lastN(const std::string& subject);
     /// The highest number of a joint; 0 if there is none. The next joint gets one more.

@@ -76,6 +76,8 @@ private:
     };
 
     Result<Weld> keep(Open& open, Weld next);
+    void noteJump(const Instant& now, Milliseconds jump);
+    void noteJump(const std::string& weld, const Instant& now, Milliseconds jump);
     Result<Weld> actAt(const std::string& weld, const Intent& intent, const Instant& at);
     Result<std::int64_t> nextNumber();
     Result<PlanRequest> withMedian(const WeldOrder& order);
