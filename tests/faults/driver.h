@@ -54,6 +54,9 @@ Told runDriverFor(const DriverCall& call, Milliseconds life);
 /// Kills it as soon as it has told of an event of this kind and `more` has passed.
 Told runDriverTo(const DriverCall& call, const std::string& kind, Milliseconds more);
 
+/// What `seamclock-cli log recover --json` says of the log on that boot ("": the machine's own).
+std::string recoverSays(const std::string& log, const std::string& bootIdFile);
+
 /// Empty: a mount namespace with another boot id can be made here. Else why not.
 std::string whyNoOtherBoot(const std::string& bootIdFile);
 
