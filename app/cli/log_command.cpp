@@ -474,6 +474,10 @@ std::optional<WeldTime> timeNow(const Weld& weld, const Instant& now, Interrupte
     if (!last || !bridge || !*bridge) {
         return std::nullopt;
     }
+    said.bridge = **bridge;
+    if (const auto sure = bridgeTo(weld, now, true); !sure) {
+        said.cannotConfirm = sure.error().detail;
+    }
     return WeldTime{last->lo + (*bridge)->lo, last->hi + (*bridge)->hi};
 }
 
@@ -518,6 +522,11 @@ std::string nextInWords(const InterruptedWeld& weld) {
     if (weld.next == "goes_on") {
         return "same boot: it goes on, the clock never stopped";
     }
+    if (weld.next == "bridge" && !weld.cannotConfirm.empty()) {
+        return "the machine was started anew: cooling has gone on, and counts from the lower time; "
+               "the clock can't be confirmed: " +
+               weld.cannotConfirm;
+    }
     if (weld.next == "bridge") {
         return "the machine was started anew: cooling has gone on, and counts from the lower time "
                "unless a person confirms the clock";
@@ -558,6 +567,12 @@ Result<int> recover(const LogCall& call, Terminal& terminal) {
         }
         if (weld.leftLow && weld.leftHigh) {
             rows.push_back({"Left", interval(*weld.leftLow, *weld.leftHigh)});
+        }
+        if (weld.bridge) {
+            const bool known = weld.bridge->basis != BridgeBasis::Backwards;
+            rows.push_back(
+                {"Power off", known ? interval(weld.bridge->lo, weld.bridge->hi)
+                                    : "not known: the wall clock went back"});
         }
         rows.push_back({"Next", nextInWords(weld)});
         terminal.write(aligned(rows, 0));

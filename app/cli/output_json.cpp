@@ -238,6 +238,11 @@ std::string interruptedJson(const std::string& log, const std::vector<Interrupte
         };
         add("in_phase_s", one.inPhaseLow, one.inPhaseHigh);
         add("left_s", one.leftLow, one.leftHigh);
+        if (one.bridge) {
+            add("power_off_s", one.bridge->lo, one.bridge->hi);
+            json["power_off_basis"] = toString(one.bridge->basis);
+            json["can_be_confirmed"] = one.cannotConfirm.empty();
+        }
         list.push_back(std::move(json));
     }
     return printed({{"log", log}, {"open", std::move(list)}});

@@ -13,6 +13,7 @@
 #include "core/log/verify.h"
 #include "core/procedure/procedure_codec.h"
 #include "core/report/evidence.h"
+#include "core/weld/event.h"
 
 #include <cstdint>
 #include <optional>
@@ -54,7 +55,11 @@ struct InterruptedWeld {
     std::optional<Milliseconds> inPhaseHigh;
     std::optional<Milliseconds> leftLow; // of the phase's time
     std::optional<Milliseconds> leftHigh;
-    std::string next;    // "goes_on", "bridge", "abort_by_default", "damaged"
+    std::string next; // "goes_on", "bridge", "abort_by_default", "damaged"
+    // After a reboot: what the default makes of the cut, and why a person can't confirm the clock
+    // ("": it can be confirmed).
+    std::optional<ClockBridged> bridge;
+    std::string cannotConfirm;
     std::string trouble; // why its events make no weld
 };
 std::string interruptedJson(const std::string& log, const std::vector<InterruptedWeld>& welds);

@@ -147,7 +147,12 @@ JointView jointView(const WeldRecord& record, const Bench* bench) {
                                                 : phase.phase == "cooling" ? phase.low
                                                                            : phase.high;
         row.set = set ? timeText(*set) : QStringLiteral("–");
-        row.actual = phase.took ? timeText(phase.took->lo) : QStringLiteral("–");
+        row.actual = QStringLiteral("–");
+        if (phase.took) {
+            const QString low = timeText(phase.took->lo);
+            const bool certain = phase.took->lo == phase.took->hi;
+            row.actual = certain ? low : Day::tr("%1 to %2").arg(low, timeText(phase.took->hi));
+        }
         if (phase.took) {
             row.out = (phase.low && phase.took->lo < *phase.low) ||
                       (phase.high && phase.took->hi > *phase.high);

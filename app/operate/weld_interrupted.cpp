@@ -3,6 +3,7 @@
 #include "app/text/numbers.h"
 #include "app/text/words.h"
 #include "core/session/after_cut.h"
+#include "core/weld/intent.h"
 #include "core/weld/verdict.h"
 
 #include <QCoreApplication>
@@ -22,7 +23,9 @@ QString tr(const char* text) {
 
 void tellPowerWasOff(Sketch& s) {
     const Milliseconds off = s.context.now.utc - s.weld.events.back().at.utc;
-    const QString time = leftText(off);
+    const bool known = off >= Milliseconds(0); // else the wall clock is wrong, and says nothing
+    const QString time = known ? leftText(off) : QStringLiteral("?");
+    const QString was = known ? tr("Power was off for %1.").arg(time) : tr("Power was off.");
     const bool goesOn = goesOnAfterReboot(s.weld.state);
     s.view.layout = WeldView::Layout::Phase;
     s.seam(goesOn ? SeamView::Phase::Cooling : SeamView::Phase::Prepare);
@@ -31,19 +34,25 @@ void tellPowerWasOff(Sketch& s) {
     s.view.lamp.number = time;
     s.view.cell.time = time;
     s.view.lamp.under = tr("power was off");
-    s.view.lamp.under2 = tr("by the wall clock");
+    s.view.lamp.under2 = known ? tr("by the wall clock") : tr("the wall clock went back");
     s.view.stop.view.look = SlotView::Look::Plain;
-    if (goesOn) {
+    if (goesOn && bridgeTo(s.weld, s.context.now, true)) {
         s.lamp(Tone::Soon, Mark::Trouble, tr("Trouble"));
-        s.view.sentence = tr("Power was off for %1. Cooling has gone on.").arg(time);
+        s.view.sentence = was + " " + tr("Cooling has gone on.");
         s.step(tr("Seen"), SettleWeld{RebootWord::GoOnConfirmed});
         s.view.step.view.under = tr("the clock is right");
         s.view.stop = sideSlot(
             tr("Not sure"), tr("count none of it"), SettleWeld{RebootWord::GoOnUnconfirmed});
+    } else if (goesOn) {
+        // Nobody can vouch for this time, so there is nothing to ask.
+        s.lamp(Tone::Soon, Mark::Trouble, tr("Trouble"));
+        s.view.sentence = was + " " + tr("It can't be counted as cooling.");
+        s.step(tr("Seen"), SettleWeld{RebootWord::GoOnUnconfirmed});
+        s.view.step.view.under = tr("count none of it");
+        s.view.stop.view.look = SlotView::Look::Hidden;
     } else {
         s.lamp(Tone::Late, Mark::Trouble, tr("Trouble"));
-        s.view.sentence =
-            tr("Power was off for %1. The plate has cooled. Cut back and plane.").arg(time);
+        s.view.sentence = was + " " + tr("The plate has cooled. Cut back and plane.");
         s.step(tr("Stop: cut out"), SettleWeld{RebootWord::Abort});
         s.view.stop = sideSlot(
             tr("Go on"), tr("it is in the record"), SettleWeld{RebootWord::GoOnUnconfirmed});

@@ -86,7 +86,7 @@ void tell(Sketch& s, const Aligning& state) {
     s.view.lamp.number = goneText(gone);
     s.view.cell.time = goneText(gone);
     const QString bead = millimetresText(s.plan().beadMinUm.value_or(0), 1);
-    const bool late = s.plan().alignLate && gone >= *s.plan().alignLate;
+    const bool late = s.plan().alignLate && s.t.hi - state.from.hi >= *s.plan().alignLate;
     const Milliseconds asked = s.plan().alignMedian ? *s.plan().alignMedian / 2 : kBeadAsked;
     const QString down = s.readingWithUnit(s.scalePlan().soak.setMilli);
     if (late) {
@@ -111,7 +111,9 @@ void tell(Sketch& s, const Aligning& state) {
 
 void tell(Sketch& s, const Soaking& state) {
     const Milliseconds whole = state.due.lo - state.from.lo;
+    // Over a bridge the minimum is counted with the shorter end, the maximum with the longer.
     const Milliseconds left = state.due.lo - s.t.lo;
+    const Milliseconds over = s.t.hi - state.due.hi;
     const Milliseconds high = s.plan().soak->high - s.plan().soak->target;
     s.view.cell.sign = Sign::Soak;
     s.seam(SeamView::Phase::Soak);
@@ -133,14 +135,14 @@ void tell(Sketch& s, const Soaking& state) {
         s.lamp(Tone::Soon, Mark::Soon, tr("Get ready"));
         s.view.sentence = tr("Hands on the plate and the wheel. Wait for zero.");
         look = SlotView::Look::Waiting;
-    } else if (-left <= high) {
+    } else if (over <= high) {
         s.lamp(Tone::Act, Mark::Act, tr("Now"));
         s.view.sentence = tr("Sheets apart, plate out, faces together.");
         s.view.lamp.under = tr("soak is over");
     } else {
         s.lamp(Tone::Late, Mark::Late, tr("Late"));
-        s.view.sentence = tr("Soak is over by %1 s. Plate out now.").arg(-left.count() / 1000);
-        s.view.lamp.number = "+" + goneText(-left);
+        s.view.sentence = tr("Soak is over by %1 s. Plate out now.").arg(over.count() / 1000);
+        s.view.lamp.number = "+" + goneText(over);
         s.view.lamp.under = tr("over the soak of %1").arg(goneText(whole));
     }
     s.view.cell.time = s.view.lamp.number;
@@ -187,7 +189,7 @@ void tell(Sketch& s, const ChangingOver& state) {
 }
 
 void tell(Sketch& s, const BuildingUp& state) {
-    const Milliseconds gone = s.t.lo - state.from.lo;
+    const Milliseconds gone = s.t.hi - state.from.hi;
     const TimeBand& times = *s.plan().buildUp;
     const ReadingBand& band = s.scalePlan().joining;
     s.view.cell.sign = Sign::BuildUp;

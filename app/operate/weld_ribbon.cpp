@@ -17,15 +17,15 @@ QString tr(const char* text) {
 
 } // namespace
 
-RibbonView ribbonOf(const Sketch& s, Milliseconds now) {
+RibbonView ribbonOf(const Sketch& s, WeldTime now) {
     RibbonView ribbon;
     struct Span {
-        std::optional<Milliseconds> from;
-        std::optional<Milliseconds> to;
+        std::optional<WeldTime> from;
+        std::optional<WeldTime> to;
     };
     Span align, soak, change, build, cool;
     for (const Retained& event : s.standing) {
-        const Milliseconds t = event.t.lo;
+        const WeldTime t = event.t;
         if (std::holds_alternative<AlignmentStarted>(event.d)) {
             align.from = t;
         } else if (std::holds_alternative<SoakStarted>(event.d)) {
@@ -37,14 +37,17 @@ RibbonView ribbonOf(const Sketch& s, Milliseconds now) {
         }
     }
     if (const auto* cooling = std::get_if<Cooling>(&s.weld.state)) {
-        build.to = cool.from = cooling->from.lo;
+        build.to = cool.from = cooling->from;
     } else if (
         std::holds_alternative<Releasing>(s.weld.state) ||
         std::holds_alternative<Inspecting>(s.weld.state) ||
         std::holds_alternative<Closed>(s.weld.state)) {
         build.to = cool.from = cool.to = now;
     }
-    const auto piece = [&](const Span& span, const QString& name, std::optional<Sign> sign,
+    // Over a bridge what must at least have passed is shown with the shorter end, what may at most
+    // have passed with the longer.
+    using End = Milliseconds WeldTime::*;
+    const auto piece = [&](End end, const Span& span, const QString& name, std::optional<Sign> sign,
                            std::optional<Milliseconds> planned, bool late, double weight) {
         RibbonView::Piece out;
         using Is = RibbonView::Piece::Is;
@@ -53,12 +56,12 @@ RibbonView ribbonOf(const Sketch& s, Milliseconds now) {
         out.weight = weight;
         out.is = span.to ? Is::Done : span.from ? Is::Now : Is::Ahead;
         if (span.from && !span.to) {
-            const Milliseconds gone = now - *span.from;
+            const Milliseconds gone = (now - *span.from).*end;
             out.fraction = planned ? share(gone, *planned) : 0.5;
             out.is = late ? Is::Late : Is::Now;
         }
         if (span.from && span.to && span.from != span.to) {
-            out.time = timeText(*span.to - *span.from);
+            out.time = timeText((*span.to - *span.from).*end);
         } else if (planned) {
             out.time = timeText(*planned);
         }
@@ -68,16 +71,19 @@ RibbonView ribbonOf(const Sketch& s, Milliseconds now) {
     const auto* changing = std::get_if<ChangingOver>(&s.weld.state);
     const auto* building = std::get_if<BuildingUp>(&s.weld.state);
     const bool soakLate =
-        soaking != nullptr && now - soaking->due.lo > s.plan().soak->high - s.plan().soak->target;
-    piece(align, tr("align"), {}, s.plan().alignMedian, false, 2);
-    piece(soak, tr("soak"), {}, s.plan().soak->target, soakLate, 4);
+        soaking != nullptr && (now - soaking->due).hi > s.plan().soak->high - s.plan().soak->target;
+    const auto past = [&](WeldTime limit) { return (now - limit).hi > Milliseconds(0); };
+    const End least = &WeldTime::lo;
+    const End most = &WeldTime::hi;
+    piece(least, align, tr("align"), {}, s.plan().alignMedian, false, 2);
+    piece(least, soak, tr("soak"), {}, s.plan().soak->target, soakLate, 4);
     piece(
-        change, tr("changeover"), Sign::Changeover, s.plan().changeoverMax,
-        changing != nullptr && now > changing->limit.lo, 0.5);
+        most, change, tr("changeover"), Sign::Changeover, s.plan().changeoverMax,
+        changing != nullptr && past(changing->limit), 0.5);
     piece(
-        build, tr("build-up"), Sign::BuildUp, s.plan().buildUp->target,
-        building != nullptr && now > building->late.lo, 0.5);
-    piece(cool, tr("cooling"), {}, s.plan().cooling->atLeast, false, 4.5);
+        most, build, tr("build-up"), Sign::BuildUp, s.plan().buildUp->target,
+        building != nullptr && past(building->late), 0.5);
+    piece(least, cool, tr("cooling"), {}, s.plan().cooling->atLeast, false, 4.5);
     ribbon.pieces.back().brokenBefore = true;
     return ribbon;
 }

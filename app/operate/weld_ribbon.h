@@ -7,6 +7,6 @@
 namespace seamclock {
 
 /// `now`: by the weld's own clock.
-RibbonView ribbonOf(const Sketch& s, Milliseconds now);
+RibbonView ribbonOf(const Sketch& s, WeldTime now);
 
 } // namespace seamclock

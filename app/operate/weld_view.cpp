@@ -81,7 +81,7 @@ WeldView weldView(const Weld& weld, const ViewContext& context) {
     view.cell.phase = phaseWord(weld.state);
     view.onto = lastTakeable(weld);
     const auto t = weldTimeAt(weld, context.now);
-    view.ribbon = ribbonOf(s, t ? t->hi : Milliseconds(0));
+    view.ribbon = ribbonOf(s, t.value_or(WeldTime{}));
     if (!t) {
         tellPowerWasOff(s);
     } else {

@@ -243,6 +243,25 @@ Result<std::vector<Event>> LogReader::weldEvents(const std::string& subject) {
     return out;
 }
 
+Result<std::optional<std::string>> LogReader::body(const std::string& subject, std::int64_t n) {
+    using Found = std::optional<std::string>;
+    return m_inside->reading<Found>([&]() -> Result<Found> {
+        SQLite::Statement query(
+            *m_inside->database,
+            "SELECT body FROM event WHERE chain = ? AND subject = ? AND n = ?");
+        for (const std::int64_t chain : chainsOf(*m_inside->database)) {
+            query.reset();
+            query.bind(1, chain);
+            query.bind(2, subject);
+            query.bind(3, n);
+            if (query.executeStep()) {
+                return Found(query.getColumn(0).getString());
+            }
+        }
+        return Found();
+    });
+}
+
 Result<std::int64_t> LogReader::lastN(const std::string& subject) {
     return m_inside->reading<std::int64_t>([&]() -> Result<std::int64_t> {
         std::int64_t last = 0;

@@ -61,6 +61,8 @@ public:
     /// The bodies of all subjects that begin so ("person:", "day:"), from the log's own chain, in
     /// the order of their rows.
     Result<std::vector<std::string>> bodiesFrom(const std::string& family);
+    /// One of them; absent: there is no such row.
+    Result<std::optional<std::string>> body(const std::string& subject, std::int64_t n);
     /// The highest n of a subject; 0 if it has none.
     Result<std::int64_t> lastN(const std::string& subject);
     /// The highest number of a joint; 0 if there is none. The next joint gets one more.

@@ -699,10 +699,13 @@ Result<void> LogWriterBase::Inside::keepAside() {
             "reason: " + row.reason + "\n" + sha256Hex(row.row.body) + " " + row.row.body + "\n";
     }
     const std::string name = path + ".refused";
+    const std::string place = std::filesystem::path(path).parent_path().string();
     const FileHandle file(::open(name.c_str(), O_WRONLY | O_CREAT | O_APPEND | O_CLOEXEC, 0644));
-    if (file.get() < 0 ||
+    // Its name is only there for good once the folder was synced too.
+    const FileHandle folder(::open(place.c_str(), O_RDONLY | O_DIRECTORY | O_CLOEXEC));
+    if (file.get() < 0 || folder.get() < 0 ||
         ::write(file.get(), bytes.data(), bytes.size()) != static_cast<ssize_t>(bytes.size()) ||
-        fsync(file.get()) != 0) {
+        fsync(file.get()) != 0 || fsync(folder.get()) != 0) {
         return fail(
             ErrorCode::NotWritten, name + ": can't be written (" + std::strerror(errno) + ")");
     }

@@ -150,7 +150,22 @@ void copyAside(SQLite::Database& database, const std::string& copy) {
         throw SQLite::Exception("the copy can't be brought to disk");
     }
     std::filesystem::rename(copy + ".part", copy);
-    syncFolderOf(copy);
+    if (!syncFolderOf(copy)) {
+        throw SQLite::Exception("the copy's folder can't be brought to disk");
+    }
+}
+
+/// Of a log that stands there; 0: there is none, or it can't be read.
+std::int64_t versionAt(const std::string& path) {
+    if (!std::filesystem::exists(path)) {
+        return 0;
+    }
+    try {
+        SQLite::Database database(path, SQLite::OPEN_READONLY);
+        return integerOf(database, "PRAGMA user_version");
+    } catch (const SQLite::Exception&) {
+        return 0;
+    }
 }
 
 } // namespace
@@ -178,7 +193,13 @@ migrate(SQLite::Database& database, const std::string& path, const std::vector<M
                 continue;
             }
             if (!copied) {
-                copyAside(database, path + ".before-" + std::to_string(newest));
+                const std::string copy = path + ".before-" + std::to_string(newest);
+                // One of an older version is from before a step that was cut off after it: it is
+                // the copy of the log as it was.
+                const std::int64_t there = versionAt(copy);
+                if (there == 0 || there >= version) {
+                    copyAside(database, copy);
+                }
                 copied = true;
             }
             SQLite::Transaction whole(database, SQLite::TransactionBehavior::IMMEDIATE);

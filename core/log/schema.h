@@ -25,7 +25,7 @@ const std::vector<Migration>& migrations();
 
 /// Brings a log to the last of `steps`. The copy is path + ".before-" + the version that it comes
 /// to. Foreign: the log is newer than the last step. NotWritten: a step failed, and the log stands
-/// as it was before that step; the copy is made anew at the next try.
+/// as it was before that step; the next try makes the copy anew, unless a step was done by then.
 Result<void>
 migrate(SQLite::Database& database, const std::string& path, const std::vector<Migration>& steps);
 

@@ -1,6 +1,7 @@
 #include "core/session/session.h"
 
 #include "core/base/uuid.h"
+#include "core/log/fact_codec.h"
 #include "core/log/log_reader.h"
 #include "core/log/recover.h"
 #include "core/log/set_aside.h"
@@ -50,6 +51,34 @@ WeldOpened opening(const WeldOrder& order, std::int64_t number, WeldPlan plan) {
     return opened;
 }
 
+/// When the station last noted something on this boot. What the writer notes of its rows does not
+/// count: it does so at its own opening, before anyone has compared the clocks.
+Result<std::optional<Instant>> lastOfStation(const std::string& path, const std::string& bootId) {
+    constexpr std::int64_t kFurthest = 16;
+    auto reader = LogReader::open(path);
+    if (!reader) {
+        return tl::unexpected<Error>(reader.error());
+    }
+    const auto last = reader->lastN(kStation);
+    if (!last) {
+        return tl::unexpected<Error>(last.error());
+    }
+    for (std::int64_t n = *last; n > std::max(*last - kFurthest, std::int64_t{0}); --n) {
+        const auto body = reader->body(kStation, n);
+        if (!body) {
+            return tl::unexpected<Error>(body.error());
+        }
+        const auto fact = *body ? factFromBody(**body)
+                                : Result<Fact>(fail(ErrorCode::Missing, "waits in the spill file"));
+        const bool counts = fact && !std::holds_alternative<RowsJoined>(fact->d) &&
+                            !std::holds_alternative<RowsSpilled>(fact->d);
+        if (counts) {
+            return fact->at.bootId == bootId ? std::optional<Instant>(fact->at) : std::nullopt;
+        }
+    }
+    return std::optional<Instant>{};
+}
+
 Result<void> checkReady(const WeldPlan& plan) {
     if (plan.isReady()) {
         return {};
@@ -71,7 +100,11 @@ Result<void> SessionBase::begin() {
         return tl::unexpected<Error>(welds.error());
     }
     const Instant now = m_clock->now();
-    const Instant* latest = nullptr;
+    auto newest = lastOfStation(m_writer->path(), now.bootId);
+    if (!newest) {
+        return tl::unexpected<Error>(newest.error());
+    }
+    std::vector<std::pair<std::string, Milliseconds>> jumped;
     for (RecoveredWeld& one : *welds) {
         if (!one.weld) {
             m_damaged.push_back({one.subject, one.weld.error()});
@@ -81,20 +114,30 @@ Result<void> SessionBase::begin() {
         const Open& kept =
             m_welds.insert({one.subject, Open{std::move(*one.weld), m_opened++}}).first->second;
         const Instant& last = kept.weld.events.back().at;
-        if (last.bootId == now.bootId && (latest == nullptr || latest->boot < last.boot)) {
-            latest = &last;
+        if (last.bootId == now.bootId && (!*newest || (*newest)->boot < last.boot)) {
+            *newest = last;
+        }
+        ClockWatch watch;
+        watch.see(last);
+        if (const auto jump = watch.see(now)) {
+            jumped.emplace_back(one.subject, *jump);
         }
     }
     const auto started = m_writer->note(now, kStation, kStation, ProgramStarted{});
     if (!started) {
         return tl::unexpected<Error>(started.error());
     }
-    // The clock may have been set while no program ran: it is compared with the last step of this
-    // boot.
-    if (latest != nullptr) {
-        m_watch.see(*latest);
+    // The clock may have been set while no program ran. The station is compared with the newest row
+    // of this boot, each weld with its own: a cut may have come when only some knew of a jump.
+    if (*newest) {
+        m_watch.see(**newest);
     }
-    look();
+    if (const auto jump = m_watch.see(now)) {
+        noteJump(now, *jump);
+    }
+    for (const auto& [id, jump] : jumped) {
+        noteJump(id, now, jump);
+    }
     return {};
 }
 
@@ -124,17 +167,24 @@ Instant SessionBase::look() {
     if (!jump) {
         return now;
     }
-    const auto noted = m_writer->note(now, kStation, kStation, ClockJumped{*jump});
-    static_cast<void>(noted); // its texts are our own: it can't be malformed
+    noteJump(now, *jump);
     for (const std::string& id : openWelds()) {
-        Open& open = m_welds.at(id);
         // One that still waits for its bridge learns of the clock by that bridge.
-        if (open.weld.clock.bootId == now.bootId) {
-            const auto kept = actAt(id, Intent{{}, kStation, ClockJumped{*jump}}, now);
-            static_cast<void>(kept); // every open weld accepts it
+        if (m_welds.at(id).weld.clock.bootId == now.bootId) {
+            noteJump(id, now, *jump);
         }
     }
     return now;
+}
+
+void SessionBase::noteJump(const Instant& now, Milliseconds jump) {
+    const auto noted = m_writer->note(now, kStation, kStation, ClockJumped{jump});
+    static_cast<void>(noted); // its texts are our own: it can't be malformed
+}
+
+void SessionBase::noteJump(const std::string& weld, const Instant& now, Milliseconds jump) {
+    const auto kept = actAt(weld, Intent{{}, kStation, ClockJumped{jump}}, now);
+    static_cast<void>(kept); // every open weld accepts it
 }
 
 Result<Weld> SessionBase::keep(Open& open, Weld next) {

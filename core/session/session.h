@@ -86,6 +86,8 @@ private:
 
     Result<Weld> keep(Open& open, Weld next);
     void payOwed(const std::string& weld, const Instant& at);
+    void noteJump(const Instant& now, Milliseconds jump);
+    void noteJump(const std::string& weld, const Instant& now, Milliseconds jump);
     Result<Weld> actAt(const std::string& weld, const Intent& intent, const Instant& at);
     Result<std::int64_t> nextNumber();
     Result<PlanRequest> withMedian(const WeldOrder& order);

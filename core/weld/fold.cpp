@@ -47,6 +47,20 @@ Result<void> checkPlan(const Event& event, const WeldPlan& plan) {
     return {};
 }
 
+/// An event's instant is on the weld's boot and not before the last event's. What a person says of
+/// a weld that is over is no longer part of its time.
+Result<void>
+checkInstant(const Event& event, const Event* last, const WeldClock& clock, bool over) {
+    const bool timed = !over && !std::holds_alternative<ClockBridged>(event.d);
+    if (timed && event.at.bootId != clock.bootId) {
+        return refused(event, "the machine was started again meanwhile; the clock must be bridged");
+    }
+    if (last != nullptr && event.at.bootId == last->at.bootId && event.at.boot < last->at.boot) {
+        return refused(event, "its instant lies before the last event's");
+    }
+    return {};
+}
+
 // What an event answers or names must be there; the state itself is step's business.
 Result<void> checkBridge(const Event& event, const WeldClock& clock) {
     const auto& bridge = std::get<ClockBridged>(event.d);
@@ -300,14 +314,9 @@ Result<Weld> apply(const Weld& weld, const Event& event) {
     if (event.n != next) {
         return refused(event, "the next n is " + std::to_string(next));
     }
-    // What a person says of a weld that is over is no longer part of its time.
-    const bool timed = isOpen(weld.state) && !std::holds_alternative<ClockBridged>(event.d);
-    if (timed && event.at.bootId != weld.clock.bootId) {
-        return refused(event, "the machine was started again meanwhile; the clock must be bridged");
-    }
-    const Instant& last = weld.events.back().at;
-    if (event.at.bootId == last.bootId && event.at.boot < last.boot) {
-        return refused(event, "its instant lies before the last event's");
+    if (const auto fits = checkInstant(event, &weld.events.back(), weld.clock, !isOpen(weld.state));
+        !fits) {
+        return tl::unexpected<Error>(fits.error());
     }
     auto answer = applyAnswer(weld, event);
     if (!answer) {
@@ -339,6 +348,7 @@ Result<Weld> fold(const std::vector<Event>& events) {
     }
     WeldClock clock = startOf(events.front());
     std::vector<std::int64_t> takeable;
+    bool over = false;
     for (std::size_t i = 0; i < events.size(); ++i) {
         const Event& event = events[i];
         if (event.n != static_cast<std::int64_t>(i) + 1 ||
@@ -347,7 +357,12 @@ Result<Weld> fold(const std::vector<Event>& events) {
                 ErrorCode::Damaged, event.subject + " has n " + std::to_string(event.n) +
                                         " where n " + std::to_string(i + 1) + " belongs");
         }
-        Result<void> fits;
+        Result<void> fits = checkInstant(event, i == 0 ? nullptr : &events[i - 1], clock, over);
+        if (!fits) {
+            return damaged(fits.error());
+        }
+        over = over || std::holds_alternative<WeldClosed>(event.d) ||
+               std::holds_alternative<WeldAborted>(event.d);
         if (const auto* back = std::get_if<StepTakenBack>(&event.d)) {
             fits = checkAnswer(
                 event, back->targetN, takeable.empty() ? 0 : takeable.back(),

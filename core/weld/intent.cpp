@@ -4,6 +4,7 @@
 
 #include <algorithm>
 #include <array>
+#include <cstdlib>
 #include <string_view>
 
 namespace seamclock {
@@ -67,6 +68,13 @@ Result<void> checkOverride(const CheckOverridden& overridden, bool foreman) {
         return refused("going on without the check \"" + overridden.check + "\" needs a reason");
     }
     return {};
+}
+
+// To the millisecond: rounded, one just outside a range would read as one of its ends.
+std::string inSeconds(Milliseconds time) {
+    const std::int64_t size = std::abs(time.count());
+    const std::string thousandths = std::to_string(1000 + size % 1000).substr(1);
+    return (time.count() < 0 ? "-" : "") + std::to_string(size / 1000) + "." + thousandths;
 }
 
 bool contains(const std::vector<std::string>& list, const std::string& item) {
@@ -139,7 +147,7 @@ Result<std::optional<ClockBridged>> bridgeTo(const Weld& weld, const Instant& at
     if (confirmed) {
         if (passed < Milliseconds{0} || passed > std::chrono::hours{12}) {
             return refused(
-                "a power cut of " + std::to_string(passed.count() / 1000) +
+                "a power cut of " + inSeconds(passed) +
                 " s can't be confirmed: allowed are 0 to 43200 s");
         }
         bridge.lo = passed;

@@ -449,8 +449,11 @@ void addRemarks(const Weld& weld, const Course& course, Findings& out) {
             out.push_back(remark(
                 "bridge_used",
                 fmt::format(
-                    "The power was off; between {} and {} passed ({}).", seconds(bridge->lo),
-                    seconds(bridge->hi), toString(bridge->basis))));
+                    "The power was off; between {} and {} passed ({}{}).", seconds(bridge->lo),
+                    seconds(bridge->hi), toString(bridge->basis),
+                    bridge->basis == BridgeBasis::Backwards
+                        ? ": the wall clock went back, the true time is not known"
+                        : "")));
         } else if (const auto* jump = std::get_if<ClockJumped>(&event.d)) {
             out.push_back(remark(
                 "clock_jumped", fmt::format("The wall clock jumped by {}.", seconds(jump->delta))));

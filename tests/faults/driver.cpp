@@ -19,6 +19,23 @@ namespace {
 constexpr const char* kBootIdOfKernel = "/proc/sys/kernel/random/boot_id";
 constexpr int kPatienceMs = 60'000;
 
+/// The same words, run where that file stands for the kernel's boot id.
+std::vector<std::string> onBoot(const std::string& bootIdFile, std::vector<std::string> words) {
+    if (bootIdFile.empty()) {
+        return words;
+    }
+    std::vector<std::string> inside{"unshare",
+                                    "--mount",
+                                    "sh",
+                                    "-c",
+                                    R"(mount --bind "$1" "$2" && shift 2 && exec "$@")",
+                                    "sh",
+                                    bootIdFile,
+                                    kBootIdOfKernel};
+    inside.insert(inside.end(), words.begin(), words.end());
+    return inside;
+}
+
 std::vector<std::string> wordsOf(const DriverCall& call) {
     std::vector<std::string> words{
         std::string(SEAMCLOCK_BIN_DIR) + "/rehearse_driver",
@@ -31,20 +48,7 @@ std::vector<std::string> wordsOf(const DriverCall& call) {
         std::to_string(call.dieAt),
         std::to_string(call.hand)};
     words.insert(words.begin(), call.before.begin(), call.before.end());
-    if (call.bootIdFile.empty()) {
-        return words;
-    }
-    std::vector<std::string> inside{
-        "unshare",
-        "--mount",
-        "sh",
-        "-c",
-        R"(mount --bind "$1" "$2" && shift 2 && exec "$@")",
-        "sh",
-        call.bootIdFile,
-        kBootIdOfKernel};
-    inside.insert(inside.end(), words.begin(), words.end());
-    return inside;
+    return onBoot(call.bootIdFile, std::move(words));
 }
 
 /// A child whose standard output is read here.
@@ -240,6 +244,22 @@ Told runDriverWatched(const DriverCall& call, const std::function<bool(const Tol
     }
     told.killed = child.wait();
     return told;
+}
+
+std::string recoverSays(const std::string& log, const std::string& bootIdFile) {
+    Child child(onBoot(
+        bootIdFile, {std::string(SEAMCLOCK_BIN_DIR) + "/seamclock-cli", "log", "recover", "--json",
+                     "--log", log}));
+    std::string said;
+    while (!child.isOver()) {
+        if (const auto line = child.line(kPatienceMs)) {
+            said += *line + "\n";
+        } else if (!child.isOver()) {
+            ADD_FAILURE() << "log recover is silent";
+            break;
+        }
+    }
+    return said;
 }
 
 std::string whyNoOtherBoot(const std::string& bootIdFile) {

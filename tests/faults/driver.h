@@ -62,6 +62,8 @@ Told runDriverTo(const DriverCall& call, const std::string& kind, Milliseconds m
 /// Runs it to its end, and calls `look` after each line and at least every 50 ms; it is killed as
 /// soon as that returns false.
 Told runDriverWatched(const DriverCall& call, const std::function<bool(const Told&)>& look);
+/// What `seamclock-cli log recover --json` says of the log on that boot ("": the machine's own).
+std::string recoverSays(const std::string& log, const std::string& bootIdFile);
 
 /// Empty: a mount namespace with another boot id can be made here. Else why not.
 std::string whyNoOtherBoot(const std::string& bootIdFile);

@@ -58,6 +58,13 @@ protected:
         made.word = word;
         return made;
     }
+    /// log recover on the boot to come has each of these parts.
+    void expectForetold(const DriverCall& of, const std::vector<std::string>& parts) const {
+        const std::string said = recoverSays(of.log, m_bootId);
+        for (const std::string& part : parts) {
+            EXPECT_NE(said.find(part), std::string::npos) << part << " is not in " << said;
+        }
+    }
     std::vector<Event> events(const DriverCall& of, const std::string& weld) const {
         auto reader = LogReader::open(of.log);
         EXPECT_TRUE(reader) << (reader ? "" : reader.error().detail);
@@ -85,6 +92,9 @@ TEST_F(Reboot, CoolingGoesOnOverABridgeAndIsNeverShortened) {
     const DriverCall before = call("cooling.seamlog");
     const Told cut = runDriverTo(before, "pressure_locked", Milliseconds(900));
     ASSERT_TRUE(cut.killed);
+    expectForetold(
+        before, {"\"clock\": \"rebooted\"", "\"next\": \"bridge\"",
+                 "\"power_off_basis\": \"unconfirmed\"", "\"phase\": \"cooling\""});
     const Told again = runDriver(afterReboot(before, "none"));
     ASSERT_FALSE(again.done.empty()) << again.error;
     EXPECT_NE(again.found.find("rebooted open"), std::string::npos) << again.found;
@@ -121,6 +131,8 @@ TEST_F(Reboot, BeforeTheLockTheDefaultIsToAbort) {
         const DriverCall before = call(std::string(phase) + ".seamlog");
         const Told cut = runDriverTo(before, phase, Milliseconds(150));
         ASSERT_TRUE(cut.killed) << phase;
+        expectForetold(before, {"\"clock\": \"rebooted\"", "\"next\": \"abort_by_default\""});
+        EXPECT_NE(recoverSays(before.log, "").find("\"clock\": \"same boot\""), std::string::npos);
         const Told again = runDriver(afterReboot(before, "none"));
         EXPECT_EQ(again.done, "incomplete") << phase << again.error;
         EXPECT_NE(again.found.find("rebooted aborted"), std::string::npos) << again.found;

@@ -1,11 +1,16 @@
 #include "app/operate/weld_view.h"
 
+#include "core/weld/intent.h"
 #include "tests/support/story.h"
 
 #include <gtest/gtest.h>
 
 namespace seamclock {
 namespace {
+
+using std::chrono::hours;
+using std::chrono::minutes;
+using std::chrono::seconds;
 
 WeldView stopped(test::Story& story) {
     story.then(WeldAborted{"plate_cold", "Plate cold or dirty"});
@@ -33,6 +38,113 @@ TEST(WeldView, WhatIsStoppedBeforeTheFacesMetIsNotShownAsAJoint) {
         EXPECT_EQ(view.lamp.under, QStringLiteral("cut out"));
         EXPECT_TRUE(view.sentence.endsWith("Cut it out and plane again."))
             << qPrintable(view.sentence);
+    }
+}
+
+WeldView viewAt(const Weld& weld, const Instant& now) {
+    ViewContext context;
+    context.now = now;
+    return weldView(weld, context);
+}
+
+/// "9:40", or hours in its minutes.
+Milliseconds painted(const QString& text) {
+    const int colon = text.indexOf(':');
+    return minutes(text.left(colon).toInt()) + seconds(text.mid(colon + 1).toInt());
+}
+
+struct Cut {
+    Milliseconds off;  // by true time
+    Milliseconds wall; // by the wall clock
+    bool canBeConfirmed;
+};
+
+const std::vector<Cut>& cuts() {
+    static const std::vector<Cut> all{
+        {seconds(42), seconds(42), true},
+        {seconds(42), seconds(42) + minutes(10), true},
+        {seconds(42), seconds(42) - minutes(10), false},
+        {seconds(42), seconds(42) + hours(24), false},
+        {seconds(42), seconds(42) - hours(24), false},
+        {hours(12), hours(12), true},
+        {hours(13), hours(13), false}};
+    return all;
+}
+
+// Whatever a slot offers must be accepted: a refused word would leave nothing to press.
+TEST(WeldViewAfterAReboot, OffersOnlyWordsThatAreAccepted) {
+    for (const auto stretch :
+         {&test::Story::prepare, &test::Story::align, &test::Story::soak, &test::Story::changeOver,
+          &test::Story::buildUp, &test::Story::cool, &test::Story::release}) {
+        for (const Cut& cut : cuts()) {
+            test::Story story;
+            (story.*stretch)();
+            const bool goesOn = goesOnAfterReboot(story.state());
+            story.reboot(cut.wall);
+            const WeldView view = viewAt(story.weld(), story.now());
+            SCOPED_TRACE(qPrintable(view.sentence));
+            int offered = 0;
+            for (const Slot* slot : {&view.step, &view.stop, &view.back, &view.earlier}) {
+                if (const auto* word = std::get_if<SettleWeld>(&slot->offer)) {
+                    ++offered;
+                    EXPECT_TRUE(settle(story.weld(), story.now(), word->word));
+                } else {
+                    EXPECT_TRUE(std::holds_alternative<std::monostate>(slot->offer));
+                }
+            }
+            EXPECT_EQ(offered, goesOn && !cut.canBeConfirmed ? 1 : 2);
+            const auto* first = std::get_if<SettleWeld>(&view.step.offer);
+            ASSERT_NE(first, nullptr);
+            const RebootWord expected = !goesOn              ? RebootWord::Abort
+                                        : cut.canBeConfirmed ? RebootWord::GoOnConfirmed
+                                                             : RebootWord::GoOnUnconfirmed;
+            EXPECT_EQ(first->word, expected);
+            EXPECT_EQ(view.sentence.contains("-"), false);
+        }
+    }
+}
+
+TEST(WeldViewAfterAReboot, NeverPaintsLessCoolingLeftThanThereIs) {
+    for (const Cut& cut : cuts()) {
+        test::Story story;
+        const Milliseconds cooling = story.weld().plan.cooling->atLeast;
+        story.buildUp().wait(seconds(30)).then(RemarkMade{"last words"});
+        story.reboot(cut.wall);
+        const auto said = settle(story.weld(), story.now(), RebootWord::GoOnUnconfirmed);
+        ASSERT_TRUE(said);
+        for (const WeldDetail& detail : *said) {
+            story.then(detail);
+        }
+        for (int i = 0; i < 60; ++i) {
+            const Milliseconds gone = seconds(30) + cut.off + seconds(7) * i;
+            const WeldView view = viewAt(story.weld(), story.now());
+            EXPECT_GE(painted(view.cell.time), cooling - gone) << qPrintable(view.cell.time);
+            const double share = static_cast<double>(gone.count()) / cooling.count();
+            EXPECT_LE(view.lamp.fraction, std::min(share, 1.0) + 1e-9);
+            EXPECT_LE(view.ribbon.pieces.back().fraction, std::min(share, 1.0) + 1e-9);
+            story.wait(seconds(7));
+        }
+    }
+}
+
+// The longer end is for what may at most have passed.
+TEST(WeldViewAfterAReboot, IsLateByTheLongerEnd) {
+    for (const auto stretch : {&test::Story::align, &test::Story::soak, &test::Story::changeOver}) {
+        test::Story story;
+        (story.*stretch)();
+        const bool soaking = std::holds_alternative<Soaking>(story.state());
+        if (soaking) {
+            story.wait(story.weld().plan.soak->target);
+            story.then(RemarkMade{"last words"});
+        }
+        EXPECT_NE(viewAt(story.weld(), story.now()).lamp.mark, Mark::Late);
+        story.reboot(minutes(5));
+        for (const WeldDetail& detail :
+             settle(story.weld(), story.now(), RebootWord::GoOnUnconfirmed).value()) {
+            story.then(detail);
+        }
+        EXPECT_EQ(viewAt(story.weld(), story.now()).lamp.mark, Mark::Late)
+            << phaseName(story.state());
     }
 }
 

@@ -60,6 +60,20 @@ TEST_F(Reader, GivesEachWeldAsItWasWritten) {
     EXPECT_EQ(reader.bodies("station")->size(), 2U);
 }
 
+TEST_F(Reader, GivesOneRowOfASubject) {
+    auto reader = opened();
+    const auto all = reader.bodies("station").value();
+    ASSERT_GT(all.size(), 1U);
+    for (std::size_t i = 0; i < all.size(); ++i) {
+        EXPECT_EQ(
+            reader.body("station", static_cast<std::int64_t>(i) + 1).value(),
+            std::optional<std::string>(all[i]));
+    }
+    EXPECT_FALSE(
+        reader.body("station", static_cast<std::int64_t>(all.size()) + 1).value().has_value());
+    EXPECT_FALSE(reader.body("nobody", 1).value().has_value());
+}
+
 TEST_F(Reader, ListsTheNewestFirstWithWhatTheirEventsMake) {
     auto reader = opened();
     const auto lines = reader.joints({});

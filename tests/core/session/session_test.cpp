@@ -4,6 +4,7 @@
 #include "core/log/log_reader.h"
 #include "core/log/recover.h"
 #include "core/log/world.h"
+#include "core/weld/event_codec.h"
 #include "tests/support/demo_order.h"
 #include "tests/support/fake_clock.h"
 #include "tests/support/scratch_folder.h"
@@ -249,6 +250,55 @@ TEST_F(SessionTest, FindsAJumpThatHappenedWhileNoProgramRan) {
     m_program.clock.setWallClock(minutes(30));
     m_program.start();
     EXPECT_EQ(countOf<ClockJumped>(*m_program.session().find(weld)), 1);
+}
+
+TEST_F(SessionTest, TellsTheStationOfAJumpBetweenTwoRunsWithoutAWeld) {
+    ASSERT_TRUE(m_program.session().stop());
+    m_program.cut();
+    m_program.clock.wait(minutes(2));
+    m_program.clock.setWallClock(minutes(-30));
+    m_program.start();
+    m_program.restart(); // once is enough
+    ASSERT_TRUE(m_program.writer().flush());
+    const auto bodies = reading(m_path).bodies("station");
+    ASSERT_TRUE(bodies);
+    EXPECT_EQ(count(*bodies, "\"d\":{\"delta_ms\":-1800000}"), 1);
+    EXPECT_EQ(count(*bodies, "\"kind\":\"clock_jumped\""), 1);
+}
+
+TEST_F(SessionTest, DoesNotCompareTheClocksOfTwoBoots) {
+    m_program.cut();
+    m_program.clock.reboot(minutes(-30));
+    m_program.start();
+    ASSERT_TRUE(m_program.writer().flush());
+    const auto bodies = reading(m_path).bodies("station");
+    ASSERT_TRUE(bodies);
+    EXPECT_EQ(count(*bodies, "\"kind\":\"clock_jumped\""), 0);
+}
+
+// A jump is a row for the station and one for each weld: a cut may come between them.
+TEST_F(SessionTest, TellsAWeldOfAJumpWhoseRowACutTook) {
+    const std::string knows = m_program.open();
+    const std::string other = m_program.open(1);
+    m_program.clock.setWallClock(minutes(5));
+    const Event last = m_program.session().find(knows)->events.back();
+    m_program.cut();
+    Event jumped{m_program.clock.now(), "station", knows, last.n + 1, ClockJumped{minutes(5)}};
+    {
+        auto writer = LogWriter<Production>::open(m_path, m_program.clock);
+        ASSERT_TRUE(writer) << writer.error().detail;
+        ASSERT_TRUE(
+            writer->note(m_program.clock.now(), "station", "station", ClockJumped{minutes(5)}));
+        writer->submit({{knows, jumped.n, toBody(jumped).value()}});
+        ASSERT_TRUE(writer->flush());
+    }
+    m_program.start();
+    EXPECT_EQ(countOf<ClockJumped>(*m_program.session().find(knows)), 1);
+    EXPECT_EQ(countOf<ClockJumped>(*m_program.session().find(other)), 1);
+    ASSERT_TRUE(m_program.writer().flush());
+    const auto bodies = reading(m_path).bodies("station");
+    ASSERT_TRUE(bodies);
+    EXPECT_EQ(count(*bodies, "\"kind\":\"clock_jumped\""), 1);
 }
 
 TEST_F(SessionTest, GoesOnAtOnceAfterACrashOnTheSameBoot) {

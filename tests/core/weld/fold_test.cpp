@@ -247,5 +247,22 @@ TEST(Fold, NamesTheEventAtWhichAStoredLogDoesNotFit) {
     }
 }
 
+TEST(Fold, RefusesAStoredInstantThatNoBridgeLeadsTo) {
+    const Weld weld = Story().buildUp().wait(seconds{5}).then(RemarkMade{"a"}).weld();
+    std::vector<Event> other = weld.events;
+    other.back().at.bootId = "boot-2";
+    std::vector<Event> before = weld.events;
+    before.back().at.boot -= seconds{6};
+    for (const auto& [events, words] :
+         {std::pair{other, "must be bridged"}, std::pair{before, "before the last event's"}}) {
+        const auto damaged = fold(events);
+        ASSERT_FALSE(damaged);
+        EXPECT_EQ(damaged.error().code, ErrorCode::Damaged);
+        EXPECT_NE(damaged.error().detail.find(words), std::string::npos) << damaged.error().detail;
+        const std::string n = "n " + std::to_string(events.size());
+        EXPECT_NE(damaged.error().detail.find(n), std::string::npos) << damaged.error().detail;
+    }
+}
+
 } // namespace
 } // namespace seamclock

@@ -1,0 +1,20 @@
+#include "tests/core/log/losing_disk.h"
+#include "tests/core/log/power_loss.h"
+
+#include <gtest/gtest.h>
+
+namespace seamclock {
+namespace {
+
+TEST(PowerLoss, TakesNothingInAThousandMomentsOfAShift) {
+    if (const std::string why = test::Recorder::whyNot(); !why.empty()) {
+        GTEST_SKIP() << why;
+    }
+    for (std::uint64_t seed = 2; seed < 7; ++seed) {
+        const auto report = test::losePowerInAShift(200, seed);
+        EXPECT_GT(report.joined, 0);
+    }
+}
+
+} // namespace
+} // namespace seamclock
