@@ -62,7 +62,7 @@ void gapCheck(Sketch& s, const std::string& code, std::int64_t um, const QString
     attest(s, tr("Gap is %1 mm").arg(gap), made);
 }
 
-void plateCheck(Sketch& s, const std::string& code) {
+void plateCheck(Sketch& s) {
     const int read = platePlacesRead(s.weld);
     const auto places = static_cast<int>(platePlaces().size());
     set(s, tr("Measure"), celsiusText(s.plan().plate->targetMc), "°C");
@@ -114,7 +114,7 @@ void check(Sketch& s, const std::string& code) {
         s.view.sentence = tr("Plate is hot. Let it settle for 10 minutes.");
         attest(s, tr("Measure the plate"), passed(code));
     } else if (code == "plate_temperature") {
-        plateCheck(s, code);
+        plateCheck(s);
     } else if (code == "scale_zero") {
         const std::int64_t zero = s.scalePlan().zeroMilli;
         set(s, tr("Look"), s.reading(zero), s.unit());
