@@ -274,7 +274,11 @@ int killAfterEvents(const std::string& folder, std::uint64_t seed, int step) {
     int killed = 0;
     for (std::int64_t n = 1; n <= static_cast<std::int64_t>(whole.size()); n += step) {
         const std::string log = folder + "/" + std::to_string(n) + ".seamlog";
-        DriverCall call{log, seed, false, 1e9, false, "none", n, ""};
+        DriverCall call;
+        call.log = log;
+        call.seed = seed;
+        call.speed = 1e9;
+        call.dieAt = n;
         Account account;
         const Told first = runDriver(call);
         EXPECT_TRUE(first.killed) << n;

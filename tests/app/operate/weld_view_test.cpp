@@ -49,7 +49,7 @@ WeldView viewAt(const Weld& weld, const Instant& now) {
 
 /// "9:40", or hours in its minutes.
 Milliseconds painted(const QString& text) {
-    const int colon = text.indexOf(':');
+    const qsizetype colon = text.indexOf(':');
     return minutes(text.left(colon).toInt()) + seconds(text.mid(colon + 1).toInt());
 }
 
@@ -119,7 +119,8 @@ TEST(WeldViewAfterAReboot, NeverPaintsLessCoolingLeftThanThereIs) {
             const Milliseconds gone = seconds(30) + cut.off + seconds(7) * i;
             const WeldView view = viewAt(story.weld(), story.now());
             EXPECT_GE(painted(view.cell.time), cooling - gone) << qPrintable(view.cell.time);
-            const double share = static_cast<double>(gone.count()) / cooling.count();
+            const double share =
+                static_cast<double>(gone.count()) / static_cast<double>(cooling.count());
             EXPECT_LE(view.lamp.fraction, std::min(share, 1.0) + 1e-9);
             EXPECT_LE(view.ribbon.pieces.back().fraction, std::min(share, 1.0) + 1e-9);
             story.wait(seconds(7));
