@@ -99,7 +99,7 @@ struct Salvage::Inside {
         const std::string& body);
     void countUp();
     void followChain();
-    std::int64_t highestOpened();
+    std::int64_t highestNumber();
     std::vector<Copy> copiesOf(std::int64_t seq);
     std::vector<std::string> hashesOf(std::int64_t seq, bool deep);
     bool vouchedFor(std::int64_t seq);
@@ -216,26 +216,42 @@ void Salvage::Inside::countUp() {
     count.rows = rows.getColumn(0).getInt64();
     count.lostRows = last - count.rows;
     count.spilled = static_cast<std::int64_t>(spill.rows.size());
-    count.highestNumber = std::max(
-        highestOpened(),
-        integerOf(
-            *database, "SELECT coalesce(max(number), 0) FROM joint WHERE weld NOT IN (SELECT "
-                       "subject FROM row WHERE kind = 'weld_opened')"));
+    count.highestNumber = highestNumber();
     database->exec(kNoPhantoms);
 }
 
-/// Of the welds whose first row is believed.
-std::int64_t Salvage::Inside::highestOpened() {
-    SQLite::Statement query(
-        *database, "SELECT seq, hash, body, body->>'$.d.number' FROM row WHERE kind = "
-                   "'weld_opened' ORDER BY 4 DESC");
-    while (query.executeStep()) {
-        const Copy copy{query.getColumn(1).getString(), query.getColumn(2).getString()};
-        if (proofOf(query.getColumn(0).getInt64(), copy) != Proof::Wrong) {
-            return query.getColumn(3).getInt64();
+/// Of the welds whose first row is believed; and what the list of joints, or a changed first row,
+/// says of the others, as long as there can have been so many.
+std::int64_t Salvage::Inside::highestNumber() {
+    std::set<std::string> known;
+    std::vector<std::int64_t> doubtful;
+    std::int64_t believed = 0;
+    SQLite::Statement opened(
+        *database, "SELECT seq, hash, body, subject, body->>'$.d.number' FROM row WHERE kind = "
+                   "'weld_opened'");
+    while (opened.executeStep()) {
+        const Copy copy{opened.getColumn(1).getString(), opened.getColumn(2).getString()};
+        const std::int64_t number = opened.getColumn(4).getInt64();
+        if (proofOf(opened.getColumn(0).getInt64(), copy) == Proof::Wrong) {
+            doubtful.push_back(number);
+            continue;
+        }
+        believed = std::max(believed, number);
+        known.insert(opened.getColumn(3).getString());
+    }
+    SQLite::Statement listed(*database, "SELECT weld, number FROM joint");
+    while (listed.executeStep()) {
+        if (known.count(listed.getColumn(0).getString()) == 0) {
+            doubtful.push_back(listed.getColumn(1).getInt64());
         }
     }
-    return 0;
+    const std::int64_t plausible =
+        believed + static_cast<std::int64_t>(known.size() + doubtful.size());
+    std::int64_t highest = believed;
+    for (const std::int64_t number : doubtful) {
+        highest = number <= plausible ? std::max(highest, number) : highest;
+    }
+    return highest;
 }
 
 std::vector<Copy> Salvage::Inside::copiesOf(std::int64_t seq) {

@@ -55,7 +55,7 @@ protected:
     void spoil(const std::string& weld, std::size_t n) {
         const std::string body = LogReader::open(m_path)->bodies(weld).value().at(n - 1);
         std::string bytes = bytesOf(m_path);
-        const auto at = bytes.find(body);
+        const auto at = bytes.find(body.substr(0, 150)); // the first goes over several pages
         ASSERT_NE(at, std::string::npos);
         bytes[at + body.find("\"boot_ms\":") + 11] ^= 1;
         std::ofstream(m_path, std::ios::binary) << bytes;
