@@ -496,7 +496,7 @@ TEST_F(LogImport, IsAllOrNothingWhicheverWriteFails) {
     ASSERT_GT(writes, 20);
     std::int64_t failed = 0;
     std::map<std::string, std::int64_t> seen;
-    for (std::int64_t n = 1; n <= writes; n += std::max<std::int64_t>(1, writes / 60)) {
+    for (std::int64_t n = 1; n <= writes; n += std::max<std::int64_t>(1, writes / 25)) {
         const std::string east = prepared();
         bool done = false;
         {
