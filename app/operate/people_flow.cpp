@@ -246,7 +246,7 @@ void PeopleFlow::enter(
                     }));
 }
 
-void PeopleFlow::freshPin(const QString& name, Role role, PinThen then, Press stop) {
+void PeopleFlow::freshPin(const QString& name, Role role, PinThen then, const Press& stop) {
     PinStage stage;
     stage.title = tr("New PIN of %1").arg(name);
     stage.where = lengthText(role);
@@ -261,7 +261,7 @@ void PeopleFlow::freshPin(const QString& name, Role role, PinThen then, Press st
 }
 
 void PeopleFlow::freshPinAgain(
-    const QString& name, Role role, const HeldPin& first, PinThen then, Press stop) {
+    const QString& name, Role role, const HeldPin& first, PinThen then, const Press& stop) {
     PinStage stage;
     stage.title = tr("The same PIN once more");
     stage.where = tr("New PIN of %1").arg(name);

@@ -83,9 +83,9 @@ private:
     void enter(
         const Person& person, const QString& where, const QString& step,
         std::function<void(const Proof&, const HeldPin&)> then, Press stop);
-    void freshPin(const QString& name, Role role, PinThen then, Press stop);
-    void
-    freshPinAgain(const QString& name, Role role, const HeldPin& first, PinThen then, Press stop);
+    void freshPin(const QString& name, Role role, PinThen then, const Press& stop);
+    void freshPinAgain(
+        const QString& name, Role role, const HeldPin& first, PinThen then, const Press& stop);
 
     void choosePerson(const std::string& id);
     void setAtBench(const std::string& id);

@@ -95,9 +95,9 @@ void Fingerprint::paintEvent(QPaintEvent*) {
             size = fittedSize(group, size, px(20), cell - px(16), kNumberWeight);
         }
         for (int i = 0; i < count; ++i) {
+            const int down = i / kColumns;
             const QRectF box(
-                inner.left() + cell * (i % kColumns), inner.top() + head + row * (i / kColumns),
-                cell, row);
+                inner.left() + cell * (i % kColumns), inner.top() + head + row * down, cell, row);
             drawLine(
                 painter, box, Qt::AlignLeft | Qt::AlignVCenter, m_view.groups.at(i), size,
                 kNumberWeight);
