@@ -245,9 +245,9 @@ PowerLossReport cutAt(
     return report;
 }
 
-std::vector<std::size_t> everyMoment(const std::vector<DiskNote>& notes) {
+std::vector<std::size_t> everyMoment(const std::vector<DiskNote>& notes, std::size_t every) {
     std::vector<std::size_t> moments;
-    for (std::size_t i = 0; i <= notes.size(); ++i) {
+    for (std::size_t i = 0; i <= notes.size(); i += every) {
         moments.push_back(i);
     }
     return moments;
@@ -375,7 +375,7 @@ PowerLossReport losePowerInAShift(int moments, std::uint64_t seed) {
         });
 }
 
-PowerLossReport losePowerWhileALogIsMade() {
+PowerLossReport losePowerWhileALogIsMade(std::size_t every) {
     const ScratchFolder folder;
     Recorder recorder(folder.path());
     {
@@ -391,13 +391,13 @@ PowerLossReport losePowerWhileALogIsMade() {
     }
     const auto notes = recorder.finish();
     return cutAt(
-        notes, everyMoment(notes), 1,
+        notes, everyMoment(notes, every), 1,
         [](const auto& files, const Promises& promises, PowerLossReport& report) {
             lookAtShift(files, promises, {}, report);
         });
 }
 
-PowerLossReport losePowerInAMigration() {
+PowerLossReport losePowerInAMigration(std::size_t every) {
     auto steps = migrations();
     const int first = steps.back().version;
     steps.push_back({first + 1, "CREATE TABLE later(x INTEGER) STRICT;"});
@@ -423,7 +423,8 @@ PowerLossReport losePowerInAMigration() {
         return note.kind == DiskNote::Kind::Said && note.bytes == "written";
     });
     std::vector<std::size_t> moments;
-    for (auto i = static_cast<std::size_t>(written - notes.begin()) + 1; i <= notes.size(); ++i) {
+    for (auto i = static_cast<std::size_t>(written - notes.begin()) + 1; i <= notes.size();
+         i += every) {
         moments.push_back(i);
     }
     const auto bodiesOf = [](SQLite::Database& database) {

@@ -3,6 +3,7 @@
 // reported as saved, and every row that was reported as spilled.
 #pragma once
 
+#include <cstddef>
 #include <cstdint>
 
 namespace seamclock::test {
@@ -19,11 +20,11 @@ struct PowerLossReport {
 /// with every kind of loss.
 PowerLossReport losePowerInAShift(int moments, std::uint64_t seed);
 
-/// The making of a new log, at every moment.
-PowerLossReport losePowerWhileALogIsMade();
+/// The making of a new log, at every n-th moment.
+PowerLossReport losePowerWhileALogIsMade(std::size_t every);
 
-/// Two steps of a migration, at every moment.
-PowerLossReport losePowerInAMigration();
+/// Two steps of a migration, at every n-th moment.
+PowerLossReport losePowerInAMigration(std::size_t every);
 
 /// As the first, and the write-ahead log or its index is gone as well. Such a log may lack rows,
 /// but nothing may be silently wrong.

@@ -16,5 +16,13 @@ TEST(PowerLoss, TakesNothingInAThousandMomentsOfAShift) {
     }
 }
 
+TEST(PowerLoss, AtEveryMomentOfALogsMakingAndMigration) {
+    if (const std::string why = test::Recorder::whyNot(); !why.empty()) {
+        GTEST_SKIP() << why;
+    }
+    EXPECT_GT(test::losePowerWhileALogIsMade(1).states, 100);
+    EXPECT_GT(test::losePowerInAMigration(1).states, 100);
+}
+
 } // namespace
 } // namespace seamclock

@@ -512,14 +512,14 @@ TEST_F(SetAsideTest, OnAFullDiskTheDamagedLogStaysWhereItIs) {
 }
 
 TEST_F(SetAsideTest, LogsDamagedAtRandomPlacesComeBackOrSayWhatIsLost) {
-    const test::DamageCount count = test::damageLogs(240, 1);
+    const test::DamageCount count = test::damageLogs(80, 1);
     RecordProperty("opened", count.opened);
     RecordProperty("mended", count.mended);
     RecordProperty("new_chain", count.newChain);
-    EXPECT_GE(count.mended, 20);
-    EXPECT_GE(count.newChain, 20);
-    EXPECT_GE(count.openWhole, 200);
-    EXPECT_LE(count.refused, 12);
+    EXPECT_GE(count.mended, 6);
+    EXPECT_GE(count.newChain, 6);
+    EXPECT_GE(count.openWhole, 60);
+    EXPECT_LE(count.refused, 4);
 }
 
 } // namespace
