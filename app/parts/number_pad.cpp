@@ -342,7 +342,8 @@ void NumberPad::place() {
     const double height = (this->height() - gap * (kRows - 1)) / kRows;
     for (std::size_t i = 0; i < m_keys.size(); ++i) {
         const auto column = static_cast<double>(i % kColumns);
-        const auto row = static_cast<double>(i / kColumns);
+        const std::size_t below = i / kColumns;
+        const auto row = static_cast<double>(below);
         const QRectF key(column * (width + gap), row * (height + gap), width, height);
         m_keys[i]->setGeometry(key.toRect());
     }
