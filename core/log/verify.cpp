@@ -122,6 +122,39 @@ private:
             return find(0, 0, "there are rows that belong to no chain");
         }
         m_report.covered = coverage();
+        m_severalChains = all.size() > 1;
+        return imports(all);
+    }
+
+    /// What the own chain says of imported logs is what is here: so an imported chain can't lose
+    /// its end with its head row and signature, as long as the own chain is sound.
+    bool imports(const std::vector<Chain>& all) {
+        for (const auto& [row, told] : m_imports) {
+            const auto chain = std::find_if(
+                all.begin(), all.end(), [&](const Chain& one) { return one.logId == told.log; });
+            if (chain == all.end()) {
+                return find(
+                    1, row,
+                    rowName(row) + ": it tells of the import of the log " + told.log +
+                        ", which is not here");
+            }
+            const std::string said = rowName(row) + " of this log says that the log " + told.log +
+                                     " was imported up to row " + std::to_string(told.toSeq);
+            if (told.toSeq > chain->seq) {
+                return find(
+                    chain->no, chain->seq + 1,
+                    rowName(chain->seq + 1) + " is missing at the end: " + said);
+            }
+            SQLite::Statement query(
+                m_database, "SELECT hash FROM event WHERE chain = ? AND seq = ?");
+            query.bind(1, chain->no);
+            query.bind(2, told.toSeq);
+            if (!query.executeStep() || query.getColumn(0).getString() != told.head) {
+                return find(
+                    chain->no, told.toSeq,
+                    rowName(told.toSeq) + ": it has another hash than when it came; " + said);
+            }
+        }
         return true;
     }
 
@@ -318,6 +351,8 @@ private:
             if (chain.no == 1) {
                 m_report.signedTo = std::max(m_report.signedTo, head->toSeq);
             }
+        } else if (const auto* told = std::get_if<LogImported>(&fact.d); told && chain.no == 1) {
+            m_imports.emplace_back(seq, *told);
         } else if (const auto* seal = std::get_if<DaySealed>(&fact.d)) {
             return sealOf(fact, *seal, seq, chain);
         }
@@ -463,7 +498,7 @@ private:
         if (!isWeld(subject)) {
             return true;
         }
-        ++m_report.welds;
+        m_report.welds += !m_severalChains || m_counted.insert(subject).second ? 1 : 0;
         std::vector<Event> events;
         events.reserve(rows.size());
         for (const Numbered& row : rows) {
@@ -482,8 +517,12 @@ private:
                     weld.error().detail);
         }
         if (m_cacheHere && !m_cacheFinding && m_stale.count(subject) == 0) {
+            // Of a weld that went on in another log, or is told differently there, one chain alone
+            // does not make the line.
             const WeldRecord made = record(*weld);
-            if (cachedJoint(m_database, subject) != CachedJoint{lineOf(made), textOf(made)}) {
+            const CachedJoint line = m_severalChains ? foldedJoint(m_database, subject)
+                                                     : CachedJoint{lineOf(made), textOf(made)};
+            if (cachedJoint(m_database, subject) != line) {
                 m_cacheFinding = "the list's line of " + subject + " is not what its events make";
             }
         }
@@ -596,6 +635,9 @@ private:
     const LogFile& m_file;
     VerifyReport m_report;
     int m_version = 0;
+    std::vector<std::pair<std::int64_t, LogImported>> m_imports; // with their rows
+    bool m_severalChains = false;
+    std::unordered_set<std::string> m_counted; // welds, where one can be in two chains
     Signers m_signers;
     std::int64_t m_chain = 0; // where it is now, for a file that can't be read further
     std::int64_t m_seq = 0;

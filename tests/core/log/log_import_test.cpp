@@ -324,6 +324,7 @@ TEST_F(LogImport, AWeldThatIsToldDifferentlyIsReportedAndTheOwnCounts) {
     EXPECT_EQ(report.conflicts, (std::vector<ImportConflict>{{test::weldName(5), 1, 2, 1}}));
     EXPECT_EQ(report.joints, 1);
     EXPECT_EQ(chainRows(east, 2), chainRows(west, 1)) << "both are kept";
+    expectSound(east);
     auto reader = LogReader::open(east);
     EXPECT_EQ(reader->weldEvents(test::weldName(5)).value(), test::closedWeld(5));
     const auto lines = reader->joints({}).value();
@@ -339,6 +340,46 @@ TEST_F(LogImport, AWeldThatIsToldDifferentlyIsReportedAndTheOwnCounts) {
         }
     }
     EXPECT_EQ(disputed, 1);
+}
+
+// A weld that was taken over into a new log goes on there; the old log has only its beginning.
+TEST_F(LogImport, AWeldThatWentOnInTheOtherLogIsOneSoundJoint) {
+    const std::string old = tablet("old", {1});
+    add(old, test::unfinishedWeld(5, 9));
+    const std::string next = tablet("next", {});
+    add(next, test::closedWeld(5));
+    for (const auto& [from, to] : {std::pair(old, next), std::pair(next, old)}) {
+        EXPECT_TRUE(imported(from, to).conflicts.empty());
+        EXPECT_EQ(numbers(to), (Numbers{1, 5}));
+        EXPECT_TRUE(LogReader::open(to)->openWelds()->empty()) << to;
+        EXPECT_EQ(LogReader::open(to)->weldEvents(test::weldName(5)).value(), test::closedWeld(5));
+        expectSound(to);
+        EXPECT_EQ(verifyLog(to)->welds, 2);
+    }
+}
+
+TEST_F(LogImport, AnImportedChainThatLostItsEndOrWasExchangedIsFound) {
+    const std::string west = tablet("west", {11, 12});
+    for (const char* sql :
+         {"DELETE FROM event WHERE chain = 2 AND seq = (SELECT seq FROM chain WHERE no = 2); "
+          "UPDATE "
+          "chain SET seq = seq - 1, head = (SELECT hash FROM event WHERE chain = 2 AND event.seq = "
+          "chain.seq - 1) WHERE no = 2",
+          "DELETE FROM event WHERE chain = 2; DELETE FROM chain WHERE no = 2",
+          "DELETE FROM event WHERE chain = 2; UPDATE chain SET seq = 0, head = genesis WHERE no = "
+          "2"}) {
+        for (const char* tail : {"", "-wal", "-shm", ".spill"}) {
+            fs::remove(folder.file("east") + tail);
+        }
+        const std::string east = tablet("east", {1});
+        imported(west, east);
+        test::BehindTheBack(east).database().exec(sql);
+        const auto report = verifyLog(east);
+        ASSERT_TRUE(report.has_value());
+        ASSERT_FALSE(report->ok) << sql;
+        EXPECT_NE(report->finding->reason.find("import"), std::string::npos)
+            << report->finding->reason;
+    }
 }
 
 TEST_F(LogImport, WhatStandsOpenElsewhereIsNotTakenUpHere) {
