@@ -193,9 +193,10 @@ public:
         m_out.damaged = m_name;
         m_out.note = m_name + ".txt";
         m_out.why = why.detail;
-        // A tail that the station never signed is not made its own by copying it.
-        m_out.sameChain =
-            m_salvage.chainIsWhole() && why.detail.find(kNotSigned) == std::string::npos;
+        // A tail that the station never signed is not made its own by copying it; and imported
+        // chains can't be copied, of which the same chain would go on telling.
+        m_out.sameChain = m_salvage.chainIsWhole() &&
+                          why.detail.find(kNotSigned) == std::string::npos && !tellsOfImports();
         m_out.rows = m_salvage.count().rows;
         m_out.lostRows = m_salvage.count().lostRows;
         m_out.highestNumber = m_salvage.count().highestNumber;
@@ -211,6 +212,14 @@ public:
 
 private:
     std::string newName() const { return m_name + ".new"; }
+
+    bool tellsOfImports() {
+        bool found = false;
+        const auto read = m_salvage.eachRow([&](const std::string&, const std::string& body) {
+            found = found || body.find("\"kind\":\"log_imported\"") != std::string::npos;
+        });
+        return found || !read;
+    }
 
     Result<void> sameChain() {
         std::vector<LogDocument> found; // that the log lost
