@@ -79,7 +79,7 @@ void ChoicePage::place() {
     put(m_under, quiet ? QRectF(body.x() + 6, body.y() + 66, body.width() - 12, 46) : QRectF());
     const int columns = frame.portrait ? 1 : 2;
     constexpr double kLeast = 94;
-    constexpr double kMost = 128;
+    const double most = 128 * std::max(1.0, look().metrics.text);
     constexpr double kGap = 10;
     const double room = body.height() - head;
     const int rows = std::max(1, static_cast<int>((room + kGap) / (kLeast + kGap)));
@@ -88,7 +88,7 @@ void ChoicePage::place() {
     m_leaves = count > m_perLeaf;
     // few answers are larger ones
     const int needed = m_leaves ? rows : std::max(1, (count + columns - 1) / columns);
-    const double tile = std::clamp((room - (needed - 1) * kGap) / needed, kLeast, kMost);
+    const double tile = std::clamp((room - (needed - 1) * kGap) / needed, kLeast, most);
     const double width = (body.width() - (columns - 1) * kGap) / columns;
     for (int i = 0; i < kTiles; ++i) {
         const int row = i / columns;

@@ -529,11 +529,9 @@ void PeopleFlow::addWith(const QString& name, Role role, const HeldPin& pin) {
         [by = m_access, name = name.toStdString(), role, pin](Office& office) {
             return office.addPerson(by->who, name, role, copyOf(pin));
         },
-        here<Result<Person>>([this, name](const Result<Person>& added) {
+        here<Result<Person>>([this](const Result<Person>& added) {
             showDesk();
-            if (added) {
-                emit said(tr("%1 is entered.").arg(name));
-            } else {
+            if (!added) {
                 tell(added.error());
             }
         }));

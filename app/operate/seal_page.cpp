@@ -34,7 +34,7 @@ void SealLines::paintEvent(QPaintEvent*) {
         wrapped(m_view.title, textPx(32), px(18), inner.width(), 1, kWordWeight, px(44)),
         kWordWeight);
     const auto count = static_cast<double>(std::max<std::size_t>(m_view.lines.size(), 1));
-    const double row = std::min(px(104), (inner.height() - head) / count);
+    const double row = std::min(textPx(104), (inner.height() - head) / count);
     double top = inner.top() + head;
     for (const SealView::Line& line : m_view.lines) {
         const double mark = std::min(px(44), row * 0.6);

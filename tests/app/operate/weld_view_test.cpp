@@ -80,6 +80,7 @@ TEST(WeldViewAfterAReboot, OffersOnlyWordsThatAreAccepted) {
             test::Story story;
             (story.*stretch)();
             const bool goesOn = goesOnAfterReboot(story.state());
+            story.then(RemarkMade{"last words"}); // the power is off from its last event on
             story.reboot(cut.wall);
             const WeldView view = viewAt(story.weld(), story.now());
             SCOPED_TRACE(qPrintable(view.sentence));
@@ -140,8 +141,9 @@ TEST(WeldViewAfterAReboot, IsLateByTheLongerEnd) {
         }
         EXPECT_NE(viewAt(story.weld(), story.now()).lamp.mark, Mark::Late);
         story.reboot(minutes(5));
-        for (const WeldDetail& detail :
-             settle(story.weld(), story.now(), RebootWord::GoOnUnconfirmed).value()) {
+        const auto said = settle(story.weld(), story.now(), RebootWord::GoOnUnconfirmed);
+        ASSERT_TRUE(said);
+        for (const WeldDetail& detail : *said) {
             story.then(detail);
         }
         EXPECT_EQ(viewAt(story.weld(), story.now()).lamp.mark, Mark::Late)
