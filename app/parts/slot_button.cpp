@@ -171,6 +171,7 @@ void SlotButton::paintEvent(QPaintEvent*) {
     Wrapped under;
     double underHeight = 0;
     if (withUnder) {
+        gap = std::max(gap, text.size * 0.27); // the first line's descenders need that much
         under = wrapped(
             m_view.under, std::min(textPx(24), std::max(px(24), text.size * 0.8)), px(14), room, 1,
             kPlainWeight, std::max(px(14), height - wrappedHeight(text) - gap));
