@@ -79,7 +79,7 @@ struct SetAsideOrder {
 
 /// After an error of LogWriter::open: the same error again if the file is not a damaged log of this
 /// world, or the one that stands in the way (NotWritten: nothing was moved then).
-Result<SetAside> setAside(const SetAsideOrder& order, const Error& why);
+Result<SetAside> setAside(const SetAsideOrder& asked, const Error& why);
 /// Ends what an earlier run began. Empty: it had begun nothing, or nothing that counts.
 Result<std::optional<SetAside>> finishSetAside(const std::string& path);
 
