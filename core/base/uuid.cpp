@@ -44,4 +44,16 @@ std::string sha256Hex(std::string_view bytes) {
     return hex(digest.data(), digest.size());
 }
 
+std::string sha256Hex(std::initializer_list<std::string_view> pieces) {
+    crypto_hash_sha256_state state;
+    crypto_hash_sha256_init(&state);
+    for (const std::string_view piece : pieces) {
+        crypto_hash_sha256_update(
+            &state, reinterpret_cast<const unsigned char*>(piece.data()), piece.size());
+    }
+    std::array<unsigned char, crypto_hash_sha256_BYTES> digest{};
+    crypto_hash_sha256_final(&state, digest.data());
+    return hex(digest.data(), digest.size());
+}
+
 } // namespace seamclock

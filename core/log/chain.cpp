@@ -5,10 +5,7 @@
 namespace seamclock {
 
 std::string chainHash(std::string_view previous, std::string_view body) {
-    std::string bytes;
-    bytes.reserve(previous.size() + 1 + body.size());
-    bytes.append(previous).append("\n").append(body);
-    return sha256Hex(bytes);
+    return sha256Hex({previous, "\n", body});
 }
 
 std::string genesisHash(std::string_view logId, std::string_view world) {
