@@ -158,9 +158,31 @@ std::vector<Kept> kept(const std::vector<Event>& events) {
     return out;
 }
 
+/// A weld that its first event opens, without that event in it yet.
+Result<Weld> begun(const Event& event) {
+    const auto* opened = std::get_if<WeldOpened>(&event.d);
+    if (opened == nullptr) {
+        return refused(event, "a weld starts with weld_opened");
+    }
+    if (event.n != 1) {
+        return refused(event, "a weld starts with n 1");
+    }
+    if (event.subject.rfind("weld:", 0) != 0 || event.subject.size() == 5) {
+        return refused(event, "\"" + event.subject + "\" does not name a weld");
+    }
+    if (opened->sheets.size() != 2) {
+        return refused(
+            event, std::to_string(opened->sheets.size()) + " sheets given, a butt weld joins 2");
+    }
+    if (const auto fits = checkPlan(event, opened->plan); !fits) {
+        return tl::unexpected<Error>(fits.error());
+    }
+    return Weld{opened->plan, {}, preparing(opened->plan), startOf(event)};
+}
+
 /// Steps through what still stands, from the opening on.
 Result<Weld> stepThrough(const std::vector<Event>& events) {
-    auto weld = open(events.front());
+    auto weld = begun(events.front());
     if (!weld) {
         return weld;
     }
@@ -286,24 +308,11 @@ Result<std::optional<Weld>> applyAnswer(const Weld& weld, const Event& event) {
 } // namespace
 
 Result<Weld> open(const Event& event) {
-    const auto* opened = std::get_if<WeldOpened>(&event.d);
-    if (opened == nullptr) {
-        return refused(event, "a weld starts with weld_opened");
+    auto weld = begun(event);
+    if (weld) {
+        weld->events.push_back(event);
     }
-    if (event.n != 1) {
-        return refused(event, "a weld starts with n 1");
-    }
-    if (event.subject.rfind("weld:", 0) != 0 || event.subject.size() == 5) {
-        return refused(event, "\"" + event.subject + "\" does not name a weld");
-    }
-    if (opened->sheets.size() != 2) {
-        return refused(
-            event, std::to_string(opened->sheets.size()) + " sheets given, a butt weld joins 2");
-    }
-    if (const auto fits = checkPlan(event, opened->plan); !fits) {
-        return tl::unexpected<Error>(fits.error());
-    }
-    return Weld{opened->plan, {event}, preparing(opened->plan), startOf(event)};
+    return weld;
 }
 
 Result<Weld> apply(const Weld& weld, const Event& event) {

@@ -1,5 +1,7 @@
 #include "core/weld/record.h"
 
+#include <utility>
+
 namespace seamclock {
 
 namespace {
@@ -79,8 +81,7 @@ std::vector<PhaseRecord> phasesOf(const Weld& weld, const std::vector<Retained>&
 WeldRecord record(const Weld& weld) {
     WeldRecord out;
     out.weld = weld.id();
-    const auto events = retained(weld.events);
-    out.opened = std::get<WeldOpened>(events.front().d);
+    auto events = retained(weld.events);
     out.openedAt = weld.events.front().at;
     out.openedBy = weld.events.front().by;
     out.plan = weld.plan;
@@ -114,6 +115,7 @@ WeldRecord record(const Weld& weld) {
             out.stored = *closed;
         }
     }
+    out.opened = std::move(std::get<WeldOpened>(events.front().d)); // the plan in it is large
     out.verdict = verdict(weld);
     out.events = weld.events;
     return out;
