@@ -16,31 +16,64 @@ bool isPlainNumber(std::string_view text) {
            std::all_of(text.begin(), text.end(), [&](char c) { return isDigit(c) || c == '.'; });
 }
 
+bool wantsQuotes(std::string_view text) {
+    return std::any_of(text.begin(), text.end(), [](char c) {
+        return c == ',' || c == '"' || c == '\r' || c == '\n';
+    });
+}
+
+bool wouldRun(std::string_view text) {
+    return !text.empty() &&
+           std::string_view("=+-@\t\r").find(text.front()) != std::string_view::npos &&
+           !isPlainNumber(text);
+}
+
+void addCell(std::string& row, std::string_view value) {
+    const bool quotes = wantsQuotes(value);
+    row += quotes ? "\"" : "";
+    row += wouldRun(value) ? "'" : "";
+    if (!quotes) {
+        row += value;
+        return;
+    }
+    for (const char c : value) {
+        row.append(c == '"' ? 2 : 1, c);
+    }
+    row += '"';
+}
+
 } // namespace
 
 std::string separatedCell(std::string_view value) {
-    std::string cell(value);
-    if (!cell.empty() &&
-        std::string_view("=+-@\t\r").find(cell.front()) != std::string_view::npos &&
-        !isPlainNumber(cell)) {
-        cell.insert(cell.begin(), '\'');
-    }
-    if (cell.find_first_of(",\"\r\n") == std::string::npos) {
-        return cell;
-    }
-    std::string quoted = "\"";
-    for (const char c : cell) {
-        quoted += c == '"' ? "\"\"" : std::string(1, c);
-    }
-    return quoted + "\"";
+    std::string cell;
+    addCell(cell, value);
+    return cell;
 }
 
-std::string separatedRow(const std::vector<std::string>& cells) {
+namespace {
+
+template <class Cells>
+std::string rowOf(const Cells& cells) {
     std::string row;
-    for (std::size_t i = 0; i < cells.size(); ++i) {
-        row += (i == 0 ? "" : ",") + separatedCell(cells[i]);
+    row.reserve(256);
+    const char* between = "";
+    for (const auto& cell : cells) {
+        row += between;
+        addCell(row, cell);
+        between = ",";
     }
-    return row + "\r\n";
+    row += "\r\n";
+    return row;
+}
+
+} // namespace
+
+std::string separatedRow(const std::vector<std::string>& cells) {
+    return rowOf(cells);
+}
+
+std::string separatedRow(std::initializer_list<std::string_view> cells) {
+    return rowOf(cells);
 }
 
 } // namespace seamclock

@@ -3,6 +3,7 @@
 // by people: such a cell gets an apostrophe in front, unless it is a plain number.
 #pragma once
 
+#include <initializer_list>
 #include <string>
 #include <string_view>
 #include <vector>
@@ -12,5 +13,6 @@ namespace seamclock {
 std::string separatedCell(std::string_view value);
 /// One line with its CRLF.
 std::string separatedRow(const std::vector<std::string>& cells);
+std::string separatedRow(std::initializer_list<std::string_view> cells);
 
 } // namespace seamclock
