@@ -7,12 +7,18 @@
 #include "core/weld/record.h"
 
 #include <SQLiteCpp/Database.h>
+#include <SQLiteCpp/Exception.h>
 #include <SQLiteCpp/Statement.h>
 #include <SQLiteCpp/Transaction.h>
 #include <algorithm>
+#include <array>
 #include <chrono>
 #include <iterator>
 #include <set>
+#include <sqlite3.h>
+#include <string_view>
+#include <tuple>
+#include <utility>
 #include <variant>
 
 namespace seamclock {
@@ -23,6 +29,7 @@ constexpr const char* kColumns =
     "weld, number, type, opened_ms, offset_min, day, bench, opened_by, seam, material, "
     "thickness_um, length_um, procedure, phase, open, verdict, verdict_now, findings, "
     "events, trouble";
+constexpr int kColumnCount = 20;
 
 constexpr std::int64_t kDayMs = 24 * 60 * 60 * 1000;
 
@@ -48,53 +55,213 @@ std::optional<std::int64_t> midnight(const std::string& day) {
     return std::chrono::sys_days(date).time_since_epoch().count() * kDayMs;
 }
 
-/// Each word as the beginning of a word, all of them: "tank 7" becomes "tank"* "7"*.
-std::string searchOf(const std::string& text) {
-    std::string out;
-    std::string word;
-    const auto finish = [&] {
-        if (!word.empty()) {
-            out += (out.empty() ? "\"" : " \"") + word + "\"*";
-            word.clear();
+// The id of a line is the instant of its opening [ms] and, in the lowest bits, a place among those
+// opened at the same: a list in the order of ids, which is that of the table and of every index, is
+// in the order of time. So the first page is found without sorting, however many joints match.
+// Instants from 1970 to 2109 have ids of their own; those outside share the first or the last.
+constexpr int kPlaceBits = 21;
+constexpr std::int64_t kPlaces = std::int64_t{1} << kPlaceBits;
+constexpr std::int64_t kLastInstant = (std::int64_t{1} << 42) - 1;
+
+std::pair<std::int64_t, std::int64_t> idsOpenedAt(std::int64_t openedMs) {
+    const std::int64_t first = std::clamp<std::int64_t>(openedMs, 0, kLastInstant) * kPlaces;
+    return {first, first + (kPlaces - 1)};
+}
+
+/// A prepared statement read without SQLiteCpp's Column, which costs more than the value: a page is
+/// two thousand of them.
+class Rows {
+public:
+    Rows(SQLite::Database& database, const std::string& sql) : m_database(database) {
+        check(sqlite3_prepare_v2(
+            database.getHandle(), sql.data(), static_cast<int>(sql.size()), &m_rows, nullptr));
+    }
+    Rows(const Rows&) = delete;
+    Rows& operator=(const Rows&) = delete;
+    ~Rows() { sqlite3_finalize(m_rows); }
+
+    void bind(int at, const std::string& value) {
+        check(sqlite3_bind_text(
+            m_rows, at, value.data(), static_cast<int>(value.size()), SQLITE_TRANSIENT));
+    }
+    void bind(int at, std::int64_t value) { check(sqlite3_bind_int64(m_rows, at, value)); }
+    bool step() {
+        const int said = sqlite3_step(m_rows);
+        if (said == SQLITE_ROW) {
+            return true;
         }
-    };
-    for (const char c : text) {
-        if (c == ' ' || c == '\t' || c == '\n' || c == '\r' || c == '\0') {
-            finish();
-        } else {
-            word += c == '"' ? std::string("\"\"") : std::string(1, c);
+        if (said != SQLITE_DONE) {
+            throw SQLite::Exception(m_database.getHandle(), said);
+        }
+        return false;
+    }
+    void reset() { sqlite3_reset(m_rows); }
+    std::int64_t number(int at) { return sqlite3_column_int64(m_rows, at); }
+    std::string_view text(int at) {
+        const auto* bytes = reinterpret_cast<const char*>(sqlite3_column_text(m_rows, at));
+        const auto size = static_cast<std::size_t>(sqlite3_column_bytes(m_rows, at));
+        return bytes == nullptr ? std::string_view() : std::string_view(bytes, size);
+    }
+
+private:
+    void check(int said) {
+        if (said != SQLITE_OK) {
+            throw SQLite::Exception(m_database.getHandle(), said);
         }
     }
-    finish();
+
+    SQLite::Database& m_database;
+    sqlite3_stmt* m_rows = nullptr;
+};
+
+std::vector<std::string> wordsOf(const std::string& text) {
+    std::vector<std::string> out;
+    bool inside = false;
+    for (const char c : text) {
+        const bool space = c == ' ' || c == '\t' || c == '\n' || c == '\r' || c == '\0';
+        if (!space && !inside) {
+            out.emplace_back();
+        }
+        inside = !space;
+        if (inside) {
+            out.back() += c;
+        }
+    }
     return out;
 }
 
-JointLine readLine(SQLite::Statement& row) {
-    JointLine line;
+/// What the index of texts is asked for: each word as the beginning of a word, all of them. For
+/// such a beginning SQLite first gathers whatever it fits, up to a million lines for one page; for
+/// whole terms it goes on only as far as the page does. So the terms that begin so are looked up
+/// and asked for, unless they are many: then each has few lines, or the beginning is so short that
+/// it has an index of its own.
+class Search {
+public:
+    Search(SQLite::Database& cache, const std::string& text) {
+        for (const std::string& word : wordsOf(text)) {
+            m_asked += (m_asked.empty() ? "" : " AND ") + wordIn(cache, word);
+        }
+    }
+
+    bool asksNothing() const { return m_asked.empty(); }
+    bool findsNothing() const { return m_nothing; } // a word that no text has
+    const std::string& asked() const { return m_asked; }
+
+private:
+    static constexpr std::size_t kMostTerms = 24;
+
+    static std::string quoted(const std::string& word) {
+        std::string out = "\"";
+        for (const char c : word) {
+            out.append(c == '"' ? 2 : 1, c);
+        }
+        return out + "\"";
+    }
+
+    std::string wordIn(SQLite::Database& cache, const std::string& word) {
+        const auto isPlain = [](char c) {
+            return (c >= '0' && c <= '9') || (c >= 'a' && c <= 'z') || (c >= 'A' && c <= 'Z');
+        };
+        if (!std::all_of(word.begin(), word.end(), isPlain)) {
+            return quoted(word) + "*"; // not the one term that it is, or in other letters
+        }
+        std::string terms;
+        std::size_t count = 0;
+        std::string from = word;
+        std::transform(from.begin(), from.end(), from.begin(), [](char c) {
+            return c >= 'A' && c <= 'Z' ? static_cast<char>(c - 'A' + 'a') : c;
+        });
+        const std::string end = from + "\xF4\x8F\xBF\xBF"; // the last character that there is
+        if (!m_terms) {
+            cache.exec("CREATE VIRTUAL TABLE IF NOT EXISTS temp.joint_term "
+                       "USING fts5vocab('main', 'joint_text', 'instance')");
+            m_terms.emplace(
+                cache, "SELECT term FROM temp.joint_term WHERE term >= ? AND term <= ? LIMIT 1");
+        }
+        for (;;) {
+            m_terms->reset();
+            m_terms->bind(1, from);
+            m_terms->bind(2, end);
+            if (!m_terms->step()) {
+                break;
+            }
+            if (++count > kMostTerms) {
+                return quoted(word) + "*";
+            }
+            const std::string term(m_terms->text(0));
+            terms += (terms.empty() ? "" : " OR ") + quoted(term);
+            from = term + '\x01';
+        }
+        m_nothing = m_nothing || count == 0;
+        return count == 0 ? quoted(word) : "(" + terms + ")";
+    }
+
+    std::optional<Rows> m_terms;
+    std::string m_asked;
+    bool m_nothing = false;
+};
+
+/// What can be asked for by name, each with an index of its own.
+struct Named {
+    const char* column;
+    std::optional<std::string> JointFilter::*value;
+};
+constexpr std::array kNamed{
+    Named{"bench", &JointFilter::bench}, Named{"opened_by", &JointFilter::by},
+    Named{"material", &JointFilter::material}, Named{"verdict", &JointFilter::verdict}};
+
+/// The place in kNamed of what has the fewest lines, if that is few; otherwise one past the end, as
+/// it is where only one thing is asked for.
+std::size_t rarestOf(SQLite::Database& cache, const JointFilter& filter, bool search) {
+    constexpr std::int64_t kFew = 1'000;
+    std::size_t rarest = kNamed.size();
+    const auto asked = std::count_if(
+        kNamed.begin(), kNamed.end(), [&](const Named& one) { return filter.*one.value; });
+    if (asked + (search ? 1 : 0) < 2) {
+        return rarest;
+    }
+    std::int64_t fewest = kFew;
+    for (std::size_t i = 0; i < kNamed.size(); ++i) {
+        if (const auto& value = filter.*kNamed[i].value) {
+            Rows count(
+                cache, std::string("SELECT count(*) FROM (SELECT 1 FROM joint WHERE ") +
+                           kNamed[i].column + " = ? LIMIT ?)");
+            count.bind(1, *value);
+            count.bind(2, fewest + 1);
+            count.step();
+            if (count.number(0) <= fewest) {
+                fewest = count.number(0);
+                rarest = i;
+            }
+        }
+    }
+    return rarest;
+}
+
+void readLine(Rows& row, JointLine& line) {
     int at = 0;
-    const auto text = [&] { return row.getColumn(at++).getString(); };
-    const auto number = [&] { return row.getColumn(at++).getInt64(); };
-    line.weld = text();
+    const auto text = [&](std::string& into) { into.assign(row.text(at++)); };
+    const auto number = [&] { return row.number(at++); };
+    text(line.weld);
     line.number = number();
-    line.type = text();
+    text(line.type);
     line.openedUtc = Milliseconds(number());
     line.offset = std::chrono::minutes(number());
-    line.day = text();
-    line.bench = text();
-    line.by = text();
-    line.seam = text();
-    line.material = text();
+    text(line.day);
+    text(line.bench);
+    text(line.by);
+    text(line.seam);
+    text(line.material);
     line.thicknessUm = number();
     line.lengthUm = number();
-    line.procedure = text();
-    line.phase = text();
+    text(line.procedure);
+    text(line.phase);
     line.open = number() != 0;
-    line.verdict = text();
-    line.verdictNow = text();
+    text(line.verdict);
+    text(line.verdictNow);
     line.findings = number();
     line.events = number();
-    line.trouble = text();
-    return line;
+    text(line.trouble);
 }
 
 void bindLine(SQLite::Statement& query, const JointLine& line) {
@@ -185,6 +352,10 @@ void addWelds(
 }
 
 } // namespace
+
+bool isNewer(const JointLine& a, const JointLine& b) {
+    return std::tie(a.openedUtc, a.number, a.weld) > std::tie(b.openedUtc, b.number, b.weld);
+}
 
 std::vector<std::int64_t> chainsOf(SQLite::Database& database) {
     std::vector<std::int64_t> out;
@@ -288,6 +459,52 @@ bool hasJointCache(SQLite::Database& database) {
     return tablesOf(database) == kOurs;
 }
 
+struct CacheWatch::Inside {
+    explicit Inside(SQLite::Database& of) : database(of), schema(of, "PRAGMA schema_version") {}
+
+    SQLite::Database& database;
+    Rows schema;
+    std::optional<Rows> behind; // only where the cache is
+    std::int64_t lookedAt = -1; // at this version of the file's tables
+    bool here = false;
+};
+
+CacheWatch::CacheWatch(SQLite::Database& database) : m_inside(std::make_unique<Inside>(database)) {}
+CacheWatch::CacheWatch(CacheWatch&&) noexcept = default;
+CacheWatch& CacheWatch::operator=(CacheWatch&&) noexcept = default;
+CacheWatch::~CacheWatch() = default;
+
+bool CacheWatch::isHere() {
+    Inside& in = *m_inside;
+    in.schema.step();
+    const std::int64_t now = in.schema.number(0);
+    in.schema.reset();
+    if (now != in.lookedAt) {
+        in.here = hasJointCache(in.database);
+        in.behind.reset();
+        in.lookedAt = now;
+    }
+    return in.here;
+}
+
+bool CacheWatch::isComplete() {
+    if (!isHere()) {
+        return false;
+    }
+    Inside& in = *m_inside;
+    if (!in.behind) {
+        in.behind.emplace(
+            in.database,
+            "SELECT 1 FROM chain c LEFT JOIN joint_state s ON s.chain = c.no AND s.seq = c.seq AND "
+            "s.rules = ? AND s.lines = ? WHERE s.chain IS NULL");
+        in.behind->bind(1, kVerdictRules);
+        in.behind->bind(2, kJointLines);
+    }
+    const bool behind = in.behind->step();
+    in.behind->reset();
+    return !behind;
+}
+
 std::int64_t cachedTo(SQLite::Database& database, std::int64_t chain) {
     if (!hasJointCache(database)) {
         return 0;
@@ -309,49 +526,109 @@ std::vector<std::string> staleWelds(SQLite::Database& database) {
     return {welds.begin(), welds.end()};
 }
 
+struct JointStore::Inside {
+    explicit Inside(SQLite::Database& cache)
+        : idNow(cache, "SELECT id FROM joint WHERE weld = ?"),
+          idFree(
+              cache, "SELECT coalesce(max(id), ?1 - 1) + 1 FROM joint WHERE id >= ?1 AND id <= ?2"),
+          store(
+              cache,
+              std::string("INSERT INTO joint(") + kColumns +
+                  ", id) VALUES(?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?) "
+                  "ON CONFLICT(weld) DO UPDATE SET number = excluded.number, type = excluded.type, "
+                  "opened_ms = excluded.opened_ms, offset_min = excluded.offset_min, "
+                  "day = excluded.day, bench = excluded.bench, opened_by = excluded.opened_by, "
+                  "seam = excluded.seam, material = excluded.material, "
+                  "thickness_um = excluded.thickness_um, length_um = excluded.length_um, "
+                  "procedure = excluded.procedure, phase = excluded.phase, open = excluded.open, "
+                  "verdict = excluded.verdict, verdict_now = excluded.verdict_now, "
+                  "findings = excluded.findings, events = excluded.events, "
+                  "trouble = excluded.trouble, id = excluded.id"),
+          textNow(cache, "SELECT text FROM joint_text WHERE rowid = ?"),
+          noText(cache, "DELETE FROM joint_text WHERE rowid = ?"),
+          newText(cache, "INSERT INTO joint_text(rowid, text) VALUES(?, ?)") {}
+
+    std::int64_t freeId(const JointLine& line) {
+        const auto [first, last] = idsOpenedAt(line.openedUtc.count());
+        idFree.reset();
+        idFree.bind(1, first);
+        idFree.bind(2, last);
+        idFree.executeStep();
+        const std::int64_t id = idFree.getColumn(0).getInt64();
+        idFree.reset();
+        if (id > last) {
+            throw SQLite::Exception(
+                "the list of joints has no place for more than " +
+                std::to_string(last - first + 1) + " opened at one instant");
+        }
+        return id;
+    }
+
+    SQLite::Statement idNow;
+    SQLite::Statement idFree;
+    SQLite::Statement store;
+    SQLite::Statement textNow;
+    SQLite::Statement noText;
+    SQLite::Statement newText;
+};
+
+JointStore::JointStore(SQLite::Database& cache) : m_inside(std::make_unique<Inside>(cache)) {}
+JointStore::JointStore(JointStore&&) noexcept = default;
+JointStore& JointStore::operator=(JointStore&&) noexcept = default;
+JointStore::~JointStore() = default;
+
+void JointStore::store(const CachedJoint& joint) {
+    Inside& in = *m_inside;
+    in.idNow.reset();
+    in.idNow.bind(1, joint.line.weld);
+    const bool known = in.idNow.executeStep();
+    const std::int64_t was = known ? in.idNow.getColumn(0).getInt64() : 0;
+    in.idNow.reset();
+    const auto [first, last] = idsOpenedAt(joint.line.openedUtc.count());
+    const bool stays = known && first <= was && was <= last;
+    const std::int64_t id = stays ? was : in.freeId(joint.line);
+    in.store.reset();
+    bindLine(in.store, joint.line);
+    in.store.bind(kColumnCount + 1, id);
+    in.store.exec();
+    bool same = false;
+    if (known) {
+        in.textNow.reset();
+        in.textNow.bind(1, was);
+        const bool text = in.textNow.executeStep();
+        same = text && stays && in.textNow.getColumn(0).getString() == joint.text;
+        in.textNow.reset();
+        if (text && !same) {
+            in.noText.reset();
+            in.noText.bind(1, was);
+            in.noText.exec();
+        }
+    }
+    if (!same) {
+        in.newText.reset();
+        in.newText.bind(1, id);
+        in.newText.bind(2, joint.text);
+        in.newText.exec();
+    }
+}
+
 void cacheJoints(
     SQLite::Database& events, SQLite::Database& cache, const std::vector<std::string>& welds) {
-    SQLite::Statement store(
-        cache,
-        std::string("INSERT INTO joint(id, ") + kColumns +
-            ") VALUES((SELECT coalesce(max(id), 0) + 1 FROM joint), "
-            "?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?) "
-            "ON CONFLICT(weld) DO UPDATE SET number = excluded.number, type = excluded.type, "
-            "opened_ms = excluded.opened_ms, offset_min = excluded.offset_min, day = excluded.day, "
-            "bench = excluded.bench, opened_by = excluded.opened_by, seam = excluded.seam, "
-            "material = excluded.material, thickness_um = excluded.thickness_um, "
-            "length_um = excluded.length_um, procedure = excluded.procedure, phase = "
-            "excluded.phase, "
-            "open = excluded.open, verdict = excluded.verdict, verdict_now = excluded.verdict_now, "
-            "findings = excluded.findings, events = excluded.events, trouble = excluded.trouble "
-            "RETURNING id");
-    SQLite::Statement textNow(cache, "SELECT text FROM joint_text WHERE rowid = ?");
-    SQLite::Statement noText(cache, "DELETE FROM joint_text WHERE rowid = ?");
-    SQLite::Statement newText(cache, "INSERT INTO joint_text(rowid, text) VALUES(?, ?)");
-    for (const std::string& weld : welds) {
-        const CachedJoint joint = foldedJoint(events, weld);
-        store.reset();
-        bindLine(store, joint.line);
-        store.executeStep();
-        const std::int64_t id = store.getColumn(0).getInt64();
-        store.executeStep(); // to its end, which completes the insert
-        textNow.reset();
-        textNow.bind(1, id);
-        const bool known = textNow.executeStep();
-        const bool same = known && textNow.getColumn(0).getString() == joint.text;
-        textNow.reset();
-        if (same) {
-            continue;
+    constexpr std::size_t kAtOnce = 1'000;
+    JointStore store(cache);
+    std::vector<CachedJoint> joints;
+    for (std::size_t from = 0; from < welds.size(); from += kAtOnce) {
+        joints.clear();
+        for (std::size_t i = from; i < std::min(from + kAtOnce, welds.size()); ++i) {
+            joints.push_back(foldedJoint(events, welds[i]));
         }
-        if (known) {
-            noText.reset();
-            noText.bind(1, id);
-            noText.exec();
+        // The index of texts is written fastest in the order of ids.
+        std::sort(joints.begin(), joints.end(), [](const CachedJoint& a, const CachedJoint& b) {
+            return isNewer(b.line, a.line);
+        });
+        for (const CachedJoint& joint : joints) {
+            store.store(joint);
         }
-        newText.reset();
-        newText.bind(1, id);
-        newText.bind(2, joint.text);
-        newText.exec();
     }
 }
 
@@ -391,21 +668,42 @@ bool refreshJointCache(SQLite::Database& database, std::int64_t rows) {
     return std::any_of(chains.begin(), chains.end(), [&](auto chain) { return behind(chain) > 0; });
 }
 
-std::optional<CachedJoint> cachedJoint(SQLite::Database& database, const std::string& weld) {
-    SQLite::Statement query(
-        database,
-        std::string("SELECT ") + kColumns +
-            ", (SELECT text FROM joint_text WHERE rowid = joint.id) FROM joint WHERE weld = ?");
-    query.bind(1, weld);
-    if (!query.executeStep()) {
+struct CachedJoints::Inside {
+    Rows rows;
+};
+
+CachedJoints::CachedJoints(SQLite::Database& cache)
+    : m_inside(new Inside{Rows(
+          cache, std::string("SELECT ") + kColumns +
+                     ", (SELECT text FROM joint_text WHERE rowid = joint.id) FROM joint "
+                     "WHERE weld = ?")}) {}
+CachedJoints::CachedJoints(CachedJoints&&) noexcept = default;
+CachedJoints& CachedJoints::operator=(CachedJoints&&) noexcept = default;
+CachedJoints::~CachedJoints() = default;
+
+std::optional<CachedJoint> CachedJoints::of(const std::string& weld) {
+    Rows& rows = m_inside->rows;
+    rows.reset();
+    rows.bind(1, weld);
+    if (!rows.step()) {
         return std::nullopt;
     }
-    JointLine line = readLine(query);
-    return CachedJoint{std::move(line), query.getColumn(query.getColumnCount() - 1).getString()};
+    CachedJoint out;
+    readLine(rows, out.line);
+    out.text = rows.text(kColumnCount);
+    rows.reset();
+    return out;
+}
+
+std::optional<CachedJoint> cachedJoint(SQLite::Database& database, const std::string& weld) {
+    return CachedJoints(database).of(weld);
 }
 
 struct JointCursor::Inside {
-    SQLite::Statement query;
+    Rows rows;
+    bool any = false;               // a row that was stepped to and not read
+    std::vector<JointLine> waiting; // of one instant, the newest last
+    std::int64_t instant() { return rows.number(kColumnCount) / kPlaces; }
 };
 
 JointCursor::JointCursor(JointCursor&&) noexcept = default;
@@ -413,61 +711,92 @@ JointCursor& JointCursor::operator=(JointCursor&&) noexcept = default;
 JointCursor::~JointCursor() = default;
 
 JointCursor::JointCursor(SQLite::Database& cache, const JointFilter& filter) {
-    std::string sql = std::string("SELECT ") + kColumns + " FROM joint WHERE 1";
     std::vector<std::variant<std::string, std::int64_t>> values;
-    const auto also = [&](const char* condition, auto value) {
-        sql += std::string(" AND ") + condition;
+    std::string conditions;
+    const auto also = [&](const std::string& condition, auto value) {
+        conditions += std::string(conditions.empty() ? " WHERE " : " AND ") + condition;
         values.emplace_back(std::move(value));
     };
-    // Local dates differ from UTC by a day at most: the index on opened_ms narrows, the date
-    // decides.
+    const Search words(cache, filter.text.value_or(""));
+    if (words.findsNothing()) {
+        conditions = " WHERE 0";
+    }
+    const bool search = !words.asksNothing() && !words.findsNothing();
+    if (search) {
+        also("joint_text MATCH ?", words.asked());
+    }
+    // The rarest of what is asked for leads: the others are then looked at in few lines only.
+    const std::size_t lead = rarestOf(cache, filter, search);
+    for (std::size_t i = 0; i < kNamed.size(); ++i) {
+        if (const auto& value = filter.*kNamed[i].value) {
+            const bool leads = i == lead || lead == kNamed.size();
+            also(std::string(leads ? "" : "+") + kNamed[i].column + " = ?", *value);
+        }
+    }
+    const bool textLeads = search && lead == kNamed.size();
+    const char* notBefore = textLeads ? "joint_text.rowid >= ?" : "id >= ?";
+    const char* notAfter = textLeads ? "joint_text.rowid <= ?" : "id <= ?";
+    // Local dates differ from UTC by a day at most: the order of ids narrows, the date decides.
     if (filter.fromDay) {
         also("day >= ?", *filter.fromDay);
-        also("opened_ms >= ?", midnight(*filter.fromDay).value_or(0) - kDayMs);
+        also(notBefore, idsOpenedAt(midnight(*filter.fromDay).value_or(0) - kDayMs).first);
     }
     if (filter.toDay) {
         also("day <= ?", *filter.toDay);
-        also("opened_ms < ?", midnight(*filter.toDay).value_or(0) + 2 * kDayMs);
-    }
-    if (filter.bench) {
-        also("bench = ?", *filter.bench);
-    }
-    if (filter.by) {
-        also("opened_by = ?", *filter.by);
-    }
-    if (filter.material) {
-        also("material = ?", *filter.material);
-    }
-    if (filter.verdict) {
-        also("verdict = ?", *filter.verdict);
-    }
-    if (const std::string words = searchOf(filter.text.value_or("")); !words.empty()) {
-        also("id IN (SELECT rowid FROM joint_text WHERE joint_text MATCH ?)", words);
+        also(notAfter, idsOpenedAt(midnight(*filter.toDay).value_or(0) + 2 * kDayMs).second);
     }
     if (filter.after) {
-        sql += " AND (opened_ms, number, weld) < (?, ?, ?)";
+        also(notAfter, idsOpenedAt(filter.after->openedUtcMs).second);
+        conditions += " AND (opened_ms, number, weld) < (?, ?, ?)";
         values.emplace_back(filter.after->openedUtcMs);
         values.emplace_back(filter.after->number);
         values.emplace_back(filter.after->weld);
     }
-    sql += " ORDER BY opened_ms DESC, number DESC, weld DESC";
-    m_inside = std::unique_ptr<Inside>(new Inside{SQLite::Statement(cache, sql)});
+    const char* from = " FROM joint";
+    if (search) {
+        from = textLeads ? " FROM joint_text CROSS JOIN joint ON joint.id = joint_text.rowid"
+                         : " FROM joint CROSS JOIN joint_text ON joint_text.rowid = joint.id";
+    }
+    const char* order = textLeads ? " ORDER BY joint_text.rowid DESC" : " ORDER BY id DESC";
+    m_inside.reset(new Inside{
+        Rows(cache, std::string("SELECT ") + kColumns + ", id" + from + conditions + order),
+        {},
+        {}});
     int at = 0;
     for (const auto& value : values) {
         ++at;
-        if (const auto* text = std::get_if<std::string>(&value)) {
-            m_inside->query.bind(at, *text);
-        } else {
-            m_inside->query.bind(at, std::get<std::int64_t>(value));
-        }
+        std::visit([&](const auto& one) { m_inside->rows.bind(at, one); }, value);
     }
+    m_inside->any = m_inside->rows.step();
 }
 
 bool JointCursor::next(JointLine& line) {
-    if (!m_inside->query.executeStep()) {
+    Inside& in = *m_inside;
+    if (!in.waiting.empty()) {
+        line = std::move(in.waiting.back());
+        in.waiting.pop_back();
+        return true;
+    }
+    if (!in.any) {
         return false;
     }
-    line = readLine(m_inside->query);
+    const std::int64_t instant = in.instant();
+    readLine(in.rows, line);
+    in.any = in.rows.step();
+    if (!in.any || in.instant() != instant) {
+        return true;
+    }
+    in.waiting.push_back(std::move(line));
+    while (in.any && in.instant() == instant) {
+        in.waiting.emplace_back();
+        readLine(in.rows, in.waiting.back());
+        in.any = in.rows.step();
+    }
+    std::sort(in.waiting.begin(), in.waiting.end(), [](const JointLine& a, const JointLine& b) {
+        return isNewer(b, a);
+    });
+    line = std::move(in.waiting.back());
+    in.waiting.pop_back();
     return true;
 }
 

@@ -28,6 +28,9 @@ struct CachedJoint {
 /// Malformed: a date that is none; OutOfRange: a page of no lines.
 Result<void> checkFilter(const JointFilter& filter);
 
+/// The order of every list.
+bool isNewer(const JointLine& a, const JointLine& b);
+
 /// The numbers of the chains that the log holds: its own, 1, and those imported.
 std::vector<std::int64_t> chainsOf(SQLite::Database& database);
 
@@ -45,12 +48,46 @@ CachedJoint foldedJoint(SQLite::Database& events, const std::string& weld);
 /// Whether the cache's tables are there, and as this program makes them.
 bool hasJointCache(SQLite::Database& database);
 
+/// Asks before each list whether the cache can be trusted as it is; its statements stay prepared,
+/// as that question would cost more than a page.
+class CacheWatch {
+public:
+    explicit CacheWatch(SQLite::Database& database);
+    CacheWatch(CacheWatch&&) noexcept;
+    CacheWatch& operator=(CacheWatch&&) noexcept;
+    ~CacheWatch();
+
+    /// As hasJointCache.
+    bool isHere();
+    /// Whether there is a line of every weld: staleWelds would give none.
+    bool isComplete();
+
+private:
+    struct Inside;
+    std::unique_ptr<Inside> m_inside;
+};
+
 /// Welds with rows behind the row to which the cache is complete; all, if there is no cache.
 std::vector<std::string> staleWelds(SQLite::Database& database);
 
 /// The row of a chain to which the cache is complete; 0 without a cache, or with one made by other
 /// rules or lines than this program's.
 std::int64_t cachedTo(SQLite::Database& database, std::int64_t chain);
+
+/// Puts lines with their texts into the cache, or in the place of those that it has.
+class JointStore {
+public:
+    explicit JointStore(SQLite::Database& cache);
+    JointStore(JointStore&&) noexcept;
+    JointStore& operator=(JointStore&&) noexcept;
+    ~JointStore();
+
+    void store(const CachedJoint& joint);
+
+private:
+    struct Inside;
+    std::unique_ptr<Inside> m_inside;
+};
 
 /// Folds these welds and stores their lines.
 void cacheJoints(
@@ -62,6 +99,21 @@ bool refreshJointCache(SQLite::Database& database, std::int64_t rows);
 
 /// The line of one weld as the cache has it.
 std::optional<CachedJoint> cachedJoint(SQLite::Database& database, const std::string& weld);
+
+/// The lines of single welds as the cache has them.
+class CachedJoints {
+public:
+    explicit CachedJoints(SQLite::Database& cache);
+    CachedJoints(CachedJoints&&) noexcept;
+    CachedJoints& operator=(CachedJoints&&) noexcept;
+    ~CachedJoints();
+
+    std::optional<CachedJoint> of(const std::string& weld);
+
+private:
+    struct Inside;
+    std::unique_ptr<Inside> m_inside;
+};
 
 /// Lines that match, newest first; `filter.limit` does not count.
 class JointCursor {

@@ -11,7 +11,6 @@
 #include <SQLiteCpp/Statement.h>
 #include <SQLiteCpp/Transaction.h>
 #include <algorithm>
-#include <tuple>
 #include <unordered_set>
 #include <utility>
 
@@ -43,16 +42,13 @@ private:
     SQLite::Statement m_query;
 };
 
-bool newer(const JointLine& a, const JointLine& b) {
-    return std::tie(a.openedUtc, a.number, a.weld) > std::tie(b.openedUtc, b.number, b.weld);
-}
-
 } // namespace
 
 struct LogReader::Inside {
     LogFile file;
     std::string logId;
     std::unique_ptr<SQLite::Database> database;
+    std::optional<CacheWatch> watch; // goes before the connection that it asks
 
     /// Calls `use()` in one read transaction, so that all it asks comes from one moment.
     template <class T, class F>
@@ -74,6 +70,16 @@ struct LogReader::Inside {
 /// and merged in.
 void LogReader::Inside::eachLine(
     const JointFilter& filter, const std::function<bool(const JointLine&)>& use) {
+    if (!watch) {
+        watch.emplace(*database);
+    }
+    if (watch->isComplete()) {
+        JointCursor lines(*database, filter);
+        JointLine line;
+        while (lines.next(line) && use(line)) {
+        }
+        return;
+    }
     const auto stale = staleWelds(*database);
     const std::unordered_set<std::string> passed(stale.begin(), stale.end());
     std::unique_ptr<SQLite::Database> fresh;
@@ -106,7 +112,7 @@ void LogReader::Inside::eachLine(
     advance(cachedLines, a, true);
     advance(freshLines, b, false);
     while (a || b) {
-        const bool first = a && (!b || newer(*a, *b));
+        const bool first = a && (!b || isNewer(*a, *b));
         if (!use(first ? *a : *b)) {
             return;
         }

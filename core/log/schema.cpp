@@ -83,19 +83,18 @@ CREATE TABLE head_signature(chain INTEGER PRIMARY KEY REFERENCES chain, seq INTE
 // complete, and by which rules and kind of lines (kJointLines); a line deleted by whomever makes
 // all of it stale, and it is made again.
 constexpr const char* kCache = R"(
-CREATE TABLE joint(weld TEXT PRIMARY KEY, id INTEGER NOT NULL UNIQUE, number INTEGER NOT NULL, type TEXT NOT NULL,
+CREATE TABLE joint(id INTEGER PRIMARY KEY, weld TEXT NOT NULL UNIQUE, number INTEGER NOT NULL, type TEXT NOT NULL,
   opened_ms INTEGER NOT NULL, offset_min INTEGER NOT NULL, day TEXT NOT NULL, bench TEXT NOT NULL, opened_by TEXT NOT NULL,
   seam TEXT NOT NULL, material TEXT NOT NULL, thickness_um INTEGER NOT NULL, length_um INTEGER NOT NULL,
   procedure TEXT NOT NULL, phase TEXT NOT NULL, open INTEGER NOT NULL, verdict TEXT NOT NULL, verdict_now TEXT NOT NULL,
   findings INTEGER NOT NULL, events INTEGER NOT NULL, trouble TEXT NOT NULL) STRICT;
 CREATE INDEX joint_number ON joint(number);
 CREATE INDEX joint_open ON joint(opened_ms, number, weld) WHERE open = 1;
-CREATE INDEX joint_opened ON joint(opened_ms, number, weld);
-CREATE INDEX joint_bench ON joint(bench, opened_ms, number, weld);
-CREATE INDEX joint_by ON joint(opened_by, opened_ms, number, weld);
-CREATE INDEX joint_material ON joint(material, opened_ms, number, weld);
-CREATE INDEX joint_verdict ON joint(verdict, opened_ms, number, weld);
-CREATE VIRTUAL TABLE joint_text USING fts5(text);
+CREATE INDEX joint_bench ON joint(bench);
+CREATE INDEX joint_by ON joint(opened_by);
+CREATE INDEX joint_material ON joint(material);
+CREATE INDEX joint_verdict ON joint(verdict);
+CREATE VIRTUAL TABLE joint_text USING fts5(text, prefix='1 2');
 CREATE TABLE joint_state(chain INTEGER PRIMARY KEY, seq INTEGER NOT NULL, rules INTEGER NOT NULL, lines INTEGER NOT NULL)
   STRICT;
 CREATE TRIGGER joint_gone AFTER DELETE ON joint BEGIN UPDATE joint_state SET seq = 0; END;

@@ -1,0 +1,262 @@
+// Lists and searches out of the cache of joints, held against going through all lines by hand.
+#include "core/log/joint_cache.h"
+#include "core/log/schema.h"
+
+#include <SQLiteCpp/SQLiteCpp.h>
+#include <algorithm>
+#include <cctype>
+#include <gtest/gtest.h>
+#include <random>
+#include <sstream>
+
+namespace seamclock {
+namespace {
+
+std::vector<std::string> termsOf(const std::string& text) {
+    std::vector<std::string> out(1);
+    for (const char c : text) {
+        if (std::isalnum(static_cast<unsigned char>(c)) != 0) {
+            out.back() += static_cast<char>(std::tolower(static_cast<unsigned char>(c)));
+        } else if (!out.back().empty()) {
+            out.emplace_back();
+        }
+    }
+    if (out.back().empty()) {
+        out.pop_back();
+    }
+    return out;
+}
+
+bool begins(const std::string& term, const std::string& beginning) {
+    return term.compare(0, beginning.size(), beginning) == 0;
+}
+
+/// Each word of the search as terms one after the other, the last as a beginning.
+bool holds(const std::string& text, const std::string& search) {
+    const auto terms = termsOf(text);
+    std::istringstream words(search);
+    std::string word;
+    while (words >> word) {
+        const auto asked = termsOf(word);
+        bool found = false;
+        for (std::size_t at = 0; at + asked.size() <= terms.size() && !found; ++at) {
+            found = begins(terms[at + asked.size() - 1], asked.back()) &&
+                    std::equal(
+                        asked.begin(), asked.end() - 1,
+                        terms.begin() + static_cast<std::ptrdiff_t>(at));
+        }
+        if (!found) {
+            return false;
+        }
+    }
+    return true;
+}
+
+bool fits(const CachedJoint& joint, const JointFilter& filter) {
+    const auto same = [](const std::optional<std::string>& asked, const std::string& is) {
+        return !asked || *asked == is;
+    };
+    const JointLine& line = joint.line;
+    return same(filter.bench, line.bench) && same(filter.by, line.by) &&
+           same(filter.material, line.material) && same(filter.verdict, line.verdict) &&
+           (!filter.fromDay || line.day >= *filter.fromDay) &&
+           (!filter.toDay || line.day <= *filter.toDay) &&
+           (!filter.text || holds(joint.text, *filter.text));
+}
+
+std::vector<JointLine> byHand(std::vector<CachedJoint> joints, const JointFilter& filter) {
+    std::sort(joints.begin(), joints.end(), [](const CachedJoint& a, const CachedJoint& b) {
+        return isNewer(a.line, b.line);
+    });
+    std::vector<JointLine> out;
+    for (const CachedJoint& joint : joints) {
+        if (fits(joint, filter)) {
+            out.push_back(joint.line);
+        }
+    }
+    return out;
+}
+
+class Cache {
+public:
+    Cache() : m_database(":memory:", SQLite::OPEN_READWRITE | SQLite::OPEN_CREATE) {
+        remakeJointCache(m_database);
+    }
+
+    void store(const CachedJoint& joint) { JointStore(m_database).store(joint); }
+    SQLite::Database& database() { return m_database; }
+
+    std::vector<JointLine> list(JointFilter filter, std::size_t most = SIZE_MAX) {
+        JointCursor cursor(m_database, filter);
+        std::vector<JointLine> out;
+        JointLine line;
+        while (out.size() < most && cursor.next(line)) {
+            out.push_back(line);
+        }
+        return out;
+    }
+    std::vector<JointLine> inPages(JointFilter filter, std::size_t size) {
+        std::vector<JointLine> out;
+        for (;;) {
+            const auto page = list(filter, size);
+            out.insert(out.end(), page.begin(), page.end());
+            if (page.size() < size) {
+                return out;
+            }
+            filter.after = keyOf(page.back());
+        }
+    }
+
+private:
+    SQLite::Database m_database;
+};
+
+class Chooser {
+public:
+    explicit Chooser(std::uint64_t seed) : m_chance(seed) {}
+    std::size_t below(std::size_t count) { return m_chance() % count; }
+    template <class List>
+    auto of(const List& list) {
+        return *(std::begin(list) + static_cast<std::ptrdiff_t>(below(std::size(list))));
+    }
+
+private:
+    std::mt19937_64 m_chance;
+};
+
+const std::vector<std::string> kBenches{"east", "west", "spare"};
+const std::vector<std::string> kPeople{"person:ilva", "person:oddo"};
+const std::vector<std::string> kMaterials{"PE-HD", "PP"};
+const std::vector<std::string> kVerdicts{"within limits", "out of limits", ""};
+const std::vector<std::string> kWords{"tank", "Tanker", "S3/R1", "VP-40713", "draught",
+                                      "7",    "70",     "weir",  "lid"};
+
+CachedJoint randomJoint(Chooser& choose, std::int64_t number) {
+    CachedJoint out;
+    out.line.weld =
+        "weld:" + std::to_string(choose.below(1'000'000)) + "-" + std::to_string(number);
+    out.line.number = number;
+    // Few instants, so that many share one; and some that have no ids of their own.
+    const std::int64_t day = 1'893'996'000'000;
+    out.line.openedUtc =
+        Milliseconds(day + static_cast<std::int64_t>(choose.below(40)) * 7'200'000);
+    if (choose.below(20) == 0) {
+        const std::vector<std::int64_t> odd{
+            -5, 0, 4'500'000'000'000, INT64_MAX / 4, -INT64_MAX / 4};
+        out.line.openedUtc = Milliseconds(choose.of(odd));
+    }
+    out.line.day = toIsoDate(out.line.openedUtc, std::chrono::minutes(60));
+    out.line.bench = choose.below(12) == 0 ? kBenches[2] : kBenches[choose.below(2)];
+    out.line.by = choose.of(kPeople);
+    out.line.material = choose.of(kMaterials);
+    out.line.verdict = choose.of(kVerdicts);
+    out.line.open = out.line.verdict.empty();
+    for (std::size_t words = choose.below(5); words > 0; --words) {
+        out.text += choose.of(kWords) + "\n";
+    }
+    out.text += std::to_string(number);
+    return out;
+}
+
+JointFilter randomFilter(Chooser& choose) {
+    JointFilter filter;
+    const auto maybe = [&](const auto& list) {
+        return choose.below(3) == 0 ? std::optional<std::string>(choose.of(list)) : std::nullopt;
+    };
+    filter.bench = maybe(kBenches);
+    filter.by = maybe(kPeople);
+    filter.material = maybe(kMaterials);
+    filter.verdict = maybe(kVerdicts);
+    filter.fromDay = maybe(std::vector<std::string>{"2030-01-08", "1970-01-01", "2120-01-01"});
+    filter.toDay = maybe(std::vector<std::string>{"2030-01-09", "1969-12-31"});
+    filter.text = maybe(std::vector<std::string>{
+        "tank", "tan", "t", "s3", "S3/R", "vp-407", "7", "1", "nothing", "weir lid", "lid 7", "d w",
+        " ", "\"", "tank nothing"});
+    if (filter.text == "\"") {
+        filter.text = "\"tank\"";
+    }
+    return filter;
+}
+
+std::vector<CachedJoint> fill(Cache& cache, Chooser& choose, std::int64_t count) {
+    std::vector<CachedJoint> joints;
+    for (std::int64_t number = 1; number <= count; ++number) {
+        joints.push_back(randomJoint(choose, number));
+        cache.store(joints.back());
+    }
+    return joints;
+}
+
+TEST(JointCache, AnswersEveryFilterAsGoingThroughAllLinesWould) {
+    Chooser choose(3);
+    Cache cache;
+    const auto joints = fill(cache, choose, 400);
+    std::size_t hits = 0;
+    for (int i = 0; i < 400; ++i) {
+        const JointFilter filter = randomFilter(choose);
+        const auto expected = byHand(joints, filter);
+        hits += expected.empty() ? 0 : 1;
+        ASSERT_EQ(cache.list(filter), expected) << i << " " << filter.text.value_or("-");
+        ASSERT_EQ(cache.inPages(filter, 7), expected) << i << " " << filter.text.value_or("-");
+    }
+    EXPECT_GT(hits, 100U);
+}
+
+TEST(JointCache, FindsABeginningThatHundredsOfTermsHave) {
+    Chooser choose(4);
+    Cache cache;
+    const auto joints = fill(cache, choose, 1'300);
+    JointFilter filter;
+    for (const char* text : {"1", "10", "100", "11", "12", "1299", "5"}) {
+        filter.text = text;
+        EXPECT_EQ(cache.list(filter), byHand(joints, filter)) << text;
+    }
+}
+
+TEST(JointCache, TakesWordsThatAreNotPlainAsTheIndexDoes) {
+    Cache cache;
+    CachedJoint joint;
+    joint.line.weld = "weld:1";
+    joint.text = "Vélmorra\nStraße 溶接\nO'Brien \"big\"";
+    cache.store(joint);
+    const auto hits = [&](const char* text) {
+        JointFilter filter;
+        filter.text = text;
+        return cache.list(filter).size();
+    };
+    for (const char* text : {"vel", "Vél", "VELMORRA", "straß", "溶", "o'b", "\"big\"", "big\""}) {
+        EXPECT_EQ(hits(text), 1U) << text;
+    }
+    for (const char* text : {"elmorra", "brien's", "biggest"}) {
+        EXPECT_EQ(hits(text), 0U) << text;
+    }
+}
+
+TEST(JointCache, StoresALineAnewInItsPlaceOrAtAnotherInstant) {
+    Chooser choose(5);
+    Cache cache;
+    auto joints = fill(cache, choose, 60);
+    for (int i = 0; i < 200; ++i) {
+        CachedJoint& one = joints[choose.below(joints.size())];
+        const CachedJoint other = randomJoint(choose, one.line.number);
+        const std::string weld = one.line.weld;
+        one = other;
+        one.line.weld = weld;
+        cache.store(one);
+        if (i % 3 == 0) {
+            cache.store(one); // once more changes nothing
+        }
+    }
+    EXPECT_EQ(cache.list({}), byHand(joints, {}));
+    EXPECT_EQ(
+        cache.database().execAndGet("SELECT count(*) FROM joint_text").getInt(),
+        static_cast<int>(joints.size()));
+    CachedJoints stored(cache.database());
+    for (const CachedJoint& joint : joints) {
+        EXPECT_EQ(stored.of(joint.line.weld), joint);
+    }
+    EXPECT_EQ(stored.of("weld:none"), std::nullopt);
+}
+
+} // namespace
+} // namespace seamclock
