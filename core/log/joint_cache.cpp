@@ -695,10 +695,6 @@ std::optional<CachedJoint> CachedJoints::of(const std::string& weld) {
     return out;
 }
 
-std::optional<CachedJoint> cachedJoint(SQLite::Database& database, const std::string& weld) {
-    return CachedJoints(database).of(weld);
-}
-
 struct JointCursor::Inside {
     Rows rows;
     bool any = false;               // a row that was stepped to and not read

@@ -97,9 +97,6 @@ void cacheJoints(
 /// True: there is more.
 bool refreshJointCache(SQLite::Database& database, std::int64_t rows);
 
-/// The line of one weld as the cache has it.
-std::optional<CachedJoint> cachedJoint(SQLite::Database& database, const std::string& weld);
-
 /// The lines of single welds as the cache has them.
 class CachedJoints {
 public:
