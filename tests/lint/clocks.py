@@ -9,7 +9,7 @@ import sys
 
 from source_files import CPP, Lint, blank_out, code_of, line_of
 
-AT_HOME = ("app/platform/", "tests/app/platform/")
+AT_HOME = ("app/platform/", "tests/app/platform/", "tests/speed/")   # tests/speed measures
 MAY_WAIT = ("core/log/", "tests/core/log/", "tests/core/session/", "tests/faults/")
 
 RULES = [

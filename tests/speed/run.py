@@ -1,37 +1,144 @@
-"""Prints how long the pieces of a weld take, as ratios of two measurements of the same run.
+"""Prints how long the pieces of a weld and of its log take, beside a reference that is measured in the same run.
 
-    python3 tests/speed/run.py BUILD_FOLDER
+    python3 tests/speed/run.py BUILD_FOLDER [--full] [--keep]
 
-Times differ from machine to machine and from hour to hour; ratios hardly do. Nothing here passes or fails.
+"ratio NAME VALUE" is ours over the reference, "value NAME VALUE UNIT" a plain measurement of this machine, with the load
+it had printed before and after. Times differ from machine to machine and from hour to hour; ratios hardly do. Nothing
+here passes or fails by a clock.
+
+Logs of 2,000 and 20,000 joints are made for it; with --full of 10,000 and 1,000,000 (ten million events, about 9 GB below
+BUILD_FOLDER while it runs, and a quarter of an hour). --keep leaves them there and uses them again.
 """
+import csv
 import json
+import os
+import shutil
+import statistics
 import subprocess
 import sys
+import time
 from pathlib import Path
 
-# (what, measured, beside what)
+# (name, what, measured, beside what)
 RATIOS = [
-    ("folding 60 stored events, to parsing their JSON", "foldEvents", "parseBodies"),
-    ("applying 60 events one by one, to folding them", "applyEvents", "foldEvents"),
-    ("record and verdict of a weld, to folding it", "judge", "foldEvents"),
-    ("printing a record as JSON, to parsing its events", "printRecord", "parseBodies"),
-    ("writing 60 bodies, to parsing them", "writeBodies", "parseBodies"),
-    ("chaining 60 rows, to one bare SHA-256 of their bytes", "chainHashes", "bareHash"),
-    ("a plan, to reading its procedure", "makeOnePlan", "readProcedureText"),
+    ("weld-fold", "folding 60 stored events, to parsing their JSON", "foldEvents", "parseBodies"),
+    ("weld-apply", "applying 60 events one by one, to folding them", "applyEvents", "foldEvents"),
+    ("weld-judge", "record and verdict of a weld, to folding it", "judge", "foldEvents"),
+    ("weld-print", "printing a record as JSON, to parsing its events", "printRecord", "parseBodies"),
+    ("weld-write", "writing 60 bodies, to parsing them", "writeBodies", "parseBodies"),
+    ("weld-chain", "chaining 60 rows, to one bare SHA-256 of their bytes", "chainHashes", "bareHash"),
+    ("plan-make", "a plan, to reading its procedure", "makeOnePlan", "readProcedureText"),
 ]
+
+# What `seamclock-cli log export` writes of the joints, asked of SQLite's own program.
+EXPORT = """SELECT number, weld, type, strftime('%Y-%m-%dT%H:%M:%fZ', opened_ms / 1000.0, 'unixepoch') AS opened_utc,
+day AS day_local, offset_min, seam, bench, opened_by, material, printf('%.15g', thickness_um / 1000.0) AS thickness_mm,
+printf('%.15g', length_um / 1000.0) AS length_mm, procedure, phase AS state, verdict, verdict_now, findings AS reasons,
+events, trouble FROM joint ORDER BY id DESC"""
+
+
+def say(line):
+    print(line, flush=True)
+
+
+def program(folder, name):
+    path = folder / "bin" / name
+    if not path.is_file():
+        sys.exit(f"{path} is not there: build the target \"{name}\" first")
+    return path
+
+
+def run(*command):
+    subprocess.run([str(word) for word in command], check=True)
+
+
+def timed(*command):
+    """Seconds and the most memory it held [MB]."""
+    start = time.perf_counter()
+    process = subprocess.Popen([str(word) for word in command], stdout=subprocess.DEVNULL)
+    _, status, used = os.wait4(process.pid, 0)
+    took = time.perf_counter() - start
+    process.returncode = os.waitstatus_to_exitcode(status)
+    if process.returncode != 0:
+        sys.exit(f"{command[0]} ended with {process.returncode}")
+    return took, used.ru_maxrss / 1024
+
+
+def pieces(folder):
+    answer = subprocess.run([program(folder, "speed"), "--benchmark_format=json", "--benchmark_min_time=0.2"], check=True,
+                            capture_output=True, text=True)
+    took = {one["name"]: one["cpu_time"] for one in json.loads(answer.stdout)["benchmarks"]}
+    for name, what, measured, beside in RATIOS:
+        say(f"ratio {name} {took[measured] / took[beside]:.2f}   ({what}: {took[measured] / 1e3:.1f} / "
+            f"{took[beside] / 1e3:.1f} µs)")
+
+
+def same_rows(one, other):
+    with open(one, newline="", encoding="utf-8") as a, open(other, newline="", encoding="utf-8") as b:
+        count = 0
+        for left, right in zip(csv.reader(a, strict=True), csv.reader(b, strict=True), strict=True):
+            if left != right:
+                sys.exit(f"the exports differ in row {count}: {left} / {right}")
+            count += 1
+    return count - 1
+
+
+def export(folder, log, scratch, rounds):
+    ours, theirs = scratch / "ours.csv", scratch / "theirs.csv"
+    took, beside, memory = [], [], 0
+    for _ in range(rounds):
+        seconds, peak = timed(program(folder, "seamclock-cli"), "log", "export", "--log", log, "--out", ours)
+        took.append(seconds)
+        memory = max(memory, peak)
+        beside.append(timed("sqlite3", "-readonly", "-batch", log, ".headers on", ".mode csv", f".output {theirs}",
+                            EXPORT)[0])
+    joints = same_rows(ours, theirs)
+    ours.unlink()
+    theirs.unlink()
+    return joints, statistics.median(took), statistics.median(beside), memory
+
+
+def exports(folder, logs, scratch):
+    for log in logs:
+        joints, ours, theirs, memory = export(folder, log, scratch, 5)
+        say(f"ratio log-export-csv-{joints} {ours / theirs:.2f}   ({ours:.3f} / {theirs:.3f} s)")
+        say(f"value log-export-memory-{joints} {memory:.1f} MB")
 
 
 def main():
-    if len(sys.argv) != 2:
+    words = [word for word in sys.argv[1:] if not word.startswith("--")]
+    options = {word for word in sys.argv[1:] if word.startswith("--")}
+    if len(words) != 1 or options - {"--full", "--keep"}:
         sys.exit(__doc__)
-    program = Path(sys.argv[1]) / "bin" / "speed"
-    if not program.is_file():
-        sys.exit(f"{program} is not there: build the target \"speed\" first")
-    answer = subprocess.run([program, "--benchmark_format=json", "--benchmark_min_time=0.2"], check=True,
-                            capture_output=True, text=True)
-    took = {one["name"]: one["cpu_time"] for one in json.loads(answer.stdout)["benchmarks"]}
-    for what, measured, beside in RATIOS:
-        print(f"{took[measured] / took[beside]:8.2f}  {what}  ({took[measured] / 1e3:.1f} / {took[beside] / 1e3:.1f} µs)")
+    folder = Path(words[0]).resolve()
+    full = "--full" in options
+    say("load {:.1f} {:.1f} {:.1f} on {} processors".format(*os.getloadavg(), os.cpu_count()))
+    pieces(folder)
+    scratch = folder / "speed-scratch"
+    scratch.mkdir(exist_ok=True)
+    try:
+        logs = []
+        for joints in (10_000, 1_000_000) if full else (2_000, 20_000):
+            log = scratch / f"joints-{joints}.log"
+            if not log.is_file():
+                start = time.perf_counter()
+                run(program(folder, "make_big_log"), log, joints)
+                say(f"value make-log-{joints} {time.perf_counter() - start:.1f} s")
+            logs.append(log)
+        small, big = logs
+        run(program(folder, "log_speed"), "page", small, big)
+        writing = scratch / "writing"
+        writing.mkdir()
+        run(program(folder, "log_speed"), "write", writing)
+        shutil.rmtree(writing)
+        exports(folder, logs, scratch)
+        run(program(folder, "log_speed"), "verify", small, 7)
+        if full:
+            run(program(folder, "log_speed"), "verify", big, 1)
+    finally:
+        if "--keep" not in options:
+            shutil.rmtree(scratch)
+    say("load {:.1f} {:.1f} {:.1f} afterwards".format(*os.getloadavg()))
 
 
 main()
