@@ -4,6 +4,7 @@
 #include <cmath>
 #include <cstdint>
 #include <fstream>
+#include <set>
 #include <sys/stat.h>
 #include <utility>
 
@@ -164,21 +165,6 @@ bool plain(const Json& value) {
     return !value.is_structured() || std::all_of(value.begin(), value.end(), plain);
 }
 
-// The value as it stands in the file, cut to a length that fits a sentence (never inside a UTF-8
-// character).
-std::string described(const Json& value) {
-    constexpr std::size_t kLongest = 60;
-    std::string text = value.dump(-1, ' ', false, Json::error_handler_t::replace);
-    if (text.size() > kLongest) {
-        std::size_t end = kLongest;
-        while (end > 0 && (static_cast<unsigned char>(text[end]) & 0xC0U) == 0x80U) {
-            --end;
-        }
-        text = text.substr(0, end) + "...";
-    }
-    return text;
-}
-
 // "[json.exception.out_of_range.406] number overflow parsing '1e999'" without the library's prefix.
 std::string withoutPrefix(const std::string& message) {
     const std::size_t end = message.find("] ");
@@ -321,16 +307,145 @@ Result<Json> parseCanonical(std::string_view body) {
     return value;
 }
 
+bool JsonNode::isObject() const {
+    if (const auto* json = std::get_if<const Json*>(&m_value)) {
+        return (*json)->is_object();
+    }
+    const auto* body = std::get_if<CanonicalValue>(&m_value);
+    return body == nullptr || body->isObject();
+}
+
+bool JsonNode::isList() const {
+    if (const auto* json = std::get_if<const Json*>(&m_value)) {
+        return (*json)->is_array();
+    }
+    const auto* body = std::get_if<CanonicalValue>(&m_value);
+    return body != nullptr && body->isList();
+}
+
+std::vector<JsonNode> JsonNode::items() const {
+    std::vector<JsonNode> out;
+    if (!isList()) {
+        return out;
+    }
+    if (const auto* json = std::get_if<const Json*>(&m_value)) {
+        for (const Json& item : **json) {
+            out.emplace_back(item);
+        }
+    } else if (const auto* body = std::get_if<CanonicalValue>(&m_value)) {
+        for (const CanonicalValue item : *body) {
+            out.emplace_back(item);
+        }
+    }
+    return out;
+}
+
+std::vector<std::string> JsonNode::keys() const {
+    std::vector<std::string> out;
+    if (!isObject()) {
+        return out;
+    }
+    if (const auto* json = std::get_if<const Json*>(&m_value)) {
+        for (auto item = (*json)->begin(); item != (*json)->end(); ++item) {
+            out.push_back(item.key());
+        }
+    } else if (const auto* body = std::get_if<CanonicalValue>(&m_value)) {
+        for (const CanonicalValue item : *body) {
+            out.emplace_back(item.key());
+        }
+    }
+    return out;
+}
+
+std::optional<JsonNode::Member> JsonNode::find(const char* key) const {
+    if (const auto* json = std::get_if<const Json*>(&m_value)) {
+        const auto item = (*json)->is_object() ? (*json)->find(key) : (*json)->end();
+        if (item == (*json)->end()) {
+            return std::nullopt;
+        }
+        const auto place = std::distance((*json)->begin(), item);
+        return Member{static_cast<std::size_t>(place), JsonNode(*item)};
+    }
+    const auto* body = std::get_if<CanonicalValue>(&m_value);
+    const auto member = body != nullptr ? body->find(key) : std::nullopt;
+    if (!member) {
+        return std::nullopt;
+    }
+    return Member{member->place, JsonNode(body->at(*member))};
+}
+
+std::optional<std::string> JsonNode::text() const {
+    if (const auto* json = std::get_if<const Json*>(&m_value)) {
+        return (*json)->is_string() ? std::optional((*json)->get<std::string>()) : std::nullopt;
+    }
+    const auto* body = std::get_if<CanonicalValue>(&m_value);
+    return body != nullptr && body->isText() ? std::optional(std::string(body->text()))
+                                             : std::nullopt;
+}
+
+std::optional<double> JsonNode::number() const {
+    if (const auto* json = std::get_if<const Json*>(&m_value)) {
+        const bool is = (*json)->is_number() && std::isfinite((*json)->get<double>());
+        return is ? std::optional((*json)->get<double>()) : std::nullopt;
+    }
+    const auto whole = integer();
+    return whole ? std::optional(static_cast<double>(*whole)) : std::nullopt;
+}
+
+std::optional<std::int64_t> JsonNode::integer() const {
+    if (const auto* json = std::get_if<const Json*>(&m_value)) {
+        const bool is = (*json)->is_number_integer() && plain(**json);
+        return is ? std::optional((*json)->get<std::int64_t>()) : std::nullopt;
+    }
+    const auto* body = std::get_if<CanonicalValue>(&m_value);
+    return body != nullptr && body->isInteger() ? std::optional(body->integer()) : std::nullopt;
+}
+
+std::optional<bool> JsonNode::flag() const {
+    if (const auto* json = std::get_if<const Json*>(&m_value)) {
+        return (*json)->is_boolean() ? std::optional((*json)->get<bool>()) : std::nullopt;
+    }
+    const auto* body = std::get_if<CanonicalValue>(&m_value);
+    return body != nullptr && body->isFlag() ? std::optional(body->flag()) : std::nullopt;
+}
+
+std::string JsonNode::described() const {
+    constexpr std::size_t kLongest = 60;
+    std::string text = "{}";
+    if (const auto* json = std::get_if<const Json*>(&m_value)) {
+        text = (*json)->dump(-1, ' ', false, Json::error_handler_t::replace);
+    } else if (const auto* body = std::get_if<CanonicalValue>(&m_value)) {
+        text = body->written();
+    }
+    if (text.size() > kLongest) {
+        std::size_t end = kLongest; // never inside a UTF-8 character
+        while (end > 0 && (static_cast<unsigned char>(text[end]) & 0xC0U) == 0x80U) {
+            --end;
+        }
+        text = text.substr(0, end) + "...";
+    }
+    return text;
+}
+
 JsonReader::JsonReader(const JsonText& text)
-    : JsonReader(text, text.root, "", std::make_shared<Notes>()) {
-    if (!m_node->is_object()) {
+    : JsonReader(JsonNode(text.root), "", std::make_shared<Notes>()) {
+    m_notes->name = text.name;
+    m_notes->text = &text.text;
+    if (!m_node.isObject()) {
         m_notes->findings.push_back({text.lineOf(""), "", "expected a JSON object"});
     }
 }
 
-JsonReader::JsonReader(
-    const JsonText& text, const Json& node, std::string pointer, std::shared_ptr<Notes> notes)
-    : m_text(&text), m_node(&node), m_pointer(std::move(pointer)), m_notes(std::move(notes)) {}
+JsonReader::JsonReader(std::string name, CanonicalValue value)
+    : JsonReader(JsonNode(value), "", std::make_shared<Notes>()) {
+    m_notes->name = std::move(name);
+    if (!m_node.isObject()) {
+        m_notes->findings.push_back({1, "", "expected a JSON object"});
+    }
+}
+
+JsonReader::JsonReader(JsonNode node, std::string pointer, std::shared_ptr<Notes> notes)
+    : m_node(node), m_pointer(std::move(pointer)), m_notes(std::move(notes)) {}
 
 std::string JsonReader::at(const char* key) const {
     return m_pointer + "/" + escaped(key);
@@ -341,8 +456,12 @@ void JsonReader::complain(const char* key, std::string reason) {
         return;
     }
     const std::string here = *key == '\0' ? m_pointer : at(key);
+    if (m_notes->text == nullptr) {
+        m_notes->findings.push_back({1, here, std::move(reason)});
+        return;
+    }
     if (m_notes->lines.empty()) {
-        m_notes->lines = linesOf(m_text->text);
+        m_notes->lines = linesOf(*m_notes->text);
     }
     auto line = m_notes->lines.find(here);
     if (line == m_notes->lines.end()) {
@@ -353,53 +472,58 @@ void JsonReader::complain(const char* key, std::string reason) {
 }
 
 bool JsonReader::has(const char* key) const {
-    return m_node->is_object() && m_node->contains(key);
+    return m_node.find(key).has_value();
 }
 
-const Json* JsonReader::find(const char* key, bool required) {
-    m_read.insert(key);
-    if (has(key)) {
-        return &(*m_node)[key];
+std::optional<JsonNode> JsonReader::find(const char* key, bool required) {
+    const auto member = m_node.find(key);
+    if (!member) {
+        if (required) {
+            complain(key, "is missing");
+        }
+        return std::nullopt;
     }
-    if (required) {
-        complain(key, "is missing");
+    if (m_read.size() <= member->place) {
+        m_read.resize(member->place + 1);
     }
-    return nullptr;
+    m_read[member->place] = true;
+    return member->value;
 }
 
 std::optional<std::string> JsonReader::textIf(const char* key) {
-    const Json* value = find(key, false);
-    if (value == nullptr) {
+    const auto value = find(key, false);
+    if (!value) {
         return std::nullopt;
     }
-    if (!value->is_string() || value->get_ref<const std::string&>().empty()) {
-        complain(key, described(*value) + " is not a text");
+    auto text = value->text();
+    if (!text || text->empty()) {
+        complain(key, value->described() + " is not a text");
         return std::nullopt;
     }
-    return value->get<std::string>();
+    return text;
 }
 
 std::string JsonReader::text(const char* key) {
-    if (find(key, true) == nullptr) {
-        return {};
-    }
-    return textIf(key).value_or("");
+    return find(key, true) ? textIf(key).value_or("") : std::string();
 }
 
 std::optional<double>
 JsonReader::readNumber(const char* key, bool required, double low, double high) {
-    const Json* value = find(key, required);
-    if (value == nullptr) {
+    const auto value = find(key, required);
+    if (!value) {
         return std::nullopt;
     }
-    const std::string range = plainNumber(low) + " to " + plainNumber(high);
-    if (!value->is_number() || !std::isfinite(value->get<double>())) {
-        complain(key, described(*value) + " is not a number; allowed " + range);
+    const auto number = value->number();
+    if (!number) {
+        complain(
+            key, value->described() + " is not a number; allowed " + plainNumber(low) + " to " +
+                     plainNumber(high));
         return std::nullopt;
     }
-    const double number = value->get<double>();
-    if (number < low || number > high) {
-        complain(key, plainNumber(number) + " is outside " + range);
+    if (*number < low || *number > high) {
+        complain(
+            key,
+            plainNumber(*number) + " is outside " + plainNumber(low) + " to " + plainNumber(high));
         return std::nullopt;
     }
     return number;
@@ -415,18 +539,21 @@ std::optional<double> JsonReader::numberIf(const char* key, double low, double h
 
 std::optional<std::int64_t>
 JsonReader::readInteger(const char* key, bool required, std::int64_t low, std::int64_t high) {
-    const Json* value = find(key, required);
-    if (value == nullptr) {
+    const auto value = find(key, required);
+    if (!value) {
         return std::nullopt;
     }
-    const std::string range = std::to_string(low) + " to " + std::to_string(high);
-    if (!value->is_number_integer() || !plain(*value)) {
-        complain(key, described(*value) + " is not a whole number; allowed " + range);
+    const auto number = value->integer();
+    if (!number) {
+        complain(
+            key, value->described() + " is not a whole number; allowed " + std::to_string(low) +
+                     " to " + std::to_string(high));
         return std::nullopt;
     }
-    const auto number = value->get<std::int64_t>();
-    if (number < low || number > high) {
-        complain(key, std::to_string(number) + " is outside " + range);
+    if (*number < low || *number > high) {
+        complain(
+            key, std::to_string(*number) + " is outside " + std::to_string(low) + " to " +
+                     std::to_string(high));
         return std::nullopt;
     }
     return number;
@@ -442,36 +569,33 @@ JsonReader::integerIf(const char* key, std::int64_t low, std::int64_t high) {
 }
 
 std::optional<bool> JsonReader::flagIf(const char* key) {
-    const Json* value = find(key, false);
-    if (value == nullptr) {
-        return std::nullopt;
+    const auto value = find(key, false);
+    const auto flag = value ? value->flag() : std::nullopt;
+    if (value && !flag) {
+        complain(key, value->described() + " is not true or false");
     }
-    if (!value->is_boolean()) {
-        complain(key, described(*value) + " is not true or false");
-        return std::nullopt;
-    }
-    return value->get<bool>();
+    return flag;
 }
 
 bool JsonReader::flag(const char* key) {
-    return find(key, true) != nullptr && flagIf(key).value_or(false);
+    return find(key, true) && flagIf(key).value_or(false);
+}
+
+std::vector<JsonNode> JsonReader::list(const char* key, const char* otherwise) {
+    const auto value = find(key, true);
+    if (value && !value->isList()) {
+        complain(key, value->described() + " " + otherwise);
+    }
+    return value ? value->items() : std::vector<JsonNode>();
 }
 
 std::vector<std::string> JsonReader::texts(const char* key) {
     std::vector<std::string> out;
-    const Json* value = find(key, true);
-    if (value == nullptr) {
-        return out;
-    }
-    if (!value->is_array()) {
-        complain(key, described(*value) + " is not a list of texts");
-        return out;
-    }
-    for (const Json& item : *value) {
-        if (item.is_string()) {
-            out.push_back(item.get<std::string>());
+    for (const JsonNode& item : list(key, "is not a list of texts")) {
+        if (auto text = item.text()) {
+            out.push_back(std::move(*text));
         } else {
-            complain(key, described(item) + " in the list is not a text");
+            complain(key, item.described() + " in the list is not a text");
         }
     }
     return out;
@@ -479,19 +603,11 @@ std::vector<std::string> JsonReader::texts(const char* key) {
 
 std::vector<double> JsonReader::numbers(const char* key) {
     std::vector<double> out;
-    const Json* value = find(key, true);
-    if (value == nullptr) {
-        return out;
-    }
-    if (!value->is_array()) {
-        complain(key, described(*value) + " is not a list of numbers");
-        return out;
-    }
-    for (const Json& item : *value) {
-        if (item.is_number() && std::isfinite(item.get<double>())) {
-            out.push_back(item.get<double>());
+    for (const JsonNode& item : list(key, "is not a list of numbers")) {
+        if (const auto number = item.number()) {
+            out.push_back(*number);
         } else {
-            complain(key, described(item) + " in the list is not a number");
+            complain(key, item.described() + " in the list is not a number");
         }
     }
     return out;
@@ -500,21 +616,13 @@ std::vector<double> JsonReader::numbers(const char* key) {
 std::vector<std::int64_t>
 JsonReader::integers(const char* key, std::int64_t low, std::int64_t high) {
     std::vector<std::int64_t> out;
-    const Json* value = find(key, true);
-    if (value == nullptr) {
-        return out;
-    }
-    if (!value->is_array()) {
-        complain(key, described(*value) + " is not a list of whole numbers");
-        return out;
-    }
-    for (const Json& item : *value) {
-        if (item.is_number_integer() && plain(item) && item.get<std::int64_t>() >= low &&
-            item.get<std::int64_t>() <= high) {
-            out.push_back(item.get<std::int64_t>());
+    for (const JsonNode& item : list(key, "is not a list of whole numbers")) {
+        const auto number = item.integer();
+        if (number && *number >= low && *number <= high) {
+            out.push_back(*number);
         } else {
             complain(
-                key, described(item) + " in the list is not a whole number from " +
+                key, item.described() + " in the list is not a whole number from " +
                          std::to_string(low) + " to " + std::to_string(high));
         }
     }
@@ -522,67 +630,55 @@ JsonReader::integers(const char* key, std::int64_t low, std::int64_t high) {
 }
 
 std::optional<JsonReader> JsonReader::objectIf(const char* key) {
-    const Json* value = find(key, false);
-    if (value == nullptr) {
+    const auto value = find(key, false);
+    if (!value) {
         return std::nullopt;
     }
-    if (!value->is_object()) {
-        complain(key, described(*value) + " is not an object");
+    if (!value->isObject()) {
+        complain(key, value->described() + " is not an object");
         return std::nullopt;
     }
-    return JsonReader(*m_text, *value, at(key), m_notes);
+    return JsonReader(*value, at(key), m_notes);
 }
 
 JsonReader JsonReader::object(const char* key) {
-    static const Json kNothing = Json::object();
-    if (find(key, true) != nullptr) {
+    if (find(key, true)) {
         if (auto reader = objectIf(key)) {
             return *reader;
         }
     }
-    return JsonReader(*m_text, kNothing, at(key), m_notes);
+    return {JsonNode(), at(key), m_notes};
 }
 
 std::vector<JsonReader> JsonReader::objects(const char* key) {
     std::vector<JsonReader> out;
-    const Json* value = find(key, true);
-    if (value == nullptr) {
-        return out;
-    }
-    if (!value->is_array()) {
-        complain(key, described(*value) + " is not a list");
-        return out;
-    }
-    for (std::size_t i = 0; i < value->size(); ++i) {
-        const std::string pointer = at(key) + "/" + std::to_string(i);
-        if ((*value)[i].is_object()) {
-            out.push_back(JsonReader(*m_text, (*value)[i], pointer, m_notes));
+    std::size_t place = 0;
+    for (const JsonNode& item : list(key, "is not a list")) {
+        if (item.isObject()) {
+            out.push_back(JsonReader(item, at(key) + "/" + std::to_string(place), m_notes));
         } else {
-            complain(key, described((*value)[i]) + " in the list is not an object");
+            complain(key, item.described() + " in the list is not an object");
         }
+        ++place;
     }
     return out;
 }
 
 std::vector<std::string> JsonReader::keys() const {
-    std::vector<std::string> out;
-    if (m_node->is_object()) {
-        for (auto item = m_node->begin(); item != m_node->end(); ++item) {
-            out.push_back(item.key());
-        }
-    }
-    return out;
+    return m_node.keys();
 }
 
 void JsonReader::ignore(const char* key) {
-    m_read.insert(key);
+    find(key, false);
 }
 
 void JsonReader::refuseUnknown() {
+    std::size_t place = 0;
     for (const std::string& key : keys()) {
-        if (m_read.count(key) == 0) {
+        if (place >= m_read.size() || !m_read[place]) {
             complain(key.c_str(), "is not a field that is known here");
         }
+        ++place;
     }
 }
 
@@ -592,7 +688,7 @@ Result<void> JsonReader::verdict() const {
     }
     const Finding& first = m_notes->findings.front();
     return fail(
-        ErrorCode::Malformed, m_text->name + ", line " + std::to_string(first.line) + ", " +
+        ErrorCode::Malformed, m_notes->name + ", line " + std::to_string(first.line) + ", " +
                                   (first.field.empty() ? "the whole" : first.field) + ": " +
                                   first.reason);
 }

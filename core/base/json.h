@@ -4,6 +4,7 @@
 // compile: only files named *codec* or *json* may include it.
 #pragma once
 
+#include "core/base/canonical_json.h"
 #include "core/base/plain_number.h"
 #include "core/base/result.h"
 
@@ -12,9 +13,9 @@
 #include <memory>
 #include <nlohmann/json.hpp>
 #include <optional>
-#include <set>
 #include <string>
 #include <string_view>
+#include <variant>
 #include <vector>
 
 namespace seamclock {
@@ -52,6 +53,38 @@ Result<std::string> canonicalJson(const Json& value);
 /// The reverse. Malformed: the bytes are not what canonicalJson would write.
 Result<Json> parseCanonical(std::string_view body);
 
+/// A value of a text that a person wrote, or of an event body; valid as long as that.
+class JsonNode {
+public:
+    JsonNode() = default; // an object without fields
+    explicit JsonNode(const Json& value) : m_value(&value) {}
+    explicit JsonNode(CanonicalValue value) : m_value(value) {}
+
+    bool isObject() const;
+    bool isList() const;
+    std::vector<JsonNode> items() const; // of a list
+    std::vector<std::string> keys() const;
+    struct Member;
+    std::optional<Member> find(const char* key) const;
+
+    // Absent if it is something else, or a number that is not finite or beyond int64.
+    std::optional<std::string> text() const;
+    std::optional<double> number() const;
+    std::optional<std::int64_t> integer() const;
+    std::optional<bool> flag() const;
+
+    /// As it stands in the text, cut to a length that fits a sentence.
+    std::string described() const;
+
+private:
+    std::variant<std::monostate, const Json*, CanonicalValue> m_value;
+};
+
+struct JsonNode::Member {
+    std::size_t place; // among keys()
+    JsonNode value;
+};
+
 /// Reads one object field by field and remembers everything that is wrong with it, so that a person
 /// who checks a file sees all of it at once (the first hundred). A reader of a child shares the
 /// parent's list.
@@ -66,6 +99,8 @@ public:
     /// The text must outlive its readers.
     explicit JsonReader(const JsonText& text);
     explicit JsonReader(const JsonText&& text) = delete;
+    /// Of an event body, which is one line.
+    JsonReader(std::string name, CanonicalValue value);
 
     bool has(const char* key) const;
     std::string text(const char* key); // "" and a finding if absent or not a string
@@ -97,22 +132,24 @@ public:
 
 private:
     struct Notes {
+        std::string name;
+        const std::string* text = nullptr; // of several lines
         std::vector<Finding> findings;
         std::map<std::string, int> lines; // by pointer; filled at the first complaint
     };
 
-    JsonReader(
-        const JsonText& text, const Json& node, std::string pointer, std::shared_ptr<Notes> notes);
-    const Json* find(const char* key, bool required);
+    JsonReader(JsonNode node, std::string pointer, std::shared_ptr<Notes> notes);
+    std::optional<JsonNode> find(const char* key, bool required);
     std::optional<double> readNumber(const char* key, bool required, double low, double high);
     std::optional<std::int64_t>
     readInteger(const char* key, bool required, std::int64_t low, std::int64_t high);
+    /// The items of a list; none, with a complaint, if it is no list.
+    std::vector<JsonNode> list(const char* key, const char* otherwise);
     std::string at(const char* key) const;
 
-    const JsonText* m_text;
-    const Json* m_node;
+    JsonNode m_node;
     std::string m_pointer;
-    std::set<std::string> m_read;
+    std::vector<bool> m_read; // by place
     std::shared_ptr<Notes> m_notes;
 };
 

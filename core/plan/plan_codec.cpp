@@ -346,13 +346,8 @@ Json planToJson(const WeldPlan& plan) {
     return json;
 }
 
-Result<WeldPlan> planFromJson(const Json& json) {
-    const auto text = canonicalJson(json); // refuses what no stored plan can hold
-    if (!text) {
-        return fail(ErrorCode::Malformed, "plan: " + text.error().detail);
-    }
-    const JsonText document{"plan", *text, json};
-    JsonReader root(document);
+Result<WeldPlan> planFromJson(CanonicalValue json) {
+    JsonReader root("plan", json);
     WeldPlan plan;
     root.integer("v", kVersion, kVersion);
     plan.procedure = root.text("procedure");

@@ -2,6 +2,7 @@
 // program prints it.
 #pragma once
 
+#include "core/base/canonical_json.h"
 #include "core/base/json.h"
 #include "core/plan/plan.h"
 
@@ -10,7 +11,7 @@ namespace seamclock {
 /// The event's form: integers with the unit in the key, absent where there is no value.
 Json planToJson(const WeldPlan& plan);
 /// Malformed: a field is missing, unknown or of the wrong type.
-Result<WeldPlan> planFromJson(const Json& json);
+Result<WeldPlan> planFromJson(CanonicalValue json);
 
 /// The terminal's form: floats in the trade's units, named as the terminal contract says, "ready"
 /// and "missing".

@@ -1,11 +1,12 @@
 #include "core/weld/event_codec.h"
 
+#include "core/base/canonical_json.h"
 #include "core/base/json.h"
 #include "core/base/overloaded.h"
 #include "core/plan/plan_codec.h"
 
 #include <array>
-#include <set>
+#include <bitset>
 #include <utility>
 
 namespace seamclock {
@@ -172,74 +173,76 @@ Json detailJson(const WeldDetail& detail) {
 /// is wrong too.
 class Fields {
 public:
-    Fields(const Json& json, std::string where) : m_json(json), m_where(std::move(where)) {
-        if (!json.is_object()) {
+    Fields(CanonicalValue json, std::string_view where) : m_json(json), m_where(where) {
+        if (!json.isObject()) {
             complain("is not an object");
         }
     }
 
-    std::string text(const char* key) {
-        const Json* value = need(key);
-        if (value != nullptr && !value->is_string()) {
-            complain(std::string(key) + " is not a text");
-            value = nullptr;
-        }
-        return value != nullptr ? value->get<std::string>() : std::string();
-    }
+    std::string text(const char* key) { return std::string(view(key)); }
     std::optional<std::string> textIf(const char* key) {
         return has(key) ? std::optional<std::string>(text(key)) : std::nullopt;
     }
-    std::int64_t integer(const char* key) {
-        const Json* value = need(key);
-        if (value != nullptr && !value->is_number_integer()) {
-            complain(std::string(key) + " is not a whole number");
-            value = nullptr;
+    /// As long as the text that is read.
+    std::string_view view(const char* key) {
+        const auto value = need(key);
+        if (value && !value->isText()) {
+            complain(std::string(key) + " is not a text");
+            return {};
         }
-        return value != nullptr ? value->get<std::int64_t>() : 0;
+        return value ? value->text() : std::string_view();
+    }
+    std::int64_t integer(const char* key) {
+        const auto value = need(key);
+        if (value && !value->isInteger()) {
+            complain(std::string(key) + " is not a whole number");
+            return 0;
+        }
+        return value ? value->integer() : 0;
     }
     std::optional<std::int64_t> integerIf(const char* key) {
         return has(key) ? std::optional<std::int64_t>(integer(key)) : std::nullopt;
     }
     Milliseconds milliseconds(const char* key) { return Milliseconds{integer(key)}; }
     bool flag(const char* key) {
-        const Json* value = need(key);
-        if (value != nullptr && !value->is_boolean()) {
+        const auto value = need(key);
+        if (value && !value->isFlag()) {
             complain(std::string(key) + " is not true or false");
-            value = nullptr;
+            return false;
         }
-        return value != nullptr && value->get<bool>();
+        return value && value->flag();
     }
     template <class Enum, std::size_t N>
     Enum oneOf(const char* key, const std::array<Enum, N>& values) {
-        const std::string word = text(key);
+        const std::string_view word = view(key);
         for (const Enum value : values) {
             if (word == toString(value)) {
                 return value;
             }
         }
-        complain(std::string(key) + " \"" + word + "\" is not known");
+        complain(std::string(key) + " \"" + std::string(word) + "\" is not known");
         return values[0];
     }
     /// The items of a list, each handed to `read`.
     template <class Read>
     void list(const char* key, Read read) {
-        const Json* value = need(key);
-        if (value == nullptr) {
+        const auto value = need(key);
+        if (!value) {
             return;
         }
-        if (!value->is_array()) {
+        if (!value->isList()) {
             complain(std::string(key) + " is not a list");
             return;
         }
-        for (const Json& item : *value) {
+        for (const CanonicalValue item : *value) {
             read(item);
         }
     }
     std::vector<std::string> texts(const char* key) {
         std::vector<std::string> out;
-        list(key, [&](const Json& item) {
-            if (item.is_string()) {
-                out.push_back(item.get<std::string>());
+        list(key, [&](CanonicalValue item) {
+            if (item.isText()) {
+                out.emplace_back(item.text());
             } else {
                 complain(std::string(key) + " holds something that is not a text");
             }
@@ -248,22 +251,24 @@ public:
     }
     std::vector<std::int64_t> integers(const char* key) {
         std::vector<std::int64_t> out;
-        list(key, [&](const Json& item) {
-            if (item.is_number_integer()) {
-                out.push_back(item.get<std::int64_t>());
+        list(key, [&](CanonicalValue item) {
+            if (item.isInteger()) {
+                out.push_back(item.integer());
             } else {
                 complain(std::string(key) + " holds something that is not a whole number");
             }
         });
         return out;
     }
-    const Json& json(const char* key) {
-        static const Json kNothing = Json::object();
-        const Json* value = need(key);
-        return value != nullptr ? *value : kNothing;
+    std::optional<CanonicalValue> json(const char* key) { return need(key); }
+    /// Without one, it reads as one that is no object; `key` is missing then, or will be found not
+    /// to be an object.
+    Fields object(const char* key) {
+        const auto value = need(key);
+        return value ? Fields(*value, m_where + "." + key)
+                     : Fields(m_json, std::nullopt, m_where + "." + key);
     }
-    Fields object(const char* key) { return Fields(json(key), m_where + "." + key); }
-    bool has(const char* key) const { return m_json.is_object() && m_json.contains(key); }
+    bool has(const char* key) const { return m_there && m_json.find(key).has_value(); }
 
     void take(const std::optional<Error>& problem) {
         if (!m_problem && problem) {
@@ -277,29 +282,39 @@ public:
     }
     /// The first thing wrong, fields that nobody read included.
     std::optional<Error> done() {
-        if (m_json.is_object()) {
-            for (auto item = m_json.begin(); item != m_json.end(); ++item) {
-                if (m_read.count(item.key()) == 0) {
-                    complain("the field \"" + item.key() + "\" is not known here");
+        if (m_there && m_json.isObject() && m_read.count() != m_json.size()) {
+            std::size_t place = 0;
+            for (const CanonicalValue each : m_json) {
+                if (place >= m_read.size() || !m_read.test(place)) {
+                    complain("the field \"" + std::string(each.key()) + "\" is not known here");
                 }
+                ++place;
             }
         }
         return m_problem;
     }
 
 private:
-    const Json* need(const char* key) {
-        m_read.insert(key);
-        if (!has(key)) {
+    /// Of an object that isn't there.
+    Fields(CanonicalValue parent, std::nullopt_t, std::string where)
+        : m_json(parent), m_where(std::move(where)), m_there(false) {}
+
+    std::optional<CanonicalValue> need(const char* key) {
+        const auto member = m_there ? m_json.find(key) : std::nullopt;
+        if (!member) {
             complain(std::string(key) + " is missing");
-            return nullptr;
+            return std::nullopt;
         }
-        return &m_json[key];
+        if (member->place < m_read.size()) {
+            m_read.set(member->place);
+        }
+        return m_json.at(*member);
     }
 
-    const Json& m_json;
+    CanonicalValue m_json;
     std::string m_where;
-    std::set<std::string> m_read;
+    bool m_there = true;
+    std::bitset<64> m_read; // by place; no object of an event has as many fields
     std::optional<Error> m_problem;
 };
 
@@ -311,7 +326,7 @@ constexpr std::array kBases{
     BridgeBasis::Confirmed, BridgeBasis::Unconfirmed, BridgeBasis::Backwards};
 constexpr std::array kDecisions{Decision::Accept, Decision::Repair, Decision::CutOut};
 
-Sheet sheetFrom(const Json& json, Fields& parent) {
+Sheet sheetFrom(CanonicalValue json, Fields& parent) {
     Fields in(json, "sheet");
     Sheet out{in.text("material"), in.textIf("grade"),         in.text("maker"),
               in.text("batch"),    in.integer("thickness_um"), in.textIf("mfr")};
@@ -327,7 +342,11 @@ PlanDocuments docsFrom(Fields& parent) {
 }
 
 WeldPlan planFrom(Fields& parent) {
-    auto plan = planFromJson(parent.json("plan"));
+    const auto json = parent.json("plan");
+    if (!json) {
+        return {};
+    }
+    auto plan = planFromJson(*json);
     if (!plan) {
         parent.complain("plan: " + plan.error().detail);
         return {};
@@ -335,7 +354,7 @@ WeldPlan planFrom(Fields& parent) {
     return std::move(*plan);
 }
 
-StoredReason reasonFrom(const Json& json, Fields& parent) {
+StoredReason reasonFrom(CanonicalValue json, Fields& parent) {
     Fields in(json, "reason");
     StoredReason out{
         in.text("code"),
@@ -355,7 +374,7 @@ WeldDetail openedFrom(Fields& in) {
     out.reweldOf = in.textIf("reweld_of");
     out.bench = in.text("bench");
     out.seam = in.textIf("seam");
-    in.list("sheets", [&](const Json& item) { out.sheets.push_back(sheetFrom(item, in)); });
+    in.list("sheets", [&](CanonicalValue item) { out.sheets.push_back(sheetFrom(item, in)); });
     out.lengthsUm = in.integers("lengths_um");
     out.ambientMc = in.integer("ambient_mC");
     out.shielded = in.flag("shielded");
@@ -367,17 +386,17 @@ WeldDetail openedFrom(Fields& in) {
 
 WeldDetail closedFrom(Fields& in) {
     WeldClosed out{in.text("verdict"), {}, in.integer("rules")};
-    in.list("reasons", [&](const Json& item) { out.reasons.push_back(reasonFrom(item, in)); });
+    in.list("reasons", [&](CanonicalValue item) { out.reasons.push_back(reasonFrom(item, in)); });
     return out;
 }
 
 WeldDetail checkFrom(Fields& in) {
     CheckMade out;
     out.check = in.text("check");
-    const std::string result = in.text("result");
+    const std::string_view result = in.view("result");
     out.passed = result == "pass";
     if (!out.passed && result != "fail") {
-        in.complain("result \"" + result + "\" is not known");
+        in.complain("result \"" + std::string(result) + "\" is not known");
     }
     out.valueMc = in.integerIf("value_mC");
     out.valueUm = in.integerIf("value_um");
@@ -468,7 +487,7 @@ constexpr std::array<std::pair<std::string_view, ReadDetail>, 27> kReaders{{
     {"signed_off", [](Fields& in) -> WeldDetail { return SignedOff{in.text("role")}; }},
 }};
 
-Result<Event> eventFrom(const Json& json) {
+Result<Event> eventFrom(CanonicalValue json) {
     Fields in(json, "event");
     Event out;
     Fields at = in.object("at");
@@ -482,7 +501,7 @@ Result<Event> eventFrom(const Json& json) {
     if (in.integer("v") != kVersion) {
         in.complain("v is not 1; a newer program wrote this");
     }
-    const std::string kind = in.text("kind");
+    const std::string_view kind = in.view("kind");
     bool known = false;
     for (const auto& [name, read] : kReaders) {
         if (name == kind) {
@@ -493,7 +512,7 @@ Result<Event> eventFrom(const Json& json) {
         }
     }
     if (!known) {
-        in.complain("the kind \"" + kind + "\" is not known");
+        in.complain("the kind \"" + std::string(kind) + "\" is not known");
     }
     if (const auto problem = in.done()) {
         return tl::unexpected<Error>(*problem);
@@ -523,15 +542,11 @@ Result<std::string> toBody(const Event& event) {
 }
 
 Result<Event> eventFromBody(std::string_view body) {
-    const auto json = parseCanonical(body);
+    const auto json = CanonicalText::parse(body);
     if (!json) {
         return tl::unexpected<Error>(json.error());
     }
-    try {
-        return eventFrom(*json);
-    } catch (const Json::exception& error) {
-        return fail(ErrorCode::Malformed, error.what());
-    }
+    return eventFrom(json->root());
 }
 
 } // namespace seamclock
