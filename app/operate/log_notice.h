@@ -1,7 +1,7 @@
 // What the person at the bench is told after a damaged log was set aside: one standing sentence.
 #pragma once
 
-#include "core/log/set_aside.h"
+#include "core/rescue/set_aside.h"
 
 #include <QString>
 

@@ -17,7 +17,7 @@
 #include "app/operate/questions.h"
 #include "app/operate/strip_bar.h"
 #include "app/operate/weld_page.h"
-#include "core/log/log_keeper.h"
+#include "core/copies/log_keeper.h"
 
 #include <QTimer>
 #include <optional>

@@ -202,7 +202,8 @@ private:
     /// What the own chain says of imported logs is what is here: so an imported chain can't lose
     /// its end with its head row and signature, as long as the own chain is sound.
     bool imports(const std::vector<Chain>& all) {
-        for (const auto& [row, told] : m_imports) {
+        for (const auto& [row, import] : m_imports) {
+            const LogImported& told = import; // clang 14 captures no binding
             const auto chain = std::find_if(
                 all.begin(), all.end(), [&](const Chain& one) { return one.logId == told.log; });
             if (chain == all.end()) {

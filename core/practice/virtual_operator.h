@@ -9,8 +9,8 @@
 #pragma once
 
 #include "core/base/result.h"
-#include "core/log/set_aside.h"
 #include "core/practice/pacer.h"
+#include "core/rescue/set_aside.h"
 #include "core/session/after_cut.h"
 #include "core/session/order.h"
 #include "core/shift/voice.h"

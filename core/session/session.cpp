@@ -4,7 +4,7 @@
 #include "core/log/fact_codec.h"
 #include "core/log/log_reader.h"
 #include "core/log/recover.h"
-#include "core/log/set_aside.h"
+#include "core/rescue/set_aside.h"
 #include "core/session/align_median.h"
 #include "core/weld/event_codec.h"
 

@@ -6,8 +6,8 @@
 #pragma once
 
 #include "core/log/log_writer.h"
-#include "core/log/set_aside.h"
 #include "core/people/credentials.h"
+#include "core/rescue/set_aside.h"
 #include "core/session/after_cut.h"
 #include "core/session/clock_watch.h"
 #include "core/session/order.h"

@@ -1,5 +1,6 @@
 """Clocks: time is an argument (DEVELOPERS.md). Only app/platform reads a clock or sleeps; a timer may wake the
-program but never measures. Waiting on a condition variable is left to core/log's writer thread and its tests.
+program but never measures. Waiting on a condition variable is left to core/log's writer thread, the threads of
+core/copies and their tests.
 
 Also kept out of core: the standard library's random distributions, which differ between libraries, so that one seed
 gives one record on every machine.
@@ -10,7 +11,7 @@ import sys
 from source_files import CPP, Lint, blank_out, code_of, line_of
 
 AT_HOME = ("app/platform/", "tests/app/platform/", "tests/speed/")   # tests/speed measures
-MAY_WAIT = ("core/log/", "tests/core/log/", "tests/core/session/", "tests/faults/")
+MAY_WAIT = ("core/log/", "core/copies/", "tests/core/log/", "tests/core/copies/", "tests/core/session/", "tests/faults/")
 
 RULES = [
     ("std_clock", r"\b(?:steady|system|high_resolution|utc|tai|gps|file)_clock\b", "the clock is app/platform's"),
@@ -71,7 +72,7 @@ def main():
                 if is_c_function(code, match.start()):
                     lint.find(path, line_of(code, match.start()), rule, f"{match.group(0).strip()}: {why}")
         if not shown.startswith(MAY_WAIT):
-            look(WAIT, "timed_wait", "only core/log's writer waits", code)
+            look(WAIT, "timed_wait", "only the threads of core/log and core/copies wait", code)
         look(SQL_CLOCK, "sql_clock", "an instant is an argument, in SQL too", blank_out(text, strings=False))
         if shown.startswith("core/"):
             look(CHANCE, "chance", "one seed, one record: use our own generator and distributions", code)

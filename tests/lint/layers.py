@@ -21,7 +21,9 @@ ARROWS = {
     "shift": ["weld"],
     "estimate": ["weld", "plan", "heat"],
     "log": ["weld", "people"],
-    "session": ["log", "shift", "weld"],
+    "copies": ["log"],
+    "rescue": ["log"],
+    "session": ["rescue", "shift", "weld"],
     "report": ["log", "weld"],
     "quality": ["log"],
     "practice": ["session", "weld", "plan", "heat"],
@@ -111,8 +113,8 @@ def check_library(lint, path, shown, line, included):
     if re.match(r"Qt?[A-Z]", included) and shown.startswith(QT_FREE):
         refuse("qt", "above core, app/cli and app/platform")
     if included.startswith("SQLiteCpp") or included == "sqlite3.h":
-        if product and (not shown.startswith("core/log/") or header):
-            refuse("sqlite", "in .cpp files of core/log")
+        if product and (not shown.startswith(("core/log/", "core/copies/", "core/rescue/")) or header):
+            refuse("sqlite", "in .cpp files of core/log, core/copies and core/rescue")
     if included.startswith("nlohmann/") and product:
         if "codec" not in path.name and "json" not in path.name:
             refuse("json", "in files named *codec* or *json*")

@@ -1,8 +1,8 @@
 // What a session makes of a log that had to be set aside.
 #include "core/log/log_reader.h"
-#include "core/log/set_aside.h"
 #include "core/log/verify.h"
 #include "core/log/world.h"
+#include "core/rescue/set_aside.h"
 #include "core/session/session.h"
 #include "tests/support/demo_order.h"
 #include "tests/support/fake_clock.h"

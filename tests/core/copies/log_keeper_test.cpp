@@ -1,7 +1,7 @@
-#include "core/log/log_keeper.h"
+#include "core/copies/log_keeper.h"
 
+#include "core/copies/snapshot.h"
 #include "core/log/log_reader.h"
-#include "core/log/snapshot.h"
 #include "core/log/verify.h"
 #include "tests/core/log/log_content.h"
 #include "tests/core/log/log_samples.h"

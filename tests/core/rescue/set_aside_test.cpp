@@ -1,12 +1,12 @@
-#include "core/log/set_aside.h"
+#include "core/rescue/set_aside.h"
 
 #include "core/log/log_reader.h"
 #include "core/log/recover.h"
-#include "core/log/salvage.h"
 #include "core/log/verify.h"
-#include "tests/core/log/damage.h"
+#include "core/rescue/salvage.h"
 #include "tests/core/log/fault_vfs.h"
 #include "tests/core/log/log_samples.h"
+#include "tests/core/rescue/damage.h"
 #include "tests/support/scratch_folder.h"
 #include "tests/support/shipped.h"
 

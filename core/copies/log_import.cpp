@@ -1,4 +1,4 @@
-#include "core/log/log_import.h"
+#include "core/copies/log_import.h"
 
 #include "core/log/body_codec.h"
 #include "core/log/connection.h"

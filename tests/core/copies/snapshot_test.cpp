@@ -1,4 +1,4 @@
-#include "core/log/snapshot.h"
+#include "core/copies/snapshot.h"
 
 #include "core/log/connection.h"
 #include "core/log/log_reader.h"

@@ -4,7 +4,7 @@
 // a newer one takes its place by a rename, which a reader of the older one does not notice.
 #pragma once
 
-#include "core/log/log_copy.h"
+#include "core/copies/log_copy.h"
 
 #include <string>
 

@@ -1,7 +1,7 @@
-#include "core/log/log_keeper.h"
+#include "core/copies/log_keeper.h"
 
+#include "core/copies/snapshot.h"
 #include "core/log/connection.h"
-#include "core/log/snapshot.h"
 
 #include <SQLiteCpp/Database.h>
 #include <SQLiteCpp/Exception.h>

@@ -1,6 +1,6 @@
-#include "core/log/log_import.h"
+#include "core/copies/log_import.h"
 
-#include "core/log/backup.h"
+#include "core/copies/backup.h"
 #include "core/log/connection.h"
 #include "core/log/fact_codec.h"
 #include "core/log/log_reader.h"

@@ -1,11 +1,11 @@
-#include "core/log/set_aside.h"
+#include "core/rescue/set_aside.h"
 
 #include "core/log/chain.h"
 #include "core/log/connection.h"
 #include "core/log/log_lock.h"
-#include "core/log/salvage.h"
 #include "core/log/schema.h"
 #include "core/log/spill.h"
+#include "core/rescue/salvage.h"
 
 #include <SQLiteCpp/Database.h>
 #include <SQLiteCpp/Exception.h>

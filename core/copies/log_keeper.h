@@ -9,7 +9,7 @@
 #pragma once
 
 #include "core/base/instant.h"
-#include "core/log/backup.h"
+#include "core/copies/backup.h"
 
 #include <memory>
 #include <optional>

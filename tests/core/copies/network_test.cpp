@@ -1,9 +1,9 @@
 // What is refused on a network file system, and what may lie there. This program has a statfs of
 // its own, in the place of the C library's, that takes one folder for a share.
-#include "core/log/backup.h"
-#include "core/log/log_import.h"
+#include "core/copies/backup.h"
+#include "core/copies/log_import.h"
+#include "core/copies/snapshot.h"
 #include "core/log/log_reader.h"
-#include "core/log/snapshot.h"
 #include "core/log/verify.h"
 #include "tests/core/log/log_content.h"
 #include "tests/core/log/log_samples.h"

@@ -1,4 +1,4 @@
-#include "core/log/salvage.h"
+#include "core/rescue/salvage.h"
 
 #include "core/log/body_codec.h"
 #include "core/log/chain.h"

@@ -1,4 +1,4 @@
-#include "core/log/log_copy.h"
+#include "core/copies/log_copy.h"
 
 #include "core/log/connection.h"
 #include "core/log/log_lock.h"

@@ -1,5 +1,5 @@
 // The same as set_aside_test's last, 400 damaged logs long.
-#include "tests/core/log/damage.h"
+#include "tests/core/rescue/damage.h"
 
 #include <gtest/gtest.h>
 

@@ -1,8 +1,8 @@
-#include "tests/core/log/damage.h"
+#include "tests/core/rescue/damage.h"
 
 #include "core/log/log_reader.h"
-#include "core/log/set_aside.h"
 #include "core/log/verify.h"
+#include "core/rescue/set_aside.h"
 #include "core/weld/event_codec.h"
 #include "tests/core/log/log_samples.h"
 #include "tests/support/scratch_folder.h"

@@ -1,4 +1,4 @@
-#include "core/log/snapshot.h"
+#include "core/copies/snapshot.h"
 
 #include <filesystem>
 #include <system_error>

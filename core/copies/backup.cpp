@@ -1,4 +1,4 @@
-#include "core/log/backup.h"
+#include "core/copies/backup.h"
 
 #include "core/log/connection.h"
 #include "core/log/log_lock.h"

@@ -7,7 +7,7 @@
 // month has not lost its backups, and a wrong clock removes none too soon.
 #pragma once
 
-#include "core/log/log_copy.h"
+#include "core/copies/log_copy.h"
 
 #include <optional>
 #include <string>
