@@ -2,6 +2,8 @@
 
 #include "core/base/json.h"
 
+#include <array>
+#include <charconv>
 #include <simdjson.h>
 
 namespace seamclock {
@@ -41,14 +43,31 @@ Json contentOf(CanonicalValue value) {
 
 } // namespace
 
+/// Kept from one text of a thread to the next, as its buffers cost more than the parse.
 struct CanonicalText::Parsed {
+    std::string bytes; // with the room behind them that the parser reads into
     dom::document document;
+    std::vector<Node> nodes;
+
+    static std::unique_ptr<Parsed>& spare() {
+        thread_local std::unique_ptr<Parsed> mine;
+        return mine;
+    }
 };
 
-CanonicalText::CanonicalText() = default;
+CanonicalText::CanonicalText() : m_parsed(std::move(Parsed::spare())) {
+    if (!m_parsed) {
+        m_parsed = std::make_unique<Parsed>();
+    }
+    m_parsed->nodes.clear();
+}
 CanonicalText::CanonicalText(CanonicalText&&) noexcept = default;
 CanonicalText& CanonicalText::operator=(CanonicalText&&) noexcept = default;
-CanonicalText::~CanonicalText() = default;
+CanonicalText::~CanonicalText() {
+    if (m_parsed) {
+        Parsed::spare() = std::move(m_parsed);
+    }
+}
 
 /// Takes over what was parsed, as long as it is what the canonical form allows.
 class CanonicalText::Filler {
@@ -66,6 +85,9 @@ public:
         return true;
     }
 
+    /// Bytes of what was taken over when it is written without spaces and escapes.
+    std::size_t shortest() const { return m_shortest; }
+
 private:
     bool content(dom::element element, std::size_t index, int level) {
         switch (element.type()) {
@@ -77,15 +99,16 @@ private:
             return level <= kDeepest && items(element, index, level);
         case dom::element_type::STRING:
             m_nodes[index].kind = Kind::Text;
-            return element.get(m_nodes[index].text) == simdjson::SUCCESS;
+            return text(element, m_nodes[index].text);
         case dom::element_type::INT64:
             m_nodes[index].kind = Kind::Integer;
-            return element.get(m_nodes[index].number) == simdjson::SUCCESS;
+            return integer(element, m_nodes[index].number);
         case dom::element_type::BOOL: {
             bool flag = false;
             const bool got = element.get(flag) == simdjson::SUCCESS;
             m_nodes[index].kind = Kind::Flag;
             m_nodes[index].number = flag ? 1 : 0;
+            m_shortest += flag ? 4 : 5;
             return got;
         }
         case dom::element_type::UINT64:
@@ -94,6 +117,20 @@ private:
             return false;
         }
         return false;
+    }
+
+    bool text(dom::element element, std::string_view& out) {
+        const bool got = element.get(out) == simdjson::SUCCESS;
+        m_shortest += out.size() + 2;
+        return got;
+    }
+
+    bool integer(dom::element element, std::int64_t& out) {
+        const bool got = element.get(out) == simdjson::SUCCESS;
+        std::array<char, 24> digits{};
+        m_shortest += static_cast<std::size_t>(
+            std::to_chars(digits.begin(), digits.end(), out).ptr - digits.begin());
+        return got;
     }
 
     bool members(const dom::object& object, std::size_t index, int level) {
@@ -105,9 +142,10 @@ private:
                 return false;
             }
             before = member.key;
+            m_shortest += member.key.size() + 3;
             ++count;
         }
-        m_nodes[index].count = count;
+        close(index, count);
         return true;
     }
 
@@ -119,24 +157,38 @@ private:
             }
             ++count;
         }
-        m_nodes[index].count = count;
+        close(index, count);
         return true;
     }
 
+    void close(std::size_t index, std::uint32_t count) {
+        m_nodes[index].count = count;
+        m_shortest += 2 + (count > 0 ? count - 1 : 0);
+    }
+
     std::vector<Node>& m_nodes;
+    std::size_t m_shortest = 0;
 };
 
 Result<CanonicalText> CanonicalText::parse(std::string_view body) {
     CanonicalText out;
-    out.m_parsed = std::make_unique<Parsed>();
+    Parsed& parsed = *out.m_parsed;
+    parsed.bytes.assign(body);
+    parsed.bytes.append(simdjson::SIMDJSON_PADDING, '\0');
     dom::element root;
-    const auto parsed =
-        parser().parse_into_document(out.m_parsed->document, body.data(), body.size()).get(root);
-    out.m_nodes.reserve(body.size() / 16 + 8);
-    // What is written again is the same only without spaces, and with the shortest escapes.
-    if (parsed == simdjson::SUCCESS && Filler(out.m_nodes).value(root, {}, 1) &&
-        simdjson::to_string(root) == body) {
-        return out;
+    const auto said =
+        parser()
+            .parse_into_document(parsed.document, parsed.bytes.data(), body.size(), false)
+            .get(root);
+    Filler filler(parsed.nodes);
+    if (said == simdjson::SUCCESS && filler.value(root, {}, 1)) {
+        // Without an escape the canonical form is the shortest; otherwise it is written again.
+        const bool canonical = body.find('\\') == std::string_view::npos
+                                   ? filler.shortest() == body.size()
+                                   : simdjson::to_string(root) == body;
+        if (canonical) {
+            return out;
+        }
     }
     const auto why = parseCanonical(body);
     return why ? fail(ErrorCode::Malformed, "an event body is not in canonical form")
@@ -144,7 +196,7 @@ Result<CanonicalText> CanonicalText::parse(std::string_view body) {
 }
 
 CanonicalValue CanonicalText::root() const {
-    return {m_nodes.data(), m_nodes.data()};
+    return {m_parsed->nodes.data(), m_parsed->nodes.data()};
 }
 
 std::string CanonicalValue::written() const {

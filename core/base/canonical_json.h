@@ -41,11 +41,10 @@ private:
         std::int64_t number = 0;
     };
     class Filler;
-    struct Parsed; // what the texts and keys are views of
+    struct Parsed;
 
     CanonicalText();
-    std::unique_ptr<Parsed> m_parsed;
-    std::vector<Node> m_nodes;
+    std::unique_ptr<Parsed> m_parsed; // what the values are views of
 };
 
 /// One value of a text; as small as a pointer, and valid as long as the text.

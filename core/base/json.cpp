@@ -1,6 +1,7 @@
 #include "core/base/json.h"
 
 #include <algorithm>
+#include <bit>
 #include <cmath>
 #include <cstdint>
 #include <fstream>
@@ -15,6 +16,7 @@ namespace {
 constexpr int kDeepest = 64;
 constexpr std::size_t kMostBytes = 16 * 1024 * 1024; // of a file: a procedure is 10 kB
 constexpr std::size_t kMostFindings = 100;           // more than a person reads
+constexpr std::size_t kInWord = 64;                  // fields of an object that a word can mark
 constexpr std::string_view kByteOrderMark = "\xEF\xBB\xBF";
 
 int lineAt(std::string_view text, std::size_t position) {
@@ -323,6 +325,14 @@ bool JsonNode::isList() const {
     return body != nullptr && body->isList();
 }
 
+std::size_t JsonNode::size() const {
+    if (const auto* json = std::get_if<const Json*>(&m_value)) {
+        return (*json)->size();
+    }
+    const auto* body = std::get_if<CanonicalValue>(&m_value);
+    return body != nullptr ? body->size() : 0;
+}
+
 std::vector<JsonNode> JsonNode::items() const {
     std::vector<JsonNode> out;
     if (!isList()) {
@@ -428,7 +438,7 @@ std::string JsonNode::described() const {
 }
 
 JsonReader::JsonReader(const JsonText& text)
-    : JsonReader(JsonNode(text.root), "", std::make_shared<Notes>()) {
+    : JsonReader(JsonNode(text.root), 0, std::make_shared<Notes>()) {
     m_notes->name = text.name;
     m_notes->text = &text.text;
     if (!m_node.isObject()) {
@@ -437,25 +447,41 @@ JsonReader::JsonReader(const JsonText& text)
 }
 
 JsonReader::JsonReader(std::string name, CanonicalValue value)
-    : JsonReader(JsonNode(value), "", std::make_shared<Notes>()) {
+    : JsonReader(JsonNode(value), 0, std::make_shared<Notes>()) {
     m_notes->name = std::move(name);
     if (!m_node.isObject()) {
         m_notes->findings.push_back({1, "", "expected a JSON object"});
     }
 }
 
-JsonReader::JsonReader(JsonNode node, std::string pointer, std::shared_ptr<Notes> notes)
-    : m_node(node), m_pointer(std::move(pointer)), m_notes(std::move(notes)) {}
+JsonReader::JsonReader(JsonNode node, std::size_t step, std::shared_ptr<Notes> notes)
+    : m_node(node), m_step(step), m_notes(std::move(notes)) {}
+
+JsonReader
+JsonReader::child(JsonNode node, const char* key, std::optional<std::size_t> item) const {
+    m_notes->steps.push_back({m_step, key, item});
+    return {node, m_notes->steps.size(), m_notes};
+}
+
+std::string JsonReader::pointer() const {
+    std::string out;
+    for (std::size_t at = m_step; at > 0; at = m_notes->steps[at - 1].from) {
+        const Notes::Step& step = m_notes->steps[at - 1];
+        const std::string item = step.item ? "/" + std::to_string(*step.item) : std::string();
+        out = "/" + escaped(step.key) + item + out;
+    }
+    return out;
+}
 
 std::string JsonReader::at(const char* key) const {
-    return m_pointer + "/" + escaped(key);
+    return pointer() + "/" + escaped(key);
 }
 
 void JsonReader::complain(const char* key, std::string reason) {
     if (m_notes->findings.size() >= kMostFindings) {
         return;
     }
-    const std::string here = *key == '\0' ? m_pointer : at(key);
+    const std::string here = *key == '\0' ? pointer() : at(key);
     if (m_notes->text == nullptr) {
         m_notes->findings.push_back({1, here, std::move(reason)});
         return;
@@ -465,7 +491,7 @@ void JsonReader::complain(const char* key, std::string reason) {
     }
     auto line = m_notes->lines.find(here);
     if (line == m_notes->lines.end()) {
-        line = m_notes->lines.find(m_pointer);
+        line = m_notes->lines.find(pointer());
     }
     const int number = line == m_notes->lines.end() ? 0 : line->second;
     m_notes->findings.push_back({number, here, std::move(reason)});
@@ -483,10 +509,12 @@ std::optional<JsonNode> JsonReader::find(const char* key, bool required) {
         }
         return std::nullopt;
     }
-    if (m_read.size() <= member->place) {
-        m_read.resize(member->place + 1);
+    if (member->place < kInWord) {
+        m_read |= std::uint64_t{1} << member->place;
+    } else {
+        m_behind.resize(std::max(m_behind.size(), member->place - kInWord + 1));
+        m_behind[member->place - kInWord] = true;
     }
-    m_read[member->place] = true;
     return member->value;
 }
 
@@ -638,7 +666,7 @@ std::optional<JsonReader> JsonReader::objectIf(const char* key) {
         complain(key, value->described() + " is not an object");
         return std::nullopt;
     }
-    return JsonReader(*value, at(key), m_notes);
+    return child(*value, key);
 }
 
 JsonReader JsonReader::object(const char* key) {
@@ -647,7 +675,7 @@ JsonReader JsonReader::object(const char* key) {
             return *reader;
         }
     }
-    return {JsonNode(), at(key), m_notes};
+    return child(JsonNode(), key);
 }
 
 std::vector<JsonReader> JsonReader::objects(const char* key) {
@@ -655,7 +683,7 @@ std::vector<JsonReader> JsonReader::objects(const char* key) {
     std::size_t place = 0;
     for (const JsonNode& item : list(key, "is not a list")) {
         if (item.isObject()) {
-            out.push_back(JsonReader(item, at(key) + "/" + std::to_string(place), m_notes));
+            out.push_back(child(item, key, place));
         } else {
             complain(key, item.described() + " in the list is not an object");
         }
@@ -673,9 +701,16 @@ void JsonReader::ignore(const char* key) {
 }
 
 void JsonReader::refuseUnknown() {
+    const auto behind = std::count(m_behind.begin(), m_behind.end(), true);
+    if (static_cast<std::size_t>(std::popcount(m_read) + behind) == m_node.size()) {
+        return;
+    }
     std::size_t place = 0;
     for (const std::string& key : keys()) {
-        if (place >= m_read.size() || !m_read[place]) {
+        const bool read = place < kInWord
+                              ? (m_read >> place & 1U) != 0
+                              : place - kInWord < m_behind.size() && m_behind[place - kInWord];
+        if (!read) {
             complain(key.c_str(), "is not a field that is known here");
         }
         ++place;

@@ -62,6 +62,7 @@ public:
 
     bool isObject() const;
     bool isList() const;
+    std::size_t size() const;            // members or items
     std::vector<JsonNode> items() const; // of a list
     std::vector<std::string> keys() const;
     struct Member;
@@ -124,7 +125,7 @@ public:
     /// Everything not read by now is unknown: a finding for each.
     void refuseUnknown();
     void complain(const char* key, std::string reason);
-    const std::string& pointer() const { return m_pointer; }
+    std::string pointer() const; // RFC 6901; "" of the whole
 
     const std::vector<Finding>& findings() const { return m_notes->findings; }
     /// "name, line 12, /plate/min_C: 410 is outside 0 to 400" for the first finding; Malformed.
@@ -136,9 +137,16 @@ private:
         const std::string* text = nullptr; // of several lines
         std::vector<Finding> findings;
         std::map<std::string, int> lines; // by pointer; filled at the first complaint
+        struct Step {
+            std::size_t from; // another step; 0: the whole
+            std::string key;
+            std::optional<std::size_t> item; // of a list
+        };
+        std::vector<Step> steps; // to each child that was read, from 1
     };
 
-    JsonReader(JsonNode node, std::string pointer, std::shared_ptr<Notes> notes);
+    JsonReader(JsonNode node, std::size_t step, std::shared_ptr<Notes> notes);
+    JsonReader child(JsonNode node, const char* key, std::optional<std::size_t> item = {}) const;
     std::optional<JsonNode> find(const char* key, bool required);
     std::optional<double> readNumber(const char* key, bool required, double low, double high);
     std::optional<std::int64_t>
@@ -148,8 +156,9 @@ private:
     std::string at(const char* key) const;
 
     JsonNode m_node;
-    std::string m_pointer;
-    std::vector<bool> m_read; // by place
+    std::size_t m_step;         // to here; a pointer is written only for a complaint
+    std::uint64_t m_read = 0;   // by place
+    std::vector<bool> m_behind; // those behind that
     std::shared_ptr<Notes> m_notes;
 };
 

@@ -134,6 +134,21 @@ TEST(CanonicalText, FindsMembersByTheirKeys) {
     EXPECT_FALSE(root.at(*kind).find("a"));
 }
 
+TEST(CanonicalText, KeepsItsContentWhileOthersAreRead) {
+    auto first = CanonicalText::parse(kBody);
+    ASSERT_TRUE(first);
+    {
+        const auto second = CanonicalText::parse(R"({"a":"another","b":[1,2]})");
+        ASSERT_TRUE(second);
+        EXPECT_EQ(first->root().written(), kBody);
+        EXPECT_EQ(second->root().written(), R"({"a":"another","b":[1,2]})");
+    }
+    CanonicalText moved = std::move(*first);
+    first = CanonicalText::parse("[]");
+    EXPECT_EQ(moved.root().written(), kBody);
+    EXPECT_EQ(first->root().written(), "[]");
+}
+
 TEST(CanonicalText, AgreesWithTheOtherOnTwentyThousandSpoiledBodies) {
     std::mt19937_64 chance(7);
     const std::string_view pieces = "\"\\{}[]:,0-19.eE tfn\x01\xC3\xA9u/a";

@@ -281,6 +281,27 @@ TEST(JsonReader, CutsALongValueBetweenCharacters) {
     EXPECT_LT(reader.findings()[0].reason.size(), 100U);
 }
 
+TEST(JsonReader, KnowsWhichOfManyFieldsWereRead) {
+    std::string fields;
+    for (int i = 100; i < 200; ++i) {
+        fields += (i > 100 ? ",\n" : "") + ("\"f" + std::to_string(i)) + "\":1";
+    }
+    const auto text = parseJson("many.json", "{" + fields + "}");
+    ASSERT_TRUE(text);
+    JsonReader reader(*text);
+    for (int i = 100; i < 200; ++i) {
+        if (i != 163 && i != 164 && i != 190) {
+            reader.integer(("f" + std::to_string(i)).c_str(), 0, 1);
+        }
+    }
+    reader.refuseUnknown();
+    std::vector<std::string> found;
+    for (const auto& finding : reader.findings()) {
+        found.push_back(finding.field + " " + std::to_string(finding.line));
+    }
+    EXPECT_EQ(found, (std::vector<std::string>{"/f163 64", "/f164 65", "/f190 91"}));
+}
+
 TEST(JsonReader, StopsCountingAtAHundredFindings) {
     std::string text = "{\"a0\": 0";
     for (int i = 1; i < 20'000; ++i) {
