@@ -230,7 +230,7 @@ checkHead(SQLite::Database& database, const std::string& path, std::string_view 
 /// row would be signed over a tail that was forged or cut off while no program ran.
 Result<void> checkSigned(
     SQLite::Database& database, const std::string& path, const StatedKeys& keys, bool resign) {
-    if (keys.stated.empty() || (resign && !keys.signs)) {
+    if (!keys.signs && (keys.stated.empty() || resign)) {
         return {};
     }
     SQLite::Statement query(
@@ -319,7 +319,7 @@ struct LogWriterBase::Inside {
     Result<void> keepAside();
     void tellChanged(std::unique_lock<std::mutex>& lock);
     Result<void> takeLeftover();
-    void takeTorn(TornRows torn);
+    void takeTorn(TornRows torn); // under the mutex
 };
 
 LogWriterBase::Inside::~Inside() {
@@ -785,7 +785,7 @@ Result<void> LogWriterBase::Inside::takeLeftover() {
     return {};
 }
 
-/// What a power cut tore from the write-ahead log joins as what was spilled does.
+/// What a power cut tore from the write-ahead log is written again before all else, or spilled.
 void LogWriterBase::Inside::takeTorn(TornRows torn) {
     // Never reported as saved: kept for whoever wants to look, but nothing to alarm a person with.
     for (LogRow& row : torn.doubtful) {
@@ -793,21 +793,12 @@ void LogWriterBase::Inside::takeTorn(TornRows torn) {
             {std::move(row), "from the torn end of the write-ahead log; its hash is "
                              "not that of its body"});
     }
-    if (torn.rows.empty()) {
-        return;
+    if (!torn.rows.empty()) {
+        Batch batch;
+        batch.rows = std::move(torn.rows);
+        batch.documents = std::move(torn.documents);
+        enqueueLocked(std::move(batch));
     }
-    Batch batch;
-    batch.rows = std::move(torn.rows);
-    batch.documents = std::move(torn.documents);
-    batch.sifted = true;
-    for (const LogRow& row : batch.rows) {
-        unsaved[{row.subject, row.n}] = RowStatus::Pending;
-        if (!isWeld(row.subject)) {
-            auto& last = factN[row.subject];
-            last = std::max(last, row.n);
-        }
-    }
-    spilled.push_back(std::move(batch));
 }
 
 // ---- The outside
@@ -928,9 +919,9 @@ Result<LogWriterBase> LogWriterBase::openBase(
     if (auto taken = inside->takeLeftover(); !taken) {
         return refuse(std::move(taken.error()));
     }
-    inside->takeTorn(std::move(torn));
     {
         std::unique_lock<std::mutex> lock(inside->mutex);
+        inside->takeTorn(std::move(torn));
         if (inside->stated.signs) {
             inside->takeKey(lock);
             if (inside->options.resign) {

@@ -61,6 +61,43 @@ protected:
         }
         std::ofstream(path, std::ios::binary) << bytes;
     }
+    /// A log of one weld whose newest row stands in a torn transaction of the write-ahead log.
+    void leaveTornEnd() {
+        const std::string source = folder.file("b.log");
+        const auto rows = rowsOf(unfinishedWeld(1, kTornEvents));
+        {
+            auto writer = LogWriter<Production>::open(source, clock, quick());
+            ASSERT_TRUE(writer);
+            for (const LogRow& row : rows) {
+                writer->submit({row}, test::sampleDocuments());
+                ASSERT_TRUE(writer->flush());
+            }
+            fs::copy_file(source, path);
+            fs::copy_file(source + "-wal", path + "-wal");
+        }
+        // The write-ahead log ends with the transaction of the newest row, of which another page
+        // than the row's is torn. A frame is 24 bytes and a page; its second word is 0 but for the
+        // last of a transaction (https://www.sqlite.org/fileformat2.html, "WAL File Format").
+        std::string wal = test::textOf(path + "-wal");
+        const auto newest = wal.rfind(rows.back().body);
+        ASSERT_NE(newest, std::string::npos);
+        constexpr std::size_t kFrame = 24 + 4096;
+        const std::size_t ofRow = (newest - 32) / kFrame;
+        const auto isLast = [&](std::size_t frame) {
+            return wal.substr(32 + frame * kFrame + 4, 4) != std::string(4, '\0');
+        };
+        std::size_t last = ofRow;
+        while (!isLast(last)) {
+            ++last;
+        }
+        const std::size_t torn = last > ofRow ? last : ofRow - 1;
+        ASSERT_TRUE(torn == last || !isLast(torn)) << "a transaction of one page";
+        wal.resize(32 + (last + 1) * kFrame);
+        const std::size_t byte = 32 + torn * kFrame + 24 + 2000;
+        wal[byte] = static_cast<char>(~wal[byte]);
+        std::ofstream(path + "-wal", std::ios::binary) << wal;
+    }
+    static constexpr int kTornEvents = 7;
     std::vector<std::string> bodies(const std::string& subject) {
         return LogReader::open(path).value().bodies(subject).value();
     }
@@ -397,46 +434,37 @@ TEST_F(SetAsideTest, AnOpenedDamagedLogIsLeftAsItIs) {
 }
 
 TEST_F(SetAsideTest, ATornLastTransactionIsTakenAsItsRowsWereGiven) {
-    const std::string source = folder.file("b.log");
-    const auto rows = rowsOf(unfinishedWeld(1, 7));
-    {
-        auto writer = LogWriter<Production>::open(source, clock, quick());
-        ASSERT_TRUE(writer);
-        for (const LogRow& row : rows) {
-            writer->submit({row}, test::sampleDocuments());
-            ASSERT_TRUE(writer->flush());
-        }
-        fs::copy_file(source, path);
-        fs::copy_file(source + "-wal", path + "-wal");
-    }
-    // The write-ahead log ends with the transaction of the newest row, of which another page than
-    // the row's is torn. A frame is 24 bytes and a page; its second word is 0 but for the last of a
-    // transaction (https://www.sqlite.org/fileformat2.html, "WAL File Format").
-    std::string wal = test::textOf(path + "-wal");
-    const auto newest = wal.rfind(rows.back().body);
-    ASSERT_NE(newest, std::string::npos);
-    constexpr std::size_t kFrame = 24 + 4096;
-    const std::size_t ofRow = (newest - 32) / kFrame;
-    const auto isLast = [&](std::size_t frame) {
-        return wal.substr(32 + frame * kFrame + 4, 4) != std::string(4, '\0');
-    };
-    std::size_t last = ofRow;
-    while (!isLast(last)) {
-        ++last;
-    }
-    const std::size_t torn = last > ofRow ? last : ofRow - 1;
-    ASSERT_TRUE(torn == last || !isLast(torn)) << "a transaction of one page";
-    wal.resize(32 + (last + 1) * kFrame);
-    const std::size_t byte = 32 + torn * kFrame + 24 + 2000;
-    wal[byte] = static_cast<char>(~wal[byte]);
-    std::ofstream(path + "-wal", std::ios::binary) << wal;
+    leaveTornEnd();
     {
         auto opened = open();
         ASSERT_TRUE(opened) << opened.error().detail;
         EXPECT_FALSE(opened->aside);
         ASSERT_TRUE(opened->writer.flush());
     }
-    EXPECT_EQ(LogReader::open(path)->weldEvents(weldName(1)).value(), unfinishedWeld(1, 7));
+    EXPECT_EQ(
+        LogReader::open(path)->weldEvents(weldName(1)).value(), unfinishedWeld(1, kTornEvents));
+    expectSound();
+}
+
+TEST_F(SetAsideTest, ATornLastTransactionWaitsBesideADiskThatIsFull) {
+    leaveTornEnd();
+    {
+        test::FaultyDisk disk;
+        disk.set(test::FaultyDisk::Fault::Full);
+        auto opened = open();
+        ASSERT_TRUE(opened) << opened.error().detail;
+        EXPECT_FALSE(opened->aside);
+        EXPECT_EQ(opened->writer.status(weldName(1), kTornEvents), RowStatus::Spilled);
+        const auto welds = recoverOpenWelds(path);
+        ASSERT_TRUE(welds) << welds.error().detail;
+        ASSERT_EQ(welds->size(), 1U);
+        ASSERT_TRUE(welds->front().weld) << welds->front().weld.error().detail;
+        EXPECT_EQ(welds->front().weld->events, unfinishedWeld(1, kTornEvents));
+        disk.set(test::FaultyDisk::Fault::None);
+        ASSERT_TRUE(opened->writer.flush());
+    }
+    EXPECT_EQ(
+        LogReader::open(path)->weldEvents(weldName(1)).value(), unfinishedWeld(1, kTornEvents));
     expectSound();
 }
 
