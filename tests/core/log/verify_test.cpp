@@ -3,6 +3,7 @@
 #include "core/base/uuid.h"
 #include "core/log/chain.h"
 #include "core/log/connection.h"
+#include "core/log/log_reader.h"
 #include "tests/core/log/log_samples.h"
 #include "tests/core/log/tampering.h"
 #include "tests/support/sanitized.h"
@@ -82,6 +83,12 @@ echo "$rows"
 }
 
 // ---- Mutations
+
+/// The id of one of the list's five lines.
+std::string anyLine(Random& random) {
+    return "(SELECT id FROM joint ORDER BY id LIMIT 1 OFFSET " +
+           std::to_string(pick(random, 0, 4)) + ")";
+}
 
 const std::vector<Mutation>& mutations() {
     static const std::vector<Mutation> all = {
@@ -246,20 +253,18 @@ const std::vector<Mutation>& mutations() {
                  "events = events - 1",      "trouble = 'x'"};
              s.database().exec(
                  "UPDATE joint SET " + columns[static_cast<std::size_t>(pick(r, 0, 11))] +
-                 " WHERE id = " + std::to_string(pick(r, 1, 5)));
+                 " WHERE id = " + anyLine(r));
              return std::int64_t{0};
          }},
         {"stale text of the list",
          [](BehindTheBack& s, Random& r, std::int64_t) {
              s.database().exec(
-                 "UPDATE joint_text SET text = 'nothing of note' WHERE rowid = " +
-                 std::to_string(pick(r, 1, 5)));
+                 "UPDATE joint_text SET text = 'nothing of note' WHERE rowid = " + anyLine(r));
              return std::int64_t{0};
          }},
         {"a line in the list that no events make", [](BehindTheBack& s, Random& r, std::int64_t) {
              s.database().exec(
-                 "CREATE TEMP TABLE one AS SELECT * FROM joint WHERE id = " +
-                 std::to_string(pick(r, 1, 5)));
+                 "CREATE TEMP TABLE one AS SELECT * FROM joint WHERE id = " + anyLine(r));
              s.database().exec("UPDATE one SET weld = 'weld:forged', id = 99; INSERT INTO joint "
                                "SELECT * FROM one");
              return std::int64_t{0};
@@ -371,8 +376,6 @@ TEST(Verify, NoticesGuardsThatWereTakenAwayOrThingsThatWereAdded) {
     test::writeSampleLog(sound, test::FakeClock());
     for (const char* tampering :
          {"DROP TRIGGER event_no_update",
-          "DROP TRIGGER joint_gone; CREATE TRIGGER joint_gone AFTER DELETE ON joint BEGIN SELECT "
-          "1; END",
           "CREATE TRIGGER mine AFTER INSERT ON event BEGIN SELECT 1; END", "CREATE TABLE mine(x)",
           "DROP INDEX event_once"}) {
         const std::string path = folder.file("tampered.log");
@@ -382,6 +385,24 @@ TEST(Verify, NoticesGuardsThatWereTakenAwayOrThingsThatWereAdded) {
         ASSERT_TRUE(report.has_value()) << tampering;
         EXPECT_FALSE(report->ok) << tampering;
     }
+}
+
+// Its guard changed, the list is one that this program did not make: nobody reads it.
+TEST(Verify, SaysThatAListWithAnotherGuardWillBeMadeAgain) {
+    const test::ScratchFolder folder;
+    const std::string path = folder.file("a.log");
+    test::writeSampleLog(path, test::FakeClock());
+    const auto joints = LogReader::open(path)->joints({});
+    SQLite::Database(path, SQLite::OPEN_READWRITE)
+        .exec("DROP TRIGGER joint_gone; CREATE TRIGGER joint_gone AFTER DELETE ON joint BEGIN "
+              "SELECT 1; END; DELETE FROM joint WHERE number = 3");
+    const auto report = verifyLog(path);
+    ASSERT_TRUE(report) << report.error().detail;
+    EXPECT_TRUE(report->ok);
+    EXPECT_EQ(
+        report->notes,
+        std::vector<std::string>{"the list of joints is not there and will be made again"});
+    EXPECT_EQ(LogReader::open(path)->joints({}), joints);
 }
 
 /// All that a log must keep, as SQLite alone reads it; a sentence instead if it can't.
