@@ -82,6 +82,13 @@ void personalise(Event& event, const Joint& joint, Milliseconds later) {
     if (auto* remark = std::get_if<RemarkMade>(&event.d)) {
         remark->text = joint.remark;
     }
+    if (auto* closed = std::get_if<WeldClosed>(&event.d)) {
+        for (StoredReason& reason : closed->reasons) {
+            if (reason.code == "remark_made") {
+                reason.text = joint.remark; // it says what was remarked
+            }
+        }
+    }
 }
 
 // A joint whose values stand nowhere else in a body, so that their places can be found.
