@@ -77,7 +77,7 @@ PeopleQuestion whoQuestion(const DeskPeople& people, const std::string& atBench)
     const bool anybody = knowsSomebody(people);
     page.title = anybody ? tr("Who is it?") : tr("The log knows no people yet.");
     page.under = anybody ? tr("The steps are written in this name.")
-                         : tr("A foreman comes first; he enters the others and seals the day.");
+                         : tr("A foreman comes first, enters the others and seals the day.");
     bool pins = false;
     for (const Person& person : people.people) {
         if (!person.active) {
@@ -97,7 +97,7 @@ PeopleQuestion whoQuestion(const DeskPeople& people, const std::string& atBench)
     page.back = pins ? plainSlot(tr("My own PIN"), tr("change it")) : hiddenSlot();
     page.stop = hasForeman(people.people)
                     ? plainSlot(tr("Foreman's desk"), tr("people, day's seal"))
-                    : plainSlot(tr("First foreman"), tr("enter him"));
+                    : plainSlot(tr("First foreman"), tr("enter a name"));
     page.step = stepSlot(
         anybody && atBench.empty() ? tr("Without a name") : tr("Back to the bench"), false);
     return question;

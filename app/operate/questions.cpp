@@ -74,7 +74,7 @@ Reasons reasonsFor(const AskReason& asked, const QString& coolingShort, bool for
                 break;
             }
             reasons.page.title = tr("The foreman may go on. Why?");
-            reasons.page.under = tr("His PIN is asked next; his name is in the record.");
+            reasons.page.under = tr("The foreman's PIN is asked next; the record keeps the name.");
             add("cannot_be_set", tr("The plate can't be set so"));
             add("no_tool", tr("No gauge at hand"));
             add("trial", tr("It is a trial"));

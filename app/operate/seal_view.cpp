@@ -2,6 +2,7 @@
 
 #include "app/text/numbers.h"
 #include "app/text/words.h"
+#include "core/weld/verdict.h"
 
 #include <QCoreApplication>
 #include <QDate>
@@ -35,8 +36,20 @@ SealView::Line jointsLine(const DayClosing& day) {
         const QString word = verdict.empty() ? tr("still open") : verdictWord(verdict).toLower();
         parts << tr("%1 %2").arg(count).arg(word);
     }
-    line.mark = Mark::Done;
-    line.tone = Tone::Normal;
+    // The worst of them gives the mark, as it does in the day's list.
+    const auto any = [&](VerdictWord word) {
+        return day.verdicts.count(std::string(toString(word))) > 0;
+    };
+    if (any(VerdictWord::OutOfLimits)) {
+        line.mark = Mark::Late;
+        line.tone = Tone::Late;
+    } else if (any(VerdictWord::Incomplete) || day.verdicts.count("") > 0) {
+        line.mark = Mark::Open;
+        line.tone = Tone::Rest;
+    } else {
+        line.mark = Mark::Done;
+        line.tone = Tone::Normal;
+    }
     line.text = day.joints == 1 ? tr("1 joint") : tr("%1 joints").arg(day.joints);
     line.under = parts.join(QStringLiteral(", "));
     return line;

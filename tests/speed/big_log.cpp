@@ -428,7 +428,8 @@ public:
         joint.number = index + 1;
         joint.seam = "S" + std::to_string(index % 60 + 1);
         joint.firstBatch = "VP-" + std::to_string(40'000 + index / 50);
-        joint.secondBatch = "VP-" + std::to_string(40'000 + index / 50 + draw(0, 1));
+        joint.secondBatch =
+            "VP-" + std::to_string(40'000 + index / 50 + static_cast<std::int64_t>(draw(0, 1)));
         joint.remark = std::string(kThings[draw(0, kThings.size() - 1)]) + " " +
                        kWhat[draw(0, kWhat.size() - 1)];
         if (rare(index, Rare::Word)) {

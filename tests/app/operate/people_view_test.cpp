@@ -144,6 +144,18 @@ TEST(SealView, NamesWhatIsOpenAndWhatIsNotOnDiskBeforeItSeals) {
     EXPECT_EQ(view.step.text, "Seal the day");
 }
 
+TEST(SealView, MarksTheDayAsItsWorstJoint) {
+    const auto mark = [](std::map<std::string, int> verdicts) {
+        SealStage stage = sealStage();
+        stage.day.verdicts = std::move(verdicts);
+        return sealView(stage).lines.at(0).mark;
+    };
+    EXPECT_EQ(mark({{"within limits", 2}, {"within limits with remarks", 1}}), Mark::Done);
+    EXPECT_EQ(mark({{"", 1}, {"within limits", 2}}), Mark::Open);
+    EXPECT_EQ(mark({{"incomplete", 1}, {"within limits", 2}}), Mark::Open);
+    EXPECT_EQ(mark({{"incomplete", 1}, {"out of limits", 1}, {"within limits", 1}}), Mark::Late);
+}
+
 TEST(SealView, ShowsTheFingerprintInGroupsAndThenTheReportIsTheThingToDo) {
     SealStage stage = sealStage();
     stage.day.seal = oneSeal();
