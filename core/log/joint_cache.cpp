@@ -2,6 +2,7 @@
 
 #include "core/log/body_codec.h"
 #include "core/log/connection.h"
+#include "core/log/rows.h"
 #include "core/log/schema.h"
 #include "core/weld/event_codec.h"
 #include "core/weld/record.h"
@@ -15,7 +16,6 @@
 #include <chrono>
 #include <iterator>
 #include <set>
-#include <sqlite3.h>
 #include <string_view>
 #include <tuple>
 #include <utility>
@@ -67,52 +67,6 @@ std::pair<std::int64_t, std::int64_t> idsOpenedAt(std::int64_t openedMs) {
     const std::int64_t first = std::clamp<std::int64_t>(openedMs, 0, kLastInstant) * kPlaces;
     return {first, first + (kPlaces - 1)};
 }
-
-/// A prepared statement read without SQLiteCpp's Column, which costs more than the value: a page is
-/// two thousand of them.
-class Rows {
-public:
-    Rows(SQLite::Database& database, const std::string& sql) : m_database(database) {
-        check(sqlite3_prepare_v2(
-            database.getHandle(), sql.data(), static_cast<int>(sql.size()), &m_rows, nullptr));
-    }
-    Rows(const Rows&) = delete;
-    Rows& operator=(const Rows&) = delete;
-    ~Rows() { sqlite3_finalize(m_rows); }
-
-    void bind(int at, const std::string& value) {
-        check(sqlite3_bind_text(
-            m_rows, at, value.data(), static_cast<int>(value.size()), SQLITE_TRANSIENT));
-    }
-    void bind(int at, std::int64_t value) { check(sqlite3_bind_int64(m_rows, at, value)); }
-    bool step() {
-        const int said = sqlite3_step(m_rows);
-        if (said == SQLITE_ROW) {
-            return true;
-        }
-        if (said != SQLITE_DONE) {
-            throw SQLite::Exception(m_database.getHandle(), said);
-        }
-        return false;
-    }
-    void reset() { sqlite3_reset(m_rows); }
-    std::int64_t number(int at) { return sqlite3_column_int64(m_rows, at); }
-    std::string_view text(int at) {
-        const auto* bytes = reinterpret_cast<const char*>(sqlite3_column_text(m_rows, at));
-        const auto size = static_cast<std::size_t>(sqlite3_column_bytes(m_rows, at));
-        return bytes == nullptr ? std::string_view() : std::string_view(bytes, size);
-    }
-
-private:
-    void check(int said) {
-        if (said != SQLITE_OK) {
-            throw SQLite::Exception(m_database.getHandle(), said);
-        }
-    }
-
-    SQLite::Database& m_database;
-    sqlite3_stmt* m_rows = nullptr;
-};
 
 std::vector<std::string> wordsOf(const std::string& text) {
     std::vector<std::string> out;

@@ -7,6 +7,7 @@
 #include "core/log/fact_codec.h"
 #include "core/log/joint_cache.h"
 #include "core/log/roster.h"
+#include "core/log/rows.h"
 #include "core/log/schema.h"
 #include "core/log/seal.h"
 #include "core/people/signing.h"
@@ -60,53 +61,6 @@ struct WeldRows {
 };
 
 constexpr std::size_t kMostBegun = 10'000; // welds whose rows are held at once
-
-/// The rows of a chain by seq, read where they stand.
-class EventRows {
-public:
-    EventRows(SQLite::Database& database, std::int64_t chain) : m_database(database) {
-        check(sqlite3_prepare_v2(
-            database.getHandle(), "SELECT seq, hash, body FROM event WHERE chain = ? ORDER BY seq",
-            -1, &m_rows, nullptr));
-        check(sqlite3_bind_int64(m_rows, 1, chain));
-    }
-    EventRows(const EventRows&) = delete;
-    EventRows& operator=(const EventRows&) = delete;
-    ~EventRows() { sqlite3_finalize(m_rows); }
-
-    bool step() {
-        const int said = sqlite3_step(m_rows);
-        if (said != SQLITE_ROW && said != SQLITE_DONE) {
-            throw SQLite::Exception(m_database.getHandle(), said);
-        }
-        return said == SQLITE_ROW;
-    }
-    bool isWellTyped() const {
-        return sqlite3_column_type(m_rows, 0) == SQLITE_INTEGER &&
-               sqlite3_column_type(m_rows, 1) == SQLITE_TEXT &&
-               sqlite3_column_type(m_rows, 2) == SQLITE_TEXT;
-    }
-    std::int64_t seq() const { return sqlite3_column_int64(m_rows, 0); }
-    /// Until the next step.
-    std::string_view hash() const { return text(1); }
-    std::string_view body() const { return text(2); }
-
-private:
-    std::string_view text(int at) const {
-        const auto* bytes = reinterpret_cast<const char*>(sqlite3_column_text(m_rows, at));
-        return {bytes, static_cast<std::size_t>(sqlite3_column_bytes(m_rows, at))};
-    }
-    void check(int said) {
-        if (said != SQLITE_OK) {
-            sqlite3_finalize(m_rows);
-            m_rows = nullptr;
-            throw SQLite::Exception(m_database.getHandle(), said);
-        }
-    }
-
-    SQLite::Database& m_database;
-    sqlite3_stmt* m_rows = nullptr;
-};
 
 /// What of a log is looked at.
 struct Parts {
@@ -279,17 +233,18 @@ private:
         if (chain.genesis != genesisHash(chain.logId, chain.world)) {
             return find(chain.no, 0, "the genesis is not that of the log id and world");
         }
-        EventRows rows(m_database, chain.no);
+        Rows rows(m_database, "SELECT seq, hash, body FROM event WHERE chain = ? ORDER BY seq");
+        rows.bind(1, chain.no);
         std::string previous = chain.genesis;
         std::int64_t last = 0;
         m_seq = 1;
         m_signers = {};
         while (rows.step()) {
-            const std::int64_t seq = rows.seq();
+            const std::int64_t seq = rows.number(0);
             const auto bad = [&](const std::string& reason) {
                 return find(chain.no, seq, rowName(seq) + ": " + reason);
             };
-            if (!rows.isWellTyped()) {
+            if (!rows.isInteger(0) || !rows.isText(1) || !rows.isText(2)) {
                 return bad("its columns are not of the types that were written");
             }
             if (seq < 1) {
@@ -306,15 +261,15 @@ private:
                     rowName(last + 1) + " is missing: after row " + std::to_string(last) +
                         " comes row " + std::to_string(seq));
             }
-            std::string hash = m_parts.chain ? chainHash(previous, rows.body()) : std::string();
-            if (m_parts.chain && hash != rows.hash()) {
+            std::string hash = m_parts.chain ? chainHash(previous, rows.text(2)) : std::string();
+            if (m_parts.chain && hash != rows.text(1)) {
                 return bad(
                     "its hash does not follow from " +
                     (last == 0 ? std::string("the genesis") : rowName(last)) +
                     " and its own body: one of the two was changed, or they were not neighbours");
             }
             if (m_parts.forms) {
-                if (auto wrong = formOf(rows.body(), seq, chain)) {
+                if (auto wrong = formOf(rows.text(2), seq, chain)) {
                     return bad(*wrong);
                 }
                 if (m_report.finding) {

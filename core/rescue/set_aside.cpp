@@ -199,6 +199,7 @@ public:
                           why.detail.find(kNotSigned) == std::string::npos && !tellsOfImports();
         m_out.rows = m_salvage.count().rows;
         m_out.lostRows = m_salvage.count().lostRows;
+        m_out.endKnown = !m_salvage.count().logId.empty();
         m_out.highestNumber = m_salvage.count().highestNumber;
         auto made = m_out.sameChain ? sameChain() : newChain();
         if (made) {
@@ -399,7 +400,9 @@ std::string noteOf(const SetAside& aside) {
     out += "why: " + aside.why + "\n";
     out += kHighest + std::to_string(aside.highestNumber) + "\n";
     out += "rows of its chain that can be read: " + std::to_string(aside.rows) + "\n";
-    out += "rows that there were and that can't be read: " + std::to_string(aside.lostRows) + "\n";
+    out += "rows that there were and that can't be read: " + std::to_string(aside.lostRows) +
+           (aside.endKnown ? "" : ", and perhaps more: nothing left of it tells how many it held") +
+           "\n";
     out += aside.sameChain ? "the new log: the same chain, whole\n"
                            : "the new log: a chain of its own, with every weld that could be read "
                              "whole, and the open ones\n";
@@ -478,6 +481,10 @@ std::vector<std::string> sentencesOf(const SetAside& aside) {
         (aside.sameChain
              ? "nothing of it is lost, and the same chain goes on in a new file."
              : "a new one was started, and " + aside.note + " tells what was taken over."));
+    if (!aside.endKnown) {
+        out.emplace_back("Nothing left of it tells how many rows it held; welds may be lost that "
+                         "nothing names.");
+    }
     for (const SetAsideWeld& weld : aside.welds) {
         out.push_back(lineOf(weld) + ".");
     }

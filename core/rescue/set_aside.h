@@ -45,7 +45,8 @@ struct SetAside {
     bool finished = false;  // of a move that an earlier run began; only `note` knows the rest
     bool sameChain = false; // nothing of the chain is lost
     std::int64_t rows = 0;
-    std::int64_t lostRows = 0;
+    std::int64_t lostRows = 0; // at least
+    bool endKnown = true;      // a head row is left, which says how many rows there were
     std::int64_t highestNumber = 0;
     std::vector<SetAsideWeld> welds;
 };

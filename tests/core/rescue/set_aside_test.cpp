@@ -433,6 +433,38 @@ TEST_F(SetAsideTest, AnOpenedDamagedLogIsLeftAsItIs) {
     EXPECT_EQ(test::textOf(path + "-wal"), wal);
 }
 
+TEST_F(SetAsideTest, ALogOfWhichTheFirstPageIsLeftSaysThatNothingTellsHowMuchIsLost) {
+    writeLog();
+    fs::resize_file(path, 6'000);
+    const auto opened = open();
+    ASSERT_TRUE(opened) << opened.error().detail;
+    ASSERT_TRUE(opened->aside);
+    EXPECT_FALSE(opened->aside->endKnown);
+    EXPECT_TRUE(opened->aside->welds.empty());
+    const auto said = sentencesOf(*opened->aside);
+    EXPECT_NE(
+        std::find(
+            said.begin(), said.end(),
+            "Nothing left of it tells how many rows it held; welds may be lost that nothing "
+            "names."),
+        said.end());
+    EXPECT_NE(
+        test::textOf(opened->aside->note).find("nothing left of it tells how many it held"),
+        std::string::npos);
+    EXPECT_EQ(test::textOf(opened->aside->damaged).size(), 6'000U);
+    expectSound();
+}
+
+TEST_F(SetAsideTest, ALogThatLostRowsInItsMiddleKnowsItsEnd) {
+    writeLog();
+    zeroPageOf(bodies(weldName(2)).at(3));
+    const auto opened = open();
+    ASSERT_TRUE(opened) << opened.error().detail;
+    ASSERT_TRUE(opened->aside);
+    EXPECT_TRUE(opened->aside->endKnown);
+    EXPECT_GT(opened->aside->lostRows, 0);
+}
+
 TEST_F(SetAsideTest, ATornLastTransactionIsTakenAsItsRowsWereGiven) {
     leaveTornEnd();
     {
