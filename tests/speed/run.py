@@ -74,12 +74,24 @@ def pieces(folder):
 
 
 def same_rows(one, other):
+    """Row by row; those opened in the same millisecond may stand in another order."""
+    count, waiting, instant = 0, ([], []), None
+
+    def settle():
+        if sorted(waiting[0]) != sorted(waiting[1]):
+            sys.exit(f"the exports differ before row {count}: {waiting[0]} / {waiting[1]}")
+        waiting[0].clear()
+        waiting[1].clear()
+
     with open(one, newline="", encoding="utf-8") as a, open(other, newline="", encoding="utf-8") as b:
-        count = 0
-        for left, right in zip(csv.reader(a, strict=True), csv.reader(b, strict=True), strict=True):
-            if left != right:
-                sys.exit(f"the exports differ in row {count}: {left} / {right}")
+        for rows in zip(csv.reader(a, strict=True), csv.reader(b, strict=True), strict=True):
+            if rows[0][3] != instant:
+                settle()
+                instant = rows[0][3]
+            for kept, row in zip(waiting, rows):
+                kept.append(row)
             count += 1
+    settle()
     return count - 1
 
 
