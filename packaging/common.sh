@@ -6,6 +6,7 @@ logs=$root/build/logs
 
 export LC_ALL=C.UTF-8 PYTHONUTF8=1 PYTHONDONTWRITEBYTECODE=1
 export CCACHE_DIR=${CCACHE_DIR:-$root/build/ccache}
+export CCACHE_SLOPPINESS=${CCACHE_SLOPPINESS:-pch_defines,time_macros}   # else nothing is cached beside precompiled headers
 
 say() { printf '%s\n' "$*"; }
 die() {
