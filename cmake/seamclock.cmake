@@ -29,8 +29,8 @@ target_compile_options(seamclock_flags INTERFACE
 # The sanitize stage also measures which lines of core its tests reach.
 option(SEAMCLOCK_COVERAGE "instrument the rooms of core for line coverage (g++)" OFF)
 
-# What most sources of a kind include, compiled once: a build from nothing takes a third less. Off but in packaging/check,
-# so that clang, clang-tidy and a developer see each file with the includes that it names.
+# What most sources of a kind include, compiled once. Off but in packaging/check, so that clang, clang-tidy and a developer
+# see each file with the includes that it names.
 option(SEAMCLOCK_PRECOMPILE "precompile the headers of GoogleTest and of Qt's widgets" OFF)
 
 # seamclock_precompile(TARGET KIND HEADERS…): the first target of a kind compiles them, the others use what it made, so
@@ -74,8 +74,8 @@ function(seamclock_room name)
 endfunction()
 
 # seamclock_test(NAME SOURCES … USES rooms… LIBRARIES … [LABELS deep|endure] [TIMEOUT s] [SERIAL] [QT]): one GoogleTest
-# program, each test a CTest test of its own. QT: it links Qt. "deep" and "endure" keep it out of the quick run; one label at most, since
-# gtest_discover_tests of CMake 3.25 loses the second.
+# program, each test a CTest test of its own. QT: it links Qt's widgets. "deep" and "endure" keep it out of the quick run;
+# one label at most, since gtest_discover_tests of CMake 3.25 loses the second.
 function(seamclock_test name)
     cmake_parse_arguments(T "SERIAL;QT" "TIMEOUT" "SOURCES;USES;LIBRARIES;LABELS" ${ARGN})
     list(LENGTH T_LABELS labels)
@@ -97,8 +97,9 @@ function(seamclock_test name)
     target_compile_options(${name} PRIVATE $<$<CONFIG:Check,Mutants>:-O0> $<$<CONFIG:Sanitize>:-fno-sanitize=undefined>)
     set(plain <gtest/gtest.h> <algorithm> <chrono> <filesystem> <fstream> <functional> <map> <memory> <optional> <random>
         <set> <string> <variant> <vector>)
-    if(T_QT)
-        seamclock_precompile(${name} qt_test ${plain} <QApplication> <QImage> <QPainter> <QTest> <QWidget>)
+    if(T_QT)   # Qt6::Test defines a macro for each folder
+        string(MAKE_C_IDENTIFIER "${CMAKE_CURRENT_SOURCE_DIR}" folder)
+        seamclock_precompile(${name} ${folder} ${plain} <QApplication> <QImage> <QPainter> <QWidget>)
     else()
         seamclock_precompile(${name} test ${plain})
     endif()
