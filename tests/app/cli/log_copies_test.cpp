@@ -6,6 +6,9 @@
 #include <filesystem>
 #include <fstream>
 #include <gtest/gtest.h>
+#include <sstream>
+#include <string>
+#include <vector>
 
 namespace seamclock {
 namespace {
@@ -14,6 +17,18 @@ namespace fs = std::filesystem;
 using nlohmann::json;
 using test::Cli;
 using test::Ran;
+
+/// Without those of the coverage's library, for which there is no room either.
+std::vector<std::string> linesOfOurs(const std::string& text) {
+    std::vector<std::string> out;
+    std::istringstream lines(text);
+    for (std::string line; std::getline(lines, line);) {
+        if (line.rfind("libgcov", 0) != 0) {
+            out.push_back(line);
+        }
+    }
+    return out;
+}
 
 class CliLogCopies : public ::testing::Test {
 protected:
@@ -117,8 +132,9 @@ TEST_F(CliLogCopies, LeavesNothingBehindWhereThereIsNoRoom) {
     const Ran ran = cli.run(
         "log backup --log " + east + " --out " + cli.path("copy"), "trap '' XFSZ; ulimit -f 128;");
     EXPECT_EQ(ran.status, 2) << ran.out;
-    EXPECT_EQ(std::count(ran.err.begin(), ran.err.end(), '\n'), 1) << ran.err;
-    EXPECT_NE(ran.err.find("copy: the disk"), std::string::npos) << ran.err;
+    const std::vector<std::string> said = linesOfOurs(ran.err);
+    ASSERT_EQ(said.size(), 1U) << ran.err;
+    EXPECT_NE(said[0].find("copy: the disk"), std::string::npos) << ran.err;
     for (const auto& one : fs::directory_iterator(cli.folder().path())) {
         EXPECT_EQ(one.path().filename().string().find("copy"), std::string::npos) << one.path();
     }
