@@ -19,9 +19,11 @@
 
 #include <algorithm>
 #include <chrono>
+#include <condition_variable>
 #include <cstdio>
 #include <cstdlib>
 #include <functional>
+#include <mutex>
 #include <sodium.h>
 #include <sqlite3.h>
 #include <string>
@@ -329,7 +331,19 @@ void writing(const std::string& folder) {
     const std::string ours = folder + "/ours.log";
     const std::string theirs = folder + "/plain.log";
     { must(LogWriter<Production>::open(theirs, clock)); }
-    auto writer = must(LogWriter<Production>::open(ours, clock));
+    // On disk is when the program is told so; the list of joints is refreshed after that.
+    std::mutex mutex;
+    std::condition_variable told;
+    LogWriterOptions options;
+    options.changed = [&] {
+        const std::lock_guard<std::mutex> lock(mutex);
+        told.notify_all();
+    };
+    auto writer = must(LogWriter<Production>::open(ours, clock, options));
+    const auto untilSaved = [&](const LogRow& row) {
+        std::unique_lock<std::mutex> lock(mutex);
+        told.wait(lock, [&] { return writer.status(row.subject, row.n) == RowStatus::Saved; });
+    };
     test::BigLogOptions one;
     one.joints = 1;
     one.resources = std::string(SEAMCLOCK_SOURCE_DIR) + "/resources";
@@ -345,7 +359,7 @@ void writing(const std::string& folder) {
         must(writer.flush()); // nothing left of the one before: events are seconds apart
         tookOurs.push_back(milliseconds([&] {
             writer.submit({row});
-            must(writer.flush());
+            untilSaved(row);
         }));
         tookPlain.push_back(milliseconds([&] { plain.write(row); }));
     }
