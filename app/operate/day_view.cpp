@@ -13,25 +13,8 @@ struct Day {
     Q_DECLARE_TR_FUNCTIONS(Day)
 };
 
-struct Look {
-    Mark mark = Mark::Open;
-    Tone tone = Tone::Rest;
-};
-
-Look lookOf(VerdictWord word, bool aborted) {
-    if (aborted) {
-        return {Mark::Cut, Tone::Late};
-    }
-    switch (word) {
-    case VerdictWord::WithinLimits:
-    case VerdictWord::WithRemarks:
-        return {Mark::Done, Tone::Normal};
-    case VerdictWord::OutOfLimits:
-        return {Mark::Late, Tone::Late};
-    case VerdictWord::Incomplete:
-        return {Mark::Open, Tone::Rest};
-    }
-    return {};
+VerdictLook lookOf(VerdictWord word, bool aborted) {
+    return aborted ? VerdictLook{Mark::Cut, Tone::Late} : seamclock::lookOf(word);
 }
 
 QString phaseName(const std::string& phase) {
@@ -89,6 +72,19 @@ QString valueText(std::int64_t value, const std::string& unit, const WeldPlan& p
 
 } // namespace
 
+VerdictLook lookOf(VerdictWord word) {
+    switch (word) {
+    case VerdictWord::WithinLimits:
+    case VerdictWord::WithRemarks:
+        return {Mark::Done, Tone::Normal};
+    case VerdictWord::OutOfLimits:
+        return {Mark::Late, Tone::Late};
+    case VerdictWord::Incomplete:
+        return {Mark::Open, Tone::Rest};
+    }
+    return {};
+}
+
 JointRowView jointRow(const JointLine& line, const std::string& firstReason) {
     JointRowView row;
     row.number = QString::number(line.number);
@@ -107,7 +103,7 @@ JointRowView jointRow(const JointLine& line, const std::string& firstReason) {
             word = one;
         }
     }
-    const Look look = line.open ? Look{} : lookOf(word, aborted);
+    const VerdictLook look = line.open ? VerdictLook{} : lookOf(word, aborted);
     row.mark = look.mark;
     row.tone = look.tone;
     row.remarks = !line.open && word == VerdictWord::WithRemarks;
@@ -124,7 +120,7 @@ JointRowView jointRow(const JointLine& line, const std::string& firstReason) {
 JointView jointView(const WeldRecord& record, const Bench* bench) {
     JointView view;
     const WeldPlan& plan = record.plan;
-    const Look look = lookOf(record.verdict.word, record.aborted.has_value());
+    const VerdictLook look = lookOf(record.verdict.word, record.aborted.has_value());
     view.mark = look.mark;
     view.tone = look.tone;
     view.verdict = record.aborted ? Day::tr("Stopped") : verdictWord(record.verdict.word);

@@ -47,6 +47,13 @@ struct JointView {
     bool operator==(const JointView&) const = default;
 };
 
+/// How a verdict is marked in every list.
+struct VerdictLook {
+    Mark mark = Mark::Open;
+    Tone tone = Tone::Rest;
+};
+VerdictLook lookOf(VerdictWord word);
+
 JointRowView jointRow(const JointLine& line, const std::string& firstReason);
 JointView jointView(const WeldRecord& record, const Bench* bench);
 

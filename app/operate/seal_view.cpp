@@ -1,5 +1,6 @@
 #include "app/operate/seal_view.h"
 
+#include "app/operate/day_view.h"
 #include "app/text/numbers.h"
 #include "app/text/words.h"
 #include "core/weld/verdict.h"
@@ -36,20 +37,16 @@ SealView::Line jointsLine(const DayClosing& day) {
         const QString word = verdict.empty() ? tr("still open") : verdictWord(verdict).toLower();
         parts << tr("%1 %2").arg(count).arg(word);
     }
-    // The worst of them gives the mark, as it does in the day's list.
-    const auto any = [&](VerdictWord word) {
-        return day.verdicts.count(std::string(toString(word))) > 0;
-    };
-    if (any(VerdictWord::OutOfLimits)) {
-        line.mark = Mark::Late;
-        line.tone = Tone::Late;
-    } else if (any(VerdictWord::Incomplete) || day.verdicts.count("") > 0) {
-        line.mark = Mark::Open;
-        line.tone = Tone::Rest;
-    } else {
-        line.mark = Mark::Done;
-        line.tone = Tone::Normal;
+    // The worst of them gives the mark; one that is open has none yet.
+    VerdictLook look =
+        day.verdicts.count("") > 0 ? VerdictLook{} : lookOf(VerdictWord::WithinLimits);
+    for (const VerdictWord word : {VerdictWord::Incomplete, VerdictWord::OutOfLimits}) {
+        if (day.verdicts.count(std::string(toString(word))) > 0) {
+            look = lookOf(word);
+        }
     }
+    line.mark = look.mark;
+    line.tone = look.tone;
     line.text = day.joints == 1 ? tr("1 joint") : tr("%1 joints").arg(day.joints);
     line.under = parts.join(QStringLiteral(", "));
     return line;
