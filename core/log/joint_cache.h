@@ -57,12 +57,12 @@ public:
     CacheWatch& operator=(CacheWatch&&) noexcept;
     ~CacheWatch();
 
-    /// As hasJointCache.
-    bool isHere();
     /// Whether there is a line of every weld: staleWelds would give none.
     bool isComplete();
 
 private:
+    bool isHere(); // as hasJointCache
+
     struct Inside;
     std::unique_ptr<Inside> m_inside;
 };
