@@ -151,7 +151,8 @@ void take(const std::string& line, Told& told) {
         told.weld = rest;
     } else if (first == "resumed") {
         Told::Resumed resumed;
-        values >> told.weld >> resumed.phase >> resumed.loMs >> resumed.hiMs >> resumed.bootMs;
+        values >> told.weld >> resumed.phase >> resumed.loMs >> resumed.hiMs >> resumed.bootMs >>
+            resumed.events;
         told.resumed = resumed;
     } else if (first == "trouble") {
         told.troubles.push_back(rest);

@@ -25,6 +25,7 @@ struct Told {
         std::int64_t loMs = 0; // weld time
         std::int64_t hiMs = 0;
         std::int64_t bootMs = 0; // the machine's boot clock at that moment
+        std::size_t events = 0;  // that the weld has
     };
     std::map<std::int64_t, Event> events;
     std::set<std::int64_t> saved;

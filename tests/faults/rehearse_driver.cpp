@@ -64,7 +64,7 @@ public:
         const WeldTime t = weldTimeAt(weld, now).value_or(WeldTime{});
         say("resumed " + weld.id() + " " + std::string(phaseName(weld.state)) + " " +
             std::to_string(t.lo.count()) + " " + std::to_string(t.hi.count()) + " " +
-            std::to_string(now.boot.count()));
+            std::to_string(now.boot.count()) + " " + std::to_string(weld.events.size()));
     }
     void happened(const Weld&, const Event& event) override {
         say("event " + std::to_string(event.n) + " " + std::string(kindOf(event.d)) + " " +
