@@ -1,6 +1,6 @@
 #include "core/people/credentials_codec.h"
 
-#include "core/base/json.h"
+#include "core/base/json_reader.h"
 
 #include <utility>
 

@@ -1,5 +1,7 @@
 #include "core/plan/plan_codec.h"
 
+#include "core/base/json_reader.h"
+
 #include <array>
 #include <cmath>
 #include <cstdlib>

@@ -1,6 +1,7 @@
 #include "core/procedure/procedure_codec.h"
 
-#include "core/base/json.h"
+#include "core/base/json_reader.h"
+#include "core/base/plain_number.h"
 #include "core/base/uuid.h"
 
 #include <algorithm>

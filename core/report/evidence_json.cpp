@@ -1,4 +1,4 @@
-#include "core/base/json.h"
+#include "core/base/json_reader.h"
 #include "core/base/uuid.h"
 #include "core/bench/bench_codec.h"
 #include "core/log/body_codec.h"

@@ -1,4 +1,4 @@
-#include "core/base/json.h"
+#include "core/base/json_reader.h"
 #include "core/base/plain_number.h"
 #include "core/shift/job.h"
 

@@ -1,6 +1,6 @@
 // The demo's seams are all weldable: each makes a plan that is ready, on its bench and with its
 // procedure.
-#include "core/base/json.h"
+#include "core/base/json_reader.h"
 #include "core/plan/plan.h"
 
 #include "tests/support/shipped.h"
