@@ -283,7 +283,7 @@ void refreshList(SQLite::Database& database) {
 /// All or nothing.
 Result<void> takeRows(const std::string& from, const std::string& place, ImportReport& report) {
     try {
-        auto own = openForWriting(place, kBusyMs, "FULL");
+        auto own = openForWriting(place, kBusyMs);
         if (!own) {
             return tl::unexpected<Error>(std::move(own.error()));
         }

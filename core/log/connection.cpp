@@ -263,8 +263,7 @@ void teachChain(SQLite::Database& database) {
     database.createFunction("seamclock_chain", 2, true, nullptr, chainFunction);
 }
 
-Result<std::unique_ptr<SQLite::Database>>
-openForWriting(const std::string& path, int busyMs, std::string_view synchronous) {
+Result<std::unique_ptr<SQLite::Database>> openForWriting(const std::string& path, int busyMs) {
     auto database = std::make_unique<SQLite::Database>(path, SQLite::OPEN_READWRITE, busyMs);
     keepWalAtClose(*database, true); // if it throws here the file may be damaged
     if (sqlite3_db_readonly(database->getHandle(), "main") != 0) {
@@ -277,9 +276,9 @@ openForWriting(const std::string& path, int busyMs, std::string_view synchronous
             path + ": its folder can't hold a write-ahead log (journal mode \"" + mode +
                 "\", expected \"wal\")");
     }
-    const bool full = synchronous == "FULL";
-    database->exec(full ? "PRAGMA synchronous=FULL" : "PRAGMA synchronous=NORMAL");
-    if (integerOf(*database, "PRAGMA synchronous") != (full ? 2 : 1)) {
+    constexpr int kFull = 2;
+    database->exec("PRAGMA synchronous=FULL");
+    if (integerOf(*database, "PRAGMA synchronous") != kFull) {
         return fail(ErrorCode::NotWritten, path + ": synchronous writing can't be turned on");
     }
     database->exec("PRAGMA recursive_triggers=ON");

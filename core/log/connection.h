@@ -49,11 +49,10 @@ Result<void> refuseNetwork(const std::string& path);
 /// made (a read-only medium). Throws.
 std::unique_ptr<SQLite::Database> openForReading(const std::string& path);
 
-/// Read and write, busy timeout in ms, WAL (answer checked), synchronous as given ("FULL",
-/// "NORMAL"; checked), recursive triggers and foreign keys on, the chain's function known.
-/// NotWritten if one of them is not as it must be, or the file can only be read; otherwise throws.
-Result<std::unique_ptr<SQLite::Database>>
-openForWriting(const std::string& path, int busyMs, std::string_view synchronous);
+/// Read and write, busy timeout in ms, WAL and synchronous FULL (both checked), recursive triggers
+/// and foreign keys on, the chain's function known. NotWritten if one of them is not as it must be,
+/// or the file can only be read; otherwise throws.
+Result<std::unique_ptr<SQLite::Database>> openForWriting(const std::string& path, int busyMs);
 
 /// Whether the write-ahead log stays as it is when the connection is closed, instead of being
 /// brought into the file.

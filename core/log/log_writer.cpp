@@ -37,6 +37,7 @@ namespace seamclock {
 namespace {
 
 constexpr std::int64_t kListStep = 100; // rows between two looks at whether new rows wait
+constexpr Milliseconds kListPause(20);  // without rows before the list is brought up to date
 
 struct Batch {
     std::vector<LogRow> rows;
@@ -291,6 +292,7 @@ struct LogWriterBase::Inside {
     std::vector<RefusedRow> refused;
     std::optional<std::string> listTrouble;
     bool listMore = true;
+    bool listWaits = false; // rows came just now, and more may come
     bool stop = false;
     bool tryNow = false;
     std::uint64_t attemptsBegun = 0;
@@ -300,7 +302,7 @@ struct LogWriterBase::Inside {
 
     ~Inside();
     void run();
-    bool attempt(std::unique_lock<std::mutex>& lock);
+    bool attempt(std::unique_lock<std::mutex>& lock, bool all);
     Result<void> joinSpilled(std::unique_lock<std::mutex>& lock);
     Result<void> writeQueue(std::unique_lock<std::mutex>& lock);
     void spillQueue(std::unique_lock<std::mutex>& lock);
@@ -432,11 +434,14 @@ void LogWriterBase::Inside::run() {
             wake.wait_for(lock, pause, [&] { return stop || tryNow || queue.size() > before; });
         } else if (!listMore) {
             wake.wait(lock, called);
+        } else if (listWaits) { // its own write would stand in the way of more rows
+            wake.wait_for(lock, kListPause, called);
         }
         const bool last = stop;
+        const bool all = stop || tryNow;
         tryNow = false;
         ++attemptsBegun;
-        const bool done = attempt(lock);
+        const bool done = attempt(lock, all);
         pause = done ? options.retryFirst : std::min(pause * 2, options.retryLongest);
         ++attemptsEnded;
         finished.notify_all();
@@ -446,9 +451,9 @@ void LogWriterBase::Inside::run() {
     }
 }
 
-/// One try to bring everything to disk. In trouble, rows are made safe first and the log is tried
-/// after.
-bool LogWriterBase::Inside::attempt(std::unique_lock<std::mutex>& lock) {
+/// One try to bring everything to disk; `all`: the list of joints as well. In trouble, rows are
+/// made safe first and the log is tried after.
+bool LogWriterBase::Inside::attempt(std::unique_lock<std::mutex>& lock, bool all) {
     const bool hadWork = !queue.empty() || !spilled.empty() || trouble;
     if (trouble) {
         spillQueue(lock);
@@ -477,7 +482,10 @@ bool LogWriterBase::Inside::attempt(std::unique_lock<std::mutex>& lock) {
         listMore = true;
         tellChanged(lock);
     }
-    refreshList(lock);
+    listWaits = hadWork && !all;
+    if (!listWaits) {
+        refreshList(lock);
+    }
     return true;
 }
 
@@ -492,7 +500,7 @@ Result<void> LogWriterBase::Inside::connect() {
         return fail(
             ErrorCode::NotWritten, path + ": the log was moved or deleted while it was in use");
     }
-    auto opened = openForWriting(path, static_cast<int>(options.busyTimeout.count()), "FULL");
+    auto opened = openForWriting(path, static_cast<int>(options.busyTimeout.count()));
     if (!opened) {
         return tl::unexpected<Error>(std::move(opened.error()));
     }
@@ -724,9 +732,9 @@ void LogWriterBase::Inside::refreshList(std::unique_lock<std::mutex>& lock) {
         failed.reset();
         try {
             if (!list) {
-                // Not FULL: what a power cut takes from a cache is made again.
-                auto opened =
-                    openForWriting(path, static_cast<int>(options.busyTimeout.count()), "NORMAL");
+                // Durable as the rows are: with a transaction that is not, a power cut could leave
+                // a hole before rows, and that is what damage looks like (start_check.h).
+                auto opened = openForWriting(path, static_cast<int>(options.busyTimeout.count()));
                 if (!opened) {
                     failed = opened.error().detail;
                     break;
@@ -865,8 +873,7 @@ Result<LogWriterBase> LogWriterBase::openBase(
         }
     }
     try {
-        auto opened =
-            openForWriting(place, static_cast<int>(inside->options.busyTimeout.count()), "FULL");
+        auto opened = openForWriting(place, static_cast<int>(inside->options.busyTimeout.count()));
         if (!opened) {
             return refuse(std::move(opened.error()));
         }
@@ -929,7 +936,7 @@ Result<LogWriterBase> LogWriterBase::openBase(
             }
         }
         auto quiet = std::exchange(inside->options.changed, nullptr);
-        inside->attempt(lock);
+        inside->attempt(lock, true);
         inside->options.changed = std::move(quiet);
     }
     Inside* self = inside.get();

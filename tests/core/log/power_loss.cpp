@@ -411,7 +411,7 @@ PowerLossReport losePowerInAMigration(std::size_t every) {
     const std::set<std::string> rows = bodiesIn(path);
     Recorder::say("written");
     {
-        auto database = openForWriting(path, 100, "FULL");
+        auto database = openForWriting(path, 100);
         if (!database || !migrate(**database, path, steps)) {
             ADD_FAILURE() << "the migration itself failed";
             return {};
@@ -446,7 +446,7 @@ PowerLossReport losePowerInAMigration(std::size_t every) {
             const bool done = promises.words.count("migrated") == 1;
             const bool copied = std::filesystem::exists(place.file(copyName));
             {
-                auto database = openForWriting(log, 100, "FULL");
+                auto database = openForWriting(log, 100);
                 ASSERT_TRUE(database) << database.error().detail;
                 EXPECT_EQ(textOf(**database, "PRAGMA integrity_check"), "ok");
                 const auto version = integerOf(**database, "PRAGMA user_version");

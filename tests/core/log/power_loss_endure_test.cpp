@@ -6,11 +6,11 @@
 namespace seamclock {
 namespace {
 
-TEST(PowerLoss, TakesNothingInAThousandMomentsOfAShift) {
+TEST(PowerLoss, TakesNothingInSixHundredMomentsOfAShift) {
     if (const std::string why = test::Recorder::whyNot(); !why.empty()) {
         GTEST_SKIP() << why;
     }
-    for (std::uint64_t seed = 2; seed < 7; ++seed) {
+    for (std::uint64_t seed = 2; seed < 5; ++seed) {
         const auto report = test::losePowerInAShift(200, seed);
         EXPECT_GT(report.joined, 0);
     }

@@ -99,7 +99,7 @@ TEST_F(Guards, RefuseReplacingWhetherTriggersRecurseOrNot) {
     }
     // The one that the DELETE trigger must catch: a right next row that replaces another of the
     // same subject and n. The connection of the writer has recursive triggers on.
-    const auto guarded = openForWriting(path, 100, "FULL");
+    const auto guarded = openForWriting(path, 100);
     ASSERT_TRUE(guarded.has_value()) << guarded.error().detail;
     const std::string body =
         (*guarded)->execAndGet("SELECT body FROM event WHERE seq = 1").getString();
@@ -140,7 +140,7 @@ TEST(Migration, GoesStepByStepAndSetsACopyAsideFirst) {
     const int next = steps.back().version + 1;
     steps.push_back({next, "CREATE TABLE later(x INTEGER) STRICT;"});
     steps.push_back({next + 1, "INSERT INTO later VALUES(7);"});
-    auto database = openForWriting(path, 100, "FULL");
+    auto database = openForWriting(path, 100);
     ASSERT_TRUE(database.has_value());
     const auto done = migrate(**database, path, steps);
     ASSERT_TRUE(done.has_value()) << done.error().detail;
@@ -174,7 +174,7 @@ TEST(Migration, AStepThatFailsLeavesTheStepBefore) {
     steps.push_back({next, "CREATE TABLE later(x INTEGER) STRICT;"});
     steps.push_back(
         {next + 1, "CREATE TABLE more(x INTEGER) STRICT; INSERT INTO nowhere VALUES(7);"});
-    auto database = openForWriting(path, 100, "FULL");
+    auto database = openForWriting(path, 100);
     ASSERT_TRUE(database.has_value());
     const auto done = migrate(**database, path, steps);
     ASSERT_FALSE(done.has_value());

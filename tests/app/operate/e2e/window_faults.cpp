@@ -2,6 +2,7 @@
 
 #include "app/operate/log_notice.h"
 #include "app/operate/strip_bar.h"
+#include "app/platform/boot_clock.h"
 #include "app/text/words.h"
 #include "core/log/spill.h"
 #include "core/log/verify.h"
@@ -82,8 +83,9 @@ void expectStepOutlivesFault(const WindowFault& fault) {
     std::optional<Event> step;
     ASSERT_TRUE(waitFor([&] { return (step = spilledEvent(rig.log(), before->id())).has_value(); }))
         << "the step is not in the spill file";
+    // A busy machine may bring the key to the program after whoever pressed it has gone on.
     EXPECT_GE(static_cast<double>(step->at.boot.count()), pressed.before - 1);
-    EXPECT_LE(static_cast<double>(step->at.boot.count()), pressed.after + 1);
+    EXPECT_LE(step->at.boot, bootTime());
     const bool changeover = std::string(fault.phase) == "changing_over";
     if (changeover) {
         EXPECT_TRUE(frameBlinks(rig)); // nothing but the frame stands over the changeover
