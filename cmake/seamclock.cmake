@@ -109,7 +109,7 @@ function(seamclock_test name)
     if(NOT T_TIMEOUT)
         set(T_TIMEOUT 120)
     endif()
-    set(properties TIMEOUT ${T_TIMEOUT})
+    set(properties TIMEOUT ${T_TIMEOUT} COST ${T_TIMEOUT})   # what may take longest begins first
     if(T_LABELS)
         list(APPEND properties LABELS "${T_LABELS}")
     endif()
