@@ -20,16 +20,14 @@
 #include <SQLiteCpp/Statement.h>
 #include <SQLiteCpp/Transaction.h>
 #include <algorithm>
-#include <chrono>
 #include <exception>
+#include <functional>
 #include <future>
 #include <map>
 #include <memory>
 #include <set>
 #include <sqlite3.h>
 #include <string_view>
-#include <thread>
-#include <tuple>
 #include <unordered_set>
 #include <utility>
 
@@ -56,40 +54,41 @@ struct Signers {
     Roster roster;
 };
 
+// Bytes of rows that change threads together: few at first, so that a small log is read side by
+// side as well, and many later, as each change costs a wait on a busy machine.
+constexpr std::size_t kFirstBatch = std::size_t{64} << 10U;
+constexpr std::size_t kLargestBatch = std::size_t{2} << 20U;
+
 /// The rows of one chain, as far as they were read.
 struct Reading {
     Rows rows;
     std::string previous; // the last row's hash
     WeldRows welds;
     std::int64_t last = 0;
+    std::size_t batch = kFirstBatch;
     bool more = true;
     std::optional<VerifyFinding> wrong = std::nullopt; // with the row that ended it
     std::exception_ptr thrown = nullptr;
 };
 
-constexpr std::size_t kBatchBytes = std::size_t{512} << 10U;
-
-/// What of a log is looked at.
-struct Parts {
-    bool chain = true;     // that each hash follows from the one before
-    bool structure = true; // of the file, with its indexes
-    bool forms = true;     // what the rows hold, and all that is made of it
-};
+/// What "PRAGMA integrity_check(1)" says, in a transaction of the same moment.
+using Structure = std::future<std::string>;
 
 class Verifier {
 public:
-    /// The connection is in a transaction, so that all that is read comes from one moment.
-    Verifier(SQLite::Database& database, const LogFile& file, Parts parts)
-        : m_database(database), m_file(file), m_parts(parts) {
+    /// The connection is in a transaction, so that all that is read comes from one moment. Without
+    /// the structure, the chains alone are followed.
+    Verifier(SQLite::Database& database, const LogFile& file, std::optional<Structure> structure)
+        : m_database(database), m_file(file), m_structure(std::move(structure)) {
         m_report.world = file.world;
     }
 
     VerifyReport run() {
         try {
             m_version = static_cast<int>(integerOf(m_database, "PRAGMA user_version"));
-            m_rowsRead = structure() && chains();
-            bool ok = m_rowsRead && (!m_parts.structure || index());
-            if (m_parts.forms) {
+            bool ok = tables() && chains();
+            if (m_structure) {
+                ok = ok && index();
                 m_seq = 0;
                 ok = ok && schema() && documents() && folds() && cache();
             }
@@ -107,9 +106,6 @@ public:
         return std::move(m_report);
     }
 
-    /// Whether a finding, if there is one, came after all rows were read and found well.
-    bool rowsWereWell() const { return m_rowsRead; }
-
 private:
     bool find(std::int64_t chain, std::int64_t seq, std::string reason) {
         m_report.ok = false;
@@ -117,7 +113,7 @@ private:
         return false;
     }
 
-    bool structure() {
+    bool tables() {
         for (const char* table : {"chain", "event", "document"}) {
             if (!hasTable(m_database, table)) {
                 return find(0, 0, std::string("the table \"") + table + "\" is gone");
@@ -143,7 +139,7 @@ private:
         m_report.rows = all.front().seq;
         m_report.head = all.front().head;
         m_oneChain = all.size() == 1;
-        if (m_parts.forms) {
+        if (m_structure) {
             lookAtCache();
         }
         std::int64_t counted = 0;
@@ -203,7 +199,7 @@ private:
         if (rows == 0) {
             return "no rows yet";
         }
-        if (!m_parts.forms) {
+        if (!m_structure) {
             return "the chain alone was followed; no signature was looked at";
         }
         if (m_report.signedTo == 0) {
@@ -259,13 +255,17 @@ private:
                     " missing at the end: the head row says " + std::to_string(chain.seq) +
                     " rows");
         }
-        if (m_parts.chain && reading.previous != chain.head) {
+        const bool fits =
+            !m_structure || (headSignature(chain) && judge(reading.welds.end(), chain));
+        const bool foundBefore =
+            !fits && m_report.finding->seq >= 1 && m_report.finding->seq < last;
+        if (reading.previous != chain.head && !foundBefore) {
             return find(
                 chain.no, last,
                 rowName(last) + ": the head row has another hash than this, the last row; one of "
                                 "the two was changed");
         }
-        return !m_parts.forms || (headSignature(chain) && judge(reading.welds.end(), chain));
+        return fits;
     }
 
     /// What the rows hold is made out beside the reading of those that follow them, and judged in
@@ -298,11 +298,11 @@ private:
     }
 
     RowBatch readOn(Reading& reading, const Chain& chain) const {
-        RowBatch out;
+        RowBatch out(m_structure ? reading.batch + reading.batch / 8 : 0);
         try {
-            while (reading.more && out.bytes() < kBatchBytes) {
+            while (reading.more && out.bytes() < reading.batch) {
                 reading.more = reading.rows.step() && isNext(reading, chain);
-                if (reading.more && m_parts.forms) {
+                if (reading.more && m_structure) {
                     out.add(reading.last, reading.rows.text(2));
                 }
             }
@@ -310,6 +310,7 @@ private:
             reading.thrown = std::current_exception();
             reading.more = false;
         }
+        reading.batch = std::min(reading.batch * 2, kLargestBatch);
         return out;
     }
 
@@ -339,16 +340,14 @@ private:
                     " comes row " + std::to_string(seq)};
             return false;
         }
-        if (m_parts.chain) {
-            std::string hash = chainHash(reading.previous, rows.text(2));
-            if (hash != rows.text(1)) {
-                return bad(
-                    "its hash does not follow from " +
-                    (last == 0 ? std::string("the genesis") : rowName(last)) +
-                    " and its own body: one of the two was changed, or they were not neighbours");
-            }
-            reading.previous = std::move(hash);
+        std::string hash = chainHash(reading.previous, rows.text(2));
+        if (hash != rows.text(1)) {
+            return bad(
+                "its hash does not follow from " +
+                (last == 0 ? std::string("the genesis") : rowName(last)) +
+                " and its own body: one of the two was changed, or they were not neighbours");
         }
+        reading.previous = std::move(hash);
         reading.last = seq;
         return true;
     }
@@ -547,7 +546,7 @@ private:
     /// The file's own structure, the index over (subject, n) included.
     bool index() {
         m_seq = 0;
-        const std::string said = textOf(m_database, "PRAGMA integrity_check(1)");
+        const std::string said = m_structure->get();
         return said == "ok" || find(0, 0, "the file's structure is damaged: " + said);
     }
 
@@ -664,6 +663,7 @@ private:
                 m_late.emplace(chain, made.weld); // its line knows of later rows
                 return;
             }
+            m_linesMet += cached ? 1 : 0;
             if (made.joint ? cached != made.joint : cached != foldedJoint(m_database, made.weld)) {
                 m_cacheFinding = "the list's line of " + made.weld + " is not what its events make";
             }
@@ -739,6 +739,26 @@ private:
                 "the list of joints is " + std::to_string(m_stale.size()) +
                 " welds behind; they are read from their events until it is made again");
         }
+        if (!everyLineWasMet() && !everyLineHasEvents()) {
+            return false;
+        }
+        if (!m_stale.empty()) {
+            return true;
+        }
+        SQLite::Statement texts(
+            m_database, "SELECT rowid FROM joint_text WHERE rowid NOT IN (SELECT id FROM joint)");
+        if (texts.executeStep()) {
+            return find(0, 0, "the list's texts hold one that belongs to no weld");
+        }
+        return true;
+    }
+
+    /// With one chain each weld is compared with its line once, so it is enough to count the lines.
+    bool everyLineWasMet() {
+        return m_oneChain && m_linesMet == integerOf(m_database, "SELECT count(*) FROM joint");
+    }
+
+    bool everyLineHasEvents() {
         SQLite::Statement first(
             m_database, "SELECT 1 FROM event WHERE chain = ? AND subject = ? AND n = 1");
         const auto chains = chainsOf(m_database);
@@ -755,21 +775,12 @@ private:
                 return find(0, 0, "the list has a line of " + weld + ", which has no events");
             }
         }
-        if (!m_stale.empty()) {
-            return true;
-        }
-        SQLite::Statement texts(
-            m_database, "SELECT rowid FROM joint_text WHERE rowid NOT IN (SELECT id FROM joint)");
-        if (texts.executeStep()) {
-            return find(0, 0, "the list's texts hold one that belongs to no weld");
-        }
         return true;
     }
 
     SQLite::Database& m_database;
     const LogFile& m_file;
-    Parts m_parts;
-    bool m_rowsRead = false;
+    std::optional<Structure> m_structure;
     VerifyReport m_report;
     int m_version = 0;
     std::vector<std::pair<std::int64_t, LogImported>> m_imports; // with their rows
@@ -783,6 +794,7 @@ private:
     std::unordered_set<std::string> m_stale; // welds whose line the cache says is behind
     std::optional<CachedJoints> m_cached;
     std::optional<std::string> m_cacheFinding;
+    std::int64_t m_linesMet = 0;                                          // that were compared
     std::map<std::pair<std::int64_t, std::string>, std::int64_t> m_factN; // met so far
     std::set<std::pair<std::int64_t, std::string>> m_late;
 };
@@ -819,46 +831,17 @@ std::unique_ptr<SQLite::Database> secondFor(SQLite::Database& first, const LogFi
     return nullptr;
 }
 
-/// The hashes and the file's structure take as long as what the rows hold, and neither needs the
-/// other: so they are looked at side by side.
+/// The file's structure takes long and needs nothing of the rest, so they are looked at side by
+/// side.
 VerifyReport verifyEverything(SQLite::Database& database, const LogFile& file) {
     const auto second = secondFor(database, file);
     if (sqlite3_get_autocommit(database.getHandle()) != 0) {
         database.exec("BEGIN");
     }
-    if (!second) {
-        return Verifier(database, file, Parts{}).run();
-    }
-    VerifyReport chain;
-    std::exception_ptr thrown = nullptr;
-    std::thread beside([&] {
-        try {
-            chain = Verifier(*second, file, Parts{true, true, false}).run();
-        } catch (...) {
-            thrown = std::current_exception();
-        }
-    });
-    Verifier verifier(database, file, Parts{false, false, true});
-    VerifyReport forms;
-    std::exception_ptr thrownHere;
-    try {
-        forms = verifier.run();
-    } catch (...) {
-        thrownHere = std::current_exception();
-    }
-    beside.join();
-    for (const std::exception_ptr& each : {thrownHere, thrown}) {
-        if (each) {
-            std::rethrow_exception(each);
-        }
-    }
-    // The first bad row, and of what is no row's the chain's before all that is made of it.
-    const auto place = [](const VerifyFinding& finding) {
-        return std::tuple(finding.seq == 0, finding.chain, finding.seq);
-    };
-    const bool chainFirst = chain.finding && (!forms.finding || verifier.rowsWereWell() ||
-                                              place(*chain.finding) <= place(*forms.finding));
-    return chainFirst ? chain : forms;
+    const auto check = [](SQLite::Database& of) { return textOf(of, "PRAGMA integrity_check(1)"); };
+    Structure structure = second ? std::async(check, std::ref(*second))
+                                 : std::async(std::launch::deferred, check, std::ref(database));
+    return Verifier(database, file, std::move(structure)).run();
 }
 
 Result<VerifyReport> verifyAs(const std::string& path, bool everything) {
@@ -880,7 +863,7 @@ Result<VerifyReport> verifyAs(const std::string& path, bool everything) {
             return verifyEverything(*database, *file);
         }
         database->exec("BEGIN");
-        return Verifier(*database, *file, Parts{true, false, false}).run();
+        return Verifier(*database, *file, std::nullopt).run();
     } catch (const SQLite::Exception& thrown) {
         const Error error = errorOf(thrown, path, ErrorCode::Unreadable);
         if (error.code != ErrorCode::Damaged) {

@@ -12,6 +12,7 @@ namespace seamclock {
 namespace {
 
 constexpr std::size_t kMostBegun = 10'000; // welds whose rows are held at once
+constexpr std::size_t kUsualEvents = 24;   // of a weld
 
 /// What readEnvelope asks of an event that its own codec does not.
 bool hasEnvelope(const Event& event) {
@@ -83,8 +84,11 @@ std::vector<RowNews> WeldRows::take(const RowBatch& batch) {
 void WeldRows::hold(std::int64_t seq, Event event, std::vector<RowNews>& out) {
     const bool over =
         std::holds_alternative<WeldClosed>(event.d) || std::holds_alternative<WeldAborted>(event.d);
-    const auto at = m_begun.try_emplace(event.subject).first;
+    const auto [at, isNew] = m_begun.try_emplace(event.subject);
     HeldWeld& held = at->second;
+    if (isNew) {
+        held.events.reserve(kUsualEvents);
+    }
     if (event.n != static_cast<std::int64_t>(held.events.size()) + 1) {
         out.emplace_back(WeldLate{seq, at->first});
         m_begun.erase(at);

@@ -27,6 +27,9 @@ public:
         std::size_t size = 0;
     };
 
+    /// With room for so much.
+    explicit RowBatch(std::size_t bytes) { m_bodies.reserve(bytes); }
+
     void add(std::int64_t seq, std::string_view body);
     std::size_t bytes() const { return m_bodies.size(); }
     const std::vector<Row>& rows() const { return m_rows; }

@@ -28,7 +28,7 @@ public:
         WeldRows rows(lines);
         std::vector<RowNews> out;
         for (std::size_t from = 0; from < m_bodies.size(); from += atOnce) {
-            RowBatch batch;
+            RowBatch batch(0);
             for (std::size_t i = from; i < std::min(from + atOnce, m_bodies.size()); ++i) {
                 batch.add(static_cast<std::int64_t>(i) + 1, m_bodies[i]);
             }
