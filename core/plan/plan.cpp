@@ -295,9 +295,7 @@ private:
                     milliShown(static_cast<double>(plate.maxMc)) + " °C of " + m_procedure.id);
             }
             plate.targetMc = std::clamp(milli(*asked), plate.minMc, plate.maxMc);
-            source(
-                "heated_tool_C.target",
-                {"set by the foreman inside the window", Standing::CommonPractice});
+            source("heated_tool_C.target", plateTargetSetByForeman());
         } else if (window->target) {
             plate.targetMc = milli(*window->target);
             source("heated_tool_C.target", window->source);
@@ -732,6 +730,11 @@ private:
 };
 
 } // namespace
+
+const Source& plateTargetSetByForeman() {
+    static const Source kSource{"set by the foreman inside the window", Standing::CommonPractice};
+    return kSource;
+}
 
 const std::vector<std::string>& weldChecks() {
     static const std::vector<std::string> kChecks{

@@ -156,6 +156,9 @@ struct PlanRequest {
     std::optional<Milliseconds> alignMedian;
 };
 
+/// What a plan's sources say of a plate target that was asked for.
+const Source& plateTargetSetByForeman();
+
 /// The checks that a weld needs before alignment, in the order in which they are made (contracts,
 /// "Checks").
 const std::vector<std::string>& weldChecks();
