@@ -10,7 +10,7 @@
 namespace seamclock {
 
 /// What a value can plausibly be in its unit: wide enough for any sheet and plastic, narrow enough
-/// to catch a value in another unit. `other` says what such a value would be.
+/// to catch a value in another unit, of which `aside` says what it would be.
 struct Plausible {
     double low;
     double high;

@@ -167,7 +167,7 @@ TEST_F(CliAttest, MakesAFilledGapReadyAndAChangeTakesItBack) {
         done("withdraw pp-dvs2207-11 --reason 'another edition' --all"),
         "pp-dvs2207-11: 0 of 44 cells are attested\n");
     const json verified = cli.json("log verify --log " + log);
-    EXPECT_EQ(verified["ok"], true) << verified.dump(1);
+    EXPECT_EQ(verified["sound"], true) << verified.dump(1);
     // without the log nothing of that holds
     EXPECT_EQ(cellOf(cli.json("procedures show pp-dvs2207-11"), "plate")["standing"], "seen");
 }
