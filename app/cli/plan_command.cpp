@@ -25,7 +25,7 @@ Result<int> runPlan(const PlanCall& call, Terminal& terminal) {
     if (!plan) {
         return tl::unexpected(plan.error());
     }
-    terminal.write(call.json ? planReportJson(*plan) + "\n" : weldCard(*plan, bench));
+    terminal.write(call.json ? planReportJson(*plan, bench) + "\n" : weldCard(*plan, bench));
     return 0;
 }
 

@@ -29,8 +29,9 @@ struct ReadingBand {
 
 /// Something a person should know before, with its code for translation: ambient_outside_range,
 /// ambient_outside_classes, known_gap, drag_not_measured, scale_coarse, set_outside_band,
-/// just_in_contact, drag_above_soak. Limit and actual are in `unit`: "mC", or "milli" for
-/// thousandths of the scale's unit.
+/// just_in_contact, drag_above_soak, force_below_bench, soak_below_calibration,
+/// calibration_uncertain, and those of sheets.h. Limit and actual are in `unit`: "mC", "mN", or
+/// "milli" for thousandths of the scale's unit.
 struct PlanWarning {
     std::string code;
     std::string text;
@@ -149,8 +150,9 @@ struct PlanRequest {
 const std::vector<std::string>& weldChecks();
 
 /// OutOfRange: thickness outside the procedure or the bench, a seam longer than the bench, a force
-/// the scale can't show (above its end, or half a division more than twice the tolerance), drag
-/// that is negative, values that are not finite; band-end where the procedure has no bands. `bench`
+/// the scale can't show (above its end, or half a division more than twice the tolerance), the
+/// drive can't hold or the scale's calibration doesn't cover (soak may lie below it), drag that is
+/// negative, values that are not finite; band-end where the procedure has no bands. `bench`
 /// may be null: then there is no scale.
 Result<WeldPlan>
 makePlan(const PlanRequest& request, const Procedure& procedure, const Bench* bench);
