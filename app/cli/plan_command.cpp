@@ -35,6 +35,7 @@ void addPlan(CLI::App& root, Commands& commands, Terminal& terminal) {
     auto call = std::make_shared<PlanCall>();
     CLI::App* words = root.add_subcommand("plan", "The weld card for a sheet, a seam and a bench.");
     addPlanOptions(*words, call->words, true);
+    words->add_option("--log", call->words.log, "the procedures as they hold in this log's FILE");
     words->add_flag("--json", call->json, "as JSON");
     commands.push_back({words, [call, &terminal] { return runPlan(*call, terminal); }});
 }

@@ -204,6 +204,8 @@ QString warningText(const PlanWarning& warning) {
         {"ambient_outside_classes",
          QT_TRANSLATE_NOOP("Words", "No cooling time is printed for this shop temperature.")},
         {"known_gap", QT_TRANSLATE_NOOP("Words", "The procedure lacks a value for this sheet.")},
+        {"half_cooling",
+         QT_TRANSLATE_NOOP("Words", "Half cooling: full load only after the whole time.")},
         {"drag_not_measured",
          QT_TRANSLATE_NOOP("Words", "Drag is not measured: taken as nothing.")},
         {"scale_coarse", QT_TRANSLATE_NOOP("Words", "This scale hardly shows the tolerance.")},

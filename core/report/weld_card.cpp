@@ -159,28 +159,6 @@ std::string bulleted(const std::vector<std::string>& lines) {
     return text;
 }
 
-std::string sources(const WeldPlan& plan) {
-    // One source usually stands behind several values: it is told once, with their names before it.
-    std::vector<std::pair<Source, std::string>> bySource;
-    for (const PlanSource& entry : plan.sources) {
-        auto found = bySource.begin();
-        while (found != bySource.end() && !(found->first == entry.source)) {
-            ++found;
-        }
-        if (found == bySource.end()) {
-            bySource.emplace_back(entry.source, codeInWords(entry.value));
-        } else {
-            found->second += "; " + codeInWords(entry.value);
-        }
-    }
-    std::vector<std::string> lines;
-    lines.reserve(bySource.size());
-    for (const auto& [source, values] : bySource) {
-        lines.push_back(values + ": " + sourceInWords(source));
-    }
-    return bulleted(lines);
-}
-
 } // namespace
 
 std::string weldCard(const WeldPlan& plan, const Bench* bench) {
@@ -242,7 +220,7 @@ std::string weldCard(const WeldPlan& plan, const Bench* bench) {
         text += "\nKnow before you start\n" + bulleted(lines);
     }
     if (!plan.sources.empty()) {
-        text += "\nWhere the values come from\n" + sources(plan);
+        text += "\nWhere the values come from\n" + bulleted(sourcesInWords(plan));
     }
     return text;
 }
