@@ -2,6 +2,7 @@
 
 #include "app/text/numbers.h"
 #include "app/text/words.h"
+#include "core/session/sheet_plan.h"
 #include "core/weld/intent.h"
 
 #include <QApplication>
@@ -686,8 +687,8 @@ void Window::showCard() {
     if (!m_order) {
         return;
     }
-    const auto plan =
-        makePlan(m_order->request, m_order->procedure.procedure, &m_order->bench.bench);
+    const auto plan = planWithSheets(
+        m_order->request, m_order->procedure.procedure, &m_order->bench.bench, m_order->sheets);
     if (!plan) {
         say(fromUtf8(plan.error().detail));
         return;
@@ -732,7 +733,8 @@ void Window::entryToCard() {
         sheet.thicknessUm = std::llround(*m_draft.thicknessMm * 1000);
         order.sheets.push_back(sheet);
     }
-    const auto plan = makePlan(order.request, order.procedure.procedure, &order.bench.bench);
+    const auto plan =
+        planWithSheets(order.request, order.procedure.procedure, &order.bench.bench, order.sheets);
     if (!plan) {
         say(fromUtf8(plan.error().detail));
         return;
