@@ -216,7 +216,11 @@ void CardPage::show(const CardView& view, bool onlyLook) {
         back = hidden;
     }
     m_back->show(back);
-    m_stop->show(hidden);
+    SlotView print;
+    print.text = tr("Print");
+    print.under = tr("one page, PDF");
+    print.sign = Sign::Print;
+    m_stop->show(print);
     m_step->show(step);
 }
 

@@ -5,6 +5,7 @@
 #include "app/parts/sign.h"
 #include "core/bench/bench.h"
 #include "core/plan/plan.h"
+#include "core/units/measure.h"
 
 #include <QString>
 #include <vector>
@@ -48,7 +49,8 @@ struct CardView {
     bool operator==(const CardView&) const = default;
 };
 
-CardView
-cardView(const WeldPlan& plan, const Bench& bench, const QString& letter, const QString& seam);
+CardView cardView(
+    const WeldPlan& plan, const Bench& bench, const QString& letter, const QString& seam,
+    UnitSystem units);
 
 } // namespace seamclock

@@ -171,6 +171,35 @@ QString findingWord(std::string_view code) {
     return lookUp(findingsTable(), code);
 }
 
+QString planValueWord(std::string_view name) {
+    static const Table kTable{
+        {"heated_tool_C", QT_TRANSLATE_NOOP("Words", "plate")},
+        {"heated_tool_C.target", QT_TRANSLATE_NOOP("Words", "plate to aim at")},
+        {"pressure_N_mm2.alignment", QT_TRANSLATE_NOOP("Words", "alignment pressure")},
+        {"pressure_N_mm2.joining", QT_TRANSLATE_NOOP("Words", "joining pressure")},
+        {"pressure_N_mm2.tolerance", QT_TRANSLATE_NOOP("Words", "tolerance of the pressure")},
+        {"pressure_N_mm2.soak_aim", QT_TRANSLATE_NOOP("Words", "soak pressure to aim at")},
+        {"pressure_N_mm2.soak_max", QT_TRANSLATE_NOOP("Words", "soak pressure at most")},
+        {"force_N", QT_TRANSLATE_NOOP("Words", "force")},
+        {"scale", QT_TRANSLATE_NOOP("Words", "readings")},
+        {"gap_mm", QT_TRANSLATE_NOOP("Words", "gap")},
+        {"clamping_gap_mm", QT_TRANSLATE_NOOP("Words", "gap for the second sheet")},
+        {"edge_gap_max_mm", QT_TRANSLATE_NOOP("Words", "gap between the edges")},
+        {"misalignment_max_mm", QT_TRANSLATE_NOOP("Words", "faces in line")},
+        {"bead_min_mm", QT_TRANSLATE_NOOP("Words", "bead")},
+        {"align_late_s", QT_TRANSLATE_NOOP("Words", "alignment is slow from")},
+        {"soak_s", QT_TRANSLATE_NOOP("Words", "soak")},
+        {"soak_s.tolerance", QT_TRANSLATE_NOOP("Words", "tolerance of soak")},
+        {"changeover_max_s", QT_TRANSLATE_NOOP("Words", "changeover")},
+        {"build_up_s", QT_TRANSLATE_NOOP("Words", "build-up")},
+        {"build_up_s.tolerance", QT_TRANSLATE_NOOP("Words", "tolerance of build-up")},
+        {"cooling_min", QT_TRANSLATE_NOOP("Words", "cooling")},
+        {"half_cooling", QT_TRANSLATE_NOOP("Words", "half cooling")},
+        {"rechecks_min", QT_TRANSLATE_NOOP("Words", "readings in cooling")},
+        {"ambient_C", QT_TRANSLATE_NOOP("Words", "shop")}};
+    return lookUp(kTable, name);
+}
+
 QString findingText(const Finding& finding, const WeldPlan& plan) {
     const QString word = findingWord(finding.code);
     if (finding.actual && finding.limit) {

@@ -15,17 +15,17 @@ using Rows = std::vector<std::vector<std::string>>;
 
 constexpr const char* kNoValue = "no value";
 
-std::string mm(std::int64_t um) {
-    return fromThousandths(um) + " mm";
-}
+/// What a card is made from, and its lengths, forces and degrees in the reader's units.
+struct Card {
+    const WeldPlan& plan;
+    const Bench* bench;
+    UnitSystem units;
 
-std::string celsius(std::int64_t milli) {
-    return fromThousandths(milli) + " °C";
-}
-
-std::string pressure(std::int64_t pa) {
-    return fromMillionths(pa, 4) + " N/mm²";
-}
+    std::string length(std::int64_t um) const { return lengthIn(units, um).text(); }
+    std::string force(std::int64_t mN) const { return forceIn(units, mN).text(); }
+    std::string pressure(std::int64_t pa) const { return pressureIn(units, pa).text(); }
+    std::string degrees(std::int64_t mC) const { return temperatureIn(units, mC).text(); }
+};
 
 std::string band(const WeldPlan::ScalePlan& scale, const ReadingBand& reading) {
     return fmt::format(
@@ -37,10 +37,11 @@ std::string reading(const WeldPlan& plan, ReadingBand WeldPlan::ScalePlan::*whic
     return plan.scale ? band(*plan.scale, (*plan.scale).*which) : "-";
 }
 
-Rows phaseRows(const WeldPlan& plan) {
+Rows phaseRows(const Card& card) {
+    const WeldPlan& plan = card.plan;
     Rows rows = {{"", "scale: set (band)", "time"}};
     std::string until = plan.beadMinUm
-                            ? "until a " + mm(*plan.beadMinUm) +
+                            ? "until a " + card.length(*plan.beadMinUm) +
                                   " bead stands all along, on both sheets, top and bottom"
                             : "until the bead stands: its height has no value";
     if (plan.alignLate) {
@@ -88,12 +89,6 @@ std::string exactReading(const SpringScale& scale, double force) {
     return fromThousandths(std::llround(milli), 2);
 }
 
-std::string sum(const WeldPlan& plan, std::int64_t pa, std::int64_t mn) {
-    return fmt::format(
-        "{} × {} × {} = {} N", pressure(pa), mm(plan.thicknessUm), mm(plan.lengthUm),
-        fromThousandths(mn, 1));
-}
-
 struct Arithmetic {
     std::string name;
     std::int64_t pa;
@@ -102,25 +97,35 @@ struct Arithmetic {
     std::int64_t setMilli;
 };
 
-std::string inOneLine(const WeldPlan& plan, const Bench* bench, const Arithmetic& a) {
-    std::string line = sum(plan, a.pa, a.mn);
-    if (bench == nullptr || !plan.scale) {
+std::string sum(const Card& card, const Arithmetic& a) {
+    std::string line = fmt::format(
+        "{} × {} × {} = {}", card.pressure(a.pa), card.length(card.plan.thicknessUm),
+        card.length(card.plan.lengthUm), card.force(a.mn));
+    if (card.plan.scale && card.plan.scale->unit == "kgf") {
+        line += " (" + kilogramsForceOf(a.mn).text() + ")";
+    }
+    return line;
+}
+
+std::string inOneLine(const Card& card, const Arithmetic& a) {
+    const WeldPlan& plan = card.plan;
+    std::string line = sum(card, a);
+    if (card.bench == nullptr || !plan.scale) {
         return line;
     }
-    const SpringScale& scale = bench->scale;
+    const SpringScale& scale = card.bench->scale;
     const double drag = static_cast<double>(a.dragSign * plan.dragMn) / 1000;
     if (plan.dragMn != 0) {
-        line += fmt::format(
-            ", {} drag {} N", a.dragSign < 0 ? "−" : "+", fromThousandths(plan.dragMn, 1));
+        line += fmt::format(", {} drag {}", a.dragSign < 0 ? "−" : "+", card.force(plan.dragMn));
     }
     if (scale.preload != Force()) {
         line += fmt::format(
-            ", {} preload {} N", scale.preload < Force() ? "−" : "+",
-            fromThousandths(std::llround(std::abs(inNewtons(scale.preload)) * 1000), 1));
+            ", {} preload {}", scale.preload < Force() ? "−" : "+",
+            card.force(std::llround(std::abs(inNewtons(scale.preload)) * 1000)));
     }
-    line += fmt::format(
-        ", ÷ {} N/{}", fromThousandths(std::llround(inNewtons(scale.rate()) * 1000), 2),
-        scale.unit);
+    line +=
+        ", ÷ " +
+        rateIn(card.units, std::llround(inNewtons(scale.rate()) * 1000), plan.scale->unit).text();
     if (scale.zeroMilli != 0) {
         line += fmt::format(", zero at {}", fromThousandths(scale.zeroMilli));
     }
@@ -130,7 +135,8 @@ std::string inOneLine(const WeldPlan& plan, const Bench* bench, const Arithmetic
                       fromThousandths(a.setMilli));
 }
 
-Rows arithmeticRows(const WeldPlan& plan, const Bench* bench) {
+Rows arithmeticRows(const Card& card) {
+    const WeldPlan& plan = card.plan;
     Rows rows;
     const auto add = [&](const char* name, std::optional<std::int64_t> pa,
                          std::optional<std::int64_t> mn, int dragSign,
@@ -139,7 +145,7 @@ Rows arithmeticRows(const WeldPlan& plan, const Bench* bench) {
             return;
         }
         const std::int64_t set = plan.scale ? ((*plan.scale).*which).setMilli : 0;
-        rows.push_back({name, inOneLine(plan, bench, {name, *pa, *mn, dragSign, set})});
+        rows.push_back({name, inOneLine(card, {name, *pa, *mn, dragSign, set})});
     };
     if (plan.alignmentPa && plan.alignmentPa == plan.joiningPa) {
         add("Align and join", plan.alignmentPa, plan.alignmentMn, 1, &WeldPlan::ScalePlan::joining);
@@ -183,18 +189,19 @@ std::string sources(const WeldPlan& plan) {
 
 } // namespace
 
-std::string weldCard(const WeldPlan& plan, const Bench* bench) {
+std::string weldCard(const WeldPlan& plan, const Bench* bench, UnitSystem units) {
+    const Card card{plan, bench, units};
     std::string text = headline(fmt::format(
-        "Weld card: {} {} × {} mm", onOneLine(plan.material), fromThousandths(plan.thicknessUm),
-        fromThousandths(plan.lengthUm)));
+        "Weld card: {} {} × {}", onOneLine(plan.material), card.length(plan.thicknessUm),
+        card.length(plan.lengthUm)));
     Rows head = {
         {"Procedure", onOneLine(plan.procedure + ", edition " + plan.edition)},
         {"Bench", plan.bench.empty() ? "none given: no readings"
                   : bench != nullptr && bench->name != plan.bench
                       ? onOneLine(bench->name + " (" + plan.bench + ")")
                       : onOneLine(plan.bench)},
-        {"Shop", celsius(plan.ambientMc)},
-        {"Drag", fromThousandths(plan.dragMn, 1) + " N with this sheet"},
+        {"Shop", card.degrees(plan.ambientMc)},
+        {"Drag", card.force(plan.dragMn) + " with this sheet"},
         {"Cooling", ruleInWords(plan.coolingRule)}};
     text += aligned(head) + "\n";
     if (!plan.isComplete()) {
@@ -207,15 +214,15 @@ std::string weldCard(const WeldPlan& plan, const Bench* bench) {
     text += aligned(
         {{"Plate", plan.plate
                        ? fmt::format(
-                             "{} ({} to {}), read on its face", celsius(plan.plate->targetMc),
-                             celsius(plan.plate->minMc), celsius(plan.plate->maxMc))
+                             "{} ({} to {}), read on its face", card.degrees(plan.plate->targetMc),
+                             card.degrees(plan.plate->minMc), card.degrees(plan.plate->maxMc))
                        : kNoValue},
          {"Gap", fmt::format(
                      "{}, then {} for the second sheet; edges meet to {}, faces in line to {}",
-                     mm(plan.gapUm), mm(plan.clampingGapUm), mm(plan.edgeGapMaxUm),
-                     mm(plan.misalignmentMaxUm))}});
-    text += "\n" + aligned(phaseRows(plan));
-    const Rows arithmetic = arithmeticRows(plan, bench);
+                     card.length(plan.gapUm), card.length(plan.clampingGapUm),
+                     card.length(plan.edgeGapMaxUm), card.length(plan.misalignmentMaxUm))}});
+    text += "\n" + aligned(phaseRows(card));
+    const Rows arithmetic = arithmeticRows(card);
     if (!arithmetic.empty()) {
         text += "\nHow the readings come about\n" + aligned(arithmetic);
     }
@@ -237,7 +244,8 @@ std::string weldCard(const WeldPlan& plan, const Bench* bench) {
         std::vector<std::string> lines;
         lines.reserve(plan.warnings.size());
         for (const PlanWarning& warning : plan.warnings) {
-            lines.push_back(onOneLine(warning.text));
+            // In a warning about a reading, lengths are the scale's.
+            lines.push_back(sentenceIn(units, onOneLine(warning.text), warning.unit != "milli"));
         }
         text += "\nKnow before you start\n" + bulleted(lines);
     }

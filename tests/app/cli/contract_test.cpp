@@ -131,7 +131,7 @@ TEST(CliPlan, PrintsACardForPeople) {
     const Ran ran = cli.run(std::string(kPlan) + " --bench " + Cli::demoBench("east"));
     EXPECT_EQ(ran.status, 0);
     EXPECT_EQ(ran.err, "");
-    EXPECT_NE(ran.out.find("Weld card: PE-HD 10 × 1000 mm"), std::string::npos) << ran.out;
+    EXPECT_NE(ran.out.find("Weld card: PE-HD 10 mm × 1000 mm"), std::string::npos) << ran.out;
     EXPECT_NE(ran.out.find("= 1500 N, ÷ 62.5 N/mm = 24 mm, set 24"), std::string::npos) << ran.out;
 }
 
@@ -227,7 +227,7 @@ TEST(CliRehearse, ShowsCardEventsCuesRecordVerdictAndLog) {
     EXPECT_EQ(ran.err, "");
     std::size_t at = 0;
     for (const char* words :
-         {"Weld card: PE-HD 15 × 1130 mm", "weld opened: joint 1", "soak reading reached",
+         {"Weld card: PE-HD 15 mm × 1130 mm", "weld opened: joint 1", "soak reading reached",
           ">>  get ready", ">>  count-in 3", ">>  act now", "plate out", "faces together",
           "wheel locked", "Set and actual", "Times", "Verdict: within limits", "The log: "}) {
         const std::size_t found = ran.out.find(words, at);

@@ -1,0 +1,107 @@
+#include "app/print/card_sheet.h"
+
+#include "app/text/words.h"
+
+#include <QCoreApplication>
+
+namespace seamclock {
+namespace {
+
+struct Page {
+    Q_DECLARE_TR_FUNCTIONS(Page)
+};
+
+QString sheetText(const Sheet& sheet) {
+    QStringList parts;
+    parts << fromUtf8(sheet.material);
+    if (sheet.grade) {
+        parts << fromUtf8(*sheet.grade);
+    }
+    if (!sheet.maker.empty()) {
+        parts << fromUtf8(sheet.maker);
+    }
+    if (!sheet.batch.empty()) {
+        parts << Page::tr("batch %1").arg(fromUtf8(sheet.batch));
+    }
+    if (sheet.mfr) {
+        parts << Page::tr("melt flow %1").arg(fromUtf8(*sheet.mfr));
+    }
+    return parts.join(Page::tr(", "));
+}
+
+QString ruleText(BandRule rule) {
+    switch (rule) {
+    case BandRule::Line:
+        return Page::tr("along the table's straight line");
+    case BandRule::BandEnd:
+        return Page::tr("the upper end of the table's band");
+    }
+    return {};
+}
+
+void facts(const WeldPlan& plan, const CardWork& work, CardSheet& sheet) {
+    const auto add = [&sheet](const QString& name, const QString& text) {
+        if (!text.isEmpty()) {
+            sheet.facts.push_back({name, text});
+        }
+    };
+    add(Page::tr("Procedure"),
+        Page::tr("%1, edition %2").arg(fromUtf8(plan.procedure), fromUtf8(plan.edition)));
+    for (std::size_t i = 0; i < work.sheets.size(); ++i) {
+        add(Page::tr("Sheet %1").arg(i + 1), sheetText(work.sheets[i]));
+    }
+    add(Page::tr("Shop"), sheet.card.shop);
+    add(Page::tr("Drag"), sheet.card.drag);
+    add(Page::tr("Gap"), sheet.card.gaps);
+    add(Page::tr("Edges"), sheet.card.edges);
+    add(Page::tr("Limits"), sheet.card.tolerance);
+    add(Page::tr("Cooling"),
+        ruleText(plan.coolingRule) +
+            (plan.halfCooling ? Page::tr("; cut to half: full load only after the whole "
+                                         "time")
+                              : QString()));
+    add(Page::tr("Checks"), sheet.card.checks.join(Page::tr(", ")));
+    add(Page::tr("Release"), sheet.card.release.join(Page::tr("; ")));
+}
+
+} // namespace
+
+CardSheet
+cardSheet(const WeldPlan& plan, const Bench* bench, const CardWork& work, UnitSystem units) {
+    CardSheet sheet;
+    sheet.card = cardTexts(plan, bench, units);
+    sheet.title = work.bench.isEmpty() ? Page::tr("Weld card")
+                                       : Page::tr("Weld card, bench %1").arg(work.bench);
+    sheet.seam = work.seam;
+    sheet.sheet = sheet.card.sheet;
+    if (!work.printed.isEmpty()) {
+        sheet.printed = Page::tr("made %1").arg(work.printed);
+    }
+    sheet.sumsTitle = Page::tr("How the scale reading comes about");
+    sheet.factsTitle = Page::tr("What it is made for");
+    facts(plan, work, sheet);
+    sheet.warningsTitle = Page::tr("Know before you start");
+    sheet.estimatesTitle = Page::tr("Estimates, not limits");
+    sheet.sourcesTitle = Page::tr("Where the numbers come from");
+    for (const CardSource& source : sheet.card.sources) {
+        sheet.sources << Page::tr("%1: %2 [%3]")
+                             .arg(source.values, source.text, standingText(source.standing));
+    }
+    sheet.cautionsTitle = Page::tr("Take care");
+    sheet.cautions = {
+        Page::tr("The plate burns at once. Gloves for heat, but never on planed faces; park the "
+                 "plate guarded."),
+        Page::tr("The tables crush, and the spring stores its force: keep hands out, and ease it "
+                 "before you open a clamp."),
+        Page::tr("Overheated plastic and coatings give off harmful fume: run the extraction, do "
+                 "not smoke, never burn residue off the plate."),
+        Page::tr("This card guides. The machine's own instructions, the standard in force, local "
+                 "rules and a qualified welder decide.")};
+    sheet.scaleWord = Page::tr("scale");
+    sheet.signatureLines = {
+        Page::tr("Joint number"), Page::tr("Date"), Page::tr("Welder"), Page::tr("Supervisor")};
+    sheet.foot = Page::tr("Seamclock");
+    return sheet;
+}
+
+} // namespace seamclock
