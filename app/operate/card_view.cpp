@@ -33,6 +33,7 @@ void arithmetic(const CardTexts& card, CardView& view) {
         view.force = card.sums.front().force;
         view.reading = card.sums.front().reading;
     }
+    view.estimate = card.shortEstimate;
     if (!card.notReady.isEmpty()) {
         view.warning = card.notReady;
     } else if (!card.warnings.isEmpty()) {

@@ -50,6 +50,7 @@ void facts(const WeldPlan& plan, const CardWork& work, CardSheet& sheet) {
     for (std::size_t i = 0; i < work.sheets.size(); ++i) {
         add(Page::tr("Sheet %1").arg(i + 1), sheetText(work.sheets[i]));
     }
+    add(Page::tr("Scale"), sheet.card.calibration);
     add(Page::tr("Shop"), sheet.card.shop);
     add(Page::tr("Drag"), sheet.card.drag);
     add(Page::tr("Gap"), sheet.card.gaps);
@@ -81,6 +82,7 @@ cardSheet(const WeldPlan& plan, const Bench* bench, const CardWork& work, UnitSy
     sheet.factsTitle = Page::tr("What it is made for");
     facts(plan, work, sheet);
     sheet.warningsTitle = Page::tr("Know before you start");
+    sheet.estimates = sheet.card.estimates;
     sheet.estimatesTitle = Page::tr("Estimates, not limits");
     sheet.sourcesTitle = Page::tr("Where the numbers come from");
     for (const CardSource& source : sheet.card.sources) {

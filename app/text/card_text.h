@@ -53,6 +53,9 @@ struct CardTexts {
     QString tolerance;
     std::vector<CardColumn> columns; // plate, align, soak, changeover, build-up, cooling
     std::vector<CardSum> sums;       // alignment, joining, soak, where their pressure is known
+    QString shortEstimate;           // in one line; empty: there is none
+    QStringList estimates;           // of the reading's fall and the length lost
+    QString calibration;             // of the scale; empty without a bench
     QString notReady;                // empty: ready, as far as the procedure goes
     QStringList warnings;
     QStringList checks;
