@@ -73,7 +73,9 @@ void addSource(const Source* source, const QString& what, CardView& view) {
     view.sources.push_back(row);
 }
 
-void sources(const WeldPlan& plan, const Bench& bench, const QString& letter, CardView& view) {
+void sources(
+    const WeldPlan& plan, const Bench& bench, const CardTexts& card, const QString& letter,
+    CardView& view) {
     view.sourcesTitle = Card::tr("Where the numbers come from");
     addSource(
         sourceOf(plan, "soak_s"), Card::tr("Times, bead: %1").arg(fromUtf8(plan.procedure)), view);
@@ -91,12 +93,7 @@ void sources(const WeldPlan& plan, const Bench& bench, const QString& letter, Ca
         row.sign = Sign::Spring;
         row.what = Card::tr("Scale of bench %1").arg(letter);
         row.memory = !bench.calibration;
-        row.standing = bench.calibration
-                           ? Card::tr("calibrated %1, ± %2 %")
-                                 .arg(
-                                     fromUtf8(bench.calibration->doneOn),
-                                     numberText(bench.calibration->rateUncertaintyPercent, 1))
-                           : Card::tr("no calibration is on record");
+        row.standing = card.calibration;
         view.sources.push_back(row);
     }
 }
@@ -114,7 +111,7 @@ CardView cardView(
                      .arg(seam.isEmpty() ? QString() : seam + ". ", card.sheet, card.shop);
     columns(card, view);
     arithmetic(card, view);
-    sources(plan, bench, letter, view);
+    sources(plan, bench, card, letter, view);
     return view;
 }
 

@@ -43,6 +43,7 @@ public:
         }
         card.columns = {plate(), align(), soak(), changeover(), buildUp(), cooling()};
         card.sums = sums();
+        card.calibration = calibration();
         card.notReady = notReady();
         for (const PlanWarning& each : m_plan.warnings) {
             card.warnings << warning(each);
@@ -239,20 +240,56 @@ private:
         return lines;
     }
 
-    QString notReady() const {
-        if (m_plan.missing.empty()) {
-            return {};
-        }
+    static QString named(const std::vector<std::string>& values) {
         QStringList names;
-        for (const std::string& name : m_plan.missing) {
+        for (const std::string& name : values) {
             names << planValueWord(name);
         }
-        return Card::tr("Not ready to weld. The procedure lacks: %1.").arg(names.join(", "));
+        return names.join(Card::tr(", "));
+    }
+
+    QString notReady() const {
+        QStringList sentences;
+        if (!m_plan.missing.empty()) {
+            sentences << Card::tr("The procedure lacks: %1.").arg(named(m_plan.missing));
+        }
+        if (!m_plan.unattested.empty()) {
+            sentences << Card::tr("Nobody has attested: %1.").arg(named(m_plan.unattested));
+        }
+        return sentences.isEmpty()
+                   ? QString()
+                   : Card::tr("Not ready to weld.") + " " + sentences.join(QLatin1Char(' '));
+    }
+
+    QString calibration() const {
+        if (m_bench == nullptr) {
+            return {};
+        }
+        if (!m_bench->calibration) {
+            return Card::tr("no calibration is on record");
+        }
+        const CalibrationNote& note = *m_bench->calibration;
+        QString text =
+            Card::tr("calibrated %1, due %2").arg(fromUtf8(note.doneOn), fromUtf8(note.dueOn));
+        if (m_plan.scale) {
+            const std::int64_t set = m_plan.scale->joining.setMilli;
+            if (const auto band = calibrationBand(*m_bench, static_cast<double>(set))) {
+                text += Card::tr("; ± %1 at %2 %3 (95 %)")
+                            .arg(
+                                force(std::llround(inNewtons(*band) * 1000)),
+                                readingText(set, m_plan.scale->divisionMilli),
+                                fromUtf8(m_plan.scale->unit));
+            }
+        }
+        return text;
     }
 
     QString amount(std::int64_t value, const std::string& unit) const {
         if (unit == "mC") {
             return measureText(temperatureIn(m_units, value));
+        }
+        if (unit == "ms") {
+            return timeText(Milliseconds(value));
         }
         if (unit == "um") {
             return length(value);
@@ -267,13 +304,17 @@ private:
     }
 
     QString warning(const PlanWarning& each) const {
-        QString text = warningText(each);
+        const QString text = warningText(each);
+        if (text == fromUtf8(each.text)) { // it has no words here, and its numbers are in it
+            return fromUtf8(sentenceIn(m_units, each.text, each.unit != "milli"));
+        }
         if (each.code == "known_gap") {
             return text + " " + fromUtf8(each.text);
         }
         if (each.actual && each.limit) {
-            text += " " + Card::tr("(%1, limit %2)")
-                              .arg(amount(*each.actual, each.unit), amount(*each.limit, each.unit));
+            return text + " " +
+                   Card::tr("(%1, limit %2)")
+                       .arg(amount(*each.actual, each.unit), amount(*each.limit, each.unit));
         }
         return text;
     }

@@ -187,6 +187,32 @@ std::string sources(const WeldPlan& plan) {
     return bulleted(lines);
 }
 
+std::string named(const std::vector<std::string>& codes) {
+    std::string names;
+    for (const std::string& code : codes) {
+        names += (names.empty() ? "" : ", ") + codeInWords(code);
+    }
+    return names;
+}
+
+/// When the scale was calibrated, and how well its force is known where it will be set.
+std::string calibrationInWords(const Card& card) {
+    if (!card.bench->calibration) {
+        return "no calibration on record";
+    }
+    const CalibrationNote& note = *card.bench->calibration;
+    std::string text = "calibrated " + note.doneOn + ", due " + note.dueOn;
+    if (card.plan.scale) {
+        const std::int64_t set = card.plan.scale->joining.setMilli;
+        if (const auto band = calibrationBand(*card.bench, static_cast<double>(set))) {
+            text += fmt::format(
+                "; ± {} at {} {} (95 %)", card.force(std::llround(inNewtons(*band) * 1000)),
+                fromThousandths(set), card.plan.scale->unit);
+        }
+    }
+    return onOneLine(text);
+}
+
 } // namespace
 
 std::string weldCard(const WeldPlan& plan, const Bench* bench, UnitSystem units) {
@@ -203,13 +229,20 @@ std::string weldCard(const WeldPlan& plan, const Bench* bench, UnitSystem units)
         {"Shop", card.degrees(plan.ambientMc)},
         {"Drag", card.force(plan.dragMn) + " with this sheet"},
         {"Cooling", ruleInWords(plan.coolingRule)}};
+    if (bench != nullptr) {
+        head.push_back({"Scale", calibrationInWords(card)});
+    }
     text += aligned(head) + "\n";
-    if (!plan.isComplete()) {
-        std::string lacking;
-        for (const std::string& name : plan.missing) {
-            lacking += (lacking.empty() ? "" : ", ") + codeInWords(name);
-        }
-        text += wrapped("Not ready to weld. No value for: " + lacking + ".", 0) + "\n\n";
+    if (!plan.missing.empty()) {
+        text +=
+            wrapped("Not ready to weld. No value for: " + named(plan.missing) + ".", 0) + "\n\n";
+    }
+    if (!plan.unattested.empty()) {
+        text += wrapped(
+                    "Not ready to weld: the shop filled in " + named(plan.unattested) +
+                        ", and nobody has attested it.",
+                    0) +
+                "\n\n";
     }
     text += aligned(
         {{"Plate", plan.plate
