@@ -16,7 +16,6 @@ void must(bool holds) {
 
 } // namespace
 
-// The name is libFuzzer's.
 extern "C" int LLVMFuzzerTestOneInput(const std::uint8_t* bytes, std::size_t size) {
     const std::string_view text(reinterpret_cast<const char*>(bytes), size);
     const seamclock::JobCsvKnown known{{"pe-hd-dvs2207-1-2005"}, {"west"}};
