@@ -31,7 +31,8 @@ std::string seamsText(const std::string& file, const std::vector<JobSeam>& seams
              plainNumber(seam.thicknessMm) + " mm", lengths + " mm", onOneLine(seam.procedure),
              seam.bench.empty() ? "any" : onOneLine(seam.bench)});
     }
-    return onOneLine(fmt::format("{}: sound, seams: {}", file, seams.size())) + "\n" + aligned(rows);
+    return onOneLine(fmt::format("{}: sound, seams: {}", file, seams.size())) + "\n" +
+           aligned(rows);
 }
 
 Result<int> checkJob(const JobCall& call, Terminal& terminal) {

@@ -230,7 +230,7 @@ TEST(CardPdf, HoldsEveryNumberOfThePlan) {
     const auto number = [](std::int64_t value, double per, int decimals) {
         return QString::number(static_cast<double>(value) / per, 'f', decimals);
     };
-    const auto clock = [](Milliseconds time) {
+    const auto minutes = [](Milliseconds time) {
         const auto s = time.count() / 1000;
         return QString("%1:%2").arg(s / 60).arg(s % 60, 2, 10, QLatin1Char('0'));
     };
@@ -255,15 +255,15 @@ TEST(CardPdf, HoldsEveryNumberOfThePlan) {
         number(plan.plate->targetMc, 1e3, 0) + " °C",
         number(plan.plate->minMc, 1e3, 0) + " to " + number(plan.plate->maxMc, 1e3, 0),
         number(*plan.beadMinUm, 1e3, 1) + " mm",
-        clock(plan.soak->low) + " to " + clock(plan.soak->high),
-        clock(plan.soak->target),
+        minutes(plan.soak->low) + " to " + minutes(plan.soak->high),
+        minutes(plan.soak->target),
         number(plan.changeoverMax->count() / 100, 10, 1) + " s",
         number(plan.buildUp->target.count() / 100, 10, 1) + " s",
         number(plan.buildUp->low.count() / 100, 10, 1) + " to " +
             number(plan.buildUp->high.count() / 100, 10, 1) + " s",
-        clock(plan.cooling->atLeast),
-        "read at " + clock(plan.cooling->rechecks.at(0)) + ", " +
-            clock(plan.cooling->rechecks.at(1))};
+        minutes(plan.cooling->atLeast),
+        "read at " + minutes(plan.cooling->rechecks.at(0)) + ", " +
+            minutes(plan.cooling->rechecks.at(1))};
     for (const ReadingBand& band : {plan.scale->alignment, plan.scale->soak, plan.scale->joining}) {
         wanted << number(band.setMilli, 1e3, 1);
         // A band is shown no wider than it is.
