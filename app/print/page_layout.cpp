@@ -218,7 +218,7 @@ private:
         const double room = (width - unitWide) * 0.97;
         const double size = fittedSize(value, pixels(style), floor, room, style.weight);
         const bool beside = textWidth(value, size, style.weight) <= room;
-        const double high = textOf(x, y, beside ? width : width, value, size, style);
+        const double high = textOf(x, y, width, value, size, style);
         if (unit.isEmpty()) {
             return high;
         }
@@ -275,7 +275,7 @@ private:
 
     // At the foot of the page when painting; where the text ends when measuring.
     void signatures() {
-        const double high = px(30);
+        const double high = px(34);
         const double foot = pixels({7, kPlainWeight, kSoft}) * kLeading + px(2);
         if (m_paints) {
             m_y = std::max(m_y, m_area.bottom() - high - foot);
