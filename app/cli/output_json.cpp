@@ -1,6 +1,7 @@
 #include "app/cli/output_json.h"
 
 #include "core/base/json.h"
+#include "core/procedure/cells.h"
 
 #include <cmath>
 
@@ -43,6 +44,14 @@ std::string proceduresJson(const std::vector<ProcedureDocument>& procedures) {
 
 std::string procedureJson(const ProcedureDocument& procedure) {
     Json json = summary(procedure);
+    json["cells"] = Json::array();
+    for (const Cell& cell : cellsOf(procedure.procedure)) {
+        json["cells"].push_back(
+            {{"cell", cell.name},
+             {"says", cell.content},
+             {"source", cell.source.text},
+             {"standing", toString(cell.source.standing)}});
+    }
     json["document"] = parsed(procedure.bytes);
     return printed(json);
 }

@@ -24,7 +24,7 @@
 namespace seamclock {
 
 std::string proceduresJson(const std::vector<ProcedureDocument>& procedures);
-/// With the document's own content under "document".
+/// With its cells as they stand, and the document's own content under "document".
 std::string procedureJson(const ProcedureDocument& procedure);
 std::string findingsJson(const std::string& file, const std::vector<ProcedureFinding>& findings);
 

@@ -42,7 +42,8 @@ Result<int> runPlan(const PlanCall& call, Terminal& terminal) {
     if (!plan) {
         return tl::unexpected(plan.error());
     }
-    terminal.write(call.json ? planReportJson(*plan) + "\n" : weldCard(*plan, bench, *units));
+    terminal.write(
+        call.json ? planReportJson(*plan, bench) + "\n" : weldCard(*plan, bench, *units));
     return 0;
 }
 
@@ -52,6 +53,7 @@ void addPlan(CLI::App& root, Commands& commands, Terminal& terminal) {
     auto call = std::make_shared<PlanCall>();
     CLI::App* words = root.add_subcommand("plan", "The weld card for a sheet, a seam and a bench.");
     addPlanOptions(*words, call->words, true);
+    words->add_option("--log", call->words.log, "the procedures as they hold in this log's FILE");
     words->add_option(
         "--units", call->units, "metric or imperial, for the text; JSON has its units in its keys");
     words->add_flag("--json", call->json, "as JSON");

@@ -2,6 +2,7 @@
 
 #include "app/text/numbers.h"
 #include "app/text/words.h"
+#include "core/plan/closing.h"
 
 #include <QCoreApplication>
 #include <QLocale>
@@ -43,6 +44,7 @@ public:
         }
         card.columns = {plate(), align(), soak(), changeover(), buildUp(), cooling()};
         card.sums = sums();
+        estimates(card);
         card.calibration = calibration();
         card.notReady = notReady();
         for (const PlanWarning& each : m_plan.warnings) {
@@ -168,11 +170,7 @@ private:
         column.under = Card::tr("at least");
         reading(column, &WeldPlan::ScalePlan::joining);
         if (m_plan.cooling && !m_plan.cooling->rechecks.empty()) {
-            QStringList times;
-            for (const Milliseconds at : m_plan.cooling->rechecks) {
-                times << goneText(at);
-            }
-            column.foot = Card::tr("read at %1").arg(times.join(Card::tr(", ")));
+            column.foot = Card::tr("read at %1").arg(recheckTimes());
         }
         return column;
     }
@@ -259,6 +257,55 @@ private:
         return sentences.isEmpty()
                    ? QString()
                    : Card::tr("Not ready to weld.") + " " + sentences.join(QLatin1Char(' '));
+    }
+
+    /// In tenths of a millimetre: an estimate is no finer.
+    QString tenths(double mm) const { return length(std::llround(mm * 10) * 100); }
+
+    QString roughly(const Spread& mm, double times = 1) const {
+        return Card::tr("%1 (%2 to %3)")
+            .arg(tenths(mm.likely * times), tenths(mm.low * times), tenths(mm.high * times));
+    }
+
+    void estimates(CardTexts& card) const {
+        const auto estimate = estimateClosing(m_plan, m_bench);
+        if (!estimate) {
+            return;
+        }
+        const QString loss = tenths(estimate->sheetLossMm.likely);
+        card.shortEstimate = Card::tr("Estimate: each sheet loses about %1.").arg(loss);
+        if (estimate->readingFall && m_plan.scale) {
+            const Spread& fall = *estimate->readingFall;
+            const QString unit = fromUtf8(m_plan.scale->unit);
+            card.shortEstimate =
+                Card::tr("Estimate: the reading falls by about %1 %2; each sheet loses about %3.")
+                    .arg(numberText(fall.likely, 1), unit, loss);
+            QString line =
+                Card::tr("Once the wheel is locked the reading will fall by about %1 %2 (%3 "
+                         "to %4), as the sheets close up and shrink")
+                    .arg(
+                        numberText(fall.likely, 1), unit, numberText(fall.low, 1),
+                        numberText(fall.high, 1));
+            if (m_plan.cooling && !m_plan.cooling->rechecks.empty()) {
+                line += Card::tr(": read it at %1").arg(recheckTimes());
+            }
+            card.estimates << line + QLatin1Char('.');
+        }
+        card.estimates << Card::tr("Each sheet loses about %1 of its length in this seam: cut it "
+                                   "longer by that, and by twice that with a seam at both ends: "
+                                   "%2.")
+                              .arg(
+                                  roughly(estimate->sheetLossMm),
+                                  roughly(estimate->sheetLossMm, 2));
+        card.estimates << fromUtf8(sentenceIn(m_units, estimate->basis, true));
+    }
+
+    QString recheckTimes() const {
+        QStringList times;
+        for (const Milliseconds at : m_plan.cooling->rechecks) {
+            times << goneText(at);
+        }
+        return times.join(Card::tr(", "));
     }
 
     QString calibration() const {

@@ -194,7 +194,10 @@ QString planValueWord(std::string_view name) {
         {"build_up_s", QT_TRANSLATE_NOOP("Words", "build-up")},
         {"build_up_s.tolerance", QT_TRANSLATE_NOOP("Words", "tolerance of build-up")},
         {"cooling_min", QT_TRANSLATE_NOOP("Words", "cooling")},
+        {"cooling_min.per_kelvin",
+         QT_TRANSLATE_NOOP("Words", "cooling, by the shop's temperature")},
         {"half_cooling", QT_TRANSLATE_NOOP("Words", "half cooling")},
+        {"scale.soak", QT_TRANSLATE_NOOP("Words", "soak reading")},
         {"rechecks_min", QT_TRANSLATE_NOOP("Words", "readings in cooling")},
         {"ambient_C", QT_TRANSLATE_NOOP("Words", "shop")}};
     return lookUp(kTable, name);
@@ -233,6 +236,8 @@ QString warningText(const PlanWarning& warning) {
         {"ambient_outside_classes",
          QT_TRANSLATE_NOOP("Words", "No cooling time is printed for this shop temperature.")},
         {"known_gap", QT_TRANSLATE_NOOP("Words", "The procedure lacks a value for this sheet.")},
+        {"half_cooling",
+         QT_TRANSLATE_NOOP("Words", "Half cooling: full load only after the whole time.")},
         {"drag_not_measured",
          QT_TRANSLATE_NOOP("Words", "Drag is not measured: taken as nothing.")},
         {"scale_coarse", QT_TRANSLATE_NOOP("Words", "This scale hardly shows the tolerance.")},

@@ -31,7 +31,8 @@ TEST(CliProcedures, ListsTheShippedOnes) {
         ids.insert(one["id"].get<std::string>());
     }
     for (const char* id :
-         {"pe-hd-dvs2207-1-2005", "pe-hd-dvs2207-1-2015", "pp-dvs2207-11", "pvdf-dvs2207-15"}) {
+         {"pe-hd-dvs2207-1-2005", "pe-hd-dvs2207-1-2015", "pe-iso21307-slp", "pe-uni10520",
+          "pp-dvs2207-11", "pvdf-dvs2207-15"}) {
         EXPECT_TRUE(ids.count(id)) << id;
         EXPECT_NE(cli.run("procedures").out.find(id), std::string::npos);
     }
@@ -320,9 +321,26 @@ TEST(CliRehearse, MakesEverySeamOfTheDemo) {
 TEST(CliHelp, IsThereForEveryCommand) {
     const Cli cli;
     for (const char* words :
-         {"", "procedures", "procedures show", "procedures check", "plan", "bench", "bench fit",
-          "bench show", "bench template", "rehearse", "log", "log list", "log show", "log verify",
-          "log export", "log recover"}) {
+         {"",
+          "procedures",
+          "procedures list",
+          "procedures show",
+          "procedures check",
+          "procedures set",
+          "procedures attest",
+          "procedures withdraw",
+          "plan",
+          "bench",
+          "bench fit",
+          "bench show",
+          "bench template",
+          "rehearse",
+          "log",
+          "log list",
+          "log show",
+          "log verify",
+          "log export",
+          "log recover"}) {
         const Ran ran = cli.run(std::string(words) + " --help");
         EXPECT_EQ(ran.status, 0) << words;
         EXPECT_NE(ran.out.find("--help"), std::string::npos) << words;
