@@ -297,7 +297,7 @@ private:
                               .arg(
                                   roughly(estimate->sheetLossMm),
                                   roughly(estimate->sheetLossMm, 2));
-        card.estimates << fromUtf8(sentenceIn(m_units, estimate->basis, true));
+        card.estimates << fromUtf8(sentenceIn(m_units, estimate->basis));
     }
 
     QString recheckTimes() const {
@@ -353,7 +353,9 @@ private:
     QString warning(const PlanWarning& each) const {
         const QString text = warningText(each);
         if (text == fromUtf8(each.text)) { // it has no words here, and its numbers are in it
-            return fromUtf8(sentenceIn(m_units, each.text, each.unit != "milli"));
+            return fromUtf8(sentenceIn(
+                m_units, each.text,
+                {m_plan.scale ? std::string_view(m_plan.scale->unit) : "", each.unit == "milli"}));
         }
         if (each.code == "known_gap") {
             return text + " " + fromUtf8(each.text);

@@ -211,7 +211,7 @@ std::vector<std::string> estimates(const Card& card) {
         " of its length in this seam: cut it longer by that, and by twice that with a seam at "
         "both ends: " +
         roughly(card, estimate->sheetLossMm, 2) + ".");
-    lines.push_back(sentenceIn(card.units, onOneLine(estimate->basis), true));
+    lines.push_back(sentenceIn(card.units, onOneLine(estimate->basis)));
     return lines;
 }
 
@@ -297,8 +297,9 @@ std::string weldCard(const WeldPlan& plan, const Bench* bench, UnitSystem units)
         std::vector<std::string> lines;
         lines.reserve(plan.warnings.size());
         for (const PlanWarning& warning : plan.warnings) {
-            // In a warning about a reading, lengths are the scale's.
-            lines.push_back(sentenceIn(units, onOneLine(warning.text), warning.unit != "milli"));
+            lines.push_back(sentenceIn(
+                units, onOneLine(warning.text),
+                {plan.scale ? std::string_view(plan.scale->unit) : "", warning.unit == "milli"}));
         }
         text += "\nKnow before you start\n" + bulleted(lines);
     }

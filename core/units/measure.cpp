@@ -67,8 +67,13 @@ struct Found {
 };
 
 /// The unit right after a number that ends at `at`, if it is one of ours.
-std::optional<Found> unitAt(std::string_view text, std::size_t at) {
-    for (const std::string_view unit : {" N/mm²", " °C", " mm", " N"}) {
+std::optional<Found> unitAt(std::string_view text, std::size_t at, const std::string& ofRate) {
+    for (const std::string_view unit :
+         {std::string_view(" N/mm²"), std::string_view(ofRate), std::string_view(" °C"),
+          std::string_view(" mm"), std::string_view(" N")}) {
+        if (unit.empty()) {
+            continue;
+        }
         if (text.substr(at, unit.size()) != unit) {
             continue;
         }
@@ -94,6 +99,9 @@ std::string turned(const std::string& number, const std::string& unit) {
     }
     if (unit == "mm") {
         return inInchesShown(value, decimalsIn(number)) + " in";
+    }
+    if (unit.rfind("N/", 0) == 0 && unit != "N/mm²") {
+        return inPoundsShown(value, std::max(1, decimalsIn(number))) + " lbf" + unit.substr(1);
     }
     return pressureIn(UnitSystem::Imperial, std::llround(value * 1e6)).text();
 }
@@ -200,10 +208,12 @@ Measure rateIn(UnitSystem system, std::int64_t mNPerUnit, std::string_view scale
         "lbf" + per};
 }
 
-std::string sentenceIn(UnitSystem system, std::string_view metric, bool lengthsToo) {
+std::string sentenceIn(UnitSystem system, std::string_view metric, const SentenceAbout& about) {
     if (system == UnitSystem::Metric) {
         return std::string(metric);
     }
+    const std::string ofRate = about.scaleUnit.empty() ? "" : " N/" + std::string(about.scaleUnit);
+    const bool lengthsToo = !(about.readings && about.scaleUnit == "mm");
     std::string text;
     std::size_t at = 0;
     while (at < metric.size()) {
@@ -218,7 +228,7 @@ std::string sentenceIn(UnitSystem system, std::string_view metric, bool lengthsT
         }
         const std::string number(metric.substr(at, end - at));
         const auto range = rangeAt(metric, end);
-        const auto unit = unitAt(metric, range ? range->end : end);
+        const auto unit = unitAt(metric, range ? range->end : end, ofRate);
         if (!unit || (unit->unit == "mm" && !lengthsToo)) {
             text += number;
             at = end;

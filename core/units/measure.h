@@ -40,9 +40,15 @@ Measure temperatureIn(UnitSystem system, std::int64_t mC);
 /// A spring's rate: force for one unit of its scale, which keeps its own name.
 Measure rateIn(UnitSystem system, std::int64_t mNPerUnit, std::string_view scaleUnit);
 
-/// A sentence of the program's own with its "12.3 °C" and "45 N" turned into the system; lengths
-/// too where `lengthsToo`, that is where no "mm" in it is a scale's. Metric text is returned as it
-/// is, and what is not a number before such a unit is left alone.
-std::string sentenceIn(UnitSystem system, std::string_view metric, bool lengthsToo);
+/// What a sentence of the program's own tells, so that its units can be turned.
+struct SentenceAbout {
+    std::string_view scaleUnit = ""; // of the bench's scale; "" without one
+    bool readings = false; // it speaks of readings: where the scale is in mm, so is its mm
+};
+
+/// A sentence of the program's own with its "12.3 °C", "45 N", "0.15 N/mm²", "8 mm" and, for that
+/// scale, "85 N/mm" turned into the system. Metric text is returned as it is, and what is not a
+/// number before such a unit is left alone.
+std::string sentenceIn(UnitSystem system, std::string_view metric, const SentenceAbout& about = {});
 
 } // namespace seamclock

@@ -97,28 +97,34 @@ TEST(Measure, KeepsWhatItsOwnSystemPrinted) {
 
 struct Sentence {
     const char* metric;
-    bool lengthsToo;
+    SentenceAbout about;
     const char* imperial;
 };
 
 TEST(Measure, TurnsTheNumbersInASentence) {
     const Sentence kSentences[] = {
-        {"ambient 3 °C is outside +5 to +45 °C", true, "ambient 37.4 °F is outside +41 to +113 °F"},
-        {"ambient -3.5 °C", true, "ambient 25.7 °F"},
-        {"the drag of 45 N holds", true, "the drag of 10.1 lbf holds"},
-        {"0.15 N/mm² on 10 mm", true, "21.76 psi on 0.394 in"},
-        {"the table says 0 to 4.5 mm.", true, "the table says 0.000 to 0.177 in."},
-        {"divisions of 1 mm show 0.28 mm (24 N)", false,
+        {"ambient 3 °C is outside +5 to +45 °C", {}, "ambient 37.4 °F is outside +41 to +113 °F"},
+        {"ambient -3.5 °C", {}, "ambient 25.7 °F"},
+        {"the drag of 45 N holds", {}, "the drag of 10.1 lbf holds"},
+        {"0.15 N/mm² on 10 mm", {"mm", false}, "21.76 psi on 0.394 in"},
+        {"the table says 0 to 4.5 mm.", {}, "the table says 0.000 to 0.177 in."},
+        // A scale in mm keeps its readings; one in other marks has no mm.
+        {"divisions of 1 mm show 0.28 mm (24 N)",
+         {"mm", true},
          "divisions of 1 mm show 0.28 mm (5.4 lbf)"},
+        {"divisions of 1 marks: an offcut of 254 mm, or 85 N/marks",
+         {"marks", true},
+         "divisions of 1 marks: an offcut of 10.00 in, or 19.11 lbf/marks"},
         // No values, or no units of ours
-        {"as DVS 2207-1 N says, 85 N/mm, 12 Nm, 3 mm² and 200 K", true,
+        {"as DVS 2207-1 N says, 85 N/mm, 12 Nm, 3 mm² and 200 K",
+         {},
          "as DVS 2207-1 N says, 85 N/mm, 12 Nm, 3 mm² and 200 K"},
-        {"1 to 2", true, "1 to 2"},
-        {"12.", true, "12."},
-        {"", true, ""}};
+        {"1 to 2", {}, "1 to 2"},
+        {"12.", {}, "12."},
+        {"", {}, ""}};
     for (const Sentence& each : kSentences) {
-        EXPECT_EQ(sentenceIn(kImperial, each.metric, each.lengthsToo), each.imperial);
-        EXPECT_EQ(sentenceIn(kMetric, each.metric, each.lengthsToo), each.metric);
+        EXPECT_EQ(sentenceIn(kImperial, each.metric, each.about), each.imperial);
+        EXPECT_EQ(sentenceIn(kMetric, each.metric, each.about), each.metric);
     }
 }
 
