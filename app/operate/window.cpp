@@ -3,6 +3,7 @@
 #include "app/print/card_pdf.h"
 #include "app/text/numbers.h"
 #include "app/text/words.h"
+#include "core/session/sheet_plan.h"
 #include "core/weld/intent.h"
 
 #include <QApplication>
@@ -687,7 +688,8 @@ void Window::showCard() {
             weld->opened().seam ? tr("Seam %1").arg(fromUtf8(*weld->opened().seam)) : QString();
         m_shown.sheets = weld->opened().sheets;
     } else if (m_order) {
-        auto plan = makePlan(m_order->request, m_order->procedure.procedure, &m_order->bench.bench);
+        auto plan = planWithSheets(
+            m_order->request, m_order->procedure.procedure, &m_order->bench.bench, m_order->sheets);
         if (!plan) {
             say(fromUtf8(plan.error().detail));
             return;
@@ -765,7 +767,8 @@ void Window::entryToCard() {
         sheet.thicknessUm = std::llround(*m_draft.thicknessMm * 1000);
         order.sheets.push_back(sheet);
     }
-    const auto plan = makePlan(order.request, order.procedure.procedure, &order.bench.bench);
+    const auto plan =
+        planWithSheets(order.request, order.procedure.procedure, &order.bench.bench, order.sheets);
     if (!plan) {
         say(fromUtf8(plan.error().detail));
         return;

@@ -277,8 +277,14 @@ private:
         if (estimate->readingFall && m_plan.scale) {
             const Spread& fall = *estimate->readingFall;
             const QString unit = fromUtf8(m_plan.scale->unit);
+            const bool below =
+                static_cast<double>(m_plan.scale->joining.setMilli) / 1e3 - fall.likely <
+                static_cast<double>(m_plan.scale->joining.lowMilli) / 1e3;
             card.shortEstimate =
-                Card::tr("Estimate: the reading falls by about %1 %2; each sheet loses about %3.")
+                (below ? Card::tr("Estimate: it will fall by about %1 %2, below its band: top it "
+                                  "up. Each sheet loses %3.")
+                       : Card::tr("Estimate: it will fall by about %1 %2 and stay in its band. "
+                                  "Each sheet loses %3."))
                     .arg(numberText(fall.likely, 1), unit, loss);
             QString line =
                 Card::tr("Once the wheel is locked the reading will fall by about %1 %2 (%3 "
@@ -297,7 +303,7 @@ private:
                               .arg(
                                   roughly(estimate->sheetLossMm),
                                   roughly(estimate->sheetLossMm, 2));
-        card.estimates << fromUtf8(sentenceIn(m_units, estimate->basis));
+        card.estimates << fromUtf8(sentenceIn(m_units, estimate->basis)) + QLatin1Char('.');
     }
 
     QString recheckTimes() const {

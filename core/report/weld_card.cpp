@@ -1,6 +1,6 @@
 #include "core/report/weld_card.h"
 
-#include "core/plan/closing.h"
+#include "core/report/closing_text.h"
 #include "core/report/plain_text.h"
 #include "core/report/wording.h"
 
@@ -174,47 +174,6 @@ std::string named(const std::vector<std::string>& codes) {
     return names;
 }
 
-/// In tenths of a millimetre: an estimate is no finer.
-std::string roughly(const Card& card, const Spread& mm, double times = 1) {
-    const auto tenths = [&](double value) {
-        return card.length(std::llround(value * times * 10) * 100);
-    };
-    return fmt::format("{} ({} to {})", tenths(mm.likely), tenths(mm.low), tenths(mm.high));
-}
-
-std::vector<std::string> estimates(const Card& card) {
-    const auto estimate = estimateClosing(card.plan, card.bench);
-    if (!estimate) {
-        return {};
-    }
-    std::vector<std::string> lines;
-    if (estimate->readingFall && card.plan.scale) {
-        const Spread& fall = *estimate->readingFall;
-        const auto tenths = [](double value) {
-            return fromThousandths(std::llround(value * 10) * 100);
-        };
-        std::string line = fmt::format(
-            "Once the wheel is locked the reading will fall by about {} {} ({} to {}), as the "
-            "sheets close up and shrink",
-            tenths(fall.likely), card.plan.scale->unit, tenths(fall.low), tenths(fall.high));
-        if (card.plan.cooling && !card.plan.cooling->rechecks.empty()) {
-            std::string times;
-            for (const Milliseconds at : card.plan.cooling->rechecks) {
-                times += (times.empty() ? "" : " and ") + spokenTime(at);
-            }
-            line += ": read it at " + times;
-        }
-        lines.push_back(line + ".");
-    }
-    lines.push_back(
-        "Each sheet loses about " + roughly(card, estimate->sheetLossMm) +
-        " of its length in this seam: cut it longer by that, and by twice that with a seam at "
-        "both ends: " +
-        roughly(card, estimate->sheetLossMm, 2) + ".");
-    lines.push_back(sentenceIn(card.units, onOneLine(estimate->basis)));
-    return lines;
-}
-
 /// When the scale was calibrated, and how well its force is known where it will be set.
 std::string calibrationInWords(const Card& card) {
     if (!card.bench->calibration) {
@@ -303,10 +262,7 @@ std::string weldCard(const WeldPlan& plan, const Bench* bench, UnitSystem units)
         }
         text += "\nKnow before you start\n" + bulleted(lines);
     }
-    const std::vector<std::string> estimated = estimates(card);
-    if (!estimated.empty()) {
-        text += "\nEstimates, not limits\n" + bulleted(estimated);
-    }
+    text += closingText(plan, bench, units);
     if (!plan.sources.empty()) {
         text += "\nWhere the values come from\n" + bulleted(sourcesInWords(plan));
     }

@@ -2,6 +2,7 @@
 
 #include "core/log/log_reader.h"
 #include "core/log/shelf.h"
+#include "core/session/sheet_plan.h"
 
 #include <algorithm>
 #include <cmath>
@@ -59,7 +60,7 @@ Result<WeldPlan> planAgain(
         request.plateTarget = Temperature::celsius(static_cast<double>(plan.plate->targetMc) / 1e3);
     }
     request.alignMedian = plan.alignMedian;
-    return makePlan(request, procedure, &bench);
+    return planWithSheets(request, procedure, &bench, weld.opened().sheets);
 }
 
 } // namespace seamclock

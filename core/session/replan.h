@@ -23,7 +23,7 @@ struct Measured {
     std::optional<Temperature> ambient; // likewise
 };
 
-/// As makePlan.
+/// As planWithSheets.
 Result<WeldPlan> planAgain(
     const Weld& weld, const Procedure& procedure, const Bench& bench, const Measured& measured);
 
