@@ -39,7 +39,28 @@ QString ruleText(BandRule rule) {
     return {};
 }
 
-void facts(const WeldPlan& plan, const CardWork& work, CardSheet& sheet) {
+QStringList sheetLines(const std::vector<Sheet>& sheets) {
+    if (sheets.size() == 2 && sheets[0] == sheets[1]) {
+        return {Page::tr("Both sheets: %1").arg(sheetText(sheets[0]))};
+    }
+    QStringList lines;
+    for (const Sheet& each : sheets) {
+        lines << Page::tr("Sheet %1: %2").arg(lines.size() + 1).arg(sheetText(each));
+    }
+    return lines;
+}
+
+/// Its own words, and what they are worth where they don't say so.
+QString sourceText(const CardSource& source) {
+    const QString standing = standingText(source.standing);
+    const QString text = QStringLiteral("%1: %2").arg(source.values, source.text);
+    return source.text.contains(standing, Qt::CaseInsensitive) ||
+                   source.standing == Standing::Attested
+               ? text
+               : QStringLiteral("%1 [%2]").arg(text, standing);
+}
+
+void facts(const WeldPlan& plan, CardSheet& sheet) {
     const auto add = [&sheet](const QString& name, const QString& text) {
         if (!text.isEmpty()) {
             sheet.facts.push_back({name, text});
@@ -47,9 +68,6 @@ void facts(const WeldPlan& plan, const CardWork& work, CardSheet& sheet) {
     };
     add(Page::tr("Procedure"),
         Page::tr("%1, edition %2").arg(fromUtf8(plan.procedure), fromUtf8(plan.edition)));
-    for (std::size_t i = 0; i < work.sheets.size(); ++i) {
-        add(Page::tr("Sheet %1").arg(i + 1), sheetText(work.sheets[i]));
-    }
     add(Page::tr("Scale"), sheet.card.calibration);
     add(Page::tr("Shop"), sheet.card.shop);
     add(Page::tr("Drag"), sheet.card.drag);
@@ -80,14 +98,14 @@ cardSheet(const WeldPlan& plan, const Bench* bench, const CardWork& work, UnitSy
     }
     sheet.sumsTitle = Page::tr("How the scale reading comes about");
     sheet.factsTitle = Page::tr("What it is made for");
-    facts(plan, work, sheet);
+    sheet.sheets = sheetLines(work.sheets);
+    facts(plan, sheet);
     sheet.warningsTitle = Page::tr("Know before you start");
     sheet.estimates = sheet.card.estimates;
     sheet.estimatesTitle = Page::tr("Estimates, not limits");
     sheet.sourcesTitle = Page::tr("Where the numbers come from");
     for (const CardSource& source : sheet.card.sources) {
-        sheet.sources << Page::tr("%1: %2 [%3]")
-                             .arg(source.values, source.text, standingText(source.standing));
+        sheet.sources << sourceText(source);
     }
     sheet.cautionsTitle = Page::tr("Take care");
     sheet.cautions = {

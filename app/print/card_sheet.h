@@ -32,6 +32,7 @@ struct CardSheet {
     QString seam;
     QString sheet;
     QString printed;
+    QStringList sheets; // maker, batch and the rest of each; one line where both are the same
     CardTexts card;
     QString sumsTitle;
     QString factsTitle;

@@ -27,6 +27,15 @@ struct Style {
     QColor ink = kInk;
 };
 
+/// Without shaping: Inter's contextual forms of ":", "-", "×" and "(" beside digits have no
+/// character of their own in a PDF, and a reader that copies the text would lose them.
+QFont paperFont(double size, QFont::Weight weight) {
+    QFont font = partFont(size, weight);
+    font.setStyleStrategy(
+        static_cast<QFont::StyleStrategy>(font.styleStrategy() | QFont::PreferNoShaping));
+    return font;
+}
+
 // Measures or paints: one code for both, so that what was measured is what is painted.
 class Layout {
 public:
@@ -76,7 +85,7 @@ private:
         }
         QTextOption option(alignment);
         option.setWrapMode(QTextOption::WrapAtWordBoundaryOrAnywhere);
-        QTextLayout layout(words, partFont(size, style.weight), m_painter.device());
+        QTextLayout layout(words, paperFont(size, style.weight), m_painter.device());
         layout.setTextOption(option);
         layout.beginLayout();
         double height = 0;
@@ -129,6 +138,9 @@ private:
         m_y += std::max(title, printed);
         m_y += text(left, m_y, wide, m_sheet.seam, {12, kLabelWeight, kInk});
         m_y += text(left, m_y, wide, m_sheet.sheet, {12, kPlainWeight, kInk});
+        for (const QString& each : m_sheet.sheets) {
+            m_y += text(left, m_y, wide, each, {});
+        }
         m_y += px(5);
         if (!m_sheet.card.notReady.isEmpty()) {
             const double inset = px(7);

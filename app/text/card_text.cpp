@@ -303,7 +303,7 @@ private:
                               .arg(
                                   roughly(estimate->sheetLossMm),
                                   roughly(estimate->sheetLossMm, 2));
-        card.estimates << fromUtf8(sentenceIn(m_units, estimate->basis)) + QLatin1Char('.');
+        card.estimates << Card::tr("It is %1.").arg(fromUtf8(sentenceIn(m_units, estimate->basis)));
     }
 
     QString recheckTimes() const {

@@ -47,10 +47,11 @@ Bench benchWith(const std::string& unit) {
     return bench;
 }
 
-/// Sources are quoted as they are written and hold numbers of their own.
+/// Sources are quoted as they are written and hold numbers of their own; the headline's underline
+/// is as long as the headline.
 std::string withoutSources(const std::string& card) {
     const std::string kept = card.substr(0, card.find("\nWhere the values come from"));
-    return std::regex_replace(kept, std::regex("\\s+"), " "); // wrapped lines as one
+    return std::regex_replace(kept, std::regex("\\s+(-{9,}\\s+)?"), " "); // wrapped lines as one
 }
 
 std::vector<Number> numbersIn(const std::string& text) {
