@@ -52,13 +52,17 @@ public:
         columns();
         sumsAndFacts();
         if (!m_sheet.card.warnings.isEmpty()) {
-            list(m_sheet.warningsTitle, m_sheet.card.warnings, {kBody, kLabelWeight, kInk});
+            list(
+                m_sheet.warningsTitle, m_sheet.card.warnings, {kBody, kLabelWeight, kInk},
+                Items::Listed);
         }
         if (!m_sheet.estimates.isEmpty()) {
-            list(m_sheet.estimatesTitle, m_sheet.estimates, {});
+            list(m_sheet.estimatesTitle, m_sheet.estimates, {}, Items::Listed);
         }
-        list(m_sheet.sourcesTitle, m_sheet.sources, {kBody * 0.9, kPlainWeight, kSoft});
-        list(m_sheet.cautionsTitle, m_sheet.cautions, {});
+        list(
+            m_sheet.sourcesTitle, m_sheet.sources, {kBody * 0.9, kPlainWeight, kSoft},
+            Items::MayRunOn);
+        list(m_sheet.cautionsTitle, m_sheet.cautions, {}, Items::MayRunOn);
         signatures();
         return m_y - m_area.top();
     }
@@ -274,9 +278,17 @@ private:
         return text(x, y, width, words, {9.5, kWordWeight, kInk}) + px(2);
     }
 
-    void list(const QString& heading, const QStringList& items, const Style& style) {
+    /// One under the other. What nobody works by runs on in one paragraph where the page is full.
+    enum class Items { Listed, MayRunOn };
+    void list(const QString& heading, const QStringList& items, const Style& style, Items may) {
+        constexpr double kFull = 0.8;
         const double left = m_area.left();
         m_y += title(left, m_y, m_area.width(), heading);
+        if (may == Items::MayRunOn && m_scale < kFull) {
+            m_y +=
+                text(left, m_y, m_area.width(), items.join(QStringLiteral(" – ")), style) + px(4);
+            return;
+        }
         const double in = px(9);
         for (const QString& item : items) {
             text(left, m_y, in, QStringLiteral("–"), style);
