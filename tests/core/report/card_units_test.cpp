@@ -5,10 +5,10 @@
 #include "tests/support/shipped.h"
 
 #include <cmath>
-#include <filesystem>
 #include <gtest/gtest.h>
 #include <map>
-#include <regex>
+#include <set>
+#include <sstream>
 #include <string>
 #include <vector>
 
@@ -47,23 +47,65 @@ Bench benchWith(const std::string& unit) {
     return bench;
 }
 
-/// Sources are quoted as they are written and hold numbers of their own; the headline's underline
-/// is as long as the headline.
-std::string withoutSources(const std::string& card) {
-    const std::string kept = card.substr(0, card.find("\nWhere the values come from"));
-    return std::regex_replace(kept, std::regex("\\s+(-{9,}\\s+)?"), " "); // wrapped lines as one
+/// The card's words, without its sources (they are quoted as they are written, and hold numbers of
+/// their own) and without the headline's underline, which is as long as the headline.
+std::vector<std::string> wordsOf(const std::string& card) {
+    std::istringstream text(card.substr(0, card.find("\nWhere the values come from")));
+    std::vector<std::string> words;
+    for (std::string word; text >> word;) {
+        if (word.find_first_not_of('-') != std::string::npos || word.size() < 9) {
+            words.push_back(word);
+        }
+    }
+    return words;
 }
 
-std::vector<Number> numbersIn(const std::string& text) {
-    static const std::regex kNumber(
-        "(-?[0-9]+(?:\\.[0-9]+)?) (mm|N/mm²|N/marks|N/kgf|N|°C|in|psi|lbf/marks|lbf/kgf|lbf|°F|kgf|"
-        "marks|s|min)(?![a-z/²])");
-    std::vector<Number> numbers;
-    for (auto at = std::sregex_iterator(text.begin(), text.end(), kNumber);
-         at != std::sregex_iterator(); ++at) {
-        numbers.push_back({(*at)[1], (*at)[2]});
+/// Without the signs of a sentence about it.
+std::string bare(const std::string& word) {
+    const std::size_t from = word.find_first_not_of("(");
+    const std::size_t to = word.find_last_not_of("),;:.");
+    return from == std::string::npos || to == std::string::npos || to < from
+               ? ""
+               : word.substr(from, to - from + 1);
+}
+
+bool isNumber(const std::string& word) {
+    const std::size_t digits = word.find_first_not_of("+-");
+    return digits != std::string::npos && digits <= 1 &&
+           word.find_first_not_of("0123456789.", digits) == std::string::npos;
+}
+
+bool isUnit(const std::string& word) {
+    static const std::set<std::string> kUnits{
+        "mm",  "N",  "N/mm²", "°C",    "N/marks", "N/kgf", "in",        "lbf",
+        "psi", "°F", "kgf",   "marks", "min",     "s",     "lbf/marks", "lbf/kgf"};
+    return kUnits.count(word) > 0;
+}
+
+struct Taken {
+    std::vector<Number> numbers; // those with a unit
+    std::string rest;            // the words, "#" where a number with its unit stood
+};
+
+Taken takenFrom(const std::string& card) {
+    const std::vector<std::string> words = wordsOf(card);
+    const auto word = [&words](std::size_t i) { return i < words.size() ? bare(words[i]) : ""; };
+    Taken taken;
+    for (std::size_t i = 0; i < words.size(); ++i) {
+        if (isNumber(word(i)) && isUnit(word(i + 1))) {
+            taken.numbers.push_back({word(i), word(i + 1)});
+            taken.rest += "# ";
+            ++i;
+        } else if (
+            isNumber(word(i)) && word(i + 1) == "to" && isNumber(word(i + 2)) &&
+            isUnit(word(i + 3))) {
+            taken.numbers.push_back({word(i), word(i + 3)}); // "+5 to +45 °C"
+            taken.rest += "# ";
+        } else {
+            taken.rest += words[i] + " ";
+        }
     }
-    return numbers;
+    return taken;
 }
 
 struct Turn {
@@ -85,12 +127,14 @@ const std::map<std::string, Turn>& turns() {
 }
 
 void compare(const WeldPlan& plan, const Bench* bench) {
-    const std::string metric = withoutSources(weldCard(plan, bench, UnitSystem::Metric));
-    const std::string imperial = withoutSources(weldCard(plan, bench, UnitSystem::Imperial));
-    const std::vector<Number> was = numbersIn(metric);
-    const std::vector<Number> is = numbersIn(imperial);
-    ASSERT_EQ(was.size(), is.size()) << metric << "\n" << imperial;
-    ASSERT_GE(was.size(), plan.isReady() ? 30U : 12U) << metric;
+    const Taken metric = takenFrom(weldCard(plan, bench, UnitSystem::Metric));
+    const Taken imperial = takenFrom(weldCard(plan, bench, UnitSystem::Imperial));
+    // What is left once the numbers with units are taken away is the same text.
+    EXPECT_EQ(metric.rest, imperial.rest);
+    const std::vector<Number>& was = metric.numbers;
+    const std::vector<Number>& is = imperial.numbers;
+    ASSERT_EQ(was.size(), is.size());
+    ASSERT_GE(was.size(), plan.isReady() ? 30U : 12U) << metric.rest;
     for (std::size_t i = 0; i < was.size(); ++i) {
         const auto turn = turns().find(was[i].unit);
         if (turn == turns().end()) {
@@ -99,17 +143,12 @@ void compare(const WeldPlan& plan, const Bench* bench) {
             continue;
         }
         const auto& [unit, perUnit, rounding, offset] = turn->second;
-        EXPECT_EQ(is[i].unit, unit) << metric << "\n" << imperial;
+        EXPECT_EQ(is[i].unit, unit);
         EXPECT_NEAR(
             is[i].value(), was[i].value() / perUnit + offset,
             is[i].lastDigit() * 0.5 * (1 + 1e-6) + rounding / perUnit)
             << was[i].digits << " " << was[i].unit << " is " << is[i].digits << " " << is[i].unit;
     }
-    // What is left once the numbers with units are taken away is the same text.
-    static const std::regex kAny("[+-]?[0-9]+(\\.[0-9]+)?( to [+-]?[0-9.]+)? "
-                                 "(mm|N/mm²|N/[a-z]+|N|°C|in|psi|lbf/[a-z]+|lbf|°F)"
-                                 "(?![a-z/²])");
-    EXPECT_EQ(std::regex_replace(metric, kAny, "#"), std::regex_replace(imperial, kAny, "#"));
 }
 
 const char* const kProcedures[] = {"pe-hd-dvs2207-1-2005", "pe-hd-dvs2207-1-2015",
@@ -121,10 +160,6 @@ TEST(CardUnits, SayTheSameInBothForEveryProcedureThicknessAndLength) {
         const Bench bench = benchWith(unit);
         std::map<std::string, int> compared;
         for (const char* id : kProcedures) {
-            if (!std::filesystem::exists(
-                    test::resource(std::string("procedures/") + id + ".json"))) {
-                continue; // a later slice of the project brings it
-            }
             const Procedure procedure = test::shippedProcedure(id);
             for (double thickness = 1; thickness <= 70; thickness += 2.35) {
                 for (const double length : {187.0, 860.5, 2000.0}) {
@@ -148,8 +183,9 @@ TEST(CardUnits, SayTheSameInBothForEveryProcedureThicknessAndLength) {
                 }
             }
         }
-        EXPECT_GE(compared["pe-hd-dvs2207-1-2005"], 30);
-        EXPECT_GE(compared["pp-dvs2207-11"], 20);
+        for (const char* id : kProcedures) {
+            EXPECT_GE(compared[id], 10) << id;
+        }
     }
 }
 
@@ -172,7 +208,10 @@ TEST(CardUnits, LeaveTheReadingsInTheScalesOwnUnit) {
     request.drag = Force();
     const auto plan = makePlan(request, test::shippedProcedure("pe-hd-dvs2207-1-2005"), &bench);
     ASSERT_TRUE(plan.has_value());
-    const std::string card = withoutSources(weldCard(*plan, &bench, UnitSystem::Imperial));
+    std::string card;
+    for (const std::string& word : wordsOf(weldCard(*plan, &bench, UnitSystem::Imperial))) {
+        card += word + " ";
+    }
     EXPECT_NE(card.find("= 8.68 mm, set 8.5 "), std::string::npos) << card; // 1540 N / 177.5 N
     EXPECT_NE(card.find("8.5 mm ("), std::string::npos) << card;
     EXPECT_NE(card.find("÷ 39.90 lbf/mm"), std::string::npos) << card; // 177.5 N / 4.4482 N
