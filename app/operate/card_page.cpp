@@ -196,16 +196,19 @@ void CardPanel::paintSources(QPainter& painter, const QRectF& box) const {
             paintSign(painter, at, source.sign, theme().tone(Tone::Normal).ink);
         }
         const double left = mark + px(12);
+        // Two lines in a row, however low it is.
+        const double what = std::min(px(20), row * 0.46);
+        const double standing = std::min(px(18), row * 0.4);
         painter.setPen(theme().text);
         drawLine(
             painter, QRectF(x + left, y, wide - left, row * 0.52), Qt::AlignLeft | Qt::AlignVCenter,
-            source.what, fittedSize(source.what, px(20), px(12), wide - left, kLabelWeight),
+            source.what, fittedSize(source.what, what, px(12), wide - left, kLabelWeight),
             kLabelWeight);
         painter.setPen(theme().textSoft);
         drawLine(
             painter, QRectF(x + left, y + row * 0.5, wide - left, row * 0.44),
             Qt::AlignLeft | Qt::AlignVCenter, source.standing,
-            fittedSize(source.standing, px(18), px(12), wide - left, kPlainWeight), kPlainWeight);
+            fittedSize(source.standing, standing, px(12), wide - left, kPlainWeight), kPlainWeight);
         y += row;
     }
 }
