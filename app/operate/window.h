@@ -43,7 +43,7 @@ struct WindowParts {
     SoundLink* sound = nullptr;        // null: no horn was asked for
     const LogKeeper* keeper = nullptr; // null: nobody makes copies of the log
     QString notice{};                  // stands from the start until it was seen; empty: none
-    QString reports{};                 // the folder of day reports
+    QString reports{};                 // the folder of day reports and cards
 };
 
 enum class PageKind {
@@ -101,6 +101,7 @@ private:
     void showSeams();
     void chooseSeam(int index);
     void showCard();
+    void printCard();
     void prepare();
     void showEntry();
     void entryToCard();
@@ -148,6 +149,13 @@ private:
     std::vector<JobSeam> m_offered; // seams of the page that stands
     std::optional<WeldOrder> m_order;
     QString m_orderName;
+    struct Shown { // on the card's page, so that what is printed is what was seen
+        WeldPlan plan;
+        Bench bench;
+        QString letter;
+        QString seam;
+        std::vector<Sheet> sheets;
+    } m_shown;
     EntryDraft m_draft;
     AskReason m_asked;
     Reasons m_reasons;

@@ -328,7 +328,13 @@ private:
         DriverCall call = m_scene.call;
         call.resume = true;
         m_second = runDriver(call);
-        hold(!m_second->done.empty(), "it did not go on after the start: " + m_second->error);
+        // On a busy machine the kill may come when the weld's end is already safe.
+        const std::string last = m_first.events.empty() ? "" : m_first.events.rbegin()->second.kind;
+        const bool over = last == kindOf(WeldDetail{WeldClosed{}}) &&
+                          m_second->error.find("nothing to resume") != std::string::npos;
+        hold(
+            over || !m_second->done.empty(),
+            "it did not go on after the start: " + m_second->error);
     }
 
     void examine() {
