@@ -5,7 +5,7 @@
 // they are left, and after two minutes without a press.
 #pragma once
 
-#include "app/operate/desk.h"
+#include "app/pages/desk.h"
 #include "app/operate/floor.h"
 #include "app/operate/name_page.h"
 #include "app/operate/people_view.h"

@@ -4,7 +4,7 @@
 #pragma once
 
 #include "app/operate/card_page.h"
-#include "app/operate/choice_page.h"
+#include "app/pages/choice_page.h"
 #include "app/operate/day_list.h"
 #include "app/operate/day_page.h"
 #include "app/operate/entry_page.h"
