@@ -73,8 +73,8 @@ std::string pressureText(const PressureRule& rule) {
             {name, value ? rounded(inNewtonsPerSquareMillimetre(*value)) + " N/mm²" : "no value",
              value ? sourceInWords(source) : ""});
     };
-    add("alignment", rule.alignment, rule.source);
-    add("joining", rule.joining, rule.source);
+    add("alignment", rule.alignment, rule.alignmentSource);
+    add("joining", rule.joining, rule.joiningSource);
     add("tolerance, ±", rule.tolerance, rule.toleranceSource);
     add("soak, aim", rule.soakAim, rule.soakAimSource);
     add("soak, at most", rule.soakMax, rule.soakMaxSource);

@@ -96,7 +96,7 @@ public:
     Result<WeldPlan> make() {
         for (const auto step :
              {&Planner::takeThickness, &Planner::takeLength, &Planner::takeSurroundings,
-              &Planner::takeCoolingRule, &Planner::takePlate}) {
+              &Planner::takeCoolingRule, &Planner::takeHalfCooling, &Planner::takePlate}) {
             if (const auto taken = (this->*step)(); !taken) {
                 return tl::unexpected<Error>(taken.error());
             }
@@ -237,6 +237,34 @@ private:
         return {};
     }
 
+    Result<void> takeHalfCooling() {
+        if (!m_request.halfCooling) {
+            return {};
+        }
+        const auto& rule = m_procedure.halfCooling;
+        if (!rule) {
+            return outOfRange(
+                "half cooling is not allowed by " + m_procedure.id +
+                "; allowed: the whole cooling time");
+        }
+        const std::string allowed =
+            "allowed only in workshop conditions, with hardly any load on the joint at removal and "
+            "storage, and from " +
+            millimetresShown(rule->from) + " mm of wall";
+        if (!m_request.halfCooling->workshop) {
+            return outOfRange("half cooling outside workshop conditions; " + allowed);
+        }
+        if (!m_request.halfCooling->hardlyLoaded) {
+            return outOfRange("half cooling of a joint that is loaded at once; " + allowed);
+        }
+        if (m_plan.thicknessUm < nearest(inMicrometres(rule->from))) {
+            return outOfRange(
+                "half cooling of " + millimetresShown(m_thickness) + " mm; " + allowed);
+        }
+        m_plan.halfCooling = true;
+        return {};
+    }
+
     Result<void> takePlate() {
         const auto& window = m_procedure.plate;
         const auto& asked = m_request.plateTarget;
@@ -255,6 +283,7 @@ private:
         plate.maxMc = milli(window->max);
         plate.targetMc = (plate.minMc + plate.maxMc) / 2;
         source("heated_tool_C", window->source);
+        filled("heated_tool_C", window->source);
         if (asked) {
             const double celsius = asked->inCelsius();
             // Compared before it is rounded: not every double fits an integer.
@@ -299,14 +328,19 @@ private:
             if (pressure) {
                 pascals = nearest(inPascals(*pressure));
                 source(key, from);
+                filled(key, from);
             } else {
                 lacks(key);
             }
         };
-        take("pressure_N_mm2.alignment", rule.alignment, rule.source, m_plan.alignmentPa);
-        take("pressure_N_mm2.soak_aim", rule.soakAim, rule.soakAimSource, m_plan.soakAimPa);
-        take("pressure_N_mm2.soak_max", rule.soakMax, rule.soakMaxSource, m_plan.soakMaxPa);
-        take("pressure_N_mm2.joining", rule.joining, rule.source, m_plan.joiningPa);
+        take("pressure_N_mm2.alignment", rule.alignment, rule.alignmentSource, m_plan.alignmentPa);
+        if (rule.soakToDrag) {
+            source("scale.soak", *rule.soakToDrag);
+        } else {
+            take("pressure_N_mm2.soak_aim", rule.soakAim, rule.soakAimSource, m_plan.soakAimPa);
+            take("pressure_N_mm2.soak_max", rule.soakMax, rule.soakMaxSource, m_plan.soakMaxPa);
+        }
+        take("pressure_N_mm2.joining", rule.joining, rule.joiningSource, m_plan.joiningPa);
         take("pressure_N_mm2.tolerance", rule.tolerance, rule.toleranceSource, m_plan.tolerancePa);
         const auto force = [this](const std::optional<std::int64_t>& pascals) {
             return pascals ? std::optional(nearest(forceAt(*pascals) * 1e3)) : std::nullopt;
@@ -360,8 +394,9 @@ private:
                 }
             }
         }
-        if (!m_plan.alignmentPa || !m_plan.joiningPa || !m_plan.tolerancePa || !m_plan.soakAimPa ||
-            !m_plan.soakMaxPa) {
+        const bool soakKnown =
+            m_procedure.pressure.soakToDrag || (m_plan.soakAimPa && m_plan.soakMaxPa);
+        if (!m_plan.alignmentPa || !m_plan.joiningPa || !m_plan.tolerancePa || !soakKnown) {
             return {}; // named in missing
         }
         const double tolerance = readings.width(forceAt(*m_plan.tolerancePa));
@@ -394,7 +429,7 @@ private:
         plan.joining = *m_plan.joiningPa == *m_plan.alignmentPa
                            ? plan.alignment // and no second warning
                            : pressed(readings, "joining", *m_plan.joiningPa);
-        plan.soak = soaking(readings);
+        plan.soak = m_procedure.pressure.soakToDrag ? soakingToDrag(readings) : soaking(readings);
         m_plan.scale = std::move(plan);
         source(
             "scale", {"zero and (force, drag and preload) by the spring's rate, from the bench's "
@@ -476,6 +511,25 @@ private:
         return band;
     }
 
+    /// Soak's pressure is anything from zero to what the drag takes: the mark next below that.
+    ReadingBand soakingToDrag(const Readings& readings) {
+        const SpringScale& scale = m_bench->scale;
+        const std::int64_t most = roundedDown(readings.pushing(0));
+        ReadingBand band;
+        band.lowMilli = scale.zeroMilli;
+        band.highMilli = std::max(most, scale.zeroMilli);
+        band.setMilli = std::max(readings.markBelow(band.highMilli), scale.zeroMilli);
+        if (band.setMilli == scale.zeroMilli) {
+            warn(
+                {"just_in_contact",
+                 "soak: just in contact; the drag, " +
+                     milliShown(static_cast<double>(band.highMilli)) + " " + scale.unit +
+                     ", is under the scale's first division",
+                 readings.firstMarkAboveZero(), most, "milli"});
+        }
+        return band;
+    }
+
     void bead() {
         const auto value = column(m_procedure.bead, "bead_min_mm");
         if (value) {
@@ -512,6 +566,7 @@ private:
         std::optional<double> minutes;
         std::optional<Source> from;
         bool inAClass = false;
+        bool filledIn = false; // by the shop
         for (const CoolingClass& each : m_procedure.cooling) {
             const auto milli = [](Temperature t) { return nearest(t.inCelsius() * 1e3); };
             if ((each.from && m_plan.ambientMc < milli(*each.from)) ||
@@ -522,7 +577,16 @@ private:
             const auto value = each.minutes.at(m_thickness, m_plan.coolingRule);
             if (value && (!minutes || *value > *minutes)) { // on a boundary the longer time
                 minutes = value;
-                from = each.minutes.source;
+                from = each.minutes.sourceAt(m_thickness);
+                filledIn = m_procedure.isFill("cooling_min", each.minutes, m_thickness);
+            }
+        }
+        if (!inAClass) {
+            if (const auto corrected = correctedCooling()) {
+                minutes = corrected;
+                const Column& column = m_procedure.cooling.front().minutes;
+                from = column.sourceAt(m_thickness);
+                filledIn = m_procedure.isFill("cooling_min", column, m_thickness);
             }
         }
         if (!minutes) {
@@ -533,8 +597,19 @@ private:
             return;
         }
         source("cooling_min", *from);
+        filledIf(filledIn, "cooling_min", *from);
         WeldPlan::Cooling cooling;
         cooling.atLeast = Milliseconds(roundedUp(*minutes * 60e3));
+        if (m_plan.halfCooling) {
+            const Milliseconds whole = cooling.atLeast;
+            cooling.atLeast = Milliseconds((whole.count() + 1) / 2);
+            source("half_cooling", m_procedure.halfCooling->source);
+            warn(
+                {"half_cooling",
+                 "cooling is cut by half: full load only after the whole " +
+                     plainNumber(static_cast<double>(whole.count()) / 60e3) + " min",
+                 whole.count(), cooling.atLeast.count(), "ms"});
+        }
         constexpr Milliseconds kFirst = std::chrono::minutes(1);
         constexpr Milliseconds kShort = std::chrono::minutes(6);
         if (cooling.atLeast > kFirst) {
@@ -551,6 +626,26 @@ private:
         m_plan.cooling = std::move(cooling);
     }
 
+    /// Outside the one class, as far as the procedure's correction goes.
+    std::optional<double> correctedCooling() {
+        const auto& rule = m_procedure.perKelvin;
+        const auto milli = [](Temperature t) { return nearest(t.inCelsius() * 1e3); };
+        if (!rule || m_procedure.cooling.size() != 1 || m_plan.ambientMc < milli(rule->from) ||
+            m_plan.ambientMc > milli(rule->to)) {
+            return std::nullopt;
+        }
+        const auto minutes =
+            m_procedure.cooling.front().minutes.at(m_thickness, m_plan.coolingRule);
+        if (!minutes) {
+            return std::nullopt;
+        }
+        const double warmer =
+            static_cast<double>(m_plan.ambientMc - milli(m_procedure.referenceAmbient)) / 1e3;
+        source("cooling_min.per_kelvin", rule->source);
+        filled("cooling_min.per_kelvin", rule->source);
+        return *minutes * (1 + rule->percent / 100 * (rule->longerWhenWarmer ? warmer : -warmer));
+    }
+
     void outsideClasses() {
         const auto milli = [](Temperature t) { return nearest(t.inCelsius() * 1e3); };
         const auto& last = m_procedure.cooling.back().to;
@@ -565,6 +660,7 @@ private:
                               milliShown(static_cast<double>(milli(*limit))) + " °C"
                         : std::string()),
              limit ? std::optional(milli(*limit)) : std::nullopt, m_plan.ambientMc, "mC"});
+        warnOfGap("cooling_min.per_kelvin");
     }
 
     void alignment() {
@@ -587,7 +683,9 @@ private:
     std::optional<double> column(const std::optional<Column>& from, const char* key) {
         const auto value = from ? from->at(m_thickness, BandRule::Line) : std::nullopt;
         if (value) {
-            source(key, from->source);
+            const Source& where = from->sourceAt(m_thickness);
+            source(key, where);
+            filledIf(m_procedure.isFill(key, *from, m_thickness), key, where);
         } else {
             lacks(key);
         }
@@ -604,9 +702,21 @@ private:
 
     void lacks(const std::string& key) {
         m_plan.missing.push_back(key);
+        warnOfGap(key);
+    }
+    void warnOfGap(const std::string& key) {
         if (const KnownGap* gap = m_procedure.gapOf(key, m_thickness)) {
             warn({"known_gap", key + ": " + gap->says, std::nullopt, std::nullopt, ""});
         }
+    }
+    /// A value that its source lacks came from the shop, which answers for it by attesting it.
+    void filledIf(bool filled, const std::string& key, const Source& from) {
+        if (filled && from.standing != Standing::Attested) {
+            m_plan.unattested.push_back(key);
+        }
+    }
+    void filled(const std::string& key, const Source& from) {
+        filledIf(m_procedure.gapOf(key, m_thickness) != nullptr, key, from);
     }
     void source(const std::string& value, const Source& from) {
         m_plan.sources.push_back(PlanSource{value, from});

@@ -205,10 +205,13 @@ Json reportWarnings(const WeldPlan& plan) {
     Json warnings = Json::array();
     for (const PlanWarning& warning : plan.warnings) {
         Json each{{"code", warning.code}, {"text", warning.text}};
-        putScaled(each, "limit", warning.limit, kPerThousand);
-        putScaled(each, "actual", warning.actual, kPerThousand);
+        const bool isTime = warning.unit == "ms";
+        putScaled(each, "limit", warning.limit, isTime ? kMsPerMinute : kPerThousand);
+        putScaled(each, "actual", warning.actual, isTime ? kMsPerMinute : kPerThousand);
         if (warning.unit == "mC") {
             each["unit"] = "°C";
+        } else if (isTime) {
+            each["unit"] = "min";
         } else if (warning.unit == "milli" && plan.scale) {
             each["unit"] = plan.scale->unit;
         }
@@ -281,6 +284,9 @@ Json planToJson(const WeldPlan& plan) {
         {"release_order", plan.releaseOrder},
         {"missing", plan.missing},
         {"sources", sourcesToJson(plan)}};
+    if (!plan.unattested.empty()) { // plans of older logs were written without it
+        json["unattested"] = plan.unattested;
+    }
     if (!plan.bench.empty()) {
         json["bench"] = plan.bench;
     }
@@ -378,6 +384,9 @@ Result<WeldPlan> planFromJson(CanonicalValue json) {
     plan.checks = root.texts("checks");
     plan.releaseOrder = root.texts("release_order");
     plan.missing = root.texts("missing");
+    if (root.has("unattested")) {
+        plan.unattested = root.texts("unattested");
+    }
     readWarnings(root, plan);
     readSources(root, plan);
     root.refuseUnknown();
@@ -393,6 +402,10 @@ std::string planReportJson(const WeldPlan& plan) {
               {"ready", plan.isComplete()},      {"missing", plan.missing},
               {"checks", plan.checks},           {"sources", sourcesToJson(plan)},
               {"warnings", reportWarnings(plan)}};
+    if (!plan.unattested.empty()) {
+        json["unattested"] = plan.unattested;
+    }
+    json["half_cooling"] = plan.halfCooling;
     constexpr std::int64_t kPaPerNMm2 = 1'000'000;
     json["thickness_mm"] = scaled(plan.thicknessUm, kPerThousand);
     json["length_mm"] = scaled(plan.lengthUm, kPerThousand);

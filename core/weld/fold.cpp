@@ -39,7 +39,10 @@ Result<void> checkPlan(const Event& event, const WeldPlan& plan) {
     }
     if (!plan.isComplete()) {
         return refused(
-            event, "the plan is not ready to weld: " + plan.missing.front() + " is missing");
+            event, plan.missing.empty()
+                       ? "the plan is not ready to weld: " + plan.unattested.front() +
+                             " was filled in by the shop and is not attested"
+                       : "the plan is not ready to weld: " + plan.missing.front() + " is missing");
     }
     if (plan.releaseOrder.empty()) {
         return refused(event, "the plan has no release order: it needs at least one step");
