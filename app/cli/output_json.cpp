@@ -67,17 +67,34 @@ std::string benchJson(const BenchDocument& bench) {
 }
 
 std::string scaleFitJson(const ScaleFit& fit) {
+    Json points = Json::array();
+    for (std::size_t i = 0; i < fit.points.size(); ++i) {
+        const CalibrationPoint& point = fit.points[i];
+        points.push_back(
+            {{"reading", point.reading},
+             {"force_N", point.force},
+             {"residual_N", fit.line.residuals[i]},
+             {"confidence_95_N", fit.line.confidenceAt(point.reading)},
+             {"prediction_95_N", fit.line.predictionAt(point.reading)}});
+    }
     return printed(
-        {{"points", fit.points},
+        {{"points", fit.points.size()},
          {"rate_N_per_unit", fit.rate},
          {"rate_uncertainty_percent", fit.rateUncertaintyPercent},
          {"rate_sd_N_per_unit", fit.line.slopeSd},
+         {"rate_95_N_per_unit", fit.line.t95 * fit.line.slopeSd},
          {"zero", fit.zero},
+         {"zero_sd", fit.zeroSd},
+         {"zero_95", fit.line.t95 * fit.zeroSd},
          {"intercept_N", fit.line.intercept},
          {"intercept_sd_N", fit.line.interceptSd},
          {"residual_sd_N", fit.line.residualSd},
+         {"student_t_95", fit.line.t95},
          {"worst_residual_N", fit.worstResidual},
-         {"residuals_N", fit.line.residuals}});
+         {"allowed_residual_N", allowedResidual(fit)},
+         {"range", {{"min", fit.lowestReading}, {"max", fit.highestReading}}},
+         {"residuals_N", fit.line.residuals},
+         {"fitted", std::move(points)}});
 }
 
 std::string verifyJson(const VerifyReport& report) {

@@ -20,6 +20,10 @@ struct BenchDocument {
 Result<BenchDocument> readBench(std::string_view name, std::string_view text);
 Result<BenchDocument> readBenchFile(const std::string& path);
 
+/// The bench as a document's bytes, in the template's order; read back they give the same bench. A
+/// calibration's points are written, not what was worked out from them.
+std::string benchText(const Bench& bench);
+
 /// A bench file to fill in, with every field explained in an "explained" object, which reading
 /// ignores.
 std::string benchTemplate();
