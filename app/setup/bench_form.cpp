@@ -95,16 +95,17 @@ FormSection scale(const JsonDraft& draft) {
          numberField(draft, "/scale/division", tr("smallest division, %1").arg(unit)),
          numberField(draft, "/scale/end", tr("its end, %1").arg(unit)),
          numberField(draft, "/scale/count", tr("scales: 1 or 2"))}));
-    FormRow zero = rowOf({numberField(draft, "/scale/preload_N", tr("preload lost before faces press N"))});
-    if (!calibrated) {
-        zero.fields.insert(
-            zero.fields.begin(),
-            numberField(draft, "/scale/zero", tr("reading without force, %1").arg(unit)));
+    if (unit != QLatin1String("mm") || draft.has("/scale/rate_N_per_mm")) {
+        section.rows.push_back(rowOf({numberField(
+            draft, "/scale/rate_N_per_mm", tr("all springs, N for each mm of closing"))}));
     }
-    section.rows.push_back(std::move(zero));
     if (calibrated) {
+        section.notes = {tr("Zero and rate come from the calibration's points.")};
         return section;
     }
+    section.rows.push_back(rowOf(
+        {numberField(draft, "/scale/zero", tr("reading without force, %1").arg(unit)),
+         numberField(draft, "/scale/preload_N", tr("lost before the faces press N"))}));
     const std::size_t springs = draft.size("/scale/springs");
     for (std::size_t i = 0; i < springs; ++i) {
         const std::string item = numbered("/scale/springs", i);

@@ -17,7 +17,7 @@ QString tr(const char* text) {
 }
 
 constexpr std::array<const char*, 4> kColumns{"bead_mm", "soak_s", "changeover_s", "build_up_s"};
-constexpr std::array<const char*, 11> kGapValues{
+constexpr std::array<const char*, 12> kGapValues{
     "pressure_N_mm2.alignment",
     "pressure_N_mm2.joining",
     "pressure_N_mm2.tolerance",
@@ -28,7 +28,8 @@ constexpr std::array<const char*, 11> kGapValues{
     "soak_s",
     "changeover_max_s",
     "build_up_s",
-    "cooling_min"};
+    "cooling_min",
+    "cooling_min.per_kelvin"};
 constexpr int kFormulaSteps = 40;
 
 /// Attested is not among them: only a foreman's PIN makes that of a value.
@@ -224,6 +225,17 @@ FormSection pressures(const JsonDraft& draft) {
     addValueWithSource(
         section, draft, "/pressure/soak_max", "value_N_mm2", tr("soak, at most N/mm²"),
         tr("Add a most of soak"));
+    if (draft.has("/pressure/soak_to_drag")) {
+        FormRow toDrag = sourceRow(draft, "/pressure/soak_to_drag");
+        toDrag.item = "/pressure/soak_to_drag";
+        toDrag.fields.front().caption = tr("soak from zero to drag: where it stands");
+        toDrag.actions = {takeOut("/pressure/soak_to_drag")};
+        section.rows.push_back(std::move(toDrag));
+    } else if (!draft.has("/pressure/soak_aim") && !draft.has("/pressure/soak_max")) {
+        section.rows.push_back(onlyAction(actionOf(
+            tr("Soak from zero to drag"), FormAction::Kind::Put, "/pressure/soak_to_drag",
+            R"({"source": "", "standing": "common_practice"})")));
+    }
     return section;
 }
 

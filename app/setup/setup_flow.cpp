@@ -280,6 +280,7 @@ std::optional<QString> SetupFlow::readPoints(const QString& path) {
     draft.remove("/calibration/rate_uncertainty_percent");
     draft.remove("/scale/springs");
     draft.remove("/scale/zero");
+    draft.remove("/scale/preload_N");
     for (std::size_t i = 0; i < fit->points.size(); ++i) {
         const std::string item = "/calibration/points/" + std::to_string(i);
         draft.insert(item, "{}");
@@ -441,7 +442,7 @@ void SetupFlow::askedFor(const FormField& field) {
 
 /// Step by step: what comes next is asked until the sheet is out.
 void SetupFlow::askOrder(const std::vector<std::string>& chosen) {
-    const std::vector<std::string> steps{"clamps_eased", "bars_opened", "spring_off", "sheet_out"};
+    const std::vector<std::string> steps = releaseSteps();
     ChoiceView view;
     view.title = chosen.empty() ? tr("What is done first when cooling is over?")
                                 : tr("What is done then? (step %1)").arg(chosen.size() + 1);
@@ -462,7 +463,7 @@ void SetupFlow::askOrder(const std::vector<std::string>& chosen) {
     m_onChosen = [this, chosen, left](int index) {
         std::vector<std::string> next = chosen;
         next.push_back(left.at(static_cast<std::size_t>(index)));
-        if (next.back() != "sheet_out") {
+        if (next.back() != releaseSteps().back()) {
             askOrder(next);
             return;
         }
@@ -495,6 +496,7 @@ void SetupFlow::acted(const FormAction& action) {
         if (draft.has("/calibration/points")) {
             draft.remove("/scale/springs");
             draft.remove("/scale/zero");
+            draft.remove("/scale/preload_N");
             draft.remove("/calibration/rate_uncertainty_percent");
         } else if (!draft.has("/scale/springs")) {
             draft.put("/scale/springs", "[{}]");
@@ -530,9 +532,11 @@ void SetupFlow::inForce(
         return;
     }
     m_shop.setProcedures(*now);
-    m_editing.reset();
-    m_ticked.clear();
-    showProcedure(m_id);
+    if (m_page != nullptr) { // or the pages were left meanwhile
+        m_editing.reset();
+        m_ticked.clear();
+        showProcedure(m_id);
+    }
     emit said(told);
 }
 
@@ -546,12 +550,12 @@ void SetupFlow::saveProcedure(const ProvenPerson& by) {
     using Now = Result<std::vector<ProcedureDocument>>;
     m_desk.run<Now>(
         this,
-        [by, document = *document, log = m_desk.writer().path(), shipped = m_shop.shipped()](
+        [by, document = *document, writer = &m_desk.writer(), shipped = m_shop.shipped()](
             Office& office) -> Now {
             if (const auto set = office.setProcedure(by, document); !set) {
                 return tl::unexpected<Error>(set.error());
             }
-            return readProceduresInForce(log, shipped);
+            return readProceduresInForce(*writer, shipped);
         },
         [this](const Now& now) { inForce(now, tr("The procedure is kept.")); });
 }
@@ -578,8 +582,9 @@ void SetupFlow::saveBench(const ProvenPerson& by) {
                 tell(there.error());
                 return;
             }
-            m_editing.reset();
-            showStart();
+            if (m_page != nullptr) {
+                showStart();
+            }
             emit said(tr("The bench is kept."));
         });
 }
@@ -684,7 +689,7 @@ void SetupFlow::keepAttestation() {
                withdraws = m_withdraws](const ProvenPerson& by) {
             m_desk.run<Now>(
                 this,
-                [by, words, cells, document, withdraws, log = m_desk.writer().path(),
+                [by, words, cells, document, withdraws, writer = &m_desk.writer(),
                  shipped = m_shop.shipped()](Office& office) -> Now {
                     const auto done =
                         withdraws
@@ -693,7 +698,7 @@ void SetupFlow::keepAttestation() {
                     if (!done) {
                         return tl::unexpected<Error>(done.error());
                     }
-                    return readProceduresInForce(log, shipped);
+                    return readProceduresInForce(*writer, shipped);
                 },
                 [this, what](const Now& now) { inForce(now, what); });
         });

@@ -6,8 +6,11 @@
 namespace seamclock {
 
 Result<std::vector<ProcedureDocument>>
-readProceduresInForce(const std::string& log, std::vector<ProcedureDocument> shipped) {
-    auto reader = LogReader::open(log);
+readProceduresInForce(LogWriterBase& writer, std::vector<ProcedureDocument> shipped) {
+    if (const auto flushed = writer.flush(); !flushed) {
+        return tl::unexpected<Error>(flushed.error());
+    }
+    auto reader = LogReader::open(writer.path());
     if (!reader) {
         return tl::unexpected<Error>(reader.error());
     }

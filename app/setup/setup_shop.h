@@ -3,6 +3,7 @@
 #pragma once
 
 #include "core/bench/bench_codec.h"
+#include "core/log/log_writer.h"
 #include "core/procedure/procedure_codec.h"
 
 #include <vector>
@@ -24,8 +25,9 @@ public:
     virtual Result<void> setBench(const BenchDocument& bench) = 0;
 };
 
-/// The procedures in force by that log.
+/// The procedures in force by that log, with all that was handed to its writer. NotWritten: not all
+/// of it is on disk. Otherwise as proceduresInForce.
 Result<std::vector<ProcedureDocument>>
-readProceduresInForce(const std::string& log, std::vector<ProcedureDocument> shipped);
+readProceduresInForce(LogWriterBase& writer, std::vector<ProcedureDocument> shipped);
 
 } // namespace seamclock
