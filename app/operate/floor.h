@@ -22,7 +22,7 @@ namespace seamclock {
 struct Post {
     BenchDocument bench;
     int place = 1;
-    std::optional<std::string> weld; // "weld:UUID", open or just ended
+    std::optional<std::string> weld;   // "weld:UUID", open or just ended
     std::optional<BenchDocument> next; // as Set-up changed it meanwhile; holds when it is free
     BeadDraft bead;
 

@@ -2,9 +2,9 @@
 // What an answer is called and which code it stores is decided here; what it does is the window's.
 #pragma once
 
-#include "app/pages/choice_page.h"
 #include "app/operate/preferences.h"
 #include "app/operate/weld_view.h"
+#include "app/pages/choice_page.h"
 #include "core/procedure/procedure_codec.h"
 
 #include <string>

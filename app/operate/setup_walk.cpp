@@ -23,8 +23,7 @@ Result<void> each(std::initializer_list<std::function<Result<void>()>> steps) {
 
 } // namespace
 
-SetupWalk::SetupWalk(
-    Window& window, Desk& desk, PeopleWalk& people, QString demo, QString scratch)
+SetupWalk::SetupWalk(Window& window, Desk& desk, PeopleWalk& people, QString demo, QString scratch)
     : m_window(window), m_desk(desk), m_people(people), m_demo(std::move(demo)),
       m_scratch(std::move(scratch)) {}
 
@@ -45,7 +44,8 @@ Result<void> SetupWalk::press(SlotPlace place) {
 
 Result<void> SetupWalk::choose(const QString& words) {
     auto* list = m_window.setup()->listPage();
-    if (const auto there = expect(list, "no list stands that holds \"" + words.toStdString() + "\"");
+    if (const auto there =
+            expect(list, "no list stands that holds \"" + words.toStdString() + "\"");
         !there) {
         return there;
     }
@@ -70,7 +70,8 @@ Result<QString> SetupWalk::written(const QString& name, const QByteArray& bytes)
     QDir().mkpath(m_scratch);
     QFile file(QDir(m_scratch).filePath(name));
     if (!file.open(QIODevice::WriteOnly) || file.write(bytes) != bytes.size()) {
-        return fail(ErrorCode::NotWritten, "\"" + file.fileName().toStdString() + "\" can't be written");
+        return fail(
+            ErrorCode::NotWritten, "\"" + file.fileName().toStdString() + "\" can't be written");
     }
     return file.fileName();
 }
@@ -156,9 +157,10 @@ Result<void> SetupWalk::importProcedure(const char* pin, const Picture& picture)
                         : stopped(form->said().toStdString());
          },
          [&] { return type("/plate/max_C", "235"); },
-         [&] { return form->said().isEmpty() ? Result<void>() : stopped(form->said().toStdString()); },
-         [&] { return press(SlotPlace::Step); },
-         [&] { return section("Soak"); },
+         [&] {
+             return form->said().isEmpty() ? Result<void>() : stopped(form->said().toStdString());
+         },
+         [&] { return press(SlotPlace::Step); }, [&] { return section("Soak"); },
          [&] {
              take(picture, "setup-column");
              return type("/soak_s/table/1/upper", "81");

@@ -4,7 +4,6 @@
 #pragma once
 
 #include "app/operate/card_page.h"
-#include "app/pages/choice_page.h"
 #include "app/operate/day_list.h"
 #include "app/operate/day_page.h"
 #include "app/operate/entry_page.h"
@@ -17,6 +16,7 @@
 #include "app/operate/questions.h"
 #include "app/operate/strip_bar.h"
 #include "app/operate/weld_page.h"
+#include "app/pages/choice_page.h"
 #include "app/setup/setup_flow.h"
 #include "core/copies/log_keeper.h"
 

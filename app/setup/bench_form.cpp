@@ -225,9 +225,8 @@ FormSection calibration(const JsonDraft& draft) {
     section.rows.push_back(onlyActions(
         {actionOf(tr("Another point"), FormAction::Kind::Insert, numbered(kPoints, count), "{}"),
          actionOf(tr("Read a CSV file"), FormAction::Kind::ReadFile, kPoints)}));
-    section.under = tr("%1 points, due on %2")
-                        .arg(count)
-                        .arg(fromUtf8(draft.shown("/calibration/due_on")));
+    section.under =
+        tr("%1 points, due on %2").arg(count).arg(fromUtf8(draft.shown("/calibration/due_on")));
     section.plot = fit.plot;
     section.notes = fit.words;
     return section;
@@ -290,7 +289,8 @@ FitShown fitShown(const JsonDraft& draft) {
                        .arg(
                            numberText(fit->rate, 2), unitOf(draft),
                            numberText(fit->rateUncertaintyPercent, 2), numberText(fit->zero, 2));
-    shown.words << tr("Scatter %1 N; the line is known to ± %2 N, a reading to ± %3 N (95 %, at the middle).")
+    shown.words << tr("Scatter %1 N; the line is known to ± %2 N, a reading to ± %3 N (95 %, at "
+                      "the middle).")
                        .arg(
                            numberText(fit->line.residualSd, 1),
                            numberText(fit->line.confidenceAt(middle), 1),

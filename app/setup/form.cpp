@@ -65,8 +65,8 @@ FormSection* sectionOf(std::vector<FormSection>& sections, const std::string& po
 
 } // namespace
 
-QStringList placeFindings(
-    std::vector<FormSection>& sections, const std::vector<FormFinding>& findings) {
+QStringList
+placeFindings(std::vector<FormSection>& sections, const std::vector<FormFinding>& findings) {
     QStringList rest;
     for (const FormFinding& finding : findings) {
         const auto placed =

@@ -40,8 +40,8 @@ struct FormField {
 /// What a button beside or below the fields does to the document.
 struct FormAction {
     enum class Kind {
-        Insert,  // an item before that one of a list
-        Put,     // a field
+        Insert, // an item before that one of a list
+        Put,    // a field
         Remove,
         ReadFile // points of a calibration
     };
@@ -80,8 +80,8 @@ struct FormFinding {
 };
 
 /// Puts each finding at its field, else its row, else its section; what fits nowhere comes back.
-QStringList placeFindings(
-    std::vector<FormSection>& sections, const std::vector<FormFinding>& findings);
+QStringList
+placeFindings(std::vector<FormSection>& sections, const std::vector<FormFinding>& findings);
 /// How many things are to be put right in it.
 int findingsIn(const FormSection& section);
 

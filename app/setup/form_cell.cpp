@@ -58,7 +58,8 @@ void FormCell::show(const FormField& field, bool late) {
 }
 
 bool FormCell::eventFilter(QObject* watched, QEvent* event) {
-    if (watched == m_line && (event->type() == QEvent::FocusIn || event->type() == QEvent::FocusOut)) {
+    if (watched == m_line &&
+        (event->type() == QEvent::FocusIn || event->type() == QEvent::FocusOut)) {
         update();
         if (event->type() == QEvent::FocusIn) {
             emit focused();
@@ -90,7 +91,7 @@ void FormCell::paintEvent(QPaintEvent*) {
     const Theme& look = theme();
     const bool shown = m_field.kind == FormField::Kind::Shown;
     const bool focused = m_line->hasFocus() && isTyped();
-    const QColor edge = m_late ? look.tone(Tone::Late).ink
+    const QColor edge = m_late    ? look.tone(Tone::Late).ink
                         : focused ? look.tone(Tone::Act).ink
                                   : look.edge;
     drawPanel(
@@ -105,8 +106,8 @@ void FormCell::paintEvent(QPaintEvent*) {
     }
     const double wide = width() - left - px(10);
     painter.setPen(look.textSoft);
-    const double caption = fittedSize(
-        m_field.caption, std::min(textPx(20), px(24)), px(13), wide, kPlainWeight);
+    const double caption =
+        fittedSize(m_field.caption, std::min(textPx(20), px(24)), px(13), wide, kPlainWeight);
     drawLine(
         painter, QRectF(left, px(7), wide, px(28)), Qt::AlignLeft | Qt::AlignVCenter,
         m_field.caption, caption, kPlainWeight);

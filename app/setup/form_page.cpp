@@ -228,8 +228,9 @@ void FormPage::place() {
               : 0;
     QRectF noteBox(side.x() + 6, side.bottom() - noted, side.width() - 12, noted);
     put(m_notes, notes ? noteBox : QRectF());
-    put(m_plot, plot ? QRectF(side.x(), side.y(), side.width(), side.height() - noted - (notes ? 6 : 0))
-                     : QRectF());
+    put(m_plot,
+        plot ? QRectF(side.x(), side.y(), side.width(), side.height() - noted - (notes ? 6 : 0))
+             : QRectF());
 
     m_perLeaf = std::max(1, static_cast<int>((rows.height() + kGap) / (kRow + kGap)));
     m_leaf = std::min(m_leaf, leaves() - 1);
@@ -244,10 +245,11 @@ void FormPage::place() {
         const FormRow& row = m_view.section.rows[index];
         const double top = rows.y() + line * (kRow + kGap);
         const auto buttons = static_cast<double>(row.actions.size());
-        const double button =
-            row.fields.empty() ? std::min(360.0, (rows.width() - (buttons - 1) * kGap) / buttons)
-                               : kAction;
-        const double forFields = rows.width() - (row.fields.empty() ? 0 : buttons * (kAction + kGap));
+        const double button = row.fields.empty()
+                                  ? std::min(360.0, (rows.width() - (buttons - 1) * kGap) / buttons)
+                                  : kAction;
+        const double forFields =
+            rows.width() - (row.fields.empty() ? 0 : buttons * (kAction + kGap));
         double shares = 0;
         for (const FormField& field : row.fields) {
             shares += field.share;

@@ -58,8 +58,9 @@ void ListRow::paintEvent(QPaintEvent*) {
     };
     const QColor soft = look.textSoft;
     std::vector<Line> lines;
-    lines.push_back({m_view.text, std::min(textPx(28), px(34)), kLabelWeight,
-                     m_view.enabled ? look.text : soft});
+    lines.push_back(
+        {m_view.text, std::min(textPx(28), px(34)), kLabelWeight,
+         m_view.enabled ? look.text : soft});
     if (!m_view.second.isEmpty()) {
         lines.push_back({m_view.second, std::min(textPx(20), px(26)), kPlainWeight, soft});
     }
@@ -74,8 +75,8 @@ void ListRow::paintEvent(QPaintEvent*) {
         const Line& line = lines[i];
         painter.setPen(line.ink);
         const QRectF box(left, top + pitch * static_cast<double>(i), wide, pitch);
-        const Wrapped fitted = wrapped(
-            line.text, std::min(line.size, pitch * 0.86), px(13), wide, 1, line.weight);
+        const Wrapped fitted =
+            wrapped(line.text, std::min(line.size, pitch * 0.86), px(13), wide, 1, line.weight);
         drawWrapped(painter, box, Qt::AlignLeft | Qt::AlignVCenter, fitted, line.weight);
     }
 }
@@ -169,9 +170,10 @@ void ListPage::place() {
     put(m_line, m_view.line ? QRectF(body.x(), top, body.width(), 90) : QRectF());
     top += m_view.line ? 90 + kGap : 0;
 
-    const bool threeLines = std::any_of(m_view.rows.begin(), m_view.rows.end(), [](const auto& row) {
-        return !row.third.isEmpty() && !row.second.isEmpty();
-    });
+    const bool threeLines =
+        std::any_of(m_view.rows.begin(), m_view.rows.end(), [](const auto& row) {
+            return !row.third.isEmpty() && !row.second.isEmpty();
+        });
     const double row = threeLines ? 112 : 92;
     const int columns = frame.portrait ? 1 : m_view.columns;
     const int lines = std::max(1, static_cast<int>((body.bottom() - top + kGap) / (row + kGap)));

@@ -19,8 +19,8 @@ struct ListRowView {
     QString second;
     QString third;
     std::optional<Sign> sign;
-    std::optional<Mark> mark; // instead of the sign
-    Tone tone = Tone::Rest;   // of mark and third line
+    std::optional<Mark> mark;   // instead of the sign
+    Tone tone = Tone::Rest;     // of mark and third line
     std::optional<bool> ticked; // a row to tick
     bool enabled = true;
 

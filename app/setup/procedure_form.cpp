@@ -37,13 +37,12 @@ FormRow sourceRow(const JsonDraft& draft, const std::string& of) {
     FormField source = textField(draft, of + "/source", tr("where it stands"));
     source.share = 2;
     return rowOf(
-        {std::move(source),
-         choiceField(
-             draft, of + "/standing", tr("what that is worth"),
-             {{"seen", standingText(Standing::Seen)},
-              {"memory", standingText(Standing::Memory)},
-              {"common_practice", standingText(Standing::CommonPractice)},
-              {"derived", standingText(Standing::Derived)}})});
+        {std::move(source), choiceField(
+                                draft, of + "/standing", tr("what that is worth"),
+                                {{"seen", standingText(Standing::Seen)},
+                                 {"memory", standingText(Standing::Memory)},
+                                 {"common_practice", standingText(Standing::CommonPractice)},
+                                 {"derived", standingText(Standing::Derived)}})});
 }
 
 FormAction actionOf(
@@ -78,8 +77,8 @@ std::string rowBehind(const JsonDraft& draft, const std::string& row) {
     return begins ? "{\"from_mm\": " + to + "}" : std::string("{}");
 }
 
-void addTable(FormSection& section, const JsonDraft& draft, const std::string& column,
-              const QString& unit) {
+void addTable(
+    FormSection& section, const JsonDraft& draft, const std::string& column, const QString& unit) {
     const std::string table = column + "/table";
     const std::size_t rows = draft.size(table);
     for (std::size_t i = 0; i < rows; ++i) {
@@ -152,12 +151,12 @@ FormSection columnSection(const JsonDraft& draft, const std::string& column) {
     const QString unit = words.axis.section(' ', -1);
     addTable(section, draft, at, unit);
     addFormula(section, draft, at);
-    section.rows.push_back(rowOf({choiceField(
-        draft, at + "/falls_by_declaration", tr("may it fall with thickness?"), {})}));
+    section.rows.push_back(rowOf(
+        {choiceField(draft, at + "/falls_by_declaration", tr("may it fall with thickness?"), {})}));
     FormField& falls = section.rows.back().fields.front();
     falls.kind = FormField::Kind::Shown;
-    falls.value = falls.value == QLatin1String("true") ? tr("yes: the source itself says so")
-                                                       : tr("no");
+    falls.value =
+        falls.value == QLatin1String("true") ? tr("yes: the source itself says so") : tr("no");
     section.rows.back().actions = {
         draft.has(at + "/falls_by_declaration")
             ? actionOf(tr("No"), FormAction::Kind::Remove, at + "/falls_by_declaration")
@@ -262,7 +261,8 @@ FormSection plateAndAir(const JsonDraft& draft) {
     air.fields.insert(air.fields.end(), airSource.fields.begin(), airSource.fields.end());
     section.rows.push_back(std::move(air));
     section.rows.push_back(rowOf(
-        {numberField(draft, "/soak_tolerance/low_percent", tr("soak, shorter by at most % (0 or less)")),
+        {numberField(
+             draft, "/soak_tolerance/low_percent", tr("soak, shorter by at most % (0 or less)")),
          numberField(draft, "/soak_tolerance/high_percent", tr("soak, longer by at most %"))}));
     section.rows.push_back(sourceRow(draft, "/soak_tolerance"));
     return section;
@@ -329,7 +329,8 @@ void addPerKelvin(FormSection& section, const JsonDraft& draft) {
         section.rows.push_back(sourceRow(draft, at));
     }
     if (draft.has("/half_cooling")) {
-        FormRow row = rowOf({numberField(draft, "/half_cooling/from_mm", tr("half cooling from mm"))});
+        FormRow row =
+            rowOf({numberField(draft, "/half_cooling/from_mm", tr("half cooling from mm"))});
         row.item = "/half_cooling";
         FormRow source = sourceRow(draft, "/half_cooling");
         row.fields.insert(row.fields.end(), source.fields.begin(), source.fields.end());
@@ -355,8 +356,9 @@ FormSection gaps(const JsonDraft& draft) {
     section.title = tr("Gaps");
     section.roots = {"/gaps"};
     const std::size_t count = draft.size("/gaps");
-    section.under = count == 0 ? tr("none: the source lacks nothing")
-                               : tr("%1: what the source lacks, and what it says instead").arg(count);
+    section.under = count == 0
+                        ? tr("none: the source lacks nothing")
+                        : tr("%1: what the source lacks, and what it says instead").arg(count);
     std::vector<std::pair<std::string, QString>> values;
     for (const char* value : kGapValues) {
         values.emplace_back(value, QString::fromLatin1(value));
@@ -374,8 +376,8 @@ FormSection gaps(const JsonDraft& draft) {
         section.rows.push_back(
             rowOf({textField(draft, item + "/says", tr("what the source says instead"))}));
     }
-    section.rows.push_back(onlyAction(actionOf(
-        tr("Another gap"), FormAction::Kind::Insert, numbered("/gaps", count), "{}")));
+    section.rows.push_back(onlyAction(
+        actionOf(tr("Another gap"), FormAction::Kind::Insert, numbered("/gaps", count), "{}")));
     return section;
 }
 

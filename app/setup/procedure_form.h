@@ -1,6 +1,6 @@
 // A procedure's document as a form: what it is, pressures, plate, one section for each column, each
-// class of cooling, gaps and notes. Rows of tables are drawn as they are typed, also while something
-// in them is wrong, since a slip is seen soonest on a plot.
+// class of cooling, gaps and notes. Rows of tables are drawn as they are typed, also while
+// something in them is wrong, since a slip is seen soonest on a plot.
 #pragma once
 
 #include "app/setup/form.h"

@@ -49,8 +49,9 @@ void ValueTable::paintEvent(QPaintEvent*) {
         const auto cell = [&](int place, double from, const QString& text, QFont::Weight weight,
                               const QColor& ink) {
             const double begin = inner.left() + inner.width() * from;
-            const double end =
-                place == 2 ? inner.right() : inner.left() + inner.width() * column[place + 1] - px(8);
+            const double end = place == 2
+                                   ? inner.right()
+                                   : inner.left() + inner.width() * column[place + 1] - px(8);
             painter.setPen(ink);
             const QRectF box(begin, top, end - begin, row);
             const double fitted = fittedSize(text, size, px(11), box.width(), weight);
@@ -64,8 +65,9 @@ void ValueTable::paintEvent(QPaintEvent*) {
         paintSign(
             painter, QRectF(left, top + (row - side) / 2, side, side), value.sign,
             attested ? look.tone(Tone::Normal).ink : look.textSoft);
-        cell(2, column[2] + (side + px(8)) / inner.width(), value.standing, kPlainWeight,
-             attested ? look.tone(Tone::Normal).ink : look.text);
+        cell(
+            2, column[2] + (side + px(8)) / inner.width(), value.standing, kPlainWeight,
+            attested ? look.tone(Tone::Normal).ink : look.text);
     }
     if (shown < count) {
         painter.setPen(look.textSoft);
@@ -76,8 +78,8 @@ void ValueTable::paintEvent(QPaintEvent*) {
     }
     double top = inner.bottom() - foot + px(4);
     painter.setPen(look.textSoft);
-    const Wrapped source = wrapped(
-        m_source, px(19), px(12), inner.width(), 2, kPlainWeight, px(40));
+    const Wrapped source =
+        wrapped(m_source, px(19), px(12), inner.width(), 2, kPlainWeight, px(40));
     drawWrapped(
         painter, QRectF(inner.left(), top, inner.width(), px(42)), Qt::AlignLeft | Qt::AlignVCenter,
         source, kPlainWeight);
@@ -136,7 +138,8 @@ void ProcedurePage::place() {
     const double width = (body.width() - (columns - 1) * kGap) / columns;
     for (int i = 0; i < kTabs; ++i) {
         const QRectF box(
-            body.x() + (i % columns) * (width + kGap), top + (i / columns) * (90 + kGap), width, 90);
+            body.x() + (i % columns) * (width + kGap), top + (i / columns) * (90 + kGap), width,
+            90);
         put(m_tabs[static_cast<std::size_t>(i)], i < count ? box : QRectF());
     }
     QRectF rest = body;

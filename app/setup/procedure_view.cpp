@@ -22,9 +22,8 @@ QString tr(const char* text) {
 std::string groupOf(const std::string& cell) {
     const auto table = cell.find("].table[") != std::string::npos ? cell.find("].table[") + 1
                                                                   : cell.find(".table[");
-    const auto formula = cell.find("].formula[") != std::string::npos
-                             ? cell.find("].formula[") + 1
-                             : cell.find(".formula[");
+    const auto formula = cell.find("].formula[") != std::string::npos ? cell.find("].formula[") + 1
+                                                                      : cell.find(".formula[");
     const auto at = std::min(table, formula);
     return at == std::string::npos ? std::string() : cell.substr(0, at);
 }
@@ -72,7 +71,8 @@ QString otherWords(const std::string& name) {
         }
     }
     QString words = fromUtf8(name);
-    return words.replace(QLatin1Char('_'), QLatin1Char(' ')).replace(QLatin1Char('.'), QLatin1Char(' '));
+    return words.replace(QLatin1Char('_'), QLatin1Char(' '))
+        .replace(QLatin1Char('.'), QLatin1Char(' '));
 }
 
 Sign signOf(Standing standing) {
@@ -138,8 +138,7 @@ QString gapsText(const Procedure& procedure) {
     for (const KnownGap& gap : procedure.gaps) {
         gaps << tr("%1 %2 to %3 mm")
                     .arg(
-                        fromUtf8(gap.value),
-                        QString::number(inMillimetres(gap.from), 'g', 6),
+                        fromUtf8(gap.value), QString::number(inMillimetres(gap.from), 'g', 6),
                         QString::number(inMillimetres(gap.to), 'g', 6));
     }
     return gaps.isEmpty() ? QString() : tr("Gaps: %1").arg(gaps.join(QStringLiteral(", ")));
@@ -154,7 +153,8 @@ ListRowView procedureRow(const ProcedureDocument& document) {
                        fromUtf8(procedure.material), fromUtf8(procedure.standard),
                        fromUtf8(procedure.edition));
     const QString gaps = gapsText(procedure);
-    row.second = fromUtf8(procedure.id) + (gaps.isEmpty() ? QString() : QStringLiteral(" · ") + gaps);
+    row.second =
+        fromUtf8(procedure.id) + (gaps.isEmpty() ? QString() : QStringLiteral(" · ") + gaps);
     row.third = standing.words;
     row.sign = standing.sign;
     row.mark = standing.mark;
@@ -226,8 +226,8 @@ ProcedureView procedureView(const ProcedureDocument& document, int tab) {
     return view;
 }
 
-ListView groupsPage(
-    const Procedure& procedure, const std::set<std::string>& ticked, bool withdraws) {
+ListView
+groupsPage(const Procedure& procedure, const std::set<std::string>& ticked, bool withdraws) {
     ListView page;
     page.title = withdraws ? tr("Which attested values hold no more?")
                            : tr("Which values agree with the shop's copy?");
@@ -251,8 +251,9 @@ ListView groupsPage(
         page.rows.push_back(std::move(row));
     }
     page.columns = 2;
-    page.back = plainSlot(withdraws ? tr("Attest instead") : tr("Withdraw"),
-                          withdraws ? QString() : tr("an attestation"));
+    page.back = plainSlot(
+        withdraws ? tr("Attest instead") : tr("Withdraw"),
+        withdraws ? QString() : tr("an attestation"));
     page.stop = plainSlot(tr("Close"), tr("nothing is kept"));
     page.step = ticked.empty() ? stepSlot(tr("Tick values"), false)
                                : stepSlot(tr("Go on: %1").arg(ticked.size()));

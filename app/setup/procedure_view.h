@@ -73,8 +73,8 @@ struct ProcedureView {
 ProcedureView procedureView(const ProcedureDocument& document, int tab);
 
 /// Which group's values are to be attested or withdrawn: how many are ticked, how many are.
-ListView groupsPage(
-    const Procedure& procedure, const std::set<std::string>& ticked, bool withdraws);
+ListView
+groupsPage(const Procedure& procedure, const std::set<std::string>& ticked, bool withdraws);
 /// The cells of one group to tick; `names` gets their names in the rows' order.
 ListView cellsPage(
     const CellGroup& group, const std::set<std::string>& ticked, bool withdraws,

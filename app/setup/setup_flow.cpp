@@ -26,9 +26,9 @@ ListRowView benchRow(const BenchDocument& document) {
                      .arg(inMillimetres(bench.longestSeam))
                      .arg(inMillimetres(bench.thinnestSheet))
                      .arg(inMillimetres(bench.thickestSheet));
-    row.third = bench.calibration ? SetupFlow::tr("calibration due on %1")
-                                        .arg(fromUtf8(bench.calibration->dueOn))
-                                  : SetupFlow::tr("scale not calibrated");
+    row.third = bench.calibration
+                    ? SetupFlow::tr("calibration due on %1").arg(fromUtf8(bench.calibration->dueOn))
+                    : SetupFlow::tr("scale not calibrated");
     row.sign = Sign::Spring;
     if (!bench.calibration) {
         row.tone = Tone::Soon;
@@ -70,8 +70,7 @@ Result<std::string> bytesOf(const QString& path) {
 
 } // namespace
 
-SetupFlow::SetupFlow(
-    Desk& desk, SetupShop& shop, AskForeman ask, QString folder, QWidget* window)
+SetupFlow::SetupFlow(Desk& desk, SetupShop& shop, AskForeman ask, QString folder, QWidget* window)
     : QObject(window), m_desk(desk), m_shop(shop), m_ask(std::move(ask)),
       m_folder(std::move(folder)), m_list(new ListPage(window)),
       m_procedure(new ProcedurePage(window)), m_form(new FormPage(window)),
@@ -316,8 +315,7 @@ void SetupFlow::look() {
     Editing& editing = *m_editing;
     const bool bench = editing.kind == Kind::Bench;
     editing.sections = bench ? benchForm(editing.draft) : procedureForm(editing.draft);
-    const auto findings =
-        findingsOf(editing.name.toStdString(), editing.draft.text(), bench);
+    const auto findings = findingsOf(editing.name.toStdString(), editing.draft.text(), bench);
     editing.wrong = static_cast<int>(findings.size());
     editing.findings = placeFindings(editing.sections, findings);
     editing.section = std::min(editing.section, editing.sections.size() - 1);
@@ -330,9 +328,10 @@ void SetupFlow::showSections() {
     if (!editing.findings.isEmpty()) {
         view.trouble = editing.findings.front();
     } else if (editing.wrong > 0) {
-        view.under = editing.wrong == 1 ? tr("1 thing is to be put right before it can be kept.")
-                                        : tr("%1 things are to be put right before it can be kept.")
-                                              .arg(editing.wrong);
+        view.under =
+            editing.wrong == 1
+                ? tr("1 thing is to be put right before it can be kept.")
+                : tr("%1 things are to be put right before it can be kept.").arg(editing.wrong);
     } else {
         view.under = isChanged() ? tr("All is as it may be. It is kept by a foreman's PIN.")
                                  : tr("Nothing is changed yet.");
@@ -344,8 +343,8 @@ void SetupFlow::showSections() {
         if (const int wrong = findingsIn(section); wrong > 0) {
             row.mark = Mark::Late;
             row.tone = Tone::Late;
-            row.second = wrong == 1 ? tr("1 thing to put right")
-                                    : tr("%1 things to put right").arg(wrong);
+            row.second =
+                wrong == 1 ? tr("1 thing to put right") : tr("%1 things to put right").arg(wrong);
         } else {
             row.mark = Mark::Done;
             row.tone = Tone::Normal;
@@ -387,7 +386,8 @@ void SetupFlow::showSection() {
     for (FormRow& row : view.section.rows) {
         for (FormField& field : row.fields) {
             // what is being typed stands as it was typed
-            if (const auto typed = editing.typed.find(field.pointer); typed != editing.typed.end()) {
+            if (const auto typed = editing.typed.find(field.pointer);
+                typed != editing.typed.end()) {
                 field.value = typed->second;
             }
         }
@@ -525,8 +525,7 @@ void SetupFlow::save() {
     }
 }
 
-void SetupFlow::inForce(
-    const Result<std::vector<ProcedureDocument>>& now, const QString& told) {
+void SetupFlow::inForce(const Result<std::vector<ProcedureDocument>>& now, const QString& told) {
     if (!now) {
         tell(now.error());
         return;
@@ -550,8 +549,8 @@ void SetupFlow::saveProcedure(const ProvenPerson& by) {
     using Now = Result<std::vector<ProcedureDocument>>;
     m_desk.run<Now>(
         this,
-        [by, document = *document, writer = &m_desk.writer(), shipped = m_shop.shipped()](
-            Office& office) -> Now {
+        [by, document = *document, writer = &m_desk.writer(),
+         shipped = m_shop.shipped()](Office& office) -> Now {
             if (const auto set = office.setProcedure(by, document); !set) {
                 return tl::unexpected<Error>(set.error());
             }
@@ -617,8 +616,8 @@ void SetupFlow::showGroups() {
 
 void SetupFlow::showCells(std::size_t group) {
     const ProcedureDocument* document = procedure(m_id);
-    const auto groups = document != nullptr ? cellGroups(document->procedure)
-                                            : std::vector<CellGroup>();
+    const auto groups =
+        document != nullptr ? cellGroups(document->procedure) : std::vector<CellGroup>();
     if (group >= groups.size()) {
         showStart();
         return;
@@ -664,7 +663,8 @@ void SetupFlow::askEdition() {
     view.stop = plainSlot(tr("Close"), tr("back to the tables"));
     view.step = stepSlot(m_withdraws ? tr("Withdraw") : tr("Attest"));
     m_list->setLine({});
-    list(view, {}, [this] { keepAttestation(); }, [this] { showGroups(); });
+    list(
+        view, {}, [this] { keepAttestation(); }, [this] { showGroups(); });
 }
 
 void SetupFlow::keepAttestation() {

@@ -22,8 +22,8 @@
 namespace seamclock {
 
 /// Asks a foreman for his PIN; `then` gets the proof. Set-up's page comes back in either case.
-using AskForeman = std::function<void(
-    const QString& forWhat, std::function<void(const ProvenPerson&)> then)>;
+using AskForeman =
+    std::function<void(const QString& forWhat, std::function<void(const ProvenPerson&)> then)>;
 
 class SetupFlow : public QObject {
     Q_OBJECT
@@ -70,8 +70,9 @@ private:
     };
 
     void turnTo(Page* page, Press step, Press stop, Press back = {});
-    void list(const ListView& view, std::function<void(int)> chosen, Press step, Press stop,
-              Press back = {});
+    void list(
+        const ListView& view, std::function<void(int)> chosen, Press step, Press stop,
+        Press back = {});
     void pressed(SlotPlace place);
     void tell(const Error& error);
 

@@ -75,8 +75,8 @@ TEST(BenchForm, AnEmptyBenchOwesEveryValueAndHasNoOrderOfItsOwn) {
     const auto sections = checked(draft, rest);
     EXPECT_TRUE(rest.isEmpty()) << rest.join('\n').toStdString();
     for (const char* pointer :
-         {"/id", "/name", "/longest_seam_mm", "/thickest_sheet_mm", "/scale/division", "/scale/zero",
-          "/gap/floor_mm", "/release_order"}) {
+         {"/id", "/name", "/longest_seam_mm", "/thickest_sheet_mm", "/scale/division",
+          "/scale/zero", "/gap/floor_mm", "/release_order"}) {
         EXPECT_FALSE(field(sections, pointer).finding.isEmpty()) << pointer;
     }
     EXPECT_EQ(field(sections, "/release_order").value, "not chosen yet");
@@ -98,7 +98,8 @@ TEST(BenchForm, ACalibrationIsDrawnWithItsLineBandAndWhatIsLeftOver) {
     ASSERT_EQ(shown.plot.bands.size(), 1U);
     // By hand: mean reading 12, mean force 750.6; slope = (8·501.6 + 4·248.6 + 4·252.4 + 8·501.4) /
     // 160 = 10028 / 160 = 62.675.
-    EXPECT_TRUE(shown.words.join(' ').contains("Rate 62.67") || shown.words.join(' ').contains("62.68"))
+    EXPECT_TRUE(
+        shown.words.join(' ').contains("Rate 62.67") || shown.words.join(' ').contains("62.68"))
         << shown.words.join('\n').toStdString();
     ASSERT_EQ(shown.residuals.size(), 5U);
     EXPECT_NEAR(*shown.residuals[0], 249 - (750.6 - 8 * 62.675), 1e-6);

@@ -130,10 +130,10 @@ TEST(Form, AFindingOfARowStandsAtTheRow) {
 
 TEST(Form, NoFindingIsLostWhereverItIs) {
     JsonDraft draft = pp();
-    draft.remove("/gaps");             // soak then lacks a value in silence
-    draft.remove("/material");         // a text
-    draft.put("/odd", "7");            // unknown
-    draft.remove("/plate/source");     // of a group
+    draft.remove("/gaps");         // soak then lacks a value in silence
+    draft.remove("/material");     // a text
+    draft.put("/odd", "7");        // unknown
+    draft.remove("/plate/source"); // of a group
     draft.put("/bead_mm/table/0/odd", "7");
     draft.remove("/cooling_min/default_rule");
     const auto found = checkProcedure("a test", draft.text());

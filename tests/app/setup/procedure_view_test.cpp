@@ -82,9 +82,10 @@ TEST(ProcedureView, NothingIsAttestedWithoutATick) {
     const ListView some = groupsPage(document.procedure, {"plate"}, false);
     EXPECT_EQ(some.step.text, "Go on: 1");
     const ListView withdraws = groupsPage(document.procedure, {}, true);
-    EXPECT_TRUE(std::none_of(
-        withdraws.rows.begin(), withdraws.rows.end(),
-        [](const ListRowView& row) { return row.enabled; }));
+    EXPECT_TRUE(
+        std::none_of(withdraws.rows.begin(), withdraws.rows.end(), [](const ListRowView& row) {
+            return row.enabled;
+        }));
 }
 
 TEST(ProcedureView, WordsOfCells) {
