@@ -207,25 +207,25 @@ void FormPage::place() {
     put(m_title, QRectF(body.x() + 6, body.y(), body.width() - 12, kTitle));
     QRectF rows(body.x(), body.y() + kTitle + 4, body.width(), body.height() - kTitle - 4);
     QRectF side;
-    if (plot || notes) {
-        side = rows;
-        if (frame.portrait) {
-            side.setHeight(plot ? 330 : 96);
-            rows.setTop(side.bottom() + kGap);
-        } else if (plot) {
-            rows.setWidth(body.width() * 0.6);
-            side.setLeft(rows.right() + 12);
-        } else {
-            side.setTop(rows.bottom() - kSay - 100);
-            side.setHeight(96);
+    const double noted =
+        notes ? (plot ? 58.0 * static_cast<double>(m_view.section.notes.size()) : 90.0) : 0;
+    if (plot && frame.portrait) {
+        side = QRectF(rows.x(), rows.y(), rows.width(), 300 + noted);
+        rows.setTop(side.bottom() + kGap);
+    } else if (plot) {
+        rows.setWidth(body.width() * 0.6);
+        side = QRectF(rows.right() + 12, rows.y(), body.right() - rows.right() - 12, rows.height());
+        if (look().mirrored) {
+            side.moveLeft(body.x());
+            rows.moveRight(body.right());
         }
+    } else if (notes) {
+        side = QRectF(rows.x(), rows.bottom() - noted, rows.width(), noted);
+        rows.setBottom(side.top() - kGap);
     }
     const QRectF say(rows.x() + 6, rows.bottom() - kSay, rows.width() - 12, kSay);
     put(m_say, say);
     rows.setBottom(say.top() - 4);
-    const double noted =
-        notes ? (plot ? 44.0 * static_cast<double>(m_view.section.notes.size()) : side.height())
-              : 0;
     QRectF noteBox(side.x() + 6, side.bottom() - noted, side.width() - 12, noted);
     put(m_notes, notes ? noteBox : QRectF());
     put(m_plot,

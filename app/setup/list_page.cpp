@@ -165,8 +165,9 @@ void ListPage::place() {
     double top = body.y();
     put(m_title, QRectF(body.x() + 6, top, body.width() - 12, 56));
     top += 60;
-    put(m_under, told ? QRectF(body.x() + 6, top - 4, body.width() - 12, 56) : QRectF());
-    top += told ? 58 : 0;
+    const double under = m_view.trouble.isEmpty() ? 58 : 92; // a refusal has more to say
+    put(m_under, told ? QRectF(body.x() + 6, top - 4, body.width() - 12, under - 2) : QRectF());
+    top += told ? under : 0;
     put(m_line, m_view.line ? QRectF(body.x(), top, body.width(), 90) : QRectF());
     top += m_view.line ? 90 + kGap : 0;
 

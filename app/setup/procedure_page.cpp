@@ -129,12 +129,12 @@ void ProcedurePage::place() {
     const QRectF body = frame.body;
     constexpr double kGap = 8;
     put(m_title, QRectF(body.x() + 6, body.y(), body.width() - 12, 52));
-    put(m_about, QRectF(body.x() + 6, body.y() + 52, body.width() - 12, 44));
+    put(m_about, QRectF(body.x() + 6, body.y() + 50, body.width() - 12, 52));
     const int count = std::min(kTabs, static_cast<int>(m_view.tabs.size()));
     const int most = frame.portrait ? 4 : 8;
     const int lines = std::max(1, (count + most - 1) / most);
     const int columns = std::max(1, (count + lines - 1) / lines);
-    const double top = body.y() + 102;
+    const double top = body.y() + 106;
     const double width = (body.width() - (columns - 1) * kGap) / columns;
     for (int i = 0; i < kTabs; ++i) {
         const QRectF box(

@@ -123,15 +123,21 @@ void SetupFlow::pressed(SlotPlace place) {
 }
 
 void SetupFlow::open() {
-    showStart();
+    if (isChanged()) {
+        showSections();
+    } else {
+        showStart();
+    }
 }
 
 void SetupFlow::close() {
     m_page = nullptr;
     m_onStep = m_onStop = m_onBack = {};
     m_onChosen = {};
-    m_editing.reset();
     m_ticked.clear();
+    if (!isChanged()) {
+        m_editing.reset();
+    }
 }
 
 void SetupFlow::takeKeys() {
@@ -531,9 +537,9 @@ void SetupFlow::inForce(const Result<std::vector<ProcedureDocument>>& now, const
         return;
     }
     m_shop.setProcedures(*now);
+    m_editing.reset();
+    m_ticked.clear();
     if (m_page != nullptr) { // or the pages were left meanwhile
-        m_editing.reset();
-        m_ticked.clear();
         showProcedure(m_id);
     }
     emit said(told);
@@ -581,6 +587,7 @@ void SetupFlow::saveBench(const ProvenPerson& by) {
                 tell(there.error());
                 return;
             }
+            m_editing.reset();
             if (m_page != nullptr) {
                 showStart();
             }

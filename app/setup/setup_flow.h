@@ -1,7 +1,8 @@
 // Set-up on the screen: which of its pages stands, and what a press does. Anybody may look; what is
 // kept takes a foreman's PIN, is written on the desk's thread as a new document or an attestation
 // in the foreman's name, and then holds for new plans. A document under edit is only here until
-// then: while the PIN is asked for it waits, and when the pages are left without it, it is gone.
+// then: while the PIN is asked for it waits, and it does when a bench is touched meanwhile; it goes
+// when its form is closed, or the program ends.
 #pragma once
 
 #include "app/pages/choice_page.h"
@@ -40,8 +41,9 @@ public:
     FormPage* formPage() const { return m_form; }
     ChoicePage* choicePage() const { return m_choice; }
 
+    /// The list, or the form that was left with something changed.
     void open();
-    /// The pages are left; what was not saved is gone.
+    /// The pages are left; a form with changes waits.
     void close();
     /// The keyboard's focus goes where it belongs on the page that stands.
     void takeKeys();

@@ -156,16 +156,22 @@ TEST_F(SetupWalkTest, NothingIsKeptWhileAValueIsRefusedNorWithoutThePin) {
     EXPECT_EQ(shelf().procedures.size(), 1U);
 }
 
-TEST_F(SetupWalkTest, LeavingForABenchKeepsNothing) {
+TEST_F(SetupWalkTest, WhatIsEditedWaitsWhileABenchIsTouchedAndGoesWithItsForm) {
     ASSERT_NO_FATAL_FAILURE(foreman());
     DONE(walk.edit("PP · "));
     DONE(walk.section("Plate and air"));
     DONE(walk.type("/plate/max_C", "219"));
     shop.window().openMenu();
     EXPECT_EQ(setup().page(), nullptr);
+    EXPECT_TRUE(setup().isChanged());
+    DONE(walk.open());
+    EXPECT_TRUE(list().title.startsWith("PP ")) << list().title.toStdString();
+    EXPECT_EQ(list().step.look, SlotView::Look::Act);
+    DONE(walk.press(SlotPlace::Stop));
     EXPECT_FALSE(setup().isChanged());
     DONE(walk.edit("PP · "));
     EXPECT_EQ(list().under, "Nothing is changed yet.");
+    EXPECT_TRUE(shelf().procedures.empty());
 }
 
 TEST_F(SetupWalkTest, AChangeOfAnAttestedValueTakesTheStandingFromThatOneAlone) {
