@@ -27,11 +27,12 @@ void ListRow::paintEvent(QPaintEvent*) {
     QPainter painter(this);
     painter.setRenderHint(QPainter::Antialiasing);
     const Theme& look = theme();
-    const bool chosen = m_view.ticked.value_or(false);
+    const bool chosen = m_view.ticked.value_or(m_view.chosen);
     drawPanel(
         painter, rect(), px(14), m_view.enabled ? look.panel : QColor(Qt::transparent),
         chosen ? look.text : look.edge, px(chosen ? 4.5 : 1.5));
-    double left = px(20);
+    const bool alone = m_view.second.isEmpty() && m_view.third.isEmpty();
+    double left = px(alone && width() < px(300) ? 12 : 20);
     const double side = px(42);
     const QRectF place(left, (height() - side) / 2, side, side);
     if (m_view.ticked) {
@@ -68,15 +69,16 @@ void ListRow::paintEvent(QPaintEvent*) {
         const QColor ink = m_view.tone == Tone::Rest ? look.text : look.tone(m_view.tone).ink;
         lines.push_back({m_view.third, std::min(textPx(20), px(26)), kLabelWeight, ink});
     }
-    const double wide = width() - left - px(16);
+    const double wide = width() - left - px(alone ? 10 : 16);
     const double top = px(8);
     const double pitch = (height() - 2 * top) / static_cast<double>(lines.size());
     for (std::size_t i = 0; i < lines.size(); ++i) {
         const Line& line = lines[i];
         painter.setPen(line.ink);
         const QRectF box(left, top + pitch * static_cast<double>(i), wide, pitch);
-        const Wrapped fitted =
-            wrapped(line.text, std::min(line.size, pitch * 0.86), px(13), wide, 1, line.weight);
+        const Wrapped fitted = wrapped(
+            line.text, std::min(line.size, pitch * 0.86), px(13), wide, alone ? 2 : 1, line.weight,
+            pitch - px(4));
         drawWrapped(painter, box, Qt::AlignLeft | Qt::AlignVCenter, fitted, line.weight);
     }
 }

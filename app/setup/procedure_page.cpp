@@ -101,9 +101,9 @@ ProcedurePage::ProcedurePage(QWidget* parent)
       m_table(keep(new ValueTable("procedureValues", this))) {
     m_about->setQuiet(true);
     for (int i = 0; i < kTabs; ++i) {
-        auto* tab = keep(new SlotButton(QString("procedureTab%1").arg(i), this));
+        auto* tab = keep(new ListRow(QString("procedureTab%1").arg(i), this));
         m_tabs.push_back(tab);
-        connect(tab, &SlotButton::pressed, this, [this, i] { emit tabChosen(i); });
+        connect(tab, &ListRow::pressed, this, [this, i] { emit tabChosen(i); });
     }
 }
 
@@ -112,8 +112,9 @@ void ProcedurePage::show(const ProcedureView& view) {
     m_title->setText(view.title);
     m_about->setText(view.about);
     for (int i = 0; i < kTabs && i < view.tabs.size(); ++i) {
-        SlotView tab = plainSlot(view.tabs[i]);
-        tab.look = i == view.tab ? SlotView::Look::Act : SlotView::Look::Plain;
+        ListRowView tab;
+        tab.text = view.tabs[i];
+        tab.chosen = i == view.tab;
         m_tabs[static_cast<std::size_t>(i)]->show(tab);
     }
     m_plot->show(view.plot);

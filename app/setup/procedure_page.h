@@ -46,7 +46,7 @@ private:
     ProcedureView m_view;
     Sentence* m_title;
     Sentence* m_about;
-    std::vector<SlotButton*> m_tabs;
+    std::vector<ListRow*> m_tabs;
     Plot* m_plot;
     ValueTable* m_table;
 };
