@@ -96,7 +96,8 @@ TEST(Form, AValueOutOfRangeIsSaidAtItsFieldWithTheRange) {
     const auto sections = checked(draft);
     const FormField* field = find(sections, "/plate/max_C");
     ASSERT_NE(field, nullptr);
-    EXPECT_EQ(field->finding, "410 is outside 100 to 320");
+    EXPECT_TRUE(field->finding.startsWith("410 is outside 100 to 320 °C"))
+        << field->finding.toStdString();
     EXPECT_EQ(field->value, "410");
     EXPECT_EQ(allFindings(sections), 1);
 }
