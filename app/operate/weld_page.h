@@ -1,6 +1,7 @@
 // The operator's screen of one weld, from the first check to the saved joint.
 #pragma once
 
+#include "app/operate/weld_view.h"
 #include "app/pages/page.h"
 
 namespace seamclock {

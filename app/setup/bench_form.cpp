@@ -259,9 +259,9 @@ FitShown fitShown(const JsonDraft& draft) {
         shown.residuals[rows[i]] = fit->line.residuals[i];
     }
     PlotView::Line line;
-    line.name = tr("fitted line");
+    line.name = tr("line");
     PlotView::Band band;
-    band.name = tr("95 % of further readings");
+    band.name = tr("95 %");
     for (int i = 0; i <= kSteps; ++i) {
         const double x =
             fit->lowestReading + (fit->highestReading - fit->lowestReading) * i / kSteps;
@@ -275,15 +275,16 @@ FitShown fitShown(const JsonDraft& draft) {
     shown.plot.lines.push_back(std::move(line));
     const auto straight = straightEnough(*fit);
     shown.straight = straight.has_value();
+    const QPointF worstPoint = dots.points[fit->worstPoint];
+    shown.plot.points.push_back(std::move(dots));
     if (!straight) {
         PlotView::Points worst;
-        worst.name = tr("too far off");
+        worst.name = tr("off");
         worst.wrong = true;
-        worst.points.push_back(dots.points[fit->worstPoint]);
+        worst.points.push_back(worstPoint);
         shown.plot.points.push_back(std::move(worst));
         shown.words << fromUtf8(straight.error().detail);
     }
-    shown.plot.points.push_back(std::move(dots));
     const double middle = (fit->lowestReading + fit->highestReading) / 2;
     shown.words << tr("Rate %1 N for each %2 (± %3 %), zero at %4 %2.")
                        .arg(

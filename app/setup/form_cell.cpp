@@ -16,6 +16,7 @@ FormCell::FormCell(const QString& name, QWidget* parent)
     m_line->setFrame(false);
     m_line->setMaxLength(1000);
     m_line->installEventFilter(this);
+    styleLine();
     connect(m_line, &QLineEdit::textEdited, this, &FormCell::typed);
     connect(m_line, &QLineEdit::returnPressed, this, &FormCell::entered);
     connect(this, &PressPart::pressed, this, [this] {
@@ -37,22 +38,17 @@ void FormCell::takeKeys() {
 }
 
 void FormCell::type(const QString& text) {
-    m_line->setText(text);
     emit typed(text);
 }
 
 void FormCell::show(const FormField& field, bool late) {
-    if (field.pointer != m_field.pointer) {
-        m_line->setCursorPosition(0);
-    }
     m_field = field;
     m_late = late;
-    if (isTyped() && m_line->text() != field.value) {
-        m_line->setText(field.value);
-        m_line->setCursorPosition(0);
-    }
     m_line->setVisible(isTyped());
-    m_line->setAccessibleName(spoken({field.caption, field.finding}));
+    m_line->setAccessibleName(spoken({field.caption, field.value, field.finding}));
+    if (m_line->hasFocus() && m_line->text() != field.value) {
+        m_line->setText(field.value);
+    }
     setAccessibleName(spoken({field.caption, field.value, field.finding}));
     update();
 }
@@ -60,8 +56,11 @@ void FormCell::show(const FormField& field, bool late) {
 bool FormCell::eventFilter(QObject* watched, QEvent* event) {
     if (watched == m_line &&
         (event->type() == QEvent::FocusIn || event->type() == QEvent::FocusOut)) {
+        // A long value is painted on two lines; only while it is typed does it scroll in one.
+        const bool in = event->type() == QEvent::FocusIn;
+        m_line->setText(in ? m_field.value : QString());
         update();
-        if (event->type() == QEvent::FocusIn) {
+        if (in) {
             emit focused();
         }
     }
@@ -73,11 +72,15 @@ void FormCell::resizeEvent(QResizeEvent*) {
 }
 
 void FormCell::lookChanged() {
+    styleLine();
+    placeLine();
+}
+
+void FormCell::styleLine() {
     m_line->setFont(partFont(px(26), kLabelWeight));
     m_line->setStyleSheet(
         QString("QLineEdit { background: transparent; color: %1; border: none; padding: 0px; }")
             .arg(theme().text.name()));
-    placeLine();
 }
 
 void FormCell::placeLine() {
@@ -111,7 +114,7 @@ void FormCell::paintEvent(QPaintEvent*) {
     drawLine(
         painter, QRectF(left, px(7), wide, px(28)), Qt::AlignLeft | Qt::AlignVCenter,
         m_field.caption, caption, kPlainWeight);
-    if (isTyped()) {
+    if (focused) {
         return;
     }
     painter.setPen(look.text);

@@ -21,7 +21,7 @@ public:
     const FormField& field() const { return m_field; }
     bool isTyped() const;
     void takeKeys();
-    /// As a person at a keyboard: replaces the line.
+    /// As a person at a keyboard who replaces the value.
     void type(const QString& text);
 
 signals:
@@ -40,6 +40,7 @@ protected:
 
 private:
     void placeLine();
+    void styleLine();
 
     FormField m_field;
     bool m_late = false;

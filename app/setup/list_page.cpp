@@ -165,10 +165,10 @@ void ListPage::place() {
     const bool told = !m_view.under.isEmpty() || !m_view.trouble.isEmpty();
     constexpr double kGap = 8;
     double top = body.y();
-    put(m_title, QRectF(body.x() + 6, top, body.width() - 12, 56));
-    top += 60;
-    const double under = m_view.trouble.isEmpty() ? 58 : 92; // a refusal has more to say
-    put(m_under, told ? QRectF(body.x() + 6, top - 4, body.width() - 12, under - 2) : QRectF());
+    put(m_title, QRectF(body.x() + 6, top, body.width() - 12, 54));
+    top += 56;
+    const double under = m_view.trouble.isEmpty() ? 50 : 92; // a refusal has more to say
+    put(m_under, told ? QRectF(body.x() + 6, top - 2, body.width() - 12, under - 2) : QRectF());
     top += told ? under : 0;
     put(m_line, m_view.line ? QRectF(body.x(), top, body.width(), 90) : QRectF());
     top += m_view.line ? 90 + kGap : 0;
@@ -177,7 +177,7 @@ void ListPage::place() {
         std::any_of(m_view.rows.begin(), m_view.rows.end(), [](const auto& row) {
             return !row.third.isEmpty() && !row.second.isEmpty();
         });
-    const double row = threeLines ? 112 : 92;
+    const double row = threeLines ? 98 : 92;
     const int columns = frame.portrait ? 1 : m_view.columns;
     const int lines = std::max(1, static_cast<int>((body.bottom() - top + kGap) / (row + kGap)));
     const auto count = static_cast<int>(m_view.rows.size());

@@ -22,7 +22,7 @@ struct ListRowView {
     std::optional<Mark> mark;   // instead of the sign
     Tone tone = Tone::Rest;     // of mark and third line
     std::optional<bool> ticked; // a row to tick
-    bool chosen = false; // the one of several that stands
+    bool chosen = false;        // the one of several that stands
     bool enabled = true;
 
     bool operator==(const ListRowView&) const = default;

@@ -124,6 +124,10 @@ void Plot::draw() {
         area->setBrush(fill);
         area->setPen(QPen(look.tone(Tone::Normal).ink, px(1.5)));
         join(area, band.name);
+        for (QLegendMarker* marker : chart->legend()->markers(area)) {
+            marker->setBrush(fill);
+            marker->setPen(area->pen());
+        }
     }
     for (const PlotView::Line& line : m_view.lines) {
         extend(line.points);
@@ -140,7 +144,7 @@ void Plot::draw() {
         }
         series->setMarkerShape(
             each.wrong ? QScatterSeries::MarkerShapeTriangle : QScatterSeries::MarkerShapeCircle);
-        series->setMarkerSize(px(each.wrong ? 20 : 13));
+        series->setMarkerSize(px(each.wrong ? 22 : 13));
         series->setColor(each.wrong ? look.tone(Tone::Late).ink : look.text);
         series->setBorderColor(look.panel);
         join(series, each.name);

@@ -113,8 +113,8 @@ void addFormula(FormSection& section, const JsonDraft& draft, const std::string&
     const std::size_t rows = draft.size(formula);
     for (std::size_t i = 0; i < rows; ++i) {
         const std::string item = numbered(formula, i);
-        FormField numbers =
-            textField(draft, item + "/coefficients", tr("formula: c0 c1 c2 … of s in mm"));
+        FormField numbers = textField(
+            draft, item + "/coefficients", tr("formula: c0 c1 c2, times 1 s s², s in mm"));
         numbers.kind = FormField::Kind::Numbers;
         numbers.share = 2;
         FormRow row = rowOf(

@@ -32,7 +32,7 @@ void ValueTable::paintEvent(QPaintEvent*) {
         look.kind == ThemeKind::Contrast ? look.edge : QColor(Qt::transparent), px(2));
     const QRectF inner = QRectF(rect()).adjusted(px(16), px(10), -px(14), -px(10));
     const bool gaps = !m_gaps.isEmpty();
-    const double foot = px(gaps ? 72 : 46);
+    const double foot = px(gaps ? 90 : 46);
     const double room = inner.height() - foot;
     const auto count = static_cast<int>(m_values.size());
     // the office's 20 px, or the 19 of a card's unit words where a table is long
@@ -87,9 +87,9 @@ void ValueTable::paintEvent(QPaintEvent*) {
         top += px(44);
         painter.setPen(look.tone(Tone::Soon).ink);
         const Wrapped text =
-            wrapped(m_gaps, px(19), px(12), inner.width(), 1, kLabelWeight, px(24));
+            wrapped(m_gaps, px(19), px(12), inner.width(), 2, kLabelWeight, px(40));
         drawWrapped(
-            painter, QRectF(inner.left(), top, inner.width(), px(24)),
+            painter, QRectF(inner.left(), top, inner.width(), px(42)),
             Qt::AlignLeft | Qt::AlignVCenter, text, kLabelWeight);
     }
 }

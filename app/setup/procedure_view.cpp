@@ -6,6 +6,7 @@
 
 #include <QCoreApplication>
 #include <algorithm>
+#include <utility>
 
 namespace seamclock {
 namespace {
@@ -75,6 +76,28 @@ QString otherWords(const std::string& name) {
         .replace(QLatin1Char('.'), QLatin1Char(' '));
 }
 
+QString gapWord(const std::string& value) {
+    static const std::pair<const char*, const char*> kWords[] = {
+        {"pressure_N_mm2.alignment", QT_TRANSLATE_NOOP("ProcedureWords", "alignment pressure")},
+        {"pressure_N_mm2.joining", QT_TRANSLATE_NOOP("ProcedureWords", "joining pressure")},
+        {"pressure_N_mm2.tolerance", QT_TRANSLATE_NOOP("ProcedureWords", "pressure's tolerance")},
+        {"pressure_N_mm2.soak_aim", QT_TRANSLATE_NOOP("ProcedureWords", "aim of soak's pressure")},
+        {"pressure_N_mm2.soak_max", QT_TRANSLATE_NOOP("ProcedureWords", "most of soak's pressure")},
+        {"heated_tool_C", QT_TRANSLATE_NOOP("ProcedureWords", "plate")},
+        {"bead_min_mm", QT_TRANSLATE_NOOP("ProcedureWords", "bead")},
+        {"soak_s", QT_TRANSLATE_NOOP("ProcedureWords", "soak")},
+        {"changeover_max_s", QT_TRANSLATE_NOOP("ProcedureWords", "changeover")},
+        {"build_up_s", QT_TRANSLATE_NOOP("ProcedureWords", "build-up")},
+        {"cooling_min", QT_TRANSLATE_NOOP("ProcedureWords", "cooling")},
+        {"cooling_min.per_kelvin", QT_TRANSLATE_NOOP("ProcedureWords", "cooling for each kelvin")}};
+    for (const auto& [code, words] : kWords) {
+        if (value == code) {
+            return tr(words);
+        }
+    }
+    return fromUtf8(value);
+}
+
 Sign signOf(Standing standing) {
     return standing == Standing::Attested ? Sign::Shield : Sign::Note;
 }
@@ -134,14 +157,25 @@ StandingView standingOf(const std::vector<Cell>& cells) {
 }
 
 QString gapsText(const Procedure& procedure) {
-    QStringList gaps;
+    std::vector<std::pair<QString, QStringList>> ranges; // values that lack the same thicknesses
     for (const KnownGap& gap : procedure.gaps) {
-        gaps << tr("%1 %2 to %3 mm")
-                    .arg(
-                        fromUtf8(gap.value), QString::number(inMillimetres(gap.from), 'g', 6),
-                        QString::number(inMillimetres(gap.to), 'g', 6));
+        const QString range = tr("%1 to %2 mm")
+                                  .arg(
+                                      QString::number(inMillimetres(gap.from), 'g', 6),
+                                      QString::number(inMillimetres(gap.to), 'g', 6));
+        const auto found = std::find_if(
+            ranges.begin(), ranges.end(), [&range](const auto& one) { return one.first == range; });
+        if (found == ranges.end()) {
+            ranges.emplace_back(range, QStringList{gapWord(gap.value)});
+        } else {
+            found->second << gapWord(gap.value);
+        }
     }
-    return gaps.isEmpty() ? QString() : tr("Gaps: %1").arg(gaps.join(QStringLiteral(", ")));
+    QStringList texts;
+    for (const auto& [range, values] : ranges) {
+        texts << values.join(QStringLiteral(", ")) + QStringLiteral(" ") + range;
+    }
+    return texts.isEmpty() ? QString() : tr("Gaps: %1").arg(texts.join(QStringLiteral("; ")));
 }
 
 ListRowView procedureRow(const ProcedureDocument& document) {

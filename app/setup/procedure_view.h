@@ -27,7 +27,7 @@ struct StandingView {
 };
 StandingView standingOf(const std::vector<Cell>& cells);
 
-/// "Gaps: soak_s 1 to 4.5 mm"; empty: it lacks nothing.
+/// "Gaps: soak 1 to 4.5 mm"; empty: it lacks nothing.
 QString gapsText(const Procedure& procedure);
 
 ListRowView procedureRow(const ProcedureDocument& document);

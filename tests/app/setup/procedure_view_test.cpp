@@ -18,7 +18,7 @@ TEST(ProcedureView, ARowNamesMaterialStandardEditionIdGapsAndStanding) {
     const ListRowView row = procedureRow(shipped("pp-dvs2207-11"));
     EXPECT_TRUE(row.text.startsWith("PP · DVS 2207-11")) << row.text.toStdString();
     EXPECT_TRUE(row.second.contains("pp-dvs2207-11"));
-    EXPECT_TRUE(row.second.contains("soak_s 1 to 4.5 mm")) << row.second.toStdString();
+    EXPECT_TRUE(row.second.contains("Gaps: soak 1 to 4.5 mm")) << row.second.toStdString();
     EXPECT_TRUE(row.third.contains("from memory: not attested"));
     EXPECT_EQ(row.mark, Mark::Trouble);
 }
