@@ -1,6 +1,7 @@
 #include "app/cli/output_json.h"
 
 #include "core/base/json.h"
+#include "core/procedure/cells.h"
 
 #include <cmath>
 
@@ -43,6 +44,14 @@ std::string proceduresJson(const std::vector<ProcedureDocument>& procedures) {
 
 std::string procedureJson(const ProcedureDocument& procedure) {
     Json json = summary(procedure);
+    json["cells"] = Json::array();
+    for (const Cell& cell : cellsOf(procedure.procedure)) {
+        json["cells"].push_back(
+            {{"cell", cell.name},
+             {"says", cell.content},
+             {"source", cell.source.text},
+             {"standing", toString(cell.source.standing)}});
+    }
     json["document"] = parsed(procedure.bytes);
     return printed(json);
 }
@@ -55,6 +64,39 @@ std::string findingsJson(const std::string& file, const std::vector<ProcedureFin
     }
     const bool sound = findings.empty();
     return printed({{"file", file}, {"sound", sound}, {"findings", std::move(list)}});
+}
+
+std::string jobCsvJson(const std::string& file, const JobCsv& job) {
+    Json problems = Json::array();
+    for (const JobCsvProblem& problem : job.problems) {
+        problems.push_back(
+            {{"line", problem.line}, {"column", problem.column}, {"reason", problem.text}});
+    }
+    Json seams = Json::array();
+    for (const JobSeam& seam : job.seams) {
+        Json one = {{"label", seam.label},          {"material", seam.sheets.front().material},
+                    {"procedure", seam.procedure},  {"thickness_mm", seam.thicknessMm},
+                    {"lengths_mm", seam.lengthsMm}, {"shielded", seam.shielded}};
+        if (!seam.what.empty()) {
+            one["what"] = seam.what;
+        }
+        if (!seam.bench.empty()) {
+            one["bench"] = seam.bench;
+        }
+        if (seam.dragN) {
+            one["drag_N"] = *seam.dragN;
+        }
+        if (seam.ambientC) {
+            one["ambient_C"] = *seam.ambientC;
+        }
+        seams.push_back(std::move(one));
+    }
+    return printed(
+        {{"file", file},
+         {"sound", job.isSound()},
+         {"seams", std::move(seams)},
+         {"problems", std::move(problems)},
+         {"problems_left_out", job.more}});
 }
 
 std::string benchJson(const BenchDocument& bench) {

@@ -3,6 +3,7 @@
 #include "core/base/plain_number.h"
 #include "core/log/log_reader.h"
 #include "core/log/shelf.h"
+#include "core/session/replan.h"
 #include "core/weld/intent.h"
 
 #include <algorithm>
@@ -307,25 +308,13 @@ Result<void> Floor::newDrag(int post, double reading) {
                 plainNumber(static_cast<double>(bench.scale.zeroMilli) / 1000.0));
     }
     const WeldOpened& opened = found->opened();
-    const auto procedure =
-        std::find_if(m_procedures.begin(), m_procedures.end(), [&](const ProcedureDocument& one) {
-            return one.sha256 == opened.docs.procedure;
-        });
-    if (procedure == m_procedures.end()) {
-        return fail(
-            ErrorCode::Missing, "the procedure of this weld, " + found->plan.procedure +
-                                    ", is not the one on this tablet any more");
+    const auto procedure = procedureOf(*found, m_procedures, m_writer.path());
+    if (!procedure) {
+        return tl::unexpected<Error>(procedure.error());
     }
-    PlanRequest request;
-    request.thickness = micrometres(static_cast<double>(found->plan.thicknessUm));
-    for (const std::int64_t um : opened.lengthsUm) {
-        request.lengths.push_back(micrometres(static_cast<double>(um)));
-    }
-    request.ambient = Temperature::celsius(static_cast<double>(found->plan.ambientMc) / 1000.0);
-    request.drag = bench.scale.rate() * units;
-    request.coolingRule = found->plan.coolingRule;
-    request.alignMedian = found->plan.alignMedian;
-    const auto plan = makePlan(request, procedure->procedure, &bench);
+    Measured measured;
+    measured.drag = bench.scale.rate() * units;
+    const auto plan = planAgain(*found, procedure->procedure, bench, measured);
     if (!plan) {
         return tl::unexpected<Error>(plan.error());
     }

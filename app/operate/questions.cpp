@@ -123,6 +123,10 @@ Menu menuFor(const Preferences& now, const QString& atBench) {
         tr("of the changeover's front"), Sign::Changeover);
     add(MenuItem::Words, tr("Words: %1 %").arg(qRound(now.text * 100)), tr("100, 150, 200 %"),
         Sign::Note);
+    add(MenuItem::Units,
+        now.units == UnitSystem::Metric ? tr("Card in mm, N, °C") : tr("Card in inch, lbf, °F"),
+        tr("readings stay the scale's"), Sign::Spring);
+    menu.page.narrow = true;
     menu.page.back = hiddenSlot();
     menu.page.stop = plainSlot(tr("End the program"), tr("open welds stay"));
     menu.page.step = stepSlot(tr("Back to the bench"), false);
@@ -144,6 +148,9 @@ Preferences changedBy(MenuItem item, Preferences now) {
         break;
     case MenuItem::Words:
         now.text = now.text >= 2 ? 1 : now.text + 0.5;
+        break;
+    case MenuItem::Units:
+        now.units = now.units == UnitSystem::Metric ? UnitSystem::Imperial : UnitSystem::Metric;
         break;
     case MenuItem::Day:
     case MenuItem::Card:

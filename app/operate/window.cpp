@@ -1,7 +1,9 @@
 #include "app/operate/window.h"
 
+#include "app/print/card_pdf.h"
 #include "app/text/numbers.h"
 #include "app/text/words.h"
+#include "core/session/sheet_plan.h"
 #include "core/weld/intent.h"
 
 #include <QApplication>
@@ -498,7 +500,9 @@ void Window::slotPressed(SlotPlace place) {
         }
         return;
     case PageKind::Card:
-        if (m_floor.weld(m_floor.selected()) != nullptr) {
+        if (place == SlotPlace::Stop) {
+            printCard();
+        } else if (m_floor.weld(m_floor.selected()) != nullptr) {
             turnTo(PageKind::Weld);
         } else if (place == SlotPlace::Back) {
             turnTo(PageKind::Seams);
@@ -709,22 +713,53 @@ void Window::chooseSeam(int index) {
 void Window::showCard() {
     const int selected = m_floor.selected();
     const Post& post = m_floor.posts()[static_cast<std::size_t>(selected)];
-    if (const Weld* weld = m_floor.weld(selected)) {
-        const QString seam =
+    const Weld* weld = m_floor.weld(selected);
+    if (weld != nullptr) {
+        m_shown.plan = weld->plan;
+        m_shown.seam =
             weld->opened().seam ? tr("Seam %1").arg(fromUtf8(*weld->opened().seam)) : QString();
-        m_card->show(cardView(weld->plan, post.bench.bench, post.letter(), seam), true);
+        m_shown.sheets = weld->opened().sheets;
+    } else if (m_order) {
+        auto plan = planWithSheets(
+            m_order->request, m_order->procedure.procedure, &m_order->bench.bench, m_order->sheets);
+        if (!plan) {
+            say(fromUtf8(plan.error().detail));
+            return;
+        }
+        m_shown.plan = std::move(*plan);
+        m_shown.seam = m_orderName;
+        m_shown.sheets = m_order->sheets;
+    } else {
         return;
     }
-    if (!m_order) {
-        return;
-    }
-    const auto plan =
-        makePlan(m_order->request, m_order->procedure.procedure, &m_order->bench.bench);
-    if (!plan) {
-        say(fromUtf8(plan.error().detail));
-        return;
-    }
-    m_card->show(cardView(*plan, post.bench.bench, post.letter(), m_orderName), false);
+    m_shown.bench = post.bench.bench;
+    m_shown.letter = post.letter();
+    m_card->show(
+        cardView(
+            m_shown.plan, m_shown.bench, m_shown.letter, m_shown.seam, m_parts.preferences.units),
+        weld != nullptr);
+}
+
+void Window::printCard() {
+    CardWork work;
+    work.bench = tr("%1, %2").arg(m_shown.letter, fromUtf8(m_shown.bench.name));
+    work.seam = m_shown.seam;
+    work.sheets = m_shown.sheets;
+    const Instant now = m_floor.now();
+    const QString day = QString::fromStdString(toIsoDate(now.utc, now.offset));
+    work.printed = day + " " + wallClockText(now);
+    const CardSheet sheet =
+        cardSheet(m_shown.plan, &m_shown.bench, work, m_parts.preferences.units);
+    // A page takes some tenths of a second and the disk as long as it likes: not on the thread that
+    // shows the benches.
+    m_parts.desk.run<Result<QString>>(
+        this,
+        [sheet, folder = m_parts.reports, stem = "seamclock-card-" + day](Office&) {
+            return saveCardPdf(sheet, paperOfLocale(), folder, stem);
+        },
+        [this](const Result<QString>& saved) {
+            say(saved ? tr("The card is saved: %1").arg(*saved) : fromUtf8(saved.error().detail));
+        });
 }
 
 void Window::prepare() {
@@ -764,7 +799,8 @@ void Window::entryToCard() {
         sheet.thicknessUm = std::llround(*m_draft.thicknessMm * 1000);
         order.sheets.push_back(sheet);
     }
-    const auto plan = makePlan(order.request, order.procedure.procedure, &order.bench.bench);
+    const auto plan =
+        planWithSheets(order.request, order.procedure.procedure, &order.bench.bench, order.sheets);
     if (!plan) {
         say(fromUtf8(plan.error().detail));
         return;
@@ -905,6 +941,7 @@ void Window::chooseMenu(MenuItem item) {
     case MenuItem::Hand:
     case MenuItem::Motion:
     case MenuItem::Words:
+    case MenuItem::Units:
         setPreferences(changedBy(item, m_parts.preferences));
         showMenu();
         return;

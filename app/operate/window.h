@@ -44,7 +44,7 @@ struct WindowParts {
     SoundLink* sound = nullptr;        // null: no horn was asked for
     const LogKeeper* keeper = nullptr; // null: nobody makes copies of the log
     QString notice{};                  // stands from the start until it was seen; empty: none
-    QString reports{};                 // the folder of day reports, and where files are read from
+    QString reports{};                 // the folder of day reports and cards, and of files to read
 };
 
 enum class PageKind {
@@ -104,6 +104,7 @@ private:
     void showSeams();
     void chooseSeam(int index);
     void showCard();
+    void printCard();
     void prepare();
     void showEntry();
     void entryToCard();
@@ -153,6 +154,13 @@ private:
     std::vector<JobSeam> m_offered; // seams of the page that stands
     std::optional<WeldOrder> m_order;
     QString m_orderName;
+    struct Shown { // on the card's page, so that what is printed is what was seen
+        WeldPlan plan;
+        Bench bench;
+        QString letter;
+        QString seam;
+        std::vector<Sheet> sheets;
+    } m_shown;
     EntryDraft m_draft;
     AskReason m_asked;
     Reasons m_reasons;

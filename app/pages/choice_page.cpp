@@ -77,14 +77,17 @@ void ChoicePage::place() {
     const double head = quiet ? 118 : 76;
     put(m_title, QRectF(body.x() + 6, body.y(), body.width() - 12, 70));
     put(m_under, quiet ? QRectF(body.x() + 6, body.y() + 66, body.width() - 12, 46) : QRectF());
-    const int columns = frame.portrait ? 1 : 2;
     constexpr double kLeast = 94;
     const double most = 128 * std::max(1.0, look().metrics.text);
     constexpr double kGap = 10;
     const double room = body.height() - head;
     const int rows = std::max(1, static_cast<int>((room + kGap) / (kLeast + kGap)));
-    m_perLeaf = std::min(kTiles, rows * columns);
     const auto count = static_cast<int>(m_view.choices.size());
+    int columns = frame.portrait ? 1 : 2;
+    if (m_view.narrow && count > rows * columns) {
+        ++columns;
+    }
+    m_perLeaf = std::min(kTiles, rows * columns);
     m_leaves = count > m_perLeaf;
     // few answers are larger ones
     const int needed = m_leaves ? rows : std::max(1, (count + columns - 1) / columns);

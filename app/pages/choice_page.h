@@ -20,6 +20,7 @@ struct ChoiceView {
     QString title;
     QString under; // quiet, below the title
     std::vector<Choice> choices;
+    bool narrow = false; // their words are short: one column more where it saves a second leaf
     SlotView back;
     SlotView stop;
     SlotView step;

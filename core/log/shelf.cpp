@@ -55,26 +55,58 @@ Result<ProcedureDocument> procedureOf(LogReader& reader, const std::string& sha2
     return read;
 }
 
-/// The cells that an attestation names, as its document has them.
-Result<AttestedCells>
-saidBy(const Attestation& attestation, const Roster& roster, LogReader& reader) {
-    const auto document = procedureOf(reader, attestation.doc);
-    if (!document) {
-        return tl::unexpected<Error>(document.error());
-    }
-    const Person* foreman = findPerson(roster.people, attestation.by);
-    AttestedCells said{
-        foreman != nullptr ? foreman->name : attestation.by,
-        attestation.date,
-        attestation.edition,
-        {}};
-    for (Cell& cell : cellsOf(document->procedure)) {
-        if (contains(attestation.cells, cell.name)) {
-            said.cells.push_back(std::move(cell));
+/// Puts what was said into procedures, reading each document that somebody attested once.
+class Attesting {
+public:
+    Attesting(const Shelf& shelf, const Roster& roster, LogReader& reader)
+        : m_shelf(shelf), m_roster(roster), m_reader(reader) {}
+
+    Result<ProcedureDocument> operator()(ProcedureDocument document) {
+        std::vector<AttestedCells> said;
+        for (const Attestation& each : m_shelf.attestations) {
+            if (each.procedure != document.procedure.id) {
+                continue;
+            }
+            auto cells = saidBy(each);
+            if (!cells) {
+                return tl::unexpected<Error>(cells.error());
+            }
+            said.push_back(std::move(*cells));
         }
+        document.procedure = attested(std::move(document.procedure), said);
+        return document;
     }
-    return said;
-}
+
+private:
+    /// The cells that an attestation names, as its document has them.
+    Result<AttestedCells> saidBy(const Attestation& attestation) {
+        auto known = m_cells.find(attestation.doc);
+        if (known == m_cells.end()) {
+            const auto document = procedureOf(m_reader, attestation.doc);
+            if (!document) {
+                return tl::unexpected<Error>(document.error());
+            }
+            known = m_cells.emplace(attestation.doc, cellsOf(document->procedure)).first;
+        }
+        const Person* foreman = findPerson(m_roster.people, attestation.by);
+        AttestedCells said{
+            foreman != nullptr ? foreman->name : attestation.by,
+            attestation.date,
+            attestation.edition,
+            {}};
+        for (const Cell& cell : known->second) {
+            if (contains(attestation.cells, cell.name)) {
+                said.cells.push_back(cell);
+            }
+        }
+        return said;
+    }
+
+    const Shelf& m_shelf;
+    const Roster& m_roster;
+    LogReader& m_reader;
+    std::map<std::string, std::vector<Cell>> m_cells; // by document
+};
 
 } // namespace
 
@@ -125,23 +157,45 @@ Result<std::vector<ProcedureDocument>> proceduresInForce(
         }
         byId.insert_or_assign(id, std::move(*document));
     }
+    Attesting attesting(shelf, roster, reader);
     std::vector<ProcedureDocument> out;
     for (auto& [id, document] : byId) {
-        std::vector<AttestedCells> said;
-        for (const Attestation& each : shelf.attestations) {
-            if (each.procedure != id) {
-                continue;
-            }
-            auto cells = saidBy(each, roster, reader);
-            if (!cells) {
-                return tl::unexpected<Error>(cells.error());
-            }
-            said.push_back(std::move(*cells));
+        auto held = attesting(std::move(document));
+        if (!held) {
+            return tl::unexpected<Error>(held.error());
         }
-        document.procedure = attested(std::move(document.procedure), said);
-        out.push_back(std::move(document));
+        out.push_back(std::move(*held));
     }
     return out;
+}
+
+Result<std::vector<ProcedureDocument>>
+proceduresInForce(LogReader& reader, std::vector<ProcedureDocument> shipped) {
+    const auto shelf = readShelf(reader);
+    if (!shelf) {
+        return tl::unexpected<Error>(shelf.error());
+    }
+    const auto roster = readRoster(reader);
+    if (!roster) {
+        return tl::unexpected<Error>(roster.error());
+    }
+    return proceduresInForce(*shelf, *roster, reader, std::move(shipped));
+}
+
+Result<ProcedureDocument> procedureOfLog(LogReader& reader, const std::string& sha256) {
+    auto document = procedureOf(reader, sha256);
+    if (!document) {
+        return document;
+    }
+    const auto shelf = readShelf(reader);
+    if (!shelf) {
+        return tl::unexpected<Error>(shelf.error());
+    }
+    const auto roster = readRoster(reader);
+    if (!roster) {
+        return tl::unexpected<Error>(roster.error());
+    }
+    return Attesting(*shelf, *roster, reader)(std::move(*document));
 }
 
 } // namespace seamclock

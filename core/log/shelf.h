@@ -49,5 +49,11 @@ Result<Shelf> readShelf(LogReader& reader);
 Result<std::vector<ProcedureDocument>> proceduresInForce(
     const Shelf& shelf, const Roster& roster, LogReader& reader,
     std::vector<ProcedureDocument> shipped);
+/// The same, with the log's own shelf and roster.
+Result<std::vector<ProcedureDocument>>
+proceduresInForce(LogReader& reader, std::vector<ProcedureDocument> shipped);
+
+/// One document of the log, in force or not any more, with its attested values. Errors as above.
+Result<ProcedureDocument> procedureOfLog(LogReader& reader, const std::string& sha256);
 
 } // namespace seamclock

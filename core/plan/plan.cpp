@@ -4,6 +4,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <tuple>
 #include <utility>
 
 namespace seamclock {
@@ -38,6 +39,8 @@ std::string millimetresShown(Length length) {
 tl::unexpected<Error> outOfRange(std::string detail) {
     return fail(ErrorCode::OutOfRange, std::move(detail));
 }
+
+constexpr const char* kForceBelow = "force_below_bench";
 
 std::int64_t floorDivision(std::int64_t value, std::int64_t divisor) {
     const std::int64_t quotient = value / divisor;
@@ -295,9 +298,7 @@ private:
                     milliShown(static_cast<double>(plate.maxMc)) + " °C of " + m_procedure.id);
             }
             plate.targetMc = std::clamp(milli(*asked), plate.minMc, plate.maxMc);
-            source(
-                "heated_tool_C.target",
-                {"set by the foreman inside the window", Standing::CommonPractice});
+            source("heated_tool_C.target", plateTargetSetByForeman());
         } else if (window->target) {
             plate.targetMc = milli(*window->target);
             source("heated_tool_C.target", window->source);
@@ -392,6 +393,9 @@ private:
                 if (auto shown = canBeShown(readings, phase, forceAt(*pascals)); !shown) {
                     return shown;
                 }
+                if (auto held = canBeHeld(phase, forceAt(*pascals)); !held) {
+                    return held;
+                }
             }
         }
         const bool soakKnown =
@@ -418,7 +422,7 @@ private:
                 {"scale_coarse",
                  "the scale's divisions of " + milliShown(division) + " " + scale.unit +
                      " can hardly show the tolerance of " + milliShown(tolerance) + " " +
-                     scale.unit + ": weld an offcut beside it, pair seams, or take a softer spring",
+                     scale.unit + ": " + wayOut(readings, division / tolerance),
                  scale.divisionMilli, roundedDown(tolerance), "milli"});
         }
         WeldPlan::ScalePlan plan;
@@ -431,6 +435,10 @@ private:
                            : pressed(readings, "joining", *m_plan.joiningPa);
         plan.soak = m_procedure.pressure.soakToDrag ? soakingToDrag(readings) : soaking(readings);
         m_plan.scale = std::move(plan);
+        if (auto known = insideCalibration(readings); !known) {
+            return known;
+        }
+        uncertainty();
         source(
             "scale", {"zero and (force, drag and preload) by the spring's rate, from the bench's "
                       "own data: common practice, no source",
@@ -452,6 +460,121 @@ private:
             ", the end of the scale of bench " + m_bench->id + ": the seam needs " +
             newtonsShown(force) + ", with a drag of " + newtonsShown(m_drag) +
             " the scale shows up to " + newtonsShown(std::max(0.0, readings.greatestForce())));
+    }
+
+    /// At the spring, where the drive holds it: with drag and preload.
+    double atSpring(double force) const {
+        return force + m_drag + inNewtons(m_bench->scale.preload);
+    }
+
+    Result<void> canBeHeld(const std::string& phase, double force) {
+        const ForceLimits& limits = m_bench->forceLimits;
+        const double spring = atSpring(force);
+        const std::string shown =
+            phase + " needs " + newtonsShown(spring) + " at the spring, with drag and preload, ";
+        const auto limitMn = [](Force limit) { return nearest(inNewtons(limit) * 1e3); };
+        if (limits.max && spring > inNewtons(*limits.max) + kNoise) {
+            return outOfRange(
+                shown + "above " + newtonsShown(inNewtons(*limits.max)) + ", the most that bench " +
+                m_bench->id + " can hold");
+        }
+        const bool told = !m_plan.warnings.empty() && m_plan.warnings.back().code == kForceBelow;
+        if (limits.min && spring < inNewtons(*limits.min) - kNoise && !told) {
+            warn(
+                {kForceBelow,
+                 shown + "below " + newtonsShown(inNewtons(*limits.min)) +
+                     ", the least that bench " + m_bench->id +
+                     " holds steadily: weld an offcut beside it, or pair seams",
+                 limitMn(*limits.min), nearest(spring * 1e3), "mN"});
+        }
+        return {};
+    }
+
+    /// What makes the tolerance a division wide, in numbers; `times` as much force is needed.
+    std::string wayOut(const Readings& readings, double times) const {
+        const SpringScale& scale = m_bench->scale;
+        const double length = static_cast<double>(m_plan.lengthUm) / 1e3;
+        const double longest = inMillimetres(m_bench->longestSeam);
+        const double whole = std::ceil(length * times - kNoise);
+        const double seams = std::ceil(times - kNoise);
+        const auto possible = [&](double mm) {
+            const double force =
+                forceAt(std::max(*m_plan.alignmentPa, *m_plan.joiningPa)) * mm / length;
+            const auto& fit = m_bench->calibration ? m_bench->calibration->fit : std::nullopt;
+            const double end = static_cast<double>(scale.maxMilli);
+            return mm <= longest + kNoise && readings.pushing(force) <= end &&
+                   (!fit || readings.pushing(force) <= fit->highestReading * 1e3) &&
+                   (!m_bench->forceLimits.max ||
+                    atSpring(force) <= inNewtons(*m_bench->forceLimits.max));
+        };
+        std::string text;
+        if (possible(whole)) {
+            text = "weld an offcut of " + plainNumber(std::ceil(whole - length - kNoise)) +
+                   " mm beside it";
+        }
+        if (possible(seams * length)) {
+            text += (text.empty() ? "weld " : ", or ") + plainNumber(seams) +
+                    " such seams in one clamping";
+        }
+        const double softer = std::floor(inNewtons(scale.rate()) / times * 10 + kNoise) / 10;
+        return (text.empty() ? "no offcut that this bench can take would help; take "
+                             : text + ", or take ") +
+               "a spring of at most " + plainNumber(softer) + " N for one " + scale.unit;
+    }
+
+    /// Between the calibration's lowest and highest point the line was measured; beyond them it is
+    /// a guess, and a full force is not set by a guess.
+    Result<void> insideCalibration(const Readings& readings) {
+        const auto& calibration = m_bench->calibration;
+        if (!calibration || !calibration->fit) {
+            return {};
+        }
+        const double lowest = calibration->fit->lowestReading * 1e3;
+        const double highest = calibration->fit->highestReading * 1e3;
+        const std::string& unit = m_bench->scale.unit;
+        for (const auto& [phase, pascals, band] :
+             {std::tuple{"alignment", *m_plan.alignmentPa, m_plan.scale->alignment},
+              std::tuple{"joining", *m_plan.joiningPa, m_plan.scale->joining}}) {
+            for (const double reading :
+                 {readings.pushing(forceAt(pascals)), static_cast<double>(band.setMilli)}) {
+                if (reading < lowest - kNoise || reading > highest + kNoise) {
+                    return outOfRange(
+                        std::string(phase) + " reading " + milliShown(reading) + " " + unit +
+                        " is outside " + milliShown(lowest) + " to " + milliShown(highest) + " " +
+                        unit + ", the readings that the calibration of bench " + m_bench->id +
+                        " covers");
+                }
+            }
+        }
+        const std::int64_t soak = m_plan.scale->soak.setMilli;
+        if (static_cast<double>(soak) < lowest - kNoise) {
+            warn(
+                {"soak_below_calibration",
+                 "soak: the reading " + milliShown(static_cast<double>(soak)) + " " + unit +
+                     " is below " + milliShown(lowest) + " " + unit +
+                     ", the lowest that the calibration covers: its force is worked out, not "
+                     "measured",
+                 roundedUp(lowest), soak, "milli"});
+        }
+        return {};
+    }
+
+    /// Our judgement: a calibration may use up half of what the pressure tolerates.
+    void uncertainty() {
+        const double allowed = forceAt(*m_plan.tolerancePa) / 2;
+        double worst = 0;
+        for (const ReadingBand& band : {m_plan.scale->alignment, m_plan.scale->joining}) {
+            const auto half = calibrationBand(*m_bench, static_cast<double>(band.setMilli));
+            worst = std::max(worst, half ? inNewtons(*half) : 0);
+        }
+        if (worst > allowed + kNoise) {
+            warn(
+                {"calibration_uncertain",
+                 "the calibration's 95 % band is ± " + newtonsShown(worst) +
+                     " at the set reading, more than half of the force's tolerance of ± " +
+                     newtonsShown(2 * allowed) + " (our judgement)",
+                 roundedDown(allowed * 1e3), roundedUp(worst * 1e3), "mN"});
+        }
     }
 
     ReadingBand pressed(const Readings& readings, const std::string& phase, std::int64_t pascals) {
@@ -732,6 +855,11 @@ private:
 };
 
 } // namespace
+
+const Source& plateTargetSetByForeman() {
+    static const Source kSource{"set by the foreman inside the window", Standing::CommonPractice};
+    return kSource;
+}
 
 const std::vector<std::string>& weldChecks() {
     static const std::vector<std::string> kChecks{

@@ -29,7 +29,8 @@ struct ReadingBand {
 
 /// Something a person should know before, with its code for translation: ambient_outside_range,
 /// ambient_outside_classes, known_gap, half_cooling, drag_not_measured, scale_coarse,
-/// set_outside_band, just_in_contact, drag_above_soak. Limit and actual are in `unit`: "mC", "ms",
+/// set_outside_band, just_in_contact, drag_above_soak, force_below_bench, soak_below_calibration,
+/// calibration_uncertain, and those of sheets.h. Limit and actual are in `unit`: "mC", "ms", "mN",
 /// or "milli" for thousandths of the scale's unit.
 struct PlanWarning {
     std::string code;
@@ -156,15 +157,19 @@ struct PlanRequest {
     std::optional<Milliseconds> alignMedian;
 };
 
+/// What a plan's sources say of a plate target that was asked for.
+const Source& plateTargetSetByForeman();
+
 /// The checks that a weld needs before alignment, in the order in which they are made (contracts,
 /// "Checks").
 const std::vector<std::string>& weldChecks();
 
 /// OutOfRange: thickness outside the procedure or the bench, a seam longer than the bench, a force
-/// the scale can't show (above its end, or half a division more than twice the tolerance), drag
-/// that is negative, values that are not finite; band-end where the procedure has no bands; half
-/// the cooling where the procedure does not allow it, one of its conditions is not stated, or the
-/// wall is too thin. `bench` may be null: then there is no scale.
+/// the scale can't show (above its end, or half a division more than twice the tolerance), the
+/// drive can't hold or the scale's calibration doesn't cover (soak may lie below it), drag that is
+/// negative, values that are not finite; band-end where the procedure has no bands; half the
+/// cooling where the procedure does not allow it, one of its conditions is not stated, or the wall
+/// is too thin. `bench` may be null: then there is no scale.
 Result<WeldPlan>
 makePlan(const PlanRequest& request, const Procedure& procedure, const Bench* bench);
 

@@ -63,8 +63,8 @@ const Plausible& plausiblePressure() {
     return kNMm2;
 }
 const Plausible& plausiblePlate() {
-    static const Plausible kCelsius = plausibleIn(
-        "°C", 100, 320, 150, 300, {{"°F", kKelvinPerFahrenheit, kFreezingF}, {"K", 1, kFreezingK}});
+    static const Plausible kCelsius =
+        plausibleIn("°C", 100, 320, 150, 300, {{"°F", kKelvinPerFahrenheit, kFreezingF}});
     return kCelsius;
 }
 const Plausible& plausibleAmbient() {

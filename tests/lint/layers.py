@@ -37,8 +37,9 @@ APP_ARROWS = {
     "parts": [],
     "text": [],
     "pages": ["parts"],
+    "print": ["parts", "text"],
     "setup": ["pages", "text"],
-    "operate": ["setup"],
+    "operate": ["print", "setup"],
 }
 QT_FREE = ("core/", "app/cli/", "app/platform/", "tests/core/")
 
