@@ -7,7 +7,6 @@
 #include <QCoreApplication>
 #include <algorithm>
 #include <array>
-#include <initializer_list>
 
 namespace seamclock {
 namespace {
@@ -54,34 +53,6 @@ const Source* sourceOf(const WeldPlan& plan, std::string_view value) {
     return found == plan.sources.end() ? nullptr : &found->source;
 }
 
-/// Of several values told in one line, the one that is worth least: what was seen in a text must
-/// not vouch for what was recalled.
-const Source* leastOf(const WeldPlan& plan, std::initializer_list<std::string_view> values) {
-    const auto worth = [](const Source& source) {
-        switch (source.standing) {
-        case Standing::Memory:
-            return 0;
-        case Standing::CommonPractice:
-            return 1;
-        case Standing::Derived:
-            return 2;
-        case Standing::Seen:
-            return 3;
-        case Standing::Attested:
-            return 4;
-        }
-        return 0;
-    };
-    const Source* least = nullptr;
-    for (const std::string_view value : values) {
-        const Source* source = sourceOf(plan, value);
-        if (source != nullptr && (least == nullptr || worth(*source) < worth(*least))) {
-            least = source;
-        }
-    }
-    return least;
-}
-
 /// Who attested it stands at the end of an attested source's text.
 QString standingShown(const Source& source) {
     const QString text = fromUtf8(source.text);
@@ -107,8 +78,7 @@ void sources(
     CardView& view) {
     view.sourcesTitle = Card::tr("Where the numbers come from");
     addSource(
-        leastOf(plan, {"soak_s", "bead_min_mm", "changeover_max_s", "build_up_s", "cooling_min"}),
-        Card::tr("Times, bead: %1").arg(fromUtf8(plan.procedure)), view);
+        sourceOf(plan, "soak_s"), Card::tr("Times, bead: %1").arg(fromUtf8(plan.procedure)), view);
     const Source* pressure = sourceOf(plan, "pressure_N_mm2.joining");
     const Source* plate = sourceOf(plan, "heated_tool_C");
     if (pressure != nullptr && plate != nullptr &&

@@ -110,6 +110,7 @@ Menu menuFor(const Preferences& now, const QString& atBench) {
     add(MenuItem::Card, tr("Weld card"), tr("of the weld on this bench"), Sign::Note);
     add(MenuItem::People, atBench.isEmpty() ? tr("Who is it?") : atBench,
         tr("people, PINs, the day's seal"), Sign::Person);
+    add(MenuItem::Setup, tr("Set-up"), tr("procedures, benches"), Sign::Spring);
     add(MenuItem::Theme, tr("Screen: %1").arg(themes[static_cast<int>(now.theme)]),
         tr("dark, light, high contrast"), Sign::Look);
     add(MenuItem::Hand, now.mirrored ? tr("Left-handed") : tr("Right-handed"),
@@ -154,6 +155,7 @@ Preferences changedBy(MenuItem item, Preferences now) {
     case MenuItem::Day:
     case MenuItem::Card:
     case MenuItem::People:
+    case MenuItem::Setup:
     case MenuItem::Pedal:
         break;
     }

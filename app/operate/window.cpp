@@ -53,7 +53,13 @@ Window::Window(WindowParts parts, QWidget* parent)
       m_frame(new StandingFrame(this)), m_weld(new WeldPage(this)), m_card(new CardPage(this)),
       m_choice(new ChoicePage(this)), m_pad(new PadPage(this)), m_day(new DayPage(this)),
       m_entry(new EntryPage(this)),
-      m_people(new PeopleFlow(m_parts.desk, m_floor, m_parts.reports, this)) {
+      m_people(new PeopleFlow(m_parts.desk, m_floor, m_parts.reports, this)),
+      m_setup(new SetupFlow(
+          m_parts.desk, m_floor,
+          [this](const QString& forWhat, std::function<void(const ProvenPerson&)> then) {
+              m_people->askForeman(forWhat, std::move(then));
+          },
+          m_parts.reports, this)) {
     setObjectName("window");
     setWindowTitle("Seamclock");
     setFocusPolicy(Qt::StrongFocus);
@@ -144,6 +150,7 @@ Window::Window(WindowParts parts, QWidget* parent)
         refresh();
     });
     joinPeople();
+    joinSetup();
     m_hands.setPedalKey(m_parts.preferences.pedalKey);
     qApp->installEventFilter(&m_hands);
     m_tick.setTimerType(Qt::PreciseTimer);
@@ -175,6 +182,8 @@ std::vector<Page*> Window::pages() const {
     std::vector<Page*> all{m_weld, m_card, m_choice, m_pad, m_day, m_entry};
     const std::vector<Page*> more = m_people->pages();
     all.insert(all.end(), more.begin(), more.end());
+    const std::vector<Page*> setup = m_setup->pages();
+    all.insert(all.end(), setup.begin(), setup.end());
     return all;
 }
 
@@ -228,6 +237,10 @@ void Window::turnTo(PageKind kind) {
     if (m_kind == PageKind::People && kind != PageKind::People) {
         m_people->close();
     }
+    // While a foreman's PIN is asked for, what he edits waits.
+    if (kind != PageKind::Setup && kind != PageKind::People) {
+        m_setup->close();
+    }
     m_kind = kind;
     Page* next = m_weld;
     switch (kind) {
@@ -250,6 +263,9 @@ void Window::turnTo(PageKind kind) {
         break;
     case PageKind::People:
         next = m_people->page();
+        break;
+    case PageKind::Setup:
+        next = m_setup->page();
         break;
     case PageKind::Seams:
     case PageKind::Reasons:
@@ -283,6 +299,8 @@ void Window::turnTo(PageKind kind) {
         showDay();
     } else if (kind == PageKind::People) {
         m_people->takeKeys();
+    } else if (kind == PageKind::Setup) {
+        m_setup->takeKeys();
     } else if (kind == PageKind::Pedal) {
         ChoiceView view;
         view.title = tr("Press the foot switch now.");
@@ -528,6 +546,7 @@ void Window::slotPressed(SlotPlace place) {
         }
         return;
     case PageKind::People:
+    case PageKind::Setup:
         return; // its pages tell it themselves
     case PageKind::Procedures:
         turnTo(PageKind::Entry);
@@ -589,16 +608,29 @@ void Window::choose(int index) {
     case PageKind::Day:
     case PageKind::Pedal:
     case PageKind::People:
+    case PageKind::Setup:
         return;
     }
 }
 
-// ---- people
+// ---- people and set-up
 
 void Window::joinPeople() {
     connect(m_people, &PeopleFlow::turned, this, [this] { turnTo(PageKind::People); });
-    connect(m_people, &PeopleFlow::left, this, [this] { turnTo(PageKind::Weld); });
+    connect(m_people, &PeopleFlow::left, this, [this] {
+        turnTo(m_setup->page() != nullptr ? PageKind::Setup : PageKind::Weld);
+    });
     connect(m_people, &PeopleFlow::said, this, &Window::say);
+}
+
+void Window::joinSetup() {
+    connect(m_setup, &SetupFlow::turned, this, [this] {
+        if (m_kind != PageKind::People) { // a PIN's page stands; this one comes after it
+            turnTo(PageKind::Setup);
+        }
+    });
+    connect(m_setup, &SetupFlow::left, this, [this] { turnTo(PageKind::Weld); });
+    connect(m_setup, &SetupFlow::said, this, &Window::say);
 }
 
 // Who is at the bench is asked once, and never while seconds count.
@@ -901,6 +933,9 @@ void Window::chooseMenu(MenuItem item) {
         return;
     case MenuItem::People:
         m_people->openWho();
+        return;
+    case MenuItem::Setup:
+        m_setup->open();
         return;
     case MenuItem::Theme:
     case MenuItem::Hand:

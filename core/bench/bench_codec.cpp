@@ -394,6 +394,24 @@ Result<BenchDocument> document(const JsonText& text) {
 
 } // namespace
 
+std::vector<BenchFinding> checkBench(std::string_view name, std::string_view text) {
+    const auto scanned = scanJson(name, text);
+    if (!scanned) {
+        return {{scanned.error().line, "", scanned.error().reason}};
+    }
+    JsonReader root(*scanned);
+    readAll(root);
+    std::vector<BenchFinding> findings;
+    for (const JsonReader::Finding& finding : root.findings()) {
+        findings.push_back({finding.line, finding.field, finding.reason});
+    }
+    return findings;
+}
+
+std::vector<std::string> releaseSteps() {
+    return {kReleaseSteps.begin(), kReleaseSteps.end()};
+}
+
 Result<BenchDocument> readBench(std::string_view name, std::string_view text) {
     return parseJson(name, text).and_then(document);
 }

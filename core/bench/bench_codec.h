@@ -6,6 +6,7 @@
 
 #include <string>
 #include <string_view>
+#include <vector>
 
 namespace seamclock {
 
@@ -15,6 +16,21 @@ struct BenchDocument {
     std::string bytes;
     std::string sha256;
 };
+
+/// One thing that is wrong with a bench file.
+struct BenchFinding {
+    int line = 0;      // from 1
+    std::string field; // JSON pointer
+    std::string reason;
+
+    bool operator==(const BenchFinding&) const = default;
+};
+
+/// All findings of a file's text; empty: the bench is sound. Syntax errors are findings too.
+std::vector<BenchFinding> checkBench(std::string_view name, std::string_view text);
+
+/// The steps that an order of release can have; the last of them always ends it.
+std::vector<std::string> releaseSteps();
 
 /// Malformed with line, field and reason of the first finding.
 Result<BenchDocument> readBench(std::string_view name, std::string_view text);

@@ -1,4 +1,4 @@
-#include "app/operate/desk.h"
+#include "app/pages/desk.h"
 
 namespace seamclock {
 

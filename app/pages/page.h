@@ -2,8 +2,7 @@
 // press of a slot is told once. A page shows values and keeps none of its own but what is typed.
 #pragma once
 
-#include "app/operate/frame.h"
-#include "app/operate/weld_view.h"
+#include "app/pages/frame.h"
 #include "app/parts/part.h"
 #include "app/parts/slot_button.h"
 
@@ -29,6 +28,8 @@ public:
     const QString& text() const { return m_text; }
     /// Smaller, and not as bold.
     void setQuiet(bool quiet);
+    /// In the ink of a passed limit: a refusal.
+    void setLate(bool late);
 
 protected:
     void paintEvent(QPaintEvent* event) override;
@@ -36,6 +37,7 @@ protected:
 private:
     QString m_text;
     bool m_quiet = false;
+    bool m_late = false;
 };
 
 class Page : public QWidget {

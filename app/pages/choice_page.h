@@ -2,7 +2,7 @@
 // further leaf, never smaller.
 #pragma once
 
-#include "app/operate/page.h"
+#include "app/pages/page.h"
 
 namespace seamclock {
 

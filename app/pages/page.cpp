@@ -1,4 +1,4 @@
-#include "app/operate/page.h"
+#include "app/pages/page.h"
 
 #include "app/parts/type.h"
 
@@ -23,10 +23,18 @@ void Sentence::setQuiet(bool quiet) {
     update();
 }
 
+void Sentence::setLate(bool late) {
+    m_late = late;
+    update();
+}
+
 void Sentence::paintEvent(QPaintEvent*) {
     QPainter painter(this);
     painter.setRenderHint(QPainter::Antialiasing);
-    painter.setPen(m_quiet ? theme().textSoft : theme().text);
+    painter.setPen(
+        m_late    ? theme().tone(Tone::Late).ink
+        : m_quiet ? theme().textSoft
+                  : theme().text);
     // room for descenders, of one line and of two
     const double wanted = std::min(m_quiet ? textPx(26) : textPx(42), height() * 0.82);
     const double floor = m_quiet ? px(15) : px(18);

@@ -1,7 +1,7 @@
 // How a line that a keyboard types into looks on a page.
 #pragma once
 
-#include "app/operate/page.h"
+#include "app/pages/page.h"
 
 class QLineEdit;
 

@@ -1,4 +1,4 @@
-#include "app/operate/line_style.h"
+#include "app/pages/line_style.h"
 
 #include "app/parts/type.h"
 

@@ -1,4 +1,4 @@
-#include "app/operate/choice_page.h"
+#include "app/pages/choice_page.h"
 
 #include <algorithm>
 

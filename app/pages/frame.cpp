@@ -1,4 +1,4 @@
-#include "app/operate/frame.h"
+#include "app/pages/frame.h"
 
 #include <algorithm>
 

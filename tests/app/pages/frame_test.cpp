@@ -1,6 +1,6 @@
 // Targets are at least 15 mm high and stand apart, at 8, 10 and 12 inch, upright and lying, for
 // either hand; and no slot changes its place between the phases of a weld.
-#include "app/operate/frame.h"
+#include "app/pages/frame.h"
 
 #include "app/parts/metrics.h"
 
