@@ -223,6 +223,9 @@ int weld(QApplication& application, const Arguments& arguments) {
     if (const auto added = addBenches(floor, shop->job); !added) {
         return failed(added.error());
     }
+    if (const auto taken = floor.takeUpShelf(); !taken) {
+        return failed(taken.error());
+    }
     if (const auto taken = floor.takeUpFound(); !taken) {
         return failed(taken.error());
     }

@@ -10,6 +10,9 @@ set(CMAKE_CXX_FLAGS_CHECK "-O1 -D_GLIBCXX_ASSERTIONS")
 set(CMAKE_CXX_FLAGS_SANITIZE
     "-O0 -g1 -fno-omit-frame-pointer -fsanitize=address,undefined -fno-sanitize-recover=all -D_GLIBCXX_ASSERTIONS")
 set(CMAKE_CXX_FLAGS_TSAN "-O1 -g1 -fsanitize=thread")
+# packaging/fuzz, with clang++: every room watched for coverage, so that libFuzzer sees which bytes lead somewhere new.
+set(CMAKE_CXX_FLAGS_FUZZ "-O1 -g1 -fno-omit-frame-pointer -fsanitize=fuzzer-no-link,address,undefined -fno-sanitize-recover=all -D_GLIBCXX_ASSERTIONS")
+set(CMAKE_EXE_LINKER_FLAGS_FUZZ "-fsanitize=address,undefined")
 set(CMAKE_CXX_FLAGS_RELEASE "-O2")
 # Mutation testing changes one source at a time: no warnings (as errors they would refuse good changes, "&&" beside
 # "||"), and a shared library for each room of core, so that one can be exchanged alone.

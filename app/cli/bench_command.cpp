@@ -26,24 +26,68 @@ std::string rounded(double value) {
 }
 
 std::string fitText(const ScaleFit& fit) {
+    const LineFit& line = fit.line;
     std::string text = headline("Calibration of a spring scale");
     text += aligned(
-        {{"Points", std::to_string(fit.points)},
-         {"Rate", fmt::format(
-                      "{} N for one unit of the scale, ± {} % (one standard deviation)",
-                      rounded(fit.rate), rounded(fit.rateUncertaintyPercent))},
-         {"Zero", rounded(fit.zero) + " on the scale"},
-         {"Scatter", fmt::format(
-                         "{} N about the line; the worst point is {} N off",
-                         rounded(fit.line.residualSd), rounded(fit.worstResidual))}});
-    std::vector<std::vector<std::string>> rows = {{"point", "off the line"}};
-    for (std::size_t i = 0; i < fit.line.residuals.size(); ++i) {
-        rows.push_back({std::to_string(i + 1), rounded(fit.line.residuals[i]) + " N"});
+        {{"Points",
+          fmt::format(
+              "{}, from {} to {} on the scale; no reading outside is planned with",
+              fit.points.size(), rounded(fit.lowestReading), rounded(fit.highestReading))},
+         {"Rate",
+          fmt::format(
+              "{} N for one unit of the scale, ± {} (standard error; {} %)", rounded(fit.rate),
+              rounded(line.slopeSd), rounded(fit.rateUncertaintyPercent))},
+         {"Zero",
+          fmt::format(
+              "{} on the scale, ± {} (standard error)", rounded(fit.zero), rounded(fit.zeroSd))},
+         {"95 %", fmt::format(
+                      "the rate lies in {} ± {}, zero in {} ± {} (Student's t {})",
+                      rounded(fit.rate), rounded(line.t95 * line.slopeSd), rounded(fit.zero),
+                      rounded(line.t95 * fit.zeroSd), rounded(line.t95))},
+         {"Scatter",
+          fmt::format("{} N about the line (standard deviation)", rounded(line.residualSd))},
+         {"Straight", fmt::format(
+                          "the worst point is {} N off; allowed {} N, 2 % of the largest force "
+                          "(our judgement)",
+                          rounded(fit.worstResidual), rounded(allowedResidual(fit)))}});
+    std::vector<std::vector<std::string>> rows = {
+        {"point", "reading", "force", "off the line", "line ± (95 %)", "a point ± (95 %)"}};
+    for (std::size_t i = 0; i < fit.points.size(); ++i) {
+        const CalibrationPoint& point = fit.points[i];
+        rows.push_back(
+            {std::to_string(i + 1), rounded(point.reading), rounded(point.force) + " N",
+             rounded(line.residuals[i]) + " N", rounded(line.confidenceAt(point.reading)) + " N",
+             rounded(line.predictionAt(point.reading)) + " N"});
     }
     return text + "\n" + aligned(rows);
 }
 
-std::string benchText(const Bench& bench) {
+std::string forceText(const Bench& bench) {
+    std::string text = bench.drive ? codeInWords(std::string(toString(*bench.drive))) : "";
+    const ForceLimits& limits = bench.forceLimits;
+    const auto add = [&text](const char* word, const std::optional<Force>& limit) {
+        if (limit) {
+            text += (text.empty() ? "" : ", ") + std::string(word) + " " +
+                    rounded(inNewtons(*limit)) + " N";
+        }
+    };
+    add("at least", limits.min);
+    add("at most", limits.max);
+    return text.empty() ? "no limits given" : text;
+}
+
+std::string calibrationText(const CalibrationNote& note) {
+    std::string text = fmt::format(
+        "{}, due {}, rate ± {} %", note.doneOn, note.dueOn, rounded(note.rateUncertaintyPercent));
+    if (note.fit) {
+        text += fmt::format(
+            ", {} points from {} to {}, load cell {}", note.points.size(),
+            rounded(note.fit->lowestReading), rounded(note.fit->highestReading), note.loadCell);
+    }
+    return onOneLine(text);
+}
+
+std::string shownBench(const Bench& bench) {
     const SpringScale& scale = bench.scale;
     std::string springs;
     for (const Force& rate : scale.ratePerUnit) {
@@ -59,14 +103,18 @@ std::string benchText(const Bench& bench) {
         {"Seam", "up to " + rounded(inMillimetres(bench.longestSeam)) + " mm"},
         {"Sheet", rounded(inMillimetres(bench.thinnestSheet)) + " to " +
                       rounded(inMillimetres(bench.thickestSheet)) + " mm"},
+        {"Force", forceText(bench)},
         {"Springs",
          springs + " N/" + onOneLine(scale.unit) +
              (scale.preload == Force() ? ""
                                        : ", preload " + rounded(inNewtons(scale.preload)) + " N")},
-        {"Scale", fmt::format(
-                      "{} to {} {}, divisions of {}", fromThousandths(scale.zeroMilli),
-                      fromThousandths(scale.maxMilli), onOneLine(scale.unit),
-                      fromThousandths(scale.divisionMilli))},
+        {"Scale",
+         fmt::format(
+             "{}{} to {} {}, divisions of {}{}", scale.count == 2 ? "two, " : "",
+             fromThousandths(scale.zeroMilli), fromThousandths(scale.maxMilli),
+             onOneLine(scale.unit), fromThousandths(scale.divisionMilli),
+             scale.ratePerMm ? "; " + rounded(inNewtons(*scale.ratePerMm)) + " N/mm of travel"
+                             : "")},
         {"Gap", fmt::format(
                     "{} × thickness, at least {} mm{}; × {} for the second sheet",
                     rounded(gap.factor), rounded(inMillimetres(gap.floor)),
@@ -75,11 +123,7 @@ std::string benchText(const Bench& bench) {
         {"Edges", "meet to " + rounded(inMillimetres(bench.edgeGapMax)) + " mm"},
         {"Release", order}};
     if (bench.calibration) {
-        rows.push_back(
-            {"Calibration",
-             onOneLine(fmt::format(
-                 "{}, due {}, rate ± {} %", bench.calibration->doneOn, bench.calibration->dueOn,
-                 rounded(bench.calibration->rateUncertaintyPercent)))});
+        rows.push_back({"Calibration", calibrationText(*bench.calibration)});
     }
     return headline(onOneLine(bench.name)) + aligned(rows);
 }
@@ -102,7 +146,7 @@ Result<int> showBench(const BenchCall& call, Terminal& terminal) {
     if (!bench) {
         return tl::unexpected(bench.error());
     }
-    terminal.write(call.json ? benchJson(*bench) : benchText(bench->bench));
+    terminal.write(call.json ? benchJson(*bench) : shownBench(bench->bench));
     return 0;
 }
 

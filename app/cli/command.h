@@ -32,7 +32,10 @@ struct NamedCommand {
 using Commands = std::vector<NamedCommand>;
 
 void addProcedures(CLI::App& root, Commands& commands, Terminal& terminal);
+/// Within "procedures".
+void addProcedureFacts(CLI::App& procedures, Commands& commands, Terminal& terminal);
 void addPlan(CLI::App& root, Commands& commands, Terminal& terminal);
+void addJob(CLI::App& root, Commands& commands, Terminal& terminal);
 void addBench(CLI::App& root, Commands& commands, Terminal& terminal);
 void addRehearse(CLI::App& root, Commands& commands, Terminal& terminal);
 void addLog(CLI::App& root, Commands& commands, Terminal& terminal);

@@ -177,6 +177,7 @@ int readAndRun(int argc, const char* const* argv) {
     addProcedures(root, commands, terminal);
     addPlan(root, commands, terminal);
     addBench(root, commands, terminal);
+    addJob(root, commands, terminal);
     addRehearse(root, commands, terminal);
     addLog(root, commands, terminal);
     addForeman(root, commands, terminal);

@@ -1,6 +1,8 @@
 #include "app/cli/files.h"
 
 #include "app/cli/numbers.h"
+#include "core/log/log_reader.h"
+#include "core/log/shelf.h"
 
 #include <algorithm>
 #include <cerrno>
@@ -128,11 +130,24 @@ Result<std::vector<ProcedureDocument>> shippedProcedures() {
     return readProcedureFolder(*folder + "/procedures");
 }
 
-Result<ProcedureDocument> findProcedure(const std::string& idOrFile) {
+Result<std::vector<ProcedureDocument>> proceduresOf(const std::optional<std::string>& log) {
+    auto shipped = shippedProcedures();
+    if (!shipped || !log) {
+        return shipped;
+    }
+    auto reader = LogReader::open(*log);
+    if (!reader) {
+        return tl::unexpected(reader.error());
+    }
+    return proceduresInForce(*reader, std::move(*shipped));
+}
+
+Result<ProcedureDocument>
+findProcedure(const std::string& idOrFile, const std::optional<std::string>& log) {
     if (idOrFile.find('/') != std::string::npos || endsWith(idOrFile, ".json")) {
         return readProcedureFile(idOrFile);
     }
-    auto all = shippedProcedures();
+    auto all = proceduresOf(log);
     if (!all) {
         return tl::unexpected(all.error());
     }

@@ -9,6 +9,7 @@
 
 #include <cstdio>
 #include <memory>
+#include <optional>
 #include <string>
 #include <string_view>
 #include <vector>
@@ -41,8 +42,13 @@ private:
 };
 
 Result<std::vector<ProcedureDocument>> shippedProcedures();
+/// As they hold in that log: the shipped ones, the shop's own, and what is attested. Without a log
+/// the shipped ones. Also errors as LogReader::open and proceduresInForce.
+Result<std::vector<ProcedureDocument>> proceduresOf(const std::optional<std::string>& log);
 
 /// By id, or a file: what holds a "/" or ends with ".json". Missing: the sentence lists the ids.
-Result<ProcedureDocument> findProcedure(const std::string& idOrFile);
+/// A file is taken as it is, whatever the log says.
+Result<ProcedureDocument>
+findProcedure(const std::string& idOrFile, const std::optional<std::string>& log = {});
 
 } // namespace seamclock

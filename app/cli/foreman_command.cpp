@@ -1,16 +1,14 @@
 // people and log seal: what only a foreman may do, from a terminal. Whoever runs it gives PINs on
 // standard input (pin_input.h). The window program must not be running on the same log.
 #include "app/cli/command.h"
+#include "app/cli/foreman_desk.h"
 #include "app/cli/numbers.h"
 #include "app/cli/output_json.h"
 #include "app/cli/pin_input.h"
-#include "app/platform/boot_clock.h"
 #include "core/log/log_reader.h"
 #include "core/log/seal.h"
-#include "core/log/world.h"
 #include "core/report/plain_text.h"
 #include "core/report/wording.h"
-#include "core/session/office.h"
 
 #include <CLI/CLI.hpp>
 #include <memory>
@@ -32,62 +30,6 @@ struct ForemanCall {
     bool withPin = false;
 };
 
-std::string credentialsOf(const std::string& log) {
-    return log + ".credentials";
-}
-
-Result<LogWriterBase> openWriter(const std::string& path, const Clock& clock) {
-    auto reader = LogReader::open(path);
-    if (!reader) {
-        return tl::unexpected(reader.error());
-    }
-    if (reader->world() == Practice::kName) {
-        auto writer = LogWriter<Practice>::open(path, clock);
-        return writer ? Result<LogWriterBase>(std::move(*writer)) : tl::unexpected(writer.error());
-    }
-    auto writer = LogWriter<Production>::open(path, clock);
-    return writer ? Result<LogWriterBase>(std::move(*writer)) : tl::unexpected(writer.error());
-}
-
-/// Everything that stands behind the foreman's desk while one command is carried out.
-struct Desk {
-    BootClock clock;
-    std::unique_ptr<LogWriterBase> writer;
-    std::unique_ptr<Credentials> credentials;
-    std::unique_ptr<Office> office;
-};
-
-Result<std::unique_ptr<Desk>> openDesk(const ForemanCall& call) {
-    auto clock = BootClock::make();
-    if (!clock) {
-        return tl::unexpected(clock.error());
-    }
-    auto desk = std::unique_ptr<Desk>(new Desk{std::move(*clock), {}, {}, {}});
-    auto writer = openWriter(call.log, desk->clock);
-    if (!writer) {
-        return tl::unexpected(writer.error());
-    }
-    desk->writer = std::make_unique<LogWriterBase>(std::move(*writer));
-    desk->credentials = std::make_unique<Credentials>(credentialsOf(desk->writer->path()));
-    auto office = Office::open(*desk->writer, *desk->credentials, desk->clock);
-    if (!office) {
-        return tl::unexpected(office.error());
-    }
-    desk->office = std::make_unique<Office>(std::move(*office));
-    return desk;
-}
-
-Result<Access> enterBy(const ForemanCall& call, Desk& desk) {
-    if (!call.by) {
-        return fail(ErrorCode::Missing, "--by is required; allowed: the person:ID of a foreman");
-    }
-    auto pin = readPin("PIN of " + *call.by);
-    if (!pin) {
-        return tl::unexpected(pin.error());
-    }
-    return desk.office->enter(*call.by, *pin);
-}
-
 Result<Role> readRole(const ForemanCall& call) {
     const auto role = roleOf(call.role.value_or(""));
     if (!role) {
@@ -99,7 +41,8 @@ Result<Role> readRole(const ForemanCall& call) {
 }
 
 /// On disk before the command says that it is done.
-Result<int> done(const ForemanCall& call, Desk& desk, Terminal& terminal, const std::string& said) {
+Result<int>
+done(const ForemanCall& call, ForemanDesk& desk, Terminal& terminal, const std::string& said) {
     if (const auto flushed = desk.writer->flush(); !flushed) {
         return tl::unexpected(flushed.error());
     }
@@ -137,7 +80,7 @@ Result<int> addPerson(const ForemanCall& call, Terminal& terminal) {
     if (!role) {
         return tl::unexpected(role.error());
     }
-    auto desk = openDesk(call);
+    auto desk = openForemanDesk(call.log);
     if (!desk) {
         return tl::unexpected(desk.error());
     }
@@ -155,7 +98,7 @@ Result<int> addPerson(const ForemanCall& call, Terminal& terminal) {
             return pin ? office.addFirstForeman(name, *pin)
                        : Result<Person>(tl::unexpected(pin.error()));
         }
-        const auto by = enterBy(call, **desk);
+        const auto by = enterForeman(call.by, **desk);
         if (!by) {
             return tl::unexpected(by.error());
         }
@@ -176,7 +119,7 @@ Result<int> addPerson(const ForemanCall& call, Terminal& terminal) {
 }
 
 Result<int> changePerson(const ForemanCall& call, Terminal& terminal) {
-    auto desk = openDesk(call);
+    auto desk = openForemanDesk(call.log);
     if (!desk) {
         return tl::unexpected(desk.error());
     }
@@ -197,7 +140,7 @@ Result<int> changePerson(const ForemanCall& call, Terminal& terminal) {
         }
         changed.role = *role;
     }
-    const auto by = enterBy(call, **desk);
+    const auto by = enterForeman(call.by, **desk);
     if (!by) {
         return tl::unexpected(by.error());
     }
@@ -217,7 +160,7 @@ Result<int> changePerson(const ForemanCall& call, Terminal& terminal) {
 
 /// One's own; with --by somebody else's, who forgot it; with --forgotten by nobody's word.
 Result<int> changePin(const ForemanCall& call, Terminal& terminal) {
-    auto desk = openDesk(call);
+    auto desk = openForemanDesk(call.log);
     if (!desk) {
         return tl::unexpected(desk.error());
     }
@@ -227,7 +170,7 @@ Result<int> changePin(const ForemanCall& call, Terminal& terminal) {
         std::optional<Access> by;
         std::optional<Pin> old;
         if (call.by) {
-            auto entered = enterBy(call, **desk);
+            auto entered = enterForeman(call.by, **desk);
             if (!entered) {
                 return tl::unexpected(entered.error());
             }
@@ -255,11 +198,11 @@ Result<int> changePin(const ForemanCall& call, Terminal& terminal) {
 }
 
 Result<int> sealLog(const ForemanCall& call, Terminal& terminal) {
-    auto desk = openDesk(call);
+    auto desk = openForemanDesk(call.log);
     if (!desk) {
         return tl::unexpected(desk.error());
     }
-    const auto by = enterBy(call, **desk);
+    const auto by = enterForeman(call.by, **desk);
     if (!by) {
         return tl::unexpected(by.error());
     }

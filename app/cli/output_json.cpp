@@ -1,6 +1,7 @@
 #include "app/cli/output_json.h"
 
 #include "core/base/json.h"
+#include "core/procedure/cells.h"
 
 #include <cmath>
 
@@ -43,6 +44,14 @@ std::string proceduresJson(const std::vector<ProcedureDocument>& procedures) {
 
 std::string procedureJson(const ProcedureDocument& procedure) {
     Json json = summary(procedure);
+    json["cells"] = Json::array();
+    for (const Cell& cell : cellsOf(procedure.procedure)) {
+        json["cells"].push_back(
+            {{"cell", cell.name},
+             {"says", cell.content},
+             {"source", cell.source.text},
+             {"standing", toString(cell.source.standing)}});
+    }
     json["document"] = parsed(procedure.bytes);
     return printed(json);
 }
@@ -57,6 +66,39 @@ std::string findingsJson(const std::string& file, const std::vector<ProcedureFin
     return printed({{"file", file}, {"sound", sound}, {"findings", std::move(list)}});
 }
 
+std::string jobCsvJson(const std::string& file, const JobCsv& job) {
+    Json problems = Json::array();
+    for (const JobCsvProblem& problem : job.problems) {
+        problems.push_back(
+            {{"line", problem.line}, {"column", problem.column}, {"reason", problem.text}});
+    }
+    Json seams = Json::array();
+    for (const JobSeam& seam : job.seams) {
+        Json one = {{"label", seam.label},          {"material", seam.sheets.front().material},
+                    {"procedure", seam.procedure},  {"thickness_mm", seam.thicknessMm},
+                    {"lengths_mm", seam.lengthsMm}, {"shielded", seam.shielded}};
+        if (!seam.what.empty()) {
+            one["what"] = seam.what;
+        }
+        if (!seam.bench.empty()) {
+            one["bench"] = seam.bench;
+        }
+        if (seam.dragN) {
+            one["drag_N"] = *seam.dragN;
+        }
+        if (seam.ambientC) {
+            one["ambient_C"] = *seam.ambientC;
+        }
+        seams.push_back(std::move(one));
+    }
+    return printed(
+        {{"file", file},
+         {"sound", job.isSound()},
+         {"seams", std::move(seams)},
+         {"problems", std::move(problems)},
+         {"problems_left_out", job.more}});
+}
+
 std::string benchJson(const BenchDocument& bench) {
     return printed(
         {{"id", bench.bench.id},
@@ -67,17 +109,34 @@ std::string benchJson(const BenchDocument& bench) {
 }
 
 std::string scaleFitJson(const ScaleFit& fit) {
+    Json points = Json::array();
+    for (std::size_t i = 0; i < fit.points.size(); ++i) {
+        const CalibrationPoint& point = fit.points[i];
+        points.push_back(
+            {{"reading", point.reading},
+             {"force_N", point.force},
+             {"residual_N", fit.line.residuals[i]},
+             {"confidence_95_N", fit.line.confidenceAt(point.reading)},
+             {"prediction_95_N", fit.line.predictionAt(point.reading)}});
+    }
     return printed(
-        {{"points", fit.points},
+        {{"points", fit.points.size()},
          {"rate_N_per_unit", fit.rate},
          {"rate_uncertainty_percent", fit.rateUncertaintyPercent},
          {"rate_sd_N_per_unit", fit.line.slopeSd},
+         {"rate_95_N_per_unit", fit.line.t95 * fit.line.slopeSd},
          {"zero", fit.zero},
+         {"zero_sd", fit.zeroSd},
+         {"zero_95", fit.line.t95 * fit.zeroSd},
          {"intercept_N", fit.line.intercept},
          {"intercept_sd_N", fit.line.interceptSd},
          {"residual_sd_N", fit.line.residualSd},
+         {"student_t_95", fit.line.t95},
          {"worst_residual_N", fit.worstResidual},
-         {"residuals_N", fit.line.residuals}});
+         {"allowed_residual_N", allowedResidual(fit)},
+         {"range", {{"min", fit.lowestReading}, {"max", fit.highestReading}}},
+         {"residuals_N", fit.line.residuals},
+         {"fitted", std::move(points)}});
 }
 
 std::string verifyJson(const VerifyReport& report) {

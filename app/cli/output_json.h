@@ -13,6 +13,7 @@
 #include "core/log/verify.h"
 #include "core/procedure/procedure_codec.h"
 #include "core/report/evidence.h"
+#include "core/shift/job_csv.h"
 #include "core/weld/event.h"
 
 #include <cstdint>
@@ -23,9 +24,12 @@
 namespace seamclock {
 
 std::string proceduresJson(const std::vector<ProcedureDocument>& procedures);
-/// With the document's own content under "document".
+/// With its cells as they stand, and the document's own content under "document".
 std::string procedureJson(const ProcedureDocument& procedure);
 std::string findingsJson(const std::string& file, const std::vector<ProcedureFinding>& findings);
+
+/// Seams only where the table is sound.
+std::string jobCsvJson(const std::string& file, const JobCsv& job);
 
 std::string benchJson(const BenchDocument& bench);
 std::string scaleFitJson(const ScaleFit& fit);

@@ -121,6 +121,13 @@ void addPlanOptions(CLI::App& command, PlanWords& words, bool required) {
     command.add_option(
         "--plate", words.plate, "°C of the plate to aim at, inside the procedure's window");
     command.add_option("--cooling", words.cooling, "line or band-end: how a table's band is read");
+    command.add_flag(
+        "--half-cooling", words.halfCooling,
+        "half the cooling time, where the procedure allows it; needs the next two");
+    command.add_flag("--workshop", words.workshop, "the joint is made in workshop conditions");
+    command.add_flag(
+        "--hardly-loaded", words.hardlyLoaded,
+        "the joint is hardly loaded when it is taken out and stored");
 }
 
 Result<PlanInput> readPlanInput(const PlanWords& words, const PlanInput* base) {
@@ -129,7 +136,7 @@ Result<PlanInput> readPlanInput(const PlanWords& words, const PlanInput* base) {
         input = *base;
     }
     if (words.procedure) {
-        auto procedure = findProcedure(*words.procedure);
+        auto procedure = findProcedure(*words.procedure, words.log);
         if (!procedure) {
             Error error = procedure.error();
             error.detail = "--procedure " + error.detail;
@@ -146,6 +153,14 @@ Result<PlanInput> readPlanInput(const PlanWords& words, const PlanInput* base) {
             return tl::unexpected(error);
         }
         input.bench = std::move(*bench);
+    }
+    if (words.halfCooling) {
+        input.request.halfCooling = HalfCooling{words.workshop, words.hardlyLoaded};
+    } else if (words.workshop || words.hardlyLoaded) {
+        return fail(
+            ErrorCode::Malformed,
+            std::string(words.workshop ? "--workshop" : "--hardly-loaded") +
+                " stands without --half-cooling; allowed: the two conditions beside it");
     }
     for (const auto read : {readThickness, readLengths, readSurroundings, readCooling}) {
         const auto done = read(words, input);

@@ -27,6 +27,10 @@ struct PlanWords {
     std::optional<std::string> ambient;
     std::optional<std::string> plate;
     std::optional<std::string> cooling;
+    bool halfCooling = false;
+    bool workshop = false;
+    bool hardlyLoaded = false;
+    std::optional<std::string> log; // whose procedures hold
 };
 
 struct PlanInput {

@@ -4,10 +4,12 @@
 #include "app/cli/numbers.h"
 #include "app/cli/output_json.h"
 #include "core/base/plain_number.h"
+#include "core/procedure/cells.h"
 #include "core/report/plain_text.h"
 #include "core/report/wording.h"
 
 #include <CLI/CLI.hpp>
+#include <algorithm>
 #include <cmath>
 #include <fmt/format.h>
 #include <memory>
@@ -19,6 +21,8 @@ using Rows = std::vector<std::vector<std::string>>;
 
 struct ProceduresCall {
     std::string subject;
+    std::optional<std::string> log;
+    bool cells = false;
     bool json = false;
 };
 
@@ -59,6 +63,9 @@ std::string columnText(const std::string& name, const Column& column, const char
         }
         for (const Piece& piece : column.curves[i].pieces) {
             text += "  " + pieceText(piece, unit) + "\n";
+            if (piece.attested) {
+                text += "    " + wrapped(sourceInWords(*piece.attested), 4) + "\n";
+            }
         }
     }
     return text + "  " + wrapped(sourceInWords(column.source), 2) + "\n";
@@ -73,11 +80,15 @@ std::string pressureText(const PressureRule& rule) {
             {name, value ? rounded(inNewtonsPerSquareMillimetre(*value)) + " N/mm²" : "no value",
              value ? sourceInWords(source) : ""});
     };
-    add("alignment", rule.alignment, rule.source);
-    add("joining", rule.joining, rule.source);
+    add("alignment", rule.alignment, rule.alignmentSource);
+    add("joining", rule.joining, rule.joiningSource);
     add("tolerance, ±", rule.tolerance, rule.toleranceSource);
-    add("soak, aim", rule.soakAim, rule.soakAimSource);
-    add("soak, at most", rule.soakMax, rule.soakMaxSource);
+    if (rule.soakToDrag) {
+        rows.push_back({"soak", "from zero to drag", sourceInWords(*rule.soakToDrag)});
+    } else {
+        add("soak, aim", rule.soakAim, rule.soakAimSource);
+        add("soak, at most", rule.soakMax, rule.soakMaxSource);
+    }
     return "Pressure\n" + aligned(rows);
 }
 
@@ -127,6 +138,22 @@ std::string procedureText(const Procedure& p) {
     for (const CoolingClass& one : p.cooling) {
         text += classText(one);
     }
+    if (p.perKelvin) {
+        text += "  " +
+                wrapped(
+                    fmt::format(
+                        "{} % a kelvin from the {} °C above, longer when {}, {} to {} °C: {}",
+                        rounded(p.perKelvin->percent), rounded(p.referenceAmbient.inCelsius()),
+                        p.perKelvin->longerWhenWarmer ? "warmer" : "colder",
+                        rounded(p.perKelvin->from.inCelsius()),
+                        rounded(p.perKelvin->to.inCelsius()), sourceInWords(p.perKelvin->source)),
+                    2) +
+                "\n";
+    }
+    if (p.halfCooling) {
+        text += "Half cooling, from " + rounded(inMillimetres(p.halfCooling->from)) + " mm\n  " +
+                wrapped(sourceInWords(p.halfCooling->source), 2) + "\n";
+    }
     for (const KnownGap& gap : p.gaps) {
         text +=
             "Gap\n  " +
@@ -141,32 +168,58 @@ std::string procedureText(const Procedure& p) {
     return text;
 }
 
-Result<int> listProcedures(bool json, Terminal& terminal) {
-    const auto all = shippedProcedures();
+/// How much of it a foreman held against the standard: "3 of 62 cells".
+std::string attestedText(const Procedure& procedure) {
+    const auto cells = cellsOf(procedure);
+    const auto held = std::count_if(cells.begin(), cells.end(), [](const Cell& cell) {
+        return cell.source.standing == Standing::Attested;
+    });
+    return held == 0 ? "nothing" : fmt::format("{} of {} cells", held, cells.size());
+}
+
+std::string cellsText(const Procedure& procedure) {
+    Rows rows = {{"cell", "says", "standing"}};
+    for (const Cell& cell : cellsOf(procedure)) {
+        rows.push_back({cell.name, cell.content, sourceInWords(cell.source)});
+    }
+    return aligned(rows, 0);
+}
+
+Result<int> listProcedures(const ProceduresCall& call, Terminal& terminal) {
+    const auto all = proceduresOf(call.log);
     if (!all) {
         return tl::unexpected(all.error());
     }
-    if (json) {
+    if (call.json) {
         terminal.write(proceduresJson(*all));
         return 0;
     }
     Rows rows = {{"id", "material", "sheet", "standard and edition"}};
+    if (call.log) {
+        rows.front().push_back("attested");
+    }
     for (const ProcedureDocument& one : *all) {
         const Procedure& p = one.procedure;
         rows.push_back(
             {onOneLine(p.id), onOneLine(p.material), range(p.thinnest(), p.thickest()),
              onOneLine(p.standard + ", edition " + p.edition)});
+        if (call.log) {
+            rows.back().push_back(attestedText(p));
+        }
     }
     terminal.write(aligned(rows, 0));
     return 0;
 }
 
 Result<int> showProcedure(const ProceduresCall& call, Terminal& terminal) {
-    const auto found = findProcedure(call.subject);
+    const auto found = findProcedure(call.subject, call.log);
     if (!found) {
         return tl::unexpected(found.error());
     }
-    terminal.write(call.json ? procedureJson(*found) : procedureText(found->procedure));
+    terminal.write(
+        call.json    ? procedureJson(*found)
+        : call.cells ? cellsText(found->procedure)
+                     : procedureText(found->procedure));
     return 0;
 }
 
@@ -198,16 +251,23 @@ void addProcedures(CLI::App& root, Commands& commands, Terminal& terminal) {
     auto call = std::make_shared<ProceduresCall>();
     CLI::App* list = root.add_subcommand("procedures", "The welding procedures that there are.");
     list->require_subcommand(0, 1);
+    CLI::App* named = list->add_subcommand("list", "The same as without it.");
     CLI::App* show = list->add_subcommand("show", "One procedure, with the source of each value.");
     show->add_option("ID", call->subject, "a procedure's id, or a file")->required();
+    show->add_flag("--cells", call->cells, "its values one by one, by the names to attest them by");
+    for (CLI::App* words : {list, named, show}) {
+        words->add_option("--log", call->log, "as they hold in this log's FILE");
+    }
     CLI::App* check = list->add_subcommand("check", "Whether a procedure's file is sound.");
     check->add_option("FILE", call->subject, "a procedure's JSON file")->required();
-    for (CLI::App* words : {list, show, check}) {
+    for (CLI::App* words : {list, named, show, check}) {
         words->add_flag("--json", call->json, "as JSON");
     }
-    commands.push_back({list, [call, &terminal] { return listProcedures(call->json, terminal); }});
+    commands.push_back({list, [call, &terminal] { return listProcedures(*call, terminal); }});
+    commands.push_back({named, [call, &terminal] { return listProcedures(*call, terminal); }});
     commands.push_back({show, [call, &terminal] { return showProcedure(*call, terminal); }});
     commands.push_back({check, [call, &terminal] { return checkProcedureFile(*call, terminal); }});
+    addProcedureFacts(*list, commands, terminal);
 }
 
 } // namespace seamclock

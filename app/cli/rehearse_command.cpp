@@ -215,7 +215,9 @@ Result<PlanInput> demoInput(const JobSeam& seam) {
     for (const double length : seam.lengthsMm) {
         input.request.lengths.push_back(millimetres(length));
     }
-    input.request.drag = newtons(seam.dragN);
+    if (seam.dragN) {
+        input.request.drag = newtons(*seam.dragN);
+    }
     // Contract: a rehearsal that isn't told the air's temperature takes the procedure's reference.
     input.request.ambient = input.procedure.procedure.referenceAmbient;
     return input;

@@ -142,25 +142,38 @@ void CardPanel::paintArithmetic(QPainter& painter, const QRectF& box) const {
     const double size = std::min(
         fittedSize(m_view.force, px(29), px(14), wide, kLabelWeight),
         fittedSize(m_view.reading, px(29), px(14), wide, kLabelWeight));
+    // Warning and estimate both: every row a little closer.
+    const bool full = !m_view.warning.isEmpty() && !m_view.estimate.isEmpty();
+    const double first = full ? 0.22 : 0.26;
+    const double step = full ? 0.2 : 0.24;
     drawLine(
-        painter, QRectF(x, box.top() + tall * 0.26, wide, tall * 0.22),
+        painter, QRectF(x, box.top() + tall * first, wide, tall * step),
         Qt::AlignLeft | Qt::AlignVCenter, m_view.force, size, kLabelWeight);
     drawLine(
-        painter, QRectF(x, box.top() + tall * 0.5, wide, tall * 0.22),
+        painter, QRectF(x, box.top() + tall * (first + step), wide, tall * step),
         Qt::AlignLeft | Qt::AlignVCenter, m_view.reading, size, kLabelWeight);
+    double y = box.top() + tall * (full ? 0.62 : 0.74);
+    const double high = tall * (full ? 0.18 : 0.24);
+    if (!m_view.estimate.isEmpty()) {
+        painter.setPen(theme().textSoft);
+        drawLine(
+            painter, QRectF(x, y, wide, high), Qt::AlignLeft | Qt::AlignVCenter, m_view.estimate,
+            fittedSize(m_view.estimate, px(22), px(13), wide, kPlainWeight), kPlainWeight);
+        y += high;
+    }
     if (m_view.warning.isEmpty()) {
         return;
     }
-    const double mark = px(30);
-    const QRectF row(x, box.top() + tall * 0.74, wide, tall * 0.24);
+    const double mark = std::min(px(30), high);
     paintMark(
-        painter, QRectF(x, row.center().y() - mark / 2, mark, mark), Mark::Trouble,
+        painter, QRectF(x, y + (high - mark) / 2, mark, mark), Mark::Trouble,
         theme().tone(Tone::Soon).ink, theme());
     painter.setPen(theme().text);
     const double text = wide - mark - px(10);
-    drawLine(
-        painter, row.adjusted(mark + px(10), 0, 0, 0), Qt::AlignLeft | Qt::AlignVCenter,
-        m_view.warning, fittedSize(m_view.warning, px(22), px(13), text, kPlainWeight),
+    const Wrapped words =
+        wrapped(m_view.warning, px(22), px(12), text, full ? 1 : 2, kPlainWeight, high);
+    drawWrapped(
+        painter, QRectF(x + mark + px(10), y, text, high), Qt::AlignLeft | Qt::AlignVCenter, words,
         kPlainWeight);
 }
 
@@ -183,16 +196,19 @@ void CardPanel::paintSources(QPainter& painter, const QRectF& box) const {
             paintSign(painter, at, source.sign, theme().tone(Tone::Normal).ink);
         }
         const double left = mark + px(12);
+        // Two lines in a row, however low it is.
+        const double what = std::min(px(20), row * 0.46);
+        const double standing = std::min(px(18), row * 0.4);
         painter.setPen(theme().text);
         drawLine(
             painter, QRectF(x + left, y, wide - left, row * 0.52), Qt::AlignLeft | Qt::AlignVCenter,
-            source.what, fittedSize(source.what, px(20), px(12), wide - left, kLabelWeight),
+            source.what, fittedSize(source.what, what, px(12), wide - left, kLabelWeight),
             kLabelWeight);
         painter.setPen(theme().textSoft);
         drawLine(
             painter, QRectF(x + left, y + row * 0.5, wide - left, row * 0.44),
             Qt::AlignLeft | Qt::AlignVCenter, source.standing,
-            fittedSize(source.standing, px(18), px(12), wide - left, kPlainWeight), kPlainWeight);
+            fittedSize(source.standing, standing, px(12), wide - left, kPlainWeight), kPlainWeight);
         y += row;
     }
 }
@@ -216,7 +232,11 @@ void CardPage::show(const CardView& view, bool onlyLook) {
         back = hidden;
     }
     m_back->show(back);
-    m_stop->show(hidden);
+    SlotView print;
+    print.text = tr("Print");
+    print.under = tr("one page, PDF");
+    print.sign = Sign::Print;
+    m_stop->show(print);
     m_step->show(step);
 }
 

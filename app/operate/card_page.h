@@ -2,7 +2,7 @@
 #pragma once
 
 #include "app/operate/card_view.h"
-#include "app/operate/page.h"
+#include "app/pages/page.h"
 
 namespace seamclock {
 

@@ -5,6 +5,7 @@
 #include "app/parts/sign.h"
 #include "core/bench/bench.h"
 #include "core/plan/plan.h"
+#include "core/units/measure.h"
 
 #include <QString>
 #include <vector>
@@ -38,9 +39,10 @@ struct CardView {
     QString under;
     std::vector<Column> columns; // six
     QString arithmeticTitle;
-    QString force;   // "0.10 N/mm² × 8 mm × 1450 mm = 1160 N"
-    QString reading; // "÷ 74 N per mm = 15.7 mm, set to 15.5 mm"
-    QString warning; // the first one, or what is missing
+    QString force;    // "0.10 N/mm² × 8 mm × 1450 mm = 1160 N"
+    QString reading;  // "÷ 74 N per mm = 15.7 mm, set to 15.5 mm"
+    QString estimate; // how far the reading will fall, and what the sheets lose
+    QString warning;  // the first one, or what is missing
     QString sourcesTitle;
     std::vector<Source> sources; // at most three
     bool ready = false;
@@ -48,7 +50,8 @@ struct CardView {
     bool operator==(const CardView&) const = default;
 };
 
-CardView
-cardView(const WeldPlan& plan, const Bench& bench, const QString& letter, const QString& seam);
+CardView cardView(
+    const WeldPlan& plan, const Bench& bench, const QString& letter, const QString& seam,
+    UnitSystem units);
 
 } // namespace seamclock

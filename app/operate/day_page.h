@@ -2,7 +2,7 @@
 #pragma once
 
 #include "app/operate/day_view.h"
-#include "app/operate/page.h"
+#include "app/pages/page.h"
 #include "app/parts/press_part.h"
 
 #include <vector>

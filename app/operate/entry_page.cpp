@@ -1,6 +1,6 @@
 #include "app/operate/entry_page.h"
 
-#include "app/operate/line_style.h"
+#include "app/pages/line_style.h"
 #include "app/text/numbers.h"
 
 #include <QLineEdit>

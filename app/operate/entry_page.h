@@ -2,7 +2,8 @@
 // large tiles, maker and batch by a keyboard. It keeps what was typed; the window asks and answers.
 #pragma once
 
-#include "app/operate/page.h"
+#include "app/operate/weld_view.h"
+#include "app/pages/page.h"
 
 #include <QString>
 #include <optional>

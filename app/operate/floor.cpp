@@ -2,10 +2,13 @@
 
 #include "core/base/plain_number.h"
 #include "core/log/log_reader.h"
+#include "core/log/shelf.h"
+#include "core/session/replan.h"
 #include "core/weld/intent.h"
 
 #include <algorithm>
 #include <cmath>
+#include <utility>
 
 namespace seamclock {
 namespace {
@@ -29,7 +32,7 @@ Floor::Floor(
     SessionBase& session, LogWriterBase& writer, const Clock& clock,
     std::vector<ProcedureDocument> procedures, std::string by, QObject* parent)
     : QObject(parent), m_session(session), m_writer(writer), m_clock(clock),
-      m_procedures(std::move(procedures)), m_by(std::move(by)) {}
+      m_shipped(std::move(procedures)), m_procedures(m_shipped), m_by(std::move(by)) {}
 
 Result<void> Floor::addBench(const BenchDocument& bench) {
     for (const Post& post : m_posts) {
@@ -48,6 +51,71 @@ Result<void> Floor::addBench(const BenchDocument& bench) {
     return {};
 }
 
+void Floor::setProcedures(std::vector<ProcedureDocument> procedures) {
+    m_procedures = std::move(procedures);
+    emit changed();
+}
+
+std::vector<BenchDocument> Floor::benches() const {
+    std::vector<BenchDocument> all;
+    for (const Post& post : m_posts) {
+        all.push_back(post.next.value_or(post.bench));
+    }
+    return all;
+}
+
+Result<void> Floor::setBench(const BenchDocument& bench) {
+    const auto post = std::find_if(m_posts.begin(), m_posts.end(), [&bench](const Post& one) {
+        return one.bench.bench.id == bench.bench.id;
+    });
+    if (post == m_posts.end()) {
+        if (auto added = addBench(bench); !added) {
+            return added;
+        }
+    } else if (post->weld) {
+        post->next = bench;
+    } else {
+        post->bench = bench;
+    }
+    emit changed();
+    return {};
+}
+
+Result<void> Floor::takeUpShelf() {
+    auto inForce = readProceduresInForce(m_writer, m_shipped);
+    if (!inForce) {
+        return tl::unexpected<Error>(inForce.error());
+    }
+    auto reader = LogReader::open(m_writer.path());
+    if (!reader) {
+        return tl::unexpected<Error>(reader.error());
+    }
+    const auto shelf = readShelf(*reader);
+    if (!shelf) {
+        return tl::unexpected<Error>(shelf.error());
+    }
+    for (const auto& [id, sha256] : shelf->benches) {
+        const auto document = reader->document(sha256);
+        if (!document) {
+            return tl::unexpected<Error>(document.error());
+        }
+        if (!document->has_value()) {
+            return fail(
+                ErrorCode::Damaged,
+                "the log names a document of the bench \"" + id + "\" that is not in it");
+        }
+        const auto bench = readBench("bench of the log", (*document)->bytes);
+        if (!bench) {
+            return tl::unexpected<Error>(bench.error());
+        }
+        if (auto set = setBench(*bench); !set) {
+            return set;
+        }
+    }
+    setProcedures(std::move(*inForce));
+    return {};
+}
+
 Result<void> Floor::takeUpFound() {
     for (const std::string& id : m_session.openWelds()) {
         const Weld* found = m_session.find(id);
@@ -57,7 +125,8 @@ Result<void> Floor::takeUpFound() {
                 return post.bench.bench.id == opened.bench;
             });
         };
-        if (stands() == m_posts.end()) {
+        // A weld keeps the bench that it was opened with; what holds now comes after it.
+        if (stands() == m_posts.end() || stands()->bench.sha256 != opened.docs.bench) {
             auto reader = LogReader::open(m_writer.path());
             if (!reader) {
                 return tl::unexpected<Error>(reader.error());
@@ -75,7 +144,9 @@ Result<void> Floor::takeUpFound() {
             if (!bench) {
                 return tl::unexpected<Error>(bench.error());
             }
-            if (const auto added = addBench(*bench); !added) {
+            if (const auto post = stands(); post != m_posts.end()) {
+                post->next = std::exchange(post->bench, *bench);
+            } else if (const auto added = addBench(*bench); !added) {
                 return added;
             }
         }
@@ -237,25 +308,13 @@ Result<void> Floor::newDrag(int post, double reading) {
                 plainNumber(static_cast<double>(bench.scale.zeroMilli) / 1000.0));
     }
     const WeldOpened& opened = found->opened();
-    const auto procedure =
-        std::find_if(m_procedures.begin(), m_procedures.end(), [&](const ProcedureDocument& one) {
-            return one.sha256 == opened.docs.procedure;
-        });
-    if (procedure == m_procedures.end()) {
-        return fail(
-            ErrorCode::Missing, "the procedure of this weld, " + found->plan.procedure +
-                                    ", is not the one on this tablet any more");
+    const auto procedure = procedureOf(*found, m_procedures, m_writer.path());
+    if (!procedure) {
+        return tl::unexpected<Error>(procedure.error());
     }
-    PlanRequest request;
-    request.thickness = micrometres(static_cast<double>(found->plan.thicknessUm));
-    for (const std::int64_t um : opened.lengthsUm) {
-        request.lengths.push_back(micrometres(static_cast<double>(um)));
-    }
-    request.ambient = Temperature::celsius(static_cast<double>(found->plan.ambientMc) / 1000.0);
-    request.drag = bench.scale.rate() * units;
-    request.coolingRule = found->plan.coolingRule;
-    request.alignMedian = found->plan.alignMedian;
-    const auto plan = makePlan(request, procedure->procedure, &bench);
+    Measured measured;
+    measured.drag = bench.scale.rate() * units;
+    const auto plan = planAgain(*found, procedure->procedure, bench, measured);
     if (!plan) {
         return tl::unexpected<Error>(plan.error());
     }
@@ -382,6 +441,10 @@ Result<void> Floor::failPlate(int post, double celsius) {
 void Floor::leave(int post) {
     at(post).weld.reset();
     at(post).bead = {};
+    if (auto& next = at(post).next) {
+        at(post).bench = std::move(*next);
+        next.reset();
+    }
     emit changed();
 }
 

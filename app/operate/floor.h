@@ -6,6 +6,7 @@
 #pragma once
 
 #include "app/operate/weld_view.h"
+#include "app/setup/setup_shop.h"
 #include "core/session/job_order.h"
 #include "core/session/session.h"
 #include "core/shift/shift.h"
@@ -21,7 +22,8 @@ namespace seamclock {
 struct Post {
     BenchDocument bench;
     int place = 1;
-    std::optional<std::string> weld; // "weld:UUID", open or just ended
+    std::optional<std::string> weld;   // "weld:UUID", open or just ended
+    std::optional<BenchDocument> next; // as Set-up changed it meanwhile; holds when it is free
     BeadDraft bead;
 
     QString letter() const { return QString(QChar(u'A' + place - 1)); }
@@ -40,7 +42,7 @@ struct ReasonAnswer {
     std::string text;
 };
 
-class Floor : public QObject {
+class Floor : public QObject, public SetupShop {
     Q_OBJECT
 
 public:
@@ -51,6 +53,9 @@ public:
 
     /// Up to four; the place follows the order. Conflict: the bench is there. OutOfRange: a fifth.
     Result<void> addBench(const BenchDocument& bench);
+    /// What the log says that the shop changed: procedures, attestations, benches. Before
+    /// takeUpFound.
+    Result<void> takeUpShelf();
     /// Puts the welds that stood open in the log on their benches, with the bench as the log keeps
     /// it where it isn't there yet, and selects the first of them.
     Result<void> takeUpFound();
@@ -65,7 +70,11 @@ public:
     /// Whether a weld stands between alignment and lock, where seconds count.
     bool isHurried() const;
 
-    const std::vector<ProcedureDocument>& procedures() const { return m_procedures; }
+    const std::vector<ProcedureDocument>& shipped() const override { return m_shipped; }
+    const std::vector<ProcedureDocument>& procedures() const override { return m_procedures; }
+    void setProcedures(std::vector<ProcedureDocument> procedures) override;
+    std::vector<BenchDocument> benches() const override;
+    Result<void> setBench(const BenchDocument& bench) override;
     const Weld* weld(int post) const;
     Instant now() const { return m_clock.now(); }
     /// Looks at the clock for jumps, too; for the screen's own timer.
@@ -109,6 +118,7 @@ private:
     SessionBase& m_session;
     LogWriterBase& m_writer;
     const Clock& m_clock;
+    std::vector<ProcedureDocument> m_shipped;
     std::vector<ProcedureDocument> m_procedures;
     std::string m_by;
     std::vector<Post> m_posts;

@@ -1,6 +1,6 @@
 #include "app/operate/name_page.h"
 
-#include "app/operate/line_style.h"
+#include "app/pages/line_style.h"
 #include "core/people/person.h"
 
 #include <QLineEdit>

@@ -1,7 +1,7 @@
 // A person's name, by a keyboard: the one thing about people that the number pad can't say.
 #pragma once
 
-#include "app/operate/page.h"
+#include "app/pages/page.h"
 
 class QLineEdit;
 

@@ -2,7 +2,7 @@
 #pragma once
 
 #include "app/operate/number_task.h"
-#include "app/operate/page.h"
+#include "app/pages/page.h"
 
 namespace seamclock {
 

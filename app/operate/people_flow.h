@@ -5,12 +5,12 @@
 // they are left, and after two minutes without a press.
 #pragma once
 
-#include "app/operate/desk.h"
 #include "app/operate/floor.h"
 #include "app/operate/name_page.h"
 #include "app/operate/people_view.h"
 #include "app/operate/pin_page.h"
 #include "app/operate/seal_page.h"
+#include "app/pages/desk.h"
 
 #include <functional>
 #include <optional>

@@ -2,9 +2,9 @@
 // may change, and the page on which a PIN is typed. What an answer does is people_flow's.
 #pragma once
 
-#include "app/operate/choice_page.h"
-#include "app/operate/desk.h"
 #include "app/operate/pin_page.h"
+#include "app/pages/choice_page.h"
+#include "app/pages/desk.h"
 
 #include <string>
 #include <vector>

@@ -11,7 +11,6 @@ namespace {
 using std::chrono::seconds;
 
 constexpr const char* kForeman = "Oddo Quenley";
-constexpr const char* kForemansPin = "402917";
 constexpr const char* kOperator = "Ilva Borrick";
 constexpr const char* kOperatorsPin = "508316";
 
@@ -270,7 +269,7 @@ Result<void> PeopleWalk::all(const Picture& picture) {
         {[&] { return openWho(); },
          [&] {
              take(picture, "people-none");
-             return firstForeman(kForeman, kForemansPin, picture);
+             return firstForeman(kForeman, PeopleWalk::kForemansPin, picture);
          },
          [&] {
              take(picture, "desk");
@@ -288,7 +287,7 @@ Result<void> PeopleWalk::all(const Picture& picture) {
              take(picture, "seams-by-name");
              return toPlate();
          },
-         [&] { return allowPlate(kForemansPin, picture); }});
+         [&] { return allowPlate(PeopleWalk::kForemansPin, picture); }});
 }
 
 } // namespace seamclock

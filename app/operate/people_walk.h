@@ -12,6 +12,7 @@ namespace seamclock {
 class PeopleWalk {
 public:
     using Picture = Walk::Picture;
+    static constexpr const char* kForemansPin = "402917"; // of the walk's own foreman
     PeopleWalk(Window& window, Desk& desk, VirtualClock& clock);
 
     /// Every page of people, PINs and the seal, and a foreman's word on a weld, in a log without

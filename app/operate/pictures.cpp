@@ -1,6 +1,7 @@
 #include "app/operate/pictures.h"
 
 #include "app/operate/people_walk.h"
+#include "app/operate/setup_walk.h"
 #include "app/text/words.h"
 #include "core/log/world.h"
 #include "core/weld/verdict.h"
@@ -548,6 +549,11 @@ Result<void> paintCourse(Studio& studio, QStringList& written) {
     if (done && whole) {
         PeopleWalk people(window, **desk, clock);
         done = people.all(picture);
+        if (done) {
+            SetupWalk setup(
+                window, **desk, people, studio.options.demo, studio.scratch.filePath("files"));
+            done = setup.all(PeopleWalk::kForemansPin, picture);
+        }
     }
     return done;
 }

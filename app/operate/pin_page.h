@@ -2,8 +2,8 @@
 // draft of their own (pin_draft.h) and in no text of the page; how many they are may be seen.
 #pragma once
 
-#include "app/operate/page.h"
 #include "app/operate/pin_draft.h"
+#include "app/pages/page.h"
 #include "app/parts/number_pad.h"
 
 namespace seamclock {

@@ -25,6 +25,10 @@ const char* nameOf(ThemeKind theme) {
     return "dark";
 }
 
+QString nameOf(UnitSystem units) {
+    return QString::fromLatin1(toString(units).data());
+}
+
 } // namespace
 
 Preferences readPreferences(const QString& file) {
@@ -38,6 +42,9 @@ Preferences readPreferences(const QString& file) {
     }
     read.mirrored = settings->value("screen/left_handed", false).toBool();
     read.lessMotion = settings->value("screen/less_motion", false).toBool();
+    read.units = settings->value("card/units").toString() == nameOf(UnitSystem::Imperial)
+                     ? UnitSystem::Imperial
+                     : UnitSystem::Metric;
     read.pedalKey = settings->value("hands/pedal_key", 0).toInt();
     const double text = settings->value("screen/text", 1.0).toDouble();
     read.text = text == 1.5 || text == 2.0 ? text : 1.0;
@@ -52,6 +59,7 @@ void writePreferences(const Preferences& preferences, const QString& file) {
     settings->setValue("screen/theme", nameOf(preferences.theme));
     settings->setValue("screen/left_handed", preferences.mirrored);
     settings->setValue("screen/less_motion", preferences.lessMotion);
+    settings->setValue("card/units", nameOf(preferences.units));
     settings->setValue("screen/text", preferences.text);
     settings->setValue("screen/dpi", preferences.dpi);
     settings->setValue("hands/pedal_key", preferences.pedalKey);

@@ -3,6 +3,7 @@
 #pragma once
 
 #include "app/parts/theme.h"
+#include "core/units/measure.h"
 
 #include <QString>
 
@@ -12,10 +13,11 @@ struct Preferences {
     ThemeKind theme = ThemeKind::Dark;
     bool mirrored = false;
     bool lessMotion = false;
-    int pedalKey = 0;       // a Qt::Key; 0: none
-    double text = 1;        // 1, 1.5 or 2
-    double dpi = 0;         // 0: as the screen says
-    QString snapshotFolder; // where others find a copy of the log; empty: nowhere
+    int pedalKey = 0;                      // a Qt::Key; 0: none
+    UnitSystem units = UnitSystem::Metric; // of the card, on screen and on paper
+    double text = 1;                       // 1, 1.5 or 2
+    double dpi = 0;                        // 0: as the screen says
+    QString snapshotFolder;                // where others find a copy of the log; empty: nowhere
 
     bool operator==(const Preferences&) const = default;
 };

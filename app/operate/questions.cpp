@@ -110,6 +110,7 @@ Menu menuFor(const Preferences& now, const QString& atBench) {
     add(MenuItem::Card, tr("Weld card"), tr("of the weld on this bench"), Sign::Note);
     add(MenuItem::People, atBench.isEmpty() ? tr("Who is it?") : atBench,
         tr("people, PINs, the day's seal"), Sign::Person);
+    add(MenuItem::Setup, tr("Set-up"), tr("procedures, benches"), Sign::Spring);
     add(MenuItem::Theme, tr("Screen: %1").arg(themes[static_cast<int>(now.theme)]),
         tr("dark, light, high contrast"), Sign::Look);
     add(MenuItem::Hand, now.mirrored ? tr("Left-handed") : tr("Right-handed"),
@@ -122,6 +123,10 @@ Menu menuFor(const Preferences& now, const QString& atBench) {
         tr("of the changeover's front"), Sign::Changeover);
     add(MenuItem::Words, tr("Words: %1 %").arg(qRound(now.text * 100)), tr("100, 150, 200 %"),
         Sign::Note);
+    add(MenuItem::Units,
+        now.units == UnitSystem::Metric ? tr("Card in mm, N, °C") : tr("Card in inch, lbf, °F"),
+        tr("readings stay the scale's"), Sign::Spring);
+    menu.page.narrow = true;
     menu.page.back = hiddenSlot();
     menu.page.stop = plainSlot(tr("End the program"), tr("open welds stay"));
     menu.page.step = stepSlot(tr("Back to the bench"), false);
@@ -144,9 +149,13 @@ Preferences changedBy(MenuItem item, Preferences now) {
     case MenuItem::Words:
         now.text = now.text >= 2 ? 1 : now.text + 0.5;
         break;
+    case MenuItem::Units:
+        now.units = now.units == UnitSystem::Metric ? UnitSystem::Imperial : UnitSystem::Metric;
+        break;
     case MenuItem::Day:
     case MenuItem::Card:
     case MenuItem::People:
+    case MenuItem::Setup:
     case MenuItem::Pedal:
         break;
     }

@@ -2,9 +2,9 @@
 // What an answer is called and which code it stores is decided here; what it does is the window's.
 #pragma once
 
-#include "app/operate/choice_page.h"
 #include "app/operate/preferences.h"
 #include "app/operate/weld_view.h"
+#include "app/pages/choice_page.h"
 #include "core/procedure/procedure_codec.h"
 
 #include <string>
@@ -22,7 +22,7 @@ struct Reasons {
 /// one could prove himself, where only he may go on.
 Reasons reasonsFor(const AskReason& asked, const QString& coolingShort, bool foremanHere = false);
 
-enum class MenuItem { Day, Card, People, Theme, Hand, Pedal, Motion, Words };
+enum class MenuItem { Day, Card, People, Setup, Theme, Hand, Pedal, Motion, Words, Units };
 
 struct Menu {
     ChoiceView page;

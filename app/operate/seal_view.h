@@ -4,7 +4,7 @@
 #pragma once
 
 #include "app/operate/day_closing.h"
-#include "app/operate/page.h"
+#include "app/pages/page.h"
 #include "app/parts/mark.h"
 
 #include <QStringList>

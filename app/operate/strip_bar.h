@@ -1,7 +1,7 @@
 // The benches' cells and the clock's tile, above every page; and the banner of a standing alarm.
 #pragma once
 
-#include "app/operate/page.h"
+#include "app/pages/page.h"
 #include "app/parts/press_part.h"
 #include "app/parts/strip.h"
 

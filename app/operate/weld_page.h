@@ -1,7 +1,8 @@
 // The operator's screen of one weld, from the first check to the saved joint.
 #pragma once
 
-#include "app/operate/page.h"
+#include "app/operate/weld_view.h"
+#include "app/pages/page.h"
 
 namespace seamclock {
 

@@ -1,7 +1,9 @@
 #include "app/operate/window.h"
 
+#include "app/print/card_pdf.h"
 #include "app/text/numbers.h"
 #include "app/text/words.h"
+#include "core/session/sheet_plan.h"
 #include "core/weld/intent.h"
 
 #include <QApplication>
@@ -51,7 +53,13 @@ Window::Window(WindowParts parts, QWidget* parent)
       m_frame(new StandingFrame(this)), m_weld(new WeldPage(this)), m_card(new CardPage(this)),
       m_choice(new ChoicePage(this)), m_pad(new PadPage(this)), m_day(new DayPage(this)),
       m_entry(new EntryPage(this)),
-      m_people(new PeopleFlow(m_parts.desk, m_floor, m_parts.reports, this)) {
+      m_people(new PeopleFlow(m_parts.desk, m_floor, m_parts.reports, this)),
+      m_setup(new SetupFlow(
+          m_parts.desk, m_floor,
+          [this](const QString& forWhat, std::function<void(const ProvenPerson&)> then) {
+              m_people->askForeman(forWhat, std::move(then));
+          },
+          m_parts.reports, this)) {
     setObjectName("window");
     setWindowTitle("Seamclock");
     setFocusPolicy(Qt::StrongFocus);
@@ -142,6 +150,7 @@ Window::Window(WindowParts parts, QWidget* parent)
         refresh();
     });
     joinPeople();
+    joinSetup();
     m_hands.setPedalKey(m_parts.preferences.pedalKey);
     qApp->installEventFilter(&m_hands);
     m_tick.setTimerType(Qt::PreciseTimer);
@@ -173,6 +182,8 @@ std::vector<Page*> Window::pages() const {
     std::vector<Page*> all{m_weld, m_card, m_choice, m_pad, m_day, m_entry};
     const std::vector<Page*> more = m_people->pages();
     all.insert(all.end(), more.begin(), more.end());
+    const std::vector<Page*> setup = m_setup->pages();
+    all.insert(all.end(), setup.begin(), setup.end());
     return all;
 }
 
@@ -226,6 +237,10 @@ void Window::turnTo(PageKind kind) {
     if (m_kind == PageKind::People && kind != PageKind::People) {
         m_people->close();
     }
+    // While a foreman's PIN is asked for, what he edits waits.
+    if (kind != PageKind::Setup && kind != PageKind::People) {
+        m_setup->close();
+    }
     m_kind = kind;
     Page* next = m_weld;
     switch (kind) {
@@ -248,6 +263,9 @@ void Window::turnTo(PageKind kind) {
         break;
     case PageKind::People:
         next = m_people->page();
+        break;
+    case PageKind::Setup:
+        next = m_setup->page();
         break;
     case PageKind::Seams:
     case PageKind::Reasons:
@@ -281,6 +299,8 @@ void Window::turnTo(PageKind kind) {
         showDay();
     } else if (kind == PageKind::People) {
         m_people->takeKeys();
+    } else if (kind == PageKind::Setup) {
+        m_setup->takeKeys();
     } else if (kind == PageKind::Pedal) {
         ChoiceView view;
         view.title = tr("Press the foot switch now.");
@@ -480,7 +500,9 @@ void Window::slotPressed(SlotPlace place) {
         }
         return;
     case PageKind::Card:
-        if (m_floor.weld(m_floor.selected()) != nullptr) {
+        if (place == SlotPlace::Stop) {
+            printCard();
+        } else if (m_floor.weld(m_floor.selected()) != nullptr) {
             turnTo(PageKind::Weld);
         } else if (place == SlotPlace::Back) {
             turnTo(PageKind::Seams);
@@ -524,6 +546,7 @@ void Window::slotPressed(SlotPlace place) {
         }
         return;
     case PageKind::People:
+    case PageKind::Setup:
         return; // its pages tell it themselves
     case PageKind::Procedures:
         turnTo(PageKind::Entry);
@@ -585,16 +608,29 @@ void Window::choose(int index) {
     case PageKind::Day:
     case PageKind::Pedal:
     case PageKind::People:
+    case PageKind::Setup:
         return;
     }
 }
 
-// ---- people
+// ---- people and set-up
 
 void Window::joinPeople() {
     connect(m_people, &PeopleFlow::turned, this, [this] { turnTo(PageKind::People); });
-    connect(m_people, &PeopleFlow::left, this, [this] { turnTo(PageKind::Weld); });
+    connect(m_people, &PeopleFlow::left, this, [this] {
+        turnTo(m_setup->page() != nullptr ? PageKind::Setup : PageKind::Weld);
+    });
     connect(m_people, &PeopleFlow::said, this, &Window::say);
+}
+
+void Window::joinSetup() {
+    connect(m_setup, &SetupFlow::turned, this, [this] {
+        if (m_kind != PageKind::People) { // a PIN's page stands; this one comes after it
+            turnTo(PageKind::Setup);
+        }
+    });
+    connect(m_setup, &SetupFlow::left, this, [this] { turnTo(PageKind::Weld); });
+    connect(m_setup, &SetupFlow::said, this, &Window::say);
 }
 
 // Who is at the bench is asked once, and never while seconds count.
@@ -677,22 +713,53 @@ void Window::chooseSeam(int index) {
 void Window::showCard() {
     const int selected = m_floor.selected();
     const Post& post = m_floor.posts()[static_cast<std::size_t>(selected)];
-    if (const Weld* weld = m_floor.weld(selected)) {
-        const QString seam =
+    const Weld* weld = m_floor.weld(selected);
+    if (weld != nullptr) {
+        m_shown.plan = weld->plan;
+        m_shown.seam =
             weld->opened().seam ? tr("Seam %1").arg(fromUtf8(*weld->opened().seam)) : QString();
-        m_card->show(cardView(weld->plan, post.bench.bench, post.letter(), seam), true);
+        m_shown.sheets = weld->opened().sheets;
+    } else if (m_order) {
+        auto plan = planWithSheets(
+            m_order->request, m_order->procedure.procedure, &m_order->bench.bench, m_order->sheets);
+        if (!plan) {
+            say(fromUtf8(plan.error().detail));
+            return;
+        }
+        m_shown.plan = std::move(*plan);
+        m_shown.seam = m_orderName;
+        m_shown.sheets = m_order->sheets;
+    } else {
         return;
     }
-    if (!m_order) {
-        return;
-    }
-    const auto plan =
-        makePlan(m_order->request, m_order->procedure.procedure, &m_order->bench.bench);
-    if (!plan) {
-        say(fromUtf8(plan.error().detail));
-        return;
-    }
-    m_card->show(cardView(*plan, post.bench.bench, post.letter(), m_orderName), false);
+    m_shown.bench = post.bench.bench;
+    m_shown.letter = post.letter();
+    m_card->show(
+        cardView(
+            m_shown.plan, m_shown.bench, m_shown.letter, m_shown.seam, m_parts.preferences.units),
+        weld != nullptr);
+}
+
+void Window::printCard() {
+    CardWork work;
+    work.bench = tr("%1, %2").arg(m_shown.letter, fromUtf8(m_shown.bench.name));
+    work.seam = m_shown.seam;
+    work.sheets = m_shown.sheets;
+    const Instant now = m_floor.now();
+    const QString day = QString::fromStdString(toIsoDate(now.utc, now.offset));
+    work.printed = day + " " + wallClockText(now);
+    const CardSheet sheet =
+        cardSheet(m_shown.plan, &m_shown.bench, work, m_parts.preferences.units);
+    // A page takes some tenths of a second and the disk as long as it likes: not on the thread that
+    // shows the benches.
+    m_parts.desk.run<Result<QString>>(
+        this,
+        [sheet, folder = m_parts.reports, stem = "seamclock-card-" + day](Office&) {
+            return saveCardPdf(sheet, paperOfLocale(), folder, stem);
+        },
+        [this](const Result<QString>& saved) {
+            say(saved ? tr("The card is saved: %1").arg(*saved) : fromUtf8(saved.error().detail));
+        });
 }
 
 void Window::prepare() {
@@ -732,7 +799,8 @@ void Window::entryToCard() {
         sheet.thicknessUm = std::llround(*m_draft.thicknessMm * 1000);
         order.sheets.push_back(sheet);
     }
-    const auto plan = makePlan(order.request, order.procedure.procedure, &order.bench.bench);
+    const auto plan =
+        planWithSheets(order.request, order.procedure.procedure, &order.bench.bench, order.sheets);
     if (!plan) {
         say(fromUtf8(plan.error().detail));
         return;
@@ -866,10 +934,14 @@ void Window::chooseMenu(MenuItem item) {
     case MenuItem::People:
         m_people->openWho();
         return;
+    case MenuItem::Setup:
+        m_setup->open();
+        return;
     case MenuItem::Theme:
     case MenuItem::Hand:
     case MenuItem::Motion:
     case MenuItem::Words:
+    case MenuItem::Units:
         setPreferences(changedBy(item, m_parts.preferences));
         showMenu();
         return;

@@ -4,7 +4,6 @@
 #pragma once
 
 #include "app/operate/card_page.h"
-#include "app/operate/choice_page.h"
 #include "app/operate/day_list.h"
 #include "app/operate/day_page.h"
 #include "app/operate/entry_page.h"
@@ -17,6 +16,8 @@
 #include "app/operate/questions.h"
 #include "app/operate/strip_bar.h"
 #include "app/operate/weld_page.h"
+#include "app/pages/choice_page.h"
+#include "app/setup/setup_flow.h"
 #include "core/copies/log_keeper.h"
 
 #include <QTimer>
@@ -43,7 +44,7 @@ struct WindowParts {
     SoundLink* sound = nullptr;        // null: no horn was asked for
     const LogKeeper* keeper = nullptr; // null: nobody makes copies of the log
     QString notice{};                  // stands from the start until it was seen; empty: none
-    QString reports{};                 // the folder of day reports
+    QString reports{};                 // the folder of reports and cards, where files are read from
 };
 
 enum class PageKind {
@@ -57,7 +58,8 @@ enum class PageKind {
     Day,
     Procedures,
     Pedal,
-    People
+    People,
+    Setup
 };
 
 class Window : public QWidget {
@@ -73,6 +75,7 @@ public:
     PadPage* padPage() const { return m_pad; }
     ChoicePage* choicePage() const { return m_choice; }
     PeopleFlow* people() const { return m_people; }
+    SetupFlow* setup() const { return m_setup; }
     const Preferences& preferences() const { return m_parts.preferences; }
     void setPreferences(const Preferences& preferences);
     /// Paints what stands now, at once; the timer does it otherwise.
@@ -101,6 +104,7 @@ private:
     void showSeams();
     void chooseSeam(int index);
     void showCard();
+    void printCard();
     void prepare();
     void showEntry();
     void entryToCard();
@@ -111,6 +115,7 @@ private:
     void chooseMenu(MenuItem item);
     void chooseProcedure(int index);
     void joinPeople();
+    void joinSetup();
     void askForeman(const ReasonAnswer& answer);
     void askWho();
     std::vector<Page*> pages() const;
@@ -141,6 +146,7 @@ private:
     DayPage* m_day;
     EntryPage* m_entry;
     PeopleFlow* m_people;
+    SetupFlow* m_setup;
     Page* m_page = nullptr;
     PageKind m_kind = PageKind::Seams;
     PageKind m_before = PageKind::Weld; // where a closed page leads
@@ -148,6 +154,13 @@ private:
     std::vector<JobSeam> m_offered; // seams of the page that stands
     std::optional<WeldOrder> m_order;
     QString m_orderName;
+    struct Shown { // on the card's page, so that what is printed is what was seen
+        WeldPlan plan;
+        Bench bench;
+        QString letter;
+        QString seam;
+        std::vector<Sheet> sheets;
+    } m_shown;
     EntryDraft m_draft;
     AskReason m_asked;
     Reasons m_reasons;

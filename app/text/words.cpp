@@ -171,6 +171,38 @@ QString findingWord(std::string_view code) {
     return lookUp(findingsTable(), code);
 }
 
+QString planValueWord(std::string_view name) {
+    static const Table kTable{
+        {"heated_tool_C", QT_TRANSLATE_NOOP("Words", "plate")},
+        {"heated_tool_C.target", QT_TRANSLATE_NOOP("Words", "plate to aim at")},
+        {"pressure_N_mm2.alignment", QT_TRANSLATE_NOOP("Words", "alignment pressure")},
+        {"pressure_N_mm2.joining", QT_TRANSLATE_NOOP("Words", "joining pressure")},
+        {"pressure_N_mm2.tolerance", QT_TRANSLATE_NOOP("Words", "tolerance of the pressure")},
+        {"pressure_N_mm2.soak_aim", QT_TRANSLATE_NOOP("Words", "soak pressure to aim at")},
+        {"pressure_N_mm2.soak_max", QT_TRANSLATE_NOOP("Words", "soak pressure at most")},
+        {"force_N", QT_TRANSLATE_NOOP("Words", "force")},
+        {"scale", QT_TRANSLATE_NOOP("Words", "readings")},
+        {"gap_mm", QT_TRANSLATE_NOOP("Words", "gap")},
+        {"clamping_gap_mm", QT_TRANSLATE_NOOP("Words", "gap for the second sheet")},
+        {"edge_gap_max_mm", QT_TRANSLATE_NOOP("Words", "gap between the edges")},
+        {"misalignment_max_mm", QT_TRANSLATE_NOOP("Words", "faces in line")},
+        {"bead_min_mm", QT_TRANSLATE_NOOP("Words", "bead")},
+        {"align_late_s", QT_TRANSLATE_NOOP("Words", "alignment is slow from")},
+        {"soak_s", QT_TRANSLATE_NOOP("Words", "soak")},
+        {"soak_s.tolerance", QT_TRANSLATE_NOOP("Words", "tolerance of soak")},
+        {"changeover_max_s", QT_TRANSLATE_NOOP("Words", "changeover")},
+        {"build_up_s", QT_TRANSLATE_NOOP("Words", "build-up")},
+        {"build_up_s.tolerance", QT_TRANSLATE_NOOP("Words", "tolerance of build-up")},
+        {"cooling_min", QT_TRANSLATE_NOOP("Words", "cooling")},
+        {"cooling_min.per_kelvin",
+         QT_TRANSLATE_NOOP("Words", "cooling, by the shop's temperature")},
+        {"half_cooling", QT_TRANSLATE_NOOP("Words", "half cooling")},
+        {"scale.soak", QT_TRANSLATE_NOOP("Words", "soak reading")},
+        {"rechecks_min", QT_TRANSLATE_NOOP("Words", "readings in cooling")},
+        {"ambient_C", QT_TRANSLATE_NOOP("Words", "shop")}};
+    return lookUp(kTable, name);
+}
+
 QString findingText(const Finding& finding, const WeldPlan& plan) {
     const QString word = findingWord(finding.code);
     if (finding.actual && finding.limit) {
@@ -204,9 +236,23 @@ QString warningText(const PlanWarning& warning) {
         {"ambient_outside_classes",
          QT_TRANSLATE_NOOP("Words", "No cooling time is printed for this shop temperature.")},
         {"known_gap", QT_TRANSLATE_NOOP("Words", "The procedure lacks a value for this sheet.")},
+        {"half_cooling",
+         QT_TRANSLATE_NOOP("Words", "Half cooling: full load only after the whole time.")},
         {"drag_not_measured",
          QT_TRANSLATE_NOOP("Words", "Drag is not measured: taken as nothing.")},
         {"scale_coarse", QT_TRANSLATE_NOOP("Words", "This scale hardly shows the tolerance.")},
+        {"force_below_bench",
+         QT_TRANSLATE_NOOP("Words", "The force is less than this bench holds steadily.")},
+        {"soak_below_calibration",
+         QT_TRANSLATE_NOOP("Words", "Soak's reading lies below the calibration.")},
+        {"calibration_uncertain",
+         QT_TRANSLATE_NOOP("Words", "The calibration is too uncertain for this seam.")},
+        {"grades_differ", QT_TRANSLATE_NOOP("Words", "The sheets' grades differ: ask first.")},
+        {"mfr_outside_range",
+         QT_TRANSLATE_NOOP("Words", "A melt flow rate is outside the printed ranges.")},
+        {"mfr_far_apart", QT_TRANSLATE_NOOP("Words", "The melt flow rates are far apart.")},
+        {"mfr_unknown_condition",
+         QT_TRANSLATE_NOOP("Words", "The melt flow rates can't be compared.")},
         {"set_outside_band", QT_TRANSLATE_NOOP("Words", "No mark of the scale lies in the band.")},
         {"just_in_contact",
          QT_TRANSLATE_NOOP("Words", "In soak the scale can't show it: just in contact.")},

@@ -30,6 +30,8 @@ QString verdictWord(std::string_view stored);
 QString findingText(const Finding& finding, const WeldPlan& plan);
 /// What it is about, without values: "changeover".
 QString findingWord(std::string_view code);
+/// A value of a plan by the terminal's name: "soak_s" is "soak".
+QString planValueWord(std::string_view name);
 /// "within limits", or the first reason.
 QString firstReason(const Verdict& verdict, const WeldPlan& plan);
 /// A warning of a plan, in one line.

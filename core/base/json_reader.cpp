@@ -247,8 +247,8 @@ std::string JsonReader::text(const char* key) {
     return find(key, true) ? textIf(key).value_or("") : std::string();
 }
 
-std::optional<double>
-JsonReader::readNumber(const char* key, bool required, double low, double high) {
+std::optional<double> JsonReader::readNumber(
+    const char* key, bool required, double low, double high, const Aside& aside) {
     const auto value = find(key, required);
     if (!value) {
         return std::nullopt;
@@ -262,19 +262,20 @@ JsonReader::readNumber(const char* key, bool required, double low, double high) 
     }
     if (*number < low || *number > high) {
         complain(
-            key,
-            plainNumber(*number) + " is outside " + plainNumber(low) + " to " + plainNumber(high));
+            key, plainNumber(*number) + " is outside " + plainNumber(low) + " to " +
+                     plainNumber(high) + (aside ? aside(*number) : ""));
         return std::nullopt;
     }
     return number;
 }
 
-double JsonReader::number(const char* key, double low, double high) {
-    return readNumber(key, true, low, high).value_or(low);
+double JsonReader::number(const char* key, double low, double high, const Aside& aside) {
+    return readNumber(key, true, low, high, aside).value_or(low);
 }
 
-std::optional<double> JsonReader::numberIf(const char* key, double low, double high) {
-    return readNumber(key, false, low, high);
+std::optional<double>
+JsonReader::numberIf(const char* key, double low, double high, const Aside& aside) {
+    return readNumber(key, false, low, high, aside);
 }
 
 std::optional<std::int64_t>

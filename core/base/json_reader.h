@@ -8,6 +8,7 @@
 #include "core/base/result.h"
 
 #include <cstdint>
+#include <functional>
 #include <map>
 #include <memory>
 #include <optional>
@@ -70,8 +71,12 @@ public:
     bool has(const char* key) const;
     std::string text(const char* key); // "" and a finding if absent or not a string
     std::optional<std::string> textIf(const char* key);
-    double number(const char* key, double low, double high);
-    std::optional<double> numberIf(const char* key, double low, double high);
+    /// What to say behind the range of a number that is outside it: its unit, or what it would be
+    /// in another.
+    using Aside = std::function<std::string(double)>;
+    double number(const char* key, double low, double high, const Aside& aside = {});
+    std::optional<double>
+    numberIf(const char* key, double low, double high, const Aside& aside = {});
     std::int64_t integer(const char* key, std::int64_t low, std::int64_t high);
     std::optional<std::int64_t> integerIf(const char* key, std::int64_t low, std::int64_t high);
     bool flag(const char* key);
@@ -112,7 +117,8 @@ private:
     JsonReader(JsonNode node, std::size_t step, std::shared_ptr<Notes> notes);
     JsonReader child(JsonNode node, const char* key, std::optional<std::size_t> item = {}) const;
     std::optional<JsonNode> find(const char* key, bool required);
-    std::optional<double> readNumber(const char* key, bool required, double low, double high);
+    std::optional<double>
+    readNumber(const char* key, bool required, double low, double high, const Aside& aside);
     std::optional<std::int64_t>
     readInteger(const char* key, bool required, std::int64_t low, std::int64_t high);
     /// The items of a list; none, with a complaint, if it is no list.

@@ -1,6 +1,7 @@
 #include "core/bench/bench.h"
 
 #include <algorithm>
+#include <cmath>
 
 namespace seamclock {
 
@@ -12,9 +13,42 @@ Force SpringScale::rate() const {
     return sum;
 }
 
+std::optional<Force> SpringScale::ratePerMillimetre() const {
+    return unit == "mm" ? std::optional<Force>(rate()) : ratePerMm;
+}
+
 Length GapRule::gap(Length thickness) const {
     const Length asked = std::max(thickness * factor, floor);
     return cap ? std::min(asked, *cap) : asked;
+}
+
+std::string_view toString(Drive drive) {
+    switch (drive) {
+    case Drive::Handwheel:
+        return "handwheel";
+    case Drive::FootLever:
+        return "foot_lever";
+    }
+    return "";
+}
+
+std::optional<Force> calibrationBand(const Bench& bench, double readingMilli) {
+    if (!bench.calibration) {
+        return std::nullopt;
+    }
+    if (bench.calibration->fit) {
+        return newtons(bench.calibration->fit->line.confidenceAt(readingMilli / 1e3));
+    }
+    // How many points stood behind a rate that was only written down is unknown: the normal
+    // distribution's quantile.
+    constexpr double kNormal95 = 1.959964;
+    const double units = (readingMilli - static_cast<double>(bench.scale.zeroMilli)) / 1e3;
+    return bench.scale.rate() *
+           (kNormal95 * bench.calibration->rateUncertaintyPercent / 100 * std::fabs(units));
+}
+
+bool calibrationOverdue(const Bench& bench, std::string_view today) {
+    return bench.calibration && bench.calibration->dueOn < today; // ISO dates sort as days do
 }
 
 } // namespace seamclock

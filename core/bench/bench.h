@@ -3,11 +3,13 @@
 // machine's own instructions decide. core/plan turns forces into readings with it.
 #pragma once
 
+#include "core/bench/calibration.h"
 #include "core/units/quantity.h"
 
 #include <cstdint>
 #include <optional>
 #include <string>
+#include <string_view>
 #include <vector>
 
 namespace seamclock {
@@ -19,11 +21,16 @@ struct SpringScale {
     std::int64_t divisionMilli = 0; // the smallest step a person can set
     std::int64_t zeroMilli = 0;     // reading without force
     std::int64_t maxMilli = 0;      // the scale's end
+    int count = 1;                  // scales beside the springs, one or two
     std::vector<Force>
         ratePerUnit; // one per spring: force for one unit of the scale; two springs add
     Force preload;   // force lost before the faces press (positive)
+    std::optional<Force> ratePerMm; // all springs together; only where the unit isn't "mm"
 
     Force rate() const; // the sum [N per unit]
+    /// What the force falls by when the tables close by a millimetre [N]; absent where that is not
+    /// known.
+    std::optional<Force> ratePerMillimetre() const;
     bool operator==(const SpringScale&) const = default;
 };
 
@@ -39,10 +46,25 @@ struct GapRule {
     bool operator==(const GapRule&) const = default;
 };
 
+enum class Drive { Handwheel, FootLever };
+
+/// What the drive can hold, at the spring: the seam's force with drag and preload.
+struct ForceLimits {
+    std::optional<Force> min;
+    std::optional<Force> max;
+
+    bool operator==(const ForceLimits&) const = default;
+};
+
+/// With points, `fit`, the scale's zero and its one rate come from them (readBench fills all
+/// three), and preload is 0: what the load cell showed is what presses.
 struct CalibrationNote {
     std::string doneOn; // ISO date
     std::string dueOn;
-    double rateUncertaintyPercent = 0;
+    double rateUncertaintyPercent = 0; // one standard deviation
+    std::string loadCell;              // which one; "" where there are no points
+    std::vector<CalibrationPoint> points;
+    std::optional<ScaleFit> fit;
 
     bool operator==(const CalibrationNote&) const = default;
 };
@@ -53,6 +75,8 @@ struct Bench {
     Length longestSeam;
     Length thinnestSheet;
     Length thickestSheet;
+    std::optional<Drive> drive;
+    ForceLimits forceLimits;
     SpringScale scale;
     GapRule gapRule;
     Length edgeGapMax;                     // between the edges when they meet
@@ -61,5 +85,16 @@ struct Bench {
 
     bool operator==(const Bench&) const = default;
 };
+
+/// "handwheel", "foot_lever"
+std::string_view toString(Drive drive);
+
+/// Half the width of the calibration's 95 % band [N] at a reading in thousandths: of the fitted
+/// line, or from the rate's standard deviation where only that is known. Absent without a
+/// calibration.
+std::optional<Force> calibrationBand(const Bench& bench, double readingMilli);
+
+/// On `today`, an ISO date: the last day on which it was due counts as in time.
+bool calibrationOverdue(const Bench& bench, std::string_view today);
 
 } // namespace seamclock

@@ -19,6 +19,10 @@ struct KindOf {
     std::string_view operator()(const PinChanged&) const { return "pin_changed"; }
     std::string_view operator()(const BenchSet&) const { return "bench_set"; }
     std::string_view operator()(const ProcedureSet&) const { return "procedure_set"; }
+    std::string_view operator()(const ProcedureAttested&) const { return "procedure_attested"; }
+    std::string_view operator()(const AttestationWithdrawn&) const {
+        return "attestation_withdrawn";
+    }
     std::string_view operator()(const SeamSet&) const { return "seam_set"; }
     std::string_view operator()(const DaySealed&) const { return "day_sealed"; }
 };

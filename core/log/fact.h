@@ -8,9 +8,11 @@
 #include "core/weld/event.h"
 
 #include <cstdint>
+#include <optional>
 #include <string>
 #include <string_view>
 #include <variant>
+#include <vector>
 
 namespace seamclock {
 
@@ -48,6 +50,23 @@ struct ProcedureSet {
     std::string doc;
 
     bool operator==(const ProcedureSet&) const = default;
+};
+/// A foreman (`by`) held these cells (core/procedure/cells.h) of the document against the shop's
+/// copy of the standard.
+struct ProcedureAttested {
+    std::string doc;
+    std::string edition; // of that copy, in the foreman's words
+    std::vector<std::string> cells;
+
+    bool operator==(const ProcedureAttested&) const = default;
+};
+/// What was said of these cells before holds no more.
+struct AttestationWithdrawn {
+    std::optional<std::string> doc; // only what was said of this document
+    std::string reason;
+    std::vector<std::string> cells;
+
+    bool operator==(const AttestationWithdrawn&) const = default;
 };
 struct SeamSet {
     std::string doc;
@@ -104,8 +123,8 @@ struct DaySealed {
 
 using FactDetail = std::variant<
     ProgramStarted, ProgramStopped, SoundLost, SoundBack, ClockJumped, RowsSpilled, RowsJoined,
-    LogImported, HeadSigned, KeySet, PersonSet, PinChanged, BenchSet, ProcedureSet, SeamSet,
-    DaySealed>;
+    LogImported, HeadSigned, KeySet, PersonSet, PinChanged, BenchSet, ProcedureSet,
+    ProcedureAttested, AttestationWithdrawn, SeamSet, DaySealed>;
 
 struct Fact {
     Instant at;

@@ -4,7 +4,9 @@
 #include "core/log/body_codec.h"
 
 #include <optional>
+#include <string>
 #include <utility>
+#include <vector>
 
 namespace seamclock {
 
@@ -37,6 +39,16 @@ struct DetailJson {
     Json operator()(const PinChanged& d) const { return {{"reason", d.reason}}; }
     Json operator()(const BenchSet& d) const { return {{"doc", d.doc}}; }
     Json operator()(const ProcedureSet& d) const { return {{"doc", d.doc}}; }
+    Json operator()(const ProcedureAttested& d) const {
+        return {{"doc", d.doc}, {"edition", d.edition}, {"cells", d.cells}};
+    }
+    Json operator()(const AttestationWithdrawn& d) const {
+        Json out{{"reason", d.reason}, {"cells", d.cells}};
+        if (d.doc) {
+            out["doc"] = *d.doc;
+        }
+        return out;
+    }
     Json operator()(const SeamSet& d) const { return {{"doc", d.doc}}; }
     Json operator()(const DaySealed& d) const {
         return {
@@ -70,6 +82,23 @@ public:
             return {};
         }
         return found->get<std::string>();
+    }
+    std::optional<std::string> textIf(const char* key) {
+        return m_d.contains(key) ? std::optional(text(key)) : std::nullopt;
+    }
+    std::vector<std::string> texts(const char* key) {
+        ++m_used;
+        std::vector<std::string> out;
+        const auto found = m_d.find(key);
+        if (found == m_d.end() || !found->is_array()) {
+            m_wrong = true;
+            return out;
+        }
+        for (const Json& each : *found) {
+            m_wrong = m_wrong || !each.is_string();
+            out.push_back(each.is_string() ? each.get<std::string>() : std::string());
+        }
+        return out;
     }
     bool flag(const char* key) {
         ++m_used;
@@ -132,6 +161,13 @@ std::optional<FactDetail> detailOf(const std::string& kind, Fields& fields) {
     }
     if (kind == "procedure_set") {
         return ProcedureSet{fields.text("doc")};
+    }
+    if (kind == "procedure_attested") {
+        return ProcedureAttested{fields.text("doc"), fields.text("edition"), fields.texts("cells")};
+    }
+    if (kind == "attestation_withdrawn") {
+        return AttestationWithdrawn{
+            fields.textIf("doc"), fields.text("reason"), fields.texts("cells")};
     }
     if (kind == "seam_set") {
         return SeamSet{fields.text("doc")};

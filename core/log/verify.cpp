@@ -1,5 +1,6 @@
 #include "core/log/verify.h"
 
+#include "core/base/overloaded.h"
 #include "core/base/uuid.h"
 #include "core/log/body_codec.h"
 #include "core/log/chain.h"
@@ -10,24 +11,23 @@
 #include "core/log/rows.h"
 #include "core/log/schema.h"
 #include "core/log/seal.h"
+#include "core/log/weld_rows.h"
 #include "core/people/signing.h"
 #include "core/weld/event_codec.h"
-#include "core/weld/record.h"
 
 #include <SQLiteCpp/Database.h>
 #include <SQLiteCpp/Exception.h>
 #include <SQLiteCpp/Statement.h>
 #include <SQLiteCpp/Transaction.h>
 #include <algorithm>
-#include <chrono>
 #include <exception>
+#include <functional>
+#include <future>
 #include <map>
 #include <memory>
 #include <set>
 #include <sqlite3.h>
 #include <string_view>
-#include <thread>
-#include <tuple>
 #include <unordered_set>
 #include <utility>
 
@@ -54,35 +54,41 @@ struct Signers {
     Roster roster;
 };
 
-/// The rows of one weld, as far as they were met.
-struct WeldRows {
-    std::vector<std::int64_t> seqs;
-    std::vector<Event> events;
+// Bytes of rows that change threads together: few at first, so that a small log is read side by
+// side as well, and many later, as each change costs a wait on a busy machine.
+constexpr std::size_t kFirstBatch = std::size_t{64} << 10U;
+constexpr std::size_t kLargestBatch = std::size_t{2} << 20U;
+
+/// The rows of one chain, as far as they were read.
+struct Reading {
+    Rows rows;
+    std::string previous; // the last row's hash
+    WeldRows welds;
+    std::int64_t last = 0;
+    std::size_t batch = kFirstBatch;
+    bool more = true;
+    std::optional<VerifyFinding> wrong = std::nullopt; // with the row that ended it
+    std::exception_ptr thrown = nullptr;
 };
 
-constexpr std::size_t kMostBegun = 10'000; // welds whose rows are held at once
-
-/// What of a log is looked at.
-struct Parts {
-    bool chain = true;     // that each hash follows from the one before
-    bool structure = true; // of the file, with its indexes
-    bool forms = true;     // what the rows hold, and all that is made of it
-};
+/// What "PRAGMA integrity_check(1)" says, in a transaction of the same moment.
+using Structure = std::future<std::string>;
 
 class Verifier {
 public:
-    /// The connection is in a transaction, so that all that is read comes from one moment.
-    Verifier(SQLite::Database& database, const LogFile& file, Parts parts)
-        : m_database(database), m_file(file), m_parts(parts) {
+    /// The connection is in a transaction, so that all that is read comes from one moment. Without
+    /// the structure, the chains alone are followed.
+    Verifier(SQLite::Database& database, const LogFile& file, std::optional<Structure> structure)
+        : m_database(database), m_file(file), m_structure(std::move(structure)) {
         m_report.world = file.world;
     }
 
     VerifyReport run() {
         try {
             m_version = static_cast<int>(integerOf(m_database, "PRAGMA user_version"));
-            m_rowsRead = structure() && chains();
-            bool ok = m_rowsRead && (!m_parts.structure || index());
-            if (m_parts.forms) {
+            bool ok = tables() && chains();
+            if (m_structure) {
+                ok = ok && index();
                 m_seq = 0;
                 ok = ok && schema() && documents() && folds() && cache();
             }
@@ -100,9 +106,6 @@ public:
         return std::move(m_report);
     }
 
-    /// Whether a finding, if there is one, came after all rows were read and found well.
-    bool rowsWereWell() const { return m_rowsRead; }
-
 private:
     bool find(std::int64_t chain, std::int64_t seq, std::string reason) {
         m_report.ok = false;
@@ -110,7 +113,7 @@ private:
         return false;
     }
 
-    bool structure() {
+    bool tables() {
         for (const char* table : {"chain", "event", "document"}) {
             if (!hasTable(m_database, table)) {
                 return find(0, 0, std::string("the table \"") + table + "\" is gone");
@@ -136,7 +139,7 @@ private:
         m_report.rows = all.front().seq;
         m_report.head = all.front().head;
         m_oneChain = all.size() == 1;
-        if (m_parts.forms) {
+        if (m_structure) {
             lookAtCache();
         }
         std::int64_t counted = 0;
@@ -196,7 +199,7 @@ private:
         if (rows == 0) {
             return "no rows yet";
         }
-        if (!m_parts.forms) {
+        if (!m_structure) {
             return "the chain alone was followed; no signature was looked at";
         }
         if (m_report.signedTo == 0) {
@@ -233,53 +236,16 @@ private:
         if (chain.genesis != genesisHash(chain.logId, chain.world)) {
             return find(chain.no, 0, "the genesis is not that of the log id and world");
         }
-        Rows rows(m_database, "SELECT seq, hash, body FROM event WHERE chain = ? ORDER BY seq");
-        rows.bind(1, chain.no);
-        std::string previous = chain.genesis;
-        std::int64_t last = 0;
-        m_seq = 1;
+        Reading reading{
+            {m_database, "SELECT seq, hash, body FROM event WHERE chain = ? ORDER BY seq"},
+            chain.genesis,
+            WeldRows(linesWanted())};
+        reading.rows.bind(1, chain.no);
         m_signers = {};
-        while (rows.step()) {
-            const std::int64_t seq = rows.number(0);
-            const auto bad = [&](const std::string& reason) {
-                return find(chain.no, seq, rowName(seq) + ": " + reason);
-            };
-            if (!rows.isInteger(0) || !rows.isText(1) || !rows.isText(2)) {
-                return bad("its columns are not of the types that were written");
-            }
-            if (seq < 1) {
-                return bad("was added; rows count from 1");
-            }
-            if (seq > chain.seq) {
-                return bad(
-                    "stands behind the head row, which says " + std::to_string(chain.seq) +
-                    " rows");
-            }
-            if (seq != last + 1) {
-                return find(
-                    chain.no, last + 1,
-                    rowName(last + 1) + " is missing: after row " + std::to_string(last) +
-                        " comes row " + std::to_string(seq));
-            }
-            std::string hash = m_parts.chain ? chainHash(previous, rows.text(2)) : std::string();
-            if (m_parts.chain && hash != rows.text(1)) {
-                return bad(
-                    "its hash does not follow from " +
-                    (last == 0 ? std::string("the genesis") : rowName(last)) +
-                    " and its own body: one of the two was changed, or they were not neighbours");
-            }
-            if (m_parts.forms) {
-                if (auto wrong = formOf(rows.text(2), seq, chain)) {
-                    return bad(*wrong);
-                }
-                if (m_report.finding) {
-                    return false;
-                }
-            }
-            previous = std::move(hash);
-            last = seq;
-            m_seq = seq + 1;
+        if (!readAll(reading, chain)) {
+            return false;
         }
+        const std::int64_t last = reading.last;
         if (last < chain.seq) {
             return find(
                 chain.no, last + 1,
@@ -289,13 +255,139 @@ private:
                     " missing at the end: the head row says " + std::to_string(chain.seq) +
                     " rows");
         }
-        if (m_parts.chain && previous != chain.head) {
+        const bool fits =
+            !m_structure || (headSignature(chain) && judge(reading.welds.end(), chain));
+        const bool foundBefore =
+            !fits && m_report.finding->seq >= 1 && m_report.finding->seq < last;
+        if (reading.previous != chain.head && !foundBefore) {
             return find(
                 chain.no, last,
                 rowName(last) + ": the head row has another hash than this, the last row; one of "
                                 "the two was changed");
         }
-        return !m_parts.forms || (headSignature(chain) && foldBegun(chain.no));
+        return fits;
+    }
+
+    /// What the rows hold is made out beside the reading of those that follow them, and judged in
+    /// their order, so that what ends the reading comes after what was wrong before.
+    bool readAll(Reading& reading, const Chain& chain) {
+        std::future<std::vector<RowNews>> beside;
+        while (reading.more) {
+            RowBatch batch = readOn(reading, chain);
+            std::vector<RowNews> news;
+            if (beside.valid()) {
+                news = beside.get();
+            }
+            if (!batch.rows().empty()) {
+                beside = std::async(
+                    [&welds = reading.welds, rows = std::move(batch)] { return welds.take(rows); });
+            }
+            if (!judge(std::move(news), chain)) {
+                return false;
+            }
+        }
+        if (beside.valid() && !judge(beside.get(), chain)) {
+            return false;
+        }
+        m_seq = reading.last + 1;
+        if (reading.thrown) {
+            std::rethrow_exception(reading.thrown);
+        }
+        m_report.finding = std::move(reading.wrong);
+        return !m_report.finding;
+    }
+
+    RowBatch readOn(Reading& reading, const Chain& chain) const {
+        RowBatch out(m_structure ? reading.batch + reading.batch / 8 : 0);
+        try {
+            while (reading.more && out.bytes() < reading.batch) {
+                reading.more = reading.rows.step() && isNext(reading, chain);
+                if (reading.more && m_structure) {
+                    out.add(reading.last, reading.rows.text(2));
+                }
+            }
+        } catch (const SQLite::Exception&) {
+            reading.thrown = std::current_exception();
+            reading.more = false;
+        }
+        reading.batch = std::min(reading.batch * 2, kLargestBatch);
+        return out;
+    }
+
+    /// Whether the row is the one that follows.
+    bool isNext(Reading& reading, const Chain& chain) const {
+        const Rows& rows = reading.rows;
+        const std::int64_t seq = rows.number(0);
+        const std::int64_t last = reading.last;
+        const auto bad = [&](const std::string& reason) {
+            reading.wrong = VerifyFinding{chain.no, seq, rowName(seq) + ": " + reason};
+            return false;
+        };
+        if (!rows.isInteger(0) || !rows.isText(1) || !rows.isText(2)) {
+            return bad("its columns are not of the types that were written");
+        }
+        if (seq < 1) {
+            return bad("was added; rows count from 1");
+        }
+        if (seq > chain.seq) {
+            return bad(
+                "stands behind the head row, which says " + std::to_string(chain.seq) + " rows");
+        }
+        if (seq != last + 1) {
+            reading.wrong = VerifyFinding{
+                chain.no, last + 1,
+                rowName(last + 1) + " is missing: after row " + std::to_string(last) +
+                    " comes row " + std::to_string(seq)};
+            return false;
+        }
+        std::string hash = chainHash(reading.previous, rows.text(2));
+        if (hash != rows.text(1)) {
+            return bad(
+                "its hash does not follow from " +
+                (last == 0 ? std::string("the genesis") : rowName(last)) +
+                " and its own body: one of the two was changed, or they were not neighbours");
+        }
+        reading.previous = std::move(hash);
+        reading.last = seq;
+        return true;
+    }
+
+    bool judge(std::vector<RowNews> all, const Chain& chain) {
+        return std::all_of(all.begin(), all.end(), [&](RowNews& news) {
+            return std::visit(
+                Overloaded{
+                    [&](const OtherRow& row) {
+                        m_seq = row.seq;
+                        const auto wrong = wrongForm(row.body, row.seq, chain);
+                        return !wrong || find(chain.no, row.seq, rowName(row.seq) + ": " + *wrong);
+                    },
+                    [&](const WeldBegun& begun) {
+                        const bool counts = m_oneChain || m_counted.insert(begun.weld).second;
+                        m_report.welds += counts ? 1 : 0;
+                        return true;
+                    },
+                    [&](const DocumentsNamed& named) {
+                        nameDocuments(named.documents, named.seq);
+                        return true;
+                    },
+                    [&](WeldLate& late) {
+                        m_late.emplace(chain.no, std::move(late.weld));
+                        return true;
+                    },
+                    [&](const WeldFolded& folded) { return judgeFold(folded, chain.no); }},
+                news);
+        });
+    }
+
+    bool judgeFold(const WeldFolded& folded, std::int64_t chain) {
+        if (const auto* refused = std::get_if<WeldRefused>(&folded)) {
+            return find(
+                chain, refused->seq,
+                rowName(refused->seq) + ": it does not fit into " + refused->weld + ": " +
+                    refused->reason);
+        }
+        compareCache(chain, std::get<WeldMade>(folded));
+        return true;
     }
 
     /// The signature beside the chain is of the head as it is, by a key that the station stated.
@@ -422,20 +514,15 @@ private:
         return std::nullopt;
     }
 
-    /// What is wrong with a body by itself; remembers the documents it names. The events of a weld,
-    /// which are nearly all, are read once and folded as soon as it is over.
-    std::optional<std::string> formOf(std::string_view body, std::int64_t seq, const Chain& chain) {
-        auto event = eventFromBody(body);
-        if (event && isWeld(event->subject) && hasEnvelope(*event)) {
-            nameDocuments(*event, seq);
-            hold(chain.no, seq, std::move(*event));
-            return std::nullopt;
-        }
+    /// What is wrong with a body that is no event of a weld; remembers the documents it names.
+    std::optional<std::string>
+    wrongForm(std::string_view body, std::int64_t seq, const Chain& chain) {
         const auto envelope = readEnvelope(body);
         if (!envelope) {
             return envelope.error().detail;
         }
         if (isWeld(envelope->subject)) {
+            const auto event = eventFromBody(body);
             return event ? "is not an event of a weld" : event.error().detail;
         }
         if (isFactWithForm(envelope->kind)) {
@@ -459,7 +546,7 @@ private:
     /// The file's own structure, the index over (subject, n) included.
     bool index() {
         m_seq = 0;
-        const std::string said = textOf(m_database, "PRAGMA integrity_check(1)");
+        const std::string said = m_structure->get();
         return said == "ok" || find(0, 0, "the file's structure is damaged: " + said);
     }
 
@@ -494,60 +581,12 @@ private:
         return true;
     }
 
-    void nameDocuments(const Event& event, std::int64_t seq) {
-        const auto name = [&](const PlanDocuments& documents) {
-            m_named.emplace(documents.procedure, seq);
-            m_named.emplace(documents.bench, seq);
-            if (documents.material) {
-                m_named.emplace(*documents.material, seq);
-            }
-        };
-        if (const auto* opened = std::get_if<WeldOpened>(&event.d)) {
-            name(opened->docs);
-        } else if (const auto* replaced = std::get_if<PlanReplaced>(&event.d)) {
-            name(replaced->docs);
+    void nameDocuments(const PlanDocuments& documents, std::int64_t seq) {
+        m_named.try_emplace(documents.procedure, seq);
+        m_named.try_emplace(documents.bench, seq);
+        if (documents.material) {
+            m_named.try_emplace(*documents.material, seq);
         }
-    }
-
-    /// What readEnvelope asks of an event that its own codec does not.
-    static bool hasEnvelope(const Event& event) {
-        return event.n >= 1 && std::chrono::abs(event.at.offset) <= std::chrono::hours(24);
-    }
-
-    /// Holds the events of a weld until it is over, and folds it then. What comes in another order
-    /// or after that (a decision, a signature) is read again at the end.
-    void hold(std::int64_t chain, std::int64_t seq, Event event) {
-        const bool over = std::holds_alternative<WeldClosed>(event.d) ||
-                          std::holds_alternative<WeldAborted>(event.d);
-        const std::string subject = event.subject;
-        WeldRows& rows = m_begun[subject];
-        if (event.n != static_cast<std::int64_t>(rows.events.size()) + 1) {
-            m_begun.erase(subject);
-            m_late.emplace(chain, subject);
-            return;
-        }
-        const bool counts = event.n == 1 && (m_oneChain || m_counted.insert(subject).second);
-        m_report.welds += counts ? 1 : 0;
-        rows.seqs.push_back(seq);
-        rows.events.push_back(std::move(event));
-        if (over) {
-            const WeldRows whole = std::move(rows);
-            m_begun.erase(subject);
-            foldOne(chain, subject, whole, Met::SoFar);
-        } else if (m_begun.size() > kMostBegun) {
-            for (const auto& [weld, unused] : m_begun) {
-                m_late.emplace(chain, weld);
-            }
-            m_begun.clear();
-        }
-    }
-
-    /// At the end of a chain: the welds that are not over.
-    bool foldBegun(std::int64_t chain) {
-        const auto begun = std::exchange(m_begun, {});
-        return std::all_of(begun.begin(), begun.end(), [&](const auto& one) {
-            return foldOne(chain, one.first, one.second, Met::All);
-        });
     }
 
     /// What was not folded when its last row came.
@@ -559,7 +598,7 @@ private:
             query.reset();
             query.bind(1, chain);
             query.bind(2, subject);
-            WeldRows rows;
+            HeldWeld held;
             std::int64_t expected = 1;
             while (query.executeStep()) {
                 const std::int64_t n = query.getColumn(0).getInt64();
@@ -578,30 +617,20 @@ private:
                 if (!event) {
                     return find(chain, seq, rowName(seq) + ": " + event.error().detail);
                 }
-                rows.seqs.push_back(seq);
-                rows.events.push_back(std::move(*event));
+                held.seqs.push_back(seq);
+                held.events.push_back(std::move(*event));
             }
-            if (!rows.events.empty() && !foldOne(chain, subject, rows, Met::All)) {
+            if (!held.events.empty() &&
+                !judgeFold(foldHeld(subject, std::move(held), false, linesWanted()), chain)) {
                 return false;
             }
         }
         return true;
     }
 
-    enum class Met { SoFar, All };
-
-    bool foldOne(std::int64_t chain, const std::string& subject, const WeldRows& rows, Met met) {
-        const auto weld = fold(rows.events);
-        if (!weld) {
-            const std::size_t at = refusedAt(rows.events);
-            return find(
-                chain, rows.seqs[at],
-                rowName(rows.seqs[at]) + ": it does not fit into " + subject + ": " +
-                    weld.error().detail);
-        }
-        compareCache(chain, subject, *weld, met);
-        return true;
-    }
+    /// Of a weld that went on in another log, or is told differently there, one chain alone does
+    /// not make the line.
+    bool linesWanted() const { return m_oneChain && m_cached; }
 
     /// Before the rows are followed, as their folds are compared with it; what is wrong with it is
     /// said after all else.
@@ -624,43 +653,23 @@ private:
         m_cacheFinding = "the list of joints can't be read (" + std::string(thrown.what()) + ")";
     }
 
-    void compareCache(std::int64_t chain, const std::string& subject, const Weld& weld, Met met) {
-        if (!m_cached || m_cacheFinding || m_stale.count(subject) != 0) {
+    void compareCache(std::int64_t chain, const WeldMade& made) {
+        if (!m_cached || m_cacheFinding || m_stale.count(made.weld) != 0) {
             return;
         }
         try {
-            const auto cached = m_cached->of(subject);
-            const auto events = static_cast<std::int64_t>(weld.events.size());
-            if (met == Met::SoFar && cached && cached->line.events > events) {
-                m_late.emplace(chain, subject); // its line knows of later rows
+            const auto cached = m_cached->of(made.weld);
+            if (made.soFar && cached && cached->line.events > made.events) {
+                m_late.emplace(chain, made.weld); // its line knows of later rows
                 return;
             }
-            // Of a weld that went on in another log, or is told differently there, one chain alone
-            // does not make the line.
-            if (cached != (m_oneChain ? lineAndText(weld) : foldedJoint(m_database, subject))) {
-                m_cacheFinding = "the list's line of " + subject + " is not what its events make";
+            m_linesMet += cached ? 1 : 0;
+            if (made.joint ? cached != made.joint : cached != foldedJoint(m_database, made.weld)) {
+                m_cacheFinding = "the list's line of " + made.weld + " is not what its events make";
             }
         } catch (const SQLite::Exception& thrown) {
             cantReadCache(thrown);
         }
-    }
-
-    static CachedJoint lineAndText(const Weld& weld) {
-        const WeldRecord made = record(weld);
-        return {lineOf(made), textOf(made)};
-    }
-
-    /// The first event that a live weld would have refused.
-    static std::size_t refusedAt(const std::vector<Event>& events) {
-        auto weld = seamclock::open(events.front());
-        for (std::size_t i = 1; weld && i < events.size(); ++i) {
-            auto next = apply(*weld, events[i]);
-            if (!next) {
-                return i;
-            }
-            weld = std::move(next);
-        }
-        return weld ? events.size() - 1 : 0;
     }
 
     /// The tables and guards are those that this program makes; a cache may be missing.
@@ -730,6 +739,26 @@ private:
                 "the list of joints is " + std::to_string(m_stale.size()) +
                 " welds behind; they are read from their events until it is made again");
         }
+        if (!everyLineWasMet() && !everyLineHasEvents()) {
+            return false;
+        }
+        if (!m_stale.empty()) {
+            return true;
+        }
+        SQLite::Statement texts(
+            m_database, "SELECT rowid FROM joint_text WHERE rowid NOT IN (SELECT id FROM joint)");
+        if (texts.executeStep()) {
+            return find(0, 0, "the list's texts hold one that belongs to no weld");
+        }
+        return true;
+    }
+
+    /// With one chain each weld is compared with its line once, so it is enough to count the lines.
+    bool everyLineWasMet() {
+        return m_oneChain && m_linesMet == integerOf(m_database, "SELECT count(*) FROM joint");
+    }
+
+    bool everyLineHasEvents() {
         SQLite::Statement first(
             m_database, "SELECT 1 FROM event WHERE chain = ? AND subject = ? AND n = 1");
         const auto chains = chainsOf(m_database);
@@ -746,21 +775,12 @@ private:
                 return find(0, 0, "the list has a line of " + weld + ", which has no events");
             }
         }
-        if (!m_stale.empty()) {
-            return true;
-        }
-        SQLite::Statement texts(
-            m_database, "SELECT rowid FROM joint_text WHERE rowid NOT IN (SELECT id FROM joint)");
-        if (texts.executeStep()) {
-            return find(0, 0, "the list's texts hold one that belongs to no weld");
-        }
         return true;
     }
 
     SQLite::Database& m_database;
     const LogFile& m_file;
-    Parts m_parts;
-    bool m_rowsRead = false;
+    std::optional<Structure> m_structure;
     VerifyReport m_report;
     int m_version = 0;
     std::vector<std::pair<std::int64_t, LogImported>> m_imports; // with their rows
@@ -774,7 +794,7 @@ private:
     std::unordered_set<std::string> m_stale; // welds whose line the cache says is behind
     std::optional<CachedJoints> m_cached;
     std::optional<std::string> m_cacheFinding;
-    std::map<std::string, WeldRows> m_begun; // of the chain that is followed
+    std::int64_t m_linesMet = 0;                                          // that were compared
     std::map<std::pair<std::int64_t, std::string>, std::int64_t> m_factN; // met so far
     std::set<std::pair<std::int64_t, std::string>> m_late;
 };
@@ -811,46 +831,17 @@ std::unique_ptr<SQLite::Database> secondFor(SQLite::Database& first, const LogFi
     return nullptr;
 }
 
-/// The hashes and the file's structure take as long as what the rows hold, and neither needs the
-/// other: so they are looked at side by side.
+/// The file's structure takes long and needs nothing of the rest, so they are looked at side by
+/// side.
 VerifyReport verifyEverything(SQLite::Database& database, const LogFile& file) {
     const auto second = secondFor(database, file);
     if (sqlite3_get_autocommit(database.getHandle()) != 0) {
         database.exec("BEGIN");
     }
-    if (!second) {
-        return Verifier(database, file, Parts{}).run();
-    }
-    VerifyReport chain;
-    std::exception_ptr thrown;
-    std::thread beside([&] {
-        try {
-            chain = Verifier(*second, file, Parts{true, true, false}).run();
-        } catch (...) {
-            thrown = std::current_exception();
-        }
-    });
-    Verifier verifier(database, file, Parts{false, false, true});
-    VerifyReport forms;
-    std::exception_ptr thrownHere;
-    try {
-        forms = verifier.run();
-    } catch (...) {
-        thrownHere = std::current_exception();
-    }
-    beside.join();
-    for (const std::exception_ptr& each : {thrownHere, thrown}) {
-        if (each) {
-            std::rethrow_exception(each);
-        }
-    }
-    // The first bad row, and of what is no row's the chain's before all that is made of it.
-    const auto place = [](const VerifyFinding& finding) {
-        return std::tuple(finding.seq == 0, finding.chain, finding.seq);
-    };
-    const bool chainFirst = chain.finding && (!forms.finding || verifier.rowsWereWell() ||
-                                              place(*chain.finding) <= place(*forms.finding));
-    return chainFirst ? chain : forms;
+    const auto check = [](SQLite::Database& of) { return textOf(of, "PRAGMA integrity_check(1)"); };
+    Structure structure = second ? std::async(check, std::ref(*second))
+                                 : std::async(std::launch::deferred, check, std::ref(database));
+    return Verifier(database, file, std::move(structure)).run();
 }
 
 Result<VerifyReport> verifyAs(const std::string& path, bool everything) {
@@ -872,7 +863,7 @@ Result<VerifyReport> verifyAs(const std::string& path, bool everything) {
             return verifyEverything(*database, *file);
         }
         database->exec("BEGIN");
-        return Verifier(*database, *file, Parts{true, false, false}).run();
+        return Verifier(*database, *file, std::nullopt).run();
     } catch (const SQLite::Exception& thrown) {
         const Error error = errorOf(thrown, path, ErrorCode::Unreadable);
         if (error.code != ErrorCode::Damaged) {

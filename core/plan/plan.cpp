@@ -4,6 +4,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <tuple>
 #include <utility>
 
 namespace seamclock {
@@ -38,6 +39,8 @@ std::string millimetresShown(Length length) {
 tl::unexpected<Error> outOfRange(std::string detail) {
     return fail(ErrorCode::OutOfRange, std::move(detail));
 }
+
+constexpr const char* kForceBelow = "force_below_bench";
 
 std::int64_t floorDivision(std::int64_t value, std::int64_t divisor) {
     const std::int64_t quotient = value / divisor;
@@ -96,7 +99,7 @@ public:
     Result<WeldPlan> make() {
         for (const auto step :
              {&Planner::takeThickness, &Planner::takeLength, &Planner::takeSurroundings,
-              &Planner::takeCoolingRule, &Planner::takePlate}) {
+              &Planner::takeCoolingRule, &Planner::takeHalfCooling, &Planner::takePlate}) {
             if (const auto taken = (this->*step)(); !taken) {
                 return tl::unexpected<Error>(taken.error());
             }
@@ -237,6 +240,34 @@ private:
         return {};
     }
 
+    Result<void> takeHalfCooling() {
+        if (!m_request.halfCooling) {
+            return {};
+        }
+        const auto& rule = m_procedure.halfCooling;
+        if (!rule) {
+            return outOfRange(
+                "half cooling is not allowed by " + m_procedure.id +
+                "; allowed: the whole cooling time");
+        }
+        const std::string allowed =
+            "allowed only in workshop conditions, with hardly any load on the joint at removal and "
+            "storage, and from " +
+            millimetresShown(rule->from) + " mm of wall";
+        if (!m_request.halfCooling->workshop) {
+            return outOfRange("half cooling outside workshop conditions; " + allowed);
+        }
+        if (!m_request.halfCooling->hardlyLoaded) {
+            return outOfRange("half cooling of a joint that is loaded at once; " + allowed);
+        }
+        if (m_plan.thicknessUm < nearest(inMicrometres(rule->from))) {
+            return outOfRange(
+                "half cooling of " + millimetresShown(m_thickness) + " mm; " + allowed);
+        }
+        m_plan.halfCooling = true;
+        return {};
+    }
+
     Result<void> takePlate() {
         const auto& window = m_procedure.plate;
         const auto& asked = m_request.plateTarget;
@@ -255,6 +286,7 @@ private:
         plate.maxMc = milli(window->max);
         plate.targetMc = (plate.minMc + plate.maxMc) / 2;
         source("heated_tool_C", window->source);
+        filled("heated_tool_C", window->source);
         if (asked) {
             const double celsius = asked->inCelsius();
             // Compared before it is rounded: not every double fits an integer.
@@ -266,9 +298,7 @@ private:
                     milliShown(static_cast<double>(plate.maxMc)) + " °C of " + m_procedure.id);
             }
             plate.targetMc = std::clamp(milli(*asked), plate.minMc, plate.maxMc);
-            source(
-                "heated_tool_C.target",
-                {"set by the foreman inside the window", Standing::CommonPractice});
+            source("heated_tool_C.target", plateTargetSetByForeman());
         } else if (window->target) {
             plate.targetMc = milli(*window->target);
             source("heated_tool_C.target", window->source);
@@ -299,14 +329,19 @@ private:
             if (pressure) {
                 pascals = nearest(inPascals(*pressure));
                 source(key, from);
+                filled(key, from);
             } else {
                 lacks(key);
             }
         };
-        take("pressure_N_mm2.alignment", rule.alignment, rule.source, m_plan.alignmentPa);
-        take("pressure_N_mm2.soak_aim", rule.soakAim, rule.soakAimSource, m_plan.soakAimPa);
-        take("pressure_N_mm2.soak_max", rule.soakMax, rule.soakMaxSource, m_plan.soakMaxPa);
-        take("pressure_N_mm2.joining", rule.joining, rule.source, m_plan.joiningPa);
+        take("pressure_N_mm2.alignment", rule.alignment, rule.alignmentSource, m_plan.alignmentPa);
+        if (rule.soakToDrag) {
+            source("scale.soak", *rule.soakToDrag);
+        } else {
+            take("pressure_N_mm2.soak_aim", rule.soakAim, rule.soakAimSource, m_plan.soakAimPa);
+            take("pressure_N_mm2.soak_max", rule.soakMax, rule.soakMaxSource, m_plan.soakMaxPa);
+        }
+        take("pressure_N_mm2.joining", rule.joining, rule.joiningSource, m_plan.joiningPa);
         take("pressure_N_mm2.tolerance", rule.tolerance, rule.toleranceSource, m_plan.tolerancePa);
         const auto force = [this](const std::optional<std::int64_t>& pascals) {
             return pascals ? std::optional(nearest(forceAt(*pascals) * 1e3)) : std::nullopt;
@@ -358,10 +393,14 @@ private:
                 if (auto shown = canBeShown(readings, phase, forceAt(*pascals)); !shown) {
                     return shown;
                 }
+                if (auto held = canBeHeld(phase, forceAt(*pascals)); !held) {
+                    return held;
+                }
             }
         }
-        if (!m_plan.alignmentPa || !m_plan.joiningPa || !m_plan.tolerancePa || !m_plan.soakAimPa ||
-            !m_plan.soakMaxPa) {
+        const bool soakKnown =
+            m_procedure.pressure.soakToDrag || (m_plan.soakAimPa && m_plan.soakMaxPa);
+        if (!m_plan.alignmentPa || !m_plan.joiningPa || !m_plan.tolerancePa || !soakKnown) {
             return {}; // named in missing
         }
         const double tolerance = readings.width(forceAt(*m_plan.tolerancePa));
@@ -383,7 +422,7 @@ private:
                 {"scale_coarse",
                  "the scale's divisions of " + milliShown(division) + " " + scale.unit +
                      " can hardly show the tolerance of " + milliShown(tolerance) + " " +
-                     scale.unit + ": weld an offcut beside it, pair seams, or take a softer spring",
+                     scale.unit + ": " + wayOut(readings, division / tolerance),
                  scale.divisionMilli, roundedDown(tolerance), "milli"});
         }
         WeldPlan::ScalePlan plan;
@@ -394,8 +433,12 @@ private:
         plan.joining = *m_plan.joiningPa == *m_plan.alignmentPa
                            ? plan.alignment // and no second warning
                            : pressed(readings, "joining", *m_plan.joiningPa);
-        plan.soak = soaking(readings);
+        plan.soak = m_procedure.pressure.soakToDrag ? soakingToDrag(readings) : soaking(readings);
         m_plan.scale = std::move(plan);
+        if (auto known = insideCalibration(readings); !known) {
+            return known;
+        }
+        uncertainty();
         source(
             "scale", {"zero and (force, drag and preload) by the spring's rate, from the bench's "
                       "own data: common practice, no source",
@@ -417,6 +460,121 @@ private:
             ", the end of the scale of bench " + m_bench->id + ": the seam needs " +
             newtonsShown(force) + ", with a drag of " + newtonsShown(m_drag) +
             " the scale shows up to " + newtonsShown(std::max(0.0, readings.greatestForce())));
+    }
+
+    /// At the spring, where the drive holds it: with drag and preload.
+    double atSpring(double force) const {
+        return force + m_drag + inNewtons(m_bench->scale.preload);
+    }
+
+    Result<void> canBeHeld(const std::string& phase, double force) {
+        const ForceLimits& limits = m_bench->forceLimits;
+        const double spring = atSpring(force);
+        const std::string shown =
+            phase + " needs " + newtonsShown(spring) + " at the spring, with drag and preload, ";
+        const auto limitMn = [](Force limit) { return nearest(inNewtons(limit) * 1e3); };
+        if (limits.max && spring > inNewtons(*limits.max) + kNoise) {
+            return outOfRange(
+                shown + "above " + newtonsShown(inNewtons(*limits.max)) + ", the most that bench " +
+                m_bench->id + " can hold");
+        }
+        const bool told = !m_plan.warnings.empty() && m_plan.warnings.back().code == kForceBelow;
+        if (limits.min && spring < inNewtons(*limits.min) - kNoise && !told) {
+            warn(
+                {kForceBelow,
+                 shown + "below " + newtonsShown(inNewtons(*limits.min)) +
+                     ", the least that bench " + m_bench->id +
+                     " holds steadily: weld an offcut beside it, or pair seams",
+                 limitMn(*limits.min), nearest(spring * 1e3), "mN"});
+        }
+        return {};
+    }
+
+    /// What makes the tolerance a division wide, in numbers; `times` as much force is needed.
+    std::string wayOut(const Readings& readings, double times) const {
+        const SpringScale& scale = m_bench->scale;
+        const double length = static_cast<double>(m_plan.lengthUm) / 1e3;
+        const double longest = inMillimetres(m_bench->longestSeam);
+        const double whole = std::ceil(length * times - kNoise);
+        const double seams = std::ceil(times - kNoise);
+        const auto possible = [&](double mm) {
+            const double force =
+                forceAt(std::max(*m_plan.alignmentPa, *m_plan.joiningPa)) * mm / length;
+            const auto& fit = m_bench->calibration ? m_bench->calibration->fit : std::nullopt;
+            const double end = static_cast<double>(scale.maxMilli);
+            return mm <= longest + kNoise && readings.pushing(force) <= end &&
+                   (!fit || readings.pushing(force) <= fit->highestReading * 1e3) &&
+                   (!m_bench->forceLimits.max ||
+                    atSpring(force) <= inNewtons(*m_bench->forceLimits.max));
+        };
+        std::string text;
+        if (possible(whole)) {
+            text = "weld an offcut of " + plainNumber(std::ceil(whole - length - kNoise)) +
+                   " mm beside it";
+        }
+        if (possible(seams * length)) {
+            text += (text.empty() ? "weld " : ", or ") + plainNumber(seams) +
+                    " such seams in one clamping";
+        }
+        const double softer = std::floor(inNewtons(scale.rate()) / times * 10 + kNoise) / 10;
+        return (text.empty() ? "no offcut that this bench can take would help; take "
+                             : text + ", or take ") +
+               "a spring of at most " + plainNumber(softer) + " N for one " + scale.unit;
+    }
+
+    /// Between the calibration's lowest and highest point the line was measured; beyond them it is
+    /// a guess, and a full force is not set by a guess.
+    Result<void> insideCalibration(const Readings& readings) {
+        const auto& calibration = m_bench->calibration;
+        if (!calibration || !calibration->fit) {
+            return {};
+        }
+        const double lowest = calibration->fit->lowestReading * 1e3;
+        const double highest = calibration->fit->highestReading * 1e3;
+        const std::string& unit = m_bench->scale.unit;
+        for (const auto& [phase, pascals, band] :
+             {std::tuple{"alignment", *m_plan.alignmentPa, m_plan.scale->alignment},
+              std::tuple{"joining", *m_plan.joiningPa, m_plan.scale->joining}}) {
+            for (const double reading :
+                 {readings.pushing(forceAt(pascals)), static_cast<double>(band.setMilli)}) {
+                if (reading < lowest - kNoise || reading > highest + kNoise) {
+                    return outOfRange(
+                        std::string(phase) + " reading " + milliShown(reading) + " " + unit +
+                        " is outside " + milliShown(lowest) + " to " + milliShown(highest) + " " +
+                        unit + ", the readings that the calibration of bench " + m_bench->id +
+                        " covers");
+                }
+            }
+        }
+        const std::int64_t soak = m_plan.scale->soak.setMilli;
+        if (static_cast<double>(soak) < lowest - kNoise) {
+            warn(
+                {"soak_below_calibration",
+                 "soak: the reading " + milliShown(static_cast<double>(soak)) + " " + unit +
+                     " is below " + milliShown(lowest) + " " + unit +
+                     ", the lowest that the calibration covers: its force is worked out, not "
+                     "measured",
+                 roundedUp(lowest), soak, "milli"});
+        }
+        return {};
+    }
+
+    /// Our judgement: a calibration may use up half of what the pressure tolerates.
+    void uncertainty() {
+        const double allowed = forceAt(*m_plan.tolerancePa) / 2;
+        double worst = 0;
+        for (const ReadingBand& band : {m_plan.scale->alignment, m_plan.scale->joining}) {
+            const auto half = calibrationBand(*m_bench, static_cast<double>(band.setMilli));
+            worst = std::max(worst, half ? inNewtons(*half) : 0);
+        }
+        if (worst > allowed + kNoise) {
+            warn(
+                {"calibration_uncertain",
+                 "the calibration's 95 % band is ± " + newtonsShown(worst) +
+                     " at the set reading, more than half of the force's tolerance of ± " +
+                     newtonsShown(2 * allowed) + " (our judgement)",
+                 roundedDown(allowed * 1e3), roundedUp(worst * 1e3), "mN"});
+        }
     }
 
     ReadingBand pressed(const Readings& readings, const std::string& phase, std::int64_t pascals) {
@@ -476,6 +634,25 @@ private:
         return band;
     }
 
+    /// Soak's pressure is anything from zero to what the drag takes: the mark next below that.
+    ReadingBand soakingToDrag(const Readings& readings) {
+        const SpringScale& scale = m_bench->scale;
+        const std::int64_t most = roundedDown(readings.pushing(0));
+        ReadingBand band;
+        band.lowMilli = scale.zeroMilli;
+        band.highMilli = std::max(most, scale.zeroMilli);
+        band.setMilli = std::max(readings.markBelow(band.highMilli), scale.zeroMilli);
+        if (band.setMilli == scale.zeroMilli) {
+            warn(
+                {"just_in_contact",
+                 "soak: just in contact; the drag, " +
+                     milliShown(static_cast<double>(band.highMilli)) + " " + scale.unit +
+                     ", is under the scale's first division",
+                 readings.firstMarkAboveZero(), most, "milli"});
+        }
+        return band;
+    }
+
     void bead() {
         const auto value = column(m_procedure.bead, "bead_min_mm");
         if (value) {
@@ -512,6 +689,7 @@ private:
         std::optional<double> minutes;
         std::optional<Source> from;
         bool inAClass = false;
+        bool filledIn = false; // by the shop
         for (const CoolingClass& each : m_procedure.cooling) {
             const auto milli = [](Temperature t) { return nearest(t.inCelsius() * 1e3); };
             if ((each.from && m_plan.ambientMc < milli(*each.from)) ||
@@ -522,7 +700,16 @@ private:
             const auto value = each.minutes.at(m_thickness, m_plan.coolingRule);
             if (value && (!minutes || *value > *minutes)) { // on a boundary the longer time
                 minutes = value;
-                from = each.minutes.source;
+                from = each.minutes.sourceAt(m_thickness);
+                filledIn = m_procedure.isFill("cooling_min", each.minutes, m_thickness);
+            }
+        }
+        if (!inAClass) {
+            if (const auto corrected = correctedCooling()) {
+                minutes = corrected;
+                const Column& column = m_procedure.cooling.front().minutes;
+                from = column.sourceAt(m_thickness);
+                filledIn = m_procedure.isFill("cooling_min", column, m_thickness);
             }
         }
         if (!minutes) {
@@ -533,8 +720,19 @@ private:
             return;
         }
         source("cooling_min", *from);
+        filledIf(filledIn, "cooling_min", *from);
         WeldPlan::Cooling cooling;
         cooling.atLeast = Milliseconds(roundedUp(*minutes * 60e3));
+        if (m_plan.halfCooling) {
+            const Milliseconds whole = cooling.atLeast;
+            cooling.atLeast = Milliseconds((whole.count() + 1) / 2);
+            source("half_cooling", m_procedure.halfCooling->source);
+            warn(
+                {"half_cooling",
+                 "cooling is cut by half: full load only after the whole " +
+                     plainNumber(static_cast<double>(whole.count()) / 60e3) + " min",
+                 whole.count(), cooling.atLeast.count(), "ms"});
+        }
         constexpr Milliseconds kFirst = std::chrono::minutes(1);
         constexpr Milliseconds kShort = std::chrono::minutes(6);
         if (cooling.atLeast > kFirst) {
@@ -551,6 +749,26 @@ private:
         m_plan.cooling = std::move(cooling);
     }
 
+    /// Outside the one class, as far as the procedure's correction goes.
+    std::optional<double> correctedCooling() {
+        const auto& rule = m_procedure.perKelvin;
+        const auto milli = [](Temperature t) { return nearest(t.inCelsius() * 1e3); };
+        if (!rule || m_procedure.cooling.size() != 1 || m_plan.ambientMc < milli(rule->from) ||
+            m_plan.ambientMc > milli(rule->to)) {
+            return std::nullopt;
+        }
+        const auto minutes =
+            m_procedure.cooling.front().minutes.at(m_thickness, m_plan.coolingRule);
+        if (!minutes) {
+            return std::nullopt;
+        }
+        const double warmer =
+            static_cast<double>(m_plan.ambientMc - milli(m_procedure.referenceAmbient)) / 1e3;
+        source("cooling_min.per_kelvin", rule->source);
+        filled("cooling_min.per_kelvin", rule->source);
+        return *minutes * (1 + rule->percent / 100 * (rule->longerWhenWarmer ? warmer : -warmer));
+    }
+
     void outsideClasses() {
         const auto milli = [](Temperature t) { return nearest(t.inCelsius() * 1e3); };
         const auto& last = m_procedure.cooling.back().to;
@@ -565,6 +783,7 @@ private:
                               milliShown(static_cast<double>(milli(*limit))) + " °C"
                         : std::string()),
              limit ? std::optional(milli(*limit)) : std::nullopt, m_plan.ambientMc, "mC"});
+        warnOfGap("cooling_min.per_kelvin");
     }
 
     void alignment() {
@@ -587,7 +806,9 @@ private:
     std::optional<double> column(const std::optional<Column>& from, const char* key) {
         const auto value = from ? from->at(m_thickness, BandRule::Line) : std::nullopt;
         if (value) {
-            source(key, from->source);
+            const Source& where = from->sourceAt(m_thickness);
+            source(key, where);
+            filledIf(m_procedure.isFill(key, *from, m_thickness), key, where);
         } else {
             lacks(key);
         }
@@ -604,9 +825,21 @@ private:
 
     void lacks(const std::string& key) {
         m_plan.missing.push_back(key);
+        warnOfGap(key);
+    }
+    void warnOfGap(const std::string& key) {
         if (const KnownGap* gap = m_procedure.gapOf(key, m_thickness)) {
             warn({"known_gap", key + ": " + gap->says, std::nullopt, std::nullopt, ""});
         }
+    }
+    /// A value that its source lacks came from the shop, which answers for it by attesting it.
+    void filledIf(bool filled, const std::string& key, const Source& from) {
+        if (filled && from.standing != Standing::Attested) {
+            m_plan.unattested.push_back(key);
+        }
+    }
+    void filled(const std::string& key, const Source& from) {
+        filledIf(m_procedure.gapOf(key, m_thickness) != nullptr, key, from);
     }
     void source(const std::string& value, const Source& from) {
         m_plan.sources.push_back(PlanSource{value, from});
@@ -622,6 +855,11 @@ private:
 };
 
 } // namespace
+
+const Source& plateTargetSetByForeman() {
+    static const Source kSource{"set by the foreman inside the window", Standing::CommonPractice};
+    return kSource;
+}
 
 const std::vector<std::string>& weldChecks() {
     static const std::vector<std::string> kChecks{

@@ -28,9 +28,10 @@ struct ReadingBand {
 };
 
 /// Something a person should know before, with its code for translation: ambient_outside_range,
-/// ambient_outside_classes, known_gap, drag_not_measured, scale_coarse, set_outside_band,
-/// just_in_contact, drag_above_soak. Limit and actual are in `unit`: "mC", or "milli" for
-/// thousandths of the scale's unit.
+/// ambient_outside_classes, known_gap, half_cooling, drag_not_measured, scale_coarse,
+/// set_outside_band, just_in_contact, drag_above_soak, force_below_bench, soak_below_calibration,
+/// calibration_uncertain, and those of sheets.h. Limit and actual are in `unit`: "mC", "ms", "mN",
+/// or "milli" for thousandths of the scale's unit.
 struct PlanWarning {
     std::string code;
     std::string text;
@@ -121,15 +122,26 @@ struct WeldPlan {
     std::vector<PlanWarning> warnings;
     std::vector<PlanSource> sources;
     std::vector<std::string> missing; // the terminal's names of values that the procedure lacks
+    /// Likewise those that the shop filled into a gap of the source and no foreman attested.
+    std::vector<std::string> unattested;
 
-    /// The procedure lacks nothing: the card is whole, as far as the procedure goes. This is
-    /// "ready" in the terminal's report, where a plan without a bench is a card to read.
-    bool isComplete() const { return missing.empty(); }
+    /// The procedure lacks nothing, and what the shop filled in is attested: the card is whole, as
+    /// far as the procedure goes. This is "ready" in the terminal's report, where a plan without a
+    /// bench is a card to read.
+    bool isComplete() const { return missing.empty() && unattested.empty(); }
     /// A weld can be opened with it: complete, and made for a bench. Without a bench there is no
     /// scale, hence no reading to set and no band in which "locked" could count, so such a plan is
     /// never ready.
     bool isReady() const { return isComplete() && scale.has_value(); }
     bool operator==(const WeldPlan&) const = default;
+};
+
+/// What a person states who asks for half the cooling time. Both must hold.
+struct HalfCooling {
+    bool workshop = false;     // workshop conditions
+    bool hardlyLoaded = false; // hardly any load on the joint at removal and storage
+
+    bool operator==(const HalfCooling&) const = default;
 };
 
 struct PlanRequest {
@@ -139,19 +151,25 @@ struct PlanRequest {
         Temperature::celsius(20);        // whoever isn't told takes the procedure's reference
     std::optional<Force> drag;           // absent: taken as 0, with a warning
     std::optional<BandRule> coolingRule; // absent: the procedure's
+    std::optional<HalfCooling> halfCooling;
     std::optional<Temperature>
         plateTarget; // absent: the procedure's, else the middle of its window
     std::optional<Milliseconds> alignMedian;
 };
+
+/// What a plan's sources say of a plate target that was asked for.
+const Source& plateTargetSetByForeman();
 
 /// The checks that a weld needs before alignment, in the order in which they are made (contracts,
 /// "Checks").
 const std::vector<std::string>& weldChecks();
 
 /// OutOfRange: thickness outside the procedure or the bench, a seam longer than the bench, a force
-/// the scale can't show (above its end, or half a division more than twice the tolerance), drag
-/// that is negative, values that are not finite; band-end where the procedure has no bands. `bench`
-/// may be null: then there is no scale.
+/// the scale can't show (above its end, or half a division more than twice the tolerance), the
+/// drive can't hold or the scale's calibration doesn't cover (soak may lie below it), drag that is
+/// negative, values that are not finite; band-end where the procedure has no bands; half the
+/// cooling where the procedure does not allow it, one of its conditions is not stated, or the wall
+/// is too thin. `bench` may be null: then there is no scale.
 Result<WeldPlan>
 makePlan(const PlanRequest& request, const Procedure& procedure, const Bench* bench);
 

@@ -1,6 +1,7 @@
 #include "core/plan/plan_codec.h"
 
 #include "core/base/json_reader.h"
+#include "core/plan/closing.h"
 
 #include <array>
 #include <cmath>
@@ -207,10 +208,15 @@ Json reportWarnings(const WeldPlan& plan) {
     Json warnings = Json::array();
     for (const PlanWarning& warning : plan.warnings) {
         Json each{{"code", warning.code}, {"text", warning.text}};
-        putScaled(each, "limit", warning.limit, kPerThousand);
-        putScaled(each, "actual", warning.actual, kPerThousand);
+        const bool isTime = warning.unit == "ms";
+        putScaled(each, "limit", warning.limit, isTime ? kMsPerMinute : kPerThousand);
+        putScaled(each, "actual", warning.actual, isTime ? kMsPerMinute : kPerThousand);
         if (warning.unit == "mC") {
             each["unit"] = "°C";
+        } else if (isTime) {
+            each["unit"] = "min";
+        } else if (warning.unit == "mN") {
+            each["unit"] = "N";
         } else if (warning.unit == "milli" && plan.scale) {
             each["unit"] = plan.scale->unit;
         }
@@ -283,6 +289,9 @@ Json planToJson(const WeldPlan& plan) {
         {"release_order", plan.releaseOrder},
         {"missing", plan.missing},
         {"sources", sourcesToJson(plan)}};
+    if (!plan.unattested.empty()) { // plans of older logs were written without it
+        json["unattested"] = plan.unattested;
+    }
     if (!plan.bench.empty()) {
         json["bench"] = plan.bench;
     }
@@ -380,6 +389,9 @@ Result<WeldPlan> planFromJson(CanonicalValue json) {
     plan.checks = root.texts("checks");
     plan.releaseOrder = root.texts("release_order");
     plan.missing = root.texts("missing");
+    if (root.has("unattested")) {
+        plan.unattested = root.texts("unattested");
+    }
     readWarnings(root, plan);
     readSources(root, plan);
     root.refuseUnknown();
@@ -389,12 +401,62 @@ Result<WeldPlan> planFromJson(CanonicalValue json) {
     return plan;
 }
 
-std::string planReportJson(const WeldPlan& plan) {
+namespace {
+
+/// To hundredths: an estimate that gave more would say more than it knows.
+Json spreadToJson(const Spread& spread) {
+    const auto rounded = [](double value) { return std::round(value * 100) / 100; };
+    return {
+        {"low", rounded(spread.low)},
+        {"likely", rounded(spread.likely)},
+        {"high", rounded(spread.high)}};
+}
+
+Json estimateToJson(const ClosingEstimate& estimate, const WeldPlan& plan) {
+    Json json{
+        {"closing_mm", spreadToJson(estimate.closingMm)},
+        {"sheet_loss_mm", spreadToJson(estimate.sheetLossMm)},
+        {"basis", estimate.basis}};
+    if (estimate.readingFall && plan.scale) {
+        json["reading_fall"] = spreadToJson(*estimate.readingFall);
+        json["reading_unit"] = plan.scale->unit;
+    }
+    return json;
+}
+
+/// Half the width of the calibration's 95 % band at each set reading.
+void reportCalibration(Json& json, const WeldPlan& plan, const Bench& bench) {
+    if (!bench.calibration || !plan.scale) {
+        return;
+    }
+    Json calibration{{"due_on", bench.calibration->dueOn}, {"band_95_N", Json::object()}};
+    for (const auto& [key, band] :
+         {std::pair{"alignment", &plan.scale->alignment}, std::pair{"soak", &plan.scale->soak},
+          std::pair{"joining", &plan.scale->joining}}) {
+        if (const auto half = calibrationBand(bench, static_cast<double>(band->setMilli))) {
+            calibration["band_95_N"][key] = std::round(inNewtons(*half) * 1e3) / 1e3;
+        }
+    }
+    if (bench.calibration->fit) {
+        calibration["range"] = {
+            {"min", bench.calibration->fit->lowestReading},
+            {"max", bench.calibration->fit->highestReading}};
+    }
+    json["calibration"] = std::move(calibration);
+}
+
+} // namespace
+
+std::string planReportJson(const WeldPlan& plan, const Bench* bench) {
     Json json{{"procedure", plan.procedure},     {"edition", plan.edition},
               {"material", plan.material},       {"cooling_rule", toString(plan.coolingRule)},
               {"ready", plan.isComplete()},      {"missing", plan.missing},
               {"checks", plan.checks},           {"sources", sourcesToJson(plan)},
               {"warnings", reportWarnings(plan)}};
+    if (!plan.unattested.empty()) {
+        json["unattested"] = plan.unattested;
+    }
+    json["half_cooling"] = plan.halfCooling;
     constexpr std::int64_t kPaPerNMm2 = 1'000'000;
     json["thickness_mm"] = scaled(plan.thicknessUm, kPerThousand);
     json["length_mm"] = scaled(plan.lengthUm, kPerThousand);
@@ -430,6 +492,12 @@ std::string planReportJson(const WeldPlan& plan) {
     json["misalignment_max_mm"] = scaled(plan.misalignmentMaxUm, kPerThousand);
     putScaled(json, "bead_min_mm", plan.beadMinUm, kPerThousand);
     reportTimes(json, plan);
+    if (const auto estimate = estimateClosing(plan, bench)) {
+        json["estimate"] = estimateToJson(*estimate, plan);
+    }
+    if (bench != nullptr) {
+        reportCalibration(json, plan, *bench);
+    }
     return json.dump(2, ' ', false, Json::error_handler_t::replace);
 }
 

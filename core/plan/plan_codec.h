@@ -14,7 +14,8 @@ Json planToJson(const WeldPlan& plan);
 Result<WeldPlan> planFromJson(CanonicalValue json);
 
 /// The terminal's form: floats in the trade's units, named as the terminal contract says, "ready"
-/// and "missing".
-std::string planReportJson(const WeldPlan& plan);
+/// and "missing". Beside the plan: what is only estimated, under "estimate", and how well the
+/// calibration of `bench` (the plan's own, or null) knows its forces.
+std::string planReportJson(const WeldPlan& plan, const Bench* bench = nullptr);
 
 } // namespace seamclock

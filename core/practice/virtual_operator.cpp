@@ -7,6 +7,7 @@
 #include "core/practice/next_act.h"
 #include "core/practice/virtual_clock.h"
 #include "core/session/session.h"
+#include "core/session/sheet_plan.h"
 #include "core/shift/shift.h"
 
 #include <algorithm>
@@ -379,7 +380,8 @@ Result<void> checkBeforeOpening(const RehearseOptions& options) {
                                        " % is outside 0 to 1000 %");
     }
     const WeldOrder& order = options.order;
-    const auto plan = makePlan(order.request, order.procedure.procedure, &order.bench.bench);
+    const auto plan =
+        planWithSheets(order.request, order.procedure.procedure, &order.bench.bench, order.sheets);
     if (!plan) {
         return tl::unexpected<Error>(plan.error());
     }

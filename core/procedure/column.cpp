@@ -12,18 +12,6 @@ std::int64_t wholeMicrometres(Length length) {
     return std::llround(inMicrometres(length));
 }
 
-const Piece* pieceAt(const std::vector<Piece>& pieces, Length thickness) {
-    const std::int64_t s = wholeMicrometres(thickness);
-    // Ascending: the first that ends at or after s is the one, so a boundary belongs to the band
-    // that ends there.
-    for (const Piece& piece : pieces) {
-        if (s <= wholeMicrometres(piece.to)) {
-            return s >= wholeMicrometres(piece.from) ? &piece : nullptr;
-        }
-    }
-    return nullptr;
-}
-
 } // namespace
 
 std::string toString(Standing standing) {
@@ -62,8 +50,20 @@ double Piece::at(Length thickness) const {
     return value;
 }
 
+const Piece* Curve::pieceAt(Length thickness) const {
+    const std::int64_t s = wholeMicrometres(thickness);
+    // Ascending: the first that ends at or after s is the one, so a boundary belongs to the band
+    // that ends there.
+    for (const Piece& piece : pieces) {
+        if (s <= wholeMicrometres(piece.to)) {
+            return s >= wholeMicrometres(piece.from) ? &piece : nullptr;
+        }
+    }
+    return nullptr;
+}
+
 std::optional<double> Curve::at(Length thickness, BandRule rule) const {
-    const Piece* piece = pieceAt(pieces, thickness);
+    const Piece* piece = pieceAt(thickness);
     if (piece == nullptr) {
         return std::nullopt;
     }
@@ -87,6 +87,18 @@ std::optional<double> Column::at(Length thickness, BandRule rule) const {
         longest = std::max(longest.value_or(*value), *value);
     }
     return longest;
+}
+
+const Source& Column::sourceAt(Length thickness) const {
+    const Source* found = nullptr;
+    for (const Curve& curve : curves) {
+        const Piece* piece = curve.pieceAt(thickness);
+        if (piece == nullptr || !piece->attested) {
+            return source;
+        }
+        found = found == nullptr ? &*piece->attested : found;
+    }
+    return found == nullptr ? source : *found;
 }
 
 bool Column::hasBands() const {

@@ -32,6 +32,7 @@ struct Piece {
     Length from;
     Length to;
     std::vector<double> coefficients;
+    std::optional<Source> attested{}; // where a foreman held this very piece against the standard
 
     double at(Length thickness) const; // wherever it is: the caller minds the range
     bool operator==(const Piece&) const = default;
@@ -49,6 +50,7 @@ struct Curve {
     std::vector<Piece> pieces; // ascending, without overlap
 
     std::optional<double> at(Length thickness, BandRule rule) const;
+    const Piece* pieceAt(Length thickness) const; // null: none covers it
     bool operator==(const Curve&) const = default;
 };
 
@@ -60,6 +62,8 @@ struct Column {
     bool fallsByDeclaration = false; // a falling value or a jump down, stated by the source itself
 
     std::optional<double> at(Length thickness, BandRule rule) const;
+    /// Of the value at that thickness: attested where every piece that had a say in it is.
+    const Source& sourceAt(Length thickness) const;
     bool hasBands() const;
     bool operator==(const Column&) const = default;
 };

@@ -69,4 +69,17 @@ const KnownGap* Procedure::gapOf(const std::string& value, Length thickness) con
     return nullptr;
 }
 
+bool Procedure::isFill(const std::string& value, const Column& column, Length thickness) const {
+    const KnownGap* gap = gapOf(value, thickness);
+    if (gap == nullptr) {
+        return false;
+    }
+    // A row that only meets the gap at its edge belongs to the source.
+    const Length edge = micrometres(0.5);
+    return std::any_of(column.curves.begin(), column.curves.end(), [&](const Curve& curve) {
+        const Piece* piece = curve.pieceAt(thickness);
+        return piece != nullptr && piece->from < gap->to - edge && piece->to > gap->from + edge;
+    });
+}
+
 } // namespace seamclock

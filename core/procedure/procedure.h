@@ -21,13 +21,38 @@ struct CoolingClass {
     bool operator==(const CoolingClass&) const = default;
 };
 
+/// Cooling outside the classes' range of ambient: so many percent for each kelvin from the
+/// reference ambient, longer on one side of it and shorter on the other, as the source says.
+struct PerKelvin {
+    double percent = 0;
+    bool longerWhenWarmer = true;
+    Temperature from; // the ambients for which it holds, both ends included
+    Temperature to;
+    Source source;
+
+    bool operator==(const PerKelvin&) const = default;
+};
+
+/// The source allows cooling to be cut by half in workshop conditions, with hardly any load on the
+/// joint at removal and storage, from this wall up.
+struct HalfCoolingRule {
+    Length from;
+    Source source;
+
+    bool operator==(const HalfCoolingRule&) const = default;
+};
+
 struct PressureRule {
     std::optional<Pressure> alignment;
     std::optional<Pressure> joining;
     std::optional<Pressure> tolerance; // ±, of alignment and joining
     std::optional<Pressure> soakAim;
     std::optional<Pressure> soakMax;
-    Source source; // of alignment and joining; the other three often come from elsewhere
+    /// Instead of the two before: soak's pressure is anything from zero to the drag, and this is
+    /// where that stands.
+    std::optional<Source> soakToDrag;
+    Source alignmentSource;
+    Source joiningSource;
     Source toleranceSource;
     Source soakAimSource;
     Source soakMaxSource;
@@ -45,6 +70,7 @@ struct PlateWindow {
 };
 
 /// A value that the source lacks for a range of thickness, and what it says instead.
+/// It stays declared when a shop fills it: a value inside it is the shop's own.
 struct KnownGap {
     std::string value; // the plan's name of it, e.g. "soak_s"
     Length from;
@@ -74,6 +100,8 @@ struct Procedure {
     std::optional<Column> buildUp;     // [s], target
     std::vector<CoolingClass> cooling; // [min], at least
     BandRule coolingRule = BandRule::Line;
+    std::optional<PerKelvin> perKelvin;
+    std::optional<HalfCoolingRule> halfCooling;
     std::vector<KnownGap> gaps;
     std::vector<std::string> notes;
 
@@ -84,6 +112,9 @@ struct Procedure {
     bool coolingHasBands() const;
     /// The gap that names this value for this thickness; null if the procedure declares none.
     const KnownGap* gapOf(const std::string& value, Length thickness) const;
+    /// Whether the value that a column has there comes from a row or formula inside a declared gap
+    /// of its source: the shop filled it in.
+    bool isFill(const std::string& value, const Column& column, Length thickness) const;
 
     bool operator==(const Procedure&) const = default;
 };

@@ -3,6 +3,7 @@
 #include "core/base/json_reader.h"
 #include "core/base/plain_number.h"
 #include "core/base/uuid.h"
+#include "core/procedure/column_codec.h"
 
 #include <algorithm>
 #include <array>
@@ -17,25 +18,8 @@ namespace {
 
 constexpr const char* kFormat = "seamclock-procedure/1";
 
-// What a value can plausibly be in its unit: wide enough for any sheet and plastic, narrow enough
-// to catch a value in another unit (a plate in degrees Fahrenheit, a cooling in seconds, a pressure
-// in bar or pascal).
-struct Plausible {
-    double low;
-    double high;
-};
-constexpr Plausible kThicknessMm{0.1, 300};
-constexpr Plausible kPressure{0.001, 2}; // [N/mm²]
-constexpr Plausible kPlateC{100, 320};
-constexpr Plausible kAmbientC{-40, 60};
-constexpr Plausible kBeadMm{0.1, 20};
-constexpr Plausible kSoakS{5, 7200};
-constexpr Plausible kChangeoverS{1, 120};
-constexpr Plausible kBuildUpS{1, 600};
-constexpr Plausible kCoolingMin{0.5, 300};
-
 // The plan's names of the values that a procedure may lack.
-constexpr std::array<const char*, 11> kValueNames{
+constexpr std::array<const char*, 12> kValueNames{
     "pressure_N_mm2.alignment",
     "pressure_N_mm2.joining",
     "pressure_N_mm2.tolerance",
@@ -46,225 +30,15 @@ constexpr std::array<const char*, 11> kValueNames{
     "soak_s",
     "changeover_max_s",
     "build_up_s",
-    "cooling_min"};
-
-constexpr double kSameMm = 1e-6;    // two thicknesses a nanometre apart are one
-constexpr double kSameValue = 1e-9; // of a value of order 1 to 1000: far below any printed digit
-
-std::optional<Standing> standingOf(const std::string& text) {
-    for (const Standing each :
-         {Standing::Seen, Standing::Memory, Standing::CommonPractice, Standing::Derived,
-          Standing::Attested}) {
-        if (toString(each) == text) {
-            return each;
-        }
-    }
-    return std::nullopt;
-}
-
-Source readSource(JsonReader& reader) {
-    Source source;
-    source.text = reader.text("source");
-    const std::string standing = reader.text("standing");
-    if (const auto known = standingOf(standing)) {
-        source.standing = *known;
-    } else if (!standing.empty()) {
-        reader.complain(
-            "standing",
-            "\"" + standing + "\" is not one of seen, memory, common_practice, derived, attested");
-    }
-    return source;
-}
-
-// A value that was refused is replaced by the end of its range; nothing more is to be concluded
-// from it.
-class Untroubled {
-public:
-    explicit Untroubled(const JsonReader& reader)
-        : m_reader(reader), m_before(reader.findings().size()) {}
-    explicit operator bool() const { return m_reader.findings().size() == m_before; }
-
-private:
-    const JsonReader& m_reader;
-    std::size_t m_before;
-};
-
-struct Range {
-    double from;
-    double to;
-};
-
-// Reads from_mm and to_mm; complains of an empty or reversed range.
-Range readRange(JsonReader& reader) {
-    const Untroubled untroubled(reader);
-    const double from = reader.number("from_mm", kThicknessMm.low, kThicknessMm.high);
-    const double to = reader.number("to_mm", kThicknessMm.low, kThicknessMm.high);
-    if (untroubled && to - from < kSameMm) {
-        reader.complain("to_mm", plainNumber(to) + " is not above from_mm " + plainNumber(from));
-    }
-    return {from, to};
-}
-
-Piece readRow(JsonReader& reader, Plausible plausible) {
-    const Range range = readRange(reader);
-    double lower = 0;
-    double upper = 0;
-    if (reader.has("value")) {
-        lower = upper = reader.number("value", plausible.low, plausible.high);
-    } else {
-        lower = reader.number("lower", plausible.low, plausible.high);
-        upper = reader.number("upper", plausible.low, plausible.high);
-    }
-    reader.refuseUnknown();
-    Piece piece{millimetres(range.from), millimetres(range.to), {lower}};
-    if (lower != upper && range.to > range.from) {
-        const double slope = (upper - lower) / (range.to - range.from);
-        piece.coefficients = {lower - slope * range.from, slope};
-    }
-    return piece;
-}
-
-Piece readFormulaPiece(JsonReader& reader, Plausible plausible) {
-    constexpr std::size_t kMostCoefficients = 6;
-    const Range range = readRange(reader);
-    Piece piece{millimetres(range.from), millimetres(range.to), reader.numbers("coefficients")};
-    reader.refuseUnknown();
-    if (piece.coefficients.empty() || piece.coefficients.size() > kMostCoefficients) {
-        reader.complain(
-            "coefficients", std::to_string(piece.coefficients.size()) +
-                                " coefficients are outside 1 to " +
-                                std::to_string(kMostCoefficients));
-        return piece;
-    }
-    for (const Length end : {piece.from, piece.to}) {
-        const double value = piece.at(end);
-        if (!(value >= plausible.low && value <= plausible.high)) {
-            reader.complain(
-                "coefficients", "give " + plainNumber(value) + " at " +
-                                    plainNumber(inMillimetres(end)) + " mm, outside " +
-                                    plainNumber(plausible.low) + " to " +
-                                    plainNumber(plausible.high));
-            return piece;
-        }
-    }
-    return piece;
-}
-
-// Where a piece falls, looked at in a hundred steps: pieces are lines or gentle parabolas.
-std::optional<double> fallsAt(const Piece& piece) {
-    constexpr int kSteps = 100;
-    const double from = inMillimetres(piece.from);
-    const double step = (inMillimetres(piece.to) - from) / kSteps;
-    double last = piece.at(piece.from);
-    for (int i = 1; i <= kSteps; ++i) {
-        const double s = from + step * i;
-        const double value = piece.at(millimetres(s));
-        if (value < last - kSameValue) {
-            return s;
-        }
-        last = value;
-    }
-    return std::nullopt;
-}
-
-void checkOrder(std::vector<JsonReader>& readers, const std::vector<Piece>& pieces, bool mayFall) {
-    for (std::size_t i = 0; i < pieces.size(); ++i) {
-        if (i > 0) {
-            const double ended = inMillimetres(pieces[i - 1].to);
-            const double begins = inMillimetres(pieces[i].from);
-            if (begins > ended + kSameMm) {
-                readers[i].complain(
-                    "from_mm", plainNumber(begins) + " leaves a gap after " + plainNumber(ended));
-            } else if (begins < ended - kSameMm) {
-                readers[i].complain(
-                    "from_mm",
-                    plainNumber(begins) + " overlaps the row that ends at " + plainNumber(ended));
-            }
-        }
-        if (mayFall || pieces[i].coefficients.empty()) {
-            continue;
-        }
-        if (const auto where = fallsAt(pieces[i])) {
-            readers[i].complain(
-                "", "the value falls before " + plainNumber(*where) +
-                        " mm; a source that says so needs \"falls_by_declaration\": true");
-        } else if (
-            // A row before it that was refused has no coefficients, is nought, and can't be fallen
-            // from.
-            i > 0 &&
-            pieces[i].at(pieces[i].from) < pieces[i - 1].at(pieces[i - 1].to) - kSameValue) {
-            readers[i].complain(
-                "", "the value jumps down from " + plainNumber(pieces[i - 1].at(pieces[i - 1].to)) +
-                        " to " + plainNumber(pieces[i].at(pieces[i].from)) + " at " +
-                        plainNumber(inMillimetres(pieces[i].from)) +
-                        " mm; a source that says so needs \"falls_by_declaration\": true");
-        }
-    }
-}
-
-Curve readCurve(
-    JsonReader& reader, const char* key, bool isTable, Plausible plausible, bool mayFall) {
-    Curve curve;
-    curve.isTable = isTable;
-    const Untroubled untroubled(reader);
-    auto rows = reader.objects(key);
-    for (JsonReader& row : rows) {
-        curve.pieces.push_back(
-            isTable ? readRow(row, plausible) : readFormulaPiece(row, plausible));
-    }
-    if (rows.empty()) {
-        reader.complain(key, "holds no rows");
-    }
-    if (untroubled) {
-        checkOrder(rows, curve.pieces, mayFall);
-    }
-    return curve;
-}
-
-// `reader` stands on an object with a table, a formula or both, and their source.
-Column readColumn(JsonReader& reader, Plausible plausible) {
-    Column column;
-    column.fallsByDeclaration = reader.flagIf("falls_by_declaration").value_or(false);
-    column.source = readSource(reader);
-    if (reader.has("table")) {
-        column.curves.push_back(
-            readCurve(reader, "table", true, plausible, column.fallsByDeclaration));
-    }
-    if (reader.has("formula")) {
-        column.curves.push_back(
-            readCurve(reader, "formula", false, plausible, column.fallsByDeclaration));
-    }
-    if (column.curves.empty()) {
-        reader.complain("", "holds neither a table nor a formula");
-    }
-    if (column.curves.size() == 2 && !column.curves[0].pieces.empty() &&
-        !column.curves[1].pieces.empty()) {
-        const auto& table = column.curves[0].pieces;
-        const auto& formula = column.curves[1].pieces;
-        if (std::fabs(inMillimetres(table.front().from - formula.front().from)) > kSameMm ||
-            std::fabs(inMillimetres(table.back().to - formula.back().to)) > kSameMm) {
-            reader.complain("formula", "does not cover the same thicknesses as the table");
-        }
-    }
-    return column;
-}
-
-std::optional<Column> readColumnIf(JsonReader& reader, const char* key, Plausible plausible) {
-    auto child = reader.objectIf(key);
-    if (!child) {
-        return std::nullopt;
-    }
-    Column column = readColumn(*child, plausible);
-    child->refuseUnknown();
-    return column;
-}
+    "cooling_min",
+    "cooling_min.per_kelvin"};
 
 std::optional<Pressure> readPressureValue(JsonReader& reader, const char* key, Source& source) {
     auto child = reader.objectIf(key);
     if (!child) {
         return std::nullopt;
     }
-    const double value = child->number("value_N_mm2", kPressure.low, kPressure.high);
+    const double value = readNumber(*child, "value_N_mm2", plausiblePressure());
     source = readSource(*child);
     child->refuseUnknown();
     return newtonsPerSquareMillimetre(value);
@@ -278,15 +52,24 @@ PressureRule readPressure(JsonReader& root) {
     }
     JsonReader& reader = *child;
     const auto optional = [&reader](const char* key) -> std::optional<Pressure> {
-        const auto value = reader.numberIf(key, kPressure.low, kPressure.high);
+        const auto value = readNumberIf(reader, key, plausiblePressure());
         return value ? std::optional(newtonsPerSquareMillimetre(*value)) : std::nullopt;
     };
     rule.alignment = optional("alignment_N_mm2");
     rule.joining = optional("joining_N_mm2");
-    rule.source = readSource(reader);
+    rule.alignmentSource = readSource(reader);
+    rule.joiningSource = rule.alignmentSource;
     rule.tolerance = readPressureValue(reader, "tolerance", rule.toleranceSource);
     rule.soakAim = readPressureValue(reader, "soak_aim", rule.soakAimSource);
     rule.soakMax = readPressureValue(reader, "soak_max", rule.soakMaxSource);
+    if (auto toDrag = reader.objectIf("soak_to_drag")) {
+        rule.soakToDrag = readSource(*toDrag);
+        toDrag->refuseUnknown();
+        if (rule.soakAim || rule.soakMax) {
+            reader.complain(
+                "soak_to_drag", "stands beside soak_aim or soak_max; only one can hold");
+        }
+    }
     reader.refuseUnknown();
     const auto inUnit = [](const std::optional<Pressure>& pressure) {
         return plainNumber(inNewtonsPerSquareMillimetre(*pressure));
@@ -317,9 +100,9 @@ std::optional<PlateWindow> readPlate(JsonReader& root) {
     }
     PlateWindow plate;
     const Untroubled untroubled(*reader);
-    const double min = reader->number("min_C", kPlateC.low, kPlateC.high);
-    const double max = reader->number("max_C", kPlateC.low, kPlateC.high);
-    const auto target = reader->numberIf("target_C", kPlateC.low, kPlateC.high);
+    const double min = readNumber(*reader, "min_C", plausiblePlate());
+    const double max = readNumber(*reader, "max_C", plausiblePlate());
+    const auto target = readNumberIf(*reader, "target_C", plausiblePlate());
     plate.source = readSource(*reader);
     reader->refuseUnknown();
     if (untroubled && min > max) {
@@ -346,6 +129,57 @@ void readSoakTolerance(JsonReader& root, Procedure& procedure) {
     reader.refuseUnknown();
 }
 
+// A correction that made a cooling time vanish would be no correction.
+constexpr double kLeastFactor = 0.5;
+
+void readPerKelvin(JsonReader& cooling, Procedure& procedure) {
+    auto reader = cooling.objectIf("per_kelvin");
+    if (!reader) {
+        return;
+    }
+    PerKelvin rule;
+    const Untroubled untroubled(*reader);
+    rule.percent = reader->number("percent", 0.1, 10);
+    const std::string when = reader->text("longer_when");
+    rule.longerWhenWarmer = when == "warmer";
+    if (!when.empty() && when != "warmer" && when != "colder") {
+        reader->complain("longer_when", "\"" + when + "\" is not one of warmer, colder");
+    }
+    const double from = readNumber(*reader, "from_C", plausibleAmbient());
+    const double to = readNumber(*reader, "to_C", plausibleAmbient());
+    rule.from = Temperature::celsius(from);
+    rule.to = Temperature::celsius(to);
+    rule.source = readSource(*reader);
+    reader->refuseUnknown();
+    if (procedure.cooling.size() != 1 || !(procedure.cooling[0].from || procedure.cooling[0].to)) {
+        reader->complain("", "needs one class with from_C or to_C, beyond which it corrects");
+    } else if (untroubled) {
+        const double reference = procedure.referenceAmbient.inCelsius();
+        const double shorter = rule.longerWhenWarmer ? reference - from : to - reference;
+        const double factor = 1 - rule.percent / 100 * shorter;
+        if (from >= to) {
+            reader->complain("to_C", plainNumber(to) + " is not above from_C " + plainNumber(from));
+        } else if (factor < kLeastFactor) {
+            reader->complain(
+                "percent", plainNumber(rule.percent) + " would leave " +
+                               plainNumber(std::round(factor * 1e3) / 10) +
+                               " % of the cooling time; allowed at least " +
+                               plainNumber(kLeastFactor * 100) + " %");
+        }
+    }
+    procedure.perKelvin = std::move(rule);
+}
+
+void readHalfCooling(JsonReader& root, Procedure& procedure) {
+    if (auto reader = root.objectIf("half_cooling")) {
+        HalfCoolingRule rule;
+        rule.from = millimetres(readNumber(*reader, "from_mm", plausibleThickness()));
+        rule.source = readSource(*reader);
+        reader->refuseUnknown();
+        procedure.halfCooling = std::move(rule);
+    }
+}
+
 void readCooling(JsonReader& root, Procedure& procedure) {
     auto cooling = root.objectIf("cooling_min");
     if (!cooling) {
@@ -360,9 +194,9 @@ void readCooling(JsonReader& root, Procedure& procedure) {
     auto classes = cooling->objects("classes");
     for (JsonReader& reader : classes) {
         CoolingClass each;
-        const auto from = reader.numberIf("from_C", kAmbientC.low, kAmbientC.high);
-        const auto to = reader.numberIf("to_C", kAmbientC.low, kAmbientC.high);
-        each.minutes = readColumn(reader, kCoolingMin);
+        const auto from = readNumberIf(reader, "from_C", plausibleAmbient());
+        const auto to = readNumberIf(reader, "to_C", plausibleAmbient());
+        each.minutes = readColumn(reader, plausibleCooling());
         reader.refuseUnknown();
         if (from && to && *from >= *to) {
             reader.complain(
@@ -384,6 +218,7 @@ void readCooling(JsonReader& root, Procedure& procedure) {
     if (classes.empty()) {
         cooling->complain("classes", "holds no class");
     }
+    readPerKelvin(*cooling, procedure);
     cooling->refuseUnknown();
     if (procedure.coolingRule == BandRule::BandEnd && !procedure.coolingHasBands()) {
         cooling->complain("default_rule", "is band-end, but a class has no table");
@@ -480,8 +315,10 @@ void checkCoverage(JsonReader& root, const Procedure& procedure) {
     coverage.expect(pressure.alignment.has_value(), "pressure", "pressure_N_mm2.alignment");
     coverage.expect(pressure.joining.has_value(), "pressure", "pressure_N_mm2.joining");
     coverage.expect(pressure.tolerance.has_value(), "pressure", "pressure_N_mm2.tolerance");
-    coverage.expect(pressure.soakAim.has_value(), "pressure", "pressure_N_mm2.soak_aim");
-    coverage.expect(pressure.soakMax.has_value(), "pressure", "pressure_N_mm2.soak_max");
+    if (!pressure.soakToDrag) {
+        coverage.expect(pressure.soakAim.has_value(), "pressure", "pressure_N_mm2.soak_aim");
+        coverage.expect(pressure.soakMax.has_value(), "pressure", "pressure_N_mm2.soak_max");
+    }
     coverage.expect(procedure.plate.has_value(), "plate", "heated_tool_C");
     coverage.expect(procedure.bead, "bead_mm", "bead_min_mm");
     coverage.expect(procedure.soak, "soak_s", "soak_s");
@@ -519,17 +356,18 @@ Procedure readAll(JsonReader& root) {
     procedure.edition = root.text("edition");
     JsonReader ambient = root.object("reference_ambient");
     procedure.referenceAmbient =
-        Temperature::celsius(ambient.number("value_C", kAmbientC.low, kAmbientC.high));
+        Temperature::celsius(readNumber(ambient, "value_C", plausibleAmbient()));
     procedure.referenceAmbientSource = readSource(ambient);
     ambient.refuseUnknown();
     procedure.pressure = readPressure(root);
     procedure.plate = readPlate(root);
-    procedure.bead = readColumnIf(root, "bead_mm", kBeadMm);
-    procedure.soak = readColumnIf(root, "soak_s", kSoakS);
+    procedure.bead = readColumnIf(root, "bead_mm", plausibleBead());
+    procedure.soak = readColumnIf(root, "soak_s", plausibleSoak());
     readSoakTolerance(root, procedure);
-    procedure.changeover = readColumnIf(root, "changeover_s", kChangeoverS);
-    procedure.buildUp = readColumnIf(root, "build_up_s", kBuildUpS);
+    procedure.changeover = readColumnIf(root, "changeover_s", plausibleChangeover());
+    procedure.buildUp = readColumnIf(root, "build_up_s", plausibleBuildUp());
     readCooling(root, procedure);
+    readHalfCooling(root, procedure);
     readGaps(root, procedure);
     if (root.has("notes")) {
         procedure.notes = root.texts("notes");
@@ -584,7 +422,10 @@ Result<std::vector<ProcedureDocument>> readProcedureFolder(const std::string& fo
     std::vector<std::string> paths;
     for (std::filesystem::directory_iterator file(folder, trouble), end; !trouble && file != end;
          file.increment(trouble)) {
-        if (file->path().extension() == ".json") {
+        // The fields' own description lies beside the procedures.
+        const std::string name = file->path().filename().string();
+        const bool isSchema = name.find(".schema.") != std::string::npos;
+        if (file->path().extension() == ".json" && !isSchema) {
             paths.push_back(file->path().string());
         }
     }

@@ -210,6 +210,14 @@ std::string eventsText(const WeldRecord& record, bool withCues) {
     return text;
 }
 
+std::string sourcesText(const WeldPlan& plan) {
+    std::string text = "\nWhere the plan's values come from\n";
+    for (const std::string& line : sourcesInWords(plan)) {
+        text += joined("  - ", line);
+    }
+    return plan.sources.empty() ? "" : text;
+}
+
 std::string
 reasonLines(const std::vector<std::string>& grades, const std::vector<std::string>& texts) {
     Rows rows;
@@ -272,6 +280,7 @@ std::string recordText(const WeldRecord& record, const RecordExtras& extras) {
     text += listText("Remarks", record.remarks, record.plan);
     text += listText("Photos", record.photos, record.plan);
     text += listText("Decisions of people", record.decisions, record.plan);
+    text += sourcesText(record.plan);
     return extras.events ? text + eventsText(record, extras.cues) : text;
 }
 

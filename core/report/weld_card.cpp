@@ -1,5 +1,6 @@
 #include "core/report/weld_card.h"
 
+#include "core/report/closing_text.h"
 #include "core/report/plain_text.h"
 #include "core/report/wording.h"
 
@@ -15,17 +16,17 @@ using Rows = std::vector<std::vector<std::string>>;
 
 constexpr const char* kNoValue = "no value";
 
-std::string mm(std::int64_t um) {
-    return fromThousandths(um) + " mm";
-}
+/// What a card is made from, and its lengths, forces and degrees in the reader's units.
+struct Card {
+    const WeldPlan& plan;
+    const Bench* bench;
+    UnitSystem units;
 
-std::string celsius(std::int64_t milli) {
-    return fromThousandths(milli) + " °C";
-}
-
-std::string pressure(std::int64_t pa) {
-    return fromMillionths(pa, 4) + " N/mm²";
-}
+    std::string length(std::int64_t um) const { return lengthIn(units, um).text(); }
+    std::string force(std::int64_t mN) const { return forceIn(units, mN).text(); }
+    std::string pressure(std::int64_t pa) const { return pressureIn(units, pa).text(); }
+    std::string degrees(std::int64_t mC) const { return temperatureIn(units, mC).text(); }
+};
 
 std::string band(const WeldPlan::ScalePlan& scale, const ReadingBand& reading) {
     return fmt::format(
@@ -37,10 +38,11 @@ std::string reading(const WeldPlan& plan, ReadingBand WeldPlan::ScalePlan::*whic
     return plan.scale ? band(*plan.scale, (*plan.scale).*which) : "-";
 }
 
-Rows phaseRows(const WeldPlan& plan) {
+Rows phaseRows(const Card& card) {
+    const WeldPlan& plan = card.plan;
     Rows rows = {{"", "scale: set (band)", "time"}};
     std::string until = plan.beadMinUm
-                            ? "until a " + mm(*plan.beadMinUm) +
+                            ? "until a " + card.length(*plan.beadMinUm) +
                                   " bead stands all along, on both sheets, top and bottom"
                             : "until the bead stands: its height has no value";
     if (plan.alignLate) {
@@ -88,12 +90,6 @@ std::string exactReading(const SpringScale& scale, double force) {
     return fromThousandths(std::llround(milli), 2);
 }
 
-std::string sum(const WeldPlan& plan, std::int64_t pa, std::int64_t mn) {
-    return fmt::format(
-        "{} × {} × {} = {} N", pressure(pa), mm(plan.thicknessUm), mm(plan.lengthUm),
-        fromThousandths(mn, 1));
-}
-
 struct Arithmetic {
     std::string name;
     std::int64_t pa;
@@ -102,25 +98,35 @@ struct Arithmetic {
     std::int64_t setMilli;
 };
 
-std::string inOneLine(const WeldPlan& plan, const Bench* bench, const Arithmetic& a) {
-    std::string line = sum(plan, a.pa, a.mn);
-    if (bench == nullptr || !plan.scale) {
+std::string sum(const Card& card, const Arithmetic& a) {
+    std::string line = fmt::format(
+        "{} × {} × {} = {}", card.pressure(a.pa), card.length(card.plan.thicknessUm),
+        card.length(card.plan.lengthUm), card.force(a.mn));
+    if (card.plan.scale && card.plan.scale->unit == "kgf") {
+        line += " (" + kilogramsForceOf(a.mn).text() + ")";
+    }
+    return line;
+}
+
+std::string inOneLine(const Card& card, const Arithmetic& a) {
+    const WeldPlan& plan = card.plan;
+    std::string line = sum(card, a);
+    if (card.bench == nullptr || !plan.scale) {
         return line;
     }
-    const SpringScale& scale = bench->scale;
+    const SpringScale& scale = card.bench->scale;
     const double drag = static_cast<double>(a.dragSign * plan.dragMn) / 1000;
     if (plan.dragMn != 0) {
-        line += fmt::format(
-            ", {} drag {} N", a.dragSign < 0 ? "−" : "+", fromThousandths(plan.dragMn, 1));
+        line += fmt::format(", {} drag {}", a.dragSign < 0 ? "−" : "+", card.force(plan.dragMn));
     }
     if (scale.preload != Force()) {
         line += fmt::format(
-            ", {} preload {} N", scale.preload < Force() ? "−" : "+",
-            fromThousandths(std::llround(std::abs(inNewtons(scale.preload)) * 1000), 1));
+            ", {} preload {}", scale.preload < Force() ? "−" : "+",
+            card.force(std::llround(std::abs(inNewtons(scale.preload)) * 1000)));
     }
-    line += fmt::format(
-        ", ÷ {} N/{}", fromThousandths(std::llround(inNewtons(scale.rate()) * 1000), 2),
-        scale.unit);
+    line +=
+        ", ÷ " +
+        rateIn(card.units, std::llround(inNewtons(scale.rate()) * 1000), plan.scale->unit).text();
     if (scale.zeroMilli != 0) {
         line += fmt::format(", zero at {}", fromThousandths(scale.zeroMilli));
     }
@@ -130,7 +136,8 @@ std::string inOneLine(const WeldPlan& plan, const Bench* bench, const Arithmetic
                       fromThousandths(a.setMilli));
 }
 
-Rows arithmeticRows(const WeldPlan& plan, const Bench* bench) {
+Rows arithmeticRows(const Card& card) {
+    const WeldPlan& plan = card.plan;
     Rows rows;
     const auto add = [&](const char* name, std::optional<std::int64_t> pa,
                          std::optional<std::int64_t> mn, int dragSign,
@@ -139,7 +146,7 @@ Rows arithmeticRows(const WeldPlan& plan, const Bench* bench) {
             return;
         }
         const std::int64_t set = plan.scale ? ((*plan.scale).*which).setMilli : 0;
-        rows.push_back({name, inOneLine(plan, bench, {name, *pa, *mn, dragSign, set})});
+        rows.push_back({name, inOneLine(card, {name, *pa, *mn, dragSign, set})});
     };
     if (plan.alignmentPa && plan.alignmentPa == plan.joiningPa) {
         add("Align and join", plan.alignmentPa, plan.alignmentMn, 1, &WeldPlan::ScalePlan::joining);
@@ -159,63 +166,75 @@ std::string bulleted(const std::vector<std::string>& lines) {
     return text;
 }
 
-std::string sources(const WeldPlan& plan) {
-    // One source usually stands behind several values: it is told once, with their names before it.
-    std::vector<std::pair<Source, std::string>> bySource;
-    for (const PlanSource& entry : plan.sources) {
-        auto found = bySource.begin();
-        while (found != bySource.end() && !(found->first == entry.source)) {
-            ++found;
-        }
-        if (found == bySource.end()) {
-            bySource.emplace_back(entry.source, codeInWords(entry.value));
-        } else {
-            found->second += "; " + codeInWords(entry.value);
+std::string named(const std::vector<std::string>& codes) {
+    std::string names;
+    for (const std::string& code : codes) {
+        names += (names.empty() ? "" : ", ") + codeInWords(code);
+    }
+    return names;
+}
+
+/// When the scale was calibrated, and how well its force is known where it will be set.
+std::string calibrationInWords(const Card& card) {
+    if (!card.bench->calibration) {
+        return "no calibration on record";
+    }
+    const CalibrationNote& note = *card.bench->calibration;
+    std::string text = "calibrated " + note.doneOn + ", due " + note.dueOn;
+    if (card.plan.scale) {
+        const std::int64_t set = card.plan.scale->joining.setMilli;
+        if (const auto band = calibrationBand(*card.bench, static_cast<double>(set))) {
+            text += fmt::format(
+                "; ± {} at {} {} (95 %)", card.force(std::llround(inNewtons(*band) * 1000)),
+                fromThousandths(set), card.plan.scale->unit);
         }
     }
-    std::vector<std::string> lines;
-    lines.reserve(bySource.size());
-    for (const auto& [source, values] : bySource) {
-        lines.push_back(values + ": " + sourceInWords(source));
-    }
-    return bulleted(lines);
+    return onOneLine(text);
 }
 
 } // namespace
 
-std::string weldCard(const WeldPlan& plan, const Bench* bench) {
+std::string weldCard(const WeldPlan& plan, const Bench* bench, UnitSystem units) {
+    const Card card{plan, bench, units};
     std::string text = headline(fmt::format(
-        "Weld card: {} {} × {} mm", onOneLine(plan.material), fromThousandths(plan.thicknessUm),
-        fromThousandths(plan.lengthUm)));
+        "Weld card: {} {} × {}", onOneLine(plan.material), card.length(plan.thicknessUm),
+        card.length(plan.lengthUm)));
     Rows head = {
         {"Procedure", onOneLine(plan.procedure + ", edition " + plan.edition)},
         {"Bench", plan.bench.empty() ? "none given: no readings"
                   : bench != nullptr && bench->name != plan.bench
                       ? onOneLine(bench->name + " (" + plan.bench + ")")
                       : onOneLine(plan.bench)},
-        {"Shop", celsius(plan.ambientMc)},
-        {"Drag", fromThousandths(plan.dragMn, 1) + " N with this sheet"},
+        {"Shop", card.degrees(plan.ambientMc)},
+        {"Drag", card.force(plan.dragMn) + " with this sheet"},
         {"Cooling", ruleInWords(plan.coolingRule)}};
+    if (bench != nullptr) {
+        head.push_back({"Scale", calibrationInWords(card)});
+    }
     text += aligned(head) + "\n";
-    if (!plan.isComplete()) {
-        std::string lacking;
-        for (const std::string& name : plan.missing) {
-            lacking += (lacking.empty() ? "" : ", ") + codeInWords(name);
-        }
-        text += wrapped("Not ready to weld. No value for: " + lacking + ".", 0) + "\n\n";
+    if (!plan.missing.empty()) {
+        text +=
+            wrapped("Not ready to weld. No value for: " + named(plan.missing) + ".", 0) + "\n\n";
+    }
+    if (!plan.unattested.empty()) {
+        text += wrapped(
+                    "Not ready to weld: nobody has attested " + named(plan.unattested) +
+                        ", filled in by the shop.",
+                    0) +
+                "\n\n";
     }
     text += aligned(
         {{"Plate", plan.plate
                        ? fmt::format(
-                             "{} ({} to {}), read on its face", celsius(plan.plate->targetMc),
-                             celsius(plan.plate->minMc), celsius(plan.plate->maxMc))
+                             "{} ({} to {}), read on its face", card.degrees(plan.plate->targetMc),
+                             card.degrees(plan.plate->minMc), card.degrees(plan.plate->maxMc))
                        : kNoValue},
          {"Gap", fmt::format(
                      "{}, then {} for the second sheet; edges meet to {}, faces in line to {}",
-                     mm(plan.gapUm), mm(plan.clampingGapUm), mm(plan.edgeGapMaxUm),
-                     mm(plan.misalignmentMaxUm))}});
-    text += "\n" + aligned(phaseRows(plan));
-    const Rows arithmetic = arithmeticRows(plan, bench);
+                     card.length(plan.gapUm), card.length(plan.clampingGapUm),
+                     card.length(plan.edgeGapMaxUm), card.length(plan.misalignmentMaxUm))}});
+    text += "\n" + aligned(phaseRows(card));
+    const Rows arithmetic = arithmeticRows(card);
     if (!arithmetic.empty()) {
         text += "\nHow the readings come about\n" + aligned(arithmetic);
     }
@@ -237,12 +256,15 @@ std::string weldCard(const WeldPlan& plan, const Bench* bench) {
         std::vector<std::string> lines;
         lines.reserve(plan.warnings.size());
         for (const PlanWarning& warning : plan.warnings) {
-            lines.push_back(onOneLine(warning.text));
+            lines.push_back(sentenceIn(
+                units, onOneLine(warning.text),
+                {plan.scale ? std::string_view(plan.scale->unit) : "", warning.unit == "milli"}));
         }
         text += "\nKnow before you start\n" + bulleted(lines);
     }
+    text += closingText(plan, bench, units);
     if (!plan.sources.empty()) {
-        text += "\nWhere the values come from\n" + sources(plan);
+        text += "\nWhere the values come from\n" + bulleted(sourcesInWords(plan));
     }
     return text;
 }

@@ -50,6 +50,9 @@ constexpr Words kWords[] = {
     {"spring_off", "spring let off"},
     {"sheet_out", "sheet lifted out, seam supported"},
     // values of a plan
+    {"cooling_min.per_kelvin", "cooling, by the shop's temperature"},
+    {"half_cooling", "half cooling"},
+    {"scale.soak", "soak reading"},
     {"heated_tool_C", "plate"},
     {"heated_tool_C.target", "plate, to aim at"},
     {"pressure_N_mm2.alignment", "alignment pressure"},
@@ -148,6 +151,28 @@ std::string sourceInWords(const Source& source) {
         text.size() >= standing.size() &&
         text.compare(text.size() - standing.size() + 1, std::string::npos, standing, 1) == 0;
     return saysSo ? text : text + " [" + standing + "]";
+}
+
+std::vector<std::string> sourcesInWords(const WeldPlan& plan) {
+    // One source usually stands behind several values: it is told once.
+    std::vector<std::pair<Source, std::string>> bySource;
+    for (const PlanSource& entry : plan.sources) {
+        auto found = bySource.begin();
+        while (found != bySource.end() && !(found->first == entry.source)) {
+            ++found;
+        }
+        if (found == bySource.end()) {
+            bySource.emplace_back(entry.source, codeInWords(entry.value));
+        } else {
+            found->second += "; " + codeInWords(entry.value);
+        }
+    }
+    std::vector<std::string> lines;
+    lines.reserve(bySource.size());
+    for (const auto& [source, values] : bySource) {
+        lines.push_back(values + ": " + sourceInWords(source));
+    }
+    return lines;
 }
 
 std::string ruleInWords(BandRule rule) {

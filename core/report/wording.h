@@ -9,6 +9,7 @@
 
 #include <string>
 #include <string_view>
+#include <vector>
 
 namespace seamclock {
 
@@ -16,6 +17,9 @@ namespace seamclock {
 std::string standingInWords(Standing standing);
 /// The source's own text with its standing behind it, unless the text ends with it already.
 std::string sourceInWords(const Source& source);
+/// Where the values of a plan come from, a line for each source with the values that stand on it
+/// before it.
+std::vector<std::string> sourcesInWords(const WeldPlan& plan);
 /// "along the table's straight line"
 std::string ruleInWords(BandRule rule);
 /// Checks, release steps, phases, reasons and every other code.

@@ -29,8 +29,11 @@ Result<WeldOrder> orderOf(const JobSeam& seam, const std::vector<ProcedureDocume
     for (const double length : seam.lengthsMm) {
         order.request.lengths.push_back(millimetres(length));
     }
-    order.request.ambient = Temperature::celsius(seam.ambientC);
-    order.request.drag = newtons(seam.dragN);
+    order.request.ambient =
+        seam.ambientC ? Temperature::celsius(*seam.ambientC) : found->procedure.referenceAmbient;
+    if (seam.dragN) {
+        order.request.drag = newtons(*seam.dragN);
+    }
     order.seam = seam.label;
     order.sheets = seam.sheets;
     order.shielded = seam.shielded;

@@ -4,6 +4,8 @@
 #include "core/log/log_reader.h"
 #include "core/log/seal.h"
 
+#include <algorithm>
+
 namespace seamclock {
 
 namespace {
@@ -29,6 +31,11 @@ Result<Office> Office::open(LogWriterBase& writer, Credentials& credentials, con
         return passOn(roster.error());
     }
     out.m_roster = std::move(*roster);
+    auto shelf = readShelf(*reader);
+    if (!shelf) {
+        return passOn(shelf.error());
+    }
+    out.m_shelf = std::move(*shelf);
     for (const LogRow& row : waiting) {
         const auto fact = factFromBody(row.body);
         if (!fact) {
@@ -37,6 +44,7 @@ Result<Office> Office::open(LogWriterBase& writer, Credentials& credentials, con
         if (const auto taken = take(out.m_roster, *fact); !taken) {
             return passOn(taken.error());
         }
+        take(out.m_shelf, *fact);
     }
     return out;
 }
@@ -58,11 +66,15 @@ Result<void> Office::mayChange(const ProvenPerson& by) const {
     return {};
 }
 
-Result<void> Office::note(const std::string& by, const std::string& subject, FactDetail detail) {
-    const auto fact = m_writer->note(m_clock->now(), by, subject, std::move(detail));
+Result<void> Office::note(
+    const std::string& by, const std::string& subject, FactDetail detail,
+    std::vector<LogDocument> documents) {
+    const auto fact =
+        m_writer->note(m_clock->now(), by, subject, std::move(detail), std::move(documents));
     if (!fact) {
         return passOn(fact.error());
     }
+    take(m_shelf, *fact);
     return take(m_roster, *fact);
 }
 
@@ -211,26 +223,77 @@ Result<void> Office::setBench(const ProvenPerson& by, const BenchDocument& bench
     if (auto may = mayChange(by); !may) {
         return may;
     }
-    const auto fact = m_writer->note(
-        m_clock->now(), by.person(), "bench:" + bench.bench.id, BenchSet{bench.sha256},
+    return note(
+        by.person(), "bench:" + bench.bench.id, BenchSet{bench.sha256},
         {{bench.sha256, "bench", bench.bytes}});
-    if (!fact) {
-        return passOn(fact.error());
-    }
-    return {};
 }
 
 Result<void> Office::setProcedure(const ProvenPerson& by, const ProcedureDocument& procedure) {
     if (auto may = mayChange(by); !may) {
         return may;
     }
-    const auto fact = m_writer->note(
-        m_clock->now(), by.person(), "procedure:" + procedure.procedure.id,
-        ProcedureSet{procedure.sha256}, {{procedure.sha256, "procedure", procedure.bytes}});
-    if (!fact) {
-        return passOn(fact.error());
+    return note(
+        by.person(), "procedure:" + procedure.procedure.id, ProcedureSet{procedure.sha256},
+        {{procedure.sha256, "procedure", procedure.bytes}});
+}
+
+Result<void> Office::attest(
+    const ProvenPerson& by, const ProcedureDocument& procedure, const std::string& edition,
+    const std::vector<std::string>& cells) {
+    if (auto may = mayChange(by); !may) {
+        return may;
     }
-    return {};
+    if (edition.empty()) {
+        return fail(
+            ErrorCode::Malformed, "no edition is named; allowed: the edition of the shop's copy of "
+                                  "the standard, as it is printed on it");
+    }
+    if (cells.empty()) {
+        return fail(
+            ErrorCode::Malformed,
+            "no cell is named; allowed: one or more cells of " + procedure.procedure.id);
+    }
+    const std::vector<Cell> there = cellsOf(procedure.procedure);
+    for (const std::string& name : cells) {
+        if (std::none_of(
+                there.begin(), there.end(), [&](const Cell& cell) { return cell.name == name; })) {
+            return fail(
+                ErrorCode::Missing,
+                "\"" + name + "\" is no cell of " + procedure.procedure.id +
+                    "; allowed: a name that the procedure's list of cells shows");
+        }
+    }
+    return note(
+        by.person(), "procedure:" + procedure.procedure.id,
+        ProcedureAttested{procedure.sha256, edition, cells},
+        {{procedure.sha256, "procedure", procedure.bytes}});
+}
+
+Result<void> Office::withdrawAttestation(
+    const ProvenPerson& by, const std::string& procedure, const std::string& reason,
+    const std::vector<std::string>& cells) {
+    if (auto may = mayChange(by); !may) {
+        return may;
+    }
+    if (reason.empty()) {
+        return fail(ErrorCode::Malformed, "no reason is given; allowed: a few words why");
+    }
+    if (cells.empty()) {
+        return fail(
+            ErrorCode::Malformed, "no cell is named; allowed: one or more cells of " + procedure);
+    }
+    for (const std::string& name : cells) {
+        const auto says = [&](const Attestation& one) {
+            return one.procedure == procedure &&
+                   std::find(one.cells.begin(), one.cells.end(), name) != one.cells.end();
+        };
+        if (std::none_of(m_shelf.attestations.begin(), m_shelf.attestations.end(), says)) {
+            return fail(
+                ErrorCode::Missing, "nobody attested \"" + name + "\" of " + procedure +
+                                        "; allowed: a cell that is attested");
+        }
+    }
+    return note(by.person(), "procedure:" + procedure, AttestationWithdrawn{{}, reason, cells});
 }
 
 Result<Fact> Office::seal(const Access& foreman, const std::optional<std::string>& day) {

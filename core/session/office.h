@@ -8,6 +8,7 @@
 #include "core/bench/bench_codec.h"
 #include "core/log/log_writer.h"
 #include "core/log/roster.h"
+#include "core/log/shelf.h"
 #include "core/people/credentials.h"
 #include "core/procedure/procedure_codec.h"
 
@@ -45,7 +46,20 @@ public:
     Result<void> replaceForgottenPin(const std::string& person, const Pin& pin);
 
     Result<void> setBench(const ProvenPerson& by, const BenchDocument& bench);
+    /// What a change of the document leaves attested is worked out (core/procedure/cells.h).
     Result<void> setProcedure(const ProvenPerson& by, const ProcedureDocument& procedure);
+    /// The foreman held these cells (names of cells.h) of that document against the shop's copy of
+    /// the standard. Malformed: no edition, no cells. Missing: the document has no such cell.
+    Result<void> attest(
+        const ProvenPerson& by, const ProcedureDocument& procedure, const std::string& edition,
+        const std::vector<std::string>& cells);
+    /// What was said of these cells holds no more, until they are attested again. Malformed: no
+    /// reason, no cells. Missing: nobody attested that cell.
+    Result<void> withdrawAttestation(
+        const ProvenPerson& by, const std::string& procedure, const std::string& reason,
+        const std::vector<std::string>& cells);
+    /// What the log says of benches, procedures and attestations, this office's own words included.
+    const Shelf& shelf() const { return m_shelf; }
 
     /// The local date of now, or one given ("2030-01-07"). Missing: his box holds no key. Otherwise
     /// as sealDay.
@@ -57,7 +71,9 @@ private:
 
     Result<const Person*> known(const std::string& person) const;
     Result<void> mayChange(const ProvenPerson& by) const;
-    Result<void> note(const std::string& by, const std::string& subject, FactDetail detail);
+    Result<void> note(
+        const std::string& by, const std::string& subject, FactDetail detail,
+        std::vector<LogDocument> documents = {});
     Result<void> store(const std::string& by, const Person& person);
     Result<void> storePin(
         const std::string& by, const Person& person, const Pin& pin, const std::string& reason);
@@ -66,6 +82,7 @@ private:
     Credentials* m_credentials;
     const Clock* m_clock;
     Roster m_roster;
+    Shelf m_shelf;
 };
 
 } // namespace seamclock

@@ -6,6 +6,7 @@
 #include "core/log/recover.h"
 #include "core/rescue/set_aside.h"
 #include "core/session/align_median.h"
+#include "core/session/sheet_plan.h"
 #include "core/weld/event_codec.h"
 
 #include <algorithm>
@@ -32,7 +33,18 @@ Result<LogRow> rowOf(const Event& event) {
     return LogRow{event.subject, event.n, std::move(*body)};
 }
 
-WeldOpened opening(const WeldOrder& order, std::int64_t number, WeldPlan plan) {
+/// With what the date says of the bench's calibration.
+std::vector<std::string> flagsOf(const WeldOrder& order, const Instant& now) {
+    constexpr const char* kOverdue = "calibration_overdue";
+    std::vector<std::string> flags = order.flags;
+    const bool told = std::find(flags.begin(), flags.end(), kOverdue) != flags.end();
+    if (!told && calibrationOverdue(order.bench.bench, toIsoDate(now.utc, now.offset))) {
+        flags.push_back(kOverdue);
+    }
+    return flags;
+}
+
+WeldOpened opening(const WeldOrder& order, std::int64_t number, WeldPlan plan, const Instant& now) {
     WeldOpened opened;
     opened.number = number;
     opened.type = order.type;
@@ -47,7 +59,7 @@ WeldOpened opening(const WeldOrder& order, std::int64_t number, WeldPlan plan) {
     opened.shielded = order.shielded;
     opened.plan = std::move(plan);
     opened.docs = {order.procedure.sha256, order.bench.sha256, {}};
-    opened.flags = order.flags;
+    opened.flags = flagsOf(order, now);
     return opened;
 }
 
@@ -83,13 +95,22 @@ Result<void> checkReady(const WeldPlan& plan) {
     if (plan.isReady()) {
         return {};
     }
-    std::string names;
-    for (const std::string& name : plan.missing) {
-        names += (names.empty() ? "" : ", ") + name;
+    const auto listed = [](const std::vector<std::string>& all) {
+        std::string names;
+        for (const std::string& name : all) {
+            names += (names.empty() ? "" : ", ") + name;
+        }
+        return names;
+    };
+    const std::string cannot = "procedure " + plan.procedure + " can't be welded with yet: ";
+    if (plan.missing.empty() && !plan.unattested.empty()) {
+        return fail(
+            ErrorCode::Missing, cannot + "the shop filled in " + listed(plan.unattested) +
+                                    ", which a foreman attests first");
     }
     return fail(
-        ErrorCode::Missing, "procedure " + plan.procedure + " can't be welded with yet: it lacks " +
-                                names + ", which the shop fills and attests first");
+        ErrorCode::Missing,
+        cannot + "it lacks " + listed(plan.missing) + ", which the shop fills and attests first");
 }
 
 } // namespace
@@ -326,7 +347,8 @@ Result<Weld> SessionBase::open(const WeldOrder& order, const std::string& by) {
     if (!request) {
         return tl::unexpected<Error>(request.error());
     }
-    auto plan = makePlan(*request, order.procedure.procedure, &order.bench.bench);
+    auto plan =
+        planWithSheets(*request, order.procedure.procedure, &order.bench.bench, order.sheets);
     if (!plan) {
         return tl::unexpected<Error>(plan.error());
     }
@@ -338,7 +360,8 @@ Result<Weld> SessionBase::open(const WeldOrder& order, const std::string& by) {
         return tl::unexpected<Error>(number.error());
     }
     const Instant now = look();
-    const Event event{now, by, "weld:" + newUuid(), 1, opening(order, *number, std::move(*plan))};
+    const Event event{
+        now, by, "weld:" + newUuid(), 1, opening(order, *number, std::move(*plan), now)};
     auto weld = seamclock::open(event);
     if (!weld) {
         return weld;

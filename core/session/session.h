@@ -45,7 +45,8 @@ public:
     const Weld* find(const std::string& weld) const;
 
     /// Plans the weld and opens it, with the next number of this log; the documents' bytes go with
-    /// the row. As makePlan; Missing: the procedure lacks values that a weld needs.
+    /// the row, and a calibration that is overdue today is flagged. As planWithSheets; Missing: the
+    /// procedure lacks values that a weld needs.
     Result<Weld> open(const WeldOrder& order, const std::string& by);
 
     /// The weld with this step. As accept(), and Missing for a weld that isn't here, Refused for

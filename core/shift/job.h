@@ -16,11 +16,12 @@ struct JobSeam {
     std::string label;
     std::string what;
     std::string procedure; // id
-    std::string benchFile; // with its path
+    std::string benchFile; // with its path; empty where only `bench` is told
+    std::string bench;     // its id, from a table; empty: any, or as benchFile says
     double thicknessMm = 0;
     std::vector<double> lengthsMm;
-    double dragN = 0;
-    double ambientC = 20;
+    std::optional<double> dragN;    // absent: not measured yet
+    std::optional<double> ambientC; // absent: the procedure's own
     bool shielded = false;
     std::vector<Sheet> sheets;
 };

@@ -39,7 +39,10 @@ Result<void> checkPlan(const Event& event, const WeldPlan& plan) {
     }
     if (!plan.isComplete()) {
         return refused(
-            event, "the plan is not ready to weld: " + plan.missing.front() + " is missing");
+            event, plan.missing.empty()
+                       ? "the plan is not ready to weld: " + plan.unattested.front() +
+                             " was filled in by the shop and is not attested"
+                       : "the plan is not ready to weld: " + plan.missing.front() + " is missing");
     }
     if (plan.releaseOrder.empty()) {
         return refused(event, "the plan has no release order: it needs at least one step");
@@ -180,13 +183,12 @@ Result<Weld> begun(const Event& event) {
     return Weld{opened->plan, {}, preparing(opened->plan), startOf(event)};
 }
 
-/// Steps through what still stands, from the opening on.
-Result<Weld> stepThrough(const std::vector<Event>& events) {
+/// Steps through what still stands, from the opening on; the weld takes the events over.
+Result<Weld> stepThrough(std::vector<Event>& events) {
     auto weld = begun(events.front());
     if (!weld) {
         return weld;
     }
-    weld->events = events;
     const Instant* last = &events.front().at;
     for (const Event& event : events) {
         if (std::holds_alternative<ClockBridged>(event.d)) {
@@ -211,6 +213,7 @@ Result<Weld> stepThrough(const std::vector<Event>& events) {
         }
         weld->state = std::move(*next);
     }
+    weld->events = std::move(events);
     return weld;
 }
 
@@ -351,6 +354,11 @@ Result<Weld> apply(const Weld& weld, const Event& event) {
 }
 
 Result<Weld> fold(const std::vector<Event>& events) {
+    std::vector<Event> mine = events;
+    return foldTaking(mine);
+}
+
+Result<Weld> foldTaking(std::vector<Event>& events) {
     const auto damaged = [](const Error& error) { return fail(ErrorCode::Damaged, error.detail); };
     if (events.empty()) {
         return fail(ErrorCode::Damaged, "a weld without events");
@@ -394,7 +402,10 @@ Result<Weld> fold(const std::vector<Event>& events) {
         keepTakeable(takeable, event);
     }
     auto weld = stepThrough(events);
-    return weld ? weld : damaged(weld.error());
+    if (!weld) {
+        return damaged(weld.error());
+    }
+    return weld;
 }
 
 std::vector<Retained> retained(const std::vector<Event>& events) {

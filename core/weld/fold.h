@@ -53,6 +53,8 @@ Result<Weld> apply(const Weld& weld, const Event& event);
 
 /// From all events, sorted by n. Damaged: an event that does not fit; the detail names its n.
 Result<Weld> fold(const std::vector<Event>& events);
+/// The same without a copy: the weld takes the events over; where they make none they stay.
+Result<Weld> foldTaking(std::vector<Event>& events);
 
 /// The events that still stand, in the order of n.
 std::vector<Retained> retained(const std::vector<Event>& events);

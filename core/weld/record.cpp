@@ -78,13 +78,12 @@ std::vector<PhaseRecord> phasesOf(const Weld& weld, const std::vector<Retained>&
 
 } // namespace
 
-WeldRecord record(const Weld& weld) {
+WeldRecord record(Weld weld) {
     WeldRecord out;
     out.weld = weld.id();
     auto events = retained(weld.events);
     out.openedAt = weld.events.front().at;
     out.openedBy = weld.events.front().by;
-    out.plan = weld.plan;
     out.phaseNow = phaseName(weld.state);
     out.phases = phasesOf(weld, events);
     for (const Retained& one : events) {
@@ -115,9 +114,10 @@ WeldRecord record(const Weld& weld) {
             out.stored = *closed;
         }
     }
+    out.verdict = verdict(weld, events);
     out.opened = std::move(std::get<WeldOpened>(events.front().d)); // the plan in it is large
-    out.verdict = verdict(weld);
-    out.events = weld.events;
+    out.plan = std::move(weld.plan);
+    out.events = std::move(weld.events);
     return out;
 }
 

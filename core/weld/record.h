@@ -49,6 +49,6 @@ struct WeldRecord {
     bool operator==(const WeldRecord&) const = default;
 };
 
-WeldRecord record(const Weld& weld);
+WeldRecord record(Weld weld);
 
 } // namespace seamclock

@@ -29,8 +29,8 @@ std::string hundredths(std::int64_t value) {
 
 // One pass over what still stands; each rule then looks at what it needs.
 struct Course {
-    explicit Course(const Weld& weld)
-        : plan(weld.plan), state(weld.state), events(retained(weld.events)) {
+    Course(const Weld& weld, const std::vector<Retained>& standing)
+        : plan(weld.plan), state(weld.state), events(standing) {
         for (const Retained& one : events) {
             if (std::holds_alternative<AlignmentStarted>(one.d)) {
                 aligned = &one;
@@ -63,7 +63,7 @@ struct Course {
 
     const WeldPlan& plan;
     const State& state;
-    std::vector<Retained> events;
+    const std::vector<Retained>& events;
     const Retained* aligned = nullptr;
     const Retained* soaked = nullptr;
     const Retained* plateOut = nullptr;
@@ -486,6 +486,36 @@ VerdictWord wordFor(const Findings& all) {
     return all.empty() ? VerdictWord::WithinLimits : VerdictWord::WithRemarks;
 }
 
+Findings findingsOf(const Weld& weld, const std::vector<Retained>& standing) {
+    const Course course(weld, standing);
+    Findings out;
+    for (const Retained& one : course.events) {
+        if (const auto* aborted = std::get_if<WeldAborted>(&one.d)) {
+            out.push_back(
+                {"aborted",
+                 Grade::Incomplete,
+                 {},
+                 {},
+                 "",
+                 fmt::format("The weld was stopped: {}.", aborted->reason)});
+        }
+    }
+    judgePlate(course, out);
+    judgeAlignment(course, out);
+    judgeSoak(course, out);
+    judgeChangeover(course, out);
+    judgeBuildUp(course, out);
+    judgeJoining(course, out);
+    judgeMissedRechecks(course, out);
+    judgeCooling(course, out);
+    judgeBead(course, out);
+    addRemarks(weld, course, out);
+    std::stable_sort(out.begin(), out.end(), [](const Finding& a, const Finding& b) {
+        return a.grade < b.grade;
+    });
+    return out;
+}
+
 } // namespace
 
 std::string_view toString(Grade grade) {
@@ -515,37 +545,15 @@ std::string_view toString(VerdictWord word) {
 }
 
 std::vector<Finding> findings(const Weld& weld) {
-    const Course course(weld);
-    Findings out;
-    for (const Retained& one : course.events) {
-        if (const auto* aborted = std::get_if<WeldAborted>(&one.d)) {
-            out.push_back(
-                {"aborted",
-                 Grade::Incomplete,
-                 {},
-                 {},
-                 "",
-                 fmt::format("The weld was stopped: {}.", aborted->reason)});
-        }
-    }
-    judgePlate(course, out);
-    judgeAlignment(course, out);
-    judgeSoak(course, out);
-    judgeChangeover(course, out);
-    judgeBuildUp(course, out);
-    judgeJoining(course, out);
-    judgeMissedRechecks(course, out);
-    judgeCooling(course, out);
-    judgeBead(course, out);
-    addRemarks(weld, course, out);
-    std::stable_sort(out.begin(), out.end(), [](const Finding& a, const Finding& b) {
-        return a.grade < b.grade;
-    });
-    return out;
+    return findingsOf(weld, retained(weld.events));
 }
 
 Verdict verdict(const Weld& weld) {
-    Verdict out{VerdictWord::Incomplete, findings(weld)};
+    return verdict(weld, retained(weld.events));
+}
+
+Verdict verdict(const Weld& weld, const std::vector<Retained>& standing) {
+    Verdict out{VerdictWord::Incomplete, findingsOf(weld, standing)};
     if (isOpen(weld.state)) {
         out.findings.insert(
             out.findings.begin(),

@@ -45,6 +45,8 @@ std::vector<Finding> findings(const Weld& weld);
 
 /// Of a weld as it stands: incomplete unless closed.
 Verdict verdict(const Weld& weld);
+/// For whoever has already what still stands of its events.
+Verdict verdict(const Weld& weld, const std::vector<Retained>& standing);
 
 /// Of an inspected weld that is about to be closed.
 Verdict verdictAtClosing(const Weld& weld);

@@ -28,6 +28,19 @@ ARROWS = {
     "quality": ["log"],
     "practice": ["session", "weld", "plan", "heat"],
 }
+# The same for app; main.cpp joins them all.
+APP_ARROWS = {
+    "platform": [],
+    "cli": ["platform"],
+    "horn": ["platform"],
+    "sound": ["horn"],
+    "parts": [],
+    "text": [],
+    "pages": ["parts"],
+    "print": ["parts", "text"],
+    "setup": ["pages", "text"],
+    "operate": ["setup", "print"],
+}
 QT_FREE = ("core/", "app/cli/", "app/platform/", "tests/core/")
 
 
@@ -96,6 +109,12 @@ def check_own_include(lint, path, shown, line, included, rooms):
             lint.find(path, line, "upward", f'core includes "{included}"')
         elif room != own and room not in closure(own, {r: u for r, (_, u) in rooms.items()}):
             lint.find(path, line, "not_in_uses", f'room "{own}" includes "{included}" without USES {room}')
+    elif shown.startswith("app/") and part == "app" and shown.count("/") > 1:
+        own = shown.split("/")[1]
+        if own not in APP_ARROWS:
+            lint.find(path, line, "unknown_room", f'room "{own}" has no line in tests/lint/layers.py')
+        elif room != own and room not in closure(own, APP_ARROWS):
+            lint.find(path, line, "app_arrow", f'room "{own}" may not include "{included}"')
     elif shown.startswith("tests/core/") and part == "app":
         lint.find(path, line, "upward", f'a test of core includes "{included}"')
     elif not shown.startswith("tests/") and part == "tests":
@@ -125,6 +144,9 @@ def check_library(lint, path, shown, line, included):
     if included.startswith("sodium") and product:
         if not shown.startswith(("core/base/", "core/log/", "core/people/")) or header:
             refuse("sodium", "in .cpp files of core/base, core/log and core/people")
+    if re.match(r"QtCharts/|QChart|Q\w+Series$|Q\w*Axis$|QLegend", included) and product:
+        if not shown.startswith("app/setup/") or header:
+            refuse("charts", "in .cpp files of app/setup")
     if included.startswith(("gtest/", "gmock/", "benchmark/")) and product:
         refuse("test_library", "in tests")
 

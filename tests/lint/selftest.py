@@ -66,6 +66,11 @@ BAD = {
         ("sodium", CORE, "#include <sodium.h>\n"),
         ("sodium", BASE_HEADER, HEADER + "#include <sodium/crypto_hash.h>\n"),
         ("test_library", CORE, "#include <gtest/gtest_prod.h>\n"),
+        ("app_arrow", "app/setup/form.cpp", '#include "app/operate/floor.h"\n'),
+        ("app_arrow", "app/parts/lamp.cpp", '#include "app/text/words.h"\n'),
+        ("unknown_room", "app/extra/extra.cpp", '#include "app/parts/lamp.h"\n'),
+        ("charts", "app/operate/window.cpp", "#include <QChartView>\n"),
+        ("charts", "app/setup/plot.h", HEADER + "#include <QLineSeries>\n"),
     ],
     "clocks": [
         ("std_clock", CORE, "auto t = std::chrono::steady_clock::now();\n"),

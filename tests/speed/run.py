@@ -27,6 +27,7 @@ RATIOS = [
     ("weld-print", "printing a record as JSON, to parsing its events", "printRecord", "parseBodies"),
     ("weld-write", "writing 60 bodies, to parsing them", "writeBodies", "parseBodies"),
     ("weld-chain", "chaining 60 rows, to one bare SHA-256 of their bytes", "chainHashes", "bareHash"),
+    ("procedures-load", "reading all procedures, to reading one", "loadAllProcedures", "readProcedureText"),
     ("plan-make", "a plan, to reading its procedure", "makeOnePlan", "readProcedureText"),
 ]
 
@@ -68,6 +69,10 @@ def pieces(folder):
     answer = subprocess.run([program(folder, "speed"), "--benchmark_format=json", "--benchmark_min_time=0.2"], check=True,
                             capture_output=True, text=True)
     took = {one["name"]: one["cpu_time"] for one in json.loads(answer.stdout)["benchmarks"]}
+    answered = json.loads(answer.stdout)["benchmarks"]
+    per_second = {one["name"]: one.get("items_per_second") for one in answered}
+    say(f"value plan-from-loaded {1e6 / per_second['makePlansOfAll']:.1f} µs   (of all procedures, without a bench and with one)")
+    say(f"value procedures-load {took['loadAllProcedures'] / 1e6:.2f} ms   (every shipped file, read and checked)")
     for name, what, measured, beside in RATIOS:
         say(f"ratio {name} {took[measured] / took[beside]:.2f}   ({what}: {took[measured] / 1e3:.1f} / "
             f"{took[beside] / 1e3:.1f} µs)")

@@ -123,6 +123,32 @@ void readProcedureText(benchmark::State& state) {
 }
 BENCHMARK(readProcedureText);
 
+void loadAllProcedures(benchmark::State& state) {
+    const std::string folder = test::resource("procedures");
+    for (auto _ : state) {
+        benchmark::DoNotOptimize(readProcedureFolder(folder));
+    }
+}
+BENCHMARK(loadAllProcedures);
+
+/// One after the other from all that are loaded, without a bench and with one.
+void makePlansOfAll(benchmark::State& state) {
+    const auto all = readProcedureFolder(test::resource("procedures"));
+    const Bench bench = test::demoBench("east");
+    PlanRequest request;
+    request.thickness = millimetres(10);
+    request.lengths = {millimetres(1000)};
+    for (auto _ : state) {
+        for (const ProcedureDocument& one : *all) {
+            request.ambient = one.procedure.referenceAmbient;
+            benchmark::DoNotOptimize(makePlan(request, one.procedure, nullptr));
+            benchmark::DoNotOptimize(makePlan(request, one.procedure, &bench));
+        }
+    }
+    state.SetItemsProcessed(static_cast<std::int64_t>(state.iterations() * all->size() * 2));
+}
+BENCHMARK(makePlansOfAll);
+
 void makeOnePlan(benchmark::State& state) {
     const Procedure procedure = test::shippedProcedure("pe-hd-dvs2207-1-2005");
     const Bench bench = test::demoBench("east");

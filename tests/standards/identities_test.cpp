@@ -9,8 +9,20 @@
 namespace seamclock {
 namespace {
 
-const std::vector<std::string> kAll{
-    "pe-hd-dvs2207-1-2005", "pe-hd-dvs2207-1-2015", "pp-dvs2207-11", "pvdf-dvs2207-15"};
+const std::vector<std::string> kAll{"pe-hd-dvs2207-1-2005", "pe-hd-dvs2207-1-2015",
+                                    "pe-iso21307-slp",      "pe-uni10520",
+                                    "pp-dvs2207-11",        "pvdf-dvs2207-15"};
+
+/// At the ambient that the procedure's own values are for.
+Result<WeldPlan> planAt(PlanRequest request, const Procedure& procedure, const Bench* bench) {
+    request.ambient = procedure.referenceAmbient;
+    return makePlan(request, procedure, bench);
+}
+
+std::vector<BandRule> rulesOf(const Procedure& procedure) {
+    return procedure.coolingHasBands() ? std::vector{BandRule::Line, BandRule::BandEnd}
+                                       : std::vector{BandRule::Line};
+}
 
 PlanRequest request(std::int64_t um, double length, BandRule rule = BandRule::Line) {
     PlanRequest out;
@@ -31,12 +43,15 @@ std::int64_t thickestUm(const Procedure& procedure) {
 TEST(Identity, ForceIsProportionalToLengthAndToThickness) {
     for (const std::string& id : kAll) {
         const Procedure procedure = test::shippedProcedure(id);
-        const auto one = makePlan(request(4000, 350), procedure, nullptr);
-        const auto longer = makePlan(request(4000, 1050), procedure, nullptr);
-        const auto thicker = makePlan(request(20'000, 350), procedure, nullptr);
+        const auto one = planAt(request(4000, 350), procedure, nullptr);
+        const auto longer = planAt(request(4000, 1050), procedure, nullptr);
+        const auto thicker = planAt(request(20'000, 350), procedure, nullptr);
         ASSERT_TRUE(one && longer && thicker);
         EXPECT_EQ(*longer->joiningMn, 3 * *one->joiningMn) << id;
-        EXPECT_EQ(*longer->soakMaxMn, 3 * *one->soakMaxMn) << id;
+        EXPECT_EQ(one->soakMaxMn.has_value(), id != "pe-iso21307-slp");
+        if (one->soakMaxMn) {
+            EXPECT_EQ(*longer->soakMaxMn, 3 * *one->soakMaxMn) << id;
+        }
         EXPECT_EQ(*thicker->alignmentMn, 5 * *one->alignmentMn) << id;
         // and it is the plan's own p · s · L, in mN from Pa, um and um
         EXPECT_EQ(
@@ -48,29 +63,40 @@ TEST(Identity, EveryThicknessOfEveryTableHasAPlanAndNoneOutside) {
     for (const std::string& id : kAll) {
         const Procedure procedure = test::shippedProcedure(id);
         for (std::int64_t um = thinnestUm(procedure); um <= thickestUm(procedure); um += 50) {
-            const auto plan = makePlan(request(um, 900), procedure, nullptr);
+            const auto plan = planAt(request(um, 900), procedure, nullptr);
             ASSERT_TRUE(plan) << id << " " << um << ": " << plan.error().detail;
             EXPECT_TRUE(plan->cooling) << id << " " << um;
         }
-        EXPECT_FALSE(makePlan(request(thinnestUm(procedure) - 1, 900), procedure, nullptr)) << id;
-        EXPECT_FALSE(makePlan(request(thickestUm(procedure) + 1, 900), procedure, nullptr)) << id;
+        EXPECT_FALSE(planAt(request(thinnestUm(procedure) - 1, 900), procedure, nullptr)) << id;
+        EXPECT_FALSE(planAt(request(thickestUm(procedure) + 1, 900), procedure, nullptr)) << id;
     }
 }
 
+// Except cooling where the source itself jumps down, ISO 21307's card at 18 mm.
 TEST(Identity, NoTimeAndNoBeadFallsWithThickness) {
     for (const std::string& id : kAll) {
         const Procedure procedure = test::shippedProcedure(id);
-        for (const BandRule rule : {BandRule::Line, BandRule::BandEnd}) {
+        const bool jumps = procedure.cooling[0].minutes.fallsByDeclaration;
+        EXPECT_EQ(jumps, id == "pe-iso21307-slp");
+        for (const BandRule rule : rulesOf(procedure)) {
             std::optional<WeldPlan> last;
             for (std::int64_t um = thinnestUm(procedure); um <= thickestUm(procedure); um += 25) {
-                const auto plan = makePlan(request(um, 900, rule), procedure, nullptr);
+                const auto plan = planAt(request(um, 900, rule), procedure, nullptr);
                 ASSERT_TRUE(plan);
                 if (last) {
                     SCOPED_TRACE(id + " " + std::to_string(um));
-                    EXPECT_GE(plan->cooling->atLeast, last->cooling->atLeast);
+                    if (jumps && um == 18'025) {
+                        EXPECT_LT(plan->cooling->atLeast, last->cooling->atLeast);
+                    } else {
+                        EXPECT_GE(plan->cooling->atLeast, last->cooling->atLeast);
+                    }
                     if (last->beadMinUm && plan->beadMinUm) {
                         EXPECT_GE(*plan->beadMinUm, *last->beadMinUm);
+                    }
+                    if (last->changeoverMax && plan->changeoverMax) {
                         EXPECT_GE(*plan->changeoverMax, *last->changeoverMax);
+                    }
+                    if (last->buildUp && plan->buildUp) {
                         EXPECT_GE(plan->buildUp->target, last->buildUp->target);
                     }
                     if (last->soak && plan->soak) {
@@ -86,17 +112,21 @@ TEST(Identity, NoTimeAndNoBeadFallsWithThickness) {
 TEST(Identity, TheBandsEndIsNeverShorterThanTheLineAndMeetsItAtTheEdge) {
     for (const std::string& id : kAll) {
         const Procedure procedure = test::shippedProcedure(id);
+        if (!procedure.coolingHasBands()) {
+            EXPECT_FALSE(planAt(request(9000, 900, BandRule::BandEnd), procedure, nullptr)) << id;
+            continue;
+        }
         for (std::int64_t um = thinnestUm(procedure); um <= thickestUm(procedure); um += 50) {
-            const auto line = makePlan(request(um, 900), procedure, nullptr);
-            const auto end = makePlan(request(um, 900, BandRule::BandEnd), procedure, nullptr);
+            const auto line = planAt(request(um, 900), procedure, nullptr);
+            const auto end = planAt(request(um, 900, BandRule::BandEnd), procedure, nullptr);
             ASSERT_TRUE(line && end);
             EXPECT_GE(end->cooling->atLeast, line->cooling->atLeast) << id << " " << um;
         }
         for (const Piece& piece : procedure.cooling[0].minutes.curves[0].pieces) {
             const auto um = std::llround(inMicrometres(piece.to));
             EXPECT_EQ(
-                makePlan(request(um, 900), procedure, nullptr)->cooling,
-                makePlan(request(um, 900, BandRule::BandEnd), procedure, nullptr)->cooling);
+                planAt(request(um, 900), procedure, nullptr)->cooling,
+                planAt(request(um, 900, BandRule::BandEnd), procedure, nullptr)->cooling);
         }
     }
 }
@@ -108,11 +138,11 @@ TEST(Identity, CoolingByTheLineHasNoJump) {
         const Procedure procedure = test::shippedProcedure(id);
         for (const Piece& piece : procedure.cooling[0].minutes.curves[0].pieces) {
             const auto um = std::llround(inMicrometres(piece.to));
-            if (um == thickestUm(procedure)) {
+            if (um == thickestUm(procedure) || procedure.cooling[0].minutes.fallsByDeclaration) {
                 continue;
             }
-            const auto at = makePlan(request(um, 900), procedure, nullptr);
-            const auto above = makePlan(request(um + 1, 900), procedure, nullptr);
+            const auto at = planAt(request(um, 900), procedure, nullptr);
+            const auto above = planAt(request(um + 1, 900), procedure, nullptr);
             ASSERT_TRUE(at && above);
             // the steepest column, PP's, rises 2.4 min per mm: 0.144 s for a micrometre
             EXPECT_LE(above->cooling->atLeast - at->cooling->atLeast, Milliseconds(145)) << id;

@@ -2,6 +2,7 @@
 // program.
 #include "tests/app/cli/run_cli.h"
 
+#include <algorithm>
 #include <gtest/gtest.h>
 
 namespace seamclock {
@@ -30,7 +31,8 @@ TEST(CliProcedures, ListsTheShippedOnes) {
         ids.insert(one["id"].get<std::string>());
     }
     for (const char* id :
-         {"pe-hd-dvs2207-1-2005", "pe-hd-dvs2207-1-2015", "pp-dvs2207-11", "pvdf-dvs2207-15"}) {
+         {"pe-hd-dvs2207-1-2005", "pe-hd-dvs2207-1-2015", "pe-iso21307-slp", "pe-uni10520",
+          "pp-dvs2207-11", "pvdf-dvs2207-15"}) {
         EXPECT_TRUE(ids.count(id)) << id;
         EXPECT_NE(cli.run("procedures").out.find(id), std::string::npos);
     }
@@ -131,8 +133,52 @@ TEST(CliPlan, PrintsACardForPeople) {
     const Ran ran = cli.run(std::string(kPlan) + " --bench " + Cli::demoBench("east"));
     EXPECT_EQ(ran.status, 0);
     EXPECT_EQ(ran.err, "");
-    EXPECT_NE(ran.out.find("Weld card: PE-HD 10 × 1000 mm"), std::string::npos) << ran.out;
+    EXPECT_NE(ran.out.find("Weld card: PE-HD 10 mm × 1000 mm"), std::string::npos) << ran.out;
     EXPECT_NE(ran.out.find("= 1500 N, ÷ 62.5 N/mm = 24 mm, set 24"), std::string::npos) << ran.out;
+}
+
+TEST(CliPlan, PrintsTheSameCardInInchesAndPounds) {
+    const Cli cli;
+    const std::string words =
+        std::string(kPlan) + " --units imperial --bench " + Cli::demoBench("east");
+    const Ran ran = cli.run(words);
+    EXPECT_EQ(ran.status, 0) << ran.err;
+    EXPECT_NE(ran.out.find("Weld card: PE-HD 0.394 in × 39.37 in"), std::string::npos) << ran.out;
+    // 1500 N is 337.2 lbf, 62.5 N/mm is 14.05 lbf/mm; the reading is the scale's own.
+    EXPECT_NE(ran.out.find("= 337.2 lbf, ÷ 14.05 lbf/mm = 24 mm, set 24"), std::string::npos)
+        << ran.out;
+    EXPECT_EQ(cli.json(words), cli.json(std::string(kPlan) + " --bench " + Cli::demoBench("east")))
+        << "JSON has its units in its keys";
+}
+
+TEST(CliJob, ATableIsSoundOrEveryFaultIsListed) {
+    const Cli cli;
+    const Ran blank = cli.run("job template");
+    EXPECT_EQ(blank.status, 0);
+    const std::string good = cli.file("seams.csv", blank.out);
+    const Ran sound = cli.run("job check " + good);
+    EXPECT_EQ(sound.status, 0) << sound.out << sound.err;
+    EXPECT_NE(sound.out.find("sound, seams: 1"), std::string::npos) << sound.out;
+    EXPECT_EQ(cli.json("job check " + good)["seams"][0]["label"], "S1");
+    const std::string bad = cli.file(
+        "bad.csv", "label,material,procedure,thickness_mm,length_mm\r\n"
+                   "S1,PE-HD,no-such-one,\"12,5\",1000\r\nS2,PE-HD,pp-dvs2207-11,8,0\r\n");
+    const Ran wrong = cli.run("job check " + bad);
+    EXPECT_EQ(wrong.status, 1);
+    EXPECT_EQ(wrong.err, "");
+    EXPECT_EQ(std::count(wrong.out.begin(), wrong.out.end(), '\n'), 3) << wrong.out;
+    for (const char* told :
+         {"line 2, procedure: \"no-such-one\" is not there; allowed: pe-hd-dvs2207-1-2005",
+          "line 2, thickness_mm: \"12,5\" is not a number",
+          "line 3, length_mm: \"0\" is out of range; allowed: 1 to 100000 mm"}) {
+        EXPECT_NE(wrong.out.find(told), std::string::npos) << wrong.out;
+    }
+    const auto answer = json::parse(cli.run("job check --json " + bad).out);
+    EXPECT_FALSE(answer["sound"]);
+    EXPECT_EQ(answer["problems"].size(), 3U);
+    EXPECT_TRUE(answer["seams"].empty()) << "the good seam is not taken either";
+    EXPECT_EQ(cli.run("job check /no/such/file.csv").status, 2);
+    EXPECT_EQ(cli.run("job").status, 2);
 }
 
 TEST(CliPlan, TakesAProcedureFromAFile) {
@@ -227,7 +273,7 @@ TEST(CliRehearse, ShowsCardEventsCuesRecordVerdictAndLog) {
     EXPECT_EQ(ran.err, "");
     std::size_t at = 0;
     for (const char* words :
-         {"Weld card: PE-HD 15 × 1130 mm", "weld opened: joint 1", "soak reading reached",
+         {"Weld card: PE-HD 15 mm × 1130 mm", "weld opened: joint 1", "soak reading reached",
           ">>  get ready", ">>  count-in 3", ">>  act now", "plate out", "faces together",
           "wheel locked", "Set and actual", "Times", "Verdict: within limits", "The log: "}) {
         const std::size_t found = ran.out.find(words, at);
@@ -275,9 +321,26 @@ TEST(CliRehearse, MakesEverySeamOfTheDemo) {
 TEST(CliHelp, IsThereForEveryCommand) {
     const Cli cli;
     for (const char* words :
-         {"", "procedures", "procedures show", "procedures check", "plan", "bench", "bench fit",
-          "bench show", "bench template", "rehearse", "log", "log list", "log show", "log verify",
-          "log export", "log recover"}) {
+         {"",
+          "procedures",
+          "procedures list",
+          "procedures show",
+          "procedures check",
+          "procedures set",
+          "procedures attest",
+          "procedures withdraw",
+          "plan",
+          "bench",
+          "bench fit",
+          "bench show",
+          "bench template",
+          "rehearse",
+          "log",
+          "log list",
+          "log show",
+          "log verify",
+          "log export",
+          "log recover"}) {
         const Ran ran = cli.run(std::string(words) + " --help");
         EXPECT_EQ(ran.status, 0) << words;
         EXPECT_NE(ran.out.find("--help"), std::string::npos) << words;

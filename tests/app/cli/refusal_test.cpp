@@ -61,6 +61,7 @@ TEST(CliRefusal, OfNumbersNamesOptionValueAndRange) {
         {kSheet + "--length 1000 --ambient warm", {"--ambient", "warm", "-40 to 60 °C"}},
         {kSheet + "--length 1000 --plate 225", {"--plate", "225", "200 to 220 °C"}},
         {kSheet + "--length 1000 --cooling half", {"--cooling", "half", "line, band-end"}},
+        {kSheet + "--length 1000 --units feet", {"--units", "feet", "metric, imperial"}},
         {"rehearse --seed -1", {"--seed", "-1", "0 to 18446744073709551615"}},
         {"rehearse --seed 1.5", {"--seed", "1.5"}},
         {"rehearse --speed 0", {"--speed", "\"0\"", "0.01 to 1000000"}},

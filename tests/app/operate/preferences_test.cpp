@@ -17,6 +17,7 @@ TEST(PreferencesFile, KeepsWhatWasSet) {
     set.mirrored = true;
     set.lessMotion = true;
     set.pedalKey = Qt::Key_F7;
+    set.units = UnitSystem::Imperial;
     set.text = 1.5;
     set.dpi = 160;
     set.snapshotFolder = QStringLiteral("/share/Büro, hall 2");
@@ -30,7 +31,7 @@ TEST(PreferencesFile, KeepsWhatWasSet) {
 TEST(PreferencesFile, WithWhatCantBeMeantIsAsIfItWereNotThere) {
     const test::ScratchFolder folder;
     std::ofstream(folder.file("settings.ini"))
-        << "[screen]\ntheme=plaid\ntext=9\ndpi=-4\n[hands]\npedal_key=left\n";
+        << "[screen]\ntheme=plaid\ntext=9\ndpi=-4\n[hands]\npedal_key=left\n[card]\nunits=cubits\n";
     EXPECT_EQ(readPreferences(QString::fromStdString(folder.file("settings.ini"))), Preferences{});
 }
 

@@ -54,7 +54,8 @@ TEST(Questions, AMenusTileIsItsItem) {
     EXPECT_EQ(items.size(), menu.items.size());
     EXPECT_EQ(menu.items.front(), MenuItem::Day);
     EXPECT_EQ(menu.page.stop.text, "End the program");
-    EXPECT_LE(menu.items.size(), 8U) << "more would be on a second leaf";
+    EXPECT_LE(menu.items.size(), 12U) << "more would be on a second leaf";
+    EXPECT_TRUE(menu.page.narrow) << "and more than eight, too, in two columns";
     const auto people = std::find(menu.items.begin(), menu.items.end(), MenuItem::People);
     const auto tile = static_cast<std::size_t>(people - menu.items.begin());
     EXPECT_EQ(menu.page.choices.at(tile).text, "Who is it?");
@@ -65,7 +66,8 @@ TEST(Questions, APreferenceComesRoundToWhereItBegan) {
     const Preferences before;
     for (const auto& [item, rounds] :
          {std::pair{MenuItem::Theme, 3}, std::pair{MenuItem::Words, 3},
-          std::pair{MenuItem::Hand, 2}, std::pair{MenuItem::Motion, 2}}) {
+          std::pair{MenuItem::Hand, 2}, std::pair{MenuItem::Motion, 2},
+          std::pair{MenuItem::Units, 2}}) {
         Preferences now = before;
         for (int i = 1; i <= rounds; ++i) {
             const Preferences next = changedBy(item, now);

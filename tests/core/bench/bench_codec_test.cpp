@@ -2,6 +2,8 @@
 
 #include "tests/support/shipped.h"
 
+#include <array>
+#include <cmath>
 #include <regex>
 
 namespace seamclock {
@@ -33,6 +35,171 @@ TEST(BenchFile, MayLeaveOutItsCapAndItsCalibration) {
     ASSERT_TRUE(read) << read.error().detail;
     EXPECT_FALSE(read->bench.calibration);
     EXPECT_FALSE(read->bench.gapRule.cap);
+}
+
+constexpr const char* kCalibrated = R"({
+  "format": "seamclock-bench/1",
+  "id": "north",
+  "name": "North bench",
+  "longest_seam_mm": 1500,
+  "thinnest_sheet_mm": 3,
+  "thickest_sheet_mm": 20,
+  "drive": "foot_lever",
+  "force_N": {"min": 150, "max": 4000},
+  "scale": {"unit": "mm", "count": 2, "division": 0.5, "end": 50},
+  "gap": {"factor": 1, "floor_mm": 3, "clamping_factor": 2},
+  "edge_gap_max_mm": 0.5,
+  "release_order": ["spring_off", "sheet_out"],
+  "calibration": {
+    "done_on": "2029-10-01",
+    "due_on": "2030-10-01",
+    "load_cell": "LC 5 kN, no. 88",
+    "points": [
+      {"reading": 5, "force_N": 240},
+      {"reading": 10, "force_N": 641},
+      {"reading": 20, "force_N": 1439},
+      {"reading": 30, "force_N": 2240},
+      {"reading": 40, "force_N": 3040}
+    ]
+  }
+}
+)";
+
+// Force = 80 (reading − 2), with 240, 640 + 1, 1440 − 1, 2240 and 3040: the mean reading is 21, the
+// squares about it sum to 820, so the slope is 80 + (−11 · 1 − (−1) · 1) / 820 = 80 − 10/820 and
+// the line passes 1520 at 21.
+TEST(BenchFile, TakesZeroAndRateFromItsCalibrationsPoints) {
+    const auto read = readBench("north", kCalibrated);
+    ASSERT_TRUE(read) << read.error().detail;
+    const Bench& bench = read->bench;
+    EXPECT_EQ(bench.drive, Drive::FootLever);
+    EXPECT_EQ(bench.forceLimits.min, newtons(150));
+    EXPECT_EQ(bench.forceLimits.max, newtons(4000));
+    EXPECT_EQ(bench.scale.count, 2);
+    const double rate = 80 - 10.0 / 820;
+    ASSERT_EQ(bench.scale.ratePerUnit.size(), 1U);
+    EXPECT_NEAR(inNewtons(bench.scale.rate()), rate, 1e-9);
+    EXPECT_EQ(bench.scale.zeroMilli, std::llround((21 - 1520 / rate) * 1e3));
+    EXPECT_EQ(bench.scale.preload, Force());
+    ASSERT_TRUE(bench.calibration && bench.calibration->fit);
+    EXPECT_EQ(bench.calibration->loadCell, "LC 5 kN, no. 88");
+    EXPECT_EQ(bench.calibration->fit->lowestReading, 5);
+    EXPECT_EQ(bench.calibration->fit->highestReading, 40);
+    EXPECT_GT(bench.calibration->rateUncertaintyPercent, 0);
+    // t(3) s √(1/5), as the reading is the mean one
+    const double squares = bench.calibration->fit->line.residualSd;
+    const auto band = calibrationBand(bench, 21'000);
+    ASSERT_TRUE(band);
+    EXPECT_NEAR(inNewtons(*band), 3.182446 * squares / std::sqrt(5.0), 1e-5);
+}
+
+TEST(BenchFile, OfTodayHasNoNewFieldAndReadsAsBefore) {
+    const auto read = readBench("east", east());
+    ASSERT_TRUE(read);
+    EXPECT_FALSE(read->bench.drive);
+    EXPECT_EQ(read->bench.forceLimits, ForceLimits{});
+    EXPECT_EQ(read->bench.scale.count, 1);
+    EXPECT_FALSE(read->bench.scale.ratePerMm);
+    ASSERT_TRUE(read->bench.calibration);
+    EXPECT_TRUE(read->bench.calibration->points.empty());
+    EXPECT_FALSE(read->bench.calibration->fit);
+    // 1.959964 · 0.8 % of 62.5 N/mm · 20 mm
+    EXPECT_NEAR(inNewtons(*calibrationBand(read->bench, 20'000)), 19.59964, 1e-9);
+}
+
+TEST(BenchFile, SaysWhatIsWrongWithACalibrationByPoints) {
+    const std::vector<std::array<const char*, 3>> kRows{
+        {"\"division\": 0.5", "\"division\": 0.5, \"zero\": 2",
+         "b, line 10, /scale/zero: comes from the calibration's points; leave it out"},
+        {"\"division\": 0.5", "\"division\": 0.5, \"springs\": []",
+         "b, line 10, /scale/springs: comes from the calibration's points; leave it out"},
+        {"\"division\": 0.5", "\"division\": 0.5, \"preload_N\": 40",
+         "b, line 10, /scale/preload_N: 40 N is lost before the load cell shows anything: with "
+         "calibration points it is 0 or left out"},
+        {"\"load_cell\": \"LC 5 kN, no. 88\",", "",
+         "b, line 14, /calibration/load_cell: is missing"},
+        {"\"load_cell\"", "\"rate_uncertainty_percent\": 1, \"load_cell\"",
+         "b, line 17, /calibration/rate_uncertainty_percent: is not a field that is known here"},
+        {"641", "\"641\"",
+         "b, line 20, /calibration/points/1/force_N: \"641\" is not a number; allowed -1000 to "
+         "1000000"},
+        {"\"reading\": 40", "\"reading\": 4000000",
+         "b, line 23, /calibration/points/4/reading: 4000000 is outside -1000 to 100000"},
+        // off by 1 and 200: 200 − 201/5 − (−1) (−11 − 200)/820
+        {"1439", "1640",
+         "b, line 18, /calibration/points: not straight enough: point 3 (reading 20, 1640 N) is "
+         "159.543 N off the line; allowed 60.8 N, 2 % of the largest force (our judgement)"},
+        {"\"count\": 2", "\"count\": 3", "b, line 10, /scale/count: 3 is outside 1 to 2"},
+        {"\"count\": 2", "\"rate_N_per_mm\": 80",
+         "b, line 10, /scale/rate_N_per_mm: is the rate itself where the unit is mm; leave it out"},
+        {"foot_lever", "crank", "b, line 8, /drive: \"crank\" is not one of handwheel, foot_lever"},
+        {"\"max\": 4000", "\"max\": 100", "b, line 9, /force_N/max: 100 is below min 150"},
+        {"\"end\": 50", "\"end\": 2.2",
+         "b, line 10, /scale/end: 2.2 is not a division above zero 1.997"},
+    };
+    for (const auto& [was, now, sentence] : kRows) {
+        SCOPED_TRACE(sentence);
+        const auto read = readBench("b", replaced(kCalibrated, was, now));
+        ASSERT_FALSE(read);
+        EXPECT_EQ(read.error().detail, sentence);
+    }
+    std::string two = kCalibrated;
+    two.erase(
+        two.find(",\n      {\"reading\": 20"),
+        two.find("\n    ]") - two.find(",\n      {\"reading\": 20"));
+    const auto read = readBench("b", two);
+    ASSERT_FALSE(read);
+    EXPECT_EQ(
+        read.error().detail,
+        "b, line 18, /calibration/points: 2 points; a line with its uncertainty needs 3 or more");
+}
+
+// Whatever a form may make of it: the bytes read back as the same bench, and are written alike.
+TEST(BenchText, ReadsBackAsTheSameBench) {
+    std::vector<Bench> benches;
+    for (const std::string& text :
+         {east(), test::textOf(test::resource("demo/bench-west.json")), std::string(kCalibrated)}) {
+        const auto read = readBench("b", text);
+        ASSERT_TRUE(read) << read.error().detail;
+        benches.push_back(read->bench);
+    }
+    Bench odd = benches[0];
+    odd.drive = Drive::Handwheel;
+    odd.forceLimits.max = poundsForce(900);
+    odd.longestSeam = inches(61.3);
+    odd.thickestSheet = inches(1.0 / 3);
+    odd.scale.unit = "N";
+    odd.scale.ratePerUnit = {newtons(1.0 / 3), newtons(0.7)};
+    odd.scale.ratePerMm = newtons(81.0 / 7);
+    odd.scale.zeroMilli = -1;
+    odd.gapRule.cap = millimetres(31.7);
+    odd.gapRule.factor = 1.1;
+    odd.calibration.reset();
+    benches.push_back(odd);
+    odd.forceLimits = {newtons(0.25), {}};
+    benches.push_back(odd);
+    odd.name = "Bench \"two\"\\ \xC3\xA4";
+    benches.push_back(odd);
+    for (const Bench& bench : benches) {
+        const std::string text = benchText(bench);
+        const auto read = readBench("t", text);
+        ASSERT_TRUE(read) << read.error().detail << text;
+        EXPECT_EQ(read->bench, bench) << text;
+        EXPECT_EQ(benchText(read->bench), text);
+    }
+    EXPECT_NE(benchText(benches[0]).find("\"longest_seam_mm\": 2600,"), std::string::npos);
+    EXPECT_NE(benchText(benches[0]).find("\"rate_N_per_unit\": 62.5"), std::string::npos);
+}
+
+TEST(Calibration, IsOverdueFromTheDayAfterItsLast) {
+    const Bench bench = test::demoBench("east"); // due 2030-09-12
+    EXPECT_FALSE(calibrationOverdue(bench, "2030-01-07"));
+    EXPECT_FALSE(calibrationOverdue(bench, "2030-09-12"));
+    EXPECT_TRUE(calibrationOverdue(bench, "2030-09-13"));
+    Bench never = bench;
+    never.calibration.reset();
+    EXPECT_FALSE(calibrationOverdue(never, "2040-01-01"));
+    EXPECT_FALSE(calibrationBand(never, 1000));
 }
 
 struct Spoiled {
@@ -128,6 +295,9 @@ TEST(BenchTemplate, ReadsOnceEveryFieldIsFilledIn) {
         {"\"longest_seam_mm\": null", "\"longest_seam_mm\": 1500"},
         {"\"thinnest_sheet_mm\": null", "\"thinnest_sheet_mm\": 3"},
         {"\"thickest_sheet_mm\": null", "\"thickest_sheet_mm\": 20"},
+        {"\"drive\": \"\"", "\"drive\": \"handwheel\""},
+        {"\"min\": null", "\"min\": 150"},
+        {"\"max\": null", "\"max\": 6000"},
         {"\"division\": null", "\"division\": 0.5"},
         {"\"zero\": null", "\"zero\": 0"},
         {"\"end\": null", "\"end\": 40"},
@@ -165,7 +335,7 @@ TEST(BenchTemplate, ExplainsEveryField) {
                            text.find("." + name + "\": \"", explained) != std::string::npos;
         EXPECT_TRUE(found) << name;
     }
-    EXPECT_EQ(count, 22);
+    EXPECT_EQ(count, 27);
 }
 
 // Every number's range as the file's reader says it: the shop's own limits of what a bench can be,
@@ -180,6 +350,8 @@ TEST(BenchFile, SaysTheAllowedRangeOfEveryNumber) {
         {"end", "0.001 to 100000"},
         {"rate_N_per_unit", "0.1 to 100000"},
         {"preload_N", "0 to 10000"},
+        {"min", "0 to 1000000"},
+        {"max", "1 to 1000000"},
         {"factor", "0.1 to 5"},
         {"floor_mm", "0 to 100"},
         {"cap_mm", "0.1 to 300"},
@@ -187,7 +359,10 @@ TEST(BenchFile, SaysTheAllowedRangeOfEveryNumber) {
         {"edge_gap_max_mm", "0.05 to 5"},
         {"rate_uncertainty_percent", "0 to 100"},
     };
-    const std::string whole = replaced(east(), "\"floor_mm\"", "\"cap_mm\": 40, \"floor_mm\"");
+    const std::string capped = replaced(east(), "\"floor_mm\"", "\"cap_mm\": 40, \"floor_mm\"");
+    const std::string whole = replaced(
+        capped, "\"edge_gap_max_mm\"",
+        "\"force_N\": {\"min\": 10, \"max\": 20}, \"edge_gap_max_mm\"");
     for (const auto& [key, range] : kRows) {
         const std::string name = key;
         const std::regex number("\"" + name + "\": [-0-9.]+");

@@ -43,6 +43,9 @@ TEST(FactCodec, BringsEveryFormBackAsItWas) {
         {"day:2030-01-07", DaySealed{"7f", 12, hash, hash, hash + hash}},
         {"bench:east", BenchSet{hash}},
         {"procedure:house-pp", ProcedureSet{hash}},
+        {"procedure:house-pp", ProcedureAttested{hash, "2016-03", {"plate", "soak_s.table[1..4]"}}},
+        {"procedure:house-pp", AttestationWithdrawn{{}, "the copy is older", {"plate"}}},
+        {"procedure:house-pp", AttestationWithdrawn{hash, "wrong line", {}}},
         {"seam:00000000-0000-4000-8000-000000000001", SeamSet{hash}}};
     std::set<std::string_view> kinds;
     for (const auto& [subject, detail] : all) {
@@ -56,6 +59,17 @@ TEST(FactCodec, BringsEveryFormBackAsItWas) {
         const auto back = factFromBody(*body);
         ASSERT_TRUE(back.has_value()) << back.error().detail;
         EXPECT_EQ(*back, fact) << *body;
+    }
+}
+
+TEST(FactCodec, RefusesCellsThatAreNoTexts) {
+    const Fact fact{
+        test::FakeClock().now(), "person:k-7", "procedure:pp", 1,
+        ProcedureAttested{std::string(64, '5'), "1", {"plate"}}};
+    const std::string body = toBody(fact).value();
+    ASSERT_TRUE(factFromBody(body));
+    for (const char* now : {R"("cells":[7])", R"("cells":"plate")", R"("cells":[["plate"]])"}) {
+        EXPECT_FALSE(factFromBody(replaced(body, R"("cells":["plate"])", now))) << now;
     }
 }
 
@@ -125,6 +139,7 @@ TEST(Envelope, KnowsTheKindsThatLaterPartsWrite) {
              {"pin_changed", "person:k-7"},
              {"certificate_noted", "person:k-7"},
              {"calibration_set", "bench:east"},
+             {"procedure_set", "procedure:house-pp"},
              {"procedure_attested", "procedure:house-pp"},
              {"attestation_withdrawn", "procedure:house-pp"},
              {"coupon_tested", "seam:1"},

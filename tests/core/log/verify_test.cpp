@@ -326,6 +326,7 @@ void rewrite(
     BehindTheBack stranger(path);
     const auto rows = stranger.number("SELECT seq FROM chain");
     std::string previous = stranger.text("SELECT genesis FROM chain");
+    SQLite::Transaction together(stranger.database());
     for (std::int64_t at = 1; at <= rows; ++at) {
         Row row = rowAt(stranger, at);
         if (at == seq) {
@@ -336,6 +337,7 @@ void rewrite(
         change(stranger, at, row);
     }
     stranger.database().exec("UPDATE chain SET head = '" + previous + "'");
+    together.commit();
 }
 
 TEST(Verify, JudgesBodiesAndFoldsUnderAChainMadeAnew) {
@@ -368,6 +370,72 @@ TEST(Verify, JudgesBodiesAndFoldsUnderAChainMadeAnew) {
         EXPECT_NE(report->finding->reason.find(words), std::string::npos)
             << report->finding->reason;
     }
+}
+
+// So many welds that they are not all made out at once: still the first bad row is the answer,
+// whether it is the form of a row, a fold, or what stands between the rows.
+TEST(Verify, FindsTheFirstOfTwoBadRowsThatLieFarApart) {
+    const test::ScratchFolder folder;
+    const std::string sound = folder.file("sound.log");
+    const test::FakeClock clock;
+    {
+        auto writer = LogWriter<Production>::open(sound, clock, test::quick());
+        ASSERT_TRUE(writer.has_value()) << writer.error().detail;
+        for (std::int64_t number = 1; number <= 160; ++number) {
+            writer->submit(test::rowsOf(test::closedWeld(number)), test::sampleDocuments());
+        }
+        ASSERT_TRUE(writer->flush().has_value());
+    }
+    std::vector<std::int64_t> plateOut; // by weld
+    {
+        BehindTheBack stranger(sound);
+        SQLite::Statement query(
+            stranger.database(), "SELECT seq FROM event WHERE kind = 'plate_out' ORDER BY seq");
+        while (query.executeStep()) {
+            plateOut.push_back(query.getColumn(0).getInt64());
+        }
+    }
+    ASSERT_EQ(plateOut.size(), 160U);
+    using Edit = std::function<void(const std::string& path, std::int64_t seq)>;
+    const auto inBody = [](const std::string& from, const std::string& to) {
+        return Edit([from, to](const std::string& path, std::int64_t seq) {
+            rewrite(
+                path, seq, [&](const std::string& body) { return test::replaced(body, from, to); });
+        });
+    };
+    const Edit unfit = inBody("\"kind\":\"plate_out\"", "\"kind\":\"faces_met\"");
+    const Edit unread = inBody("\"v\":1", "\"v\":2");
+    const Edit gone = [](const std::string& path, std::int64_t seq) {
+        BehindTheBack stranger(path);
+        drop(stranger, seq);
+    };
+    const Edit rotten = [](const std::string& path, std::int64_t seq) {
+        BehindTheBack stranger(path);
+        Row row = rowAt(stranger, seq);
+        row.hash.front() = row.hash.front() == '0' ? '1' : '0';
+        change(stranger, seq, row);
+    };
+    const std::int64_t early = plateOut[20];
+    const std::int64_t late = plateOut[150];
+    // The chain is made anew by some, so those come first.
+    const std::vector<std::tuple<Edit, std::int64_t, Edit, std::int64_t>> pairs = {
+        {unfit, early, gone, late},   {unfit, early, rotten, late},  {unread, early, gone, late},
+        {unfit, early, unread, late}, {unread, early, unfit, late},  {unfit, late, gone, early},
+        {unfit, late, rotten, early}, {unread, late, rotten, early}, {unfit, early, unfit, late}};
+    for (std::size_t i = 0; i < pairs.size(); ++i) {
+        const std::string path = folder.file("edited.log");
+        std::filesystem::copy_file(sound, path, std::filesystem::copy_options::overwrite_existing);
+        const auto& [first, firstAt, second, secondAt] = pairs[i];
+        first(path, firstAt);
+        second(path, secondAt);
+        const auto report = verifyLog(path);
+        ASSERT_TRUE(report.has_value()) << i;
+        ASSERT_TRUE(report->finding.has_value()) << i;
+        EXPECT_EQ(report->finding->seq, early) << i << ": " << report->finding->reason;
+    }
+    const auto report = verifyLog(sound);
+    EXPECT_TRUE(report->ok) << report->finding->reason;
+    EXPECT_EQ(report->welds, 160);
 }
 
 TEST(Verify, NoticesGuardsThatWereTakenAwayOrThingsThatWereAdded) {

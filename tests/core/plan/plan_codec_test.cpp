@@ -36,7 +36,8 @@ TEST(PlanJson, ComesBackAsItWent) {
     int count = 0;
     const Bench west = test::demoBench("west");
     for (const char* id :
-         {"pe-hd-dvs2207-1-2005", "pe-hd-dvs2207-1-2015", "pp-dvs2207-11", "pvdf-dvs2207-15"}) {
+         {"pe-hd-dvs2207-1-2005", "pe-hd-dvs2207-1-2015", "pe-iso21307-slp", "pe-uni10520",
+          "pp-dvs2207-11", "pvdf-dvs2207-15"}) {
         const Procedure procedure = test::shippedProcedure(id);
         for (double mm = 2; mm < 70; mm += 2.3) {
             for (const Bench* bench : std::initializer_list<const Bench*>{nullptr, &west}) {
@@ -61,6 +62,21 @@ TEST(PlanJson, ComesBackAsItWent) {
         }
     }
     EXPECT_GT(count, 200);
+}
+
+TEST(PlanJson, NamesWhatNobodyAttestedOnlyWhereThereIsSuch) {
+    WeldPlan plan = onEast(8);
+    EXPECT_FALSE(planToJson(plan).contains("unattested"));
+    EXPECT_FALSE(Json::parse(planReportJson(plan)).contains("unattested"));
+    plan.unattested = {"soak_s", "bead_min_mm"};
+    plan.halfCooling = true;
+    const auto back = stored(planToJson(plan));
+    ASSERT_TRUE(back) << back.error().detail;
+    EXPECT_EQ(*back, plan);
+    const Json report = Json::parse(planReportJson(plan));
+    EXPECT_EQ(report["unattested"], (Json{"soak_s", "bead_min_mm"}));
+    EXPECT_EQ(report["ready"], false);
+    EXPECT_EQ(report["half_cooling"], true);
 }
 
 // The form is fixed: it stands in stored logs. Worked by hand: PE, 8 × 860 mm, 0.15 N/mm² is 1032

@@ -72,22 +72,25 @@ TEST(ShippedProcedures, AreSoundAndNamedByTheirFiles) {
         EXPECT_EQ(listed(checkProcedure(each.procedure.id, each.bytes)), "");
     }
     EXPECT_EQ(
-        ids,
-        (std::vector<std::string>{
-            "pe-hd-dvs2207-1-2005", "pe-hd-dvs2207-1-2015", "pp-dvs2207-11", "pvdf-dvs2207-15"}));
+        ids, (std::vector<std::string>{
+                 "pe-hd-dvs2207-1-2005", "pe-hd-dvs2207-1-2015", "pe-iso21307-slp", "pe-uni10520",
+                 "pp-dvs2207-11", "pvdf-dvs2207-15"}));
 }
 
 TEST(ShippedProcedures, CoverTheirTablesThicknesses) {
-    const auto range = [](const std::string& id, double thinnest, double thickest) {
+    const auto range = [](const std::string& id, double thinnest, double thickest,
+                          bool bands = true) {
         const Procedure procedure = test::shippedProcedure(id);
         EXPECT_DOUBLE_EQ(inMillimetres(procedure.thinnest()), thinnest) << id;
         EXPECT_DOUBLE_EQ(inMillimetres(procedure.thickest()), thickest) << id;
-        EXPECT_TRUE(procedure.coolingHasBands()) << id;
+        EXPECT_EQ(procedure.coolingHasBands(), bands) << id;
     };
     range("pe-hd-dvs2207-1-2005", 1, 70);
     range("pe-hd-dvs2207-1-2015", 1, 70);
     range("pp-dvs2207-11", 1, 50);
     range("pvdf-dvs2207-15", 1.9, 25);
+    range("pe-uni10520", 1, 70, false);
+    range("pe-iso21307-slp", 1, 70, false);
 }
 
 TEST(Procedure, MayConsistOfFormulasWithDeclaredGapsAndAJump) {
@@ -116,6 +119,11 @@ TEST(ProcedureCheck, FindsWhatIsWrongWithLineAndField) {
     const std::string pe = shipped("pe-hd-dvs2207-1-2005");
     const std::string classes = shipped("pe-hd-dvs2207-1-2015");
     const std::string pvdf = shipped("pvdf-dvs2207-15");
+    const std::string pp = shipped("pp-dvs2207-11");
+    const std::string iso = shipped("pe-iso21307-slp");
+    const std::string kWarmer =
+        "\"default_rule\": \"line\", \"per_kelvin\": {\"percent\": 1, \"longer_when\": \"warmer\", "
+        "\"from_C\": 5, \"to_C\": 40, \"source\": \"invented\", \"standing\": \"derived\"},";
     const std::vector<Spoiled> kRows{
         {"unknown field", pe, "\"title\"", "\"colour\": \"black\",\n  \"title\"", "/colour",
          "is not a field that is known here"},
@@ -128,8 +136,11 @@ TEST(ProcedureCheck, FindsWhatIsWrongWithLineAndField) {
         {"missing source", pe, "\"max_C\": 220,\n    \"source\"", "\"max_C\": 220,\n    \"sauce\"",
          "/plate/source", "is missing"},
         {"unknown standing", pe, "\"standing\": \"memory\"", "\"standing\": \"sure\"",
+         "/plate/standing", "\"sure\" is not one of seen, memory, common_practice, derived"},
+        {"a file that attests itself", pe, "\"standing\": \"memory\"", "\"standing\": \"attested\"",
          "/plate/standing",
-         "\"sure\" is not one of seen, memory, common_practice, derived, attested"},
+         "\"attested\" is what a foreman says in a log, with his PIN; a file says seen, memory, "
+         "common_practice or derived"},
         {"gap between rows", pe, "{\"from_mm\": 7, \"to_mm\": 12, \"value\": 1.5}",
          "{\"from_mm\": 7.5, \"to_mm\": 12, \"value\": 1.5}", "/bead_mm/table/2/from_mm",
          "7.5 leaves a gap after 7"},
@@ -152,17 +163,54 @@ TEST(ProcedureCheck, FindsWhatIsWrongWithLineAndField) {
          "\"falls_by_declaration\": true"},
         {"cooling in seconds", pe, "\"to_mm\": 4.5, \"value\": 6}",
          "\"to_mm\": 4.5, \"value\": 360}", "/cooling_min/classes/0/table/0/value",
-         "360 is outside 0.5 to 300"},
+         "360 is outside 0.5 to 300 min; 360 s would be 6 min"},
         {"soak by the millisecond", kFormulaOnly, "[0, 12]", "[0, 12000]",
-         "/soak_s/formula/0/coefficients", "give 24000 at 2 mm, outside 5 to 7200"},
+         "/soak_s/formula/0/coefficients",
+         "give 24000 at 2 mm, outside 5 to 7200 s; 24000 ms would be 24 s"},
         {"plate in degrees Fahrenheit", pe, "\"max_C\": 220", "\"max_C\": 428", "/plate/max_C",
-         "428 is outside 100 to 320"},
+         "428 is outside 100 to 320 °C; 428 °F would be 220 °C"},
         {"plate upside down", pe, "\"min_C\": 200", "\"min_C\": 230", "/plate/max_C",
          "220 is below min_C 230"},
         {"plate target outside", pe, "\"max_C\": 220,", "\"max_C\": 220, \"target_C\": 225,",
          "/plate/target_C", "225 is outside 200 to 220"},
         {"pressure in pascal", pe, "\"joining_N_mm2\": 0.15", "\"joining_N_mm2\": 150000",
-         "/pressure/joining_N_mm2", "150000 is outside 0.001 to 2"},
+         "/pressure/joining_N_mm2",
+         "150000 is outside 0.001 to 2 N/mm²; 150000 Pa would be 0.15 N/mm²"},
+        {"pressure in psi", pe, "\"joining_N_mm2\": 0.15", "\"joining_N_mm2\": 21.76",
+         "/pressure/joining_N_mm2",
+         "21.76 is outside 0.001 to 2 N/mm²; 21.76 psi would be 0.15 N/mm²"},
+        {"ambient in kelvin", pe, "\"value_C\": 20", "\"value_C\": 293.15",
+         "/reference_ambient/value_C", "293.15 is outside -40 to 60 °C; 293.15 K would be 20 °C"},
+        {"plate of no unit at all", pe, "\"max_C\": 220", "\"max_C\": 90000", "/plate/max_C",
+         "90000 is outside 100 to 320 °C"},
+        {"ambient in degrees Fahrenheit", pe, "\"value_C\": 20", "\"value_C\": 68",
+         "/reference_ambient/value_C", "68 is outside -40 to 60 °C; 68 °F would be 20 °C"},
+        {"bead in inches", pe, "\"to_mm\": 4.5, \"value\": 0.5", "\"to_mm\": 4.5, \"value\": 0.02",
+         "/bead_mm/table/0/value", "0.02 is outside 0.1 to 20 mm; 0.02 in would be 0.508 mm"},
+        {"soak in minutes", kFormulaOnly, "[0, 12]", "[0.1, 0.2]", "/soak_s/formula/0/coefficients",
+         "give 0.5 at 2 mm, outside 5 to 7200 s; 0.5 min would be 30 s"},
+        {"soak to drag beside a pressure", pe, "\"soak_max\": {",
+         "\"soak_to_drag\": {\"source\": \"s\", \"standing\": \"seen\"},\n    \"soak_max\": {",
+         "/pressure/soak_to_drag", "stands beside soak_aim or soak_max; only one can hold"},
+        {"half cooling from no wall", pp, "\"from_mm\": 15", "\"from_mm\": 1500",
+         "/half_cooling/from_mm", "1500 is outside 0.1 to 300 mm; 1500 µm would be 1.5 mm"},
+        {"half cooling without a source", pp, "\"from_mm\": 15,\n    \"source\"",
+         "\"from_mm\": 15,\n    \"note\"", "/half_cooling/source", "is missing"},
+        {"a correction without a class", pp, "\"default_rule\": \"line\",", kWarmer,
+         "/cooling_min/per_kelvin",
+         "needs one class with from_C or to_C, beyond which it corrects"},
+        {"a correction of no direction", iso, "\"default_rule\": \"line\",",
+         replaced(kWarmer, "warmer", "hotter"), "/cooling_min/per_kelvin/longer_when",
+         "\"hotter\" is not one of warmer, colder"},
+        {"a correction the wrong way round", iso, "\"default_rule\": \"line\",",
+         replaced(kWarmer, "\"to_C\": 40", "\"to_C\": 4"), "/cooling_min/per_kelvin/to_C",
+         "4 is not above from_C 5"},
+        {"a correction that leaves little", iso, "\"default_rule\": \"line\",",
+         replaced(kWarmer, "\"percent\": 1", "\"percent\": 4"), "/cooling_min/per_kelvin/percent",
+         "4 would leave 28 % of the cooling time; allowed at least 50 %"},
+        {"a correction above any", iso, "\"default_rule\": \"line\",",
+         replaced(kWarmer, "\"percent\": 1", "\"percent\": 100"), "/cooling_min/per_kelvin/percent",
+         "100 is outside 0.1 to 10"},
         {"unit of another name", pe, "\"joining_N_mm2\"", "\"joining_bar\"",
          "/pressure/joining_bar", "is not a field that is known here"},
         {"aim above the maximum", pe, "\"value_N_mm2\": 0.015", "\"value_N_mm2\": 0.025",
@@ -180,7 +228,8 @@ TEST(ProcedureCheck, FindsWhatIsWrongWithLineAndField) {
          "\"value\": \"plate\"", "/gaps/1/value",
          "\"plate\" is not one of pressure_N_mm2.alignment, pressure_N_mm2.joining, "
          "pressure_N_mm2.tolerance, pressure_N_mm2.soak_aim, pressure_N_mm2.soak_max, "
-         "heated_tool_C, bead_min_mm, soak_s, changeover_max_s, build_up_s, cooling_min"},
+         "heated_tool_C, bead_min_mm, soak_s, changeover_max_s, build_up_s, cooling_min, "
+         "cooling_min.per_kelvin"},
         {"classes apart", classes, "\"from_C\": 15", "\"from_C\": 16",
          "/cooling_min/classes/1/from_C", "does not begin where the class before it ends"},
         {"unknown rule", pe, "\"default_rule\": \"line\"", "\"default_rule\": \"middle\"",
@@ -230,7 +279,8 @@ TEST(ProcedureCheck, NamesTheLineOfTheFinding) {
     ASSERT_FALSE(read);
     EXPECT_EQ(
         read.error().detail,
-        "shop.json, line " + std::to_string(line) + ", /plate/max_C: 428 is outside 100 to 320");
+        "shop.json, line " + std::to_string(line) +
+            ", /plate/max_C: 428 is outside 100 to 320 °C; 428 °F would be 220 °C");
 }
 
 TEST(ProcedureCheck, ListsAllFindingsByLine) {
@@ -366,7 +416,7 @@ TEST(ProcedureCheck, SaysTheAllowedRangeOfEveryNumber) {
         "p",
         std::regex_replace(
             whole, std::regex("\"coefficients\": \\[0, 10\\]"), "\"coefficients\": [0, 200]")));
-    EXPECT_NE(formula.find("mm, outside 5 to 7200\n"), std::string::npos) << formula;
+    EXPECT_NE(formula.find("mm, outside 5 to 7200 s\n"), std::string::npos) << formula;
 }
 
 } // namespace

@@ -19,7 +19,7 @@ Bench benchOfTheStory() {
     // 70 N/mm.
     Bench bench;
     bench.id = "bench-a";
-    bench.scale = {"mm", 500, 500, 40'000, {newtons(70)}, Force()};
+    bench.scale = {"mm", 500, 500, 40'000, 1, {newtons(70)}, Force(), {}};
     return bench;
 }
 
@@ -158,6 +158,26 @@ TEST(RecordText, KeepsToAHundredColumnsWhateverPeopleType) {
         EXPECT_LE(columnsOf(line), kTextColumns) << line;
         EXPECT_EQ(line.find('\x1b'), std::string::npos) << line;
     }
+}
+
+TEST(RecordText, SaysWhereThePlansValuesComeFromAndWhoAttestedThem) {
+    Story story;
+    Weld weld = story.close().weld();
+    auto& opened = std::get<WeldOpened>(weld.events.front().d);
+    opened.plan.sources = {
+        {"soak_s",
+         {"a table; attested by Ines Falk, 2030-01-07, against edition 2016-03",
+          Standing::Attested}},
+        {"heated_tool_C", {"a table", Standing::Memory}},
+        {"bead_min_mm", {"a table", Standing::Memory}}};
+    const auto again = fold(weld.events);
+    ASSERT_TRUE(again) << again.error().detail;
+    const std::string text = textOf(*again);
+    EXPECT_TRUE(holds(text, "Where the plan's values come from\n")) << text;
+    EXPECT_TRUE(holds(text, "  - plate; bead in alignment: a table [from memory: not attested]"));
+    EXPECT_TRUE(holds(
+        text, "  - soak: a table; attested by Ines Falk, 2030-01-07, against edition 2016-03"))
+        << text;
 }
 
 TEST(RecordText, MayLeaveTheEventsToWhoeverShowedThemAlready) {

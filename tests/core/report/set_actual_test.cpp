@@ -20,7 +20,7 @@ std::vector<SetActual> rowsOf(const std::vector<SetActual>& rows, const std::str
 
 Bench bench() {
     Bench one;
-    one.scale = {"mm", 500, 500, 40'000, {newtons(40), newtons(30)}, newtons(14)};
+    one.scale = {"mm", 500, 500, 40'000, 1, {newtons(40), newtons(30)}, newtons(14), {}};
     return one;
 }
 

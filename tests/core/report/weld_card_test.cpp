@@ -22,7 +22,7 @@ Bench practiceBench() {
     bench.longestSeam = millimetres(2000);
     bench.thinnestSheet = millimetres(2);
     bench.thickestSheet = millimetres(40);
-    bench.scale = {"mm", 1'000, 0, 60'000, {newtons(90)}, Force()};
+    bench.scale = {"mm", 1'000, 0, 60'000, 1, {newtons(90)}, Force(), {}};
     bench.gapRule.floor = millimetres(2);
     bench.edgeGapMax = millimetres(0.5);
     bench.releaseOrder = {"clamps_eased", "bars_opened", "spring_off", "sheet_out"};

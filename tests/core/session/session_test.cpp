@@ -4,6 +4,7 @@
 #include "core/log/log_reader.h"
 #include "core/log/recover.h"
 #include "core/log/world.h"
+#include "core/session/replan.h"
 #include "core/weld/event_codec.h"
 #include "tests/support/demo_order.h"
 #include "tests/support/fake_clock.h"
@@ -211,6 +212,49 @@ TEST_F(SessionTest, RefusesAnIncompleteProcedureByNamingWhatItLacks) {
     EXPECT_EQ(weld.error().code, ErrorCode::Missing);
     EXPECT_NE(weld.error().detail.find("soak_s"), std::string::npos) << weld.error().detail;
     EXPECT_TRUE(m_program.session().openWelds().empty());
+}
+
+TEST_F(SessionTest, RefusesSheetsThatCantBeWeldedToEachOther) {
+    WeldOrder order = orderOf(kDemoSeams[0]);
+    order.sheets[1].thicknessUm = 16'501; // a tenth of 15 mm is the most
+    const auto uneven = m_program.session().open(order, kIlva);
+    ASSERT_FALSE(uneven);
+    EXPECT_EQ(uneven.error().code, ErrorCode::OutOfRange);
+    EXPECT_NE(uneven.error().detail.find("16.501"), std::string::npos) << uneven.error().detail;
+    order.sheets[1].thicknessUm = 16'500;
+    EXPECT_TRUE(m_program.session().open(order, kIlva));
+    order.sheets[1].material = "PP";
+    EXPECT_FALSE(m_program.session().open(order, kIlva));
+}
+
+TEST_F(SessionTest, KeepsWhatTheSheetsWarnOfInEveryPlanOfTheWeld) {
+    WeldOrder order = orderOf(kDemoSeams[0]);
+    order.sheets[0].mfr = "0.2 g/10 min (190/5)";
+    order.sheets[1].mfr = "1.7 g/10 min (190/5)";
+    const auto weld = m_program.session().open(order, kIlva);
+    ASSERT_TRUE(weld) << weld.error().detail;
+    ASSERT_FALSE(weld->plan.warnings.empty());
+    EXPECT_EQ(weld->plan.warnings.back().code, "mfr_far_apart");
+    const auto again = planAgain(
+        *weld, order.procedure.procedure, order.bench.bench, Measured{newtons(80), std::nullopt});
+    ASSERT_TRUE(again);
+    EXPECT_EQ(again->dragMn, 80'000);
+    EXPECT_EQ(again->warnings.back().code, "mfr_far_apart");
+}
+
+TEST_F(SessionTest, FlagsACalibrationFromTheDayAfterItWasDue) {
+    const auto flags = [this] {
+        const auto weld = m_program.session().open(orderOf(kDemoSeams[1]), kIlva);
+        EXPECT_TRUE(weld);
+        return weld ? weld->opened().flags : std::vector<std::string>();
+    };
+    EXPECT_TRUE(flags().empty());
+    // West is due on 2030-05-20; the clock stands at 7 January, 07:00 local time: 133 days on it is
+    // that day, and a quarter of an hour before midnight still.
+    m_program.clock.wait(std::chrono::hours(24 * 133 + 16) + minutes(45));
+    EXPECT_TRUE(flags().empty());
+    m_program.clock.wait(minutes(30));
+    EXPECT_EQ(flags(), std::vector<std::string>{"calibration_overdue"});
 }
 
 TEST_F(SessionTest, NotesWhenTheProgramStartsAndStops) {

@@ -30,6 +30,7 @@ TEST(Units, AgreeWithThePublishedFactors) {
     EXPECT_DOUBLE_EQ(inMillimetres(inches(1)), 25.4);
     EXPECT_DOUBLE_EQ(inNewtons(kilogramsForce(1)), 9.80665);
     EXPECT_NEAR(inNewtons(poundsForce(1)), 4.448222, 4.5e-6);
+    EXPECT_DOUBLE_EQ(inNewtons(poundsForce(1)), 4.4482216152605); // exact, in SP 811's footnotes
     EXPECT_NEAR(inPascals(poundsPerSquareInch(1)), 6894.757, 7e-3);
     EXPECT_DOUBLE_EQ(inPascals(bars(1)), 100000);
     EXPECT_DOUBLE_EQ(inPascals(newtonsPerSquareMillimetre(1)), 1e6);

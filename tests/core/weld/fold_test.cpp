@@ -49,6 +49,25 @@ TEST(Apply, RefusesAnEventOutOfTurn) {
     EXPECT_FALSE(apply(story.weld(), wrong));
 }
 
+TEST(Fold, TakesTheEventsOverOnlyWhereTheyMakeAWeld) {
+    Story story;
+    story.align();
+    const auto events = story.weld().events;
+    auto given = events;
+    const auto weld = foldTaking(given);
+    ASSERT_TRUE(weld.has_value()) << weld.error().detail;
+    EXPECT_EQ(*weld, story.weld());
+    EXPECT_EQ(*weld, fold(events).value());
+
+    for (const WeldDetail& wrong : {WeldDetail(FacesMet{}), WeldDetail(StepTakenBack{1})}) {
+        auto bad = events;
+        bad.back().d = wrong;
+        const auto before = bad;
+        EXPECT_FALSE(foldTaking(bad).has_value());
+        EXPECT_EQ(bad, before);
+    }
+}
+
 TEST(TakeBack, RestoresTheStateAndItsDeadlines) {
     Story story;
     story.align();

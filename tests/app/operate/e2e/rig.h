@@ -4,9 +4,9 @@
 // nothing here asks the program what it did.
 #pragma once
 
-#include "app/operate/frame.h"
-#include "app/operate/page.h"
 #include "app/operate/weld_view.h"
+#include "app/pages/frame.h"
+#include "app/pages/page.h"
 #include "tests/app/horn/sound_rig.h"
 #include "tests/support/scratch_folder.h"
 

@@ -3,9 +3,9 @@
 // must agree with the stamps: every event of the weld belongs to a press and counts at its instant,
 // to 100 ms. What the machine itself takes away from this test's own threads meanwhile is measured
 // beside it and added, so that a busy machine is not taken for a slow program.
-#include "app/operate/choice_page.h"
 #include "app/operate/day_page.h"
 #include "app/operate/pad_page.h"
+#include "app/pages/choice_page.h"
 #include "app/text/words.h"
 #include "core/bench/bench_codec.h"
 #include "core/log/log_reader.h"

@@ -1,0 +1,109 @@
+#include "app/print/card_pdf.h"
+
+#include "app/print/page_layout.h"
+
+#include <QBuffer>
+#include <QDir>
+#include <QLocale>
+#include <QPageLayout>
+#include <QPainter>
+#include <QPdfWriter>
+#include <QSaveFile>
+
+namespace seamclock {
+namespace {
+
+constexpr int kDotsPerInch = 1200;
+constexpr double kPointPx = kDotsPerInch / 72.0;
+constexpr double kMarginMm = 12;  // what every printer can print, and room for a punch
+constexpr int kMostNames = 1'000; // cards of one seam
+
+tl::unexpected<Error> notWritten(const QString& path, const QString& why) {
+    return fail(
+        ErrorCode::NotWritten,
+        ("the card can't be written to \"" + path + "\": " + why).toStdString());
+}
+
+Result<void> writeBytes(const QByteArray& pdf, const QString& file) {
+    QSaveFile out(file); // a temporary beside it, renamed at commit
+    if (!out.open(QIODevice::WriteOnly)) {
+        return notWritten(file, out.errorString());
+    }
+    if (out.write(pdf) != pdf.size() || !out.commit()) {
+        return notWritten(file, out.errorString());
+    }
+    return {};
+}
+
+} // namespace
+
+Paper paperOfLocale() {
+    return QLocale().measurementSystem() == QLocale::ImperialUSSystem ? Paper::Letter : Paper::A4;
+}
+
+Result<QByteArray> cardPdf(const CardSheet& sheet, Paper paper) {
+    QByteArray bytes;
+    QBuffer buffer(&bytes);
+    buffer.open(QIODevice::WriteOnly);
+    QPdfWriter writer(&buffer);
+    writer.setResolution(kDotsPerInch);
+    writer.setPageLayout(QPageLayout(
+        QPageSize(paper == Paper::A4 ? QPageSize::A4 : QPageSize::Letter), QPageLayout::Portrait,
+        QMarginsF(kMarginMm, kMarginMm, kMarginMm, kMarginMm), QPageLayout::Millimeter));
+    writer.setTitle(sheet.title);
+    writer.setCreator(sheet.foot);
+    QPainter painter;
+    if (!painter.begin(&writer)) {
+        return fail(ErrorCode::NotWritten, "the card's page can't be begun in memory");
+    }
+    // The painter's origin is the corner inside the margins.
+    const QRectF area(0, 0, writer.width(), writer.height());
+    const auto scale = fittingScale(painter, sheet, area, kPointPx);
+    if (!scale) {
+        painter.end();
+        return fail(
+            ErrorCode::OutOfRange,
+            "the card of " + sheet.sheet.toStdString() + " has " +
+                std::to_string(sheet.sources.size()) + " sources and " +
+                std::to_string(sheet.card.warnings.size()) +
+                " warnings, more than one page holds at 5.5 points; allowed: one page");
+    }
+    paintSheet(painter, sheet, area, kPointPx, *scale);
+    if (!painter.end()) {
+        return fail(ErrorCode::NotWritten, "the card's page can't be ended in memory");
+    }
+    buffer.close();
+    return bytes;
+}
+
+Result<void> writeCardPdf(const CardSheet& sheet, Paper paper, const QString& file) {
+    const auto pdf = cardPdf(sheet, paper);
+    if (!pdf) {
+        return tl::unexpected<Error>(pdf.error());
+    }
+    return writeBytes(*pdf, file);
+}
+
+Result<QString>
+saveCardPdf(const CardSheet& sheet, Paper paper, const QString& folder, const QString& stem) {
+    if (!QDir().mkpath(folder)) {
+        return notWritten(folder, QStringLiteral("the folder can't be made"));
+    }
+    for (int i = 1; i <= kMostNames; ++i) {
+        const QString name = i == 1 ? stem + ".pdf" : QStringLiteral("%1-%2.pdf").arg(stem).arg(i);
+        const QString file = QDir(folder).filePath(name);
+        if (QFile::exists(file)) {
+            continue;
+        }
+        const auto written = writeCardPdf(sheet, paper, file);
+        if (!written) {
+            return tl::unexpected<Error>(written.error());
+        }
+        return file;
+    }
+    return notWritten(
+        QDir(folder).filePath(stem + ".pdf"),
+        QStringLiteral("there are %1 of that name already").arg(kMostNames));
+}
+
+} // namespace seamclock

@@ -1,0 +1,230 @@
+// A job's table. The rules of quoting are RFC 4180's, section 2, with the numbers of its clauses;
+// the rest is what core/shift/job_csv.h promises.
+#include "core/shift/csv_rows.h"
+#include "core/shift/job_csv.h"
+
+#include <fstream>
+#include <gtest/gtest.h>
+#include <sstream>
+
+namespace seamclock {
+namespace {
+
+using Cells = std::vector<std::string>;
+
+std::vector<Cells> cellsOf(std::string_view text) {
+    const CsvRows rows = csvRows(text);
+    EXPECT_FALSE(rows.trouble) << rows.trouble->text;
+    std::vector<Cells> cells;
+    for (const CsvRow& row : rows.rows) {
+        cells.push_back(row.cells);
+    }
+    return cells;
+}
+
+TEST(CsvRows, AreReadAsTheRfcWritesThem) {
+    // 1 and 2: the last line may lack its end
+    EXPECT_EQ(
+        cellsOf("aaa,bbb,ccc\r\nzzz,yyy,xxx\r\n"),
+        (std::vector<Cells>{{"aaa", "bbb", "ccc"}, {"zzz", "yyy", "xxx"}}));
+    EXPECT_EQ(
+        cellsOf("aaa,bbb,ccc\r\nzzz,yyy,xxx"),
+        (std::vector<Cells>{{"aaa", "bbb", "ccc"}, {"zzz", "yyy", "xxx"}}));
+    // 4: blanks belong to the cell
+    EXPECT_EQ(cellsOf("a , b"), (std::vector<Cells>{{"a ", " b"}}));
+    // 5 and 6: quotes, and a line end inside them
+    EXPECT_EQ(
+        cellsOf("\"aaa\",\"b\r\nbb\",\"ccc\"\r\nzzz,yyy,xxx"),
+        (std::vector<Cells>{{"aaa", "b\r\nbb", "ccc"}, {"zzz", "yyy", "xxx"}}));
+    // 7: a quote inside is doubled
+    EXPECT_EQ(
+        cellsOf("\"aaa\",\"b\"\"bb\",\"ccc\""), (std::vector<Cells>{{"aaa", "b\"bb", "ccc"}}));
+    EXPECT_EQ(cellsOf("\"\",,\"\"\"\""), (std::vector<Cells>{{"", "", "\""}}));
+}
+
+TEST(CsvRows, AreLenientOnlyAsTheirHeaderSays) {
+    EXPECT_EQ(cellsOf("a,b\nc,d\n"), (std::vector<Cells>{{"a", "b"}, {"c", "d"}}));
+    EXPECT_EQ(
+        cellsOf("\xEF\xBB\xBF"
+                "a\r\n\r\n\nb"),
+        (std::vector<Cells>{{"a"}, {"b"}}));
+    EXPECT_TRUE(cellsOf("").empty());
+}
+
+TEST(CsvRows, CountLinesThroughQuotedLineEnds) {
+    const CsvRows rows = csvRows("a\r\n\"b\r\nb\"\r\nc");
+    ASSERT_EQ(rows.rows.size(), 3U);
+    EXPECT_EQ(rows.rows[1].line, 2U);
+    EXPECT_EQ(rows.rows[2].line, 4U);
+}
+
+TEST(CsvRows, SayWhereTheyCantBeRead) {
+    struct Row {
+        const char* text;
+        std::size_t line;
+        const char* words;
+    };
+    const Row rows[] = {
+        {"a\r\n\"b,c\r\nd\r\n", 2, "a quote is opened and never closed"},
+        {"a\r\nb\"c\r\n", 2, "a quote stands inside a cell"},
+        {"\"a\"b", 1, "something stands behind a cell's closing quote"},
+        {"a\rb", 1, "a line ends with CR alone"},
+        {"a\r", 1, "a line ends with CR alone"}};
+    for (const Row& row : rows) {
+        const CsvRows read = csvRows(row.text);
+        ASSERT_TRUE(read.trouble) << row.text;
+        EXPECT_EQ(read.trouble->line, row.line) << row.text;
+        EXPECT_NE(read.trouble->text.find(row.words), std::string::npos) << read.trouble->text;
+    }
+}
+
+const std::string kHeader = "label,material,procedure,thickness_mm,length_mm";
+
+std::string table(const std::string& row, const std::string& columns = "") {
+    return kHeader + columns + "\r\n" + row + "\r\n";
+}
+
+TEST(JobCsv, GivesEachSeamWithBothSheets) {
+    const JobCsv job = readJobCsv(
+        "length_mm,label,material,procedure,thickness_mm,what,bench,drag_N,ambient_C,shielded,"
+        "sheet_1_thickness_mm,sheet_1_grade,sheet_1_maker,sheet_1_batch,sheet_1_mfr_g_10min,"
+        "sheet_2_batch\r\n"
+        "620 + 580.5,S1,PE-HD,pe-x,8,\"floor, \"\"two\"\" halves\",west,70,19.5,yes,8.05,VP 8,"
+        "Velmorra Sheet,VP-1,0.5,VP-2\r\n"
+        "1000,S2,PP,pp-x,6,,,,,,,,,,,\r\n");
+    ASSERT_TRUE(job.isSound()) << job.problems.front().inWords();
+    ASSERT_EQ(job.seams.size(), 2U);
+    const JobSeam& first = job.seams[0];
+    EXPECT_EQ(first.label, "S1");
+    EXPECT_EQ(first.what, "floor, \"two\" halves");
+    EXPECT_EQ(first.procedure, "pe-x");
+    EXPECT_EQ(first.bench, "west");
+    EXPECT_EQ(first.thicknessMm, 8);
+    EXPECT_EQ(first.lengthsMm, (std::vector<double>{620, 580.5}));
+    EXPECT_EQ(first.dragN, 70);
+    EXPECT_EQ(first.ambientC, 19.5);
+    EXPECT_TRUE(first.shielded);
+    ASSERT_EQ(first.sheets.size(), 2U);
+    EXPECT_EQ(first.sheets[0].material, "PE-HD");
+    EXPECT_EQ(first.sheets[0].grade, "VP 8");
+    EXPECT_EQ(first.sheets[0].maker, "Velmorra Sheet");
+    EXPECT_EQ(first.sheets[0].batch, "VP-1");
+    EXPECT_EQ(first.sheets[0].thicknessUm, 8'050);
+    EXPECT_EQ(first.sheets[0].mfr, "0.5 g/10 min (190/5)");
+    EXPECT_EQ(first.sheets[1].thicknessUm, 8'000);
+    EXPECT_EQ(first.sheets[1].batch, "VP-2");
+    EXPECT_FALSE(first.sheets[1].grade);
+    const JobSeam& second = job.seams[1];
+    EXPECT_FALSE(second.dragN) << "not measured is not nothing";
+    EXPECT_FALSE(second.ambientC);
+    EXPECT_FALSE(second.shielded);
+    EXPECT_TRUE(second.bench.empty());
+}
+
+TEST(JobCsv, RefusesEachBadValueByLineColumnValueAndRange) {
+    struct Row {
+        const char* row;
+        const char* columns;
+        const char* told;
+    };
+    const Row rows[] = {
+        {"S1,PE,p,\"12,5\",1000", "",
+         "line 2, thickness_mm: \"12,5\" is not a number; allowed: above 0, to 1000 mm, decimals "
+         "after a dot"},
+        {"S1,PE,p,0,1000", "",
+         "line 2, thickness_mm: \"0\" is out of range; allowed: above 0, to "},
+        {"S1,PE,p,nan,1000", "", "line 2, thickness_mm: \"nan\" is not a number"},
+        {"S1,PE,p,1e400,1000", "", "line 2, thickness_mm: \"1e400\" is not a number"},
+        {"S1,PE,p,,1000", "", "line 2, thickness_mm: is empty; allowed: above 0"},
+        {"S1,PE,p,8,", "", "line 2, length_mm: is empty; allowed: 1 to 100000 mm"},
+        {"S1,PE,p,8,0.5", "",
+         "line 2, length_mm: \"0.5\" is out of range; allowed: 1 to 100000 mm"},
+        {"S1,PE,p,8,500+", "", "line 2, length_mm: \"\" is not a number"},
+        {"S1,PE,p,8,1+1+1+1+1+1+1+1+1+1+1+1+1+1+1+1+1+1+1+1+1", "", "allowed: up to 20"},
+        {",PE,p,8,1000", "", "line 2, label: is empty; allowed: 1 to 40 signs on one line"},
+        {"S1,,p,8,1000", "", "line 2, material: is empty"},
+        {"S1,PE,,8,1000", "", "line 2, procedure: is empty"},
+        {"S1234567890123456789012345678901234567890,PE,p,8,1000", "",
+         "has 41 signs; allowed: 1 to"},
+        {"\"S\n1\",PE,p,8,1000", "", "line 2, label: \"S 1\" holds a line end"},
+        {"\xFFS,PE,p,8,1000", "", "line 2, label: \"?S\" is not UTF-8"},
+        {"S1,PE,p,8,1000,-1", ",drag_N", "line 2, drag_N: \"-1\" is out of range; allowed: 0 to "},
+        {"S1,PE,p,8,1000,61", ",ambient_C",
+         "line 2, ambient_C: \"61\" is out of range; allowed: -40 to 60 °C"},
+        {"S1,PE,p,8,1000,maybe", ",shielded",
+         "line 2, shielded: \"maybe\" is neither; allowed: yes"},
+        {"S1,PE,p,8,1000,1001", ",sheet_2_mfr_g_10min", "sheet_2_mfr_g_10min: \"1001\" is out of"},
+        {"S1,PE,p,8", "", "line 2: 4 cells under 5 columns"},
+        {"S1,PE,p,8,1000\r\nS2,PE,p,8,1000\r\nS1,PE,p,8,1000", "",
+         "line 4, label: \"S1\" is line 2's seam already; allowed: each label once"},
+        {"S1,PE,p,8,1000", ",thickness", "line 1: there is no column \"thickness\"; allowed: "},
+        {"S1,PE,p,8,1000,", ",label", "line 1, label: the column stands there twice"},
+        {"S1,PE,p,8,\"1000", "", "line 2: a quote is opened and never closed"},
+    };
+    for (const Row& row : rows) {
+        const JobCsv job = readJobCsv(table(row.row, row.columns));
+        ASSERT_FALSE(job.isSound()) << row.row;
+        EXPECT_TRUE(job.seams.empty()) << row.row;
+        EXPECT_NE(job.problems.front().inWords().find(row.told), std::string::npos)
+            << job.problems.front().inWords() << " is not " << row.told;
+    }
+}
+
+TEST(JobCsv, RefusesAFileThatIsNoTableOfSeams) {
+    const std::pair<std::string, const char*> files[] = {
+        {"", "there is no header line"},
+        {"\r\n\r\n", "there is no header line"},
+        {kHeader + "\r\n", "there is no seam under the header"},
+        {"label;material;thickness_mm\r\nS1;PE;8\r\n", "parted by \";\"; allowed: commas"},
+        {"label,material\r\nS1,PE\r\n", "line 1, procedure: the column is missing"},
+        {std::string(kLargestJobCsv + 1, ','), "bytes are no job; allowed: up to 4000000"}};
+    for (const auto& [text, told] : files) {
+        const JobCsv job = readJobCsv(text);
+        ASSERT_FALSE(job.isSound()) << told;
+        EXPECT_NE(job.problems.front().inWords().find(told), std::string::npos)
+            << job.problems.front().inWords();
+    }
+}
+
+TEST(JobCsv, ListsEverythingThatIsWrongAndTakesNothing) {
+    const JobCsv job = readJobCsv(table("S1,PE,p,x,1000\r\nS2,PE,p,8,1000\r\n,PE,p,8,-1"));
+    ASSERT_EQ(job.problems.size(), 3U);
+    EXPECT_EQ(job.problems[0].line, 2U);
+    EXPECT_EQ(job.problems[1].column, "label");
+    EXPECT_EQ(job.problems[2].line, 4U);
+    EXPECT_TRUE(job.seams.empty()) << "the good seam between them, too";
+    std::string many = kHeader + "\n";
+    for (int i = 0; i < 130; ++i) {
+        many += "S" + std::to_string(i) + ",PE,p,0,1000\n";
+    }
+    const JobCsv long_ = readJobCsv(many);
+    EXPECT_EQ(long_.problems.size(), kMostJobCsvProblems);
+    EXPECT_EQ(long_.more, 30U);
+}
+
+TEST(JobCsv, HoldsNamesAgainstWhatThereIs) {
+    const JobCsvKnown known{{"pe-x", "pp-x"}, {"west"}};
+    EXPECT_TRUE(readJobCsv(table("S1,PE,pe-x,8,1000,west", ",bench"), known).isSound());
+    EXPECT_TRUE(readJobCsv(table("S1,PE,pe-x,8,1000,", ",bench"), known).isSound());
+    const JobCsv wrong = readJobCsv(table("S1,PE,pe-y,8,1000,east", ",bench"), known);
+    ASSERT_EQ(wrong.problems.size(), 2U);
+    EXPECT_EQ(
+        wrong.problems[0].inWords(),
+        "line 2, procedure: \"pe-y\" is not there; allowed: pe-x, pp-x");
+    EXPECT_EQ(wrong.problems[1].inWords(), "line 2, bench: \"east\" is not there; allowed: west");
+}
+
+TEST(JobCsv, ItsTemplateIsSound) {
+    const JobCsv job = readJobCsv(jobCsvTemplate());
+    ASSERT_TRUE(job.isSound()) << job.problems.front().inWords();
+    ASSERT_EQ(job.seams.size(), 1U);
+    EXPECT_EQ(job.seams[0].what, "floor, two halves");
+    std::string header;
+    for (const std::string& column : jobCsvColumns()) {
+        header += (header.empty() ? "" : ",") + column;
+    }
+    EXPECT_EQ(jobCsvTemplate().rfind(header + "\r\n", 0), 0U);
+}
+
+} // namespace
+} // namespace seamclock
