@@ -50,7 +50,7 @@ void FormSay::paintEvent(QPaintEvent*) {
         const QRectF box(left, part * i, width() - left, part);
         const Wrapped text = wrapped(
             m_lines[i], std::min(textPx(22), px(30)), px(13), box.width(), 4,
-            m_late ? kLabelWeight : kPlainWeight, part - px(6));
+            m_late ? kLabelWeight : kPlainWeight, part - px(14)); // room for descenders
         drawWrapped(
             painter, box, Qt::AlignLeft | Qt::AlignVCenter, text,
             m_late ? kLabelWeight : kPlainWeight);

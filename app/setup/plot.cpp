@@ -124,10 +124,6 @@ void Plot::draw() {
         area->setBrush(fill);
         area->setPen(QPen(look.tone(Tone::Normal).ink, px(1.5)));
         join(area, band.name);
-        for (QLegendMarker* marker : chart->legend()->markers(area)) {
-            marker->setBrush(fill);
-            marker->setPen(area->pen());
-        }
     }
     for (const PlotView::Line& line : m_view.lines) {
         extend(line.points);
@@ -180,6 +176,15 @@ void Plot::draw() {
     chart->legend()->setFont(small);
     chart->legend()->setLabelColor(look.text);
     chart->legend()->setMarkerShape(QLegend::MarkerShapeFromSeries);
+    for (QAbstractSeries* series : chart->series()) {
+        if (const auto* area = qobject_cast<QAreaSeries*>(series)) {
+            for (QLegendMarker* marker : chart->legend()->markers(series)) {
+                marker->setShape(QLegend::MarkerShapeRectangle);
+                marker->setBrush(area->brush());
+                marker->setPen(area->pen());
+            }
+        }
+    }
     QChart* before = m_chart->chart();
     m_chart->setChart(chart);
     delete before;

@@ -45,6 +45,20 @@ FormRow sourceRow(const JsonDraft& draft, const std::string& of) {
                                  {"derived", standingText(Standing::Derived)}})});
 }
 
+/// Beside a plot: the source has a row of its own, its worth stands beside `others`.
+std::vector<FormRow> sourceRows(const JsonDraft& draft, const std::string& of, FormRow others) {
+    FormRow both = sourceRow(draft, of);
+    others.fields.push_back(std::move(both.fields.back()));
+    both.fields.pop_back();
+    return {std::move(both), std::move(others)};
+}
+
+void add(FormSection& section, std::vector<FormRow> rows) {
+    for (FormRow& row : rows) {
+        section.rows.push_back(std::move(row));
+    }
+}
+
 FormAction actionOf(
     const QString& text, FormAction::Kind kind, const std::string& pointer,
     const std::string& json = {}) {
@@ -113,8 +127,8 @@ void addFormula(FormSection& section, const JsonDraft& draft, const std::string&
     const std::size_t rows = draft.size(formula);
     for (std::size_t i = 0; i < rows; ++i) {
         const std::string item = numbered(formula, i);
-        FormField numbers = textField(
-            draft, item + "/coefficients", tr("formula: c0 c1 c2, times 1 s s², s in mm"));
+        FormField numbers =
+            textField(draft, item + "/coefficients", tr("factors of 1, s, s² and so on"));
         numbers.kind = FormField::Kind::Numbers;
         numbers.share = 2;
         FormRow row = rowOf(
@@ -147,20 +161,21 @@ FormSection columnSection(const JsonDraft& draft, const std::string& column) {
             R"({"source": "", "standing": "common_practice", "table": [{}]})")));
         return section;
     }
-    section.rows.push_back(sourceRow(draft, at));
     const QString unit = words.axis.section(' ', -1);
+    FormRow falls = rowOf(
+        {choiceField(draft, at + "/falls_by_declaration", tr("may fall with thickness"), {})});
+    FormField& shown = falls.fields.front();
+    shown.kind = FormField::Kind::Shown;
+    shown.value =
+        shown.value == QLatin1String("true") ? tr("yes: the source itself says so") : tr("no");
+    falls.actions = {
+        draft.has(at + "/falls_by_declaration")
+            ? actionOf(tr("May not fall"), FormAction::Kind::Remove, at + "/falls_by_declaration")
+            : actionOf(
+                  tr("May fall"), FormAction::Kind::Put, at + "/falls_by_declaration", "true")};
+    add(section, sourceRows(draft, at, std::move(falls)));
     addTable(section, draft, at, unit);
     addFormula(section, draft, at);
-    section.rows.push_back(rowOf(
-        {choiceField(draft, at + "/falls_by_declaration", tr("may it fall with thickness?"), {})}));
-    FormField& falls = section.rows.back().fields.front();
-    falls.kind = FormField::Kind::Shown;
-    falls.value =
-        falls.value == QLatin1String("true") ? tr("yes: the source itself says so") : tr("no");
-    section.rows.back().actions = {
-        draft.has(at + "/falls_by_declaration")
-            ? actionOf(tr("No"), FormAction::Kind::Remove, at + "/falls_by_declaration")
-            : actionOf(tr("Yes"), FormAction::Kind::Put, at + "/falls_by_declaration", "true")};
     PlotView plot;
     plot.x = tr("thickness mm");
     plot.y = words.axis;
@@ -326,16 +341,14 @@ void addPerKelvin(FormSection& section, const JsonDraft& draft) {
         row.item = at;
         row.actions = {takeOut(at)};
         section.rows.push_back(std::move(row));
-        section.rows.push_back(sourceRow(draft, at));
+        add(section, sourceRows(draft, at, {}));
     }
     if (draft.has("/half_cooling")) {
         FormRow row =
             rowOf({numberField(draft, "/half_cooling/from_mm", tr("half cooling from mm"))});
         row.item = "/half_cooling";
-        FormRow source = sourceRow(draft, "/half_cooling");
-        row.fields.insert(row.fields.end(), source.fields.begin(), source.fields.end());
         row.actions = {takeOut("/half_cooling")};
-        section.rows.push_back(std::move(row));
+        add(section, sourceRows(draft, "/half_cooling", std::move(row)));
     } else {
         section.rows.push_back(onlyAction(actionOf(
             tr("Add the relief of half cooling"), FormAction::Kind::Put, "/half_cooling",

@@ -210,26 +210,18 @@ TEST(Form, TheDrawnLineIsTheColumnsOwnValue) {
     int looked = 0;
     for (const ProcedureDocument& one : *all) {
         const JsonDraft draft = draftOf(one.procedure.id);
-        ASSERT_TRUE(one.procedure.bead);
-        for (const PlotView::Line& line : linesOf(draft, "/bead_mm")) {
-            for (const QPointF& point : line.points) {
-                const auto value = one.procedure.bead->at(millimetres(point.x()), BandRule::Line);
-                if (value && one.procedure.bead->curves.size() == 1 &&
-                    one.procedure.bead->curves.front().pieces.size() == 1) {
-                    EXPECT_NEAR(point.y(), *value, 1e-9) << one.procedure.id;
-                    ++looked;
-                }
+        for (const auto& [pointer, column] :
+             {std::pair{"/soak_s", &one.procedure.soak}, {"/build_up_s", &one.procedure.buildUp}}) {
+            if (!*column || (*column)->curves.size() != 1) {
+                continue; // of two the longer holds
             }
-        }
-        if (!one.procedure.buildUp) {
-            continue;
-        }
-        for (const PlotView::Line& line : linesOf(draft, "/build_up_s")) {
-            for (std::size_t i = 1; i < line.points.size(); i += 2) { // a band's upper end
-                const auto value =
-                    one.procedure.buildUp->at(millimetres(line.points[i].x()), BandRule::Line);
-                ASSERT_TRUE(value);
-                EXPECT_NEAR(line.points[i].y(), *value, 1e-9) << one.procedure.id;
+            const auto lines = linesOf(draft, pointer);
+            ASSERT_EQ(lines.size(), 1U) << one.procedure.id << pointer;
+            const auto& points = lines.front().points;
+            for (std::size_t i = 1; i < points.size(); i += 2) { // a band's upper end is its own
+                const auto value = (*column)->at(millimetres(points[i].x()), BandRule::Line);
+                ASSERT_TRUE(value) << one.procedure.id << pointer << " " << points[i].x();
+                EXPECT_NEAR(points[i].y(), *value, 1e-9) << one.procedure.id << pointer;
                 ++looked;
             }
         }
