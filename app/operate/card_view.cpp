@@ -7,6 +7,8 @@
 #include <QCoreApplication>
 #include <algorithm>
 #include <array>
+#include <initializer_list>
+#include <string_view>
 
 namespace seamclock {
 namespace {
@@ -53,6 +55,36 @@ const Source* sourceOf(const WeldPlan& plan, std::string_view value) {
     return found == plan.sources.end() ? nullptr : &found->source;
 }
 
+/// How little a value of that standing is worth on its own.
+int doubt(Standing standing) {
+    switch (standing) {
+    case Standing::Attested:
+        return 0;
+    case Standing::Seen:
+        return 1;
+    case Standing::Derived:
+        return 2;
+    case Standing::CommonPractice:
+        return 3;
+    case Standing::Memory:
+        return 4;
+    }
+    return 4;
+}
+
+/// One line for several values is worth no more than the weakest of them.
+const Source* weakestOf(const WeldPlan& plan, std::initializer_list<std::string_view> values) {
+    const Source* weakest = nullptr;
+    for (const std::string_view value : values) {
+        const Source* source = sourceOf(plan, value);
+        if (source != nullptr &&
+            (weakest == nullptr || doubt(source->standing) > doubt(weakest->standing))) {
+            weakest = source;
+        }
+    }
+    return weakest;
+}
+
 /// Who attested it stands at the end of an attested source's text.
 QString standingShown(const Source& source) {
     const QString text = fromUtf8(source.text);
@@ -78,7 +110,8 @@ void sources(
     CardView& view) {
     view.sourcesTitle = Card::tr("Where the numbers come from");
     addSource(
-        sourceOf(plan, "soak_s"), Card::tr("Times, bead: %1").arg(fromUtf8(plan.procedure)), view);
+        weakestOf(plan, {"soak_s", "bead_min_mm", "changeover_max_s", "build_up_s", "cooling_min"}),
+        Card::tr("Times, bead: %1").arg(fromUtf8(plan.procedure)), view);
     const Source* pressure = sourceOf(plan, "pressure_N_mm2.joining");
     const Source* plate = sourceOf(plan, "heated_tool_C");
     if (pressure != nullptr && plate != nullptr &&

@@ -1,5 +1,6 @@
 #include "app/operate/strip_bar.h"
 
+#include "app/parts/brush.h"
 #include "app/parts/mark.h"
 #include "app/parts/type.h"
 
@@ -29,18 +30,24 @@ void StripBar::setLook(const PageLook& look) {
 }
 
 void StripBar::show(const std::vector<StripCellView>& cells, const StatusView& status) {
-    bool moved = false;
     for (std::size_t i = 0; i < m_cells.size(); ++i) {
         const bool there = i < cells.size();
-        moved = moved || there == m_cells[i]->isHidden();
-        m_cells[i]->setVisible(there);
+        m_cells[i]->setVisible(there && !m_covered);
         if (there) {
             m_cells[i]->show(cells[i]);
         }
     }
     m_status->show(status);
-    if (moved) {
+    if (m_benches != cells.size()) {
+        m_benches = cells.size();
         place();
+    }
+}
+
+void StripBar::setCovered(bool covered) {
+    m_covered = covered;
+    for (std::size_t i = 0; i < m_cells.size(); ++i) {
+        m_cells[i]->setVisible(i < m_benches && !covered);
     }
 }
 
@@ -61,10 +68,7 @@ void StripBar::place() {
     const double gap = 8 * k;
     const bool narrow = width() < 900 * k;
     const double status = (narrow ? 165 : 178) * k;
-    int there = 0;
-    for (const StripCell* cell : m_cells) {
-        there += cell->isHidden() ? 0 : 1;
-    }
+    const auto there = static_cast<int>(m_benches);
     const double room = width() - status - gap;
     const double share = there > 0 ? (room - (there - 1) * gap) / there : room;
     // One bench does not need the whole width.
@@ -81,12 +85,13 @@ void StripBar::place() {
 
 AlarmBanner::AlarmBanner(QWidget* parent) : PressPart("alarm", parent) {}
 
-void AlarmBanner::setText(const QString& text, const QString& button) {
-    if (text == m_text && button == m_button) {
+void AlarmBanner::setText(const QString& text, const QString& button, bool calm) {
+    if (text == m_text && button == m_button && calm == m_calm) {
         return;
     }
     m_text = text;
     m_button = button;
+    m_calm = calm;
     setAccessibleName(text + " " + button);
     update();
 }
@@ -94,15 +99,21 @@ void AlarmBanner::setText(const QString& text, const QString& button) {
 void AlarmBanner::paintEvent(QPaintEvent*) {
     QPainter painter(this);
     painter.setRenderHint(QPainter::Antialiasing);
-    const Field field = theme().tone(Tone::Soon);
-    painter.setPen(Qt::NoPen);
-    painter.setBrush(field.field);
-    painter.drawRoundedRect(rect(), px(12), px(12));
+    const Theme& look = theme();
+    const Field field = look.tone(Tone::Soon);
+    const QColor ink = m_calm ? look.text : field.on;
     const double mark = std::min(height() * 0.7, px(56));
-    paintMark(
-        painter, QRectF(px(14), (height() - mark) / 2, mark, mark), Mark::Trouble, field.on,
-        theme());
-    painter.setPen(field.on);
+    const QRectF place(px(14), (height() - mark) / 2, mark, mark);
+    if (m_calm) {
+        drawPanel(painter, rect(), px(12), look.panel, look.edge, px(1.5));
+        paintMark(painter, place, Mark::Done, look.tone(Tone::Normal).ink, look);
+    } else {
+        painter.setPen(Qt::NoPen);
+        painter.setBrush(field.field);
+        painter.drawRoundedRect(rect(), px(12), px(12));
+        paintMark(painter, place, Mark::Trouble, field.on, look);
+    }
+    painter.setPen(ink);
     const double button =
         m_button.isEmpty() ? 0 : textWidth(m_button, px(30), kWordWeight) + px(24);
     const double x = px(24) + mark;
@@ -112,7 +123,7 @@ void AlarmBanner::paintEvent(QPaintEvent*) {
     drawWrapped(painter, text, Qt::AlignLeft | Qt::AlignVCenter, words, kSentenceWeight);
     if (!m_button.isEmpty()) {
         const QRectF edge(width() - button - px(12), px(12), button, height() - px(24));
-        painter.setPen(QPen(field.on, px(2.5)));
+        painter.setPen(QPen(ink, px(2.5)));
         painter.setBrush(Qt::NoBrush);
         painter.drawRoundedRect(edge, px(9), px(9));
         drawLine(painter, edge, Qt::AlignCenter, m_button, px(30), kWordWeight);

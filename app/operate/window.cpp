@@ -411,11 +411,13 @@ void Window::alarms(const Instant& now) {
         text = tr("No sound. Watch this screen. The weld goes on.");
     }
     const bool standing = !text.isEmpty();
+    bool calm = false;
     if (!standing && !m_said.isEmpty()) {
         if (now.boot - m_saidAt >= kSaid) {
             m_said.clear();
         }
         text = m_said;
+        calm = m_saidCalmly;
     }
     const QString copy = copyTrouble();
     if (text.isEmpty() && copy != m_copySeen) {
@@ -426,12 +428,13 @@ void Window::alarms(const Instant& now) {
     const bool changeover =
         m_kind == PageKind::Weld && m_weld->view().layout == WeldView::Layout::Changeover;
     m_banner->setVisible(!text.isEmpty() && !changeover);
+    m_strip->setCovered(!text.isEmpty() && m_kind != PageKind::Weld);
     if (!text.isEmpty()) {
         // Never over a sentence, a key or a button: over the ribbon, or over the benches' cells.
         m_banner->setGeometry(
             m_kind == PageKind::Weld ? m_bannerOnWeld
                                      : m_strip->benchesPlace().translated(m_strip->pos()));
-        m_banner->setText(text, tr("Seen"));
+        m_banner->setText(text, tr("Seen"), calm);
     }
     m_frame->setVisible(standing && now.boot.count() / 500 % 2 == 0);
 }
@@ -452,7 +455,16 @@ QString Window::copyTrouble() const {
 }
 
 void Window::say(const QString& text) {
+    tell(text, false);
+}
+
+void Window::sayCalmly(const QString& text) {
+    tell(text, true);
+}
+
+void Window::tell(const QString& text, bool calmly) {
     m_said = text;
+    m_saidCalmly = calmly;
     m_saidAt = m_floor.now().boot;
     refresh();
 }
@@ -631,6 +643,7 @@ void Window::joinSetup() {
     });
     connect(m_setup, &SetupFlow::left, this, [this] { turnTo(PageKind::Weld); });
     connect(m_setup, &SetupFlow::said, this, &Window::say);
+    connect(m_setup, &SetupFlow::kept, this, &Window::sayCalmly);
 }
 
 // Who is at the bench is asked once, and never while seconds count.
@@ -758,7 +771,9 @@ void Window::printCard() {
             return saveCardPdf(sheet, paperOfLocale(), folder, stem);
         },
         [this](const Result<QString>& saved) {
-            say(saved ? tr("The card is saved: %1").arg(*saved) : fromUtf8(saved.error().detail));
+            tell(
+                saved ? tr("The card is saved: %1").arg(*saved) : fromUtf8(saved.error().detail),
+                saved.has_value());
         });
 }
 

@@ -86,7 +86,10 @@ public:
     /// The first seam of the job that this bench has not made yet, on its card.
     void openNextCard();
     Hands& hands() { return m_hands; }
+    /// Something went wrong.
     void say(const QString& text);
+    /// Something went well that is not seen otherwise.
+    void sayCalmly(const QString& text);
 
 signals:
     void quitAsked();
@@ -96,6 +99,7 @@ protected:
 
 private:
     void turnTo(PageKind kind);
+    void tell(const QString& text, bool calmly);
     void slotPressed(SlotPlace place);
     void stepPressed();
     void weldSlot(const Slot& slot, std::int64_t onto);
@@ -166,6 +170,7 @@ private:
     Reasons m_reasons;
     Menu m_menu;
     QString m_said;
+    bool m_saidCalmly = false;
     Milliseconds m_saidAt{0};
     std::optional<Milliseconds> m_triedAt; // the signal that a person is asked to hear
     bool m_soundSeen = false;

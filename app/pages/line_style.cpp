@@ -7,9 +7,17 @@
 
 namespace seamclock {
 
+namespace {
+
+constexpr double kLetters = 28;
+constexpr double kSmallest = 13;
+constexpr double kInset = 14;
+
+} // namespace
+
 void styleLine(QLineEdit& line, const PageLook& look) {
     const Theme& theme = *look.theme;
-    line.setFont(partFont(look.metrics.px(28), kLabelWeight));
+    line.setFont(partFont(look.metrics.px(kLetters), kLabelWeight));
     line.setStyleSheet(
         QString(
             "QLineEdit { background: %1; color: %2; border: %3px solid %4; border-radius: %5px; "
@@ -17,7 +25,14 @@ void styleLine(QLineEdit& line, const PageLook& look) {
             .arg(theme.panel.name(), theme.text.name())
             .arg(std::max(1.0, look.metrics.px(2)))
             .arg(theme.edge.name())
-            .arg(look.metrics.px(14)));
+            .arg(look.metrics.px(kInset)));
+}
+
+void fitLine(QLineEdit& line, const PageLook& look) {
+    const auto px = [&look](double units) { return look.metrics.px(units); };
+    const double wide = line.width() - px(2 * kInset + 8); // the frame, and the cursor's place
+    line.setFont(partFont(
+        fittedSize(line.text(), px(kLetters), px(kSmallest), wide, kLabelWeight), kLabelWeight));
 }
 
 } // namespace seamclock

@@ -9,4 +9,7 @@ namespace seamclock {
 
 void styleLine(QLineEdit& line, const PageLook& look);
 
+/// Its letters shrink until all of its text is seen; what is longer yet scrolls.
+void fitLine(QLineEdit& line, const PageLook& look);
+
 } // namespace seamclock

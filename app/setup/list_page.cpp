@@ -92,6 +92,7 @@ ListPage::ListPage(QWidget* parent)
     m_line->setMaxLength(400);
     m_line->hide();
     connect(m_line, &QLineEdit::textEdited, this, &ListPage::typed);
+    connect(m_line, &QLineEdit::textChanged, this, [this] { fitLine(*m_line, look()); });
     connect(m_line, &QLineEdit::returnPressed, this, [this] { emit slotPressed(SlotPlace::Step); });
     for (int i = 0; i < kRows; ++i) {
         auto* row = keep(new ListRow(QString("listRow%1").arg(i), this));
@@ -137,6 +138,7 @@ void ListPage::takeKeys() {
 
 void ListPage::lookChanged() {
     styleLine(*m_line, look());
+    fitLine(*m_line, look());
 }
 
 void ListPage::refresh() {
@@ -172,6 +174,7 @@ void ListPage::place() {
     top += told ? under : 0;
     put(m_line, m_view.line ? QRectF(body.x(), top, body.width(), 90) : QRectF());
     top += m_view.line ? 90 + kGap : 0;
+    fitLine(*m_line, look());
 
     const bool threeLines =
         std::any_of(m_view.rows.begin(), m_view.rows.end(), [](const auto& row) {

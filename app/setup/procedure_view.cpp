@@ -6,6 +6,8 @@
 
 #include <QCoreApplication>
 #include <algorithm>
+#include <set>
+#include <string>
 #include <utility>
 
 namespace seamclock {
@@ -178,6 +180,20 @@ QString gapsText(const Procedure& procedure) {
     return texts.isEmpty() ? QString() : tr("Gaps: %1").arg(texts.join(QStringLiteral("; ")));
 }
 
+namespace {
+
+/// On a row there is no room for more than one; the procedure's own page names them all.
+QString gapsInBrief(const Procedure& procedure) {
+    std::set<std::string> values;
+    for (const KnownGap& gap : procedure.gaps) {
+        values.insert(gap.value);
+    }
+    return values.size() < 2 ? gapsText(procedure)
+                             : tr("Gaps: %1 values").arg(static_cast<int>(values.size()));
+}
+
+} // namespace
+
 ListRowView procedureRow(const ProcedureDocument& document) {
     const Procedure& procedure = document.procedure;
     const StandingView standing = standingOf(cellsOf(procedure));
@@ -186,7 +202,7 @@ ListRowView procedureRow(const ProcedureDocument& document) {
                    .arg(
                        fromUtf8(procedure.material), fromUtf8(procedure.standard),
                        fromUtf8(procedure.edition));
-    const QString gaps = gapsText(procedure);
+    const QString gaps = gapsInBrief(procedure);
     row.second =
         fromUtf8(procedure.id) + (gaps.isEmpty() ? QString() : QStringLiteral(" · ") + gaps);
     row.third = standing.words;

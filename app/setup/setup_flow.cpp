@@ -180,6 +180,7 @@ void SetupFlow::showStart() {
     for (const BenchDocument& one : benches) {
         view.rows.push_back(benchRow(one));
     }
+    view.columns = 2;
     view.back = plainSlot(tr("Another procedure"), tr("from a file"));
     view.stop = plainSlot(tr("Another bench"), tr("an empty form"));
     view.step = stepSlot(tr("Back to the bench"), false);
@@ -542,7 +543,7 @@ void SetupFlow::inForce(const Result<std::vector<ProcedureDocument>>& now, const
     if (m_page != nullptr) { // or the pages were left meanwhile
         showProcedure(m_id);
     }
-    emit said(told);
+    emit kept(told);
 }
 
 void SetupFlow::saveProcedure(const ProvenPerson& by) {
@@ -591,7 +592,7 @@ void SetupFlow::saveBench(const ProvenPerson& by) {
             if (m_page != nullptr) {
                 showStart();
             }
-            emit said(tr("The bench is kept."));
+            emit kept(tr("The bench is kept."));
         });
 }
 

@@ -53,7 +53,8 @@ public:
 signals:
     void turned();
     void left();
-    void said(const QString& text);
+    void said(const QString& text); // what went wrong
+    void kept(const QString& text); // what went well
 
 private:
     using Press = std::function<void()>;

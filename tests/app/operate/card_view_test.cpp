@@ -8,6 +8,8 @@
 #include <QDir>
 #include <QFile>
 #include <gtest/gtest.h>
+#include <set>
+#include <string>
 
 namespace seamclock {
 namespace {
@@ -68,13 +70,19 @@ TEST(CardView, NamesWhoAttestedAndMarksWhatIsFromMemory) {
     ASSERT_FALSE(view.sources.empty());
     EXPECT_TRUE(view.sources.front().memory);
     EXPECT_EQ(view.sources.front().standing, "from memory: not attested");
-    for (PlanSource& source : plan.sources) {
-        if (source.value == "soak_s") {
-            source.source = {
-                "DVS 2207-1, table 2; attested by Oddo Quenley, 2030-01-07, against edition 2005",
-                Standing::Attested};
+    const auto attest = [&plan](const std::set<std::string>& values) {
+        for (PlanSource& source : plan.sources) {
+            if (values.count(source.value) > 0) {
+                source.source = {
+                    "DVS 2207-1, table 2; attested by Oddo Quenley, 2030-01-07, against edition "
+                    "2005",
+                    Standing::Attested};
+            }
         }
-    }
+    };
+    attest({"soak_s"});
+    EXPECT_TRUE(viewOf(plan).sources.front().memory) << "the bead's and the times' are not";
+    attest({"bead_min_mm", "changeover_max_s", "build_up_s", "cooling_min"});
     view = viewOf(plan);
     EXPECT_FALSE(view.sources.front().memory);
     EXPECT_EQ(view.sources.front().sign, Sign::Shield);

@@ -82,6 +82,18 @@ TEST_F(SetupWalkTest, AShopsOwnProcedureIsReadPutRightKeptAndPlannedWith) {
     ASSERT_NE(pvc, nullptr);
     EXPECT_EQ(pvc->procedure.plate->max, Temperature::celsius(235));
     EXPECT_EQ(shelf().procedures.at("pvc-u-demo-shop"), pvc->sha256);
+
+    // It is told calmly, in the benches' place, which no press reaches until it was seen.
+    auto* banner = shop.window().findChild<AlarmBanner*>("alarm");
+    auto* bench = shop.window().findChild<StripCell*>("bench1");
+    ASSERT_TRUE(banner != nullptr && bench != nullptr);
+    EXPECT_EQ(banner->text(), "The procedure is kept.");
+    EXPECT_TRUE(banner->isVisible() && banner->isCalm());
+    EXPECT_FALSE(bench->isVisible());
+    emit banner->pressed();
+    shop.window().refresh();
+    EXPECT_FALSE(banner->isVisible());
+    EXPECT_TRUE(bench->isVisible());
     DONE(walk.press(SlotPlace::Back));
     EXPECT_TRUE(std::any_of(list().rows.begin(), list().rows.end(), [](const ListRowView& row) {
         return row.text.startsWith("PVC-U") && row.second.contains("pvc-u-demo-shop");

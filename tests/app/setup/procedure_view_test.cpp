@@ -3,6 +3,7 @@
 
 #include <algorithm>
 #include <gtest/gtest.h>
+#include <set>
 
 namespace seamclock {
 namespace {
@@ -21,6 +22,21 @@ TEST(ProcedureView, ARowNamesMaterialStandardEditionIdGapsAndStanding) {
     EXPECT_TRUE(row.second.contains("Gaps: soak 1 to 4.5 mm")) << row.second.toStdString();
     EXPECT_TRUE(row.third.contains("from memory: not attested"));
     EXPECT_EQ(row.mark, Mark::Trouble);
+}
+
+TEST(ProcedureView, ManyGapsAreCountedOnTheRowAndNamedOnThePage) {
+    const ProcedureDocument document = shipped("pe-iso21307-slp");
+    std::set<std::string> values;
+    for (const KnownGap& gap : document.procedure.gaps) {
+        values.insert(gap.value);
+    }
+    ASSERT_GT(values.size(), 1U);
+    const ListRowView row = procedureRow(document);
+    EXPECT_TRUE(row.second.endsWith(QString("Gaps: %1 values").arg(values.size())))
+        << row.second.toStdString();
+    const ProcedureView page = procedureView(document, 0);
+    EXPECT_EQ(page.gaps, gapsText(document.procedure));
+    EXPECT_TRUE(page.gaps.contains("changeover")) << page.gaps.toStdString();
 }
 
 TEST(ProcedureView, EveryCellStandsInOneGroupAndEveryTabHasItsValues) {

@@ -30,7 +30,7 @@ QImage paintedBanner(const QString& words) {
     AlarmBanner banner;
     banner.setLook(*lookOfTests().theme, lookOfTests().metrics);
     banner.resize(bannerPlace().size());
-    banner.setText(words, "Seen");
+    banner.setText(words, "Seen", false);
     banner.QWidget::show();
     return banner.grab().toImage().convertToFormat(QImage::Format_RGB32);
 }
