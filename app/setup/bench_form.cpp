@@ -286,16 +286,17 @@ FitShown fitShown(const JsonDraft& draft) {
         shown.words << fromUtf8(straight.error().detail);
     }
     const double middle = (fit->lowestReading + fit->highestReading) / 2;
-    shown.words << tr("Rate %1 N for each %2 (± %3 %), zero at %4 %2.")
+    shown.words << tr("Rate %1 N for each %2 (±\u00a0%3 %), zero at %4 %2.")
                        .arg(
                            numberText(fit->rate, 2), unitOf(draft),
                            numberText(fit->rateUncertaintyPercent, 2), numberText(fit->zero, 2));
-    shown.words << tr("Scatter %1 N; the line is known to ± %2 N, a reading to ± %3 N (95 %, at "
-                      "the middle).")
-                       .arg(
-                           numberText(fit->line.residualSd, 1),
-                           numberText(fit->line.confidenceAt(middle), 1),
-                           numberText(fit->line.predictionAt(middle), 1));
+    shown.words
+        << tr("Scatter %1 N; the line is known to ±\u00a0%2 N, a reading to ±\u00a0%3 N (95 %, at "
+              "the middle).")
+               .arg(
+                   numberText(fit->line.residualSd, 1),
+                   numberText(fit->line.confidenceAt(middle), 1),
+                   numberText(fit->line.predictionAt(middle), 1));
     return shown;
 }
 

@@ -201,7 +201,7 @@ ListRowView procedureRow(const ProcedureDocument& document) {
     row.text = tr("%1 · %2 · %3")
                    .arg(
                        fromUtf8(procedure.material), fromUtf8(procedure.standard),
-                       fromUtf8(procedure.edition));
+                       fromUtf8(procedure.edition).section(QLatin1Char(';'), 0, 0));
     const QString gaps = gapsInBrief(procedure);
     row.second =
         fromUtf8(procedure.id) + (gaps.isEmpty() ? QString() : QStringLiteral(" · ") + gaps);

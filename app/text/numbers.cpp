@@ -89,7 +89,8 @@ QString celsiusText(std::int64_t milliC) {
 }
 
 QString numberText(double value, int decimals) {
-    return plain().toString(value, 'f', decimals);
+    const double kept = std::round(value * std::pow(10.0, decimals));
+    return plain().toString(kept == 0 ? 0.0 : value, 'f', decimals); // never "-0.0"
 }
 
 QString wallClockText(const Instant& at) {

@@ -32,6 +32,7 @@ TEST(ProcedureView, ManyGapsAreCountedOnTheRowAndNamedOnThePage) {
     }
     ASSERT_GT(values.size(), 1U);
     const ListRowView row = procedureRow(document);
+    EXPECT_TRUE(row.text.endsWith("· not seen")) << row.text.toStdString(); // no card's name
     EXPECT_TRUE(row.second.endsWith(QString("Gaps: %1 values").arg(values.size())))
         << row.second.toStdString();
     const ProcedureView page = procedureView(document, 0);
