@@ -18,8 +18,8 @@ namespace seamclock {
 
 namespace {
 
-constexpr Milliseconds kPatience{3'000}; // with a thread that does not end
-constexpr int kLongestWait = 15;         // for a quiet moment, in such moments
+constexpr Milliseconds kEndWithin{3'000}; // with a thread that does not end
+constexpr int kMostMoments = 15;          // for a quiet moment, in such moments
 
 /// In a thread that takes what others leave of processor and disk. A thread of its own for each
 /// copy, so that a low one never holds what the writer or a screen waits for.
@@ -143,7 +143,7 @@ void LogKeeper::Inside::watch() {
 
 void LogKeeper::Inside::lookForClosings(std::unique_lock<std::mutex>& lock) {
     std::uint64_t now = looks;
-    for (int i = 0; i < kLongestWait; ++i) {
+    for (int i = 0; i < kMostMoments; ++i) {
         now = looks;
         if (wake.wait_for(lock, options.quiet, [&] { return stop; })) {
             return;
@@ -237,7 +237,7 @@ LogKeeper::~LogKeeper() {
     m_inside->stopSnapshot.stop();
     lock.lock();
     const bool all =
-        m_inside->done.wait_for(lock, kPatience, [&] { return m_inside->running == 0; });
+        m_inside->done.wait_for(lock, kEndWithin, [&] { return m_inside->running == 0; });
     lock.unlock();
     for (std::thread* one : {&m_watcher, &m_publisher}) {
         if (!one->joinable()) {

@@ -9,14 +9,14 @@ namespace seamclock {
 
 namespace {
 
-struct Range {
+struct Ends {
     double low;
     double middle;
     double high;
 };
 
 /// For heat: middles of ranges. Their standing is beside each; "memory" is recalled, not re-read.
-struct Material {
+struct Plastic {
     const char* name;
     double meltingPeak;       // [°C]
     double fusion;            // [J/kg]
@@ -26,7 +26,7 @@ struct Material {
     double meltConductivity;  // [W/m/K]
     double solidDensity;      // [kg/m³]
     double meltDensity;       // [kg/m³]
-    Range shrinkage;          // 1 − melt's density / solid's, from both ranges' ends
+    Ends shrinkage;           // 1 − melt's density / solid's, from both ranges' ends
 };
 
 constexpr double lost(double melt, double solid) {
@@ -37,7 +37,7 @@ constexpr std::array kMaterials{
     // peak 125 to 135 (seen); 185 to 201 kJ/kg (seen 201); 1.8 to 2.7 solid (seen), melt 2.5 to 2.6
     // (memory); conductivity 0.33 to 0.53 solid (seen), melt about 0.25 (memory); 940 to 960, melt
     // 760 to 800 (memory)
-    Material{
+    Plastic{
         "PE-HD",
         130,
         193e3,
@@ -50,7 +50,7 @@ constexpr std::array kMaterials{
         {lost(800, 940), lost(780, 950), lost(760, 960)}},
     // 160 to 165 (seen); 94 to 112 (seen); 1.7 to 2.7 (memory); 0.22, melt 0.16 to 0.19 (memory);
     // 900 to 915, melt 750 to 770 (memory)
-    Material{
+    Plastic{
         "PP",
         162.5,
         103e3,
@@ -63,7 +63,7 @@ constexpr std::array kMaterials{
         {lost(770, 900), lost(760, 907.5), lost(750, 915)}},
     // 168 to 175; 50 to 60; 1.2 to 1.5; 0.19, melt 0.15; 1780, melt 1500 (all memory). One value
     // each is no range: its spread is taken as PP's, ± a sixth, by our judgement.
-    Material{
+    Plastic{
         "PVDF",
         171.5,
         55e3,
@@ -76,9 +76,9 @@ constexpr std::array kMaterials{
         {lost(1500, 1780) * 5 / 6, lost(1500, 1780), lost(1500, 1780) * 7 / 6}},
 };
 
-const Material* materialOf(const std::string& name) {
+const Plastic* materialOf(const std::string& name) {
     const auto found =
-        std::find_if(kMaterials.begin(), kMaterials.end(), [&name](const Material& each) {
+        std::find_if(kMaterials.begin(), kMaterials.end(), [&name](const Plastic& each) {
             return name == each.name;
         });
     return found == kMaterials.end() ? nullptr : &*found;
@@ -90,7 +90,7 @@ const Material* materialOf(const std::string& name) {
 ///   c (Tf − Tm) exp(−λ²) / erf λ − c k' √κ (Tm − T0) exp(−λ² κ/κ') / (k √κ' erfc(λ √(κ/κ')))
 ///     = λ L √π.
 /// `front` is 2 λ √κ [m/√s], so that the depth is that times √t.
-double front(const Material& m, double faceC, double startC) {
+double front(const Plastic& m, double faceC, double startC) {
     const double melt = m.meltConductivity / (m.meltDensity * m.meltHeat);
     const double solid = m.solidConductivity / (m.solidDensity * m.solidHeat);
     const double ratio = std::sqrt(melt / solid);
@@ -145,20 +145,20 @@ double trialDepthMm(double thicknessMm) {
 
 // Our judgement: how far a melt depth of this estimate may be off; how much of it joining squeezes
 // out (our trials: half); how much of that is still to come when the wheel is locked.
-constexpr Range kDepth{0.85, 1, 1.15};
-constexpr Range kSqueezed{0.4, 0.5, 0.6};
-constexpr Range kLeft{0, 0.1, 0.25};
+constexpr Ends kDepth{0.85, 1, 1.15};
+constexpr Ends kSqueezed{0.4, 0.5, 0.6};
+constexpr Ends kLeft{0, 0.1, 0.25};
 constexpr double kBeadAboveMinimumMm = 0.5;
 
 Spread over(
-    const Range& a, const Range& b, const Range& c, const Range& d,
+    const Ends& a, const Ends& b, const Ends& c, const Ends& d,
     double (*value)(double, double, double, double)) {
     Spread spread;
     spread.likely = value(a.middle, b.middle, c.middle, d.middle);
     spread.low = spread.likely;
     spread.high = spread.likely;
     for (int corner = 0; corner < 16; ++corner) {
-        const auto end = [corner](const Range& range, int bit) {
+        const auto end = [corner](const Ends& range, int bit) {
             return (corner & bit) != 0 ? range.high : range.low;
         };
         const double at = value(end(a, 1), end(b, 2), end(c, 4), end(d, 8));
@@ -191,7 +191,7 @@ std::optional<Spread> fallOf(const Spread& closing, const WeldPlan& plan, const 
 } // namespace
 
 std::optional<double> meltDepthMm(const WeldPlan& plan) {
-    const Material* material = materialOf(plan.material);
+    const Plastic* material = materialOf(plan.material);
     if (material == nullptr || !plan.soak) {
         return std::nullopt;
     }
@@ -211,12 +211,12 @@ std::optional<double> meltDepthMm(const WeldPlan& plan) {
 }
 
 std::optional<ClosingEstimate> estimateClosing(const WeldPlan& plan, const Bench* bench) {
-    const Material* material = materialOf(plan.material);
+    const Plastic* material = materialOf(plan.material);
     const auto depth = meltDepthMm(plan);
     if (material == nullptr || !depth || !plan.beadMinUm) {
         return std::nullopt;
     }
-    const Range melt{*depth * kDepth.low, *depth, *depth * kDepth.high};
+    const Ends melt{*depth * kDepth.low, *depth, *depth * kDepth.high};
     ClosingEstimate estimate;
     // Both sheets: what is left of the squeeze, and what stays inside and shrinks as it sets.
     estimate.closingMm = over(
@@ -229,8 +229,8 @@ std::optional<ClosingEstimate> estimateClosing(const WeldPlan& plan, const Bench
     // of thickness s.
     const double mm = static_cast<double>(plan.thicknessUm) / 1e3;
     const double least = static_cast<double>(plan.beadMinUm.value()) / 1e3;
-    const Range bead{least, least, least + kBeadAboveMinimumMm};
-    const Range thickness{mm, mm, mm};
+    const Ends bead{least, least, least + kBeadAboveMinimumMm};
+    const Ends thickness{mm, mm, mm};
     estimate.sheetLossMm =
         over(melt, kSqueezed, bead, thickness, [](double d, double squeezed, double h, double s) {
             return std::numbers::pi * h * h / s + d * squeezed;
