@@ -45,7 +45,7 @@ std::string familyOf(std::string_view material) {
     return name;
 }
 
-std::string quoted(std::string_view text) {
+std::string inMarks(std::string_view text) {
     return "\"" + std::string(text) + "\"";
 }
 
@@ -147,8 +147,8 @@ judgeSheets(const SheetFacts& first, const SheetFacts& second, std::string_view 
     for (const SheetFacts& sheet : {first, second}) {
         if (familyOf(sheet.material) != familyOf(material)) {
             return fail(
-                ErrorCode::OutOfRange, "a sheet is of " + quoted(sheet.material) +
-                                           ", the procedure is for " + quoted(material) +
+                ErrorCode::OutOfRange, "a sheet is of " + inMarks(sheet.material) +
+                                           ", the procedure is for " + inMarks(material) +
                                            ": only the same plastic is welded");
         }
     }
@@ -167,7 +167,7 @@ judgeSheets(const SheetFacts& first, const SheetFacts& second, std::string_view 
         first.grade && second.grade && folded(*first.grade) != folded(*second.grade);
     if (otherName || otherGrade) {
         const auto name = [&](const SheetFacts& sheet) {
-            return quoted(otherGrade ? *sheet.grade : sheet.material);
+            return inMarks(otherGrade ? *sheet.grade : sheet.material);
         };
         warnings.push_back(warning(
             "grades_differ",

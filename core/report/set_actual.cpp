@@ -6,7 +6,7 @@
 namespace seamclock {
 namespace {
 
-using Rows = std::vector<SetActual>;
+using SetActuals = std::vector<SetActual>;
 
 std::string placeOf(const CheckMade& check) {
     std::string place = check.place.value_or("");
@@ -17,7 +17,7 @@ std::string placeOf(const CheckMade& check) {
 }
 
 /// The row once for each such check with a value, or once without.
-void addChecks(Rows& rows, const WeldRecord& record, const char* check, SetActual row) {
+void addChecks(SetActuals& rows, const WeldRecord& record, const char* check, SetActual row) {
     const std::size_t before = rows.size();
     for (const Retained& made : record.checks) {
         const auto* d = std::get_if<CheckMade>(&made.d);
@@ -73,7 +73,8 @@ SetActual limitRow(
     return row;
 }
 
-void addReadings(Rows& rows, const WeldRecord& record, const Bench* bench, const Phase& phase) {
+void addReadings(
+    SetActuals& rows, const WeldRecord& record, const Bench* bench, const Phase& phase) {
     const WeldPlan& plan = record.plan;
     SetActual reading{phase.name + "_reading", "milli", {}, {}, {}, {}, 0, {}};
     if (plan.scale) {
@@ -114,7 +115,7 @@ void addReadings(Rows& rows, const WeldRecord& record, const Bench* bench, const
     }
 }
 
-void addBeads(Rows& rows, const WeldRecord& record) {
+void addBeads(SetActuals& rows, const WeldRecord& record) {
     if (record.beads.empty()) {
         rows.push_back({"bead_k", "um", {}, {}, {}, {}, 0, {}});
         rows.push_back({"misalignment", "um", {}, {}, record.plan.misalignmentMaxUm, {}, 0, {}});
@@ -142,7 +143,7 @@ void addBeads(Rows& rows, const WeldRecord& record) {
 
 std::vector<SetActual> setAndActual(const WeldRecord& record, const Bench* bench) {
     const WeldPlan& plan = record.plan;
-    Rows rows;
+    SetActuals rows;
     SetActual plate{"plate_temperature", "mC", {}, {}, {}, {}, 0, {}};
     if (plan.plate) {
         plate.set = plan.plate->targetMc;

@@ -12,7 +12,7 @@
 namespace seamclock {
 namespace {
 
-using Rows = std::vector<std::vector<std::string>>;
+using TextRows = std::vector<std::vector<std::string>>;
 
 constexpr const char* kNoValue = "no value";
 
@@ -38,9 +38,9 @@ std::string reading(const WeldPlan& plan, ReadingBand WeldPlan::ScalePlan::*whic
     return plan.scale ? band(*plan.scale, (*plan.scale).*which) : "-";
 }
 
-Rows phaseRows(const Card& card) {
+TextRows phaseRows(const Card& card) {
     const WeldPlan& plan = card.plan;
-    Rows rows = {{"", "scale: set (band)", "time"}};
+    TextRows rows = {{"", "scale: set (band)", "time"}};
     std::string until = plan.beadMinUm
                             ? "until a " + card.length(*plan.beadMinUm) +
                                   " bead stands all along, on both sheets, top and bottom"
@@ -136,9 +136,9 @@ std::string inOneLine(const Card& card, const Arithmetic& a) {
                       fromThousandths(a.setMilli));
 }
 
-Rows arithmeticRows(const Card& card) {
+TextRows arithmeticRows(const Card& card) {
     const WeldPlan& plan = card.plan;
-    Rows rows;
+    TextRows rows;
     const auto add = [&](const char* name, std::optional<std::int64_t> pa,
                          std::optional<std::int64_t> mn, int dragSign,
                          ReadingBand WeldPlan::ScalePlan::*which) {
@@ -199,7 +199,7 @@ std::string weldCard(const WeldPlan& plan, const Bench* bench, UnitSystem units)
     std::string text = headline(fmt::format(
         "Weld card: {} {} × {}", onOneLine(plan.material), card.length(plan.thicknessUm),
         card.length(plan.lengthUm)));
-    Rows head = {
+    TextRows head = {
         {"Procedure", onOneLine(plan.procedure + ", edition " + plan.edition)},
         {"Bench", plan.bench.empty() ? "none given: no readings"
                   : bench != nullptr && bench->name != plan.bench
@@ -234,7 +234,7 @@ std::string weldCard(const WeldPlan& plan, const Bench* bench, UnitSystem units)
                      card.length(plan.gapUm), card.length(plan.clampingGapUm),
                      card.length(plan.edgeGapMaxUm), card.length(plan.misalignmentMaxUm))}});
     text += "\n" + aligned(phaseRows(card));
-    const Rows arithmetic = arithmeticRows(card);
+    const TextRows arithmetic = arithmeticRows(card);
     if (!arithmetic.empty()) {
         text += "\nHow the readings come about\n" + aligned(arithmetic);
     }

@@ -64,7 +64,7 @@ bool holdsControlSign(std::string_view text) {
 }
 
 /// A cell as it may stand in a sentence: on one line, short, and always UTF-8.
-std::string quoted(std::string_view cell) {
+std::string inMarks(std::string_view cell) {
     constexpr std::size_t kMost = 60;
     std::string shown;
     for (const char sign : cell.substr(0, kMost)) {
@@ -184,7 +184,7 @@ private:
             if (std::find(names.begin(), names.end(), name) == names.end()) {
                 complain(
                     header.line, "",
-                    "there is no column " + quoted(name) +
+                    "there is no column " + inMarks(name) +
                         "; allowed: " + listed({names.begin(), names.end()}));
             } else if (!m_columns.emplace(name, i).second) {
                 complain(header.line, name, "the column stands there twice; allowed: once");
@@ -229,10 +229,10 @@ private:
             const auto [first, isNew] = m_labels.emplace(seam.label, m_row->line);
             if (!isNew) {
                 wrong(
-                    "label", quoted(seam.label) + fmt::format(
-                                                      " is line {}'s seam already; allowed: each "
-                                                      "label once",
-                                                      first->second));
+                    "label", inMarks(seam.label) + fmt::format(
+                                                       " is line {}'s seam already; allowed: each "
+                                                       "label once",
+                                                       first->second));
             }
         }
         seam.what = text("what", kLongestText, false);
@@ -283,16 +283,16 @@ private:
         const std::string allowed = fmt::format("{} to {} signs on one line", must ? 1 : 0, most);
         const auto signs = codePointsOf(value);
         if (!signs) {
-            wrong(column, quoted(value) + " is not UTF-8; allowed: " + allowed);
+            wrong(column, inMarks(value) + " is not UTF-8; allowed: " + allowed);
         } else if (holdsControlSign(value)) {
             wrong(
                 column,
-                quoted(value) + " holds a line end or another control sign; allowed: " + allowed);
+                inMarks(value) + " holds a line end or another control sign; allowed: " + allowed);
         } else if (value.empty() && must) {
             wrong(column, "is empty; allowed: " + allowed);
         } else if (*signs > most) {
             wrong(
-                column, quoted(value) + fmt::format(" has {} signs; allowed: ", *signs) + allowed);
+                column, inMarks(value) + fmt::format(" has {} signs; allowed: ", *signs) + allowed);
         } else {
             return std::string(value);
         }
@@ -302,7 +302,7 @@ private:
     std::string named(const std::string& column, const std::set<std::string>& known, bool must) {
         std::string value = text(column, kLongestText, must);
         if (!value.empty() && !known.empty() && known.count(value) == 0) {
-            wrong(column, quoted(value) + " is not there; allowed: " + listed(known));
+            wrong(column, inMarks(value) + " is not there; allowed: " + listed(known));
         }
         return value;
     }
@@ -323,12 +323,12 @@ private:
         const auto read = numberOf(value);
         if (!read) {
             wrong(
-                column, quoted(value) + " is not a number; allowed: " + range.inWords() +
+                column, inMarks(value) + " is not a number; allowed: " + range.inWords() +
                             ", decimals after a dot");
             return std::nullopt;
         }
         if (!range.holds(*read)) {
-            wrong(column, quoted(value) + " is out of range; allowed: " + range.inWords());
+            wrong(column, inMarks(value) + " is out of range; allowed: " + range.inWords());
             return std::nullopt;
         }
         return read;
@@ -367,7 +367,7 @@ private:
     bool yes(const std::string& column) {
         const std::string_view value = cell(column);
         if (!value.empty() && value != "yes" && value != "no") {
-            wrong(column, quoted(value) + " is neither; allowed: yes, no");
+            wrong(column, inMarks(value) + " is neither; allowed: yes, no");
         }
         return value == "yes";
     }
