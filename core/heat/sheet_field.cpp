@@ -1,0 +1,266 @@
+#include "core/heat/sheet_field.h"
+
+#include <algorithm>
+#include <cmath>
+
+namespace seamclock {
+namespace {
+
+constexpr int kMostRounds = 30;
+constexpr double kEnough = 1e-3; // [K]
+
+std::vector<double> middles(const std::vector<double>& widths) {
+    std::vector<double> out;
+    double edge = 0;
+    for (const double width : widths) {
+        out.push_back(edge + width / 2);
+        edge += width;
+    }
+    return out;
+}
+
+/// Of two layers, one behind the other [W/m²K]; nothing passes if one lets nothing through.
+double inSeries(double one, double other) {
+    return one > 0 && other > 0 ? one * other / (one + other) : 0;
+}
+
+} // namespace
+
+SheetGrid sheetGrid(Length thickness, Length depth, Length finest, double growth, int rows) {
+    SheetGrid grid;
+    double reached = 0;
+    for (double width = finest.si(); reached < depth.si(); width *= growth) {
+        grid.inward.push_back(width);
+        reached += width;
+    }
+    grid.across.assign(static_cast<std::size_t>(rows), thickness.si() / 2 / rows);
+    return grid;
+}
+
+/// One line of cells: where its numbers stand, and what is at its ends.
+struct SheetField::Line {
+    std::size_t first = 0;
+    std::size_t stride = 1;
+    const std::vector<double>* widths = nullptr;
+    double lowCelsius = 0;
+    double lowConductance = 0; // [W/m²K]
+    double highCelsius = 0;
+    double highConductance = 0;
+    double throughLow = 0; // [J/m²] in, of this step
+    double throughHigh = 0;
+};
+
+SheetField::SheetField(const ThermalTable& table, SheetGrid grid, double celsius)
+    : m_table(table), m_grid(std::move(grid)), m_depth(middles(m_grid.inward)),
+      m_height(middles(m_grid.across)) {
+    for (const double width : m_grid.across) {
+        m_half += width;
+    }
+    const std::size_t cells = columns() * rows();
+    const double crystalline = m_table.onTheWayUp(celsius);
+    m_heat.assign(cells, m_table.heatAt(celsius, crystalline));
+    m_crystalline.assign(cells, crystalline);
+    m_celsius.assign(cells, celsius);
+    m_conductivity.assign(cells, 0);
+    m_place.assign(cells, 0);
+    m_work.assign(9 * (std::max(columns(), rows()) + 1), 0);
+    readAll();
+}
+
+void SheetField::readAll() {
+    for (std::size_t i = 0; i < m_heat.size(); ++i) {
+        const auto reading = m_table.read(m_heat[i], m_crystalline[i], m_place[i]);
+        m_celsius[i] = reading.celsius;
+        m_crystalline[i] = reading.crystalline;
+        m_conductivity[i] = m_table.conductivityAt(reading.celsius, reading.crystalline);
+    }
+}
+
+void SheetField::conduct(const SheetSurroundings& around, double seconds, double forward) {
+    if (m_acrossFirst) {
+        across(around, seconds, forward);
+        inward(around, seconds, forward);
+    } else {
+        inward(around, seconds, forward);
+        across(around, seconds, forward);
+    }
+    m_acrossFirst = !m_acrossFirst;
+    readAll();
+}
+
+void SheetField::inward(const SheetSurroundings& around, double seconds, double forward) {
+    for (std::size_t row = 0; row < rows(); ++row) {
+        Line line;
+        line.first = at(0, row);
+        line.widths = &m_grid.inward;
+        line.lowCelsius = around.faceCelsius;
+        line.lowConductance = around.faceConductance;
+        solve(line, seconds, forward);
+        m_throughFace += line.throughLow * m_grid.across[row];
+    }
+}
+
+void SheetField::across(const SheetSurroundings& around, double seconds, double forward) {
+    for (std::size_t column = 0; column < columns(); ++column) {
+        Line line;
+        line.first = at(column, 0);
+        line.stride = columns();
+        line.widths = &m_grid.across;
+        line.highCelsius = around.airCelsius;
+        line.highConductance = around.sideConductance;
+        solve(line, seconds, forward);
+        m_throughSide -= line.throughHigh * m_grid.inward[column];
+    }
+}
+
+// Unknown is each cell's heat H; with T(H) from the table and g between neighbours,
+//   H = H_before + Δt/Δx · Σ g (T_neighbour − T).
+void SheetField::solve(Line& line, double seconds, double forward) {
+    const std::vector<double>& widths = *line.widths;
+    const std::size_t n = widths.size();
+    double* const work = m_work.data();
+    double* const heat = work;             // n
+    double* const before = work + (n + 1); // n
+    double* const g = work + 2 * (n + 1);  // n + 1
+    double* const celsius = work + 3 * (n + 1);
+    double* const perHeat = work + 4 * (n + 1);
+    double* const steady = work + 5 * (n + 1); // n + 1: what the old temperatures let through
+    double* const upper = work + 6 * (n + 1);
+    double* const change = work + 7 * (n + 1);
+    double* const scale = work + 8 * (n + 1);
+
+    const auto cell = [&](std::size_t i) { return line.first + i * line.stride; };
+    for (std::size_t i = 0; i < n; ++i) {
+        heat[i] = before[i] = m_heat[cell(i)];
+        scale[i] = seconds / widths[i];
+        const double own = 2 * m_conductivity[cell(i)] / widths[i];
+        if (i > 0) {
+            g[i] = inSeries(2 * m_conductivity[cell(i - 1)] / widths[i - 1], own);
+        } else {
+            g[0] = inSeries(line.lowConductance, own);
+        }
+        if (i + 1 == n) {
+            g[n] = inSeries(own, line.highConductance);
+        }
+    }
+    const auto read = [&] {
+        for (std::size_t i = 0; i < n; ++i) {
+            const std::size_t at = cell(i);
+            const auto reading = m_table.read(heat[i], m_crystalline[at], m_place[at]);
+            celsius[i] = reading.celsius;
+            perHeat[i] = reading.perHeat;
+        }
+    };
+    // Through the faces, in the direction of rising i [W/m²].
+    const auto flux = [&](std::size_t i) {
+        const double low = i == 0 ? line.lowCelsius : celsius[i - 1];
+        const double high = i == n ? line.highCelsius : celsius[i];
+        return g[i] * (low - high);
+    };
+    read();
+    const double past = 1 - forward;
+    for (std::size_t i = 0; i <= n; ++i) {
+        steady[i] = past * flux(i);
+    }
+    for (int round = 0; round < kMostRounds; ++round) {
+        // Newton: a tridiagonal system for the change of heat (Thomas's algorithm).
+        double largest = 0;
+        double into = steady[0] + forward * flux(0);
+        for (std::size_t i = 0; i < n; ++i) {
+            const double out = steady[i + 1] + forward * flux(i + 1);
+            const double wrong = heat[i] - before[i] - scale[i] * (into - out);
+            into = out;
+            const double lower = i > 0 ? -forward * scale[i] * g[i] * perHeat[i - 1] : 0;
+            const double own = 1 + forward * scale[i] * (g[i] + g[i + 1]) * perHeat[i];
+            const double above = i + 1 < n ? -forward * scale[i] * g[i + 1] * perHeat[i + 1] : 0;
+            const double pivot = own - (i > 0 ? lower * upper[i - 1] : 0);
+            upper[i] = above / pivot;
+            change[i] = (-wrong - (i > 0 ? lower * change[i - 1] : 0)) / pivot;
+        }
+        for (std::size_t i = n; i-- > 0;) {
+            if (i + 1 < n) {
+                change[i] -= upper[i] * change[i + 1];
+            }
+            heat[i] += change[i];
+            largest = std::max(largest, std::fabs(change[i]) * perHeat[i]);
+        }
+        read();
+        if (largest < kEnough) {
+            break;
+        }
+    }
+    // By what passes, so that what leaves one cell arrives in the next to the last bit.
+    double into = steady[0] + forward * flux(0);
+    line.throughLow = into * seconds;
+    for (std::size_t i = 0; i < n; ++i) {
+        const double out = steady[i + 1] + forward * flux(i + 1);
+        m_heat[cell(i)] = before[i] + scale[i] * (into - out);
+        into = out;
+    }
+    line.throughHigh = -into * seconds;
+}
+
+void SheetField::flow(const SheetFlow& flow, double seconds) {
+    if (flow.rate <= 0) {
+        return;
+    }
+    // Upwind, in as many parts that nothing passes a whole cell in one.
+    double most = 0;
+    for (std::size_t i = 0; i < columns(); ++i) {
+        most = std::max(most, 1 / m_grid.inward[i] + flow.share[i] * m_half / m_grid.across.back());
+    }
+    const int parts = std::max(1, static_cast<int>(std::ceil(flow.rate * seconds * most / 0.8)));
+    const double part = seconds / parts;
+    for (int n = 0; n < parts; ++n) {
+        for (std::size_t row = rows();
+             row-- > 0;) { // the outer rows first: they give before they get
+            const double outer = m_height[row] + m_grid.across[row] / 2;
+            const double inner = m_height[row] - m_grid.across[row] / 2;
+            double passed = 0; // the share of the outflow that comes from nearer the face
+            for (std::size_t i = 0; i < columns(); ++i) {
+                const std::size_t here = at(i, row);
+                const double width = m_grid.inward[i];
+                const double own = flow.share[i] * width;
+                const std::size_t next = i + 1 < columns() ? at(i + 1, row) : here;
+                const double gets = (passed + own) * flow.rate * part / width;
+                const double gives = passed * flow.rate * part / width;
+                const double out = own * flow.rate * part * outer / width / m_grid.across[row];
+                const double in = own * flow.rate * part * inner / width / m_grid.across[row];
+                const double heat = m_heat[here];
+                const double crystalline = m_crystalline[here];
+                const std::size_t below = row > 0 ? at(i, row - 1) : here;
+                m_heat[here] =
+                    heat + gets * m_heat[next] - (gives + out) * heat + in * m_heat[below];
+                m_crystalline[here] = crystalline + gets * m_crystalline[next] -
+                                      (gives + out) * crystalline + in * m_crystalline[below];
+                if (row + 1 == rows()) {
+                    m_carriedOut += own * flow.rate * part * outer * heat;
+                }
+                if (i + 1 == columns()) {
+                    m_drawnIn += (passed + own) * flow.rate * part * heat * m_grid.across[row];
+                }
+                passed += own;
+            }
+        }
+    }
+    readAll();
+}
+
+double SheetField::faceCelsius(const SheetSurroundings& around, std::size_t row) const {
+    const std::size_t cell = at(0, row);
+    const double own = 2 * m_conductivity[cell] / m_grid.inward[0];
+    const double g = inSeries(around.faceConductance, own);
+    return m_celsius[cell] + g * (around.faceCelsius - m_celsius[cell]) / own;
+}
+
+double SheetField::heatInside() const {
+    double heat = 0;
+    for (std::size_t row = 0; row < rows(); ++row) {
+        for (std::size_t i = 0; i < columns(); ++i) {
+            heat += m_heat[at(i, row)] * m_grid.inward[i] * m_grid.across[row];
+        }
+    }
+    return heat;
+}
+
+} // namespace seamclock
