@@ -5,6 +5,7 @@
 
 #include <algorithm>
 #include <array>
+#include <filesystem>
 #include <tuple>
 #include <utility>
 
@@ -144,6 +145,30 @@ Result<Material> readMaterialFile(const std::string& path) {
         return tl::unexpected<Error>(json.error());
     }
     return readMaterial(json->name, json->text);
+}
+
+Result<std::vector<Material>> readMaterialFolder(const std::string& folder) {
+    std::error_code trouble;
+    std::vector<std::string> paths;
+    for (std::filesystem::directory_iterator file(folder, trouble), end; !trouble && file != end;
+         file.increment(trouble)) {
+        if (file->path().extension() == ".json") {
+            paths.push_back(file->path().string());
+        }
+    }
+    if (trouble) {
+        return fail(ErrorCode::Unreadable, folder + ": no such folder, or not readable");
+    }
+    std::sort(paths.begin(), paths.end());
+    std::vector<Material> materials;
+    for (const std::string& path : paths) {
+        auto material = readMaterialFile(path);
+        if (!material) {
+            return tl::unexpected<Error>(material.error());
+        }
+        materials.push_back(std::move(*material));
+    }
+    return materials;
 }
 
 } // namespace seamclock

@@ -6,6 +6,7 @@
 
 #include <string>
 #include <string_view>
+#include <vector>
 
 namespace seamclock {
 
@@ -16,5 +17,9 @@ Result<Material> readMaterial(std::string_view name, std::string_view text);
 
 /// Unreadable, or as readMaterial.
 Result<Material> readMaterialFile(const std::string& path);
+
+/// All *.json of a folder, in the order of their names. Unreadable: there is no such folder; else
+/// as readMaterialFile.
+Result<std::vector<Material>> readMaterialFolder(const std::string& folder);
 
 } // namespace seamclock
