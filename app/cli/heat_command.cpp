@@ -109,7 +109,7 @@ Result<CourseOfUnit> ofWeld(const HeatCall& call) {
             bench = std::move(*read);
         }
     }
-    auto course = courseOf(*weld, weld->clock.at.lo, bench ? &bench->bench : nullptr);
+    auto course = courseOf(*weld, bench ? &bench->bench : nullptr);
     if (!course) {
         return tl::unexpected(course.error());
     }

@@ -514,6 +514,7 @@ Result<void> paintCourse(Studio& studio, QStringList& written) {
     }
     std::unique_lock<std::mutex> held(gate, std::defer_lock);
     Floor floor(*session, *writer, clock, studio.procedures, studio.job.operatorId);
+    floor.setMaterials(studio.options.materials);
     if (const auto added = studio.addBenches(floor); !added) {
         return added;
     }
@@ -574,6 +575,7 @@ Result<void> paintAfterCut(Studio& studio, bool cooling, QStringList& written) {
             return tl::unexpected<Error>(session.error());
         }
         Floor floor(*session, *writer, clock, studio.procedures, studio.job.operatorId);
+        floor.setMaterials(studio.options.materials);
         if (const auto added = studio.addBenches(floor); !added) {
             return added;
         }
@@ -606,6 +608,7 @@ Result<void> paintAfterCut(Studio& studio, bool cooling, QStringList& written) {
         return tl::unexpected<Error>(session.error());
     }
     Floor floor(*session, *writer, clock, studio.procedures, studio.job.operatorId);
+    floor.setMaterials(studio.options.materials);
     auto taken = studio.addBenches(floor);
     if (taken) {
         taken = floor.takeUpFound();

@@ -141,4 +141,12 @@ Result<HeatCourse> courseOf(const Weld& weld, Milliseconds now, const Bench* ben
     return course;
 }
 
+Result<HeatCourse> courseOf(const Weld& weld, const Bench* bench) {
+    Milliseconds last{0};
+    for (const Retained& event : retained(weld.events)) {
+        last = std::max(last, event.t.lo);
+    }
+    return courseOf(weld, last, bench);
+}
+
 } // namespace seamclock

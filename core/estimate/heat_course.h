@@ -40,4 +40,7 @@ Result<HeatCourse> courseOf(const WeldPlan& plan, const Bench* bench);
 /// was read on its faces. Missing as above, and before alignment began.
 Result<HeatCourse> courseOf(const Weld& weld, Milliseconds now, const Bench* bench);
 
+/// The same of a weld that is only read: as far as its last event.
+Result<HeatCourse> courseOf(const Weld& weld, const Bench* bench);
+
 } // namespace seamclock
