@@ -81,7 +81,7 @@ TEST(CliHeat, RefusesInOneSentence) {
     };
     EXPECT_NE(
         refused("heat --procedure pe-hd-dvs2207-1-2005 --thickness 10 --plate 500")
-            .find("500 is outside 100 to 320 °C"),
+            .find("--plate \"500\" is out of range; allowed: 100 to 320 °C"),
         std::string::npos);
     EXPECT_NE(refused("heat --thickness 10").find("--procedure is missing"), std::string::npos);
     EXPECT_NE(
@@ -89,7 +89,7 @@ TEST(CliHeat, RefusesInOneSentence) {
         std::string::npos);
     EXPECT_NE(
         refused("heat --procedure pe-hd-dvs2207-1-2005 --thickness 10 --until 300")
-            .find("300 is outside 0 to 200 °C"),
+            .find("--until \"300\" is out of range; allowed: 0 to 200 °C"),
         std::string::npos);
     EXPECT_NE(
         refused("heat --log " + cli.path("none.seamlog")).find("none.seamlog"), std::string::npos);
