@@ -281,6 +281,27 @@ Result<HeatEstimate> estimateHeat(
     return estimate;
 }
 
+Result<HeatEstimate> likelyHeat(
+    const HeatCourse& course, const std::vector<Material>& materials, double chosenC) {
+    auto material = materialFor(materials, course.material);
+    if (!material) {
+        return tl::unexpected<Error>(material.error());
+    }
+    HeatEstimate estimate;
+    estimate.course = course;
+    estimate.chosenC = chosenC;
+    estimate.meltingC = material->meltingPoint();
+    const Outputs outputs =
+        CourseRun(course, *material, course.inputs, chosenC, &estimate.curve, nullptr).outputs();
+    for (const Place& place : kPlaces) {
+        if (const auto likely = outputs.*place.one) {
+            estimate.numbers.*place.all = HeatRange{*likely, *likely, *likely};
+        }
+    }
+    estimate.material = std::move(*material);
+    return estimate;
+}
+
 double longestChangeover(const HeatCourse& course, const Material& material) {
     HeatCourse upTo = course;
     upTo.buildUp = 0;
