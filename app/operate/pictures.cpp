@@ -554,6 +554,9 @@ Result<void> paintCourse(Studio& studio, QStringList& written) {
             SetupWalk setup(
                 window, **desk, people, studio.options.demo, studio.scratch.filePath("files"));
             done = setup.all(PeopleWalk::kForemansPin, picture);
+            if (done) {
+                done = setup.whatIf(picture);
+            }
         }
     }
     return done;
