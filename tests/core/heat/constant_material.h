@@ -27,13 +27,13 @@ inline Material constantMaterial() {
 /// From `begun` to `until`, each step that share of the time that has passed, `first` at least.
 inline void conductUntil(
     SheetField& field, const SheetSurroundings& around, double begun, double until, double share,
-    double first, double forward = 1) {
+    double first) {
     double at = begun;
     while (at < until) {
         double step = std::max(first, share * at);
         const double left = until - at;
         step = left <= step ? left : left < 2 * step ? left / 2 : step;
-        field.conduct(around, step, forward);
+        field.conduct(around, step);
         at = left <= step ? until : at + step;
     }
 }
