@@ -8,6 +8,8 @@ namespace {
 
 constexpr int kMostRounds = 30;
 constexpr double kEnough = 1e-3; // [K]
+/// Of the step; with 1 − 1/√2 two stages are of the second order and L-stable.
+constexpr double kStage = 0.29289321881345248;
 
 std::vector<double> middles(const std::vector<double>& widths) {
     std::vector<double> out;
@@ -42,11 +44,13 @@ struct SheetField::Line {
     std::size_t first = 0;
     std::size_t stride = 1;
     const std::vector<double>* widths = nullptr;
+    const std::vector<double>* other = nullptr; // what passes the other way [W/m³]
+    std::vector<double>* own = nullptr;         // to be found
     double lowCelsius = 0;
     double lowConductance = 0; // [W/m²K]
     double highCelsius = 0;
     double highConductance = 0;
-    double throughLow = 0; // [J/m²] in, of this step
+    double throughLow = 0; // [W/m²] in
     double throughHigh = 0;
 };
 
@@ -63,7 +67,10 @@ SheetField::SheetField(const ThermalTable& table, SheetGrid grid, double celsius
     m_celsius.assign(cells, celsius);
     m_conductivity.assign(cells, 0);
     m_place.assign(cells, 0);
-    m_work.assign(9 * (std::max(columns(), rows()) + 1), 0);
+    m_base.assign(cells, 0);
+    m_inward.assign(cells, 0);
+    m_across.assign(cells, 0);
+    m_work.assign(8 * (std::max(columns(), rows()) + 1), 0);
     readAll();
 }
 
@@ -76,77 +83,81 @@ void SheetField::readAll() {
     }
 }
 
-void SheetField::conduct(const SheetSurroundings& around, double seconds, double forward) {
-    if (m_acrossFirst) {
-        across(around, seconds, forward);
-        inward(around, seconds, forward);
-    } else {
-        inward(around, seconds, forward);
-        across(around, seconds, forward);
+void SheetField::conduct(const SheetSurroundings& around, double seconds) {
+    m_base = m_heat;
+    stage(around, kStage * seconds, (1 - kStage) * seconds);
+    for (std::size_t i = 0; i < m_base.size(); ++i) {
+        m_base[i] += (1 - kStage) * seconds * (m_inward[i] + m_across[i]);
     }
-    m_acrossFirst = !m_acrossFirst;
+    stage(around, kStage * seconds, kStage * seconds);
+    // By what passed, so that what leaves one cell arrives in the next to the last bit.
+    for (std::size_t i = 0; i < m_base.size(); ++i) {
+        m_heat[i] = m_base[i] + kStage * seconds * (m_inward[i] + m_across[i]);
+    }
     readAll();
 }
 
-void SheetField::inward(const SheetSurroundings& around, double seconds, double forward) {
+/// Heat such that heat = base + seconds · (inward + across), all at the new temperatures; what
+/// passes the ends counts for so many seconds.
+void SheetField::stage(const SheetSurroundings& around, double seconds, double counted) {
     for (std::size_t row = 0; row < rows(); ++row) {
         Line line;
         line.first = at(0, row);
         line.widths = &m_grid.inward;
+        line.other = &m_across;
+        line.own = &m_inward;
         line.lowCelsius = around.faceCelsius;
         line.lowConductance = around.faceConductance;
-        solve(line, seconds, forward);
-        m_throughFace += line.throughLow * m_grid.across[row];
+        solve(line, seconds);
+        m_throughFace += counted * line.throughLow * m_grid.across[row];
     }
-}
-
-void SheetField::across(const SheetSurroundings& around, double seconds, double forward) {
     for (std::size_t column = 0; column < columns(); ++column) {
         Line line;
         line.first = at(column, 0);
         line.stride = columns();
         line.widths = &m_grid.across;
+        line.other = &m_inward;
+        line.own = &m_across;
         line.highCelsius = around.airCelsius;
         line.highConductance = around.sideConductance;
-        solve(line, seconds, forward);
-        m_throughSide -= line.throughHigh * m_grid.inward[column];
+        solve(line, seconds);
+        m_throughSide -= counted * line.throughHigh * m_grid.inward[column];
     }
 }
 
 // Unknown is each cell's heat H; with T(H) from the table and g between neighbours,
-//   H = H_before + Δt/Δx · Σ g (T_neighbour − T).
-void SheetField::solve(Line& line, double seconds, double forward) {
+//   H = base + Δt · (other + Σ g (T_neighbour − T) / Δx).
+void SheetField::solve(Line& line, double seconds) {
     const std::vector<double>& widths = *line.widths;
     const std::size_t n = widths.size();
     double* const work = m_work.data();
-    double* const heat = work;             // n
-    double* const before = work + (n + 1); // n
-    double* const g = work + 2 * (n + 1);  // n + 1
+    double* const heat = work;            // n
+    double* const base = work + (n + 1);  // n
+    double* const g = work + 2 * (n + 1); // n + 1
     double* const celsius = work + 3 * (n + 1);
     double* const perHeat = work + 4 * (n + 1);
-    double* const steady = work + 5 * (n + 1); // n + 1: what the old temperatures let through
-    double* const upper = work + 6 * (n + 1);
-    double* const change = work + 7 * (n + 1);
-    double* const scale = work + 8 * (n + 1);
+    double* const upper = work + 5 * (n + 1);
+    double* const change = work + 6 * (n + 1);
+    double* const scale = work + 7 * (n + 1);
 
     const auto cell = [&](std::size_t i) { return line.first + i * line.stride; };
+    double before = 0; // half a cell's resistance
     for (std::size_t i = 0; i < n; ++i) {
-        heat[i] = before[i] = m_heat[cell(i)];
+        const std::size_t here = cell(i);
+        heat[i] = m_heat[here];
+        base[i] = m_base[here] + seconds * (*line.other)[here];
         scale[i] = seconds / widths[i];
-        const double own = 2 * m_conductivity[cell(i)] / widths[i];
-        if (i > 0) {
-            g[i] = inSeries(2 * m_conductivity[cell(i - 1)] / widths[i - 1], own);
-        } else {
-            g[0] = inSeries(line.lowConductance, own);
-        }
-        if (i + 1 == n) {
-            g[n] = inSeries(own, line.highConductance);
-        }
+        const double half = widths[i] / (2 * m_conductivity[here]);
+        g[i] = i > 0                     ? 1 / (before + half)
+               : line.lowConductance > 0 ? 1 / (1 / line.lowConductance + half)
+                                         : 0;
+        before = half;
     }
+    g[n] = line.highConductance > 0 ? 1 / (before + 1 / line.highConductance) : 0;
     const auto read = [&] {
         for (std::size_t i = 0; i < n; ++i) {
-            const std::size_t at = cell(i);
-            const auto reading = m_table.read(heat[i], m_crystalline[at], m_place[at]);
+            const std::size_t here = cell(i);
+            const auto reading = m_table.read(heat[i], m_crystalline[here], m_place[here]);
             celsius[i] = reading.celsius;
             perHeat[i] = reading.perHeat;
         }
@@ -158,24 +169,20 @@ void SheetField::solve(Line& line, double seconds, double forward) {
         return g[i] * (low - high);
     };
     read();
-    const double past = 1 - forward;
-    for (std::size_t i = 0; i <= n; ++i) {
-        steady[i] = past * flux(i);
-    }
     for (int round = 0; round < kMostRounds; ++round) {
         // Newton: a tridiagonal system for the change of heat (Thomas's algorithm).
         double largest = 0;
-        double into = steady[0] + forward * flux(0);
+        double into = flux(0);
         for (std::size_t i = 0; i < n; ++i) {
-            const double out = steady[i + 1] + forward * flux(i + 1);
-            const double wrong = heat[i] - before[i] - scale[i] * (into - out);
+            const double out = flux(i + 1);
+            const double wrong = heat[i] - base[i] - scale[i] * (into - out);
             into = out;
-            const double lower = i > 0 ? -forward * scale[i] * g[i] * perHeat[i - 1] : 0;
-            const double own = 1 + forward * scale[i] * (g[i] + g[i + 1]) * perHeat[i];
-            const double above = i + 1 < n ? -forward * scale[i] * g[i + 1] * perHeat[i + 1] : 0;
-            const double pivot = own - (i > 0 ? lower * upper[i - 1] : 0);
-            upper[i] = above / pivot;
-            change[i] = (-wrong - (i > 0 ? lower * change[i - 1] : 0)) / pivot;
+            const double lower = i > 0 ? -scale[i] * g[i] * perHeat[i - 1] : 0;
+            const double own = 1 + scale[i] * (g[i] + g[i + 1]) * perHeat[i];
+            const double above = i + 1 < n ? -scale[i] * g[i + 1] * perHeat[i + 1] : 0;
+            const double pivot = 1 / (own - (i > 0 ? lower * upper[i - 1] : 0));
+            upper[i] = above * pivot;
+            change[i] = (-wrong - (i > 0 ? lower * change[i - 1] : 0)) * pivot;
         }
         for (std::size_t i = n; i-- > 0;) {
             if (i + 1 < n) {
@@ -189,15 +196,15 @@ void SheetField::solve(Line& line, double seconds, double forward) {
             break;
         }
     }
-    // By what passes, so that what leaves one cell arrives in the next to the last bit.
-    double into = steady[0] + forward * flux(0);
-    line.throughLow = into * seconds;
+    double into = flux(0);
+    line.throughLow = into;
     for (std::size_t i = 0; i < n; ++i) {
-        const double out = steady[i + 1] + forward * flux(i + 1);
-        m_heat[cell(i)] = before[i] + scale[i] * (into - out);
+        const double out = flux(i + 1);
+        (*line.own)[cell(i)] = (into - out) / widths[i];
+        m_heat[cell(i)] = heat[i];
         into = out;
     }
-    line.throughHigh = -into * seconds;
+    line.throughHigh = -into;
 }
 
 void SheetField::flow(const SheetFlow& flow, double seconds) {

@@ -84,10 +84,7 @@ void SheetRun::go(const HeatStage& stage, const std::function<void()>& each) {
             m_field->flow(flow, step);
             m_closing += flow.rate * step;
         }
-        // The first steps after a change damp what a jump leaves (Rannacher, Numer. Math. 43, 1984;
-        // from memory); then the mean of old and new, a little on the side of the new.
-        const double forward = m_since < 20 * m_grid.firstStep ? 1.0 : 0.55;
-        m_field->conduct(around(), step, forward);
+        m_field->conduct(around(), step);
         done += step;
         m_since += step;
         m_seconds += step;

@@ -27,10 +27,10 @@ struct HeatInputs {
 
 /// How fine the answer is asked for.
 struct HeatGrid {
-    Length finest = millimetres(0.1); // at the face
-    double growth = 1.1;
-    int rows = 6;            // across half the thickness
-    double step = 0.05;      // of the time since the edge met something else
+    Length finest = millimetres(0.08); // at the face
+    double growth = 1.15;
+    int rows = 4;            // across half the thickness
+    double step = 0.1;       // of the time since the edge met something else
     double firstStep = 0.02; // [s]
     double longestStep = 30; // [s]
 
