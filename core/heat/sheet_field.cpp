@@ -28,14 +28,23 @@ double inSeries(double one, double other) {
 
 } // namespace
 
-SheetGrid sheetGrid(Length thickness, Length depth, Length finest, double growth, int rows) {
+SheetGrid sheetGrid(
+    Length thickness, Length depth, Length finest, double growth, int rows, double rowGrowth) {
     SheetGrid grid;
     double reached = 0;
     for (double width = finest.si(); reached < depth.si(); width *= growth) {
         grid.inward.push_back(width);
         reached += width;
     }
-    grid.across.assign(static_cast<std::size_t>(rows), thickness.si() / 2 / rows);
+    double all = 0;
+    double width = 1;
+    for (int row = 0; row < rows; ++row, width *= rowGrowth) {
+        grid.across.push_back(width);
+        all += width;
+    }
+    for (double& each : grid.across) {
+        each *= thickness.si() / 2 / all;
+    }
     return grid;
 }
 

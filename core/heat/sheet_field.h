@@ -22,9 +22,10 @@ struct SheetGrid {
     std::vector<double> across; // widths [m], from the middle to the surface
 };
 
-/// Cells that begin at `finest` and grow by `growth` until `depth` is reached; `rows` even ones
-/// across.
-SheetGrid sheetGrid(Length thickness, Length depth, Length finest, double growth, int rows);
+/// Cells that begin at `finest` and grow by `growth` until `depth` is reached; `rows` across, each
+/// `rowGrowth` times as wide as the one nearer to the middle.
+SheetGrid sheetGrid(
+    Length thickness, Length depth, Length finest, double growth, int rows, double rowGrowth = 1);
 
 /// What stands at the face, and the air at the surface.
 struct SheetSurroundings {

@@ -25,7 +25,8 @@ SheetRun::SheetRun(const Material& material, const HeatInputs& inputs, const Hea
       m_field(std::make_unique<SheetField>(
           *m_table,
           sheetGrid(
-              inputs.thickness, depthFor(inputs.thickness), grid.finest, grid.growth, grid.rows),
+              inputs.thickness, depthFor(inputs.thickness), grid.finest, grid.growth, grid.rows,
+              grid.rowGrowth),
           inputs.ambientC)) {}
 
 SheetSurroundings SheetRun::around() const {
