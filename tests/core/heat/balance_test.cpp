@@ -5,32 +5,10 @@
 #include "tests/core/heat/cycle.h"
 #include "tests/support/shipped.h"
 
-#include <array>
 #include <gtest/gtest.h>
 
 namespace seamclock::test {
 namespace {
-
-constexpr std::array kMaterials{"pe-hd", "pp-h", "pvdf", "pvc-u"};
-
-Procedure procedureFor(const std::string& material) {
-    if (material == "pvc-u") {
-        const auto read = readProcedureFile(resource("demo/procedure-pvc-u.json"));
-        EXPECT_TRUE(read.has_value());
-        return read->procedure;
-    }
-    return shippedProcedure(
-        material == "pe-hd"  ? "pe-hd-dvs2207-1-2005"
-        : material == "pp-h" ? "pp-dvs2207-11"
-                             : "pvdf-dvs2207-15");
-}
-
-HeatInputs inputsFor(const Cycle& cycle, double thicknessMm) {
-    HeatInputs inputs;
-    inputs.thickness = millimetres(thicknessMm);
-    inputs.plateC = cycle.plateC;
-    return inputs;
-}
 
 TEST(Balance, AccountsForAllHeatOfAWholeCycleWithItsSqueeze) {
     for (const char* id : kMaterials) {
