@@ -91,6 +91,7 @@ private:
     std::vector<double> m_heat;
     std::vector<double> m_crystalline; // as it was at the end of the last step
     std::vector<double> m_celsius;
+    std::vector<double> m_perHeat; // dT/dH [K·m³/J]
     std::vector<double> m_conductivity;
     std::vector<int> m_place; // in the table
     double m_throughFace = 0;
