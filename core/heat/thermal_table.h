@@ -19,6 +19,8 @@ public:
         double conductivity = 1;
         double specificHeat = 1;
         double heat = 1; // of melting
+
+        bool operator==(const Factors&) const = default;
     };
 
     explicit ThermalTable(const Material& material) : ThermalTable(material, Factors()) {}
