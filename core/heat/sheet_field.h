@@ -22,9 +22,10 @@ struct SheetGrid {
     std::vector<double> across; // widths [m], from the middle to the surface
 };
 
-/// Cells that begin at `finest` and grow by `growth` until `depth` is reached; `rows` even ones
-/// across.
-SheetGrid sheetGrid(Length thickness, Length depth, Length finest, double growth, int rows);
+/// Cells that begin at `finest` and grow by `growth` until `depth` is reached; `rows` across, each
+/// `rowGrowth` times as wide as the one nearer to the middle.
+SheetGrid sheetGrid(
+    Length thickness, Length depth, Length finest, double growth, int rows, double rowGrowth = 1);
 
 /// What stands at the face, and the air at the surface.
 struct SheetSurroundings {
@@ -90,6 +91,7 @@ private:
     std::vector<double> m_heat;
     std::vector<double> m_crystalline; // as it was at the end of the last step
     std::vector<double> m_celsius;
+    std::vector<double> m_perHeat; // dT/dH [K·m³/J]
     std::vector<double> m_conductivity;
     std::vector<int> m_place; // in the table
     double m_throughFace = 0;

@@ -11,6 +11,10 @@ constexpr double kPi = 3.14159265358979323846;
 /// sheet beyond are taken as cold [m].
 constexpr double kDepthThin = 0.06;
 
+/// What is pressed out in one step [m]: the film of melt is some ten times as deep, and the squeeze
+/// is worked out from what it was when the step began.
+constexpr double kMostFlow = 0.03e-3;
+
 Length depthFor(Length thickness) {
     // Cooling is about proportional to thickness (1.2 min/mm), and heat's reach to the root of
     // time.
@@ -25,7 +29,8 @@ SheetRun::SheetRun(const Material& material, const HeatInputs& inputs, const Hea
       m_field(std::make_unique<SheetField>(
           *m_table,
           sheetGrid(
-              inputs.thickness, depthFor(inputs.thickness), grid.finest, grid.growth, grid.rows),
+              inputs.thickness, depthFor(inputs.thickness), grid.finest, grid.growth, grid.rows,
+              grid.rowGrowth),
           inputs.ambientC)) {}
 
 SheetSurroundings SheetRun::around() const {
@@ -65,7 +70,7 @@ void SheetRun::go(const HeatStage& stage, const std::function<void()>& each) {
             m_grid.step * m_since, std::min(m_grid.firstStep, stage.seconds), m_grid.longestStep);
         const double left = stage.seconds - done;
         // the last two are alike, so that none is left over
-        const double step = left <= wanted ? left : left < 2 * wanted ? left / 2 : wanted;
+        double step = left <= wanted ? left : left < 2 * wanted ? left / 2 : wanted;
         if (m_at == HeatStage::At::Air) {
             m_pressure = 0;
         } else if (locks) {
@@ -81,6 +86,9 @@ void SheetRun::go(const HeatStage& stage, const std::function<void()>& each) {
                 layers, m_field->grid().inward, m_field->halfThickness(), m_pressure,
                 m_material.flow.index,
                 m_at == HeatStage::At::Plate ? FilmWall::Plate : FilmWall::Sheet);
+            if (flow.rate * step > kMostFlow) {
+                step = std::max(kMostFlow / flow.rate, std::min(m_grid.firstStep, step));
+            }
             m_field->flow(flow, step);
             m_closing += flow.rate * step;
         }

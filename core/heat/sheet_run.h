@@ -29,7 +29,8 @@ struct HeatInputs {
 struct HeatGrid {
     Length finest = millimetres(0.08); // at the face
     double growth = 1.15;
-    int rows = 4;            // across half the thickness
+    int rows = 6;            // across half the thickness
+    double rowGrowth = 1.35; // from the middle outward: the weld plane is judged at the middle
     double step = 0.1;       // of the time since the edge met something else
     double firstStep = 0.02; // [s]
     double longestStep = 30; // [s]

@@ -65,46 +65,54 @@ ThermalTable::Reading ThermalTable::read(double heat, double crystalline) const 
     return read(heat, crystalline, guess);
 }
 
-ThermalTable::Reading ThermalTable::read(double heat, double crystalline, int& guess) const {
+ThermalTable::Warmth ThermalTable::warmth(double heat, double crystalline, int& guess) const {
     // Few cells move further than some nodes in a step, so the search goes out from the guess, with
     // strides that double; heat rises with temperature, whatever the crystalline share was.
     const int last = static_cast<int>(kNodes) - 2;
     int low = std::clamp(guess, 0, last);
-    const auto above = [&](int node) { // the cell is warmer than the node
-        return heat >= nodeHeat(static_cast<std::size_t>(node), crystalline);
-    };
     int high = low + 1;
-    if (above(low)) {
-        for (int stride = 1; high <= last && above(high); stride *= 2) {
-            low = high;
-            high = std::min(high + stride, last + 1);
-            if (low == high) {
-                break;
-            }
-        }
-        low = std::min(low, last);
-        high = std::max(high, low + 1);
-    } else {
-        for (int stride = 1; low > 0 && !above(low); stride *= 2) {
-            high = low;
-            low = std::max(low - stride, 0);
-        }
+    const auto heatOf = [&](int node) {
+        return nodeHeat(static_cast<std::size_t>(node), crystalline);
+    };
+    double below = heatOf(low);
+    double above = heatOf(high);
+    for (int stride = 1; heat >= above && high <= last; stride *= 2) {
+        low = high;
+        below = above;
+        high = std::min(high + stride, last + 1);
+        above = heatOf(high);
+    }
+    for (int stride = 1; heat < below && low > 0; stride *= 2) {
+        high = low;
+        above = below;
+        low = std::max(low - stride, 0);
+        below = heatOf(low);
     }
     while (high - low > 1) {
         const int middle = (low + high) / 2;
-        (above(middle) ? low : high) = middle;
+        const double between = heatOf(middle);
+        if (heat >= between) {
+            low = middle;
+            below = between;
+        } else {
+            high = middle;
+            above = between;
+        }
     }
     guess = low;
-    const auto node = static_cast<std::size_t>(low);
-    const double below = nodeHeat(node, crystalline);
-    const double perHeat = kStep / (nodeHeat(node + 1, crystalline) - below);
-    Reading reading{celsiusOf(node) + (heat - below) * perHeat, perHeat, crystalline};
-    const double share = (reading.celsius - celsiusOf(node)) / kStep;
+    const double perHeat = kStep / (above - below);
+    return {celsiusOf(static_cast<std::size_t>(low)) + (heat - below) * perHeat, perHeat};
+}
+
+ThermalTable::Reading ThermalTable::read(double heat, double crystalline, int& guess) const {
+    const Warmth warmth = this->warmth(heat, crystalline, guess);
+    const auto node = static_cast<std::size_t>(guess);
+    const double share = std::clamp((warmth.celsius - celsiusOf(node)) / kStep, 0.0, 1.0);
     const auto between = [&](const std::vector<double>& table) {
-        return table[node] + (table[node + 1] - table[node]) * std::clamp(share, 0.0, 1.0);
+        return table[node] + (table[node + 1] - table[node]) * share;
     };
-    reading.crystalline = std::clamp(crystalline, between(m_down), between(m_up));
-    return reading;
+    return {
+        warmth.celsius, warmth.perHeat, std::clamp(crystalline, between(m_down), between(m_up))};
 }
 
 double ThermalTable::heatAt(double celsius, double crystalline) const {

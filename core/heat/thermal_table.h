@@ -40,6 +40,13 @@ public:
     /// As `read`; begins to look at `guess`, a place in the table, and leaves its own there.
     Reading read(double heat, double crystalline, int& guess) const;
 
+    /// The temperature alone, for those who ask often.
+    struct Warmth {
+        double celsius;
+        double perHeat;
+    };
+    Warmth warmth(double heat, double crystalline, int& guess) const;
+
     /// [J/m³]
     double heatAt(double celsius, double crystalline) const;
     /// [W/mK]

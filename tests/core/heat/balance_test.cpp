@@ -5,32 +5,10 @@
 #include "tests/core/heat/cycle.h"
 #include "tests/support/shipped.h"
 
-#include <array>
 #include <gtest/gtest.h>
 
 namespace seamclock::test {
 namespace {
-
-constexpr std::array kMaterials{"pe-hd", "pp-h", "pvdf", "pvc-u"};
-
-Procedure procedureFor(const std::string& material) {
-    if (material == "pvc-u") {
-        const auto read = readProcedureFile(resource("demo/procedure-pvc-u.json"));
-        EXPECT_TRUE(read.has_value());
-        return read->procedure;
-    }
-    return shippedProcedure(
-        material == "pe-hd"  ? "pe-hd-dvs2207-1-2005"
-        : material == "pp-h" ? "pp-dvs2207-11"
-                             : "pvdf-dvs2207-15");
-}
-
-HeatInputs inputsFor(const Cycle& cycle, double thicknessMm) {
-    HeatInputs inputs;
-    inputs.thickness = millimetres(thicknessMm);
-    inputs.plateC = cycle.plateC;
-    return inputs;
-}
 
 TEST(Balance, AccountsForAllHeatOfAWholeCycleWithItsSqueeze) {
     for (const char* id : kMaterials) {
@@ -266,6 +244,37 @@ TEST(Order, OfTheStepIsTheFirstWhereConductivityChanges) {
     const std::vector<double> wrong = wrongBySteps(table);
     EXPECT_GT(orderOf(wrong[0], wrong[2]) / 2, 0.9);
     RecordProperty("order", std::to_string(orderOf(wrong[0], wrong[2]) / 2));
+}
+
+TEST(Order, DefaultsAreFineEnoughForWhatIsPressedOut) {
+    struct Answer {
+        double aligned;
+        double closing;
+        double plane;
+    };
+    for (const auto& [id, thicknessMm] : {std::pair("pe-hd", 10.0), std::pair("pp-h", 3.0)}) {
+        const Cycle cycle = cycleOf(procedureFor(id), millimetres(thicknessMm));
+        const Material material = shippedMaterial(id);
+        const HeatInputs inputs = inputsFor(cycle, thicknessMm);
+        const auto answer = [&](const HeatGrid& grid) {
+            SheetRun run(material, inputs, grid);
+            run.go({HeatStage::At::Plate, cycle.alignS, cycle.alignment, cycle.alignment, {}});
+            const double aligned = run.closing();
+            lead(run, cycle);
+            return Answer{aligned, run.closing(), run.faceC()};
+        };
+        HeatGrid fine;
+        fine.finest = millimetres(0.05);
+        fine.growth = 1.08;
+        fine.step = 0.02;
+        fine.longestStep = 10;
+        const Answer usual = answer({});
+        const Answer finer = answer(fine);
+        // The consistency alone may be off by 60 %, which moves the closing by a quarter.
+        EXPECT_NEAR(usual.aligned / finer.aligned, 1, 0.05) << id;
+        EXPECT_NEAR(usual.closing / finer.closing, 1, 0.05) << id;
+        EXPECT_NEAR(usual.plane, finer.plane, 0.5) << id;
+    }
 }
 
 } // namespace

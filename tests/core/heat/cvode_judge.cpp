@@ -169,6 +169,7 @@ struct CvodeJudge::Parts {
 
     SUNContext context = nullptr;
     N_Vector heat = nullptr;
+    N_Vector between = nullptr;
     SUNMatrix matrix = nullptr;
     SUNLinearSolver solver = nullptr;
     void* cvode = nullptr;
@@ -289,6 +290,7 @@ CvodeJudge::CvodeJudge(
     const auto length = static_cast<sunindextype>(count);
     const auto band = static_cast<sunindextype>(p.y.size());
     p.heat = N_VNew_Serial(length, p.context);
+    p.between = N_VClone(p.heat);
     N_VConst(p.plastic.heat(ambientC, 1), p.heat);
     p.matrix = SUNBandMatrix(length, band, band, p.context);
     p.solver = SUNLinSol_Band(p.heat, p.matrix, p.context);
@@ -307,11 +309,18 @@ CvodeJudge::~CvodeJudge() {
     SUNLinSolFree(m_parts->solver);
     SUNMatDestroy(m_parts->matrix);
     N_VDestroy(m_parts->heat);
+    N_VDestroy(m_parts->between);
     SUNContext_Free(&m_parts->context);
 }
 
+bool CvodeJudge::go(double faceCelsius, double conductance, double seconds) {
+    std::vector<double> none;
+    return go(faceCelsius, conductance, seconds, {}, none);
+}
+
 bool CvodeJudge::go(
-    double faceCelsius, double conductance, double seconds, const std::function<void()>& each) {
+    double faceCelsius, double conductance, double seconds, const std::vector<double>& times,
+    std::vector<double>& faces) {
     Parts& p = *m_parts;
     if (!p.sound) {
         return false;
@@ -324,6 +333,7 @@ bool CvodeJudge::go(
         CVodeSetStopTime(p.cvode, end) != CV_SUCCESS) {
         return false;
     }
+    auto next = std::upper_bound(times.begin(), times.end(), p.now);
     while (p.now < end) {
         double reached = p.now;
         const int answer = CVode(p.cvode, end, p.heat, &reached, CV_ONE_STEP);
@@ -331,14 +341,19 @@ bool CvodeJudge::go(
             return false;
         }
         p.now = answer == CV_TSTOP_RETURN ? end : reached;
+        for (; next != times.end() && *next <= p.now; ++next) {
+            if (CVodeGetDky(p.cvode, std::min(*next, reached), 0, p.between) != CV_SUCCESS) {
+                return false;
+            }
+            double unused = 0;
+            faces.push_back(
+                p.plastic.celsius(NV_Ith_S(p.between, 0), p.crystalline[0], p.celsius[0], unused));
+        }
         // What has melted or crystallised by now is so: within a step the curves of the last one
         // hold, and they agree where it ended.
         p.look(NV_DATA_S(p.heat));
         for (std::size_t n = 0; n < p.celsius.size(); ++n) {
             p.crystalline[n] = p.plastic.kept(p.celsius[n], p.crystalline[n]);
-        }
-        if (each) {
-            each();
         }
     }
     return true;

@@ -7,8 +7,8 @@
 
 #include "core/heat/material.h"
 
-#include <functional>
 #include <memory>
+#include <vector>
 
 namespace seamclock::test {
 
@@ -29,11 +29,13 @@ public:
     CvodeJudge(const CvodeJudge&) = delete;
     CvodeJudge& operator=(const CvodeJudge&) = delete;
 
-    /// What stands at the face for so long; `each` after every step of CVODE's. False: CVODE gave
-    /// up.
+    /// What stands at the face for so long. At each of `times` that is passed (in seconds since the
+    /// beginning, rising) the face's temperature is added to `faces`, by CVODE's own polynomial.
+    /// False: CVODE gave up.
+    bool go(double faceCelsius, double conductance, double seconds);
     bool
-    go(double faceCelsius, double conductance, double seconds,
-       const std::function<void()>& each = {});
+    go(double faceCelsius, double conductance, double seconds, const std::vector<double>& times,
+       std::vector<double>& faces);
 
     double seconds() const;
     double faceC() const; // at the middle of the thickness

@@ -34,6 +34,25 @@ Material shippedMaterial(const std::string& id) {
     return read ? *read : Material{};
 }
 
+Procedure procedureFor(const std::string& material) {
+    if (material == "pvc-u") {
+        const auto read = readProcedureFile(resource("demo/procedure-pvc-u.json"));
+        EXPECT_TRUE(read.has_value()) << read.error().detail;
+        return read ? read->procedure : Procedure{};
+    }
+    return shippedProcedure(
+        material == "pe-hd"  ? "pe-hd-dvs2207-1-2005"
+        : material == "pp-h" ? "pp-dvs2207-11"
+                             : "pvdf-dvs2207-15");
+}
+
+HeatInputs inputsFor(const Cycle& cycle, double thicknessMm) {
+    HeatInputs inputs;
+    inputs.thickness = millimetres(thicknessMm);
+    inputs.plateC = cycle.plateC;
+    return inputs;
+}
+
 Cycle Cycle::withoutPressure() const {
     Cycle cycle = *this;
     cycle.alignment = cycle.soaking = cycle.joining = 0;
@@ -76,9 +95,9 @@ void lead(
 }
 
 double alignUntilBead(SheetRun& run, const Cycle& cycle, double longest) {
-    constexpr double kStep = 0.5; // [s] half of that is how well the time is known
     while (run.beadHeight() < cycle.bead && run.seconds() < longest) {
-        run.go({HeatStage::At::Plate, kStep, cycle.alignment, cycle.alignment, {}});
+        const double step = std::max(0.5, 0.02 * run.seconds()); // how well the time is known
+        run.go({HeatStage::At::Plate, step, cycle.alignment, cycle.alignment, {}});
     }
     return run.seconds();
 }

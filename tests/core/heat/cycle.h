@@ -5,12 +5,18 @@
 #include "core/heat/sheet_run.h"
 #include "core/procedure/procedure.h"
 
+#include <array>
 #include <functional>
 #include <string>
 
 namespace seamclock::test {
 
+inline constexpr std::array kMaterials{"pe-hd", "pp-h", "pvdf", "pvc-u"};
+
 Material shippedMaterial(const std::string& id);
+
+/// The one whose table we have; PVC-U's is the demo's, invented.
+Procedure procedureFor(const std::string& material);
 
 struct Cycle {
     double plateC = 0;
@@ -32,6 +38,9 @@ struct Cycle {
 /// boundary. Where a table has no value for a thickness its nearest piece is carried on: that makes
 /// a history to work out, not a weld.
 Cycle cycleOf(const Procedure& procedure, Length thickness, double ambientC = 20);
+
+/// Core's own nominal values, with that plate.
+HeatInputs inputsFor(const Cycle& cycle, double thicknessMm);
 
 /// The stages after alignment, in order; `each` is called after every step, `then` after each
 /// stage.
