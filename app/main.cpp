@@ -7,6 +7,7 @@
 #include "app/platform/resource_folder.h"
 #include "app/sound/horn_link.h"
 #include "app/text/words.h"
+#include "core/heat/material_codec.h"
 #include "core/log/world.h"
 
 #include <QApplication>
@@ -70,6 +71,7 @@ int showAndEnd(QApplication& application, const Error& error, const Preferences&
 
 struct Shop {
     std::vector<ProcedureDocument> procedures;
+    std::vector<Material> materials;
     Job job;
     std::string demo;
 };
@@ -85,6 +87,11 @@ Result<Shop> readShop(const QString& jobFolder) {
         return tl::unexpected<Error>(procedures.error());
     }
     shop.procedures = std::move(*procedures);
+    auto materials = readMaterialFolder(*resources + "/materials");
+    if (!materials) {
+        return tl::unexpected<Error>(materials.error());
+    }
+    shop.materials = std::move(*materials);
     shop.demo = jobFolder.isEmpty() ? *resources + "/demo" : jobFolder.toStdString();
     auto job = readFirstJob(shop.demo);
     if (!job) {
@@ -169,6 +176,7 @@ int paint(const Arguments& arguments) {
     options.sizes = arguments.sizes;
     options.themes = arguments.themes;
     options.onlyOperator = arguments.onlyOperator;
+    options.materials = shop->materials;
     const auto written = paintPictures(options, shop->procedures);
     if (!written) {
         return sayAndEnd(written.error());
@@ -220,6 +228,7 @@ int weld(QApplication& application, const Arguments& arguments) {
     }
     const std::string by = shop->job.operatorId.empty() ? "station" : shop->job.operatorId;
     Floor floor(*session, writer, *clock, shop->procedures, by);
+    floor.setMaterials(shop->materials);
     if (const auto added = addBenches(floor, shop->job); !added) {
         return failed(added.error());
     }

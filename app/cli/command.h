@@ -35,6 +35,7 @@ void addProcedures(CLI::App& root, Commands& commands, Terminal& terminal);
 /// Within "procedures".
 void addProcedureFacts(CLI::App& procedures, Commands& commands, Terminal& terminal);
 void addPlan(CLI::App& root, Commands& commands, Terminal& terminal);
+void addHeat(CLI::App& root, Commands& commands, Terminal& terminal);
 void addJob(CLI::App& root, Commands& commands, Terminal& terminal);
 void addBench(CLI::App& root, Commands& commands, Terminal& terminal);
 void addRehearse(CLI::App& root, Commands& commands, Terminal& terminal);

@@ -176,6 +176,7 @@ int readAndRun(int argc, const char* const* argv) {
     Commands commands;
     addProcedures(root, commands, terminal);
     addPlan(root, commands, terminal);
+    addHeat(root, commands, terminal);
     addBench(root, commands, terminal);
     addJob(root, commands, terminal);
     addRehearse(root, commands, terminal);

@@ -46,6 +46,7 @@ Result<void> Floor::addBench(const BenchDocument& bench) {
     }
     Post post;
     post.bench = bench;
+    post.heat = std::make_shared<LiveHeat>(m_materials);
     post.place = static_cast<int>(m_posts.size()) + 1;
     m_posts.push_back(std::move(post));
     return {};
@@ -175,6 +176,17 @@ const Weld* Floor::weld(int post) const {
     return m_session.find(*at(post).weld);
 }
 
+/// The sheet's heat while it is on the plate.
+const SheetRun* Floor::heat(int post, const Weld& weld, const Instant& now) const {
+    const bool onPlate =
+        std::holds_alternative<Aligning>(weld.state) || std::holds_alternative<Soaking>(weld.state);
+    if (at(post).heat == nullptr || !onPlate) {
+        return nullptr;
+    }
+    const auto time = weldTimeAt(weld, now);
+    return time ? at(post).heat->follow(weld, time->lo, &at(post).bench.bench) : nullptr;
+}
+
 std::optional<WeldView>
 Floor::view(int post, const Instant& now, bool pedal, bool lessMotion) const {
     const Weld* found = weld(post);
@@ -188,6 +200,7 @@ Floor::view(int post, const Instant& now, bool pedal, bool lessMotion) const {
     context.pedal = pedal;
     context.lessMotion = lessMotion;
     context.notSaved = notSaved(*found);
+    context.heat = heat(post, *found, now);
     return weldView(*found, context);
 }
 

@@ -7,11 +7,13 @@
 
 #include "app/operate/weld_view.h"
 #include "app/setup/setup_shop.h"
+#include "core/estimate/live_heat.h"
 #include "core/session/job_order.h"
 #include "core/session/session.h"
 #include "core/shift/shift.h"
 
 #include <QObject>
+#include <memory>
 #include <optional>
 #include <string>
 #include <vector>
@@ -25,6 +27,7 @@ struct Post {
     std::optional<std::string> weld;   // "weld:UUID", open or just ended
     std::optional<BenchDocument> next; // as Set-up changed it meanwhile; holds when it is free
     BeadDraft bead;
+    std::shared_ptr<LiveHeat> heat; // of its weld, where there are materials
 
     QString letter() const { return QString(QChar(u'A' + place - 1)); }
 };
@@ -70,6 +73,10 @@ public:
     /// Whether a weld stands between alignment and lock, where seconds count.
     bool isHurried() const;
 
+    /// For the estimate of the heat in the sheets; without them nothing is estimated.
+    void setMaterials(std::vector<Material> materials) { m_materials = std::move(materials); }
+    const std::vector<Material>& materials() const { return m_materials; }
+
     const std::vector<ProcedureDocument>& shipped() const override { return m_shipped; }
     const std::vector<ProcedureDocument>& procedures() const override { return m_procedures; }
     void setProcedures(std::vector<ProcedureDocument> procedures) override;
@@ -107,6 +114,7 @@ signals:
     void changed();
 
 private:
+    const SheetRun* heat(int post, const Weld& weld, const Instant& now) const;
     Result<void> make(int post, const std::vector<WeldDetail>& details, std::int64_t onto);
     Result<void> step(int post, const WeldDetail& detail);
     Result<void> takeBack(int post);
@@ -120,6 +128,7 @@ private:
     const Clock& m_clock;
     std::vector<ProcedureDocument> m_shipped;
     std::vector<ProcedureDocument> m_procedures;
+    std::vector<Material> m_materials;
     std::string m_by;
     std::vector<Post> m_posts;
     int m_selected = 0;

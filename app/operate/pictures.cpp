@@ -514,6 +514,7 @@ Result<void> paintCourse(Studio& studio, QStringList& written) {
     }
     std::unique_lock<std::mutex> held(gate, std::defer_lock);
     Floor floor(*session, *writer, clock, studio.procedures, studio.job.operatorId);
+    floor.setMaterials(studio.options.materials);
     if (const auto added = studio.addBenches(floor); !added) {
         return added;
     }
@@ -553,6 +554,9 @@ Result<void> paintCourse(Studio& studio, QStringList& written) {
             SetupWalk setup(
                 window, **desk, people, studio.options.demo, studio.scratch.filePath("files"));
             done = setup.all(PeopleWalk::kForemansPin, picture);
+            if (done) {
+                done = setup.whatIf(picture);
+            }
         }
     }
     return done;
@@ -574,6 +578,7 @@ Result<void> paintAfterCut(Studio& studio, bool cooling, QStringList& written) {
             return tl::unexpected<Error>(session.error());
         }
         Floor floor(*session, *writer, clock, studio.procedures, studio.job.operatorId);
+        floor.setMaterials(studio.options.materials);
         if (const auto added = studio.addBenches(floor); !added) {
             return added;
         }
@@ -606,6 +611,7 @@ Result<void> paintAfterCut(Studio& studio, bool cooling, QStringList& written) {
         return tl::unexpected<Error>(session.error());
     }
     Floor floor(*session, *writer, clock, studio.procedures, studio.job.operatorId);
+    floor.setMaterials(studio.options.materials);
     auto taken = studio.addBenches(floor);
     if (taken) {
         taken = floor.takeUpFound();

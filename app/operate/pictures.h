@@ -58,6 +58,7 @@ struct PictureOptions {
     QStringList sizes;         // "1280x800", …; empty: all three
     QStringList themes;        // empty: all three
     bool onlyOperator = false; // one size, dark, the operator's screens alone
+    std::vector<Material> materials;
 };
 
 /// The files that were written. NotWritten: the folder can't be written to.

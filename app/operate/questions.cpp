@@ -108,6 +108,7 @@ Menu menuFor(const Preferences& now, const QString& atBench) {
     };
     add(MenuItem::Day, tr("The day's joints"), tr("list and records"), Sign::Search);
     add(MenuItem::Card, tr("Weld card"), tr("of the weld on this bench"), Sign::Note);
+    add(MenuItem::Heat, tr("What if"), tr("heat in the sheet, estimated"), Sign::PlateTemperature);
     add(MenuItem::People, atBench.isEmpty() ? tr("Who is it?") : atBench,
         tr("people, PINs, the day's seal"), Sign::Person);
     add(MenuItem::Setup, tr("Set-up"), tr("procedures, benches"), Sign::Spring);
@@ -154,6 +155,7 @@ Preferences changedBy(MenuItem item, Preferences now) {
         break;
     case MenuItem::Day:
     case MenuItem::Card:
+    case MenuItem::Heat:
     case MenuItem::People:
     case MenuItem::Setup:
     case MenuItem::Pedal:

@@ -1,5 +1,6 @@
 #include "app/operate/setup_walk.h"
 
+#include <QCoreApplication>
 #include <QDir>
 #include <QFile>
 #include <algorithm>
@@ -267,6 +268,31 @@ Result<void> SetupWalk::releaseOrder(const Picture& picture) {
              emit setup.choicePage()->chosen(0);
              emit setup.choicePage()->chosen(0); // the sheet is all that is left
              return expect(setup.formPage(), "the order did not end with the sheet");
+         }});
+}
+
+Result<void> SetupWalk::whatIf(const Picture& picture) {
+    m_window.openMenu();
+    HeatPage* page = m_window.heatPage();
+    const auto rest = [page] { // the spread comes from a thread of its own
+        while (!page->hasSpread()) {
+            QCoreApplication::processEvents(QEventLoop::WaitForMoreEvents);
+        }
+    };
+    return each(
+        {[&] { return m_people.choose("What if"); },
+         [&] { return expect(page, "\"What if\" did not open"); },
+         [&] {
+             rest();
+             take(picture, "what-if");
+             emit page->slider(WhatIf::Changeover)->moved(25);
+             rest();
+             take(picture, "what-if-late");
+             return press(SlotPlace::Back);
+         },
+         [&] {
+             rest();
+             return press(SlotPlace::Step);
          }});
 }
 

@@ -34,6 +34,8 @@ public:
     /// From the east bench's form: a bent calibration is refused, the demo's is read.
     Result<void> calibrate(const Picture& picture = {});
     Result<void> releaseOrder(const Picture& picture = {});
+    /// The heat in the sheet with a late changeover, and by the plan again.
+    Result<void> whatIf(const Picture& picture = {});
 
     /// The row that begins so, of the list that stands.
     Result<void> choose(const QString& words);

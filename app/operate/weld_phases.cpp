@@ -81,6 +81,7 @@ void tell(Sketch& s, const Aligning& state) {
     const Milliseconds gone = s.t.lo - state.from.lo;
     s.view.cell.sign = Sign::Align;
     s.seam(SeamView::Phase::Align);
+    s.heat();
     s.scaleOf(s.scalePlan().alignment);
     s.readings(ReadingPhase::Alignment);
     s.view.lamp.number = goneText(gone);
@@ -117,6 +118,7 @@ void tell(Sketch& s, const Soaking& state) {
     const Milliseconds high = s.plan().soak->high - s.plan().soak->target;
     s.view.cell.sign = Sign::Soak;
     s.seam(SeamView::Phase::Soak);
+    s.heat();
     s.view.seam.beadNowMm = s.view.seam.beadMm;
     s.scaleOf(s.scalePlan().soak);
     s.readings(ReadingPhase::Soak);

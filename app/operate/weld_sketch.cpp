@@ -5,6 +5,7 @@
 
 #include <QCoreApplication>
 #include <algorithm>
+#include <cmath>
 
 namespace seamclock {
 namespace {
@@ -124,6 +125,31 @@ void Sketch::seam(SeamView::Phase phase) {
         part.plateC = unitsOf(*read);
         part.plateText = celsiusText(*read) + " °C";
     }
+}
+
+// Only on the plate: in cooling a temperature would argue for an early release.
+void Sketch::heat() {
+    if (context.heat == nullptr) {
+        return;
+    }
+    const SheetField& field = context.heat->field();
+    SeamHeat heat;
+    for (std::size_t i = 0; i < field.columns(); ++i) {
+        heat.depthMm.push_back(field.depthOf(i) * 1e3);
+    }
+    for (std::size_t row = 0; row < field.rows(); ++row) {
+        const double end = field.heightOf(row) + field.grid().across[row] / 2;
+        heat.rowEnds.push_back(end / field.halfThickness());
+        for (std::size_t i = 0; i < field.columns(); ++i) {
+            heat.celsius.push_back(std::round(field.celsius(i, row))); // no repainting for less
+        }
+    }
+    const Material& material = context.heat->material();
+    heat.meltingC = material.meltingPoint();
+    const QString depth = numberText(context.heat->meltDepth() * 1e3, 1);
+    view.seam.note = material.crystals ? tr("Estimate: melt %1 mm deep").arg(depth)
+                                       : tr("Estimate: soft %1 mm deep").arg(depth);
+    view.seam.heat = std::move(heat);
 }
 
 std::optional<std::int64_t> Sketch::plateRead() const {

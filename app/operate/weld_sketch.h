@@ -30,6 +30,8 @@ struct Sketch {
     void scaleFree();
     void readings(ReadingPhase phase);
     void seam(SeamView::Phase phase);
+    /// The sheet as warm as it is estimated to be.
+    void heat();
 
 private:
     void scaleBase();

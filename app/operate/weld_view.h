@@ -13,6 +13,7 @@
 #include "app/parts/seam_picture.h"
 #include "app/parts/slot_button.h"
 #include "app/parts/strip.h"
+#include "core/heat/sheet_run.h"
 #include "core/session/after_cut.h"
 #include "core/weld/fold.h"
 
@@ -101,7 +102,8 @@ struct ViewContext {
     BeadDraft bead;
     bool pedal = false; // a pedal is set up: the step shows its sign
     bool lessMotion = false;
-    int notSaved = 0; // rows of this weld that are not on disk yet
+    int notSaved = 0;               // rows of this weld that are not on disk yet
+    const SheetRun* heat = nullptr; // of the sheet, where it is estimated
 };
 
 struct WeldView {

@@ -54,6 +54,7 @@ Window::Window(WindowParts parts, QWidget* parent)
       m_choice(new ChoicePage(this)), m_pad(new PadPage(this)), m_day(new DayPage(this)),
       m_entry(new EntryPage(this)),
       m_people(new PeopleFlow(m_parts.desk, m_floor, m_parts.reports, this)),
+      m_heat(new HeatPage(this)),
       m_setup(new SetupFlow(
           m_parts.desk, m_floor,
           [this](const QString& forWhat, std::function<void(const ProvenPerson&)> then) {
@@ -64,7 +65,7 @@ Window::Window(WindowParts parts, QWidget* parent)
     setWindowTitle("Seamclock");
     setFocusPolicy(Qt::StrongFocus);
     for (Page* page :
-         std::initializer_list<Page*>{m_weld, m_card, m_choice, m_pad, m_day, m_entry}) {
+         std::initializer_list<Page*>{m_weld, m_card, m_choice, m_pad, m_day, m_entry, m_heat}) {
         page->hide();
         connect(page, &Page::slotPressed, this, &Window::slotPressed);
     }
@@ -179,7 +180,7 @@ PageLook Window::look() const {
 }
 
 std::vector<Page*> Window::pages() const {
-    std::vector<Page*> all{m_weld, m_card, m_choice, m_pad, m_day, m_entry};
+    std::vector<Page*> all{m_weld, m_card, m_choice, m_pad, m_day, m_entry, m_heat};
     const std::vector<Page*> more = m_people->pages();
     all.insert(all.end(), more.begin(), more.end());
     const std::vector<Page*> setup = m_setup->pages();
@@ -266,6 +267,9 @@ void Window::turnTo(PageKind kind) {
         break;
     case PageKind::Setup:
         next = m_setup->page();
+        break;
+    case PageKind::Heat:
+        next = m_heat;
         break;
     case PageKind::Seams:
     case PageKind::Reasons:
@@ -557,6 +561,13 @@ void Window::slotPressed(SlotPlace place) {
             turnTo(PageKind::Weld);
         }
         return;
+    case PageKind::Heat:
+        if (place == SlotPlace::Back) {
+            m_heat->reset();
+        } else {
+            turnTo(PageKind::Weld);
+        }
+        return;
     case PageKind::People:
     case PageKind::Setup:
         return; // its pages tell it themselves
@@ -621,6 +632,7 @@ void Window::choose(int index) {
     case PageKind::Pedal:
     case PageKind::People:
     case PageKind::Setup:
+    case PageKind::Heat:
         return;
     }
 }
@@ -721,6 +733,36 @@ void Window::chooseSeam(int index) {
     m_order = std::move(*order);
     m_orderName = tr("Seam %1, %2").arg(fromUtf8(seam.label), fromUtf8(seam.what));
     turnTo(PageKind::Card);
+}
+
+void Window::openHeat() {
+    for (int post = 0; post < static_cast<int>(m_floor.posts().size()); ++post) {
+        const Weld* weld = m_floor.weld(post);
+        if (weld != nullptr && (std::holds_alternative<BuildingUp>(weld->state) ||
+                                std::holds_alternative<Cooling>(weld->state))) {
+            say(tr("While a joint cools its clock and its scale decide. Look at this later."));
+            return;
+        }
+    }
+    const Post& post = m_floor.posts()[static_cast<std::size_t>(m_floor.selected())];
+    const Weld* weld = m_floor.weld(m_floor.selected());
+    if (weld == nullptr && !m_order) {
+        say(tr("Choose a seam first: its plan is what is looked at."));
+        return;
+    }
+    const auto plan = weld != nullptr ? Result<WeldPlan>(weld->plan)
+                                      : planWithSheets(
+                                            m_order->request, m_order->procedure.procedure,
+                                            &m_order->bench.bench, m_order->sheets);
+    const auto course =
+        plan ? courseOf(*plan, &post.bench.bench) : tl::unexpected<Error>(plan.error());
+    const auto opened = course ? m_heat->open(*course, m_floor.materials())
+                               : Result<void>(tl::unexpected<Error>(course.error()));
+    if (!opened) {
+        say(fromUtf8(opened.error().detail));
+        return;
+    }
+    turnTo(PageKind::Heat);
 }
 
 void Window::showCard() {
@@ -942,6 +984,9 @@ void Window::chooseMenu(MenuItem item) {
         return;
     case MenuItem::Card:
         turnTo(m_floor.weld(m_floor.selected()) != nullptr ? PageKind::Card : PageKind::Seams);
+        return;
+    case MenuItem::Heat:
+        openHeat();
         return;
     case MenuItem::Pedal:
         turnTo(PageKind::Pedal);

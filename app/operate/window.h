@@ -17,6 +17,7 @@
 #include "app/operate/strip_bar.h"
 #include "app/operate/weld_page.h"
 #include "app/pages/choice_page.h"
+#include "app/setup/heat_page.h"
 #include "app/setup/setup_flow.h"
 #include "core/copies/log_keeper.h"
 
@@ -59,7 +60,8 @@ enum class PageKind {
     Procedures,
     Pedal,
     People,
-    Setup
+    Setup,
+    Heat
 };
 
 class Window : public QWidget {
@@ -76,6 +78,7 @@ public:
     ChoicePage* choicePage() const { return m_choice; }
     PeopleFlow* people() const { return m_people; }
     SetupFlow* setup() const { return m_setup; }
+    HeatPage* heatPage() const { return m_heat; }
     const Preferences& preferences() const { return m_parts.preferences; }
     void setPreferences(const Preferences& preferences);
     /// Paints what stands now, at once; the timer does it otherwise.
@@ -83,6 +86,9 @@ public:
     /// As the status tile does.
     void openMenu();
     void openDay();
+    /// What if: the heat in the sheet by the plan of the weld on this bench, or of the seam that
+    /// was chosen last. Not while a joint cools: a temperature would argue for an early release.
+    void openHeat();
     /// The first seam of the job that this bench has not made yet, on its card.
     void openNextCard();
     Hands& hands() { return m_hands; }
@@ -150,6 +156,7 @@ private:
     DayPage* m_day;
     EntryPage* m_entry;
     PeopleFlow* m_people;
+    HeatPage* m_heat;
     SetupFlow* m_setup;
     Page* m_page = nullptr;
     PageKind m_kind = PageKind::Seams;

@@ -115,10 +115,74 @@ void paintClamps(Sketch& s, double faceX, bool left, double lift) {
     }
 }
 
+// Where a row of cells is as warm as the plastic melts [mm from the face]; 0: nowhere.
+double meltDepthOf(const SeamHeat& heat, std::size_t row) {
+    const std::size_t columns = heat.depthMm.size();
+    const double* celsius = heat.celsius.data() + row * columns;
+    if (columns == 0 || celsius[0] < heat.meltingC) {
+        return 0;
+    }
+    for (std::size_t i = 1; i < columns; ++i) {
+        if (celsius[i] < heat.meltingC) {
+            const double share = (celsius[i - 1] - heat.meltingC) / (celsius[i - 1] - celsius[i]);
+            return std::lerp(heat.depthMm[i - 1], heat.depthMm[i], share);
+        }
+    }
+    return heat.depthMm.back();
+}
+
+// The colours of its cells, and the line at which it melts: white under dark dashes, so that it is
+// seen on any of them.
+void paintHeat(Sketch& s, const SeamHeat& heat, double faceX, double edge) {
+    const double side = edge < faceX ? -1.0 : 1.0;
+    const std::size_t columns = heat.depthMm.size();
+    const double reach = heat.depthMm.back() * s.perMm;
+    QPolygonF upper;
+    QPolygonF lower;
+    double from = 0;
+    for (std::size_t row = 0; row < heat.rowEnds.size(); ++row) {
+        QLinearGradient colours(faceX, 0, faceX + side * reach, 0);
+        for (std::size_t i = 0; i < columns; ++i) {
+            colours.setColorAt(
+                heat.depthMm[i] / heat.depthMm.back(),
+                temperatureColour(heat.celsius[row * columns + i]));
+        }
+        const double to = heat.rowEnds[row];
+        for (const double up : {-1.0, 1.0}) {
+            const QPointF one(faceX, s.middle.y() + up * from * s.sheet);
+            const QPointF other(edge, s.middle.y() + up * to * s.sheet);
+            // half a pixel over the next row, so that no line shows between them
+            s.painter.fillRect(QRectF(one, other).normalized().adjusted(0, -0.5, 0, 0.5), colours);
+        }
+        const double x = faceX + side * meltDepthOf(heat, row) * s.perMm;
+        const double middle = (from + to) / 2 * s.sheet;
+        upper.prepend(
+            QPointF(x, s.middle.y() - (row + 1 == heat.rowEnds.size() ? s.sheet : middle)));
+        lower.append(
+            QPointF(x, s.middle.y() + (row + 1 == heat.rowEnds.size() ? s.sheet : middle)));
+        from = to;
+    }
+    if (std::abs(lower.front().x() - faceX) < s.px(2)) {
+        return; // nothing has melted yet
+    }
+    const QPolygonF line = upper + lower;
+    s.painter.setBrush(Qt::NoBrush);
+    s.painter.setPen(QPen(Qt::white, s.px(4), Qt::SolidLine, Qt::FlatCap));
+    s.painter.drawPolyline(line);
+    QPen dashes(textOnPlate(), s.px(3), Qt::SolidLine, Qt::FlatCap);
+    dashes.setDashPattern({7.0 / 3, 2});
+    s.painter.setPen(dashes);
+    s.painter.drawPolyline(line);
+}
+
 void paintSheet(Sketch& s, double faceX, bool left, bool faceLine) {
     const double edge = left ? s.box.left() - s.px(6) : s.box.right() + s.px(6);
     const QRectF body = QRectF(QPointF(edge, s.top()), QPointF(faceX, s.low())).normalized();
-    s.painter.fillRect(body, s.body);
+    if (s.view.heat && !s.view.heat->depthMm.empty()) {
+        paintHeat(s, *s.view.heat, faceX, edge);
+    } else {
+        s.painter.fillRect(body, s.body);
+    }
     s.painter.setPen(QPen(s.line, s.px(3), Qt::SolidLine, Qt::FlatCap));
     s.painter.drawLine(body.topLeft(), body.topRight());
     s.painter.drawLine(body.bottomLeft(), body.bottomRight());

@@ -1,16 +1,28 @@
 // The seam seen from its end, in one scale: sheets, plate, bead, the bead to reach, and the clamps
-// with their overhang. It shows what is set and what was typed in, no estimate: sheets are plain,
-// since nobody has worked out their temperature; the plate has the colour of the temperature that
-// was read on it.
+// with their overhang. It shows what is set and what was typed in; the plate has the colour of the
+// temperature that was read on it. Sheets are plain unless their heat was estimated: then they have
+// its colours, and a line where the plastic melts.
 #pragma once
 
 #include <optional>
+#include <vector>
 
 #include <QString>
 
 #include "app/parts/part.h"
 
 namespace seamclock {
+
+/// A sheet's heat as it is estimated, in cells: from the face inward, and row by row from the
+/// middle of the thickness to the surface.
+struct SeamHeat {
+    std::vector<double> depthMm; // of the cells' middles
+    std::vector<double> rowEnds; // where each row ends, as a share of half the thickness
+    std::vector<double> celsius; // row by row
+    double meltingC = 0;
+
+    bool operator==(const SeamHeat&) const = default;
+};
 
 struct SeamView {
     enum class Phase { Prepare, Align, Soak, Changeover, BuildUp, Cooling, Release, Look };
@@ -25,7 +37,8 @@ struct SeamView {
     QString plateText;     // "213 °C"
     double progress = 0;   // 0 to 1: the plate's way up, or the faces' way together
     std::optional<double> plateC;
-    QString note; // one quiet line below, or none
+    std::optional<SeamHeat> heat; // always with a note that says so
+    QString note;                 // one quiet line below, or none
 
     bool operator==(const SeamView&) const = default;
 };

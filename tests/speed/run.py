@@ -131,6 +131,7 @@ def main():
     full = "--full" in options
     say("load {:.1f} {:.1f} {:.1f} on {} processors".format(*os.getloadavg(), os.cpu_count()))
     pieces(folder)
+    run(program(folder, "heat_speed"))
     scratch = folder / "speed-scratch"
     scratch.mkdir(exist_ok=True)
     try:

@@ -4,6 +4,7 @@
 
 #include "app/operate/pictures.h"
 #include "app/operate/window.h"
+#include "core/heat/material_codec.h"
 #include "core/log/world.h"
 #include "tests/support/scratch_folder.h"
 
@@ -44,6 +45,9 @@ public:
         m_session = std::make_unique<Session<Practice>>(std::move(*session));
         m_floor =
             std::make_unique<Floor>(*m_session, *m_writer, m_clock, *procedures, job->operatorId);
+        if (auto materials = readMaterialFolder(resources + "materials")) {
+            m_floor->setMaterials(std::move(*materials));
+        }
         for (const JobSeam& seam : job->seams) {
             const auto bench = readBenchFile(seam.benchFile);
             if (bench) {

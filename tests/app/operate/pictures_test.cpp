@@ -53,7 +53,9 @@ protected:
             QString::fromStdString(shop.documents()));
         done = setup.all(PeopleWalk::kForemansPin, picture);
         ASSERT_TRUE(done) << done.error().detail;
-        EXPECT_GE(seen.size(), 105U);
+        done = setup.whatIf(picture);
+        ASSERT_TRUE(done) << done.error().detail;
+        EXPECT_GE(seen.size(), 107U);
     }
 };
 

@@ -1,0 +1,188 @@
+#include "app/setup/heat_page.h"
+
+#include "app/parts/brush.h"
+#include "app/parts/type.h"
+
+#include <QApplication>
+#include <QPainter>
+#include <QPointer>
+#include <QThreadPool>
+#include <algorithm>
+
+namespace seamclock {
+
+HeatRows::HeatRows(const QString& name, QWidget* parent) : Part(name, parent) {}
+
+void HeatRows::setRows(const std::vector<HeatValueRow>& rows, const QString& caution) {
+    if (rows == m_rows && caution == m_caution) {
+        return;
+    }
+    m_rows = rows;
+    m_caution = caution;
+    QStringList words;
+    for (const HeatValueRow& row : rows) {
+        words << row.what << row.value;
+    }
+    setAccessibleName(spoken(words << caution));
+    update();
+}
+
+void HeatRows::paintEvent(QPaintEvent*) {
+    QPainter painter(this);
+    painter.setRenderHint(QPainter::Antialiasing);
+    const Theme& look = theme();
+    drawPanel(painter, rect(), px(14), look.panel, Qt::transparent, 0);
+    const QRectF inner = QRectF(rect()).adjusted(px(14), px(8), -px(14), -px(8));
+    const double foot = m_caution.isEmpty() ? 0 : px(46);
+    const double pitch =
+        (inner.height() - foot) / static_cast<double>(std::max<std::size_t>(1, m_rows.size()));
+    const double size = std::min({textPx(22), px(26), pitch * 0.8});
+    for (std::size_t i = 0; i < m_rows.size(); ++i) {
+        const HeatValueRow& row = m_rows[i];
+        const QRectF box(
+            inner.left(), inner.top() + pitch * static_cast<double>(i), inner.width(), pitch);
+        const double value = std::min(textWidth(row.value, size, kLabelWeight), box.width() * 0.6);
+        const double words = box.width() - value - px(10);
+        painter.setPen(look.textSoft);
+        drawLine(
+            painter, QRectF(box.left(), box.top(), words, pitch), Qt::AlignLeft | Qt::AlignVCenter,
+            row.what, fittedSize(row.what, size, px(12), words, kPlainWeight), kPlainWeight);
+        painter.setPen(row.late ? look.tone(Tone::Late).ink : look.text);
+        drawLine(
+            painter, QRectF(box.right() - value, box.top(), value, pitch),
+            Qt::AlignRight | Qt::AlignVCenter, row.value,
+            fittedSize(row.value, size, px(12), value, kLabelWeight), kLabelWeight);
+    }
+    if (!m_caution.isEmpty()) {
+        painter.setPen(look.tone(Tone::Late).ink);
+        const Wrapped text =
+            wrapped(m_caution, px(20), px(12), inner.width(), 2, kLabelWeight, px(44));
+        drawWrapped(
+            painter, QRectF(inner.left(), inner.bottom() - foot, inner.width(), foot),
+            Qt::AlignLeft | Qt::AlignVCenter, text, kLabelWeight);
+    }
+}
+
+HeatPage::HeatPage(QWidget* parent)
+    : Page("heat", parent), m_title(keep(new Sentence("heatTitle", this))),
+      m_under(keep(new Sentence("heatUnder", this))), m_plot(keep(new Plot("heatPlot", this))),
+      m_rows(keep(new HeatRows("heatRows", this))) {
+    m_under->setQuiet(true);
+    for (const WhatIf what : {WhatIf::Plate, WhatIf::Air, WhatIf::Changeover, WhatIf::Cooling}) {
+        auto* slider =
+            keep(new ValueSlider(QString("heatSlider%1").arg(static_cast<int>(what)), this));
+        m_sliders.push_back(slider);
+        connect(
+            slider, &ValueSlider::moved, this, [this, what](double value) { move(what, value); });
+    }
+}
+
+HeatPage::~HeatPage() {
+    if (m_ended) {
+        *m_ended = true;
+    }
+}
+
+Result<void> HeatPage::open(const HeatCourse& course, const std::vector<Material>& materials) {
+    auto plan = likelyHeat(course, materials);
+    if (!plan) {
+        return tl::unexpected<Error>(plan.error());
+    }
+    m_materials = materials;
+    m_plan = std::move(*plan);
+    reset();
+    return {};
+}
+
+void HeatPage::reset() {
+    m_course = m_plan.course;
+    m_now = m_plan;
+    m_hasSpread = false;
+    refresh();
+    askSpread();
+}
+
+void HeatPage::move(WhatIf what, double value) {
+    m_course = changedCourse(m_course, what, value);
+    work();
+}
+
+void HeatPage::work() {
+    auto now = likelyHeat(m_course, m_materials);
+    if (!now) {
+        return; // the plan's plastic is known, or the page would not stand
+    }
+    m_now = std::move(*now);
+    m_hasSpread = false;
+    refresh();
+    askSpread();
+}
+
+void HeatPage::askSpread() {
+    if (m_ended) {
+        *m_ended = true;
+    }
+    m_ended = std::make_shared<std::atomic<bool>>(false);
+    QThreadPool::globalInstance()->start([page = QPointer<HeatPage>(this), course = m_course,
+                                          materials = m_materials, stop = m_ended] {
+        auto estimate =
+            std::make_shared<Result<HeatEstimate>>(estimateHeat(course, materials, 60, stop.get()));
+        QMetaObject::invokeMethod(qApp, [page, estimate, stop] {
+            if (page && !*stop && *estimate) {
+                page->m_now = std::move(**estimate);
+                page->m_hasSpread = true;
+                page->refresh();
+                emit page->spreadCame();
+            }
+        });
+    });
+}
+
+void HeatPage::refresh() {
+    m_view = heatView(m_plan, m_now, m_hasSpread);
+    m_title->setText(m_view.title);
+    m_under->setText(m_view.under);
+    for (std::size_t i = 0; i < m_sliders.size(); ++i) {
+        m_sliders[i]->show(m_view.sliders[i]);
+    }
+    m_plot->show(m_view.plot);
+    m_rows->setRows(m_view.rows, m_view.caution);
+    m_back->show(m_view.back);
+    m_stop->show(m_view.stop);
+    m_step->show(m_view.step);
+    place();
+}
+
+void HeatPage::place() {
+    const Frame frame = frameOf(units(), FrameKind::Page, look().mirrored);
+    const QRectF body = frame.body;
+    constexpr double kGap = 8;
+    constexpr double kSlider = 96;
+    put(m_title, QRectF(body.x() + 6, body.y(), body.width() - 12, 50));
+    put(m_under, QRectF(body.x() + 6, body.y() + 48, body.width() - 12, 40));
+    const int columns = 2;
+    const double width = (body.width() - kGap) / columns;
+    const double top = body.y() + 92;
+    for (std::size_t i = 0; i < m_sliders.size(); ++i) {
+        const auto at = static_cast<int>(i);
+        put(m_sliders[i], QRectF(
+                              body.x() + (at % columns) * (width + kGap),
+                              top + (at / columns) * (kSlider + kGap), width, kSlider));
+    }
+    QRectF rest = body;
+    rest.setTop(top + 2 * (kSlider + kGap));
+    QRectF left = rest;
+    QRectF right = rest;
+    if (frame.portrait) {
+        left.setHeight(rest.height() * 0.5);
+        right.setTop(left.bottom() + kGap);
+    } else {
+        left.setWidth(rest.width() * 0.52);
+        right.setLeft(left.right() + kGap);
+    }
+    put(m_plot, left);
+    put(m_rows, right);
+    placeSlots(frame);
+}
+
+} // namespace seamclock

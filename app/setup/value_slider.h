@@ -1,0 +1,50 @@
+// A value that a gloved hand moves: a step down, a step up, and between them a track to press or
+// drag on. A mark shows where the plan has it.
+#pragma once
+
+#include "app/parts/part.h"
+
+namespace seamclock {
+
+struct SliderView {
+    QString caption;
+    QString value; // "215 °C"
+    double low = 0;
+    double high = 1;
+    double step = 1;
+    double now = 0;
+    double plan = 0;
+
+    bool operator==(const SliderView&) const = default;
+};
+
+class ValueSlider : public Part {
+    Q_OBJECT
+
+public:
+    explicit ValueSlider(const QString& name, QWidget* parent = nullptr);
+
+    using QWidget::show;
+    void show(const SliderView& view);
+    const SliderView& view() const { return m_view; }
+
+signals:
+    void moved(double value);
+
+protected:
+    void paintEvent(QPaintEvent* event) override;
+    void mousePressEvent(QMouseEvent* event) override;
+    void mouseMoveEvent(QMouseEvent* event) override;
+    void mouseReleaseEvent(QMouseEvent* event) override;
+
+private:
+    QRectF track() const;
+    double ends() const; // the width of the two ends
+    void moveTo(double value);
+    void dragTo(double x);
+
+    SliderView m_view;
+    bool m_dragged = false;
+};
+
+} // namespace seamclock

@@ -1,0 +1,152 @@
+#include "core/estimate/heat_course.h"
+
+#include <algorithm>
+
+namespace seamclock {
+namespace {
+
+double seconds(Milliseconds time) {
+    return static_cast<double>(time.count()) / 1e3;
+}
+
+double celsius(std::int64_t milli) {
+    return static_cast<double>(milli) / 1e3;
+}
+
+/// The mean of what was read on the plate's faces; absent if nothing was.
+std::optional<double> plateRead(const std::vector<Retained>& events) {
+    double sum = 0;
+    int count = 0;
+    for (const Retained& event : events) {
+        if (const auto* check = std::get_if<CheckMade>(&event.d);
+            check != nullptr && check->check == "plate_temperature" && check->valueMc) {
+            sum += celsius(*check->valueMc);
+            ++count;
+        }
+    }
+    return count > 0 ? std::optional<double>(sum / count) : std::nullopt;
+}
+
+/// When each phase began, and cooling ended; absent: not come to that.
+struct Steps {
+    std::optional<Milliseconds> aligned;
+    std::optional<Milliseconds> soaked;
+    std::optional<Milliseconds> plateOut;
+    std::optional<Milliseconds> facesMet;
+    std::optional<Milliseconds> locked;
+    std::optional<Milliseconds> released;
+    std::optional<Milliseconds> aborted;
+};
+
+Steps stepsOf(const Weld& weld, const std::vector<Retained>& events) {
+    Steps steps;
+    for (const Retained& event : events) {
+        const Milliseconds at = event.t.lo;
+        if (std::holds_alternative<AlignmentStarted>(event.d)) {
+            steps.aligned = at;
+        } else if (std::holds_alternative<SoakStarted>(event.d)) {
+            steps.soaked = at;
+        } else if (std::holds_alternative<PlateOut>(event.d)) {
+            steps.plateOut = at;
+        } else if (std::holds_alternative<FacesMet>(event.d)) {
+            steps.facesMet = at;
+        } else if (
+            std::holds_alternative<PressureLocked>(event.d) &&
+            !std::holds_alternative<BuildingUp>(weld.state)) { // out of band it is stored only
+            steps.locked = at;
+        } else if (std::holds_alternative<ReleaseStep>(event.d) && !steps.released) {
+            steps.released = at;
+        } else if (std::holds_alternative<WeldAborted>(event.d)) {
+            steps.aborted = at;
+        }
+    }
+    return steps;
+}
+
+} // namespace
+
+Result<HeatCourse> courseOf(const WeldPlan& plan, const Bench* bench) {
+    std::string lacks;
+    const auto need = [&lacks](bool there, const char* what) {
+        if (!there) {
+            lacks += (lacks.empty() ? "" : ", ") + std::string(what);
+        }
+    };
+    need(plan.alignmentPa.has_value(), "alignment pressure");
+    need(plan.joiningPa.has_value(), "joining pressure");
+    need(plan.plate.has_value(), "plate temperature");
+    need(plan.beadMinUm.has_value(), "alignment bead");
+    need(plan.soak.has_value(), "soak time");
+    need(plan.changeoverMax.has_value(), "changeover");
+    need(plan.buildUp.has_value(), "build-up time");
+    need(plan.cooling.has_value(), "cooling time");
+    if (!lacks.empty()) {
+        return fail(
+            ErrorCode::Missing, "no heat estimate: procedure " + plan.procedure + " lacks " +
+                                    lacks + " for " + std::to_string(plan.thicknessUm / 1000) +
+                                    " mm");
+    }
+    HeatCourse course;
+    course.material = plan.material;
+    course.inputs.thickness = micrometres(static_cast<double>(plan.thicknessUm));
+    course.inputs.ambientC = celsius(plan.ambientMc);
+    course.inputs.plateC = celsius(plan.plate->targetMc);
+    course.beadM = static_cast<double>(*plan.beadMinUm) / 1e6;
+    course.alignmentPa = static_cast<double>(*plan.alignmentPa);
+    course.soakPa = static_cast<double>(plan.soakAimPa.value_or(0));
+    course.joiningPa = static_cast<double>(*plan.joiningPa);
+    course.soak = seconds(plan.soak->target);
+    course.changeover = seconds(*plan.changeoverMax);
+    course.buildUp = seconds(plan.buildUp->target);
+    course.cooling = seconds(plan.cooling->atLeast);
+    if (bench != nullptr) {
+        if (const auto rate = bench->scale.ratePerMillimetre()) {
+            const double area =
+                course.inputs.thickness.si() * static_cast<double>(plan.lengthUm) / 1e6;
+            course.springPaPerMetre = inNewtons(*rate) * 1e3 / area;
+            course.unitsPerMetre = inNewtons(*rate) * 1e3 / inNewtons(bench->scale.rate());
+        }
+    }
+    return course;
+}
+
+Result<HeatCourse> courseOf(const Weld& weld, Milliseconds now, const Bench* bench) {
+    auto course = courseOf(weld.plan, bench);
+    if (!course) {
+        return course;
+    }
+    const auto events = retained(weld.events);
+    const Steps steps = stepsOf(weld, events);
+    if (!steps.aligned) {
+        return fail(ErrorCode::Missing, "no heat estimate: alignment has not begun");
+    }
+    if (const auto plate = plateRead(events)) {
+        course->inputs.plateC = *plate;
+    }
+    // Each phase lasts from its step to the next that was made, else until now.
+    const Milliseconds end = steps.aborted ? std::min(now, *steps.aborted) : now;
+    const auto lasted = [&](std::optional<Milliseconds> from,
+                            std::optional<Milliseconds> to) -> std::optional<double> {
+        if (!from || *from > end) {
+            return std::nullopt;
+        }
+        return seconds(std::max(std::min(to.value_or(end), end) - *from, Milliseconds(0)));
+    };
+    course->alignSeconds = lasted(steps.aligned, steps.soaked);
+    course->aligned = steps.soaked && *steps.soaked <= end;
+    course->soak = lasted(steps.soaked, steps.plateOut);
+    course->changeover = lasted(steps.plateOut, steps.facesMet);
+    course->buildUp = lasted(steps.facesMet, steps.locked);
+    course->cooling = lasted(steps.locked, steps.released);
+    return course;
+}
+
+Result<HeatCourse> courseOf(const Weld& weld, const Bench* bench) {
+    Milliseconds last{0};
+    for (const Retained& event : retained(weld.events)) {
+        last = std::max(last, event.t.lo);
+    }
+    return courseOf(weld, last, bench);
+}
+
+} // namespace seamclock
