@@ -1,12 +1,12 @@
 // heat: what happens in the sheet, by the model: ahead of a weld from a plan, or of a weld in a
 // log.
 #include "app/cli/command.h"
+#include "app/cli/estimates.h"
 #include "app/cli/files.h"
 #include "app/cli/numbers.h"
 #include "app/cli/plan_options.h"
 #include "core/estimate/heat_estimate_json.h"
 #include "core/estimate/heat_words.h"
-#include "core/heat/material_codec.h"
 #include "core/log/log_reader.h"
 
 #include <CLI/CLI.hpp>
@@ -146,15 +146,7 @@ Result<int> runHeat(const HeatCall& call, Terminal& terminal) {
             return tl::unexpected(done.error());
         }
     }
-    const auto folder = resourceFolder();
-    if (!folder) {
-        return tl::unexpected(folder.error());
-    }
-    const auto materials = readMaterialFolder(*folder + "/materials");
-    if (!materials) {
-        return tl::unexpected(materials.error());
-    }
-    const auto estimate = estimateHeat(course, *materials, until);
+    const auto estimate = estimated(course, until);
     if (!estimate) {
         return tl::unexpected(estimate.error());
     }

@@ -2,6 +2,7 @@
 // what an interrupted weld's state is now. Nothing here writes to a log (log_copies_command.cpp
 // does).
 #include "app/cli/command.h"
+#include "app/cli/estimates.h"
 #include "app/cli/files.h"
 #include "app/cli/numbers.h"
 #include "app/cli/output_json.h"
@@ -142,9 +143,13 @@ Result<int> listJoints(const LogCall& call, Terminal& terminal) {
 struct FullRecord {
     WeldRecord record;
     std::optional<Bench> bench;
+    std::optional<HeatEstimate> heat;
 };
 
-Result<FullRecord> readRecord(LogReader& reader, const std::string& weld) {
+/// The estimate takes some tenths of a second: for one joint, not for a whole log.
+enum class WithHeat { No, Yes };
+
+Result<FullRecord> readRecord(LogReader& reader, const std::string& weld, WithHeat withHeat) {
     const auto events = reader.weldEvents(weld);
     if (!events) {
         return tl::unexpected(events.error());
@@ -158,7 +163,7 @@ Result<FullRecord> readRecord(LogReader& reader, const std::string& weld) {
     if (!folded) {
         return tl::unexpected(folded.error());
     }
-    FullRecord full{record(*folded), {}};
+    FullRecord full{record(*folded), {}, {}};
     const auto document = reader.document(full.record.opened.docs.bench);
     if (!document) {
         return tl::unexpected(document.error());
@@ -169,12 +174,16 @@ Result<FullRecord> readRecord(LogReader& reader, const std::string& weld) {
             full.bench = bench->bench;
         }
     }
+    if (withHeat == WithHeat::Yes) {
+        full.heat = estimatedIfKnown(courseOf(*folded, full.bench ? &*full.bench : nullptr));
+    }
     return full;
 }
 
 RecordExtras extrasOf(const FullRecord& full, bool cues) {
     RecordExtras extras;
     extras.bench = full.bench ? &*full.bench : nullptr;
+    extras.heat = full.heat ? &*full.heat : nullptr;
     extras.cues = cues;
     return extras;
 }
@@ -188,7 +197,7 @@ Result<int> showJoint(const LogCall& call, Terminal& terminal) {
     if (!weld) {
         return tl::unexpected(weld.error());
     }
-    const auto full = readRecord(*reader, *weld);
+    const auto full = readRecord(*reader, *weld, WithHeat::Yes);
     if (!full) {
         return tl::unexpected(full.error());
     }
@@ -317,7 +326,7 @@ Result<void> exportRecords(LogReader& reader, const JointFilter& filter, const W
     }
     JsonList list(write);
     for (const std::string& weld : welds) {
-        const auto full = readRecord(reader, weld);
+        const auto full = readRecord(reader, weld, WithHeat::No);
         if (!full) {
             return tl::unexpected(full.error());
         }

@@ -1,7 +1,9 @@
 // plan: a weld card, or its numbers.
 #include "app/cli/command.h"
+#include "app/cli/estimates.h"
 #include "app/cli/numbers.h"
 #include "app/cli/plan_options.h"
+#include "core/estimate/heat_estimate_json.h"
 #include "core/plan/plan_codec.h"
 #include "core/plan/sheets.h"
 #include "core/report/weld_card.h"
@@ -84,8 +86,13 @@ Result<int> runPlan(const PlanCall& call, Terminal& terminal) {
     if (!plan) {
         return tl::unexpected(plan.error());
     }
-    terminal.write(
-        call.json ? planReportJson(*plan, bench) + "\n" : weldCard(*plan, bench, *units));
+    const auto heat = estimatedIfKnown(courseOf(*plan, bench));
+    if (call.json) {
+        const std::string numbers = planReportJson(*plan, bench);
+        terminal.write((heat ? withEstimate(numbers, *heat) : numbers) + "\n");
+    } else {
+        terminal.write(weldCard(*plan, bench, *units, heat ? &*heat : nullptr));
+    }
     return 0;
 }
 

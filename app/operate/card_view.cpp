@@ -135,8 +135,8 @@ void sources(
 
 CardView cardView(
     const WeldPlan& plan, const Bench& bench, const QString& letter, const QString& seam,
-    UnitSystem units) {
-    const CardTexts card = cardTexts(plan, &bench, units);
+    UnitSystem units, const HeatEstimate* heat) {
+    const CardTexts card = cardTexts(plan, &bench, units, heat);
     CardView view;
     view.ready = plan.isReady();
     view.title = Card::tr("Weld card, bench %1").arg(letter);

@@ -4,6 +4,7 @@
 
 #include "app/parts/sign.h"
 #include "core/bench/bench.h"
+#include "core/estimate/heat_estimate.h"
 #include "core/plan/plan.h"
 #include "core/units/measure.h"
 
@@ -50,8 +51,9 @@ struct CardView {
     bool operator==(const CardView&) const = default;
 };
 
+/// `heat`, if it is known, is what the plan will do.
 CardView cardView(
     const WeldPlan& plan, const Bench& bench, const QString& letter, const QString& seam,
-    UnitSystem units);
+    UnitSystem units, const HeatEstimate* heat = nullptr);
 
 } // namespace seamclock

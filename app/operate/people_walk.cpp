@@ -18,8 +18,9 @@ Result<void> stopped(const std::string& why) {
     return fail(ErrorCode::Refused, "the walk through the people stopped: " + why);
 }
 
-/// One after the other, until one fails.
-Result<void> each(std::initializer_list<std::function<Result<void>()>> steps) {
+} // namespace
+
+Result<void> inOrder(std::initializer_list<std::function<Result<void>()>> steps) {
     for (const auto& step : steps) {
         if (auto done = step(); !done) {
             return done;
@@ -27,8 +28,6 @@ Result<void> each(std::initializer_list<std::function<Result<void>()>> steps) {
     }
     return {};
 }
-
-} // namespace
 
 PeopleWalk::PeopleWalk(Window& window, Desk& desk, VirtualClock& clock)
     : m_window(window), m_desk(desk), m_clock(clock) {}
@@ -98,7 +97,7 @@ Result<void> PeopleWalk::openWho() {
 Result<void>
 PeopleWalk::firstForeman(const QString& name, const char* pin, const Picture& picture) {
     PeopleFlow& people = *m_window.people();
-    return each(
+    return inOrder(
         {[&] { return press(SlotPlace::Stop); },
          [&] { return expect(people.namePage(), "no name is asked for"); },
          [&] {
@@ -118,14 +117,14 @@ PeopleWalk::firstForeman(const QString& name, const char* pin, const Picture& pi
              }
              const auto other = givePin("118811");
              take(picture, "pin-not-the-same");
-             return other ? each({[&] { return givePin(pin); }, [&] { return givePin(pin); }})
+             return other ? inOrder({[&] { return givePin(pin); }, [&] { return givePin(pin); }})
                           : other;
          },
          [&] { return people.isDeskOpen() ? Result<void>() : stopped("the desk did not open"); }});
 }
 
 Result<void> PeopleWalk::openDesk(const char* pin) {
-    return each({[&] { return press(SlotPlace::Stop); }, [&] { return givePin(pin); }});
+    return inOrder({[&] { return press(SlotPlace::Stop); }, [&] { return givePin(pin); }});
 }
 
 Result<void>
@@ -133,7 +132,7 @@ PeopleWalk::add(const QString& name, Role role, const char* pin, const Picture& 
     PeopleFlow& people = *m_window.people();
     QString roleTile = roleWord(role);
     roleTile[0] = roleTile[0].toUpper();
-    return each(
+    return inOrder(
         {[&] { return choose("Somebody new"); },
          [&] {
              people.namePage()->setName(name);
@@ -162,7 +161,7 @@ PeopleWalk::add(const QString& name, Role role, const char* pin, const Picture& 
 }
 
 Result<void> PeopleWalk::entries(const Picture& picture) {
-    return each(
+    return inOrder(
         {[&] { return choose("Change an entry"); },
          [&] {
              take(picture, "people-change");
@@ -177,7 +176,7 @@ Result<void> PeopleWalk::entries(const Picture& picture) {
 
 Result<void> PeopleWalk::seal(const Picture& picture) {
     const SealPage* page = m_window.people()->sealPage();
-    return each(
+    return inOrder(
         {[&] { return choose("Seal the day"); },
          [&] { return expect(page, "the day's page did not come"); },
          [&] {
@@ -197,7 +196,7 @@ Result<void> PeopleWalk::seal(const Picture& picture) {
 }
 
 Result<void> PeopleWalk::signIn(const QString& name, const char* pin) {
-    return each(
+    return inOrder(
         {[&] { return choose(name); },
          [&] { return pin == nullptr ? Result<void>() : givePin(pin); },
          [&] {
@@ -209,7 +208,7 @@ Result<void> PeopleWalk::signIn(const QString& name, const char* pin) {
 }
 
 Result<void> PeopleWalk::wrongPins(const Picture& picture) {
-    return each(
+    return inOrder(
         {[&] { return choose(kOperator); }, [&] { return givePin("119911"); },
          [&] {
              take(picture, "pin-wrong");
@@ -244,7 +243,7 @@ Result<void> PeopleWalk::toPlate() {
 }
 
 Result<void> PeopleWalk::allowPlate(const char* pin, const Picture& picture) {
-    return each(
+    return inOrder(
         {[&] { return press(SlotPlace::Stop); },
          [&] {
              take(picture, "foreman-why");
@@ -265,7 +264,7 @@ Result<void> PeopleWalk::allowPlate(const char* pin, const Picture& picture) {
 }
 
 Result<void> PeopleWalk::all(const Picture& picture) {
-    return each(
+    return inOrder(
         {[&] { return openWho(); },
          [&] {
              take(picture, "people-none");

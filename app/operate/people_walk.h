@@ -5,9 +5,14 @@
 
 #include "app/operate/pictures.h"
 
+#include <functional>
+#include <initializer_list>
 #include <optional>
 
 namespace seamclock {
+
+/// One step after the other, until one fails.
+Result<void> inOrder(std::initializer_list<std::function<Result<void>()>> steps);
 
 class PeopleWalk {
 public:

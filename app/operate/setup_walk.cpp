@@ -12,16 +12,6 @@ Result<void> stopped(const std::string& why) {
     return fail(ErrorCode::Refused, "the walk through Set-up stopped: " + why);
 }
 
-/// One after the other, until one fails.
-Result<void> each(std::initializer_list<std::function<Result<void>()>> steps) {
-    for (const auto& step : steps) {
-        if (auto done = step(); !done) {
-            return done;
-        }
-    }
-    return {};
-}
-
 } // namespace
 
 SetupWalk::SetupWalk(Window& window, Desk& desk, PeopleWalk& people, QString demo, QString scratch)
@@ -83,7 +73,7 @@ Result<void> SetupWalk::readFile(const QString& path) {
 }
 
 Result<void> SetupWalk::section(const QString& title) {
-    return each(
+    return inOrder(
         {[&] { return choose(title); },
          [&] { return expect(m_window.setup()->formPage(), "the section did not open"); }});
 }
@@ -109,7 +99,7 @@ Result<void> SetupWalk::act(const QString& words) {
 }
 
 Result<void> SetupWalk::keep(const char* pin) {
-    return each(
+    return inOrder(
         {[&] {
              return m_window.currentPage() == m_window.setup()->formPage()
                         ? press(SlotPlace::Step) // to the overview
@@ -135,7 +125,7 @@ Result<void> SetupWalk::importProcedure(const char* pin, const Picture& picture)
         return tl::unexpected<Error>(file.error());
     }
     FormPage* form = m_window.setup()->formPage();
-    return each(
+    return inOrder(
         {[&] { return open(); },
          [&] {
              take(picture, "setup");
@@ -184,7 +174,7 @@ Result<void> SetupWalk::importProcedure(const char* pin, const Picture& picture)
 Result<void> SetupWalk::attest(
     const QString& row, const QString& table, int values, const char* pin, const Picture& picture) {
     ListPage* list = m_window.setup()->listPage();
-    return each(
+    return inOrder(
         {[&] { return open(); }, [&] { return choose(row); },
          [&] { return press(SlotPlace::Stop); },
          [&] {
@@ -213,7 +203,7 @@ Result<void> SetupWalk::attest(
 }
 
 Result<void> SetupWalk::edit(const QString& row) {
-    return each(
+    return inOrder(
         {[&] { return open(); }, [&] { return choose(row); },
          [&] {
              return m_window.currentPage() == m_window.setup()->procedurePage()
@@ -229,7 +219,7 @@ Result<void> SetupWalk::calibrate(const Picture& picture) {
         return tl::unexpected<Error>(bent.error());
     }
     ListPage* list = m_window.setup()->listPage();
-    return each(
+    return inOrder(
         {[&] { return section("Calibration"); }, [&] { return act("Read a CSV file"); },
          [&] { return readFile(*bent); },
          [&] {
@@ -249,7 +239,7 @@ Result<void> SetupWalk::calibrate(const Picture& picture) {
 
 Result<void> SetupWalk::releaseOrder(const Picture& picture) {
     SetupFlow& setup = *m_window.setup();
-    return each(
+    return inOrder(
         {[&] { return section("Order of release"); },
          [&] {
              take(picture, "setup-release");
@@ -279,7 +269,7 @@ Result<void> SetupWalk::whatIf(const Picture& picture) {
             QCoreApplication::processEvents(QEventLoop::WaitForMoreEvents);
         }
     };
-    return each(
+    return inOrder(
         {[&] { return m_people.choose("What if"); },
          [&] { return expect(page, "\"What if\" did not open"); },
          [&] {
@@ -298,7 +288,7 @@ Result<void> SetupWalk::whatIf(const Picture& picture) {
 
 Result<void> SetupWalk::all(const char* pin, const Picture& picture) {
     SetupFlow& setup = *m_window.setup();
-    return each(
+    return inOrder(
         {[&] { return importProcedure(pin, picture); },
          [&] { return attest("PP · ", "Soak", 2, pin, picture); },
          [&] {

@@ -54,7 +54,7 @@ Window::Window(WindowParts parts, QWidget* parent)
       m_choice(new ChoicePage(this)), m_pad(new PadPage(this)), m_day(new DayPage(this)),
       m_entry(new EntryPage(this)),
       m_people(new PeopleFlow(m_parts.desk, m_floor, m_parts.reports, this)),
-      m_heat(new HeatPage(this)),
+      m_heat(new HeatPage(this)), m_heatWorker(new HeatWorker(this)),
       m_setup(new SetupFlow(
           m_parts.desk, m_floor,
           [this](const QString& forWhat, std::function<void(const ProvenPerson&)> then) {
@@ -64,6 +64,12 @@ Window::Window(WindowParts parts, QWidget* parent)
     setObjectName("window");
     setWindowTitle("Seamclock");
     setFocusPolicy(Qt::StrongFocus);
+    connect(m_heatWorker, &HeatWorker::came, this, [this](const HeatEstimate& estimate) {
+        m_shown.heat = estimate;
+        if (m_kind == PageKind::Card) {
+            drawCard();
+        }
+    });
     for (Page* page :
          std::initializer_list<Page*>{m_weld, m_card, m_choice, m_pad, m_day, m_entry, m_heat}) {
         page->hide();
@@ -789,10 +795,36 @@ void Window::showCard() {
     }
     m_shown.bench = post.bench.bench;
     m_shown.letter = post.letter();
-    m_card->show(
-        cardView(
-            m_shown.plan, m_shown.bench, m_shown.letter, m_shown.seam, m_parts.preferences.units),
-        weld != nullptr);
+    m_shown.opened = weld != nullptr;
+    askCardHeat();
+    drawCard();
+}
+
+// The estimate takes some tenths of a second, so the card stands first.
+void Window::askCardHeat() {
+    auto course = courseOf(m_shown.plan, &m_shown.bench);
+    if (!course || !materialFor(m_floor.materials(), course->material)) {
+        m_heatWorker->drop();
+        m_shown.course.reset();
+        m_shown.heat.reset();
+        return;
+    }
+    if (m_shown.course == *course) {
+        return; // it is there, or on its way
+    }
+    m_shown.course = std::move(*course);
+    m_shown.heat.reset();
+    m_heatWorker->ask(*m_shown.course, m_floor.materials());
+}
+
+void Window::drawCard() {
+    const HeatEstimate* heat = m_shown.heat ? &*m_shown.heat : nullptr;
+    CardView view = cardView(
+        m_shown.plan, m_shown.bench, m_shown.letter, m_shown.seam, m_parts.preferences.units, heat);
+    if (heat == nullptr && m_shown.course) {
+        view.estimate = tr("Estimate: it is being worked out.");
+    }
+    m_card->show(view, m_shown.opened);
 }
 
 void Window::printCard() {
@@ -803,14 +835,21 @@ void Window::printCard() {
     const Instant now = m_floor.now();
     const QString day = QString::fromStdString(toIsoDate(now.utc, now.offset));
     work.printed = day + " " + wallClockText(now);
-    const CardSheet sheet =
-        cardSheet(m_shown.plan, &m_shown.bench, work, m_parts.preferences.units);
-    // A page takes some tenths of a second and the disk as long as it likes: not on the thread that
-    // shows the benches.
+    // Page and estimate take some tenths of a second and the disk as long as it likes: not on the
+    // thread that shows the benches.
     m_parts.desk.run<Result<QString>>(
         this,
-        [sheet, folder = m_parts.reports, stem = "seamclock-card-" + day](Office&) {
-            return saveCardPdf(sheet, paperOfLocale(), folder, stem);
+        [work, shown = m_shown, materials = m_floor.materials(), units = m_parts.preferences.units,
+         folder = m_parts.reports, stem = "seamclock-card-" + day](Office&) {
+            std::optional<HeatEstimate> heat = shown.heat;
+            if (!heat && shown.course) {
+                if (auto made = estimateHeat(*shown.course, materials)) {
+                    heat = std::move(*made);
+                }
+            }
+            return saveCardPdf(
+                cardSheet(shown.plan, &shown.bench, work, units, heat ? &*heat : nullptr),
+                paperOfLocale(), folder, stem);
         },
         [this](const Result<QString>& saved) {
             tell(

@@ -114,6 +114,8 @@ private:
     void showSeams();
     void chooseSeam(int index);
     void showCard();
+    void askCardHeat();
+    void drawCard();
     void printCard();
     void prepare();
     void showEntry();
@@ -157,6 +159,7 @@ private:
     EntryPage* m_entry;
     PeopleFlow* m_people;
     HeatPage* m_heat;
+    HeatWorker* m_heatWorker; // for the card
     SetupFlow* m_setup;
     Page* m_page = nullptr;
     PageKind m_kind = PageKind::Seams;
@@ -171,6 +174,9 @@ private:
         QString letter;
         QString seam;
         std::vector<Sheet> sheets;
+        bool opened = false;              // its weld is
+        std::optional<HeatCourse> course; // that an estimate is asked of
+        std::optional<HeatEstimate> heat; // when it has come
     } m_shown;
     EntryDraft m_draft;
     AskReason m_asked;

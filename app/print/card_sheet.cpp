@@ -85,10 +85,11 @@ void facts(const WeldPlan& plan, CardSheet& sheet) {
 
 } // namespace
 
-CardSheet
-cardSheet(const WeldPlan& plan, const Bench* bench, const CardWork& work, UnitSystem units) {
+CardSheet cardSheet(
+    const WeldPlan& plan, const Bench* bench, const CardWork& work, UnitSystem units,
+    const HeatEstimate* heat) {
     CardSheet sheet;
-    sheet.card = cardTexts(plan, bench, units);
+    sheet.card = cardTexts(plan, bench, units, heat);
     sheet.title = work.bench.isEmpty() ? Page::tr("Weld card")
                                        : Page::tr("Weld card, bench %1").arg(work.bench);
     sheet.seam = work.seam;

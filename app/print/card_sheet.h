@@ -51,7 +51,8 @@ struct CardSheet {
     bool operator==(const CardSheet&) const = default;
 };
 
-CardSheet
-cardSheet(const WeldPlan& plan, const Bench* bench, const CardWork& work, UnitSystem units);
+CardSheet cardSheet(
+    const WeldPlan& plan, const Bench* bench, const CardWork& work, UnitSystem units,
+    const HeatEstimate* heat = nullptr);
 
 } // namespace seamclock

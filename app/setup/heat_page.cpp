@@ -3,10 +3,7 @@
 #include "app/parts/brush.h"
 #include "app/parts/type.h"
 
-#include <QApplication>
 #include <QPainter>
-#include <QPointer>
-#include <QThreadPool>
 #include <algorithm>
 
 namespace seamclock {
@@ -66,7 +63,8 @@ void HeatRows::paintEvent(QPaintEvent*) {
 HeatPage::HeatPage(QWidget* parent)
     : Page("heat", parent), m_title(keep(new Sentence("heatTitle", this))),
       m_under(keep(new Sentence("heatUnder", this))), m_plot(keep(new Plot("heatPlot", this))),
-      m_rows(keep(new HeatRows("heatRows", this))) {
+      m_rows(keep(new HeatRows("heatRows", this))), m_worker(new HeatWorker(this)) {
+    connect(m_worker, &HeatWorker::came, this, &HeatPage::spreadCameWith);
     m_under->setQuiet(true);
     for (const WhatIf what : {WhatIf::Plate, WhatIf::Air, WhatIf::Changeover, WhatIf::Cooling}) {
         auto* slider =
@@ -74,12 +72,6 @@ HeatPage::HeatPage(QWidget* parent)
         m_sliders.push_back(slider);
         connect(
             slider, &ValueSlider::moved, this, [this, what](double value) { move(what, value); });
-    }
-}
-
-HeatPage::~HeatPage() {
-    if (m_ended) {
-        *m_ended = true;
     }
 }
 
@@ -99,7 +91,7 @@ void HeatPage::reset() {
     m_now = m_plan;
     m_hasSpread = false;
     refresh();
-    askSpread();
+    m_worker->ask(m_course, m_materials);
 }
 
 void HeatPage::move(WhatIf what, double value) {
@@ -115,27 +107,14 @@ void HeatPage::work() {
     m_now = std::move(*now);
     m_hasSpread = false;
     refresh();
-    askSpread();
+    m_worker->ask(m_course, m_materials);
 }
 
-void HeatPage::askSpread() {
-    if (m_ended) {
-        *m_ended = true;
-    }
-    m_ended = std::make_shared<std::atomic<bool>>(false);
-    QThreadPool::globalInstance()->start([page = QPointer<HeatPage>(this), course = m_course,
-                                          materials = m_materials, stop = m_ended] {
-        auto estimate =
-            std::make_shared<Result<HeatEstimate>>(estimateHeat(course, materials, 60, stop.get()));
-        QMetaObject::invokeMethod(qApp, [page, estimate, stop] {
-            if (page && !*stop && *estimate) {
-                page->m_now = std::move(**estimate);
-                page->m_hasSpread = true;
-                page->refresh();
-                emit page->spreadCame();
-            }
-        });
-    });
+void HeatPage::spreadCameWith(const HeatEstimate& estimate) {
+    m_now = estimate;
+    m_hasSpread = true;
+    refresh();
+    emit spreadCame();
 }
 
 void HeatPage::refresh() {

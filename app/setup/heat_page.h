@@ -4,9 +4,7 @@
 
 #include "app/pages/page.h"
 #include "app/setup/heat_view.h"
-
-#include <atomic>
-#include <memory>
+#include "app/setup/heat_worker.h"
 
 namespace seamclock {
 
@@ -29,7 +27,6 @@ class HeatPage : public Page {
 
 public:
     explicit HeatPage(QWidget* parent = nullptr);
-    ~HeatPage() override;
 
     /// The plan's course; the sliders stand on it. Missing: no values for its plastic.
     Result<void> open(const HeatCourse& course, const std::vector<Material>& materials);
@@ -49,7 +46,7 @@ protected:
 private:
     void move(WhatIf what, double value);
     void work();
-    void askSpread();
+    void spreadCameWith(const HeatEstimate& estimate);
     void refresh();
 
     HeatCourse m_course; // as moved
@@ -58,12 +55,12 @@ private:
     HeatEstimate m_now;
     HeatView m_view;
     bool m_hasSpread = false;
-    std::shared_ptr<std::atomic<bool>> m_ended; // of the work that is under way
     Sentence* m_title;
     Sentence* m_under;
     std::vector<ValueSlider*> m_sliders;
     Plot* m_plot;
     HeatRows* m_rows;
+    HeatWorker* m_worker;
 };
 
 } // namespace seamclock

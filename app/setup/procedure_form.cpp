@@ -17,19 +17,6 @@ QString tr(const char* text) {
 }
 
 constexpr std::array<const char*, 4> kColumns{"bead_mm", "soak_s", "changeover_s", "build_up_s"};
-constexpr std::array<const char*, 12> kGapValues{
-    "pressure_N_mm2.alignment",
-    "pressure_N_mm2.joining",
-    "pressure_N_mm2.tolerance",
-    "pressure_N_mm2.soak_aim",
-    "pressure_N_mm2.soak_max",
-    "heated_tool_C",
-    "bead_min_mm",
-    "soak_s",
-    "changeover_max_s",
-    "build_up_s",
-    "cooling_min",
-    "cooling_min.per_kelvin"};
 constexpr int kFormulaSteps = 40;
 
 /// Attested is not among them: only a foreman's PIN makes that of a value.
@@ -373,7 +360,7 @@ FormSection gaps(const JsonDraft& draft) {
                         ? tr("none: the source lacks nothing")
                         : tr("%1: what the source lacks, and what it says instead").arg(count);
     std::vector<std::pair<std::string, QString>> values;
-    for (const char* value : kGapValues) {
+    for (const char* value : kProcedureValues) {
         values.emplace_back(value, QString::fromLatin1(value));
     }
     for (std::size_t i = 0; i < count; ++i) {

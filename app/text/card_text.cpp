@@ -2,7 +2,6 @@
 
 #include "app/text/numbers.h"
 #include "app/text/words.h"
-#include "core/plan/closing.h"
 
 #include <QCoreApplication>
 #include <QLocale>
@@ -20,8 +19,8 @@ const QString kNone = QStringLiteral("–");
 
 class Writer {
 public:
-    Writer(const WeldPlan& plan, const Bench* bench, UnitSystem units)
-        : m_plan(plan), m_bench(bench), m_units(units) {}
+    Writer(const WeldPlan& plan, const Bench* bench, UnitSystem units, const HeatEstimate* heat)
+        : m_plan(plan), m_bench(bench), m_units(units), m_heat(heat) {}
 
     CardTexts write() const {
         CardTexts card;
@@ -262,48 +261,81 @@ private:
     /// In tenths of a millimetre: an estimate is no finer.
     QString tenths(double mm) const { return length(std::llround(mm * 10) * 100); }
 
-    QString roughly(const Spread& mm, double times = 1) const {
+    QString roughly(const HeatRange& mm, double times = 1) const {
         return Card::tr("%1 (%2 to %3)")
             .arg(tenths(mm.likely * times), tenths(mm.low * times), tenths(mm.high * times));
     }
 
+    /// In whole degrees.
+    QString degrees(double celsius) const {
+        return measureText(temperatureIn(m_units, std::llround(celsius) * 1000));
+    }
+
+    QString roughlyDegrees(const HeatRange& celsius) const {
+        return Card::tr("%1 (%2 to %3)")
+            .arg(degrees(celsius.likely), degrees(celsius.low), degrees(celsius.high));
+    }
+
     void estimates(CardTexts& card) const {
-        const auto estimate = estimateClosing(m_plan, m_bench);
-        if (!estimate) {
+        if (m_heat == nullptr) {
             return;
         }
-        const QString loss = tenths(estimate->sheetLossMm.likely);
-        card.shortEstimate = Card::tr("Estimate: each sheet loses about %1.").arg(loss);
-        if (estimate->readingFall && m_plan.scale) {
-            const Spread& fall = *estimate->readingFall;
-            const QString unit = fromUtf8(m_plan.scale->unit);
-            const bool below =
-                static_cast<double>(m_plan.scale->joining.setMilli) / 1e3 - fall.likely <
-                static_cast<double>(m_plan.scale->joining.lowMilli) / 1e3;
-            card.shortEstimate =
-                (below ? Card::tr("Estimate: it will fall by about %1 %2, below its band: top it "
-                                  "up. Each sheet loses %3.")
-                       : Card::tr("Estimate: it will fall by about %1 %2 and stay in its band. "
-                                  "Each sheet loses %3."))
-                    .arg(numberText(fall.likely, 1), unit, loss);
-            QString line =
-                Card::tr("Once the wheel is locked the reading will fall by about %1 %2 (%3 "
-                         "to %4), as the sheets close up and shrink")
-                    .arg(
-                        numberText(fall.likely, 1), unit, numberText(fall.low, 1),
-                        numberText(fall.high, 1));
-            if (m_plan.cooling && !m_plan.cooling->rechecks.empty()) {
-                line += Card::tr(": read it at %1").arg(recheckTimes());
-            }
-            card.estimates << line + QLatin1Char('.');
+        const HeatNumbers& numbers = m_heat->numbers;
+        if (numbers.meltDepthMm && numbers.skinFacesMeetC) {
+            card.estimates << (m_heat->material.crystals
+                                   ? Card::tr("The sheets are molten %1 deep after soak, and their "
+                                              "skin is at %2 when the faces meet after the longest "
+                                              "changeover; it melts at %3.")
+                                   : Card::tr("The sheets are soft %1 deep after soak, and their "
+                                              "skin is at %2 when the faces meet after the longest "
+                                              "changeover; it is soft above %3."))
+                                  .arg(
+                                      roughly(*numbers.meltDepthMm),
+                                      roughlyDegrees(*numbers.skinFacesMeetC),
+                                      degrees(m_heat->meltingC));
         }
-        card.estimates << Card::tr("Each sheet loses about %1 of its length in this seam: cut it "
-                                   "longer by that, and by twice that with a seam at both ends: "
-                                   "%2.")
-                              .arg(
-                                  roughly(estimate->sheetLossMm),
-                                  roughly(estimate->sheetLossMm, 2));
-        card.estimates << Card::tr("It is %1.").arg(fromUtf8(sentenceIn(m_units, estimate->basis)));
+        fall(card);
+        if (numbers.sheetLossMm) {
+            card.estimates << Card::tr("Each sheet loses about %1 of its length in this seam: cut "
+                                       "it longer by that, and by twice that with a seam at both "
+                                       "ends: %2.")
+                                  .arg(
+                                      roughly(*numbers.sheetLossMm),
+                                      roughly(*numbers.sheetLossMm, 2));
+        }
+        card.estimates << Card::tr("By a model of heat and melt in the sheet, no measurement; in "
+                                   "brackets what uncertain inputs make of it.");
+    }
+
+    /// How far the reading will fall, in the short line too.
+    void fall(CardTexts& card) const {
+        const HeatNumbers& numbers = m_heat->numbers;
+        const QString loss =
+            numbers.sheetLossMm ? tenths(numbers.sheetLossMm->likely) : QStringLiteral("–");
+        card.shortEstimate = Card::tr("Estimate: each sheet loses about %1.").arg(loss);
+        if (!numbers.readingFallUnits || !m_plan.scale) {
+            return;
+        }
+        const HeatRange& range = *numbers.readingFallUnits;
+        const QString unit = fromUtf8(m_plan.scale->unit);
+        const bool below =
+            static_cast<double>(m_plan.scale->joining.setMilli) / 1e3 - range.likely <
+            static_cast<double>(m_plan.scale->joining.lowMilli) / 1e3;
+        card.shortEstimate =
+            (below ? Card::tr("Estimate: it will fall by about %1 %2, below its band: top it up. "
+                              "Each sheet loses %3.")
+                   : Card::tr("Estimate: it will fall by about %1 %2 and stay in its band. Each "
+                              "sheet loses %3."))
+                .arg(numberText(range.likely, 1), unit, loss);
+        QString line = Card::tr("Once the wheel is locked the reading will fall by about %1 %2 (%3 "
+                                "to %4), as the sheets close up and shrink")
+                           .arg(
+                               numberText(range.likely, 1), unit, numberText(range.low, 1),
+                               numberText(range.high, 1));
+        if (m_plan.cooling && !m_plan.cooling->rechecks.empty()) {
+            line += Card::tr(": read it at %1").arg(recheckTimes());
+        }
+        card.estimates << line + QLatin1Char('.');
     }
 
     QString recheckTimes() const {
@@ -394,12 +426,14 @@ private:
     const WeldPlan& m_plan;
     const Bench* m_bench;
     UnitSystem m_units;
+    const HeatEstimate* m_heat;
 };
 
 } // namespace
 
-CardTexts cardTexts(const WeldPlan& plan, const Bench* bench, UnitSystem units) {
-    return Writer(plan, bench, units).write();
+CardTexts
+cardTexts(const WeldPlan& plan, const Bench* bench, UnitSystem units, const HeatEstimate* heat) {
+    return Writer(plan, bench, units, heat).write();
 }
 
 QString measureNumber(const Measure& measure) {

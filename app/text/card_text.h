@@ -5,6 +5,7 @@
 // the scale's own unit.
 #pragma once
 
+#include "core/estimate/heat_estimate.h"
 #include "core/plan/plan.h"
 #include "core/units/measure.h"
 
@@ -54,7 +55,7 @@ struct CardTexts {
     std::vector<CardColumn> columns; // plate, align, soak, changeover, build-up, cooling
     std::vector<CardSum> sums;       // alignment, joining, soak, where their pressure is known
     QString shortEstimate;           // in one line; empty: there is none
-    QStringList estimates;           // of the reading's fall and the length lost
+    QStringList estimates;           // of the melt, the reading's fall and the length lost
     QString calibration;             // of the scale; empty without a bench
     QString notReady;                // empty: ready, as far as the procedure goes
     QStringList warnings;
@@ -65,8 +66,10 @@ struct CardTexts {
     bool operator==(const CardTexts&) const = default;
 };
 
-/// `bench` is the one that the plan was made with; without it a sum ends at the force.
-CardTexts cardTexts(const WeldPlan& plan, const Bench* bench, UnitSystem units);
+/// `bench` is the one that the plan was made with; without it a sum ends at the force. `heat`, if
+/// it is known, is what the plan will do; of the weld plane in cooling nothing is told.
+CardTexts cardTexts(
+    const WeldPlan& plan, const Bench* bench, UnitSystem units, const HeatEstimate* heat = nullptr);
 
 /// In the language's own decimals: "0,394 in" where a comma is used.
 QString measureText(const Measure& measure);

@@ -116,7 +116,11 @@ private:
             m_out.pressureFallPa = m_course.joiningPa - m_run.pressure();
         }
         if (m_course.unitsPerMetre) {
-            m_out.readingFallUnits = closed * *m_course.unitsPerMetre;
+            // A spring that is let go further shows no force, and not less.
+            const double most = m_course.springPaPerMetre
+                                    ? m_course.joiningPa / *m_course.springPaPerMetre
+                                    : closed;
+            m_out.readingFallUnits = std::min(closed, most) * *m_course.unitsPerMetre;
         }
         // On, where it lies, until the chosen temperature; what the curve shows ends at the
         // release.
@@ -281,8 +285,8 @@ Result<HeatEstimate> estimateHeat(
     return estimate;
 }
 
-Result<HeatEstimate> likelyHeat(
-    const HeatCourse& course, const std::vector<Material>& materials, double chosenC) {
+Result<HeatEstimate>
+likelyHeat(const HeatCourse& course, const std::vector<Material>& materials, double chosenC) {
     auto material = materialFor(materials, course.material);
     if (!material) {
         return tl::unexpected<Error>(material.error());

@@ -78,8 +78,8 @@ Result<HeatEstimate> estimateHeat(
 
 /// The likely values alone, low and high the same, in a ninth of the time: for what is being moved
 /// by hand. Errors as materialFor.
-Result<HeatEstimate> likelyHeat(
-    const HeatCourse& course, const std::vector<Material>& materials, double chosenC = 60);
+Result<HeatEstimate>
+likelyHeat(const HeatCourse& course, const std::vector<Material>& materials, double chosenC = 60);
 
 /// The material that goes by that name. Missing, with the names that there are.
 Result<Material> materialFor(const std::vector<Material>& materials, const std::string& plastic);

@@ -87,6 +87,12 @@ std::string heatReportJson(const HeatEstimate& estimate) {
     return out.dump(2);
 }
 
+std::string withEstimate(const std::string& object, const HeatEstimate& estimate) {
+    Json out = Json::parse(object);
+    out["estimate"] = Json::parse(heatReportJson(estimate));
+    return out.dump(2, ' ', false, Json::error_handler_t::replace);
+}
+
 std::string heatCurvesCsv(const HeatEstimate& estimate) {
     std::string out =
         "seconds,against,skin_C,melt_depth_mm,bead_mm,sheet_loss_mm,pressure_N_mm2\r\n";

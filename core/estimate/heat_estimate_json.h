@@ -13,6 +13,9 @@ namespace seamclock {
 /// and where the material's values are from.
 std::string heatReportJson(const HeatEstimate& estimate);
 
+/// The JSON object (a plan's) with the estimate's in it as "estimate".
+std::string withEstimate(const std::string& object, const HeatEstimate& estimate);
+
 /// One line a step of the run with nominal values, from the beginning of alignment.
 std::string heatCurvesCsv(const HeatEstimate& estimate);
 

@@ -41,14 +41,14 @@ struct Crystallinity {
 /// Shear stress = consistency · rate^index; the consistency falls with temperature as
 /// exp(E/R · (1/T − 1/T_reference)) (power law with Arrhenius shift; Bird, Armstrong & Hassager,
 /// Dynamics of Polymeric Liquids, vol. 1, ch. 4; from memory).
-struct MeltFlow {
+struct PowerLawFlow {
     double consistency = 0; // [Pa·sⁿ] at the reference temperature
     double index = 1;       // n
     double activation = 0;  // [J/mol]
     double reference = 190; // [°C]
     double flowsFrom = 0;   // [°C] a glassy plastic's; a crystalline one flows once it is molten
 
-    bool operator==(const MeltFlow&) const = default;
+    bool operator==(const PowerLawFlow&) const = default;
 };
 
 struct MaterialSource {
@@ -69,7 +69,7 @@ struct Material {
     TemperatureCurve meltConductivity;     // [W/mK]
     TemperatureCurve specificHeat;         // [J/kgK] without the heat of melting
     std::optional<Crystallinity> crystals; // absent: it has none, as PVC
-    MeltFlow flow;
+    PowerLawFlow flow;
     double gasFrom = 0; // [°C] above which it gives off harmful gas; 0: not known
     // Both by the field's name in the file. A spread is how far a value may be off, as a share of
     // it.

@@ -27,7 +27,7 @@ flowing(const SheetField& field, const Material& material, std::size_t column, s
 
 std::vector<double>
 fluidity(const SheetField& field, const Material& material, double consistencyFactor) {
-    const MeltFlow& flow = material.flow;
+    const PowerLawFlow& flow = material.flow;
     std::vector<double> out(field.columns(), 0);
     for (std::size_t i = 0; i < field.columns(); ++i) {
         double sum = 0;

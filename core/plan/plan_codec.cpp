@@ -1,7 +1,6 @@
 #include "core/plan/plan_codec.h"
 
 #include "core/base/json_reader.h"
-#include "core/plan/closing.h"
 
 #include <array>
 #include <cmath>
@@ -403,27 +402,6 @@ Result<WeldPlan> planFromJson(CanonicalValue json) {
 
 namespace {
 
-/// To hundredths: an estimate that gave more would say more than it knows.
-Json spreadToJson(const Spread& spread) {
-    const auto rounded = [](double value) { return std::round(value * 100) / 100; };
-    return {
-        {"low", rounded(spread.low)},
-        {"likely", rounded(spread.likely)},
-        {"high", rounded(spread.high)}};
-}
-
-Json estimateToJson(const ClosingEstimate& estimate, const WeldPlan& plan) {
-    Json json{
-        {"closing_mm", spreadToJson(estimate.closingMm)},
-        {"sheet_loss_mm", spreadToJson(estimate.sheetLossMm)},
-        {"basis", estimate.basis}};
-    if (estimate.readingFall && plan.scale) {
-        json["reading_fall"] = spreadToJson(*estimate.readingFall);
-        json["reading_unit"] = plan.scale->unit;
-    }
-    return json;
-}
-
 /// Half the width of the calibration's 95 % band at each set reading.
 void reportCalibration(Json& json, const WeldPlan& plan, const Bench& bench) {
     if (!bench.calibration || !plan.scale) {
@@ -492,9 +470,6 @@ std::string planReportJson(const WeldPlan& plan, const Bench* bench) {
     json["misalignment_max_mm"] = scaled(plan.misalignmentMaxUm, kPerThousand);
     putScaled(json, "bead_min_mm", plan.beadMinUm, kPerThousand);
     reportTimes(json, plan);
-    if (const auto estimate = estimateClosing(plan, bench)) {
-        json["estimate"] = estimateToJson(*estimate, plan);
-    }
     if (bench != nullptr) {
         reportCalibration(json, plan, *bench);
     }

@@ -5,6 +5,7 @@
 
 #include "core/procedure/column.h"
 
+#include <array>
 #include <optional>
 #include <string>
 #include <vector>
@@ -69,10 +70,25 @@ struct PlateWindow {
     bool operator==(const PlateWindow&) const = default;
 };
 
+/// The plan's names of the values that a procedure may lack.
+inline constexpr std::array<const char*, 12> kProcedureValues{
+    "pressure_N_mm2.alignment",
+    "pressure_N_mm2.joining",
+    "pressure_N_mm2.tolerance",
+    "pressure_N_mm2.soak_aim",
+    "pressure_N_mm2.soak_max",
+    "heated_tool_C",
+    "bead_min_mm",
+    "soak_s",
+    "changeover_max_s",
+    "build_up_s",
+    "cooling_min",
+    "cooling_min.per_kelvin"};
+
 /// A value that the source lacks for a range of thickness, and what it says instead.
 /// It stays declared when a shop fills it: a value inside it is the shop's own.
 struct KnownGap {
-    std::string value; // the plan's name of it, e.g. "soak_s"
+    std::string value; // one of them
     Length from;
     Length to;
     std::string says;

@@ -18,21 +18,6 @@ namespace {
 
 constexpr const char* kFormat = "seamclock-procedure/1";
 
-// The plan's names of the values that a procedure may lack.
-constexpr std::array<const char*, 12> kValueNames{
-    "pressure_N_mm2.alignment",
-    "pressure_N_mm2.joining",
-    "pressure_N_mm2.tolerance",
-    "pressure_N_mm2.soak_aim",
-    "pressure_N_mm2.soak_max",
-    "heated_tool_C",
-    "bead_min_mm",
-    "soak_s",
-    "changeover_max_s",
-    "build_up_s",
-    "cooling_min",
-    "cooling_min.per_kelvin"};
-
 std::optional<Pressure> readPressureValue(JsonReader& reader, const char* key, Source& source) {
     auto child = reader.objectIf(key);
     if (!child) {
@@ -239,9 +224,10 @@ void readGaps(JsonReader& root, Procedure& procedure) {
         gap.says = reader.text("says");
         reader.refuseUnknown();
         if (!gap.value.empty() &&
-            std::find(kValueNames.begin(), kValueNames.end(), gap.value) == kValueNames.end()) {
+            std::find(kProcedureValues.begin(), kProcedureValues.end(), gap.value) ==
+                kProcedureValues.end()) {
             std::string allowed;
-            for (const char* name : kValueNames) {
+            for (const char* name : kProcedureValues) {
                 allowed += (allowed.empty() ? "" : ", ") + std::string(name);
             }
             reader.complain("value", "\"" + gap.value + "\" is not one of " + allowed);

@@ -1,6 +1,7 @@
 #include "core/report/record_json.h"
 
 #include "core/base/json.h"
+#include "core/estimate/heat_estimate_json.h"
 #include "core/plan/plan_codec.h"
 #include "core/report/set_actual.h"
 #include "core/weld/event_codec.h"
@@ -319,6 +320,9 @@ std::string recordJson(const WeldRecord& record, const RecordExtras& extras) {
         {"rules", kVerdictRules},
         {"reasons", verdictReasons(record)},
         {"events", eventsJson(record.events)}};
+    if (extras.heat != nullptr) {
+        json["estimate"] = Json::parse(heatReportJson(*extras.heat), nullptr, false);
+    }
     addIf(json, "seam", opened.seam);
     addIf(json, "reweld_of", opened.reweldOf);
     addIf(json["docs"], "material", opened.docs.material);

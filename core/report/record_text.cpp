@@ -1,5 +1,6 @@
 #include "core/report/record_text.h"
 
+#include "core/report/heat_text.h"
 #include "core/report/plain_text.h"
 #include "core/report/set_actual.h"
 #include "core/report/wording.h"
@@ -276,6 +277,9 @@ std::string recordText(const WeldRecord& record, const RecordExtras& extras) {
         headline(fmt::format("Joint {} ({})", record.opened.number, toString(record.opened.type)));
     text += verdictText(record) + "\n" + headText(record);
     text += setAndActualText(record, extras.bench) + timesText(record);
+    if (extras.heat != nullptr) {
+        text += recordHeatText(*extras.heat, record.plan);
+    }
     text += listText("Reasons given", record.reasons, record.plan);
     text += listText("Remarks", record.remarks, record.plan);
     text += listText("Photos", record.photos, record.plan);

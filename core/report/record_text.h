@@ -3,6 +3,7 @@
 #pragma once
 
 #include "core/bench/bench.h"
+#include "core/estimate/heat_estimate.h"
 #include "core/report/cue_history.h"
 #include "core/weld/record.h"
 
@@ -12,9 +13,10 @@
 namespace seamclock {
 
 struct RecordExtras {
-    const Bench* bench = nullptr; // the one it was welded on: actual forces need its springs
-    bool events = true;           // every event, at the end of the text
-    bool cues = false;            // the cues between the events
+    const Bench* bench = nullptr;       // the one it was welded on: actual forces need its springs
+    bool events = true;                 // every event, at the end of the text
+    bool cues = false;                  // the cues between the events
+    const HeatEstimate* heat = nullptr; // what the weld did in the sheet, where it was worked out
 };
 
 std::string recordText(const WeldRecord& record, const RecordExtras& extras);

@@ -1,6 +1,6 @@
 #include "core/report/weld_card.h"
 
-#include "core/report/closing_text.h"
+#include "core/report/heat_text.h"
 #include "core/report/plain_text.h"
 #include "core/report/wording.h"
 
@@ -194,7 +194,8 @@ std::string calibrationInWords(const Card& card) {
 
 } // namespace
 
-std::string weldCard(const WeldPlan& plan, const Bench* bench, UnitSystem units) {
+std::string
+weldCard(const WeldPlan& plan, const Bench* bench, UnitSystem units, const HeatEstimate* heat) {
     const Card card{plan, bench, units};
     std::string text = headline(fmt::format(
         "Weld card: {} {} × {}", onOneLine(plan.material), card.length(plan.thicknessUm),
@@ -262,7 +263,9 @@ std::string weldCard(const WeldPlan& plan, const Bench* bench, UnitSystem units)
         }
         text += "\nKnow before you start\n" + bulleted(lines);
     }
-    text += closingText(plan, bench, units);
+    if (heat != nullptr) {
+        text += cardHeatText(*heat, plan, units);
+    }
     if (!plan.sources.empty()) {
         text += "\nWhere the values come from\n" + bulleted(sourcesInWords(plan));
     }

@@ -6,6 +6,7 @@
 #pragma once
 
 #include "core/bench/bench.h"
+#include "core/estimate/heat_estimate.h"
 #include "core/plan/plan.h"
 #include "core/units/measure.h"
 
@@ -14,7 +15,9 @@
 namespace seamclock {
 
 /// `bench` is the one that the plan was made with; without it the arithmetic ends at the force.
-std::string
-weldCard(const WeldPlan& plan, const Bench* bench, UnitSystem units = UnitSystem::Metric);
+/// `heat`, if it is known, is what the plan will do.
+std::string weldCard(
+    const WeldPlan& plan, const Bench* bench, UnitSystem units = UnitSystem::Metric,
+    const HeatEstimate* heat = nullptr);
 
 } // namespace seamclock

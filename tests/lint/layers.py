@@ -24,7 +24,7 @@ ARROWS = {
     "copies": ["log"],
     "rescue": ["log"],
     "session": ["rescue", "shift", "weld"],
-    "report": ["log", "weld"],
+    "report": ["log", "estimate"],
     "quality": ["log"],
     "practice": ["session", "weld", "plan", "heat"],
 }

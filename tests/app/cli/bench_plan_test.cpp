@@ -104,19 +104,18 @@ TEST(CliBench, ShowsAFitsErrorsItsBandAndEachResidual) {
     EXPECT_NE(bent.err.find("not straight enough: point 3"), std::string::npos) << bent.err;
 }
 
-TEST(CliPlan, EstimatesWhatClosesUpAndCallsItAnEstimate) {
+TEST(CliPlan, EstimatesWhatItWillDoAndCallsItAnEstimate) {
     const Cli cli;
     const std::string call = kPlan + ("--drag 40 --bench " + Cli::demoBench("east"));
     const json j = cli.json(call);
     ASSERT_TRUE(j.contains("estimate"));
-    for (const char* key : {"closing_mm", "reading_fall", "sheet_loss_mm"}) {
-        const json& spread = j["estimate"][key];
-        EXPECT_LT(spread["low"], spread["likely"]) << key;
-        EXPECT_LT(spread["likely"], spread["high"]) << key;
+    for (const char* key : {"closing_after_lock_mm", "reading_fall", "sheet_loss_mm"}) {
+        const json& likely = j["estimate"][key];
+        EXPECT_LT(j["estimate"]["spread"][key]["low"], likely) << key;
+        EXPECT_LT(likely, j["estimate"]["spread"][key]["high"]) << key;
     }
-    EXPECT_EQ(j["estimate"]["reading_unit"], "mm");
     EXPECT_EQ(j["rechecks_min"].size(), 2U);
-    EXPECT_NE(cli.run(call).out.find("Estimate: what closes up"), std::string::npos);
+    EXPECT_NE(cli.run(call).out.find("Estimate: what this plan will do"), std::string::npos);
     EXPECT_FALSE(cli.json(kPlan)["estimate"].contains("reading_fall"));
 }
 

@@ -28,7 +28,7 @@ TEST(CliHeat, OfAPlanHasTheContractsNumbers) {
     const Ran text = cli.run("heat --procedure pp-dvs2207-11 --thickness 12 --until 80");
     EXPECT_EQ(text.status, 0) << text.err;
     EXPECT_NE(text.out.find("Heat in PP-H, estimated"), std::string::npos) << text.out;
-    EXPECT_NE(text.out.find("weld plane at 80 °C after the faces meet"), std::string::npos);
+    EXPECT_NE(text.out.find("weld plane at 80 °C, after the faces meet"), std::string::npos);
     EXPECT_NE(text.out.find("judges none"), std::string::npos);
 }
 
@@ -57,6 +57,12 @@ TEST(CliHeat, OfAWeldInALogTellsWhatItDid) {
         first["times_s"]["changeover"].get<double>() + 5);
     EXPECT_LT(second["skin_faces_meet_C"], first["skin_faces_meet_C"]);
     EXPECT_TRUE(first.contains("reading_fall")) << "its bench is in the log";
+    // the same stands in the weld's record, under its name
+    const json record = cli.json("log show --joint 1 --log " + log);
+    EXPECT_EQ(record["estimate"], first);
+    const std::string text = cli.run("log show --joint 1 --log " + log).out;
+    EXPECT_NE(text.find("Estimate: what this weld did"), std::string::npos) << text;
+    EXPECT_NE(text.find("weld plane at release"), std::string::npos);
 }
 
 TEST(CliHeat, WritesItsCurves) {

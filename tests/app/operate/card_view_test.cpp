@@ -2,7 +2,7 @@
 // value, and the page that "Print" leaves behind.
 #include "app/operate/card_view.h"
 #include "tests/app/operate/demo_shop.h"
-#include "tests/support/shipped.h"
+#include "tests/support/materials.h"
 
 #include <QCoreApplication>
 #include <QDir>
@@ -52,6 +52,29 @@ TEST(CardView, SaysTheSameInMillimetresAndInInches) {
     for (std::size_t i = 2; i < 6; ++i) {
         EXPECT_EQ(metric.columns[i], imperial.columns[i]) << "times and readings are one";
     }
+}
+
+TEST(CardView, TellsTheReadingsFallAndTheLossInEitherSystem) {
+    const Bench west = test::demoBench("west");
+    const WeldPlan plan = planOf("pe-hd-dvs2207-1-2005", 8, 1380, west);
+    const auto course = courseOf(plan, &west);
+    ASSERT_TRUE(course);
+    const auto heat = estimateHeat(*course, test::materials());
+    ASSERT_TRUE(heat);
+    const auto shown = [&](UnitSystem units) {
+        return cardView(plan, west, "B", "Seam S2", units, &*heat).estimate.toStdString();
+    };
+    const double loss = heat->numbers.sheetLossMm->likely;
+    char metric[16];
+    std::snprintf(metric, sizeof metric, "%.1f mm", loss);
+    EXPECT_NE(
+        shown(UnitSystem::Metric).find(std::string("sheet loses ") + metric), std::string::npos)
+        << shown(UnitSystem::Metric);
+    EXPECT_NE(
+        shown(UnitSystem::Metric).find("Estimate: it will fall by about "), std::string::npos);
+    EXPECT_NE(shown(UnitSystem::Imperial).find(" in."), std::string::npos)
+        << shown(UnitSystem::Imperial);
+    EXPECT_EQ(viewOf(plan).estimate, QString()) << "none was given";
 }
 
 TEST(CardView, NeverShowsAMinimumShorterThanItIs) {

@@ -3,8 +3,8 @@
 #include "app/print/card_pdf.h"
 #include "app/print/page_layout.h"
 #include "tests/app/print/longer_words.h"
+#include "tests/support/materials.h"
 #include "tests/support/scratch_folder.h"
-#include "tests/support/shipped.h"
 
 #include <QDir>
 #include <QFile>
@@ -89,6 +89,14 @@ WeldPlan planOf(const char* procedure, double thickness, double length, const Be
     return plan.value_or(WeldPlan{});
 }
 
+/// What the plan will do; null where nothing can be estimated.
+std::optional<HeatEstimate> heatOf(const WeldPlan& plan, const Bench& bench) {
+    const auto course = courseOf(plan, &bench);
+    auto heat =
+        course ? estimateHeat(*course, test::materials()) : tl::unexpected<Error>(course.error());
+    return heat ? std::optional(std::move(*heat)) : std::nullopt;
+}
+
 CardWork demoWork() {
     CardWork work;
     work.bench = "A, West bench, two springs";
@@ -136,7 +144,9 @@ CardSheet wordySheet(UnitSystem units) {
     sheet.maker = std::string(40, 'Q');
     sheet.batch = std::string(40, '8');
     work.sheets = {sheet, sheet};
-    return cardSheet(plan, &west, work, units);
+    const auto heat = heatOf(planOf("pe-hd-dvs2207-1-2005", 8, 1380, &west), west);
+    EXPECT_TRUE(heat);
+    return cardSheet(plan, &west, work, units, heat ? &*heat : nullptr);
 }
 
 QStringList numbersIn(const QString& text) {
@@ -290,8 +300,11 @@ TEST(CardPdf, HoldsEveryNumberInEitherSystemForEveryProcedure) {
     for (const char* procedure :
          {"pe-hd-dvs2207-1-2005", "pe-hd-dvs2207-1-2015", "pp-dvs2207-11", "pvdf-dvs2207-15"}) {
         for (const UnitSystem units : {UnitSystem::Metric, UnitSystem::Imperial}) {
-            const CardSheet sheet =
-                cardSheet(planOf(procedure, 12, 860, &west), &west, demoWork(), units);
+            const WeldPlan plan = planOf(procedure, 12, 860, &west);
+            const auto heat = heatOf(plan, west);
+            ASSERT_TRUE(heat) << procedure;
+            const CardSheet sheet = cardSheet(plan, &west, demoWork(), units, &*heat);
+            EXPECT_EQ(sheet.estimates.size(), 4);
             const Page page(sheet, units == UnitSystem::Metric ? Paper::A4 : Paper::Letter);
             const QString text = page.text();
             expectEveryNumber(sheet, text);

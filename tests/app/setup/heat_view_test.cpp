@@ -1,7 +1,6 @@
 // "What if": what is moved is what is worked out anew, and it says when it is late.
 #include "app/setup/heat_page.h"
-#include "core/heat/material_codec.h"
-#include "tests/support/shipped.h"
+#include "tests/support/materials.h"
 
 #include <QApplication>
 #include <QMouseEvent>
@@ -10,14 +9,7 @@
 namespace seamclock {
 namespace {
 
-const std::vector<Material>& materials() {
-    static const std::vector<Material> kAll = [] {
-        auto read = readMaterialFolder(test::resource("materials"));
-        EXPECT_TRUE(read);
-        return read ? *read : std::vector<Material>{};
-    }();
-    return kAll;
-}
+using test::materials;
 
 HeatCourse ten() {
     PlanRequest request;

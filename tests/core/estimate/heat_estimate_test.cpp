@@ -3,22 +3,14 @@
 #include "core/base/json.h"
 #include "core/estimate/heat_estimate_json.h"
 #include "core/estimate/heat_words.h"
-#include "core/heat/material_codec.h"
-#include "tests/support/shipped.h"
+#include "tests/support/materials.h"
 
 #include <gtest/gtest.h>
 
 namespace seamclock {
 namespace {
 
-const std::vector<Material>& materials() {
-    static const std::vector<Material> kAll = [] {
-        auto read = readMaterialFolder(test::resource("materials"));
-        EXPECT_TRUE(read) << read.error().detail;
-        return read ? *read : std::vector<Material>{};
-    }();
-    return kAll;
-}
+using test::materials;
 
 HeatCourse courseFor(const char* procedure, double thickness) {
     PlanRequest request;
@@ -184,6 +176,98 @@ TEST(HeatEstimate, CurvesBeginWithAlignmentAndEndWithTheRelease) {
     EXPECT_EQ(
         static_cast<std::size_t>(std::count(csv.begin(), csv.end(), '\n')),
         estimate.curve.size() + 1);
+}
+
+/// A bench whose scale counts in newtons, or in mm, by its rate in newtons for a millimetre.
+Bench benchWith(double perMm, const char* unit) {
+    Bench bench;
+    bench.id = "try";
+    bench.longestSeam = millimetres(3000);
+    bench.thinnestSheet = millimetres(1);
+    bench.thickestSheet = millimetres(70);
+    bench.edgeGapMax = millimetres(0.5);
+    bench.scale.unit = unit;
+    bench.scale.divisionMilli = 500;
+    bench.scale.maxMilli = 9'000'000;
+    bench.scale.ratePerUnit = {newtons(unit == std::string("mm") ? perMm : 1)};
+    bench.releaseOrder = {"sheet_out"};
+    return bench;
+}
+
+HeatNumbers numbersOn(const Bench& bench) {
+    PlanRequest request;
+    request.thickness = millimetres(10);
+    request.lengths = {millimetres(500)};
+    const auto plan = makePlan(request, test::shippedProcedure("pe-hd-dvs2207-1-2005"), &bench);
+    EXPECT_TRUE(plan) << plan.error().detail;
+    const auto course = courseOf(*plan, &bench);
+    EXPECT_TRUE(course) << course.error().detail;
+    const auto likely = likelyHeat(*course, materials());
+    EXPECT_TRUE(likely);
+    return likely->numbers;
+}
+
+// Hooke's law: on 10 × 500 mm² of seam, 80 N/mm take 16 kPa off for each millimetre of closing.
+TEST(HeatEstimate, TakesRateTimesClosingOffTheSpring) {
+    const HeatNumbers numbers = numbersOn(benchWith(80, "mm"));
+    ASSERT_TRUE(numbers.readingFallUnits && numbers.pressureFallPa);
+    EXPECT_NEAR(numbers.readingFallUnits->likely, numbers.closingMm->likely, 1e-9);
+    EXPECT_NEAR(numbers.pressureFallPa->likely, 16'000 * numbers.closingMm->likely, 200);
+}
+
+TEST(HeatEstimate, GivesNoFallWhereTheSpringsTravelIsNotKnown) {
+    Bench newtonsOnly = benchWith(80, "N");
+    EXPECT_FALSE(numbersOn(newtonsOnly).readingFallUnits);
+    newtonsOnly.scale.ratePerMm = newtons(80);
+    const HeatNumbers known = numbersOn(newtonsOnly);
+    ASSERT_TRUE(known.readingFallUnits);
+    EXPECT_NEAR(known.readingFallUnits->likely, 80 * known.closingMm->likely, 1e-6);
+}
+
+// 750 N on 2000 N/mm are gone after 0.375 mm; the sheets shrink by more.
+TEST(HeatEstimate, NeverTakesMoreThanTheReadingItself) {
+    const HeatNumbers numbers = numbersOn(benchWith(2000, "mm"));
+    ASSERT_TRUE(numbers.readingFallUnits);
+    EXPECT_NEAR(numbers.readingFallUnits->likely, 0.375, 1e-9);
+    EXPECT_GT(numbers.closingMm->likely, 0.375);
+}
+
+TEST(HeatWords, SayTheSameInBothSystemsOfUnits) {
+    const HeatRange melt{2.08, 2.31, 2.54};
+    EXPECT_EQ(heatRangeText(melt, HeatQuantity::Millimetres), "2.3 mm (2.1 to 2.5 mm)");
+    // NIST SP 811: 1 in is 25.4 mm exactly; 2.3 mm are 0.0906 in
+    EXPECT_EQ(
+        heatRangeText(melt, HeatQuantity::Millimetres, UnitSystem::Imperial),
+        "0.091 in (0.083 to 0.098 in)");
+    EXPECT_EQ(heatRangeText({158.2, 163.4, 168}, HeatQuantity::Celsius), "163 °C (158 to 168 °C)");
+    EXPECT_EQ(
+        heatRangeText({158.2, 163.4, 168}, HeatQuantity::Celsius, UnitSystem::Imperial),
+        "325.4 °F (316.4 to 334.4 °F)"); // 163 · 9/5 + 32
+    EXPECT_EQ(
+        heatRangeText({1.4, 1.8, 2.2}, HeatQuantity::ScaleUnits, UnitSystem::Imperial, "mm"),
+        "1.8 mm (1.4 to 2.2 mm)")
+        << "a reading stays as it is printed on the scale";
+}
+
+TEST(HeatWords, LeaveTheWeldPlaneOutOfWhatLiesBesideACoolingJoint) {
+    const auto told = [](HeatShown shown) {
+        std::string text;
+        for (const HeatLine& line : heatLines(plainTen(), "mm", UnitSystem::Metric, shown)) {
+            text += line.what + ": " + line.value + "\n";
+        }
+        return text;
+    };
+    EXPECT_NE(told(HeatShown::All).find("weld plane at release"), std::string::npos);
+    EXPECT_NE(told(HeatShown::All).find("weld plane at 60 °C"), std::string::npos);
+    EXPECT_EQ(told(HeatShown::WithoutWeldPlane).find("weld plane"), std::string::npos);
+    EXPECT_NE(told(HeatShown::WithoutWeldPlane).find("skin when the faces"), std::string::npos);
+}
+
+TEST(HeatEstimate, StandsInAnotherJsonAsAPartOfIt) {
+    const auto json = parseJson("plan", withEstimate("{\"plan\": 1}", plainTen()));
+    ASSERT_TRUE(json);
+    EXPECT_EQ(json->root["plan"], 1);
+    EXPECT_EQ(json->root["estimate"]["material"], "PE-HD");
 }
 
 TEST(HeatWords, WarnOfASkinThatMayBeSolidAndOfGas) {

@@ -1,8 +1,7 @@
 // A weld that is looked at every quarter of a second is as warm as one that is worked out in one
 // go.
 #include "core/estimate/live_heat.h"
-#include "core/heat/material_codec.h"
-#include "tests/support/shipped.h"
+#include "tests/support/materials.h"
 #include "tests/support/story.h"
 
 #include <gtest/gtest.h>
@@ -15,16 +14,11 @@ using test::Story;
 
 class LiveHeatTest : public testing::Test {
 protected:
-    LiveHeatTest() {
-        auto read = readMaterialFolder(test::resource("materials"));
-        EXPECT_TRUE(read);
-        materials = std::move(*read);
-    }
     const SheetRun* at(LiveHeat& live, const Story& story) {
         return live.follow(story.weld(), story.time().lo, nullptr);
     }
 
-    std::vector<Material> materials;
+    const std::vector<Material>& materials = test::materials();
 };
 
 TEST_F(LiveHeatTest, LookedAtOftenIsAsWarmAsInOneGo) {

@@ -392,7 +392,7 @@ TEST(SqueezeFilm, StandsStillWithoutMeltOrPressure) {
 TEST(Fluidity, FollowsTheActivationEnergyAndStopsAtTheSolid) {
     Material material = constantMaterial();
     material.crystals = Crystallinity{120, 135, 112, 120, 195e3};
-    material.flow = MeltFlow{25000, 0.45, 27000, 190, 0};
+    material.flow = PowerLawFlow{25000, 0.45, 27000, 190, 0};
     const ThermalTable table(material);
     const auto at = [&](double celsius) {
         const SheetField field(

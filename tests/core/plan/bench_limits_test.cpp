@@ -2,6 +2,7 @@
 // coarse; worked by hand, with the arithmetic beside each.
 #include "core/plan/plan.h"
 
+#include "tests/core/plan/try_bench.h"
 #include "tests/support/shipped.h"
 
 #include <algorithm>
@@ -13,28 +14,14 @@
 namespace seamclock {
 namespace {
 
+using test::tryBench;
+
 constexpr const char* kPe05 = "pe-hd-dvs2207-1-2005";
 constexpr const char* kPp = "pp-dvs2207-11";
 
-Bench bench(double rate, std::int64_t divisionMilli) {
-    Bench bench;
-    bench.id = "try";
-    bench.name = "try";
-    bench.longestSeam = millimetres(3000);
-    bench.thinnestSheet = millimetres(1);
-    bench.thickestSheet = millimetres(70);
-    bench.edgeGapMax = millimetres(0.5);
-    bench.scale.unit = "mm";
-    bench.scale.divisionMilli = divisionMilli;
-    bench.scale.maxMilli = 100'000;
-    bench.scale.ratePerUnit = {newtons(rate)};
-    bench.releaseOrder = {"sheet_out"};
-    return bench;
-}
-
 /// Force = 50 (reading − 2), with the points' own scatter of ± `off` N about it.
 Bench calibrated(double lowest, double highest, double off) {
-    Bench made = bench(50, 500);
+    Bench made = tryBench(50, 500);
     CalibrationNote note;
     note.doneOn = "2030-01-01";
     note.dueOn = "2031-01-01";
@@ -81,7 +68,7 @@ const PlanWarning* warningOf(const Result<WeldPlan>& plan, const std::string& co
 
 // 0.15 · 10 · 500 = 750 N, drag 25 N and preload 40 N: 815 N at the spring.
 TEST(ForceLimit, AboveTheMostIsRefusedAndOnItAllowed) {
-    Bench weak = bench(50, 500);
+    Bench weak = tryBench(50, 500);
     weak.scale.preload = newtons(40);
     weak.forceLimits.max = newtons(815);
     EXPECT_TRUE(plan(seam(10, 500, 25), kPe05, weak));
@@ -96,7 +83,7 @@ TEST(ForceLimit, AboveTheMostIsRefusedAndOnItAllowed) {
 }
 
 TEST(ForceLimit, BelowTheLeastIsWarnedOfOnce) {
-    Bench heavy = bench(50, 500);
+    Bench heavy = tryBench(50, 500);
     heavy.forceLimits.min = newtons(775);
     EXPECT_EQ(warningOf(plan(seam(10, 500, 25), kPe05, heavy), "force_below_bench"), nullptr);
     heavy.forceLimits.min = newtons(800);
@@ -172,7 +159,7 @@ TEST(CalibrationBand, OfMoreThanHalfTheToleranceIsWarnedOf) {
 
 // A rate that was only written down: 750 N at 4 % and 1.96 are 58.8 N, at 1.5 % 22.05.
 TEST(CalibrationBand, OfARateWithItsDeviationIsJudgedAsWell) {
-    Bench noted = bench(50, 500);
+    Bench noted = tryBench(50, 500);
     noted.calibration = CalibrationNote{"2030-01-01", "2031-01-01", 1.5, "", {}, {}};
     EXPECT_EQ(warningOf(plan(seam(10, 500), kPe05, noted), "calibration_uncertain"), nullptr);
     noted.calibration->rateUncertaintyPercent = 4;
@@ -187,7 +174,7 @@ TEST(CalibrationBand, OfARateWithItsDeviationIsJudgedAsWell) {
 // 1 / 0.28235 = 3.5417 times the length: 1416.7 mm, an offcut of 1017 mm; or four seams; or a
 // spring of 85 / 3.5417 = 24 N/mm.
 TEST(WayOut, SaysInNumbersWhatWouldMakeTheSeamReadable) {
-    const Bench coarse = bench(85, 1000);
+    const Bench coarse = tryBench(85, 1000);
     const auto made = plan(seam(6, 400), kPp, coarse);
     const PlanWarning* warning = warningOf(made, "scale_coarse");
     ASSERT_NE(warning, nullptr);
@@ -200,12 +187,12 @@ TEST(WayOut, SaysInNumbersWhatWouldMakeTheSeamReadable) {
     EXPECT_EQ(warningOf(plan(seam(6, 1417), kPp, coarse), "scale_coarse"), nullptr);
     EXPECT_NE(warningOf(plan(seam(6, 1416), kPp, coarse), "scale_coarse"), nullptr);
     EXPECT_EQ(warningOf(plan(seam(6, 1600), kPp, coarse), "scale_coarse"), nullptr);
-    EXPECT_EQ(warningOf(plan(seam(6, 400), kPp, bench(24, 1000)), "scale_coarse"), nullptr);
-    EXPECT_NE(warningOf(plan(seam(6, 400), kPp, bench(24.1, 1000)), "scale_coarse"), nullptr);
+    EXPECT_EQ(warningOf(plan(seam(6, 400), kPp, tryBench(24, 1000)), "scale_coarse"), nullptr);
+    EXPECT_NE(warningOf(plan(seam(6, 400), kPp, tryBench(24.1, 1000)), "scale_coarse"), nullptr);
 }
 
 TEST(WayOut, OffersNothingThatTheBenchCannotTake) {
-    Bench coarse = bench(85, 1000);
+    Bench coarse = tryBench(85, 1000);
     coarse.longestSeam = millimetres(1500); // the offcut fits, four seams don't
     auto made = plan(seam(6, 400), kPp, coarse);
     const PlanWarning* two = warningOf(made, "scale_coarse");
@@ -224,11 +211,11 @@ TEST(WayOut, OffersNothingThatTheBenchCannotTake) {
     coarse.longestSeam = millimetres(1400);
     made = plan(seam(6, 400), kPp, coarse);
     EXPECT_TRUE(endsWithNone(warningOf(made, "scale_coarse")));
-    coarse = bench(85, 1000);
+    coarse = tryBench(85, 1000);
     coarse.scale.maxMilli = 9000; // 765 N, and 1417 mm need 850
     made = plan(seam(6, 400), kPp, coarse);
     EXPECT_TRUE(endsWithNone(warningOf(made, "scale_coarse")));
-    coarse = bench(85, 1000);
+    coarse = tryBench(85, 1000);
     coarse.forceLimits.max = newtons(800);
     made = plan(seam(6, 400), kPp, coarse);
     EXPECT_TRUE(endsWithNone(warningOf(made, "scale_coarse")));
@@ -246,7 +233,7 @@ TEST(AnyBench, KeepsWhatAPlanPromises) {
     int offered = 0;
     for (int i = 0; i < 600; ++i) {
         const char* procedure = i % 2 == 0 ? kPe05 : kPp;
-        Bench any = bench(
+        Bench any = tryBench(
             std::round(between(20, 200) * 10) / 10,
             static_cast<std::int64_t>(between(1, 20)) * 100);
         any.scale.zeroMilli = static_cast<std::int64_t>(between(-3000, 5000));

@@ -2,6 +2,7 @@
 // beside it.
 #include "core/plan/plan.h"
 
+#include "tests/core/plan/try_bench.h"
 #include "tests/support/shipped.h"
 
 #include <algorithm>
@@ -9,21 +10,7 @@
 namespace seamclock {
 namespace {
 
-Bench bench(double rate, std::int64_t divisionMilli) {
-    Bench bench;
-    bench.id = "try";
-    bench.name = "try";
-    bench.longestSeam = millimetres(3000);
-    bench.thinnestSheet = millimetres(1);
-    bench.thickestSheet = millimetres(70);
-    bench.edgeGapMax = millimetres(0.5);
-    bench.scale.unit = "mm";
-    bench.scale.divisionMilli = divisionMilli;
-    bench.scale.maxMilli = 100'000;
-    bench.scale.ratePerUnit = {newtons(rate)};
-    bench.releaseOrder = {"sheet_out"};
-    return bench;
-}
+using test::tryBench;
 
 PlanRequest seam(double thickness, double length, double drag = 0) {
     PlanRequest request;
@@ -58,7 +45,7 @@ constexpr const char* kPe15 = "pe-hd-dvs2207-1-2015";
 constexpr const char* kPp = "pp-dvs2207-11";
 
 TEST(Reading, IsZeroPlusForceAndDragAndPreloadByTheRate) {
-    Bench two = bench(71.2, 500);
+    Bench two = tryBench(71.2, 500);
     two.scale.ratePerUnit.push_back(newtons(72.6)); // 143.8 N/mm together
     two.scale.zeroMilli = 2000;
     two.scale.preload = newtons(40);
@@ -79,17 +66,17 @@ TEST(Reading, IsZeroPlusForceAndDragAndPreloadByTheRate) {
 TEST(Reading, RoundsTheBandInwardButKeepsExactDecimals) {
     // 0.15 · 10 · 500 = 750 N at 50 N/mm is 15; ± 50 N is 1: 14 and 16 exactly. Soak 100 N: 2
     // exactly.
-    const WeldPlan exact = planned(seam(10, 500), kPe05, bench(50, 100));
+    const WeldPlan exact = planned(seam(10, 500), kPe05, tryBench(50, 100));
     expectBand(exact.scale->joining, 14'000, 15'000, 16'000);
     expectBand(exact.scale->soak, 0, 1500, 2000);
     // 0.02 · 11 · 600 = 132 N at 60 N/mm: 2.2, which binary fractions miss from below or above.
-    EXPECT_EQ(planned(seam(11, 600), kPe05, bench(60, 100)).scale->soak.highMilli, 2200);
+    EXPECT_EQ(planned(seam(11, 600), kPe05, tryBench(60, 100)).scale->soak.highMilli, 2200);
     // at 70 N/mm: joining 750 / 70 = 10.714286; 700 / 70 = 10 exactly, 800 / 70 = 11.428571
     expectBand(
-        planned(seam(10, 500), kPe05, bench(70, 100)).scale->joining, 10'000, 10'700, 11'428);
+        planned(seam(10, 500), kPe05, tryBench(70, 100)).scale->joining, 10'000, 10'700, 11'428);
     // at 30 N/mm: 25; 23.3333 up to 23334, 26.6667 down to 26666
     expectBand(
-        planned(seam(10, 500), kPe05, bench(30, 100)).scale->joining, 23'334, 25'000, 26'666);
+        planned(seam(10, 500), kPe05, tryBench(30, 100)).scale->joining, 23'334, 25'000, 26'666);
 }
 
 // Whatever the rate, length and thickness: the exact decimal limit is kept, and never passed by a
@@ -98,7 +85,7 @@ TEST(Reading, HasASoakLimitThatIsTheLargestLegalThousandth) {
     const Procedure procedure = test::shippedProcedure(kPe05);
     int seams = 0;
     for (std::int64_t rate = 40; rate <= 120; rate += 7) {
-        Bench scale = bench(static_cast<double>(rate), 50);
+        Bench scale = tryBench(static_cast<double>(rate), 50);
         scale.scale.maxMilli = 1'000'000;
         for (std::int64_t s = 3; s <= 40; s += 3) {
             for (std::int64_t length = 300; length <= 1900; length += 130) {
@@ -118,15 +105,15 @@ TEST(Reading, HasASoakLimitThatIsTheLargestLegalThousandth) {
 
 TEST(Reading, TakesTheLowerOfTwoDivisionsThatAreAsNear) {
     // 0.15 · 10 · 310 = 465 N at 30 N/mm: 15.5, between 15 and 16
-    EXPECT_EQ(planned(seam(10, 310), kPe05, bench(30, 1000)).scale->joining.setMilli, 15'000);
+    EXPECT_EQ(planned(seam(10, 310), kPe05, tryBench(30, 1000)).scale->joining.setMilli, 15'000);
     // a little more goes up: 0.15 · 10 · 311 = 466.5 N: 15.55
-    EXPECT_EQ(planned(seam(10, 311), kPe05, bench(30, 1000)).scale->joining.setMilli, 16'000);
+    EXPECT_EQ(planned(seam(10, 311), kPe05, tryBench(30, 1000)).scale->joining.setMilli, 16'000);
     // soak's aim 0.015 · 10 · 500 = 75 N at 50 N/mm: 1.5, and 2 would still be legal
-    EXPECT_EQ(planned(seam(10, 500), kPe05, bench(50, 1000)).scale->soak.setMilli, 1000);
+    EXPECT_EQ(planned(seam(10, 500), kPe05, tryBench(50, 1000)).scale->soak.setMilli, 1000);
 }
 
 TEST(Reading, CountsDivisionsFromTheScalesMarksNotFromZerosReading) {
-    Bench shifted = bench(50, 500);
+    Bench shifted = tryBench(50, 500);
     shifted.scale.zeroMilli = 300; // 750 N: 0.3 + 15 = 15.3, nearest mark 15.5
     const WeldPlan plan = planned(seam(10, 500), kPe05, shifted);
     expectBand(plan.scale->joining, 14'300, 15'500, 16'300);
@@ -137,7 +124,7 @@ TEST(Reading, CountsDivisionsFromTheScalesMarksNotFromZerosReading) {
 
 TEST(Reading, ExtendsTheBandToASetThatLiesOutside) {
     // 0.10 · 6 · 400 = 240 N at 100 N/mm: 2.4 ± 0.24
-    const WeldPlan below = planned(seam(6, 400), kPp, bench(100, 900));
+    const WeldPlan below = planned(seam(6, 400), kPp, tryBench(100, 900));
     // marks 1.8 and 2.7: 2.7 is nearer to 2.4
     expectBand(below.scale->joining, 2160, 2700, 2700);
     const PlanWarning* warning = warningOf(below, "set_outside_band");
@@ -148,7 +135,7 @@ TEST(Reading, ExtendsTheBandToASetThatLiesOutside) {
     EXPECT_EQ(
         warning->text, "alignment: the nearest division, 2.7 mm, lies outside 2.16 to 2.64 mm; the "
                        "band is extended to it");
-    const WeldPlan above = planned(seam(6, 400), kPp, bench(100, 700)); // marks 2.1 and 2.8
+    const WeldPlan above = planned(seam(6, 400), kPp, tryBench(100, 700)); // marks 2.1 and 2.8
     expectBand(above.scale->joining, 2100, 2100, 2640);
     EXPECT_EQ(
         std::count_if(
@@ -159,7 +146,7 @@ TEST(Reading, ExtendsTheBandToASetThatLiesOutside) {
 
 // Arithmetic of the trade: PP, 400 × 6 mm, 240 ± 24 N, ± 0.28 mm at 85 N/mm. [derived]
 TEST(Reading, WarnsWhereTheScaleCanHardlyShowTheTolerance) {
-    const WeldPlan coarse = planned(seam(6, 400), kPp, bench(85, 1000));
+    const WeldPlan coarse = planned(seam(6, 400), kPp, tryBench(85, 1000));
     const PlanWarning* warning = warningOf(coarse, "scale_coarse");
     ASSERT_NE(warning, nullptr);
     EXPECT_EQ(warning->limit, 1000);
@@ -167,16 +154,18 @@ TEST(Reading, WarnsWhereTheScaleCanHardlyShowTheTolerance) {
     EXPECT_EQ(coarse.joiningMn, 240'000);
     // A tolerance of exactly a division has marks on both ends of the band: 0.01 · 10 · 500 = 50 N
     // at 50 N/mm is 1.
-    EXPECT_EQ(warningOf(planned(seam(10, 500), kPe05, bench(50, 1000)), "scale_coarse"), nullptr);
-    EXPECT_NE(warningOf(planned(seam(10, 499), kPe05, bench(50, 1000)), "scale_coarse"), nullptr);
+    EXPECT_EQ(
+        warningOf(planned(seam(10, 500), kPe05, tryBench(50, 1000)), "scale_coarse"), nullptr);
+    EXPECT_NE(
+        warningOf(planned(seam(10, 499), kPe05, tryBench(50, 1000)), "scale_coarse"), nullptr);
 }
 
 TEST(Reading, IsRefusedWhereHalfADivisionIsMoreThanTwiceTheTolerance) {
     // 0.01 · 6 · 400 = 24 N at 96 N/mm: ± 0.25, so divisions up to 4 · 0.25 = 1 are allowed
     const Procedure pp = test::shippedProcedure(kPp);
-    const Bench just = bench(96, 1000);
+    const Bench just = tryBench(96, 1000);
     EXPECT_TRUE(makePlan(seam(6, 400), pp, &just));
-    const Bench tooCoarse = bench(96, 1001);
+    const Bench tooCoarse = tryBench(96, 1001);
     const auto refused = makePlan(seam(6, 400), pp, &tooCoarse);
     ASSERT_FALSE(refused);
     EXPECT_EQ(refused.error().code, ErrorCode::OutOfRange);
@@ -189,14 +178,14 @@ TEST(Reading, IsRefusedWhereHalfADivisionIsMoreThanTwiceTheTolerance) {
 TEST(Reading, OfSoakIsNeverAboveTheMaximumThoughAHigherDivisionIsNearer) {
     // 2015: aim and maximum 0.01 · 10 · 900 = 90 N at 50 N/mm: 1.8; the nearest whole is 2, the
     // highest legal 1
-    const WeldPlan plan = planned(seam(10, 900), kPe15, bench(50, 1000));
+    const WeldPlan plan = planned(seam(10, 900), kPe15, tryBench(50, 1000));
     expectBand(plan.scale->soak, 0, 1000, 1800);
     EXPECT_EQ(warningOf(plan, "just_in_contact"), nullptr);
 }
 
 TEST(Reading, OfSoakIsJustInContactWhereTheScaleCannotShowIt) {
     // 0.01 · 10 · 400 = 40 N at 50 N/mm: 0.8, under the first whole division
-    const WeldPlan plan = planned(seam(10, 400), kPe15, bench(50, 1000));
+    const WeldPlan plan = planned(seam(10, 400), kPe15, tryBench(50, 1000));
     expectBand(plan.scale->soak, 0, 0, 800);
     const PlanWarning* warning = warningOf(plan, "just_in_contact");
     ASSERT_NE(warning, nullptr);
@@ -206,15 +195,15 @@ TEST(Reading, OfSoakIsJustInContactWhereTheScaleCannotShowIt) {
         warning->text,
         "soak: just in contact; the most allowed, 0.8 mm, is under the scale's first division");
     // on the first division it can be shown: 0.01 · 10 · 500 = 50 N
-    expectBand(planned(seam(10, 500), kPe15, bench(50, 1000)).scale->soak, 0, 1000, 1000);
+    expectBand(planned(seam(10, 500), kPe15, tryBench(50, 1000)).scale->soak, 0, 1000, 1000);
     // a zero between the marks: 0.4 + 0.8 = 1.2 reaches the mark at 1
-    Bench shifted = bench(50, 1000);
+    Bench shifted = tryBench(50, 1000);
     shifted.scale.zeroMilli = 400;
     expectBand(planned(seam(10, 400), kPe15, shifted).scale->soak, 400, 1000, 1200);
 }
 
 TEST(Reading, OfSoakFallsWithDragUntilNothingIsLeft) {
-    const Bench scale = bench(50, 500);
+    const Bench scale = tryBench(50, 500);
     // 0.02 · 10 · 500 = 100 N most, 75 N aim; drag 20: 1.6 and 1.1
     expectBand(planned(seam(10, 500, 20), kPe05, scale).scale->soak, 0, 1000, 1600);
     const WeldPlan none = planned(seam(10, 500, 100), kPe05, scale);
@@ -234,7 +223,7 @@ TEST(Reading, OfSoakFallsWithDragUntilNothingIsLeft) {
 }
 
 TEST(Reading, AboveTheScalesEndIsRefusedWithReadingEndAndForces) {
-    Bench small = bench(50, 500);
+    Bench small = tryBench(50, 500);
     small.scale.maxMilli = 15'000;
     const Procedure pe = test::shippedProcedure(kPe05);
     EXPECT_TRUE(makePlan(seam(10, 500), pe, &small)); // 15.0 on the end
@@ -248,7 +237,7 @@ TEST(Reading, AboveTheScalesEndIsRefusedWithReadingEndAndForces) {
 }
 
 TEST(Reading, IsNeverSetPastTheScalesLastMark) {
-    Bench small = bench(50, 1000);
+    Bench small = tryBench(50, 1000);
     small.scale.maxMilli = 15'800;
     // 0.15 · 10 · 522 = 783 N: 15.66, nearest mark 16, which is not on the scale
     const WeldPlan plan = planned(seam(10, 522), kPe05, small);
@@ -256,7 +245,7 @@ TEST(Reading, IsNeverSetPastTheScalesLastMark) {
 }
 
 TEST(Reading, WorksOnAScaleInNewtons) {
-    Bench newtonScale = bench(1, 20'000); // 1 N per N, divisions of 20 N
+    Bench newtonScale = tryBench(1, 20'000); // 1 N per N, divisions of 20 N
     newtonScale.scale.unit = "N";
     newtonScale.scale.maxMilli = 3'000'000;
     const WeldPlan plan = planned(seam(8, 860, 30), kPe05, newtonScale);

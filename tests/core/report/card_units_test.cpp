@@ -2,7 +2,7 @@
 // with its unit is taken out of both texts, as a reader would, and held against each other with the
 // factors of NIST Special Publication 811, appendix B.8.
 #include "core/report/weld_card.h"
-#include "tests/support/shipped.h"
+#include "tests/support/materials.h"
 
 #include <cmath>
 #include <gtest/gtest.h>
@@ -126,9 +126,9 @@ const std::map<std::string, Turn>& turns() {
     return kTurns;
 }
 
-void compare(const WeldPlan& plan, const Bench* bench) {
-    const Taken metric = takenFrom(weldCard(plan, bench, UnitSystem::Metric));
-    const Taken imperial = takenFrom(weldCard(plan, bench, UnitSystem::Imperial));
+void compare(const WeldPlan& plan, const Bench* bench, const HeatEstimate* heat = nullptr) {
+    const Taken metric = takenFrom(weldCard(plan, bench, UnitSystem::Metric, heat));
+    const Taken imperial = takenFrom(weldCard(plan, bench, UnitSystem::Imperial, heat));
     // What is left once the numbers with units are taken away is the same text.
     EXPECT_EQ(metric.rest, imperial.rest);
     const std::vector<Number>& was = metric.numbers;
@@ -198,6 +198,26 @@ TEST(CardUnits, SayTheSameWithoutABench) {
     ASSERT_TRUE(plan.has_value());
     ASSERT_FALSE(plan->warnings.empty());
     compare(*plan, nullptr);
+}
+
+TEST(CardUnits, SayTheSameOfTheEstimate) {
+    const Bench west = test::demoBench("west");
+    for (const double thickness : {3.0, 8.0, 25.0}) {
+        PlanRequest request;
+        request.thickness = millimetres(thickness);
+        request.lengths = {millimetres(500)};
+        const auto plan = makePlan(request, test::shippedProcedure("pe-hd-dvs2207-1-2005"), &west);
+        ASSERT_TRUE(plan) << plan.error().detail;
+        const auto course = courseOf(*plan, &west);
+        ASSERT_TRUE(course) << course.error().detail;
+        const auto heat = estimateHeat(*course, test::materials());
+        ASSERT_TRUE(heat) << heat.error().detail;
+        SCOPED_TRACE(thickness);
+        // its readings are in mm in both, so they are taken for lengths: the scale's unit is ours
+        WeldPlan marks = *plan;
+        marks.scale->unit = "marks";
+        compare(marks, nullptr, &*heat);
+    }
 }
 
 TEST(CardUnits, LeaveTheReadingsInTheScalesOwnUnit) {

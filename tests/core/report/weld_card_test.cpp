@@ -2,7 +2,7 @@
 #include "core/report/weld_card.h"
 #include "core/report/wording.h"
 #include "tests/core/report/lines.h"
-#include "tests/support/shipped.h"
+#include "tests/support/materials.h"
 #include "tests/support/story.h"
 
 #include <gtest/gtest.h>
@@ -124,6 +124,28 @@ TEST(WeldCard, SaysPlainlyWhenItIsNotReadyToWeld) {
     const std::string line = lineWith(card, "Not ready to weld. No value for: ");
     EXPECT_TRUE(holds(line, codeInWords(plan.missing.front()))) << card;
     EXPECT_TRUE(holds(card, "no value"));
+}
+
+TEST(WeldCard, SaysWhatThePlanWillDoAndNothingOfTheWeldPlane) {
+    const Bench west = test::demoBench("west");
+    const WeldPlan plan = planOf("pe-hd-dvs2207-1-2005", 10, 1000, &west);
+    const auto course = courseOf(plan, &west);
+    ASSERT_TRUE(course);
+    const auto heat = estimateHeat(*course, test::materials());
+    ASSERT_TRUE(heat);
+    const std::string card = weldCard(plan, &west, UnitSystem::Metric, &*heat);
+    EXPECT_TRUE(holds(card, "Estimate: what this plan will do"));
+    for (const char* what :
+         {"melt on each sheet after soak", "skin when the faces meet", "reading falls by that",
+          "to about", "re-checks", "cut allowance", "judges none"}) {
+        EXPECT_TRUE(holds(card, what)) << what << "\n" << card;
+    }
+    EXPECT_FALSE(holds(card, "weld plane")) << "it would argue for an early release";
+    // the closing of a scale in mm is its fall, from the reading that is set
+    const double left = static_cast<double>(plan.scale->joining.setMilli) / 1e3 -
+                        heat->numbers.readingFallUnits->likely;
+    EXPECT_NEAR(std::stod(lineWith(card, "to about").substr(11)), left, 0.051) << card;
+    EXPECT_FALSE(holds(weldCard(plan, &west), "Estimate"));
 }
 
 TEST(WeldCard, WithoutABenchEndsAtTheForce) {
