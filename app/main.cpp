@@ -72,6 +72,7 @@ int showAndEnd(QApplication& application, const Error& error, const Preferences&
 struct Shop {
     std::vector<ProcedureDocument> procedures;
     std::vector<Material> materials;
+    QString notice; // what it lacks
     Job job;
     std::string demo;
 };
@@ -87,11 +88,13 @@ Result<Shop> readShop(const QString& jobFolder) {
         return tl::unexpected<Error>(procedures.error());
     }
     shop.procedures = std::move(*procedures);
-    auto materials = readMaterialFolder(*resources + "/materials");
-    if (!materials) {
-        return tl::unexpected<Error>(materials.error());
+    // Nothing that is needed for a weld: without them there is no estimate.
+    if (auto materials = readMaterialFolder(*resources + "/materials")) {
+        shop.materials = std::move(*materials);
+    } else {
+        shop.notice = QCoreApplication::translate("Main", "No heat estimate: %1.")
+                          .arg(fromUtf8(materials.error().detail));
     }
-    shop.materials = std::move(*materials);
     shop.demo = jobFolder.isEmpty() ? *resources + "/demo" : jobFolder.toStdString();
     auto job = readFirstJob(shop.demo);
     if (!job) {
@@ -250,7 +253,7 @@ int weld(QApplication& application, const Arguments& arguments) {
     WindowParts parts{
         floor,           writer,      **desk,
         shop->job.seams, preferences, arguments.settings,
-        sound.get(),     &keeper,     opened->aside ? logNotice(*opened->aside) : QString(),
+        sound.get(),     &keeper,     opened->aside ? logNotice(*opened->aside) : shop->notice,
         reportFolder()};
     keeper.begin();
     int status = 0;

@@ -122,6 +122,9 @@ Result<void> Walk::shown(const QString& name, Milliseconds wait, const Picture& 
 Result<void> Walk::begin(const Picture& picture) {
     take(picture, "seams");
     m_window.openNextCard();
+    while (picture && !m_window.isCardWhole()) { // its estimate comes from a thread of its own
+        QCoreApplication::processEvents(QEventLoop::WaitForMoreEvents);
+    }
     take(picture, "card");
     if (const auto done = press(); !done) {
         return done;

@@ -79,6 +79,8 @@ public:
     PeopleFlow* people() const { return m_people; }
     SetupFlow* setup() const { return m_setup; }
     HeatPage* heatPage() const { return m_heat; }
+    /// Nothing of the card is still being worked out.
+    bool isCardWhole() const { return !m_shown.course || m_shown.heat; }
     const Preferences& preferences() const { return m_parts.preferences; }
     void setPreferences(const Preferences& preferences);
     /// Paints what stands now, at once; the timer does it otherwise.

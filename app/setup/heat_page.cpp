@@ -33,21 +33,29 @@ void HeatRows::paintEvent(QPaintEvent*) {
     const double foot = m_caution.isEmpty() ? 0 : px(46);
     const double pitch =
         (inner.height() - foot) / static_cast<double>(std::max<std::size_t>(1, m_rows.size()));
-    const double size = std::min({textPx(22), px(26), pitch * 0.8});
+    // In a narrow column the value stands under what it is of.
+    const bool twoLines = inner.width() < px(430);
+    const double size = std::min({textPx(22), px(26), twoLines ? pitch * 0.42 : pitch * 0.8});
     for (std::size_t i = 0; i < m_rows.size(); ++i) {
         const HeatValueRow& row = m_rows[i];
         const QRectF box(
             inner.left(), inner.top() + pitch * static_cast<double>(i), inner.width(), pitch);
-        const double value = std::min(textWidth(row.value, size, kLabelWeight), box.width() * 0.6);
-        const double words = box.width() - value - px(10);
+        const double value = std::min(
+            textWidth(row.value, size, kLabelWeight), box.width() * (twoLines ? 1.0 : 0.6));
+        const double words = twoLines ? box.width() : box.width() - value - px(10);
+        const double height = twoLines ? pitch * 0.48 : pitch;
+        const double small = twoLines ? std::min(px(18), pitch * 0.36) : size;
         painter.setPen(look.textSoft);
         drawLine(
-            painter, QRectF(box.left(), box.top(), words, pitch), Qt::AlignLeft | Qt::AlignVCenter,
-            row.what, fittedSize(row.what, size, px(12), words, kPlainWeight), kPlainWeight);
+            painter, QRectF(box.left(), box.top(), words, height), Qt::AlignLeft | Qt::AlignVCenter,
+            row.what, fittedSize(row.what, small, px(12), words, kPlainWeight), kPlainWeight);
         painter.setPen(row.late ? look.tone(Tone::Late).ink : look.text);
         drawLine(
-            painter, QRectF(box.right() - value, box.top(), value, pitch),
-            Qt::AlignRight | Qt::AlignVCenter, row.value,
+            painter,
+            QRectF(
+                twoLines ? box.left() : box.right() - value,
+                twoLines ? box.top() + height : box.top(), value, height),
+            (twoLines ? Qt::AlignLeft : Qt::AlignRight) | Qt::AlignVCenter, row.value,
             fittedSize(row.value, size, px(12), value, kLabelWeight), kLabelWeight);
     }
     if (!m_caution.isEmpty()) {
@@ -136,28 +144,29 @@ void HeatPage::place() {
     const Frame frame = frameOf(units(), FrameKind::Page, look().mirrored);
     const QRectF body = frame.body;
     constexpr double kGap = 8;
-    constexpr double kSlider = 96;
+    constexpr double kTitles = 92;
     put(m_title, QRectF(body.x() + 6, body.y(), body.width() - 12, 50));
     put(m_under, QRectF(body.x() + 6, body.y() + 48, body.width() - 12, 40));
-    const int columns = 2;
-    const double width = (body.width() - kGap) / columns;
-    const double top = body.y() + 92;
-    for (std::size_t i = 0; i < m_sliders.size(); ++i) {
-        const auto at = static_cast<int>(i);
-        put(m_sliders[i], QRectF(
-                              body.x() + (at % columns) * (width + kGap),
-                              top + (at / columns) * (kSlider + kGap), width, kSlider));
-    }
-    QRectF rest = body;
-    rest.setTop(top + 2 * (kSlider + kGap));
-    QRectF left = rest;
-    QRectF right = rest;
+    QRectF sliders = body.adjusted(0, kTitles, 0, 0);
+    QRectF left = sliders;
+    QRectF right = sliders;
     if (frame.portrait) {
-        left.setHeight(rest.height() * 0.5);
+        constexpr double kSlider = 70;
+        sliders.setHeight(4 * kSlider + 3 * kGap);
+        left.setTop(sliders.bottom() + kGap);
+        left.setHeight((body.bottom() - left.top()) * 0.5);
         right.setTop(left.bottom() + kGap);
     } else {
-        left.setWidth(rest.width() * 0.52);
+        sliders.setWidth(body.width() * 0.34);
+        left.setLeft(sliders.right() + kGap);
+        left.setWidth(body.width() * 0.34);
         right.setLeft(left.right() + kGap);
+    }
+    const auto count = static_cast<double>(m_sliders.size());
+    const double height = (sliders.height() - (count - 1) * kGap) / count;
+    for (std::size_t i = 0; i < m_sliders.size(); ++i) {
+        const double top = sliders.top() + static_cast<double>(i) * (height + kGap);
+        put(m_sliders[i], QRectF(sliders.left(), top, sliders.width(), height));
     }
     put(m_plot, left);
     put(m_rows, right);

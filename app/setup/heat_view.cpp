@@ -107,7 +107,7 @@ HeatView heatView(const HeatEstimate& plan, const HeatEstimate& now, bool withSp
             tr("cooling"), tr("min"), 1, 0, std::max(1.5 * cool, 60.0), 30, is.cooling.value_or(0),
             cool, 60)};
     view.plot.x = tr("minutes");
-    view.plot.y = tr("skin, then weld plane °C");
+    view.plot.y = tr("skin °C");
     view.plot.lines.push_back(skinOf(now, tr("as set here"), 0));
     view.plot.lines.push_back(skinOf(plan, tr("by the plan"), 1));
     if (!now.curve.empty()) {
@@ -124,13 +124,14 @@ HeatView heatView(const HeatEstimate& plan, const HeatEstimate& now, bool withSp
         row(tr("bead stands after"), n.alignS, "s", 0, withSpread),
         row(tr("melt after soak"), n.meltDepthMm, "mm", 1, withSpread),
         row(tr("skin after soak"), n.skinEndOfSoakC, "°C", 0, withSpread),
+        row(tr("skin stays molten in air for"), n.moltenInAirS, "s", 0, withSpread),
         row(tr("skin when the faces meet"), n.skinFacesMeetC, "°C", 0, withSpread),
         row(tr("weld plane at release"), n.weldPlaneAtReleaseC, "°C", 0, withSpread),
         row(tr("weld plane at %1 °C after").arg(numberText(now.chosenC, 0)), n.chosenReachedS,
             tr("min"), 1, withSpread, 1.0 / 60),
         row(tr("tables close up by"), n.closingMm, "mm", 2, withSpread)};
     if (n.skinFacesMeetC && n.skinFacesMeetC->low < now.meltingC) {
-        view.rows[3].late = true;
+        view.rows[4].late = true;
         view.caution = tr("The skin may no longer be molten when the faces meet.");
     }
     if (now.material.gasFrom > 0 && is.inputs.plateC > now.material.gasFrom) {

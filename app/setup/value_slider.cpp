@@ -22,7 +22,7 @@ void ValueSlider::show(const SliderView& view) {
 }
 
 double ValueSlider::ends() const {
-    return px(92);
+    return std::min(px(92), width() * 0.2);
 }
 
 QRectF ValueSlider::track() const {

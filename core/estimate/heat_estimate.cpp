@@ -8,6 +8,7 @@ namespace seamclock {
 namespace {
 
 constexpr double kLongestAlignment = 1800; // [s] no bead by then: it will not come
+constexpr double kLongestInAir = 600;      // [s] no changeover is as long
 constexpr double kLongestCooling = 4;      // times the course's own, until the chosen temperature
 constexpr double kPlateOff = 5;            // [K] how well a face is measured: common practice
 constexpr double kAmbientOff = 2;          // [K]
@@ -18,6 +19,7 @@ struct Outputs {
     std::optional<double> beadMm;
     std::optional<double> meltDepthMm;
     std::optional<double> skinEndOfSoakC;
+    std::optional<double> moltenInAirS;
     std::optional<double> skinFacesMeetC;
     std::optional<double> weldPlaneAtReleaseC;
     std::optional<double> chosenReachedS;
@@ -37,6 +39,7 @@ constexpr std::array kPlaces{
     Place{&Outputs::beadMm, &HeatNumbers::beadMm},
     Place{&Outputs::meltDepthMm, &HeatNumbers::meltDepthMm},
     Place{&Outputs::skinEndOfSoakC, &HeatNumbers::skinEndOfSoakC},
+    Place{&Outputs::moltenInAirS, &HeatNumbers::moltenInAirS},
     Place{&Outputs::skinFacesMeetC, &HeatNumbers::skinFacesMeetC},
     Place{&Outputs::weldPlaneAtReleaseC, &HeatNumbers::weldPlaneAtReleaseC},
     Place{&Outputs::chosenReachedS, &HeatNumbers::chosenReachedS},
@@ -64,6 +67,7 @@ public:
             stage(HeatStage::At::Plate, *m_course.soak, m_course.soakPa, m_course.soakPa);
             m_out.skinEndOfSoakC = m_run.faceC();
             m_out.meltDepthMm = m_run.meltDepth() * 1e3;
+            m_out.moltenInAirS = moltenInAir(m_run);
         }
         if (m_course.changeover) {
             stage(HeatStage::At::Air, *m_course.changeover, 0, 0);
@@ -81,6 +85,23 @@ public:
     }
 
 private:
+    /// How long a skin stays above melting once the plate is out [s]; the sheet is one beside the
+    /// course's.
+    static double moltenInAir(SheetRun sheet) {
+        const double melting = sheet.material().meltingPoint();
+        const double out = sheet.seconds();
+        double before = sheet.faceC();
+        if (before <= melting) {
+            return 0;
+        }
+        while (sheet.faceC() > melting && sheet.seconds() - out < kLongestInAir) {
+            before = sheet.faceC();
+            sheet.go({HeatStage::At::Air, 1, 0, 0, {}});
+        }
+        const double now = sheet.seconds() - out;
+        return between(now - 1, now, before, sheet.faceC(), melting);
+    }
+
     void align() {
         if (m_course.alignSeconds) {
             stage(
@@ -304,30 +325,6 @@ likelyHeat(const HeatCourse& course, const std::vector<Material>& materials, dou
     }
     estimate.material = std::move(*material);
     return estimate;
-}
-
-double longestChangeover(const HeatCourse& course, const Material& material) {
-    HeatCourse upTo = course;
-    upTo.buildUp = 0;
-    upTo.cooling = std::nullopt;
-    const double melting = material.meltingPoint();
-    const auto skin = [&](double changeover) {
-        upTo.changeover = changeover;
-        return CourseRun(upTo, material, course.inputs, 0, nullptr, nullptr)
-            .outputs()
-            .skinFacesMeetC.value_or(0);
-    };
-    double low = 0;
-    double high = 4;
-    while (skin(high) > melting && high < 1000) {
-        low = high;
-        high *= 2;
-    }
-    while (high - low > 0.1) {
-        const double middle = (low + high) / 2;
-        (skin(middle) > melting ? low : high) = middle;
-    }
-    return low;
 }
 
 } // namespace seamclock

@@ -31,6 +31,7 @@ struct HeatNumbers {
     std::optional<HeatRange> beadMm;         // at the end of alignment
     std::optional<HeatRange> meltDepthMm;    // at the end of soak
     std::optional<HeatRange> skinEndOfSoakC; // as the other temperatures, at mid thickness
+    std::optional<HeatRange> moltenInAirS;   // how long the skin would stay molten, once out
     std::optional<HeatRange> skinFacesMeetC;
     std::optional<HeatRange> weldPlaneAtReleaseC;
     std::optional<HeatRange> chosenReachedS;   // from the faces' meeting to the chosen temperature
@@ -83,8 +84,5 @@ likelyHeat(const HeatCourse& course, const std::vector<Material>& materials, dou
 
 /// The material that goes by that name. Missing, with the names that there are.
 Result<Material> materialFor(const std::vector<Material>& materials, const std::string& plastic);
-
-/// The longest changeover after which the skin is still above melting when the faces meet [s].
-double longestChangeover(const HeatCourse& course, const Material& material);
 
 } // namespace seamclock

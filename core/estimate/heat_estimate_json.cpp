@@ -19,6 +19,7 @@ constexpr std::array kFields{
     Field{"bead_mm", &HeatNumbers::beadMm, 0.01},
     Field{"melt_depth_mm", &HeatNumbers::meltDepthMm, 0.01},
     Field{"skin_end_of_soak_C", &HeatNumbers::skinEndOfSoakC, 0.1},
+    Field{"skin_molten_in_air_s", &HeatNumbers::moltenInAirS, 0.1},
     Field{"skin_faces_meet_C", &HeatNumbers::skinFacesMeetC, 0.1},
     Field{"weld_plane_at_release_C", &HeatNumbers::weldPlaneAtReleaseC, 0.1},
     Field{"weld_plane_at_chosen_s", &HeatNumbers::chosenReachedS, 1},

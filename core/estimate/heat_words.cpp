@@ -40,6 +40,9 @@ constexpr std::array kTold{
     Told{"bead after alignment", &HeatNumbers::beadMm, HeatQuantity::Millimetres},
     Told{"melt on each sheet after soak", &HeatNumbers::meltDepthMm, HeatQuantity::Millimetres},
     Told{"skin after soak", &HeatNumbers::skinEndOfSoakC, HeatQuantity::Celsius},
+    Told{
+        "skin stays molten once the plate is out for", &HeatNumbers::moltenInAirS,
+        HeatQuantity::InSeconds},
     Told{"skin when the faces meet", &HeatNumbers::skinFacesMeetC, HeatQuantity::Celsius},
     Told{"weld plane at release", &HeatNumbers::weldPlaneAtReleaseC, HeatQuantity::Celsius},
     Told{"weld plane at", &HeatNumbers::chosenReachedS, HeatQuantity::InMinutes},

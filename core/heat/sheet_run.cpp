@@ -25,13 +25,14 @@ Length depthFor(Length thickness) {
 
 SheetRun::SheetRun(const Material& material, const HeatInputs& inputs, const HeatGrid& grid)
     : m_material(material), m_inputs(inputs), m_grid(grid),
-      m_table(std::make_unique<ThermalTable>(material, inputs.factors)),
-      m_field(std::make_unique<SheetField>(
-          *m_table,
-          sheetGrid(
-              inputs.thickness, depthFor(inputs.thickness), grid.finest, grid.growth, grid.rows,
-              grid.rowGrowth),
-          inputs.ambientC)) {}
+      m_table(std::make_shared<const ThermalTable>(material, inputs.factors)) {
+    m_field.emplace(
+        *m_table,
+        sheetGrid(
+            inputs.thickness, depthFor(inputs.thickness), grid.finest, grid.growth, grid.rows,
+            grid.rowGrowth),
+        inputs.ambientC);
+}
 
 SheetSurroundings SheetRun::around() const {
     SheetSurroundings around;

@@ -50,6 +50,7 @@ struct HeatStage {
     bool operator==(const HeatStage&) const = default;
 };
 
+/// A copy goes on by itself: what would be if.
 class SheetRun {
 public:
     SheetRun(const Material& material, const HeatInputs& inputs, const HeatGrid& grid = {});
@@ -79,8 +80,8 @@ private:
     Material m_material;
     HeatInputs m_inputs;
     HeatGrid m_grid;
-    std::unique_ptr<ThermalTable> m_table;
-    std::unique_ptr<SheetField> m_field;
+    std::shared_ptr<const ThermalTable> m_table; // a copy of the run shares it
+    std::optional<SheetField> m_field;           // always there, once constructed
     HeatStage::At m_at = HeatStage::At::Air;
     bool m_begun = false;
     double m_seconds = 0;

@@ -46,10 +46,10 @@ TEST(HeatPage, SlidersMoveTheNumbersAndGoBackToThePlan) {
     EXPECT_EQ(page.view().sliders[2].value, "7.2 s");
     EXPECT_EQ(page.view().sliders[3].value, "13.6 min");
     EXPECT_TRUE(page.view().caution.isEmpty()) << page.view().caution.toStdString();
-    const QString skin = page.view().rows[3].value;
+    const QString skin = page.view().rows[4].value;
     waitForSpread(page);
-    EXPECT_TRUE(page.view().rows[3].value.startsWith(skin));
-    EXPECT_TRUE(page.view().rows[3].value.contains(" to ")) << "with its spread";
+    EXPECT_TRUE(page.view().rows[4].value.startsWith(skin));
+    EXPECT_TRUE(page.view().rows[4].value.contains(" to ")) << "with its spread";
     // pressed on the end with the plus: one step
     ValueSlider* change = page.slider(WhatIf::Changeover);
     const QPointF plus(change->width() - 10, change->height() / 2.0);
@@ -60,11 +60,11 @@ TEST(HeatPage, SlidersMoveTheNumbersAndGoBackToThePlan) {
     EXPECT_EQ(page.view().sliders[2].value, "7.5 s");
     EXPECT_EQ(page.view().sliders[2].plan, 7.2);
     emit change->moved(25);
-    EXPECT_TRUE(page.view().rows[3].late);
+    EXPECT_TRUE(page.view().rows[4].late);
     waitForSpread(page);
     EXPECT_TRUE(page.view().caution.contains("no longer be molten"));
     page.reset();
-    EXPECT_EQ(page.view().rows[3].value, skin);
+    EXPECT_EQ(page.view().rows[4].value, skin);
 }
 
 TEST(HeatPage, WarnsOfHarmfulGas) {

@@ -103,16 +103,27 @@ TEST(HeatEstimate, WhatIfMovesAsTheTradeSays) {
         plain.numbers.weldPlaneAtReleaseC->likely + 8);
 }
 
+// Of every wall and plastic: molten at the changeover's limit, and no longer at a multiple of it
+// that the program names.
 TEST(HeatEstimate, NamesTheChangeoverAfterWhichTheSkinIsNoLongerMolten) {
-    HeatCourse course = courseFor("pe-hd-dvs2207-1-2005", 10);
-    const auto material = materialFor(materials(), course.material);
-    ASSERT_TRUE(material);
-    const double longest = longestChangeover(course, *material);
-    EXPECT_GT(longest, *course.changeover);
-    course.changeover = longest + 0.5;
-    EXPECT_LT(estimateOf(course).numbers.skinFacesMeetC->likely, material->meltingPoint());
-    course.changeover = longest - 0.5;
-    EXPECT_GT(estimateOf(course).numbers.skinFacesMeetC->likely, material->meltingPoint());
+    for (const auto& [procedure, thickness] :
+         {std::pair{"pe-hd-dvs2207-1-2005", 5.0}, std::pair{"pe-hd-dvs2207-1-2005", 10.0},
+          std::pair{"pe-hd-dvs2207-1-2005", 50.0}, std::pair{"pp-dvs2207-11", 12.0},
+          std::pair{"pvdf-dvs2207-15", 8.0}}) {
+        SCOPED_TRACE(std::string(procedure) + ", " + std::to_string(thickness));
+        HeatCourse course = courseFor(procedure, thickness);
+        const double limit = *course.changeover;
+        const auto plain = likelyHeat(course, materials());
+        ASSERT_TRUE(plain);
+        const double longest = plain->numbers.moltenInAirS->likely;
+        EXPECT_GT(longest, limit);
+        EXPECT_LT(longest, 10 * limit);
+        course.changeover = longest + 0.5;
+        EXPECT_LT(likelyHeat(course, materials())->numbers.skinFacesMeetC->likely, plain->meltingC);
+        course.changeover = longest - 0.5;
+        EXPECT_GT(likelyHeat(course, materials())->numbers.skinFacesMeetC->likely, plain->meltingC);
+    }
+    EXPECT_LT(plainTen().numbers.moltenInAirS->low, plainTen().numbers.moltenInAirS->likely);
 }
 
 TEST(HeatEstimate, EndsWhereTheCourseEnds) {
@@ -226,7 +237,9 @@ TEST(HeatEstimate, GivesNoFallWhereTheSpringsTravelIsNotKnown) {
 
 // 750 N on 2000 N/mm are gone after 0.375 mm; the sheets shrink by more.
 TEST(HeatEstimate, NeverTakesMoreThanTheReadingItself) {
-    const HeatNumbers numbers = numbersOn(benchWith(2000, "mm"));
+    Bench stiff = benchWith(2000, "mm");
+    stiff.scale.divisionMilli = 10;
+    const HeatNumbers numbers = numbersOn(stiff);
     ASSERT_TRUE(numbers.readingFallUnits);
     EXPECT_NEAR(numbers.readingFallUnits->likely, 0.375, 1e-9);
     EXPECT_GT(numbers.closingMm->likely, 0.375);

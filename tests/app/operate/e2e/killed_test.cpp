@@ -217,6 +217,16 @@ TEST(Killed, ShowsTheOpenWeldOfTheSecondBenchAtOnce) {
     expectPainted(rig, *weld, "B");
 }
 
+TEST(Started, WithoutValuesForTheHeatEstimateTheWeldGoesOn) {
+    Rig rig;
+    rig.takeMaterials();
+    bringLog(rig.log(), {"cooling", 0, seconds(3), 0, {}});
+    const auto weld = weldIn(rig.log());
+    ASSERT_TRUE(weld);
+    rig.startProgram();
+    expectPainted(rig, *weld, "A");
+}
+
 // ---- the machine was off: another boot's instants stand in the log
 
 Instant beforeReboot() {

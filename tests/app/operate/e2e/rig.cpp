@@ -64,7 +64,7 @@ bool waitFor(const std::function<bool()>& done, Milliseconds most) {
 
 // Less motion: the changeover field then moves once a second, with its number. No cursor, which
 // would be painted into the frame buffer. A held key repeats 40 times a second.
-Rig::Rig() {
+Rig::Rig() : m_resources(std::string(SEAMCLOCK_SOURCE_DIR) + "/tests/data/e2e") {
     QLocale::setDefault(QLocale::c()); // as the program's, below
     const std::vector<std::string> command{
         "Xvfb",        "-displayfd", "1",      "-screen",      "0",        "1280x800x24",
@@ -94,7 +94,7 @@ std::vector<std::string> Rig::environment() const {
         "DISPLAY=:" + m_display,
         "QT_QPA_PLATFORM=xcb",
         "LANG=C.UTF-8",
-        std::string("SEAMCLOCK_RESOURCES=") + SEAMCLOCK_SOURCE_DIR + "/tests/data/e2e"};
+        "SEAMCLOCK_RESOURCES=" + m_resources};
     if (std::getenv("TZ") != nullptr) {
         all.push_back("TZ=" + variable("TZ"));
     }
@@ -115,6 +115,16 @@ void Rig::startProgram() {
     all.insert(all.end(), m_more.begin(), m_more.end());
     m_program = std::make_unique<Child>(command, all);
     giveKeysTo("^Seamclock$");
+}
+
+void Rig::takeMaterials() {
+    const std::string without = m_folder.file("resources");
+    std::filesystem::create_directory(without);
+    for (const char* folder : {"demo", "procedures"}) {
+        std::filesystem::create_directory_symlink(
+            m_resources + "/" + folder, without + "/" + folder);
+    }
+    m_resources = without;
 }
 
 void Rig::giveFaultyDisk() {

@@ -46,6 +46,9 @@ public:
     /// none, full, error, sync, readonly or "every N": from the next write on.
     void failDisk(const std::string& word);
 
+    /// From the next start on there are no values for the heat estimate.
+    void takeMaterials();
+
     /// Starts it on log(), and returns when its window is there and has the keys.
     void startProgram();
     /// SIGKILL, and gone.
@@ -73,6 +76,7 @@ private:
     std::unique_ptr<Child> m_server;
     std::unique_ptr<Child> m_program;
     std::string m_display;
+    std::string m_resources;
     std::vector<std::string> m_more;       // variables of the program's environment
     std::map<std::string, double> m_keyUp; // when each was let go [ms of the boot clock]
 };
