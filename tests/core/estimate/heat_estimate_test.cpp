@@ -12,16 +12,21 @@ namespace {
 
 using test::materials;
 
-HeatCourse courseFor(const char* procedure, double thickness) {
+HeatCourse courseOn(const Bench* bench, const char* procedure, double thickness) {
     PlanRequest request;
     request.thickness = millimetres(thickness);
     request.lengths = {millimetres(1380)};
+    const auto plan = makePlan(request, test::shippedProcedure(procedure), bench);
+    EXPECT_TRUE(plan) << plan.error().detail;
+    const auto course =
+        plan ? courseOf(*plan, bench) : tl::unexpected<Error>(Error{ErrorCode::Missing, "a plan"});
+    EXPECT_TRUE(course) << course.error().detail;
+    return course.value_or(HeatCourse{});
+}
+
+HeatCourse courseFor(const char* procedure, double thickness) {
     const Bench west = test::demoBench("west");
-    const auto plan = makePlan(request, test::shippedProcedure(procedure), &west);
-    EXPECT_TRUE(plan);
-    const auto course = courseOf(*plan, &west);
-    EXPECT_TRUE(course);
-    return *course;
+    return courseOn(&west, procedure, thickness);
 }
 
 HeatEstimate estimateOf(const HeatCourse& course, double chosen = 60) {
@@ -111,7 +116,7 @@ TEST(HeatEstimate, NamesTheChangeoverAfterWhichTheSkinIsNoLongerMolten) {
           std::pair{"pe-hd-dvs2207-1-2005", 50.0}, std::pair{"pp-dvs2207-11", 12.0},
           std::pair{"pvdf-dvs2207-15", 8.0}}) {
         SCOPED_TRACE(std::string(procedure) + ", " + std::to_string(thickness));
-        HeatCourse course = courseFor(procedure, thickness);
+        HeatCourse course = courseOn(nullptr, procedure, thickness);
         const double limit = *course.changeover;
         const auto plain = likelyHeat(course, materials());
         ASSERT_TRUE(plain);
