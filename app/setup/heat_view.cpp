@@ -101,7 +101,7 @@ HeatView heatView(const HeatEstimate& plan, const HeatEstimate& now, bool withSp
             is.inputs.plateC, was.inputs.plateC),
         slider(tr("air"), "°C", 0, -5, 40, 1, is.inputs.ambientC, was.inputs.ambientC),
         slider(
-            tr("changeover"), "s", 1, 0, std::max(4 * change, 20.0), 0.5, is.changeover.value_or(0),
+            tr("changeover"), "s", 1, 0, std::max(6 * change, 30.0), 0.5, is.changeover.value_or(0),
             change),
         slider(
             tr("cooling"), tr("min"), 1, 0, std::max(1.5 * cool, 60.0), 30, is.cooling.value_or(0),

@@ -61,6 +61,7 @@ TEST(CliRefusal, OfNumbersNamesOptionValueAndRange) {
         {kSheet + "--length 1000 --ambient warm", {"--ambient", "warm", "-40 to 60 °C"}},
         {kSheet + "--length 1000 --plate 225", {"--plate", "225", "200 to 220 °C"}},
         {kSheet + "--length 1000 --cooling half", {"--cooling", "half", "line, band-end"}},
+        {"heat --thickness 10", {"--procedure", "--thickness", "--log"}},
         {kSheet + "--length 1000 --units feet", {"--units", "feet", "metric, imperial"}},
         {"rehearse --seed -1", {"--seed", "-1", "0 to 18446744073709551615"}},
         {"rehearse --seed 1.5", {"--seed", "1.5"}},
@@ -88,8 +89,8 @@ TEST(CliRefusal, OfWordsSaysWhatIsAllowed) {
     const Cli cli;
     const Refusal rows[] = {
         {"", {"no command", "procedures", "plan", "bench", "rehearse", "log"}},
-        {"heat", {"\"heat\"", "procedures", "rehearse"}},
-        {"heat --procedure x", {"\"heat\"", "plan"}},
+        {"cook", {"\"cook\"", "procedures", "rehearse"}},
+        {"cook --procedure x", {"\"cook\"", "plan"}},
         {"--frobnicate", {"--frobnicate", "procedures"}},
         {"plan", {"--procedure", "required"}},
         {"plan --procedure pp-dvs2207-11", {"required"}},

@@ -59,7 +59,7 @@ TEST(HeatPage, SlidersMoveTheNumbersAndGoBackToThePlan) {
     QApplication::sendEvent(change, &press);
     EXPECT_EQ(page.view().sliders[2].value, "7.5 s");
     EXPECT_EQ(page.view().sliders[2].plan, 7.2);
-    emit change->moved(25);
+    emit change->moved(40);
     EXPECT_TRUE(page.view().rows[4].late);
     waitForSpread(page);
     EXPECT_TRUE(page.view().caution.contains("no longer be molten"));

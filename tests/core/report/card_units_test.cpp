@@ -202,10 +202,10 @@ TEST(CardUnits, SayTheSameWithoutABench) {
 
 TEST(CardUnits, SayTheSameOfTheEstimate) {
     const Bench west = test::demoBench("west");
-    for (const double thickness : {3.0, 8.0, 25.0}) {
+    for (const double thickness : {5.0, 8.0, 12.0}) {
         PlanRequest request;
         request.thickness = millimetres(thickness);
-        request.lengths = {millimetres(500)};
+        request.lengths = {millimetres(1380)};
         const auto plan = makePlan(request, test::shippedProcedure("pe-hd-dvs2207-1-2005"), &west);
         ASSERT_TRUE(plan) << plan.error().detail;
         const auto course = courseOf(*plan, &west);
