@@ -28,11 +28,11 @@ struct HeatCall {
 };
 
 // Beyond these nothing is meant that a bench does.
-constexpr Allowed kPlate{100, 320, "°C"};
-constexpr Allowed kSoak{1, 3600, "s"};
-constexpr Allowed kChangeover{0, 600, "s"};
-constexpr Allowed kCooling{0, 600, "min"};
-constexpr Allowed kUntil{0, 200, "°C"};
+const Allowed kPlate{100, 320, "°C"};
+const Allowed kSoak{1, 3600, "s"};
+const Allowed kChangeover{0, 600, "s"};
+const Allowed kCooling{0, 600, "min"};
+const Allowed kUntil{0, 200, "°C"};
 
 struct CourseOfUnit {
     HeatCourse course;

@@ -22,6 +22,7 @@ struct PlanCall {
     std::optional<std::string> secondThickness;
     std::optional<std::string> mfr;
     std::optional<std::string> secondMfr;
+    bool foreman = false;
     bool json = false;
 };
 
@@ -82,7 +83,9 @@ Result<int> runPlan(const PlanCall& call, Terminal& terminal) {
     if (!sheets) {
         return tl::unexpected(sheets.error());
     }
-    const auto plan = planWithSheets(input->request, input->procedure.procedure, bench, *sheets);
+    PlanRequest request = input->request;
+    request.scaleIsForemans = call.foreman;
+    const auto plan = planWithSheets(request, input->procedure.procedure, bench, *sheets);
     if (!plan) {
         return tl::unexpected(plan.error());
     }
@@ -108,6 +111,9 @@ void addPlan(CLI::App& root, Commands& commands, Terminal& terminal) {
     words->add_option("--second-mfr", call->secondMfr, "that of the other sheet");
     words->add_option(
         "--units", call->units, "metric or imperial, for the text; JSON has its units in its keys");
+    words->add_flag(
+        "--foreman", call->foreman,
+        "a scale too coarse for the tolerance is the foreman's to allow, not refused");
     words->add_flag("--json", call->json, "as JSON");
     commands.push_back({words, [call, &terminal] { return runPlan(*call, terminal); }});
 }

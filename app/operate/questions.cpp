@@ -75,7 +75,8 @@ Reasons reasonsFor(const AskReason& asked, const QString& coolingShort, bool for
             }
             reasons.page.title = tr("The foreman may go on. Why?");
             reasons.page.under = tr("The foreman's PIN is asked next; the record keeps the name.");
-            add("cannot_be_set", tr("The plate can't be set so"));
+            add("cannot_be_set", asked.code == kForemansScale ? tr("No other bench can take it")
+                                                              : tr("The plate can't be set so"));
             add("no_tool", tr("No gauge at hand"));
             add("trial", tr("It is a trial"));
             add("another", tr("Another reason"));

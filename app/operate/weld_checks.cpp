@@ -107,7 +107,17 @@ void check(Sketch& s, const std::string& code) {
     s.view.drawing.check = fromUtf8(code);
     s.view.stop =
         sideSlot(tr("Cannot set it"), tr("say why"), AskReason{ReasonFor::CheckLeftOut, code});
-    if (code == "plate_warm") {
+    if (code == kForemansScale) {
+        set(s, tr("Ask"), tr("Foreman"), {});
+        s.view.lamp.under =
+            tr("scale: a mark every %1").arg(s.readingWithUnit(s.scalePlan().divisionMilli));
+        s.view.lamp.under2 = tr("too coarse for this seam");
+        s.view.drawing.value = s.readingWithUnit(s.scalePlan().joining.setMilli);
+        s.view.sentence = tr("This scale can't show the tolerance. Fetch the foreman.");
+        s.step(tr("Foreman is here"), AskReason{ReasonFor::CheckLeftOut, code});
+        s.view.stop =
+            sideSlot(tr("Stop this weld"), tr("with a reason"), AskReason{ReasonFor::Stop, {}});
+    } else if (code == "plate_warm") {
         set(s, tr("Wait"), "10", tr("min"));
         s.view.lamp.mark = Mark::Wait;
         s.view.lamp.under = tr("from when it shows its heat");

@@ -736,6 +736,8 @@ void Window::chooseSeam(int index) {
         return;
     }
     order->bench = m_floor.posts()[static_cast<std::size_t>(m_floor.selected())].bench;
+    order->request.scaleIsForemans =
+        true; // the card warns, and his PIN is asked for before the weld
     m_order = std::move(*order);
     m_orderName = tr("Seam %1, %2").arg(fromUtf8(seam.label), fromUtf8(seam.what));
     turnTo(PageKind::Card);
@@ -887,6 +889,7 @@ void Window::entryToCard() {
     order.request.thickness = millimetres(*m_draft.thicknessMm);
     order.request.lengths = {millimetres(*m_draft.lengthMm)};
     order.request.ambient = Temperature::celsius(*m_draft.ambientC);
+    order.request.scaleIsForemans = true;
     for (const QString& batch : m_draft.batches) {
         Sheet sheet;
         sheet.material = order.procedure.procedure.material;

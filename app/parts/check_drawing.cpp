@@ -510,10 +510,11 @@ struct Entry {
     void (*draw)(Pencil&);
 };
 
-constexpr std::array<Entry, 20> kEntries{
+constexpr std::array<Entry, 21> kEntries{
     {{"plate_warm", drawPlateWarm},
      {"plate_temperature", drawPlateTemperature},
      {"scale_zero", drawScaleZero},
+     {"scale_readable", drawScaleZero},
      {"sound_heard", drawSound},
      {"drag", drawDrag},
      {"film_off", drawFilmOff},

@@ -26,6 +26,7 @@ QString lookUp(const Table& table, std::string_view code) {
 
 const Table& checks() {
     static const Table kTable{
+        {"scale_readable", QT_TRANSLATE_NOOP("Words", "scale")},
         {"plate_warm", QT_TRANSLATE_NOOP("Words", "wait")},
         {"plate_temperature", QT_TRANSLATE_NOOP("Words", "plate")},
         {"scale_zero", QT_TRANSLATE_NOOP("Words", "zero")},
@@ -241,6 +242,9 @@ QString warningText(const PlanWarning& warning) {
         {"drag_not_measured",
          QT_TRANSLATE_NOOP("Words", "Drag is not measured: taken as nothing.")},
         {"scale_coarse", QT_TRANSLATE_NOOP("Words", "This scale hardly shows the tolerance.")},
+        {"scale_too_coarse",
+         QT_TRANSLATE_NOOP(
+             "Words", "This scale can't show the tolerance: only a foreman can allow this weld.")},
         {"force_below_bench",
          QT_TRANSLATE_NOOP("Words", "The force is less than this bench holds steadily.")},
         {"soak_below_calibration",

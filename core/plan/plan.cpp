@@ -113,6 +113,9 @@ public:
         bead();
         times();
         m_plan.checks = weldChecks();
+        if (m_scaleIsForemans) {
+            m_plan.checks.insert(m_plan.checks.begin(), kForemansScale);
+        }
         return std::move(m_plan);
     }
 
@@ -406,18 +409,25 @@ private:
         const double tolerance = readings.width(forceAt(*m_plan.tolerancePa));
         const auto division = static_cast<double>(scale.divisionMilli);
         if (division / 2 > 2 * tolerance + kNoise) {
-            return outOfRange(
+            const std::string why =
                 "half a division, " + milliShown(division / 2) + " " + scale.unit +
                 ", is more than twice the tolerance of " + milliShown(tolerance) + " " +
                 scale.unit + " (" + newtonsShown(forceAt(*m_plan.tolerancePa)) + "): bench " +
                 m_bench->id + " can't show this seam's " +
                 newtonsShown(forceAt(*m_plan.joiningPa)) + "; allowed divisions up to " +
-                milliShown(std::floor(4 * tolerance)) + " " + scale.unit);
+                milliShown(std::floor(4 * tolerance)) + " " + scale.unit;
+            if (!m_request.scaleIsForemans) {
+                return outOfRange(why);
+            }
+            m_scaleIsForemans = true;
+            warn(
+                {"scale_too_coarse", why + "; only a foreman can allow this weld",
+                 roundedDown(4 * tolerance), scale.divisionMilli, "milli"});
         }
         // With a tolerance under one division, the marks on both sides of the right reading lie
         // outside the band or on its edge: the scale then shows whether the force is right only
         // between its marks.
-        if (tolerance < division - kNoise) {
+        if (!m_scaleIsForemans && tolerance < division - kNoise) {
             warn(
                 {"scale_coarse",
                  "the scale's divisions of " + milliShown(division) + " " + scale.unit +
@@ -850,6 +860,7 @@ private:
     const Procedure& m_procedure;
     const Bench* m_bench;
     WeldPlan m_plan;
+    bool m_scaleIsForemans = false; // it is too coarse, and that is left to him
     Length m_thickness;
     double m_drag = 0; // [N]
 };

@@ -29,9 +29,9 @@ struct ReadingBand {
 
 /// Something a person should know before, with its code for translation: ambient_outside_range,
 /// ambient_outside_classes, known_gap, half_cooling, drag_not_measured, scale_coarse,
-/// set_outside_band, just_in_contact, drag_above_soak, force_below_bench, soak_below_calibration,
-/// calibration_uncertain, and those of sheets.h. Limit and actual are in `unit`: "mC", "ms", "mN",
-/// or "milli" for thousandths of the scale's unit.
+/// scale_too_coarse, set_outside_band, just_in_contact, drag_above_soak, force_below_bench,
+/// soak_below_calibration, calibration_uncertain, and those of sheets.h. Limit and actual are in
+/// `unit`: "mC", "ms", "mN", or "milli" for thousandths of the scale's unit.
 struct PlanWarning {
     std::string code;
     std::string text;
@@ -155,17 +155,24 @@ struct PlanRequest {
     std::optional<Temperature>
         plateTarget; // absent: the procedure's, else the middle of its window
     std::optional<Milliseconds> alignMedian;
+    /// A scale that is too coarse for the tolerance is then no refusal: kForemansScale is among the
+    /// checks, and only a foreman can pass it over.
+    bool scaleIsForemans = false;
 };
+
+/// The check that nobody can make, because the scale doesn't show what it asks.
+inline constexpr const char* kForemansScale = "scale_readable";
 
 /// What a plan's sources say of a plate target that was asked for.
 const Source& plateTargetSetByForeman();
 
 /// The checks that a weld needs before alignment, in the order in which they are made (contracts,
-/// "Checks").
+/// "Checks"). A plan may have kForemansScale before them.
 const std::vector<std::string>& weldChecks();
 
 /// OutOfRange: thickness outside the procedure or the bench, a seam longer than the bench, a force
-/// the scale can't show (above its end, or half a division more than twice the tolerance), the
+/// the scale can't show (above its end, or half a division more than twice the tolerance, unless
+/// that is the foreman's), the
 /// drive can't hold or the scale's calibration doesn't cover (soak may lie below it), drag that is
 /// negative, values that are not finite; band-end where the procedure has no bands; half the
 /// cooling where the procedure does not allow it, one of its conditions is not stated, or the wall

@@ -17,6 +17,7 @@ struct Words {
 
 constexpr Words kWords[] = {
     // checks
+    {"scale_readable", "scale too coarse for the tolerance: the foreman's word"},
     {"plate_warm", "plate hot and settled for ten minutes"},
     {"plate_temperature", "plate temperature, read on its face"},
     {"scale_zero", "scale reads its zero without load"},

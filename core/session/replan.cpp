@@ -60,6 +60,8 @@ Result<WeldPlan> planAgain(
         request.plateTarget = Temperature::celsius(static_cast<double>(plan.plate->targetMc) / 1e3);
     }
     request.alignMedian = plan.alignMedian;
+    request.scaleIsForemans =
+        std::find(plan.checks.begin(), plan.checks.end(), kForemansScale) != plan.checks.end();
     return planWithSheets(request, procedure, &bench, weld.opened().sheets);
 }
 

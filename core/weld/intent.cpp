@@ -13,7 +13,7 @@ namespace {
 
 // The operator may go on with a reason after most checks; these need the foreman (trade: a plate
 // outside its window).
-constexpr std::array<std::string_view, 1> kForemansChecks{"plate_temperature"};
+constexpr std::array<std::string_view, 2> kForemansChecks{"plate_temperature", kForemansScale};
 
 constexpr std::string_view kTakenForOne = " ms is taken for one press";
 
@@ -125,6 +125,12 @@ Result<Weld> accept(const Weld& weld, const Intent& intent, const Instant& at) {
         if (const auto fits = checkOverride(*overridden, intent.foreman); !fits) {
             return tl::unexpected<Error>(fits.error());
         }
+    }
+    if (const auto* made = std::get_if<CheckMade>(&intent.d);
+        made != nullptr && made->check == kForemansScale && made->passed) {
+        return refused(
+            "the check \"" + made->check + "\" can only be overridden by a foreman: the scale " +
+            "doesn't show what it asks");
     }
     if (std::holds_alternative<SignedOff>(intent.d) && !intent.foreman) {
         return refused("signing off needs a foreman's PIN");

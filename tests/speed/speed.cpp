@@ -145,7 +145,8 @@ void makePlansOfAll(benchmark::State& state) {
             benchmark::DoNotOptimize(makePlan(request, one.procedure, &bench));
         }
     }
-    state.SetItemsProcessed(static_cast<std::int64_t>(state.iterations() * all->size() * 2));
+    state.SetItemsProcessed(
+        static_cast<std::int64_t>(state.iterations()) * static_cast<std::int64_t>(all->size()) * 2);
 }
 BENCHMARK(makePlansOfAll);
 

@@ -41,6 +41,23 @@ TEST(WeldView, WhatIsStoppedBeforeTheFacesMetIsNotShownAsAJoint) {
     }
 }
 
+TEST(WeldView, SendsForTheForemanWhereTheScaleIsTooCoarse) {
+    WeldPlan plan = test::inventedPlan();
+    plan.checks.insert(plan.checks.begin(), kForemansScale);
+    const test::Story story(plan);
+    ViewContext context;
+    context.now = story.now();
+    const WeldView view = weldView(story.weld(), context);
+    EXPECT_TRUE(view.sentence.contains("Fetch the foreman")) << qPrintable(view.sentence);
+    const auto* asked = std::get_if<AskReason>(&view.step.offer);
+    ASSERT_NE(asked, nullptr) << "nothing that an operator can do himself";
+    EXPECT_EQ(asked->what, ReasonFor::CheckLeftOut);
+    EXPECT_TRUE(isForemansCheck(asked->code));
+    const auto* stop = std::get_if<AskReason>(&view.stop.offer);
+    ASSERT_NE(stop, nullptr);
+    EXPECT_EQ(stop->what, ReasonFor::Stop);
+}
+
 WeldView viewAt(const Weld& weld, const Instant& now) {
     ViewContext context;
     context.now = now;

@@ -20,7 +20,6 @@
 namespace seamclock {
 namespace {
 
-constexpr double kPointsPerMm = 72 / 25.4;
 constexpr double kMarginMm = 12;
 
 QByteArray outputOf(const QString& program, const QStringList& arguments) {

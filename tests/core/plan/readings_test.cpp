@@ -173,6 +173,20 @@ TEST(Reading, IsRefusedWhereHalfADivisionIsMoreThanTwiceTheTolerance) {
         refused.error().detail,
         "half a division, 0.501 mm, is more than twice the tolerance of 0.25 mm (24 N): bench try "
         "can't show this seam's 240 N; allowed divisions up to 1 mm");
+    PlanRequest foremans = seam(6, 400);
+    foremans.scaleIsForemans = true;
+    const auto left = makePlan(foremans, pp, &tooCoarse);
+    ASSERT_TRUE(left) << left.error().detail;
+    EXPECT_EQ(left->checks.front(), kForemansScale);
+    const PlanWarning* warning = warningOf(*left, "scale_too_coarse");
+    ASSERT_NE(warning, nullptr);
+    EXPECT_NE(warning->text.find("only a foreman can allow this weld"), std::string::npos);
+    EXPECT_EQ(warning->actual, 1001);
+    EXPECT_EQ(warning->limit, 1000);
+    EXPECT_EQ(warningOf(*left, "scale_coarse"), nullptr) << "one warning is enough";
+    const auto same = makePlan(foremans, pp, &just);
+    ASSERT_TRUE(same);
+    EXPECT_EQ(same->checks, weldChecks()) << "nothing is his where the scale shows it";
 }
 
 TEST(Reading, OfSoakIsNeverAboveTheMaximumThoughAHigherDivisionIsNearer) {

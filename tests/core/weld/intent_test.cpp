@@ -69,6 +69,43 @@ TEST(Override, AForemansNeedsProof) {
     EXPECT_FALSE(taken(CheckOverridden{"plate_temperature", "", Authority::Foreman}, true));
 }
 
+// What the scale can't show nobody has read.
+TEST(Override, OfAScaleThatIsTooCoarseIsTheForemansAloneAndOpensAlignment) {
+    WeldPlan plan = test::inventedPlan();
+    plan.checks.insert(plan.checks.begin(), kForemansScale);
+    const Story story(plan);
+    const auto given = [](const Weld& weld, const WeldDetail& detail, bool foreman,
+                          const Instant& at) {
+        Intent intent{{}, "person:ines", detail};
+        intent.foreman = foreman;
+        return accept(weld, intent, at);
+    };
+    CheckMade made;
+    made.check = kForemansScale;
+    made.passed = true;
+    for (const bool foreman : {false, true}) {
+        const auto refused = given(story.weld(), made, foreman, story.now());
+        ASSERT_FALSE(refused);
+        EXPECT_NE(
+            refused.error().detail.find("only be overridden by a foreman"), std::string::npos);
+    }
+    const CheckOverridden operators{kForemansScale, "another", Authority::Operator};
+    EXPECT_FALSE(given(story.weld(), operators, false, story.now()));
+    const CheckOverridden foremans{kForemansScale, "another", Authority::Foreman};
+    EXPECT_FALSE(given(story.weld(), foremans, false, story.now()));
+    Story allowed(plan);
+    for (const std::string& check : plan.checks) {
+        if (check != kForemansScale) {
+            made.check = check;
+            allowed.wait(seconds{5}).then(made);
+        }
+    }
+    EXPECT_FALSE(allowed.attempt(AlignmentStarted{})) << "it is still open";
+    const auto weld = given(allowed.weld(), foremans, true, allowed.now());
+    ASSERT_TRUE(weld) << weld.error().detail;
+    EXPECT_TRUE(std::get<Preparing>(weld->state).openChecks.empty());
+}
+
 TEST(SignOff, NeedsAForemansProof) {
     Story story;
     story.inspect();
