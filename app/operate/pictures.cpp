@@ -122,9 +122,7 @@ Result<void> Walk::shown(const QString& name, Milliseconds wait, const Picture& 
 Result<void> Walk::begin(const Picture& picture) {
     take(picture, "seams");
     m_window.openNextCard();
-    while (picture && !m_window.isCardWhole()) { // its estimate comes from a thread of its own
-        QCoreApplication::processEvents(QEventLoop::WaitForMoreEvents);
-    }
+    rest(picture);
     take(picture, "card");
     if (const auto done = press(); !done) {
         return done;
@@ -411,7 +409,45 @@ Result<void> Walk::entry(const Picture& picture) {
         return done;
     }
     take(picture, "entry-whole");
-    return {};
+    tile("entryThickness");
+    key("4");
+    if (const auto done = press(); !done) {
+        return done;
+    }
+    tile("entryLength");
+    key("100");
+    if (const auto done = press(); !done) {
+        return done;
+    }
+    return coarse(picture);
+}
+
+// A seam so short that only the foreman can allow it on this scale.
+Result<void> Walk::coarse(const Picture& picture) {
+    if (const auto done = press(); !done) {
+        return done;
+    }
+    rest(picture);
+    take(picture, "card-coarse");
+    if (const auto done = press(); !done) {
+        return done;
+    }
+    take(picture, "check-scale_readable");
+    emit m_window.currentPage()->slotPressed(SlotPlace::Step);
+    m_window.refresh();
+    take(picture, "foremans-check");
+    emit m_window.currentPage()->slotPressed(SlotPlace::Stop); // close it
+    emit m_window.currentPage()->slotPressed(SlotPlace::Stop); // stop this weld
+    m_window.refresh();
+    emit m_window.choicePage()->chosen(0);
+    go(seconds(1));
+    return press();
+}
+
+void Walk::rest(const Picture& picture) {
+    while (picture && !m_window.isCardWhole()) { // its estimate comes from a thread of its own
+        QCoreApplication::processEvents(QEventLoop::WaitForMoreEvents);
+    }
 }
 
 namespace {

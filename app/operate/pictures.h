@@ -40,6 +40,8 @@ private:
     Result<void> finish(const Picture& picture);
     Result<void> stoppedWeld(const Picture& picture);
     Result<void> entry(const Picture& picture);
+    Result<void> coarse(const Picture& picture);
+    void rest(const Picture& picture);
     Result<void> press();
     void key(const QString& digits);
     void go(Milliseconds gap);

@@ -354,6 +354,18 @@ void drawScaleZero(Pencil& p) {
         true, 36);
 }
 
+void drawScaleTooCoarse(Pencil& p) {
+    // two marks far apart, and the reading that is wanted between them
+    const QRectF ruler(120, 150, 560, 90);
+    p.line(ruler.bottomLeft(), ruler.bottomRight(), false, 5);
+    for (const double at : {0.1, 0.9}) {
+        const double x = ruler.left() + at * ruler.width();
+        p.line(QPointF(x, ruler.top()), QPointF(x, ruler.bottom()), false, 5);
+    }
+    p.arrow(QPointF(ruler.center().x(), 100), QPointF(ruler.center().x(), 218), true);
+    p.text(p.view().value, QRectF(ruler.center().x() - 120, 40, 240, 48), true, 36);
+}
+
 void drawDrag(Pencil& p) {
     benchWithSpring(p, false, true);
     // the sheet is clamped on the moving table and touches nothing
@@ -514,7 +526,7 @@ constexpr std::array<Entry, 21> kEntries{
     {{"plate_warm", drawPlateWarm},
      {"plate_temperature", drawPlateTemperature},
      {"scale_zero", drawScaleZero},
-     {"scale_readable", drawScaleZero},
+     {"scale_readable", drawScaleTooCoarse},
      {"sound_heard", drawSound},
      {"drag", drawDrag},
      {"film_off", drawFilmOff},

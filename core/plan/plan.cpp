@@ -420,7 +420,8 @@ private:
                 return outOfRange(why);
             }
             m_scaleIsForemans = true;
-            warn(
+            m_plan.warnings.insert( // before all others
+                m_plan.warnings.begin(),
                 {"scale_too_coarse", why + "; only a foreman can allow this weld",
                  roundedDown(4 * tolerance), scale.divisionMilli, "milli"});
         }

@@ -55,7 +55,7 @@ protected:
         ASSERT_TRUE(done) << done.error().detail;
         done = setup.whatIf(picture);
         ASSERT_TRUE(done) << done.error().detail;
-        EXPECT_GE(seen.size(), 107U);
+        EXPECT_GE(seen.size(), 110U);
     }
 };
 
