@@ -151,7 +151,7 @@ void HeatPage::place() {
     QRectF left = sliders;
     QRectF right = sliders;
     if (frame.portrait) {
-        constexpr double kSlider = 70;
+        constexpr double kSlider = 82;
         sliders.setHeight(4 * kSlider + 3 * kGap);
         left.setTop(sliders.bottom() + kGap);
         left.setHeight((body.bottom() - left.top()) * 0.5);

@@ -192,9 +192,9 @@ void ListPage::place() {
     }
     const double width = (body.width() - (columns - 1) * kGap) / columns;
     const auto box = [&](int i) {
+        const int line = i / columns;
         return QRectF(
-            body.x() + (i % columns) * (width + kGap), top + (i / columns) * (row + kGap), width,
-            row);
+            body.x() + (i % columns) * (width + kGap), top + line * (row + kGap), width, row);
     };
     for (int i = 0; i < kRows; ++i) {
         const bool there = i < m_perLeaf && m_leaf * m_perLeaf + i < count;

@@ -138,9 +138,9 @@ void ProcedurePage::place() {
     const double top = body.y() + 106;
     const double width = (body.width() - (columns - 1) * kGap) / columns;
     for (int i = 0; i < kTabs; ++i) {
+        const int line = i / columns;
         const QRectF box(
-            body.x() + (i % columns) * (width + kGap), top + (i / columns) * (90 + kGap), width,
-            90);
+            body.x() + (i % columns) * (width + kGap), top + line * (90 + kGap), width, 90);
         put(m_tabs[static_cast<std::size_t>(i)], i < count ? box : QRectF());
     }
     QRectF rest = body;

@@ -230,7 +230,7 @@ void SetupFlow::showProcedure(const std::string& id, int tab) {
 
 void SetupFlow::showFiles(
     const QString& title, const QString& ending,
-    std::function<std::optional<QString>(const QString& path)> read, Press stop,
+    const std::function<std::optional<QString>(const QString& path)>& read, const Press& stop,
     const QString& trouble) {
     const ListView page = filesPage(title, m_folder, ending, trouble, m_files);
     const auto open = [this, title, ending, read, stop](const QString& path) {

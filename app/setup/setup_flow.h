@@ -98,7 +98,7 @@ private:
 
     void showFiles(
         const QString& title, const QString& ending,
-        std::function<std::optional<QString>(const QString& path)> read, Press stop,
+        const std::function<std::optional<QString>(const QString& path)>& read, const Press& stop,
         const QString& trouble = {});
     std::optional<QString> importProcedure(const QString& path);
     std::optional<QString> readPoints(const QString& path);

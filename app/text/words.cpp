@@ -243,8 +243,7 @@ QString warningText(const PlanWarning& warning) {
          QT_TRANSLATE_NOOP("Words", "Drag is not measured: taken as nothing.")},
         {"scale_coarse", QT_TRANSLATE_NOOP("Words", "This scale hardly shows the tolerance.")},
         {"scale_too_coarse",
-         QT_TRANSLATE_NOOP(
-             "Words", "This scale can't show the tolerance: only a foreman can allow this weld.")},
+         QT_TRANSLATE_NOOP("Words", "Scale too coarse: only a foreman may allow it.")},
         {"force_below_bench",
          QT_TRANSLATE_NOOP("Words", "The force is less than this bench holds steadily.")},
         {"soak_below_calibration",

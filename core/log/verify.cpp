@@ -595,37 +595,41 @@ private:
             m_database,
             "SELECT n, seq, body FROM event WHERE chain = ? AND subject = ? ORDER BY n");
         for (const auto& [chain, subject] : m_late) {
-            query.reset();
-            query.bind(1, chain);
-            query.bind(2, subject);
-            HeldWeld held;
-            std::int64_t expected = 1;
-            while (query.executeStep()) {
-                const std::int64_t n = query.getColumn(0).getInt64();
-                const std::int64_t seq = query.getColumn(1).getInt64();
-                if (n != expected) {
-                    return find(
-                        chain, seq,
-                        rowName(seq) + ": it is event " + std::to_string(n) + " of " + subject +
-                            ", and event " + std::to_string(expected) + " is missing");
-                }
-                ++expected;
-                if (!isWeld(subject)) {
-                    continue;
-                }
-                auto event = eventFromBody(query.getColumn(2).getString());
-                if (!event) {
-                    return find(chain, seq, rowName(seq) + ": " + event.error().detail);
-                }
-                held.seqs.push_back(seq);
-                held.events.push_back(std::move(*event));
-            }
-            if (!held.events.empty() &&
-                !judgeFold(foldHeld(subject, std::move(held), false, linesWanted()), chain)) {
+            if (!foldsLate(query, chain, subject)) {
                 return false;
             }
         }
         return true;
+    }
+
+    bool foldsLate(SQLite::Statement& query, std::int64_t chain, const std::string& subject) {
+        query.reset();
+        query.bind(1, chain);
+        query.bind(2, subject);
+        HeldWeld held;
+        std::int64_t expected = 1;
+        while (query.executeStep()) {
+            const std::int64_t n = query.getColumn(0).getInt64();
+            const std::int64_t seq = query.getColumn(1).getInt64();
+            if (n != expected) {
+                return find(
+                    chain, seq,
+                    rowName(seq) + ": it is event " + std::to_string(n) + " of " + subject +
+                        ", and event " + std::to_string(expected) + " is missing");
+            }
+            ++expected;
+            if (!isWeld(subject)) {
+                continue;
+            }
+            auto event = eventFromBody(query.getColumn(2).getString());
+            if (!event) {
+                return find(chain, seq, rowName(seq) + ": " + event.error().detail);
+            }
+            held.seqs.push_back(seq);
+            held.events.push_back(std::move(*event));
+        }
+        return held.events.empty() ||
+               judgeFold(foldHeld(subject, std::move(held), false, linesWanted()), chain);
     }
 
     /// Of a weld that went on in another log, or is told differently there, one chain alone does
