@@ -23,11 +23,11 @@ inline constexpr double kPlateFar = 0.02;
 
 // Tables, spring and wheel
 /// Young's modulus of the sheet that stands out of the clamps [Pa]: PE-HD 0.9, PP 1.4, PVDF 2 GPa
-/// cold [memory], and little of it where it is warm: one round number [practice].
-inline constexpr double kSheetModulus = 0.3e9;
-/// Warm plastic gives way under load: what it gave elastically it gives again in so long [s]
-/// [practice].
-inline constexpr double kCreepS = 120;
+/// cold [memory], and a small part of it where it is warm: one round number [practice].
+inline constexpr double kSheetModulus = 0.1e9;
+/// An edge that is too warm to keep its form gives way under load: what it gave elastically it
+/// gives again in so long [s] [practice].
+inline constexpr double kCreepS = 30;
 inline constexpr double kFreeWheelS = 0.8; // [s] an unlocked wheel that nobody holds [practice]
 inline constexpr double kSpringOffSpeed = 0.010; // [m/s] the spring is let off [practice]
 inline constexpr double kFastestWheel = 0.040;   // [m/s] nobody turns faster [practice]

@@ -47,6 +47,7 @@ struct BenchEdge {
     bool joined = false;
     double metLost = 0;  // [m] of one sheet, when the faces met
     double farthest = 0; // [m] travel since then
+    double sunk = 0;     // [m] what shrank and was not followed, until it froze
     JoinView join;
 
     explicit BenchEdge(SheetRun edge) : run(std::move(edge)) {}

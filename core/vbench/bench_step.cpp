@@ -69,6 +69,11 @@ double softness(const BenchState& state, const BenchEdge& edge, double seconds) 
     return 2 * seconds * edge.run.closingUnderOnePascal(at);
 }
 
+/// How much of its elastic way an edge gives once more in a step.
+double creeping(const BenchFixed& fixed, const BenchEdge& edge, double seconds) {
+    return edge.heated && edge.run.faceC() > fixed.stiffC() ? seconds / kCreepS : 0;
+}
+
 void press(const BenchFixed& fixed, BenchState& state, double seconds) {
     if (state.clampsEased || state.barsOpen) {
         return; // the sheets slip: neither table nor faces feel the wheel
@@ -79,17 +84,18 @@ void press(const BenchFixed& fixed, BenchState& state, double seconds) {
         for (const BenchEdge& edge : state.edges) {
             points.push_back(
                 {edge.touchesAt(state.plateThickness()), fixed.area(),
+                 fixed.stiffness() / (1 + creeping(fixed, edge, seconds)),
                  softness(state, edge, seconds), edge.bonded(fixed)});
         }
     }
     const TableBalance balance = balanceTable(
-        fixed.spring, state.wheel, state.travel, points,
-        fixed.stiffness() / (1 + seconds / kCreepS), fixed.setup.material.flow.index);
+        fixed.spring, state.wheel, state.travel, points, fixed.setup.material.flow.index);
     state.travel = balance.travel;
     state.friction = balance.friction;
     for (std::size_t i = 0; i < points.size(); ++i) {
-        state.edges[i].pressure = balance.pressures[i];
-        state.edges[i].creep += balance.pressures[i] / fixed.stiffness() * (seconds / kCreepS);
+        BenchEdge& edge = state.edges[i];
+        edge.pressure = balance.pressures[i];
+        edge.creep += edge.pressure / fixed.stiffness() * creeping(fixed, edge, seconds);
     }
 }
 
@@ -105,6 +111,7 @@ void meet(const BenchFixed& fixed, BenchState& state, BenchEdge& edge) {
     edge.joined = true;
     edge.metLost = edge.run.closing();
     edge.join = {};
+    edge.sunk = 0;
     edge.join.skinC = edge.run.faceC();
     edge.join.meltMm = edge.run.meltDepth() * 1e3;
     edge.join.leastSkinC = fixed.setup.material.meltingPoint();
@@ -181,6 +188,9 @@ void heat(
     }
     if (edge.joined) {
         edge.join.peakPa = std::max(edge.join.peakPa, edge.pressure);
+        if (!edge.join.frozen) {
+            edge.sunk = std::max(edge.sunk, gap);
+        }
         if (!edge.join.frozen && edge.run.faceC() < fixed.solidC()) {
             edge.join.frozen = true;
             edge.join.frozePa = edge.pressure;

@@ -38,15 +38,15 @@ Answer pressureAt(double d, double stiffness, double softness, double m) {
 
 class Faces {
 public:
-    Faces(const std::vector<TablePoint>& points, double stiffness, double index)
-        : m_points(points), m_stiffness(stiffness), m_power(1 / index) {}
+    Faces(const std::vector<TablePoint>& points, double index)
+        : m_points(points), m_power(1 / index) {}
 
     Answer at(const TablePoint& point, double travel) const {
         const double d = travel - point.touchesAt;
         if (d <= 0) {
-            return point.bonded ? Answer{m_stiffness * d, m_stiffness} : Answer{};
+            return point.bonded ? Answer{point.stiffness * d, point.stiffness} : Answer{};
         }
-        return pressureAt(d, m_stiffness, point.softness, m_power);
+        return pressureAt(d, point.stiffness, point.softness, m_power);
     }
 
     Answer force(double travel) const {
@@ -61,7 +61,6 @@ public:
 
 private:
     const std::vector<TablePoint>& m_points;
-    double m_stiffness;
     double m_power;
 };
 
@@ -69,8 +68,8 @@ private:
 
 TableBalance balanceTable(
     const TableSpring& spring, double wheel, double travel, const std::vector<TablePoint>& points,
-    double stiffness, double index) {
-    const Faces faces(points, stiffness, index);
+    double index) {
+    const Faces faces(points, index);
     // What is left to move the table; it falls with every bit of travel.
     const auto left = [&](double at, double force) {
         return spring.rate * (wheel - at) - spring.preload - force;

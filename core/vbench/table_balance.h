@@ -21,6 +21,7 @@ struct TableSpring {
 struct TablePoint {
     double touchesAt = 0; // [m] travel of the table
     double area = 0;      // [m²]
+    double stiffness = 0; // k: of two edges against each other [Pa/m]
     double softness = 0;  // s: both sheets' closing in the step under one pascal [m]
     bool bonded = false;  // solid across the faces: carries pull as well
 };
@@ -32,10 +33,10 @@ struct TableBalance {
     double friction = 0;           // [N] against closing; within ±drag
 };
 
-/// `wheel` and `travel` [m] count towards closing; the spring is pressed by their difference. The
-/// faces' stiffness is in [Pa/m], `index` the power law's n.
+/// `wheel` and `travel` [m] count towards closing; the spring is pressed by their difference.
+/// `index` is the power law's n.
 TableBalance balanceTable(
     const TableSpring& spring, double wheel, double travel, const std::vector<TablePoint>& points,
-    double stiffness, double index);
+    double index);
 
 } // namespace seamclock

@@ -194,7 +194,7 @@ BenchView viewOf(const BenchFixed& fixed, const BenchState& state) {
             join.squeezedMm = since * 1e3;
             const auto valleyMm = [&](double beadMm, double own) {
                 const double risen = std::min(since, std::max(own, 0.0)) * fixed.thickness;
-                return valley(beadMm / 1e3, risen, out.gapMm / 1e3 * half) * 1e3;
+                return valley(beadMm / 1e3, risen, edge.sunk * half) * 1e3;
             };
             out.valleyTopMm = valleyMm(out.beadTopMm, top);
             out.valleyBottomMm = valleyMm(out.beadBottomMm, bottom);
