@@ -65,14 +65,14 @@ struct SheetField::Line {
 };
 
 SheetField::SheetField(const ThermalTable& table, SheetGrid grid, double celsius)
-    : m_table(table), m_grid(std::move(grid)), m_depth(middles(m_grid.inward)),
+    : m_table(&table), m_grid(std::move(grid)), m_depth(middles(m_grid.inward)),
       m_height(middles(m_grid.across)) {
     for (const double width : m_grid.across) {
         m_half += width;
     }
     const std::size_t cells = columns() * rows();
-    const double crystalline = m_table.onTheWayUp(celsius);
-    m_heat.assign(cells, m_table.heatAt(celsius, crystalline));
+    const double crystalline = m_table->onTheWayUp(celsius);
+    m_heat.assign(cells, m_table->heatAt(celsius, crystalline));
     m_crystalline.assign(cells, crystalline);
     m_celsius.assign(cells, celsius);
     m_perHeat.assign(cells, 0);
@@ -87,11 +87,11 @@ SheetField::SheetField(const ThermalTable& table, SheetGrid grid, double celsius
 
 void SheetField::readAll() {
     for (std::size_t i = 0; i < m_heat.size(); ++i) {
-        const auto reading = m_table.read(m_heat[i], m_crystalline[i], m_place[i]);
+        const auto reading = m_table->read(m_heat[i], m_crystalline[i], m_place[i]);
         m_celsius[i] = reading.celsius;
         m_perHeat[i] = reading.perHeat;
         m_crystalline[i] = reading.crystalline;
-        m_conductivity[i] = m_table.conductivityAt(reading.celsius, reading.crystalline);
+        m_conductivity[i] = m_table->conductivityAt(reading.celsius, reading.crystalline);
     }
 }
 
@@ -196,7 +196,7 @@ void SheetField::solve(Line& line, double seconds) {
             heat[i] += change[i];
             largest = std::max(largest, std::fabs(change[i]) * perHeat[i]);
             const std::size_t here = cell(i);
-            const auto warmth = m_table.warmth(heat[i], m_crystalline[here], m_place[here]);
+            const auto warmth = m_table->warmth(heat[i], m_crystalline[here], m_place[here]);
             celsius[i] = warmth.celsius;
             perHeat[i] = warmth.perHeat;
         }

@@ -83,7 +83,7 @@ private:
     void stage(const SheetSurroundings& around, double seconds, double counted);
     void solve(Line& line, double seconds);
 
-    const ThermalTable& m_table;
+    const ThermalTable* m_table; // never null
     SheetGrid m_grid;
     std::vector<double> m_depth;
     std::vector<double> m_height;

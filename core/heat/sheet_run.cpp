@@ -24,7 +24,7 @@ Length depthFor(Length thickness) {
 } // namespace
 
 SheetRun::SheetRun(const Material& material, const HeatInputs& inputs, const HeatGrid& grid)
-    : m_material(material), m_inputs(inputs), m_grid(grid),
+    : m_material(std::make_shared<const Material>(material)), m_inputs(inputs), m_grid(grid),
       m_table(std::make_shared<const ThermalTable>(material, inputs.factors)) {
     m_field.emplace(
         *m_table,
@@ -51,6 +51,23 @@ SheetSurroundings SheetRun::around() const {
         break; // the other half is as warm: nothing passes
     }
     return around;
+}
+
+SheetFlow SheetRun::film(HeatStage::At at, double pressure) const {
+    const auto layers = fluidity(*m_field, *m_material, m_inputs.consistency);
+    return squeezeFilm(
+        layers, m_field->grid().inward, m_field->halfThickness(), pressure, m_material->flow.index,
+        at == HeatStage::At::Plate ? FilmWall::Plate : FilmWall::Sheet);
+}
+
+double SheetRun::closingUnderOnePascal(HeatStage::At at) const {
+    return at == HeatStage::At::Air ? 0 : film(at, 1).rate;
+}
+
+void SheetRun::surround(double plateC, double contact, double faceAir) {
+    m_inputs.plateC = plateC;
+    m_inputs.contact = contact;
+    m_inputs.faceAir = faceAir;
 }
 
 void SheetRun::go(const HeatStage& stage, const std::function<void()>& each) {
@@ -82,11 +99,7 @@ void SheetRun::go(const HeatStage& stage, const std::function<void()>& each) {
                                                   (done + step / 2) / stage.seconds;
         }
         if (m_pressure > 0) {
-            const auto layers = fluidity(*m_field, m_material, m_inputs.consistency);
-            const SheetFlow flow = squeezeFilm(
-                layers, m_field->grid().inward, m_field->halfThickness(), m_pressure,
-                m_material.flow.index,
-                m_at == HeatStage::At::Plate ? FilmWall::Plate : FilmWall::Sheet);
+            const SheetFlow flow = film(m_at, m_pressure);
             if (flow.rate * step > kMostFlow) {
                 step = std::max(kMostFlow / flow.rate, std::min(m_grid.firstStep, step));
             }
@@ -116,7 +129,7 @@ double SheetRun::faceMeanC() const {
 }
 
 double SheetRun::meltDepth() const {
-    const double melting = m_material.meltingPoint();
+    const double melting = m_material->meltingPoint();
     if (m_field->celsius(0, 0) < melting) {
         return 0;
     }
@@ -140,12 +153,12 @@ double SheetRun::beadHeight() const {
 // What is solid spreads evenly in all directions; melt that is held between cold sides has only the
 // way out of the face (our judgement).
 double SheetRun::swelling() const {
-    const double melted = m_material.density / m_material.meltDensity - 1;
+    const double melted = m_material->density / m_material->meltDensity - 1;
     double sum = 0;
     for (std::size_t row = 0; row < m_field->rows(); ++row) {
         for (std::size_t i = 0; i < m_field->columns(); ++i) {
             const double crystalline = m_field->crystalline(i, row);
-            const double solid = m_material.expansion * (m_field->celsius(i, row) - 20);
+            const double solid = m_material->expansion * (m_field->celsius(i, row) - 20);
             sum += (crystalline * solid + (1 - crystalline) * melted) * m_field->grid().inward[i] *
                    m_field->grid().across[row];
         }

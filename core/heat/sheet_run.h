@@ -58,15 +58,22 @@ public:
     /// Goes on in that stage; `each` is called after each step, with the time since the run began.
     void go(const HeatStage& stage, const std::function<void()>& each = {});
 
+    /// From now on the plate is as warm and touches as well as this, and so much the air takes from
+    /// a bare face [°C, W/m²K].
+    void surround(double plateC, double contact, double faceAir);
+
     double seconds() const { return m_seconds; }
     const SheetField& field() const { return *m_field; }
-    const Material& material() const { return m_material; }
+    const Material& material() const { return *m_material; }
     const HeatInputs& inputs() const { return m_inputs; }
 
     double faceC() const;                        // the skin's, at the middle of the thickness
     double faceMeanC() const;                    // over the thickness
     double meltDepth() const;                    // [m] at the middle of the thickness
     double closing() const { return m_closing; } // [m] what this sheet has lost by now
+    /// How fast the sheet is lost under one pascal against that, as it is now [m/s]; the speed
+    /// grows with the pressure as the melt's power law has it: by 1/n.
+    double closingUnderOnePascal(HeatStage::At at) const;
     /// Of the beads at each surface; the melt that came out of one sheet stands there as half a
     /// disc (our judgement: it is the form of a bead that rolls back evenly) [m].
     double beadHeight() const;
@@ -76,11 +83,12 @@ public:
 
 private:
     SheetSurroundings around() const;
+    SheetFlow film(HeatStage::At at, double pressure) const;
 
-    Material m_material;
+    std::shared_ptr<const Material> m_material; // a copy of the run shares it
     HeatInputs m_inputs;
     HeatGrid m_grid;
-    std::shared_ptr<const ThermalTable> m_table; // a copy of the run shares it
+    std::shared_ptr<const ThermalTable> m_table; // likewise
     std::optional<SheetField> m_field;           // always there, once constructed
     HeatStage::At m_at = HeatStage::At::Air;
     bool m_begun = false;

@@ -26,7 +26,8 @@ ARROWS = {
     "session": ["rescue", "shift", "weld"],
     "report": ["log", "estimate"],
     "quality": ["log"],
-    "practice": ["session", "weld", "plan", "heat"],
+    "vbench": ["plan", "heat"],
+    "practice": ["session", "weld", "vbench"],
 }
 # The same for app; main.cpp joins them all.
 APP_ARROWS = {

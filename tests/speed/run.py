@@ -132,6 +132,7 @@ def main():
     say("load {:.1f} {:.1f} {:.1f} on {} processors".format(*os.getloadavg(), os.cpu_count()))
     pieces(folder)
     run(program(folder, "heat_speed"))
+    run(program(folder, "vbench_speed"))
     scratch = folder / "speed-scratch"
     scratch.mkdir(exist_ok=True)
     try:

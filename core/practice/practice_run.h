@@ -1,0 +1,48 @@
+// A practice weld while it is made: the virtual bench and the take, led on together with the clock
+// that the practice session lives by. The weld itself is made as every weld is, through a session
+// on that clock; this knows the bench's side of it only.
+#pragma once
+
+#include "core/practice/practice_take.h"
+#include "core/practice/virtual_clock.h"
+#include "core/weld/fold.h"
+
+namespace seamclock {
+
+class PracticeRun {
+public:
+    /// The clock must outlive the run; nobody else moves it. Errors as VirtualBench::set.
+    static Result<PracticeRun> begin(const SetLesson& set, VirtualClock& clock);
+
+    const SetLesson& set() const { return m_set; }
+    const VirtualBench& bench() const { return m_bench; }
+    Milliseconds now() const { return m_bench.now(); }
+
+    /// What a hand does now. Refused and OutOfRange as VirtualBench::act; then nothing happened and
+    /// nothing is kept, but a refusal counts among the tries (a wrong order is worth telling).
+    Result<void> act(const BenchAct& act);
+    void notice(Wrong what);
+    void takeCall();
+    /// Bench and clock go on by so much process time.
+    void advance(Milliseconds gap);
+
+    /// Of the weld that was made here.
+    PracticeTake take(const std::string& weld) const;
+
+private:
+    PracticeRun(SetLesson set, VirtualBench bench, VirtualClock& clock);
+
+    SetLesson m_set;
+    VirtualBench m_bench;
+    VirtualClock* m_clock;
+    PracticeTake m_take;
+};
+
+/// Whether time may run faster now: in alignment, in soak before get ready, in cooling but for a
+/// reading that is due; true time from get ready to the lock, and wherever hands are busy.
+bool mayHurry(const Weld& weld, const Instant& now);
+
+/// The paces that are offered: 1, 2, 5, 10, 30.
+const std::vector<int>& practicePaces();
+
+} // namespace seamclock

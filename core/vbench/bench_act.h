@@ -1,0 +1,97 @@
+// What a trainee's hands can do at the virtual bench, as values: a practice weld is these acts with
+// their times, and played again they give the same weld. Lengths are whole micrometres, so that
+// they can be stored. Sheets are 0 (clamped on the fixed table) and 1; left is the seam's
+// beginning.
+#pragma once
+
+#include <cstdint>
+#include <variant>
+
+namespace seamclock {
+
+struct SetPlate { // the controller's target
+    std::int64_t targetMc = 0;
+
+    bool operator==(const SetPlate&) const = default;
+};
+struct WipePlate {
+    bool operator==(const WipePlate&) const = default;
+};
+struct TakeFilmOff {
+    int sheet = 0;
+
+    bool operator==(const TakeFilmOff&) const = default;
+};
+/// Planes the edge and takes the chips off.
+struct PlaneEdge {
+    int sheet = 0;
+
+    bool operator==(const PlaneEdge&) const = default;
+};
+struct TouchEdge { // with the hand
+    int sheet = 0;
+    int permille = 0; // of the seam's length, from the left
+
+    bool operator==(const TouchEdge&) const = default;
+};
+/// The tables' gap at both ends, while no more than one sheet is clamped.
+struct SetGap {
+    std::int64_t leftUm = 0;
+    std::int64_t rightUm = 0;
+
+    bool operator==(const SetGap&) const = default;
+};
+/// The first is pushed against the other table, the second against the first. How far each end is
+/// pushed beyond that (or short of it), and how far the lower side of the edge stands behind the
+/// upper, comes from the hand.
+struct ClampSheet {
+    int sheet = 0;
+    std::int64_t leftUm = 0;
+    std::int64_t rightUm = 0;
+    std::int64_t leanUm = 0;
+
+    bool operator==(const ClampSheet&) const = default;
+};
+/// At that speed of the spring's far end, closing if positive, until told otherwise; 0: it is held.
+struct TurnWheel {
+    std::int64_t umPerS = 0;
+
+    bool operator==(const TurnWheel&) const = default;
+};
+/// The hand leaves the wheel; unlocked, it runs back.
+struct LetGoWheel {
+    bool operator==(const LetGoWheel&) const = default;
+};
+struct LockWheel {
+    bool operator==(const LockWheel&) const = default;
+};
+/// Without a hand on the wheel it runs back.
+struct UnlockWheel {
+    bool operator==(const UnlockWheel&) const = default;
+};
+struct PlateIn {
+    bool operator==(const PlateIn&) const = default;
+};
+struct PlateOut {
+    bool operator==(const PlateOut&) const = default;
+};
+struct EaseClamps {
+    bool operator==(const EaseClamps&) const = default;
+};
+struct OpenBars {
+    bool operator==(const OpenBars&) const = default;
+};
+/// Unlocks the wheel and turns it back until the spring has no force.
+struct LetSpringOff {
+    bool operator==(const LetSpringOff&) const = default;
+};
+struct LiftSheet { // the welded sheet out
+    bool operator==(const LiftSheet&) const = default;
+};
+
+using BenchAct = std::variant<
+    SetPlate, WipePlate, TakeFilmOff, PlaneEdge, TouchEdge, SetGap, ClampSheet, TurnWheel,
+    LetGoWheel, LockWheel, UnlockWheel, PlateIn, PlateOut, EaseClamps, OpenBars, LetSpringOff,
+    LiftSheet>;
+
+} // namespace seamclock
