@@ -3,7 +3,7 @@
 // speeds are plausible and invented here [practice]; it has no reaction time.
 #pragma once
 
-#include "core/vbench/virtual_bench.h"
+#include "core/vbench/hand_moves.h"
 
 #include <array>
 #include <optional>
@@ -50,7 +50,8 @@ struct HandTimes {
 class SteadyHand {
 public:
     /// The bench as it was set; both must outlive the hand.
-    SteadyHand(VirtualBench& bench, HandFaults faults) : m_bench(bench), m_faults(faults) {}
+    SteadyHand(VirtualBench& bench, HandFaults faults)
+        : m_bench(bench), m_moves(bench), m_faults(faults) {}
 
     // Each ends where the next begins. Refused, with what the bench said, where it can't go on;
     // Missing: the plan lacks a time or the bead.
@@ -66,14 +67,10 @@ public:
     const HandTimes& times() const { return m_times; }
 
 private:
-    Result<void> turnTo(double reading, double mmPerS);
-    Result<void> approach(); // until something touches
-    Result<void> apart(double mm);
-    Result<void> slam(double set);
-    Result<void> follow(double set); // what the reading lost, once it can be seen
-    double bead() const;             // that ends the alignment [mm]
+    double bead() const; // that ends the alignment [mm]
 
     VirtualBench& m_bench;
+    HandMoves m_moves;
     HandFaults m_faults;
     HandTimes m_times;
 };
