@@ -24,32 +24,6 @@
 
 namespace seamclock {
 
-/// What he gets wrong. Absent or false: he does it right.
-struct RehearseFaults {
-    enum class LowReading {
-        None,
-        Corrected, // locks out of band once, sees it, tops up and locks again
-        LeftLow    // the spring is found low at the first re-check and never topped up
-    };
-
-    std::optional<Milliseconds> lateChangeover; // past its limit
-    std::optional<Milliseconds> earlyRelease;   // short of the cooling time
-    std::optional<Milliseconds> shortSoak;      // short of its target
-    std::optional<Milliseconds> longSoak;       // past its target
-    std::optional<Milliseconds> slowBuildUp;    // past its target
-    LowReading lowReading = LowReading::None;
-    bool missedRecheck = false;
-    bool coldPlate = false;               // measured 8 K under the window, and welded all the same
-    bool thinBead = false;                // alignment ended with two thirds of the bead
-    bool misaligned = false;              // twice the allowed offset
-    bool takeBack = false;                // plate out tapped too early, taken back after 3 s
-    std::optional<Milliseconds> backdate; // soak's start tapped this much late, then corrected
-    std::optional<std::string> skipCheck; // the code of a check that is overridden
-    std::optional<std::string> abortIn;   // the name of a phase, as phaseName()
-
-    bool operator==(const RehearseFaults&) const = default;
-};
-
 struct RehearseOptions {
     WeldOrder order; // its type is set to practice; without sheets, two of the procedure's material
     std::uint64_t seed = 1;
