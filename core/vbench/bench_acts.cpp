@@ -1,3 +1,4 @@
+#include "core/base/overloaded.h"
 #include "core/vbench/bench_numbers.h"
 #include "core/vbench/bench_state.h"
 
@@ -7,11 +8,8 @@
 namespace seamclock {
 namespace {
 
+using namespace act_limits;
 using namespace bench_numbers;
-
-constexpr std::int64_t kWidestGapUm = 200'000;
-constexpr std::int64_t kMostOffUm = 10'000;
-constexpr std::int64_t kHottestMc = 300'000;
 
 std::string number(double value, int digits = 1) {
     std::string text = std::to_string(value);
@@ -108,8 +106,9 @@ public:
     Result<void> operator()(const ClampSheet& act);
 
     Result<void> operator()(const TurnWheel& act) {
-        const auto fastest = static_cast<std::int64_t>(kFastestWheel * 1e6);
-        if (auto ok = within(act.umPerS, -fastest, fastest, "the wheel's speed", "µm/s"); !ok) {
+        if (auto ok =
+                within(act.umPerS, -kFastestUmPerS, kFastestUmPerS, "the wheel's speed", "µm/s");
+            !ok) {
             return ok;
         }
         if (m_state.wheelDoes == WheelDoes::Locked) {
@@ -143,8 +142,8 @@ public:
         return {};
     }
 
-    Result<void> operator()(const PlateIn&);
-    Result<void> operator()(const PlateOut&);
+    Result<void> operator()(const BringPlateIn&);
+    Result<void> operator()(const TakePlateOut&);
 
     Result<void> operator()(const EaseClamps&) {
         if (!m_state.bothClamped() || m_state.clampsEased) {
@@ -281,7 +280,7 @@ Result<void> Doing::operator()(const ClampSheet& act) {
     return {};
 }
 
-Result<void> Doing::operator()(const PlateIn&) {
+Result<void> Doing::operator()(const BringPlateIn&) {
     if (m_state.plateIn) {
         return refuse("the plate is in already, or on its way");
     }
@@ -309,7 +308,7 @@ Result<void> Doing::operator()(const PlateIn&) {
     return {};
 }
 
-Result<void> Doing::operator()(const PlateOut&) {
+Result<void> Doing::operator()(const TakePlateOut&) {
     if (!m_state.plateIn || m_state.plateGoes) {
         return refuse("the plate is out already, or on its way");
     }
@@ -361,6 +360,28 @@ Result<void> Doing::operator()(const OpenBars&) {
 }
 
 } // namespace
+
+std::string_view codeOf(const BenchAct& act) {
+    constexpr Overloaded kCodes{
+        [](const SetPlate&) { return "set_plate"; },
+        [](const WipePlate&) { return "wipe_plate"; },
+        [](const TakeFilmOff&) { return "take_film_off"; },
+        [](const PlaneEdge&) { return "plane_edge"; },
+        [](const TouchEdge&) { return "touch_edge"; },
+        [](const SetGap&) { return "set_gap"; },
+        [](const ClampSheet&) { return "clamp_sheet"; },
+        [](const TurnWheel&) { return "turn_wheel"; },
+        [](const LetGoWheel&) { return "let_go_wheel"; },
+        [](const LockWheel&) { return "lock_wheel"; },
+        [](const UnlockWheel&) { return "unlock_wheel"; },
+        [](const BringPlateIn&) { return "plate_in"; },
+        [](const TakePlateOut&) { return "plate_out"; },
+        [](const EaseClamps&) { return "ease_clamps"; },
+        [](const OpenBars&) { return "open_bars"; },
+        [](const LetSpringOff&) { return "let_spring_off"; },
+        [](const LiftSheet&) { return "lift_sheet"; }};
+    return std::visit(kCodes, act);
+}
 
 Result<void> doAct(const BenchFixed& fixed, BenchState& state, const BenchAct& act) {
     Doing doing(fixed, state);

@@ -68,7 +68,7 @@ Result<void> SteadyHand::align() {
     if (auto ok = m_moves.apart(kPlateRoomMm); !ok) {
         return ok;
     }
-    if (auto ok = m_bench.act(PlateIn{}); !ok) {
+    if (auto ok = m_bench.act(BringPlateIn{}); !ok) {
         return ok;
     }
     m_bench.advance(Milliseconds(1000));
@@ -127,7 +127,7 @@ Result<void> SteadyHand::changeOver() {
             return ok;
         }
     }
-    if (auto ok = m_bench.act(PlateOut{}); !ok) {
+    if (auto ok = m_bench.act(TakePlateOut{}); !ok) {
         return ok;
     }
     m_bench.advance(Milliseconds(720));
