@@ -13,7 +13,7 @@ namespace {
 using std::chrono::seconds;
 
 constexpr Milliseconds kLongestAlignment{1'800'000}; // no bead by then: it will not come
-constexpr double kLeansMm = 0.6;      // of the thickness: an edge that nobody looked at from below
+constexpr double kLeansMm = 0.6; // of the thickness: an edge that nobody looked at from below
 constexpr Milliseconds kLetLowAt{20'000}; // after the lock
 constexpr double kGivesWay = 1.2; // a lock that does loses that much of the reading in cooling
 constexpr std::int64_t kColdSpotPercent = 70; // of the seam, between two places of the probe
@@ -255,13 +255,12 @@ Result<void> Working::prepare() {
     for (const std::string& code : m_card.checks) {
         const auto time = timeForCheck(code);
         const bool skips = faults().skipCheck && *faults().skipCheck == code;
-        const Milliseconds lasts = skips
-                                       ? m_chance.handTime("skip", seconds(2), seconds(4))
-                                       : m_chance.handTime("check_" + code, time.first, time.second);
+        const Milliseconds lasts =
+            skips ? m_chance.handTime("skip", seconds(2), seconds(4))
+                  : m_chance.handTime("check_" + code, time.first, time.second);
         m_bench.advance(lasts);
         // Without gaps and sheets there is nothing to weld: those are made even unchecked.
-        const bool needless =
-            code == "film_off" || code == "edges_planed" || code == "plate_wiped";
+        const bool needless = code == "film_off" || code == "edges_planed" || code == "plate_wiped";
         if (!skips || !needless) {
             if (auto ok = does(code); !ok) {
                 return ok;
@@ -294,7 +293,7 @@ Result<void> Working::align() {
     if (auto ok = m_moves.apart(kPlateRoomMm); !ok) {
         return ok;
     }
-    if (auto ok = m_bench.act(PlateIn{}); !ok) {
+    if (auto ok = m_bench.act(BringPlateIn{}); !ok) {
         return ok;
     }
     m_bench.advance(seconds(1));
@@ -315,9 +314,8 @@ Result<void> Working::align() {
     } else {
         wanted += m_chance.chance().even("bead", 0, m_chance.unskilled(8)) * 100;
     }
-    const Milliseconds latest =
-        faults().clockFromContact ? m_touched + m_card.soak->target * 4 / 5
-                                  : m_touched + kLongestAlignment;
+    const Milliseconds latest = faults().clockFromContact ? m_touched + m_card.soak->target * 4 / 5
+                                                          : m_touched + kLongestAlignment;
     bool told = false;
     while (beadUm() < wanted && m_bench.now() < latest) {
         if (auto ok = m_moves.follow(set); !ok) {
@@ -442,14 +440,14 @@ Result<void> Working::changeOver() {
     if (auto ok = m_moves.apart(kPlateOffMm); !ok) {
         return ok;
     }
-    if (auto ok = m_bench.act(PlateOut{}); !ok) {
+    if (auto ok = m_bench.act(TakePlateOut{}); !ok) {
         return ok;
     }
     m_bench.advance(Milliseconds(720));
     const Milliseconds most = *m_card.changeoverMax;
-    Milliseconds at = m_bench.now() +
-                      m_chance.draw("dawdles", Milliseconds(0),
-                                    Milliseconds(m_chance.unskilled(4000)));
+    Milliseconds at =
+        m_bench.now() +
+        m_chance.draw("dawdles", Milliseconds(0), Milliseconds(m_chance.unskilled(4000)));
     if (faults().lateChangeover) {
         at = m_plateOut + most + *faults().lateChangeover;
     }
@@ -465,16 +463,15 @@ Result<void> Working::changeOver() {
 /// Locked out of band once; he sees it, and turns on.
 Result<void> Working::lockLow() {
     const std::int64_t zero = scale().zeroMilli;
-    const std::int64_t low =
-        zero + (scale().joining.lowMilli - zero) * kLowReadingPercent / 100;
+    const std::int64_t low = zero + (scale().joining.lowMilli - zero) * kLowReadingPercent / 100;
     if (auto ok = m_moves.raise(milli(low), m_card.buildUp->target * 3 / 5); !ok) {
         return ok;
     }
     const std::int64_t division = scale().divisionMilli;
     say(ReadingTaken{
         ReadingPhase::Joining,
-        std::min(m_bench.view().scale.seenMilli, (scale().joining.lowMilli - 1) / division *
-                                                     division)});
+        std::min(
+            m_bench.view().scale.seenMilli, (scale().joining.lowMilli - 1) / division * division)});
     if (auto ok = m_bench.act(LockWheel{}); !ok) {
         return ok;
     }
@@ -577,8 +574,7 @@ Result<void> Working::look(const Look& one) {
     }
     const std::int64_t zero = scale().zeroMilli;
     if (one.turnsDown) {
-        return turnLocked(
-            milli(zero + (scale().joining.setMilli - zero) * kLeftLowPercent / 100));
+        return turnLocked(milli(zero + (scale().joining.setMilli - zero) * kLeftLowPercent / 100));
     }
     const std::string name = one.recheck ? "recheck_" + std::to_string(*one.recheck + 1) : "topped";
     const std::int64_t reading = seen(name);
@@ -603,9 +599,9 @@ Result<void> Working::look(const Look& one) {
 
 Result<void> Working::cool() {
     const Milliseconds whole = m_card.cooling->atLeast;
-    const Milliseconds until =
-        faults().earlyRelease ? whole - *faults().earlyRelease
-                              : whole + m_chance.handTime("release", seconds(3), seconds(15));
+    const Milliseconds until = faults().earlyRelease
+                                   ? whole - *faults().earlyRelease
+                                   : whole + m_chance.handTime("release", seconds(3), seconds(15));
     for (const Look& one : looks(until)) {
         waitUntil(m_locked + one.at);
         if (auto ok = look(one); !ok) {
@@ -679,7 +675,8 @@ Result<void> Working::inspect() {
     bead.heightUm = readAt(worst->beadTopMm, 100);
     bead.widthUm = 4 * bead.heightUm;
     const double k = valley(*worst);
-    bead.kUm = k > 0 ? std::max<std::int64_t>(100, readAt(k, 100)) : std::min<std::int64_t>(0, readAt(k, 100));
+    bead.kUm = k > 0 ? std::max<std::int64_t>(100, readAt(k, 100))
+                     : std::min<std::int64_t>(0, readAt(k, 100));
     const std::int64_t most = m_card.misalignmentMaxUm;
     bead.misalignmentUm =
         faults().misaligned
@@ -738,8 +735,7 @@ void abortIn(std::string_view phase, std::vector<Act>& acts) {
             acts.begin() + static_cast<std::ptrdiff_t>(phase == "preparing" ? 0 : from + 1),
             acts.end(), [at](const Act& act) { return act.due > at; }),
         acts.end());
-    acts.push_back(
-        {at, WeldAborted{"practice", "the rehearsal was asked to stop in this phase"}});
+    acts.push_back({at, WeldAborted{"practice", "the rehearsal was asked to stop in this phase"}});
 }
 
 } // namespace

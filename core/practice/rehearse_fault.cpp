@@ -211,7 +211,7 @@ const std::vector<FaultAccount>& faultAccounts() {
          "Whoever measures the worst place finds no bead there.", B::Brittle},
         {"top_bead_only", "--top-bead-only", true, "", "",
          "A timer can't see it: nobody looked at the lower side.", B::Brittle},
-        {"touched_edge", "--touched-edge MM", true, "", "",
+        {"touched_edge", "--touched-edge PERCENT", true, "", "",
          "A timer can't see it: grease from a hand leaves no time and no reading.", B::Brittle},
         {"film_left", "--film-left", true, "", "",
          "A timer can't see it: it believes whoever says that the film is off.", B::Brittle},
