@@ -13,8 +13,6 @@ constexpr std::int64_t kFewest = 8; // welds of a day
 constexpr std::int64_t kMost = 12;
 constexpr std::int64_t kFaultPercent = 12; // of the welds
 constexpr int kDaysOfWeek = 5;
-// 2030-01-07T06:00Z, a Monday, as every practice clock begins.
-constexpr Milliseconds kFirstMorning{1'893'996'000'000};
 
 struct Person {
     const char* by;
@@ -87,7 +85,7 @@ Result<DemoDays> DemoDays::plan(DemoShop shop, int days, std::uint64_t seed) {
         const int date = day / kDaysOfWeek * 7 + day % kDaysOfWeek;
         const std::int64_t late = chance.around(named("late", day, 0), 0, 1500);
         const Milliseconds morning =
-            kFirstMorning + std::chrono::hours(24) * date + std::chrono::seconds(late);
+            kPracticeStart + std::chrono::hours(24) * date + std::chrono::seconds(late);
         const std::int64_t welds = chance.around(named("welds", day, 0), kFewest, kMost);
         for (std::int64_t weld = 0; weld < welds; ++weld) {
             Step step;

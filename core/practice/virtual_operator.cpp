@@ -23,9 +23,6 @@ namespace seamclock {
 namespace {
 
 constexpr std::string_view kVirtualBoot = "practice:";
-// 2030-01-07T06:00:00Z, a Monday.
-constexpr Milliseconds kVirtualStart{1'893'996'000'000};
-
 constexpr Milliseconds kBetweenWelds = std::chrono::minutes(4); // of a series
 
 // In true time he looks up from the plate that often: to what was saved and what was not.
@@ -423,7 +420,7 @@ Result<Time> timeFor(
         start = found->events.back().at;
     } else {
         start.bootId = std::string(kVirtualBoot) + newUuid();
-        start.utc = kVirtualStart;
+        start.utc = kPracticeStart;
         start.offset = options.offset;
     }
     return Time{std::make_unique<VirtualClock>(start)};
@@ -515,7 +512,7 @@ Result<Weld> weldToResume(
     }
     Instant start;
     start.bootId = std::string(kVirtualBoot) + newUuid();
-    start.utc = kVirtualStart;
+    start.utc = kPracticeStart;
     const VirtualClock standIn(start);
     const Clock& clock = tools.machine != nullptr ? *tools.machine : standIn;
     {
@@ -594,7 +591,7 @@ Result<SeriesResult> rehearseSeries(
     }
     Instant start;
     start.bootId = std::string(kVirtualBoot) + newUuid();
-    start.utc = kVirtualStart;
+    start.utc = kPracticeStart;
     VirtualClock clock(start);
     auto opened = openLog<Practice>(logPath, clock);
     if (!opened) {

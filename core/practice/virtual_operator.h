@@ -30,6 +30,9 @@
 
 namespace seamclock {
 
+/// Where every practice clock begins: 2030-01-07T06:00Z, a Monday.
+inline constexpr Milliseconds kPracticeStart{1'893'996'000'000};
+
 struct RehearseOptions {
     WeldOrder order; // its type is set to practice; without sheets, two of the procedure's material
     std::uint64_t seed = 1;
