@@ -361,7 +361,11 @@ Result<std::vector<Material>> shippedMaterials() {
 
 Result<void> readPhysics(const RehearseCall& call, RehearseOptions& options) {
     if (!call.physics) {
-        return {};
+        return options.faults.needBench()
+                   ? fail(
+                         ErrorCode::Conflict,
+                         "a fault that happens to sheets, plate or air needs --physics")
+                   : Result<void>();
     }
     if (call.resume) {
         return fail(

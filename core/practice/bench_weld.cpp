@@ -177,7 +177,6 @@ private:
     Milliseconds m_touched{0};
     Milliseconds m_soakFrom{0};
     Milliseconds m_plateOut{0};
-    Milliseconds m_met{0};
     Milliseconds m_locked{0};
     bool m_over = false; // given up
 };
@@ -304,6 +303,7 @@ Result<void> Working::align() {
     say(AlignmentStarted{});
     if (faults().clockFromContact) {
         say(SoakStarted{}, kBounce);
+        m_soakFrom = m_last;
     }
     const double set = turned("align_reading", scale().alignment.setMilli);
     const Milliseconds readAfter =
@@ -356,10 +356,10 @@ Result<void> Working::letDown() {
             return ok;
         }
     }
-    m_soakFrom = faults().clockFromContact ? m_touched : m_bench.now();
     if (faults().clockFromContact) {
-        return {};
+        return {}; // it runs already
     }
+    m_soakFrom = m_bench.now();
     say(SoakStarted{}, faults().backdate.value_or(Milliseconds(0)));
     if (faults().backdate) {
         m_last += kBackdateThought;
@@ -454,7 +454,6 @@ Result<void> Working::changeOver() {
     if (auto ok = closeAt(at); !ok) {
         return ok;
     }
-    m_met = std::max(m_bench.now(), m_plateOut + kFacesBounce);
     say(FacesMet{});
     m_made.story.joining = m_bench.view();
     return {};
@@ -623,14 +622,12 @@ Result<void> Working::releaseStep(const std::string& step) {
     if (step == "spring_off") {
         return m_bench.act(LetSpringOff{});
     }
-    if (!m_bench.view().barsOpen) { // the bench's list need not name them
-        if (auto ok = m_bench.act(OpenBars{}); !ok) {
-            return ok;
-        }
+    // The bench's list need not name the bars, and two sheets that fell apart are lifted out one by
+    // one.
+    for (const BenchAct& act : {BenchAct(OpenBars{}), BenchAct(LiftSheet{})}) {
+        const auto done = m_bench.act(act);
+        static_cast<void>(done);
     }
-    // Two sheets that fell apart are lifted out one by one.
-    const auto lifted = m_bench.act(LiftSheet{});
-    static_cast<void>(lifted);
     return {};
 }
 
@@ -722,7 +719,7 @@ void abortIn(std::string_view phase, std::vector<Act>& acts) {
     }
     for (std::size_t i = from + 1; i < acts.size(); ++i) {
         const std::string_view next = begins(acts[i].d);
-        if (!next.empty() && next != phase) {
+        if (!next.empty() && (next != phase || phase == "releasing")) {
             to = i;
             break;
         }

@@ -22,7 +22,6 @@ constexpr std::array<std::pair<Wrong, std::string_view>, 9> kNames{{
     {Wrong::SpringDrifts, "spring_drifts"},
 }};
 
-
 template <class Each, class Fits>
 Result<const Each*>
 find(const std::vector<Each>& all, const std::string& id, const char* what, Fits fits) {

@@ -92,7 +92,9 @@ Result<void> checkSizes(const RehearseFaults& faults) {
     }
     const int plates = (faults.coldPlate ? 1 : 0) + (faults.plateOffMk ? 1 : 0);
     if (plates > 1) {
-        return fail(ErrorCode::Conflict, "the plate has one offset: --cold-plate or --plate-off");
+        return fail(
+            ErrorCode::Conflict,
+            "the plate is either cold as a measured one or off by so much, not both");
     }
     return {};
 }

@@ -96,7 +96,6 @@ TEST(Series, MakesOfASeedWhatASingleRehearsalMakes) {
     RehearseOptions options;
     options.order = orderOf(kDemoSeams[0]);
     options.skill = kTrainee;
-    // Four, as a fifth weld of a kind has the median of those before it on its card.
     const Made made = series(folder.file("series.seamlog"), sameSeam(4, options));
     options.seed = 3;
     options.logPath = folder.file("single.seamlog");
