@@ -378,7 +378,7 @@ void Working::tapTooEarly(Milliseconds due) {
 
 Result<void> Working::soak() {
     const Milliseconds target = m_card.soak->target;
-    Milliseconds due = m_soakFrom + target + m_chance.plateOutLag();
+    Milliseconds due = m_soakFrom + target + m_chance.plateOutLag(*m_card.soak);
     if (faults().shortSoak) {
         due = m_soakFrom + target - *faults().shortSoak;
     } else if (faults().longSoak || faults().phoneCall) {

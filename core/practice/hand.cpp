@@ -106,8 +106,12 @@ std::int64_t HandChance::buildUpShare() const {
     return m_chance.around("build_up", 85 - unskilled(50), 110 + unskilled(50));
 }
 
-Milliseconds HandChance::plateOutLag() const {
-    return draw("plate_out", Milliseconds(200), Milliseconds(900 + unskilled(4000)));
+Milliseconds HandChance::plateOutLag(const TimeBand& soak) const {
+    // Who is perfect does it within what there is, however short the soak.
+    const Milliseconds room = soak.high - soak.target;
+    const Milliseconds low = std::min(Milliseconds(200), room / 4);
+    const Milliseconds high = std::min(Milliseconds(900), room * 3 / 4);
+    return draw("plate_out", low, high + Milliseconds(unskilled(4000)));
 }
 
 std::pair<Milliseconds, Milliseconds> timeForCheck(std::string_view check) {

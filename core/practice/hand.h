@@ -42,7 +42,7 @@ public:
     // Of what is asked [percent]
     std::int64_t changeoverShare() const; // of its limit, without a bench
     std::int64_t buildUpShare() const;
-    Milliseconds plateOutLag() const; // after soak is due
+    Milliseconds plateOutLag(const TimeBand& soak) const; // after it is due
 
 private:
     Chance m_chance;

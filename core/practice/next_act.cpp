@@ -210,7 +210,7 @@ Act next(const View& view, const Soaking& state) {
         return {due + *faults.longSoak, PlateOut{}};
     if (faults.phoneCall)
         return {due + *faults.phoneCall, PlateOut{}};
-    return {due + view.hand().plateOutLag(), PlateOut{}};
+    return {due + view.hand().plateOutLag(*view.plan().soak), PlateOut{}};
 }
 
 Act next(const View& view, const ChangingOver& state) {
