@@ -741,7 +741,7 @@ Result<int> runRehearse(const RehearseCall& call, Terminal& terminal) {
             json = withText(json, "set_aside", result->aside->note);
         }
         if (result->bench) {
-            json = withBench(json, *result->bench);
+            json = withPhysics(json, *result->bench);
         }
         terminal.write(json);
     } else {

@@ -63,7 +63,7 @@ std::string faultsJson(const std::vector<FaultAccount>& accounts) {
     return printed({{"faults", std::move(list)}});
 }
 
-std::string withBench(const std::string& record, const BenchStory& story) {
+std::string withPhysics(const std::string& record, const BenchStory& story) {
     Json json = Json::parse(record, nullptr, false);
     Json stations = Json::array();
     for (std::size_t i = 0; i < story.bend.stations.size(); ++i) {
@@ -72,7 +72,7 @@ std::string withBench(const std::string& record, const BenchStory& story) {
             met ? story.joining.stations[i] : story.end.stations[i], story.end.stations[i],
             story.bend.stations[i]));
     }
-    json["bench"] = {
+    json["physics"] = {
         {"ductile", story.bend.ductile},
         {"kink_deg", rounded(story.end.kinkDeg, 10)},
         {"melt_at_joining_by_plan_mm", hundredths(story.end.planMeltMm)},

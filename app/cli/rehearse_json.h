@@ -12,8 +12,8 @@ namespace seamclock {
 
 std::string faultsJson(const std::vector<FaultAccount>& accounts);
 
-/// A finished record with what the bench knows under "bench".
-std::string withBench(const std::string& record, const BenchStory& story);
+/// A finished record with what the bench knows under "physics".
+std::string withPhysics(const std::string& record, const BenchStory& story);
 
 /// One weld of a series, without its events.
 struct SeriesLine {

@@ -33,7 +33,7 @@ TEST(CliRehearseWithPhysics, TellsWhatTheBenchKnowsBesideTheRecord) {
     for (const char* key : {"events", "plan", "cues", "phases", "set_and_actual", "log"}) {
         EXPECT_TRUE(j.contains(key)) << key;
     }
-    const json& bench = j["bench"];
+    const json& bench = j["physics"];
     EXPECT_EQ(bench["ductile"], true) << bench;
     ASSERT_EQ(bench["stations"].size(), 5U);
     EXPECT_GT(bench["stations"][0]["melt_at_joining_mm"].get<double>(), 0.5);
