@@ -67,15 +67,18 @@ public:
     }
     bool aborts() const { return faults().abortIn && *faults().abortIn == phaseName(m_weld.state); }
 
-    /// Read by eye at the nearest division, seldom one beside it, and by a perfect eye never out of
-    /// the band by chance.
-    std::int64_t reading(std::string_view name, const ReadingBand& band) const {
+    /// Where he turns to: the nearest division, seldom one beside it, and in the band, since he
+    /// turns until he sees it there.
+    std::int64_t turned(std::string_view name, const ReadingBand& band) const {
         static constexpr std::array<std::int64_t, 5> kBeside{0, 0, 0, -1, 1};
         const auto which = static_cast<std::size_t>(chance().even(name, 0, kBeside.size() - 1));
-        const std::int64_t division = plan().scale->divisionMilli;
-        const std::int64_t beside = band.setMilli + kBeside[which] * division;
-        const std::int64_t read = band.holds(beside) ? beside : band.setMilli;
-        return std::max(plan().scale->zeroMilli, read + m_chance.misreading(name) * division);
+        const std::int64_t read = band.setMilli + kBeside[which] * plan().scale->divisionMilli;
+        return band.holds(read) ? read : band.setMilli;
+    }
+    /// What he reads there later: a perfect eye the same.
+    std::int64_t reading(std::string_view name, const ReadingBand& band) const {
+        const std::int64_t off = m_chance.misreading(name) * plan().scale->divisionMilli;
+        return std::max(plan().scale->zeroMilli, turned(name, band) + off);
     }
 
 private:
@@ -249,7 +252,7 @@ Act next(const View& view, const BuildingUp& state) {
                                                       : scaled(target, view.hand().buildUpShare());
         return {
             std::max(state.from.lo + asked, view.last() + kBounce),
-            ReadingTaken{ReadingPhase::Joining, view.reading("joining_reading", band)}};
+            ReadingTaken{ReadingPhase::Joining, view.turned("joining_reading", band)}};
     }
     return {view.last() + kLockAfterReading, PressureLocked{}};
 }
