@@ -346,8 +346,8 @@ Result<void> Working::align() {
 /// From alignment's reading to soak's.
 Result<void> Working::letDown() {
     if (!faults().soakPressed) {
-        if (auto ok = m_moves.turnTo(turned("soak_reading", scale().soak.setMilli), kTurnMmPerS);
-            !ok) {
+        const double set = turned("soak_reading", scale().soak.setMilli);
+        if (auto ok = m_moves.turnTo(set, kTurnMmPerS, true); !ok) {
             return ok;
         }
     }
@@ -355,6 +355,8 @@ Result<void> Working::letDown() {
         if (auto ok = m_moves.apart(milli(*faults().backedOffUm)); !ok) {
             return ok;
         }
+    } else if (auto ok = m_moves.inContact(); !ok) {
+        return ok;
     }
     if (faults().clockFromContact) {
         return {}; // it runs already
@@ -402,6 +404,9 @@ Result<void> Working::soak() {
     while (m_bench.now() < busy) {
         if (!faults().backedOffUm && !(faults().phoneCall && told)) {
             if (auto ok = m_moves.follow(set); !ok) {
+                return ok;
+            }
+            if (auto ok = m_moves.inContact(); !ok) {
                 return ok;
             }
         }

@@ -10,7 +10,9 @@ constexpr Milliseconds kLook{40}; // how often a hand that turns looks at the sc
 constexpr Milliseconds kLongestTurn{60'000};
 constexpr double kFastMmPerS = 25; // tables apart and together
 constexpr double kSlamMmPerS = 40;
-constexpr Milliseconds kReaction{300}; // to stop what goes too fast
+constexpr Milliseconds kRunsOn{500};   // before arms that turn so fast have stopped
+constexpr Milliseconds kLooksUp{1000}; // and before the scale has been read
+constexpr double kCreepsMmPerS = 1;    // where there is no reading to go by
 constexpr double kGentleMmPerS = 3;    // the last of it
 constexpr double kNearMm = 1.5;
 constexpr double kEyes = 0.05;    // of a division: where the hand is content
@@ -41,13 +43,14 @@ double HandMoves::mmPerUnit() const {
     return inNewtons(scale.rate()) / inNewtons(*scale.ratePerMillimetre());
 }
 
-Result<void> HandMoves::turnTo(double reading, double mmPerS) {
+Result<void> HandMoves::turnTo(double reading, double mmPerS, bool touching) {
     const SpringScale& scale = m_bench->setup().bench.scale;
     const double enough = kEyes * static_cast<double>(scale.divisionMilli) / 1e3;
     const Milliseconds until = m_bench->now() + kLongestTurn;
     while (m_bench->now() < until) {
-        const double missing = reading - m_bench->view().scale.reading;
-        if (std::fabs(missing) <= enough) {
+        const BenchView view = m_bench->view();
+        const double missing = reading - view.scale.reading;
+        if (std::fabs(missing) <= enough || (touching && !anyTouches(view))) {
             break;
         }
         const double speed = std::clamp(missing * mmPerUnit() / kSettleS, -mmPerS, mmPerS);
@@ -100,7 +103,25 @@ Result<void> HandMoves::slam(double set) {
          m_bench->now() < until && m_bench->view().scale.reading < set;) {
         m_bench->advance(kLook);
     }
-    m_bench->advance(kReaction);
+    m_bench->advance(kRunsOn);
+    if (auto ok = m_bench->act(TurnWheel{0}); !ok) {
+        return ok;
+    }
+    m_bench->advance(kLooksUp);
+    return {};
+}
+
+Result<void> HandMoves::inContact() {
+    if (anyTouches(m_bench->view())) {
+        return {};
+    }
+    if (auto ok = m_bench->act(TurnWheel{umPerS(kCreepsMmPerS)}); !ok) {
+        return ok;
+    }
+    for (const Milliseconds until = m_bench->now() + kLongestTurn;
+         m_bench->now() < until && !anyTouches(m_bench->view());) {
+        m_bench->advance(kLook);
+    }
     return m_bench->act(TurnWheel{0});
 }
 

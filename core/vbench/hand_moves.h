@@ -19,10 +19,12 @@ public:
     explicit HandMoves(VirtualBench& bench) : m_bench(&bench) {}
 
     // Refused: as the bench says; its time went on to there.
-    Result<void> turnTo(double reading, double mmPerS);
+    /// If `touching`, no further than until nothing touches.
+    Result<void> turnTo(double reading, double mmPerS, bool touching = false);
     Result<void> approach();       // until something touches
     Result<void> apart(double mm); // until every place is so far from what it faced
-    /// As fast as the wheel goes, and stopped by the time it takes to see that it is too far.
+    Result<void> inContact();      // as lightly as can be, where the reading alone leaves a gap
+    /// As fast as the wheel goes, past the reading, and looked at when it has stopped.
     Result<void> slam(double set);
     /// What the reading lost, once it can be seen.
     Result<void> follow(double set);

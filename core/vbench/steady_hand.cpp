@@ -9,6 +9,7 @@ namespace {
 
 // No bead by then: it will not come.
 constexpr Milliseconds kLongestAlignment{1'800'000};
+constexpr Milliseconds kLooksAgain{30'000};
 
 Result<void> lacking(const char* what) {
     return fail(ErrorCode::Missing, std::string("the plan lacks ") + what);
@@ -31,7 +32,6 @@ double SteadyHand::bead() const {
 }
 
 Result<void> SteadyHand::prepare() {
-    const WeldPlan& plan = m_bench.setup().plan;
     std::vector<BenchAct> acts;
     if (!m_faults.plateNotWiped) {
         acts.push_back(WipePlate{});
@@ -44,9 +44,9 @@ Result<void> SteadyHand::prepare() {
             acts.push_back(PlaneEdge{sheet});
         }
     }
-    acts.push_back(SetGap{plan.gapUm, plan.gapUm});
+    acts.push_back(SetGap{plan().gapUm, plan().gapUm});
     acts.push_back(ClampSheet{0, 0, 0, 0});
-    acts.push_back(SetGap{plan.clampingGapUm, plan.clampingGapUm});
+    acts.push_back(SetGap{plan().clampingGapUm, plan().clampingGapUm});
     acts.push_back(ClampSheet{1, m_faults.leftUm, m_faults.rightUm, m_faults.leanUm});
     if (m_faults.touched) {
         acts.push_back(TouchEdge{1, *m_faults.touched});
@@ -61,8 +61,7 @@ Result<void> SteadyHand::prepare() {
 }
 
 Result<void> SteadyHand::align() {
-    const WeldPlan& plan = m_bench.setup().plan;
-    if (!plan.beadMinUm) {
+    if (!plan().beadMinUm) {
         return lacking("the alignment bead");
     }
     if (auto ok = m_moves.apart(kPlateRoomMm); !ok) {
@@ -76,8 +75,8 @@ Result<void> SteadyHand::align() {
         return ok;
     }
     const Milliseconds from = m_bench.now();
-    const double set = static_cast<double>(plan.scale->alignment.setMilli) / 1e3;
-    const double wanted = static_cast<double>(*plan.beadMinUm) / 1e3;
+    const double set = static_cast<double>(plan().scale->alignment.setMilli) / 1e3;
+    const double wanted = static_cast<double>(*plan().beadMinUm) / 1e3;
     while (m_bench.now() - from < kLongestAlignment) {
         if (m_faults.alignFor ? m_bench.now() - from >= *m_faults.alignFor : bead() >= wanted) {
             break;
@@ -92,25 +91,30 @@ Result<void> SteadyHand::align() {
 }
 
 Result<void> SteadyHand::soak() {
-    const WeldPlan& plan = m_bench.setup().plan;
-    if (!plan.soak) {
+    if (!plan().soak) {
         return lacking("the soak time");
     }
-    const ReadingBand& band = m_faults.soakUnderPressure ? plan.scale->alignment : plan.scale->soak;
+    const ReadingBand& band =
+        m_faults.soakUnderPressure ? plan().scale->alignment : plan().scale->soak;
     const double set = static_cast<double>(band.setMilli) / 1e3;
-    if (auto ok = m_moves.turnTo(set, kTurnMmPerS); !ok) {
+    if (auto ok = m_moves.turnTo(set, kTurnMmPerS, true); !ok) {
         return ok;
     }
     if (m_faults.backedOffUm) {
         if (auto ok = m_moves.apart(static_cast<double>(*m_faults.backedOffUm) / 1e3); !ok) {
             return ok;
         }
+    } else if (auto ok = m_moves.inContact(); !ok) {
+        return ok;
     }
     const Milliseconds from = m_bench.now();
-    const Milliseconds until = from + m_faults.soakFor.value_or(plan.soak->target);
+    const Milliseconds until = from + m_faults.soakFor.value_or(plan().soak->target);
     while (m_bench.now() < until) {
         if (!m_faults.backedOffUm) {
             if (auto ok = m_moves.follow(set); !ok) {
+                return ok;
+            }
+            if (auto ok = m_moves.inContact(); !ok) {
                 return ok;
             }
         }
@@ -146,18 +150,17 @@ Result<void> SteadyHand::changeOver() {
 }
 
 Result<void> SteadyHand::buildUp() {
-    const WeldPlan& plan = m_bench.setup().plan;
-    if (!plan.buildUp) {
+    if (!plan().buildUp) {
         return lacking("the build-up time");
     }
     const Milliseconds from = m_bench.now();
-    const double set = static_cast<double>(plan.scale->joining.setMilli) / 1e3;
+    const double set = static_cast<double>(plan().scale->joining.setMilli) / 1e3;
     if (m_faults.slammed) {
         if (auto ok = m_moves.slam(set); !ok) {
             return ok;
         }
     } else {
-        if (auto ok = m_moves.raise(set, plan.buildUp->target); !ok) {
+        if (auto ok = m_moves.raise(set, plan().buildUp->target); !ok) {
             return ok;
         }
     }
@@ -169,12 +172,11 @@ Result<void> SteadyHand::buildUp() {
 }
 
 Result<void> SteadyHand::cool() {
-    const WeldPlan& plan = m_bench.setup().plan;
-    if (!plan.cooling) {
+    if (!plan().cooling) {
         return lacking("the cooling time");
     }
     const Milliseconds from = m_bench.now();
-    const Milliseconds until = from + m_faults.coolFor.value_or(plan.cooling->atLeast);
+    const Milliseconds until = from + m_faults.coolFor.value_or(plan().cooling->atLeast);
     if (m_faults.letBackAfter) {
         m_bench.advance(*m_faults.letBackAfter);
         if (auto ok = m_bench.act(LetSpringOff{}); !ok) {
@@ -187,15 +189,20 @@ Result<void> SteadyHand::cool() {
     // Early, while it falls fastest, and then as the plan has it.
     std::vector<Milliseconds> looks{
         Milliseconds(5'000), Milliseconds(15'000), Milliseconds(30'000)};
-    looks.insert(looks.end(), plan.cooling->rechecks.begin(), plan.cooling->rechecks.end());
-    const ReadingBand& band = plan.scale->joining;
-    for (const Milliseconds look : looks) {
-        if (m_faults.noTopUp || from + look >= until) {
-            break;
-        }
+    looks.insert(looks.end(), plan().cooling->rechecks.begin(), plan().cooling->rechecks.end());
+    const ReadingBand& band = plan().scale->joining;
+    std::sort(looks.begin(), looks.end());
+    while (!m_faults.noTopUp && !looks.empty() && from + looks.front() < until) {
+        const Milliseconds look = looks.front();
+        looks.erase(looks.begin());
         m_bench.advance(from + look - m_bench.now());
         if (m_bench.view().scale.seenMilli >= band.lowMilli) {
             continue;
+        }
+        // What fell so late will fall again.
+        const Milliseconds again = look + kLooksAgain;
+        if (look >= kLooksAgain && (looks.empty() || looks.front() > again)) {
+            looks.insert(looks.begin(), again);
         }
         if (auto ok = m_bench.act(UnlockWheel{}); !ok) {
             return ok;
