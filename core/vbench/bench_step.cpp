@@ -34,7 +34,8 @@ void turn(const BenchFixed& fixed, BenchState& state, double seconds) {
         }
         break;
     case WheelDoes::Locked:
-        state.wheel -= fixed.setup.faults.lockCreepMmPerMin / 1e3 / 60 * seconds;
+        state.wheel -= std::clamp(
+            fixed.setup.faults.lockCreepMmPerMin / 1e3 / 60 * seconds, 0.0, std::max(0.0, pressed));
         break;
     }
     // The scale's end is the spring's.
@@ -112,9 +113,14 @@ void meet(const BenchFixed& fixed, BenchState& state, BenchEdge& edge) {
     edge.metLost = edge.run.closing();
     edge.join = {};
     edge.sunk = 0;
+    edge.torn = 0;
     edge.join.skinC = edge.run.faceC();
     edge.join.meltMm = edge.run.meltDepth() * 1e3;
-    edge.join.leastSkinC = fixed.setup.material.meltingPoint();
+    edge.join.leastSkinC = fixed.leastSkinC();
+    edge.join.leastMeltMm = fixed.leastMeltMm(edge.hottestPlateC);
+    edge.join.leastLeftMm = kLeastLeftShare * fixed.planLeftMm;
+    edge.join.behindMm =
+        std::max(0.0, std::max(state.behindAbove(), state.behindBelow()) - 2 * edge.metLost) * 1e3;
     if (!state.instants.facesMet) {
         state.instants.facesMet = state.at;
     }
@@ -180,6 +186,7 @@ void heat(
         return;
     }
     const double before = edge.run.field().heatThroughFace();
+    const double lost = edge.run.closing();
     edge.run.go(stage);
     edge.swelling = edge.run.swelling();
     if (stage.at == HeatStage::At::Plate) {
@@ -188,6 +195,10 @@ void heat(
     }
     if (edge.joined) {
         edge.join.peakPa = std::max(edge.join.peakPa, edge.pressure);
+        if (fixed.planPace > 0) {
+            edge.torn +=
+                std::max(0.0, edge.run.closing() - lost - kTornPace * fixed.planPace * seconds);
+        }
         if (!edge.join.frozen) {
             edge.sunk = std::max(edge.sunk, gap);
         }
@@ -220,6 +231,27 @@ double BenchFixed::solidC() const {
 double BenchFixed::stiffC() const {
     const double ambient = static_cast<double>(setup.plan.ambientMc) / 1e3;
     return ambient + kStiffShare * (solidC() - ambient);
+}
+
+double BenchFixed::leastSkinC() const {
+    const double melting = setup.material.meltingPoint();
+    return melting + kLeastSkinShare * std::max(0.0, planSkinC - melting);
+}
+
+double BenchFixed::leastMeltMm(double plateC) const {
+    const WeldPlan::Plate& window = *setup.plan.plate;
+    const double within = std::clamp(
+        plateC, static_cast<double>(window.minMc) / 1e3, static_cast<double>(window.maxMc) / 1e3);
+    const double off = within - static_cast<double>(window.targetMc) / 1e3;
+    return kLeastMeltShare * std::max(0.0, planMeltMm + planMeltPerK * off);
+}
+
+double BenchState::behindBelow() const {
+    return std::max(0.0, sheets[0].leanM) + std::max(0.0, sheets[1].leanM);
+}
+
+double BenchState::behindAbove() const {
+    return std::max(0.0, -sheets[0].leanM) + std::max(0.0, -sheets[1].leanM);
 }
 
 bool BenchState::anyJoined() const {

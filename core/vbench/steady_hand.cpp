@@ -7,96 +7,15 @@
 namespace seamclock {
 namespace {
 
-constexpr Milliseconds kLook{40};     // how often a hand that turns looks at the scale
-constexpr Milliseconds kFollows{500}; // likewise one that follows the melt
-constexpr Milliseconds kLongestTurn{60'000};
-constexpr Milliseconds kLongestAlignment{1'800'000}; // no bead by then: it will not come
-constexpr double kFastMmPerS = 25;                   // tables apart and together
-constexpr double kSlamMmPerS = 40;
-constexpr Milliseconds kReaction{300}; // to stop what goes too fast
-constexpr double kGentleMmPerS = 3;    // the last of it
-constexpr double kPlateRoomMm = 16;    // so far apart before the plate comes in
-constexpr double kPlateOffMm = 1.5;    // from each face before it goes out
-constexpr double kNearMm = 1.5;
-constexpr double kTurnMmPerS = 6; // to a reading
-constexpr double kEyes = 0.05;    // of a division: where the hand is content
-constexpr double kSettleS = 0.12; // within which it would be at its reading
-
-std::int64_t umPerS(double mmPerS) {
-    return std::llround(mmPerS * 1e3);
-}
-
-double least(const BenchView& view, double StationView::*field) {
-    double found = view.stations.front().*field;
-    for (const StationView& station : view.stations) {
-        found = std::min(found, station.*field);
-    }
-    return found;
-}
-
-bool anyTouches(const BenchView& view) {
-    return std::any_of(view.stations.begin(), view.stations.end(), [](const StationView& each) {
-        return each.touches != Touches::Nothing;
-    });
-}
+// No bead by then: it will not come.
+constexpr Milliseconds kLongestAlignment{1'800'000};
+constexpr Milliseconds kLooksAgain{30'000};
 
 Result<void> lacking(const char* what) {
     return fail(ErrorCode::Missing, std::string("the plan lacks ") + what);
 }
 
 } // namespace
-
-Result<void> SteadyHand::turnTo(double reading, double mmPerS) {
-    const SpringScale& scale = m_bench.setup().bench.scale;
-    const double mmPerUnit = inNewtons(scale.rate()) / inNewtons(*scale.ratePerMillimetre());
-    const double enough = kEyes * static_cast<double>(scale.divisionMilli) / 1e3;
-    const Milliseconds until = m_bench.now() + kLongestTurn;
-    while (m_bench.now() < until) {
-        const double missing = reading - m_bench.view().scale.reading;
-        if (std::fabs(missing) <= enough) {
-            break;
-        }
-        const double speed = std::clamp(missing * mmPerUnit / kSettleS, -mmPerS, mmPerS);
-        if (auto ok = m_bench.act(TurnWheel{umPerS(speed)}); !ok) {
-            return ok;
-        }
-        m_bench.advance(kLook);
-    }
-    return m_bench.act(TurnWheel{0});
-}
-
-Result<void> SteadyHand::approach() {
-    double speed = 0;
-    for (const Milliseconds until = m_bench.now() + kLongestTurn; m_bench.now() < until;) {
-        const BenchView view = m_bench.view();
-        if (anyTouches(view)) {
-            break;
-        }
-        const double wanted =
-            least(view, &StationView::gapMm) > kNearMm ? kFastMmPerS : kGentleMmPerS;
-        if (wanted != speed) {
-            speed = wanted;
-            if (auto ok = m_bench.act(TurnWheel{umPerS(speed)}); !ok) {
-                return ok;
-            }
-        }
-        m_bench.advance(kLook);
-    }
-    return m_bench.act(TurnWheel{0});
-}
-
-Result<void> SteadyHand::apart(double mm) {
-    if (auto ok = m_bench.act(TurnWheel{umPerS(-kFastMmPerS)}); !ok) {
-        return ok;
-    }
-    for (const Milliseconds until = m_bench.now() + kLongestTurn; m_bench.now() < until;) {
-        if (least(m_bench.view(), &StationView::gapMm) >= mm) {
-            break;
-        }
-        m_bench.advance(kLook);
-    }
-    return m_bench.act(TurnWheel{0});
-}
 
 double SteadyHand::bead() const {
     const BenchView view = m_bench.view();
@@ -113,7 +32,6 @@ double SteadyHand::bead() const {
 }
 
 Result<void> SteadyHand::prepare() {
-    const WeldPlan& plan = m_bench.setup().plan;
     std::vector<BenchAct> acts;
     if (!m_faults.plateNotWiped) {
         acts.push_back(WipePlate{});
@@ -126,9 +44,9 @@ Result<void> SteadyHand::prepare() {
             acts.push_back(PlaneEdge{sheet});
         }
     }
-    acts.push_back(SetGap{plan.gapUm, plan.gapUm});
+    acts.push_back(SetGap{plan().gapUm, plan().gapUm});
     acts.push_back(ClampSheet{0, 0, 0, 0});
-    acts.push_back(SetGap{plan.clampingGapUm, plan.clampingGapUm});
+    acts.push_back(SetGap{plan().clampingGapUm, plan().clampingGapUm});
     acts.push_back(ClampSheet{1, m_faults.leftUm, m_faults.rightUm, m_faults.leanUm});
     if (m_faults.touched) {
         acts.push_back(TouchEdge{1, *m_faults.touched});
@@ -143,28 +61,27 @@ Result<void> SteadyHand::prepare() {
 }
 
 Result<void> SteadyHand::align() {
-    const WeldPlan& plan = m_bench.setup().plan;
-    if (!plan.beadMinUm) {
+    if (!plan().beadMinUm) {
         return lacking("the alignment bead");
     }
-    if (auto ok = apart(kPlateRoomMm); !ok) {
+    if (auto ok = m_moves.apart(kPlateRoomMm); !ok) {
         return ok;
     }
     if (auto ok = m_bench.act(BringPlateIn{}); !ok) {
         return ok;
     }
     m_bench.advance(Milliseconds(1000));
-    if (auto ok = approach(); !ok) {
+    if (auto ok = m_moves.approach(); !ok) {
         return ok;
     }
     const Milliseconds from = m_bench.now();
-    const double set = static_cast<double>(plan.scale->alignment.setMilli) / 1e3;
-    const double wanted = static_cast<double>(*plan.beadMinUm) / 1e3;
+    const double set = static_cast<double>(plan().scale->alignment.setMilli) / 1e3;
+    const double wanted = static_cast<double>(*plan().beadMinUm) / 1e3;
     while (m_bench.now() - from < kLongestAlignment) {
         if (m_faults.alignFor ? m_bench.now() - from >= *m_faults.alignFor : bead() >= wanted) {
             break;
         }
-        if (auto ok = follow(set); !ok) {
+        if (auto ok = m_moves.follow(set); !ok) {
             return ok;
         }
         m_bench.advance(kFollows);
@@ -173,35 +90,31 @@ Result<void> SteadyHand::align() {
     return {};
 }
 
-Result<void> SteadyHand::follow(double set) {
-    // A hand does not turn for what its eye can't see.
-    const double division = static_cast<double>(m_bench.setup().bench.scale.divisionMilli) / 1e3;
-    if (m_bench.view().scale.reading > set - division / 2) {
-        return {};
-    }
-    return turnTo(set, kTurnMmPerS);
-}
-
 Result<void> SteadyHand::soak() {
-    const WeldPlan& plan = m_bench.setup().plan;
-    if (!plan.soak) {
+    if (!plan().soak) {
         return lacking("the soak time");
     }
-    const ReadingBand& band = m_faults.soakUnderPressure ? plan.scale->alignment : plan.scale->soak;
+    const ReadingBand& band =
+        m_faults.soakUnderPressure ? plan().scale->alignment : plan().scale->soak;
     const double set = static_cast<double>(band.setMilli) / 1e3;
-    if (auto ok = turnTo(set, kTurnMmPerS); !ok) {
+    if (auto ok = m_moves.turnTo(set, kTurnMmPerS, true); !ok) {
         return ok;
     }
     if (m_faults.backedOffUm) {
-        if (auto ok = apart(static_cast<double>(*m_faults.backedOffUm) / 1e3); !ok) {
+        if (auto ok = m_moves.apart(static_cast<double>(*m_faults.backedOffUm) / 1e3); !ok) {
             return ok;
         }
+    } else if (auto ok = m_moves.inContact(); !ok) {
+        return ok;
     }
     const Milliseconds from = m_bench.now();
-    const Milliseconds until = from + m_faults.soakFor.value_or(plan.soak->target);
+    const Milliseconds until = from + m_faults.soakFor.value_or(plan().soak->target);
     while (m_bench.now() < until) {
         if (!m_faults.backedOffUm) {
-            if (auto ok = follow(set); !ok) {
+            if (auto ok = m_moves.follow(set); !ok) {
+                return ok;
+            }
+            if (auto ok = m_moves.inContact(); !ok) {
                 return ok;
             }
         }
@@ -214,7 +127,7 @@ Result<void> SteadyHand::soak() {
 Result<void> SteadyHand::changeOver() {
     const Milliseconds began = m_bench.now();
     if (!m_faults.plateOutPressed) {
-        if (auto ok = apart(kPlateOffMm); !ok) {
+        if (auto ok = m_moves.apart(kPlateOffMm); !ok) {
             return ok;
         }
     }
@@ -229,55 +142,29 @@ Result<void> SteadyHand::changeOver() {
         const Milliseconds closing{800};
         m_bench.advance(from + *m_faults.changeover - closing - m_bench.now());
     }
-    if (auto ok = approach(); !ok) {
+    if (auto ok = m_moves.approach(); !ok) {
         return ok;
     }
     m_times.changeover = m_bench.view().instants.facesMet.value_or(m_bench.now()) - from;
     return {};
 }
 
-/// As fast as the wheel goes, and stopped by the time it takes to see that it is too far.
-Result<void> SteadyHand::slam(double set) {
-    if (auto ok = m_bench.act(TurnWheel{umPerS(kSlamMmPerS)}); !ok) {
-        return ok;
-    }
-    for (const Milliseconds until = m_bench.now() + kLongestTurn;
-         m_bench.now() < until && m_bench.view().scale.reading < set;) {
-        m_bench.advance(kLook);
-    }
-    m_bench.advance(kReaction);
-    return m_bench.act(TurnWheel{0});
-}
-
 Result<void> SteadyHand::buildUp() {
-    const WeldPlan& plan = m_bench.setup().plan;
-    if (!plan.buildUp) {
+    if (!plan().buildUp) {
         return lacking("the build-up time");
     }
     const Milliseconds from = m_bench.now();
-    const double set = static_cast<double>(plan.scale->joining.setMilli) / 1e3;
-    const double start = m_bench.view().scale.reading;
+    const double set = static_cast<double>(plan().scale->joining.setMilli) / 1e3;
     if (m_faults.slammed) {
-        if (auto ok = slam(set); !ok) {
+        if (auto ok = m_moves.slam(set); !ok) {
             return ok;
         }
     } else {
-        for (const Milliseconds target = plan.buildUp->target; m_bench.now() - from < target;) {
-            const double share = static_cast<double>((m_bench.now() - from + kLook).count()) /
-                                 static_cast<double>(target.count());
-            const SpringScale& scale = m_bench.setup().bench.scale;
-            const double mmPerUnit =
-                inNewtons(scale.rate()) / inNewtons(*scale.ratePerMillimetre());
-            const double missing = start + (set - start) * share - m_bench.view().scale.reading;
-            const double speed =
-                std::clamp(missing * mmPerUnit / kSettleS, -kTurnMmPerS, kFastMmPerS);
-            if (auto ok = m_bench.act(TurnWheel{umPerS(speed)}); !ok) {
-                return ok;
-            }
-            m_bench.advance(kLook);
+        if (auto ok = m_moves.raise(set, plan().buildUp->target); !ok) {
+            return ok;
         }
     }
-    if (auto ok = turnTo(set, kTurnMmPerS); !ok) {
+    if (auto ok = m_moves.turnTo(set, kTurnMmPerS); !ok) {
         return ok;
     }
     m_times.buildUp = m_bench.now() - from;
@@ -285,12 +172,11 @@ Result<void> SteadyHand::buildUp() {
 }
 
 Result<void> SteadyHand::cool() {
-    const WeldPlan& plan = m_bench.setup().plan;
-    if (!plan.cooling) {
+    if (!plan().cooling) {
         return lacking("the cooling time");
     }
     const Milliseconds from = m_bench.now();
-    const Milliseconds until = from + m_faults.coolFor.value_or(plan.cooling->atLeast);
+    const Milliseconds until = from + m_faults.coolFor.value_or(plan().cooling->atLeast);
     if (m_faults.letBackAfter) {
         m_bench.advance(*m_faults.letBackAfter);
         if (auto ok = m_bench.act(LetSpringOff{}); !ok) {
@@ -303,20 +189,25 @@ Result<void> SteadyHand::cool() {
     // Early, while it falls fastest, and then as the plan has it.
     std::vector<Milliseconds> looks{
         Milliseconds(5'000), Milliseconds(15'000), Milliseconds(30'000)};
-    looks.insert(looks.end(), plan.cooling->rechecks.begin(), plan.cooling->rechecks.end());
-    const ReadingBand& band = plan.scale->joining;
-    for (const Milliseconds look : looks) {
-        if (m_faults.noTopUp || from + look >= until) {
-            break;
-        }
+    looks.insert(looks.end(), plan().cooling->rechecks.begin(), plan().cooling->rechecks.end());
+    const ReadingBand& band = plan().scale->joining;
+    std::sort(looks.begin(), looks.end());
+    while (!m_faults.noTopUp && !looks.empty() && from + looks.front() < until) {
+        const Milliseconds look = looks.front();
+        looks.erase(looks.begin());
         m_bench.advance(from + look - m_bench.now());
         if (m_bench.view().scale.seenMilli >= band.lowMilli) {
             continue;
         }
+        // What fell so late will fall again.
+        const Milliseconds again = look + kLooksAgain;
+        if (look >= kLooksAgain && (looks.empty() || looks.front() > again)) {
+            looks.insert(looks.begin(), again);
+        }
         if (auto ok = m_bench.act(UnlockWheel{}); !ok) {
             return ok;
         }
-        if (auto ok = turnTo(static_cast<double>(band.setMilli) / 1e3, kTurnMmPerS); !ok) {
+        if (auto ok = m_moves.turnTo(static_cast<double>(band.setMilli) / 1e3, kTurnMmPerS); !ok) {
             return ok;
         }
         if (auto ok = m_bench.act(LockWheel{}); !ok) {

@@ -3,7 +3,7 @@
 // speeds are plausible and invented here [practice]; it has no reaction time.
 #pragma once
 
-#include "core/vbench/virtual_bench.h"
+#include "core/vbench/hand_moves.h"
 
 #include <array>
 #include <optional>
@@ -12,6 +12,7 @@ namespace seamclock {
 
 /// Nothing set: by the plan.
 struct HandFaults {
+    std::optional<WeldPlan> card; // followed in place of the bench's own: a wrong row, or unit
     bool filmLeft = false;
     bool notPlaned = false;
     bool plateNotWiped = false;
@@ -27,8 +28,8 @@ struct HandFaults {
     std::optional<std::int64_t> backedOffUm; // tables drawn back so far in soak
     std::optional<Milliseconds> soakFor;
     bool plateOutPressed = false;
-    std::optional<Milliseconds> changeover;   // waits in air until so much is over
-    bool slammed = false;                     // as fast as the wheel goes
+    std::optional<Milliseconds> changeover; // waits in air until so much is over
+    bool slammed = false; // as fast as the wheel goes, looked at only then, and let back
     std::optional<Milliseconds> letBackAfter; // the lock; the spring is let off while still molten
     bool noTopUp = false;                     // the reading is not looked at again
     std::optional<Milliseconds> coolFor;
@@ -50,7 +51,8 @@ struct HandTimes {
 class SteadyHand {
 public:
     /// The bench as it was set; both must outlive the hand.
-    SteadyHand(VirtualBench& bench, HandFaults faults) : m_bench(bench), m_faults(faults) {}
+    SteadyHand(VirtualBench& bench, HandFaults faults)
+        : m_bench(bench), m_moves(bench), m_faults(faults) {}
 
     // Each ends where the next begins. Refused, with what the bench said, where it can't go on;
     // Missing: the plan lacks a time or the bead.
@@ -66,14 +68,11 @@ public:
     const HandTimes& times() const { return m_times; }
 
 private:
-    Result<void> turnTo(double reading, double mmPerS);
-    Result<void> approach(); // until something touches
-    Result<void> apart(double mm);
-    Result<void> slam(double set);
-    Result<void> follow(double set); // what the reading lost, once it can be seen
-    double bead() const;             // that ends the alignment [mm]
+    const WeldPlan& plan() const { return m_faults.card ? *m_faults.card : m_bench.setup().plan; }
+    double bead() const; // that ends the alignment [mm]
 
     VirtualBench& m_bench;
+    HandMoves m_moves;
     HandFaults m_faults;
     HandTimes m_times;
 };
