@@ -73,6 +73,9 @@ struct Lesson {
     bool operator==(const Lesson&) const = default;
 };
 
+/// What is really wrong in it; what else is noticed is a false alarm.
+std::vector<Wrong> wrongIn(const Lesson& lesson);
+
 /// What lessons are made with: everything that the program came with or a log keeps.
 struct PracticeShop {
     std::vector<ProcedureDocument> procedures;

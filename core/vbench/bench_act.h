@@ -69,11 +69,11 @@ struct LockWheel {
 struct UnlockWheel {
     bool operator==(const UnlockWheel&) const = default;
 };
-struct PlateIn {
-    bool operator==(const PlateIn&) const = default;
+struct BringPlateIn {
+    bool operator==(const BringPlateIn&) const = default;
 };
-struct PlateOut {
-    bool operator==(const PlateOut&) const = default;
+struct TakePlateOut {
+    bool operator==(const TakePlateOut&) const = default;
 };
 struct EaseClamps {
     bool operator==(const EaseClamps&) const = default;
@@ -91,7 +91,7 @@ struct LiftSheet { // the welded sheet out
 
 using BenchAct = std::variant<
     SetPlate, WipePlate, TakeFilmOff, PlaneEdge, TouchEdge, SetGap, ClampSheet, TurnWheel,
-    LetGoWheel, LockWheel, UnlockWheel, PlateIn, PlateOut, EaseClamps, OpenBars, LetSpringOff,
-    LiftSheet>;
+    LetGoWheel, LockWheel, UnlockWheel, BringPlateIn, TakePlateOut, EaseClamps, OpenBars,
+    LetSpringOff, LiftSheet>;
 
 } // namespace seamclock

@@ -143,8 +143,8 @@ public:
         return {};
     }
 
-    Result<void> operator()(const PlateIn&);
-    Result<void> operator()(const PlateOut&);
+    Result<void> operator()(const BringPlateIn&);
+    Result<void> operator()(const TakePlateOut&);
 
     Result<void> operator()(const EaseClamps&) {
         if (!m_state.bothClamped() || m_state.clampsEased) {
@@ -281,7 +281,7 @@ Result<void> Doing::operator()(const ClampSheet& act) {
     return {};
 }
 
-Result<void> Doing::operator()(const PlateIn&) {
+Result<void> Doing::operator()(const BringPlateIn&) {
     if (m_state.plateIn) {
         return refuse("the plate is in already, or on its way");
     }
@@ -309,7 +309,7 @@ Result<void> Doing::operator()(const PlateIn&) {
     return {};
 }
 
-Result<void> Doing::operator()(const PlateOut&) {
+Result<void> Doing::operator()(const TakePlateOut&) {
     if (!m_state.plateIn || m_state.plateGoes) {
         return refuse("the plate is out already, or on its way");
     }

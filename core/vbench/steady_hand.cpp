@@ -150,7 +150,7 @@ Result<void> SteadyHand::align() {
     if (auto ok = apart(kPlateRoomMm); !ok) {
         return ok;
     }
-    if (auto ok = m_bench.act(PlateIn{}); !ok) {
+    if (auto ok = m_bench.act(BringPlateIn{}); !ok) {
         return ok;
     }
     m_bench.advance(Milliseconds(1000));
@@ -218,7 +218,7 @@ Result<void> SteadyHand::changeOver() {
             return ok;
         }
     }
-    if (auto ok = m_bench.act(PlateOut{}); !ok) {
+    if (auto ok = m_bench.act(TakePlateOut{}); !ok) {
         return ok;
     }
     m_bench.advance(Milliseconds(720));

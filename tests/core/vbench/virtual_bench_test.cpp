@@ -74,7 +74,7 @@ TEST(VirtualBench, WhatCanNotBeDoneIsRefusedAndChangesNothing) {
     const BenchSetup setup = setupFor(kPe10);
     VirtualBench bench = benchFor(setup);
     EXPECT_TRUE(refused(bench.act(ClampSheet{0, 0, 0, 0}))); // no gap yet
-    EXPECT_TRUE(refused(bench.act(PlateOut{})));
+    EXPECT_TRUE(refused(bench.act(TakePlateOut{})));
     EXPECT_TRUE(refused(bench.act(UnlockWheel{})));
     EXPECT_TRUE(refused(bench.act(OpenBars{})));
     EXPECT_TRUE(refused(bench.act(LiftSheet{})));
@@ -84,7 +84,7 @@ TEST(VirtualBench, WhatCanNotBeDoneIsRefusedAndChangesNothing) {
     EXPECT_EQ(bench.act(SetPlate{300'001}).error().code, ErrorCode::OutOfRange);
 
     VirtualBench other = prepared(setup);
-    EXPECT_TRUE(refused(other.act(PlateIn{}))); // no room
+    EXPECT_TRUE(refused(other.act(BringPlateIn{}))); // no room
     EXPECT_TRUE(refused(other.act(PlaneEdge{0})));
     EXPECT_TRUE(refused(other.act(SetGap{10'000, 10'000})));
     VirtualBench plain = other;
@@ -153,7 +153,7 @@ BenchView inFrames(Milliseconds frame) {
     EXPECT_TRUE(bench.act(TurnWheel{-20'000}));
     wait(Milliseconds(1000));
     EXPECT_TRUE(bench.act(TurnWheel{0}));
-    EXPECT_TRUE(bench.act(PlateIn{}));
+    EXPECT_TRUE(bench.act(BringPlateIn{}));
     wait(Milliseconds(1000));
     EXPECT_TRUE(bench.act(TurnWheel{10'000}));
     wait(Milliseconds(3000));
