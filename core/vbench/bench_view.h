@@ -60,7 +60,7 @@ struct StationView {
     bool operator==(const StationView&) const = default;
 };
 
-struct ScaleView {
+struct BenchScale {
     double reading = 0;         // in the scale's unit, as exact as it is
     std::int64_t seenMilli = 0; // as a person reads it: the nearest division
     double springN = 0;
@@ -68,7 +68,7 @@ struct ScaleView {
     double frictionN = 0; // what the tables' drag takes of it; negative: it holds them on
     double storedJ = 0;
 
-    bool operator==(const ScaleView&) const = default;
+    bool operator==(const BenchScale&) const = default;
 };
 
 enum class WheelHold { Held, Loose, Locked };
@@ -105,7 +105,7 @@ struct BenchInstants {
 
 struct BenchView {
     Milliseconds at{0};
-    ScaleView scale;
+    BenchScale scale;
     WheelHold wheel = WheelHold::Held;
     double wheelMmPerS = 0;
     double travelMm = 0;    // of the moving table; 0: the edges, as they were clamped, just meet
