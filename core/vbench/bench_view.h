@@ -114,6 +114,8 @@ struct BenchView {
     double plateInside = 0; // 0: parked, 1: between the edges
     double gapLeftMm = 0;   // between the tables
     double gapRightMm = 0;
+    bool film[2] = {true, true}; // on the sheets' edges
+    bool planed[2] = {false, false};
     bool clamped[2] = {false, false};
     bool clampsEased = false;
     bool barsOpen = false;
