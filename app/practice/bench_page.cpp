@@ -42,17 +42,18 @@ void within(Places& places, double width, double height) {
     places.bench = {pad - 6, from, width - 2 * pad + 12, height - from - 4};
 }
 
-Places landscape(QSizeF units, bool mirrored) {
+Places landscape(QSizeF units, bool mirrored, bool replay) {
     Places places;
     const double width = units.width();
     const double height = units.height();
     const double inner = width - 2 * kOuter;
     const double rowTop = 10 + kStrip + 10;
-    const double controls = std::clamp(height * 0.2, 104.0, 154.0);
+    const double controls = replay ? 104.0 : std::clamp(height * 0.2, 104.0, 154.0);
     const double controlTop = height - kOuter - controls;
     const double ribbonTop = controlTop - 10 - 44;
     const double sentence = 58;
-    const double rowBottom = ribbonTop - kMarker - sentence + 4;
+    const double rowBottom =
+        replay ? controlTop - 8 - 90 - sentence - 2 : ribbonTop - kMarker - sentence + 4;
     const double lamp = inner * 0.362;
     const double left = inner - lamp - kGap;
     places.picture = {kOuter, rowTop, left, rowBottom - rowTop};
@@ -61,7 +62,7 @@ Places landscape(QSizeF units, bool mirrored) {
     places.ribbon = {kOuter, ribbonTop - kMarker, inner, 44 + kMarker + 2};
     places.slider = {kOuter, controlTop - 8 - 90, inner, 90};
     places.banner = {kOuter, ribbonTop - kMarker - 24, inner, 90};
-    const double each = (left - 5 * kGap) / 6;
+    const double each = ((replay ? inner : left) - 5 * kGap) / 6;
     for (std::size_t i = 0; i < 6; ++i) {
         places.controls[i] = {
             kOuter + static_cast<double>(i) * (each + kGap), controlTop, each, controls};
@@ -72,7 +73,7 @@ Places landscape(QSizeF units, bool mirrored) {
             box->moveLeft(width - box->right());
         }
         for (QRectF& box : places.controls) { // moved as a whole: their order stays
-            box.moveLeft(box.left() + lamp + kGap);
+            box.moveLeft(box.left() + (replay ? 0 : lamp + kGap));
         }
     }
     return places;
@@ -171,7 +172,7 @@ void BenchPage::lookChanged() {
 void BenchPage::place() {
     const QSizeF size = units();
     const bool portrait = size.height() > size.width();
-    Places places = portrait ? upright(size) : landscape(size, look().mirrored);
+    Places places = portrait ? upright(size) : landscape(size, look().mirrored, m_view.replay);
     if (m_view.replay && portrait) {
         // the slider has the step's place
         places.slider = places.step;
