@@ -18,8 +18,8 @@ public:
     const VirtualBench& bench() const { return m_bench; }
     Milliseconds now() const { return m_bench.now(); }
 
-    /// What a hand does now. Refused and OutOfRange as VirtualBench::act; then nothing happened and
-    /// nothing is kept, but a refusal counts among the tries (a wrong order is worth telling).
+    /// What a hand does now. Refused and OutOfRange as VirtualBench::act; then nothing happened,
+    /// but what was Refused is kept among the tries (a wrong order is worth telling).
     Result<void> act(const BenchAct& act);
     void notice(Wrong what);
     void takeCall();
@@ -41,6 +41,10 @@ private:
 /// Whether time may run faster now: in alignment, in soak before get ready, in cooling but for a
 /// reading that is due; true time from get ready to the lock, and wherever hands are busy.
 bool mayHurry(const Weld& weld, const Instant& now);
+
+/// How much process time a frame of true time is at that pace: never beyond the instant at which it
+/// must be true time again. Without a weld it is the frame.
+Milliseconds paced(const Weld* weld, const Instant& now, Milliseconds frame, int pace);
 
 /// The paces that are offered: 1, 2, 5, 10, 30.
 const std::vector<int>& practicePaces();

@@ -3,6 +3,7 @@
 // last bit, so a replay and a score need no pictures.
 #pragma once
 
+#include "core/base/instant.h"
 #include "core/practice/lesson.h"
 #include "core/vbench/bench_act.h"
 
@@ -30,7 +31,8 @@ struct PracticeTake {
     std::string weld;   // "weld:UUID"; its events have instants of the take's own clock
     Instant began;
     Milliseconds length{0};
-    std::vector<TimedAct> acts; // by time
+    std::vector<TimedAct> acts;  // by time
+    std::vector<TimedAct> tries; // likewise: what the bench refused
     std::vector<Noticed> noticed;
     bool callTaken = false; // where the lesson has one
 

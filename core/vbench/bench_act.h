@@ -5,9 +5,18 @@
 #pragma once
 
 #include <cstdint>
+#include <string_view>
 #include <variant>
 
 namespace seamclock {
+
+/// What a value of an act can be; the bench and a stored act refuse the rest alike.
+namespace act_limits {
+inline constexpr std::int64_t kHottestMc = 300'000;
+inline constexpr std::int64_t kWidestGapUm = 200'000;
+inline constexpr std::int64_t kMostOffUm = 10'000;
+inline constexpr std::int64_t kFastestUmPerS = 40'000; // nobody turns faster [practice]
+} // namespace act_limits
 
 struct SetPlate { // the controller's target
     std::int64_t targetMc = 0;
@@ -93,5 +102,8 @@ using BenchAct = std::variant<
     SetPlate, WipePlate, TakeFilmOff, PlaneEdge, TouchEdge, SetGap, ClampSheet, TurnWheel,
     LetGoWheel, LockWheel, UnlockWheel, BringPlateIn, TakePlateOut, EaseClamps, OpenBars,
     LetSpringOff, LiftSheet>;
+
+/// "set_plate", "clamp_sheet" …: what it is called where acts are kept.
+std::string_view codeOf(const BenchAct& act);
 
 } // namespace seamclock

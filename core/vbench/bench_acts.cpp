@@ -1,3 +1,4 @@
+#include "core/base/overloaded.h"
 #include "core/vbench/bench_numbers.h"
 #include "core/vbench/bench_state.h"
 
@@ -7,11 +8,8 @@
 namespace seamclock {
 namespace {
 
+using namespace act_limits;
 using namespace bench_numbers;
-
-constexpr std::int64_t kWidestGapUm = 200'000;
-constexpr std::int64_t kMostOffUm = 10'000;
-constexpr std::int64_t kHottestMc = 300'000;
 
 std::string number(double value, int digits = 1) {
     std::string text = std::to_string(value);
@@ -108,8 +106,9 @@ public:
     Result<void> operator()(const ClampSheet& act);
 
     Result<void> operator()(const TurnWheel& act) {
-        const auto fastest = static_cast<std::int64_t>(kFastestWheel * 1e6);
-        if (auto ok = within(act.umPerS, -fastest, fastest, "the wheel's speed", "µm/s"); !ok) {
+        if (auto ok =
+                within(act.umPerS, -kFastestUmPerS, kFastestUmPerS, "the wheel's speed", "µm/s");
+            !ok) {
             return ok;
         }
         if (m_state.wheelDoes == WheelDoes::Locked) {
@@ -361,6 +360,28 @@ Result<void> Doing::operator()(const OpenBars&) {
 }
 
 } // namespace
+
+std::string_view codeOf(const BenchAct& act) {
+    constexpr Overloaded kCodes{
+        [](const SetPlate&) { return "set_plate"; },
+        [](const WipePlate&) { return "wipe_plate"; },
+        [](const TakeFilmOff&) { return "take_film_off"; },
+        [](const PlaneEdge&) { return "plane_edge"; },
+        [](const TouchEdge&) { return "touch_edge"; },
+        [](const SetGap&) { return "set_gap"; },
+        [](const ClampSheet&) { return "clamp_sheet"; },
+        [](const TurnWheel&) { return "turn_wheel"; },
+        [](const LetGoWheel&) { return "let_go_wheel"; },
+        [](const LockWheel&) { return "lock_wheel"; },
+        [](const UnlockWheel&) { return "unlock_wheel"; },
+        [](const BringPlateIn&) { return "plate_in"; },
+        [](const TakePlateOut&) { return "plate_out"; },
+        [](const EaseClamps&) { return "ease_clamps"; },
+        [](const OpenBars&) { return "open_bars"; },
+        [](const LetSpringOff&) { return "let_spring_off"; },
+        [](const LiftSheet&) { return "lift_sheet"; }};
+    return std::visit(kCodes, act);
+}
 
 Result<void> doAct(const BenchFixed& fixed, BenchState& state, const BenchAct& act) {
     Doing doing(fixed, state);

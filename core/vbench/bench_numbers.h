@@ -30,7 +30,6 @@ inline constexpr double kSheetModulus = 0.1e9;
 inline constexpr double kCreepS = 30;
 inline constexpr double kFreeWheelS = 0.8; // [s] an unlocked wheel that nobody holds [practice]
 inline constexpr double kSpringOffSpeed = 0.010; // [m/s] the spring is let off [practice]
-inline constexpr double kFastestWheel = 0.040;   // [m/s] nobody turns faster [practice]
 inline constexpr double kClampsEasedShare =
     0.5;                            // of the pressure that the bars still hold [practice]
 inline constexpr double kKickJ = 2; // [J] a bar that jumps with more is a kick [practice]
