@@ -116,18 +116,127 @@ QString eventName(const WeldDetail& detail) {
     return {};
 }
 
+QString lapseWord(Lapse lapse) {
+    switch (lapse) {
+    case Lapse::SoakPressed:
+        return tr("Soaked under pressure");
+    case Lapse::BackedOff:
+        return tr("Backed off in soak");
+    case Lapse::ClockFromContact:
+        return tr("Clock from first contact");
+    case Lapse::SlowChangeover:
+        return tr("Faces cooled in the air");
+    case Lapse::Slammed:
+        return tr("Slammed together");
+    case Lapse::LetBack:
+        return tr("Let back after the lock");
+    case Lapse::NotFollowed:
+        return tr("Reading not followed");
+    case Lapse::EarlyRelease:
+        return tr("Released too early");
+    case Lapse::PlateCold:
+        return tr("Plate too cold");
+    case Lapse::PlateDirty:
+        return tr("Plate was dirty");
+    case Lapse::PlateHot:
+        return tr("Plate too hot");
+    case Lapse::OffParallel:
+        return tr("Edges not parallel");
+    case Lapse::TopBeadOnly:
+        return tr("Judged by the top bead");
+    case Lapse::EdgeTouched:
+        return tr("Edge touched");
+    case Lapse::FilmLeft:
+        return tr("Film left on the edge");
+    case Lapse::WrongRow:
+        return tr("Wrong row of the table");
+    case Lapse::WrongUnit:
+        return tr("Kilograms taken for newtons");
+    }
+    return {};
+}
+
+namespace {
+
+QString whyOf(Lapse lapse) {
+    switch (lapse) {
+    case Lapse::SoakPressed:
+        return tr("Pressed melt flows out: a fat bead over a thin, brittle joint.");
+    case Lapse::BackedOff:
+        return tr("Air between edge and plate heats nothing: the melt stays thin there.");
+    case Lapse::ClockFromContact:
+        return tr("Soak counts from the standing bead. Counted before, the melt is too thin.");
+    case Lapse::SlowChangeover:
+        return tr(
+            "A cold skin forms on the melt. The faces meet, but do not join: a flat fracture.");
+    case Lapse::Slammed:
+        return tr("The melt is thrown out before it can join: little of it is left.");
+    case Lapse::LetBack:
+        return tr("While it freezes the melt needs pressure, or it is drawn hollow.");
+    case Lapse::NotFollowed:
+        return tr("Cooling plastic shrinks and the spring goes slack. Turn up, or it sinks in.");
+    case Lapse::EarlyRelease:
+        return tr("The weld plane is still soft: the sheet kinks where it should be straight.");
+    case Lapse::PlateCold:
+        return tr("A cold plate leaves little melt, whatever the clock says. Read its face.");
+    case Lapse::PlateDirty:
+        return tr("What sticks to the plate is in the joint now. Wipe it before each weld.");
+    case Lapse::PlateHot:
+        return tr("Overheated melt strings and is damaged. The bead only looks quick and good.");
+    case Lapse::OffParallel:
+        return tr("Where the gap is wider the edge heats last: there is no bead at that end.");
+    case Lapse::TopBeadOnly:
+        return tr("Below, the edge did not come together. Look underneath, too.");
+    case Lapse::EdgeTouched:
+        return tr("Grease of a hand keeps the faces apart. Plane the edge again.");
+    case Lapse::FilmLeft:
+        return tr("The film melts into the joint and parts it.");
+    case Lapse::WrongRow:
+        return tr("The card was made for another thickness. Measure the sheet that lies there.");
+    case Lapse::WrongUnit:
+        return tr("The readings were ten times too small. Ask what force such a seam needs.");
+    }
+    return {};
+}
+
+} // namespace
+
+QString lapseWhy(const LapseFinding& finding, int places) {
+    QString text = whyOf(finding.lapse);
+    if (finding.was && finding.planned) {
+        text += QLatin1Char(' ') + tr("It was %1, planned %2.")
+                                       .arg(
+                                           valueText(*finding.was, finding.unit),
+                                           valueText(*finding.planned, finding.unit));
+    } else if (finding.was) {
+        text += QLatin1Char(' ') + tr("It was %1.").arg(valueText(*finding.was, finding.unit));
+    }
+    if (!finding.where.empty()) {
+        QStringList names;
+        for (const int place : finding.where) {
+            names << placeName(place, places);
+        }
+        names.removeDuplicates();
+        text += QLatin1Char(' ') + tr("Where: %1.").arg(names.join(QStringLiteral(", ")));
+    }
+    return text;
+}
+
 QString orderWord(std::string_view code) {
     constexpr std::string_view kNotDone = "told_not_done:";
     constexpr std::string_view kLate = "told_late:";
-    constexpr std::string_view kTried = "tried:";
+    constexpr std::string_view kRefused = "refused:";
     if (code.rfind(kNotDone, 0) == 0) {
         return tr("told, not done: %1").arg(blanks(code.substr(kNotDone.size())));
     }
     if (code.rfind(kLate, 0) == 0) {
         return tr("told too late: %1").arg(blanks(code.substr(kLate.size())));
     }
-    if (code.rfind(kTried, 0) == 0) {
-        return tr("tried: %1").arg(blanks(code.substr(kTried.size())));
+    if (code.rfind(kRefused, 0) == 0) {
+        return tr("could not be done: %1").arg(blanks(code.substr(kRefused.size())));
+    }
+    if (code == "clock_from_contact") {
+        return tr("soak counted before the bead stood");
     }
     if (code == "plate_dragged") {
         return tr("plate drawn out while pressed");

@@ -2,6 +2,7 @@
 
 #include "app/operate/card_view.h"
 #include "app/operate/number_task.h"
+#include "app/practice/practice_record.h"
 #include "app/practice/practice_result.h"
 #include "app/practice/practice_text.h"
 #include "app/print/practice_pdf.h"

@@ -6,6 +6,7 @@
 #include "core/practice/practice_replay.h"
 #include "core/vbench/bend_test.h"
 #include "core/vbench/steady_hand.h"
+#include "core/weld/cues.h"
 #include "core/weld/record.h"
 
 #include <optional>
