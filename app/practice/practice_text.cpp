@@ -22,6 +22,17 @@ QString blanks(std::string_view code) {
 
 } // namespace
 
+QString sentenceOf(std::string_view detail) {
+    QString text = fromUtf8(detail);
+    if (!text.isEmpty()) {
+        text[0] = text[0].toUpper();
+        if (!text.endsWith(QLatin1Char('.'))) {
+            text += QLatin1Char('.');
+        }
+    }
+    return text;
+}
+
 QString wrongWord(Wrong wrong) {
     switch (wrong) {
     case Wrong::PlateCold:

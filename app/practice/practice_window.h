@@ -14,6 +14,7 @@
 #include "app/practice/bench_page.h"
 #include "app/practice/practice_room.h"
 #include "app/practice/practice_strip.h"
+#include "app/practice/replay_view.h"
 #include "app/practice/result_page.h"
 #include "app/practice/score_worker.h"
 #include "app/practice/tell_page.h"
@@ -139,7 +140,8 @@ private:
     void showHistory();
     void openReplay();
     void showReplay();
-    void replayStep(int index);
+    void replayStep(ReplayKey key);
+    ReplayLook replayLook() const;
     void saveRecord();
     void workOn(const PracticeWork& work, bool keep);
     void showBench();
@@ -189,6 +191,7 @@ private:
     int m_leaf = 0;
     Milliseconds m_at{0}; // of the replay
     bool m_plays = false;
+    std::optional<ReplayLook> m_shown;
 
     QString m_said;
     bool m_saidCalmly = false;
