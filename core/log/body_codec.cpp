@@ -2,6 +2,7 @@
 
 #include "core/base/json.h"
 #include "core/log/fact.h"
+#include "core/log/world.h"
 #include "core/weld/event.h"
 
 #include <algorithm>
@@ -51,6 +52,7 @@ const Kinds& kinds() {
             {"seam_set", "seam:"},
             {"coupon_tested", "seam:"},
             {"day_sealed", "day:"},
+            {"practice_made", "practice:"},
         };
         for (const std::string_view kind : kindsOf<WeldDetail>()) {
             out.emplace(kind, "weld:");
@@ -86,6 +88,13 @@ bool isWeld(std::string_view subject) {
 bool isFactWithForm(std::string_view kind) {
     static const auto all = kindsOf<FactDetail>();
     return std::find(all.begin(), all.end(), kind) != all.end();
+}
+
+std::optional<std::string> wrongWorld(const Envelope& envelope, std::string_view world) {
+    if (!envelope.practice || world == Practice::kName) {
+        return std::nullopt;
+    }
+    return "it is of the practice bench, and the log of " + std::string(world);
 }
 
 bool fits(std::string_view kind, std::string_view subject) {
@@ -153,7 +162,11 @@ Result<Envelope> readEnvelope(std::string_view body) {
         }
     } else {
         addDocument(detail, "doc", out.documents);
+        addDocument(detail, "lesson_doc", out.documents);
     }
+    const auto type = detail.find("type");
+    out.practice = out.kind == "practice_made" ||
+                   (out.kind == "weld_opened" && type != detail.end() && *type == "practice");
     return out;
 }
 

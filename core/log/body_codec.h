@@ -7,6 +7,7 @@
 #include "core/base/result.h"
 
 #include <cstdint>
+#include <optional>
 #include <string>
 #include <string_view>
 #include <vector>
@@ -20,6 +21,7 @@ struct Envelope {
     std::int64_t n = 0;
     std::string kind;
     std::vector<std::string> documents; // SHA-256 of every document that it names
+    bool practice = false;              // it speaks of practice: no other log may hold it
 
     bool operator==(const Envelope&) const = default;
 };
@@ -33,6 +35,9 @@ bool isFactWithForm(std::string_view kind);
 
 /// "weld:…"
 bool isWeld(std::string_view subject);
+
+/// Why a log of this world can't hold it, in one sentence; absent: it can.
+std::optional<std::string> wrongWorld(const Envelope& envelope, std::string_view world);
 
 /// Whether that kind may stand under that subject ("station", "bench:ID", …). Unknown kinds may
 /// not.

@@ -25,6 +25,7 @@ struct KindOf {
     }
     std::string_view operator()(const SeamSet&) const { return "seam_set"; }
     std::string_view operator()(const DaySealed&) const { return "day_sealed"; }
+    std::string_view operator()(const PracticeMade&) const { return "practice_made"; }
 };
 
 } // namespace

@@ -121,16 +121,38 @@ struct DaySealed {
     bool operator==(const DaySealed&) const = default;
 };
 
+/// A practice weld was made and scored, in the name of who made it (`by`). Only a practice log
+/// holds it. The documents are the take and the lesson.
+struct PracticeMade {
+    std::string take;
+    std::string lessonDoc;
+    std::string lesson; // its id
+    std::string title;
+    std::string weld; // "weld:UUID"
+    std::string verdict;
+    std::int64_t judged = 0;
+    std::int64_t inLimits = 0;
+    std::optional<Milliseconds> reaction; // the middle one
+    std::int64_t readingErrors = 0;
+    std::int64_t orderErrors = 0;
+    std::int64_t noticed = 0;
+    std::int64_t toNotice = 0;
+    bool ductile = false;            // the bend test, everywhere
+    std::vector<std::string> lapses; // their codes
+
+    bool operator==(const PracticeMade&) const = default;
+};
+
 using FactDetail = std::variant<
     ProgramStarted, ProgramStopped, SoundLost, SoundBack, ClockJumped, RowsSpilled, RowsJoined,
     LogImported, HeadSigned, KeySet, PersonSet, PinChanged, BenchSet, ProcedureSet,
-    ProcedureAttested, AttestationWithdrawn, SeamSet, DaySealed>;
+    ProcedureAttested, AttestationWithdrawn, SeamSet, DaySealed, PracticeMade>;
 
 struct Fact {
     Instant at;
     std::string by; // "person:ID" or "station"
-    std::string
-        subject; // "station", "person:ID", "bench:ID", "procedure:ID", "seam:UUID", "day:DATE"
+    // "station", "person:ID", "bench:ID", "procedure:ID", "seam:UUID", "day:DATE", "practice:UUID"
+    std::string subject;
     std::int64_t n = 0; // 1, 2, … within the subject
     FactDetail d;
 

@@ -58,6 +58,27 @@ struct DetailJson {
             {"public_key", d.publicKey},
             {"signature", d.signature}};
     }
+    Json operator()(const PracticeMade& d) const {
+        Json out{
+            {"doc", d.take},
+            {"lesson_doc", d.lessonDoc},
+            {"lesson", d.lesson},
+            {"title", d.title},
+            {"weld", d.weld},
+            {"verdict", d.verdict},
+            {"judged", d.judged},
+            {"in_limits", d.inLimits},
+            {"reading_errors", d.readingErrors},
+            {"order_errors", d.orderErrors},
+            {"noticed", d.noticed},
+            {"to_notice", d.toNotice},
+            {"ductile", d.ductile},
+            {"lapses", d.lapses}};
+        if (d.reaction) {
+            out["reaction_ms"] = d.reaction->count();
+        }
+        return out;
+    }
 };
 
 /// Reads the details of one kind; every field must be used.
@@ -82,6 +103,9 @@ public:
             return {};
         }
         return found->get<std::string>();
+    }
+    std::optional<std::int64_t> integerIf(const char* key) {
+        return m_d.contains(key) ? std::optional(integer(key)) : std::nullopt;
     }
     std::optional<std::string> textIf(const char* key) {
         return m_d.contains(key) ? std::optional(text(key)) : std::nullopt;
@@ -116,6 +140,28 @@ private:
     std::size_t m_used = 0;
     bool m_wrong = false;
 };
+
+PracticeMade practiceMade(Fields& fields) {
+    PracticeMade made;
+    made.take = fields.text("doc");
+    made.lessonDoc = fields.text("lesson_doc");
+    made.lesson = fields.text("lesson");
+    made.title = fields.text("title");
+    made.weld = fields.text("weld");
+    made.verdict = fields.text("verdict");
+    made.judged = fields.integer("judged");
+    made.inLimits = fields.integer("in_limits");
+    if (const auto reaction = fields.integerIf("reaction_ms")) {
+        made.reaction = Milliseconds(*reaction);
+    }
+    made.readingErrors = fields.integer("reading_errors");
+    made.orderErrors = fields.integer("order_errors");
+    made.noticed = fields.integer("noticed");
+    made.toNotice = fields.integer("to_notice");
+    made.ductile = fields.flag("ductile");
+    made.lapses = fields.texts("lapses");
+    return made;
+}
 
 std::optional<FactDetail> detailOf(const std::string& kind, Fields& fields) {
     if (kind == "program_started") {
@@ -176,6 +222,9 @@ std::optional<FactDetail> detailOf(const std::string& kind, Fields& fields) {
         return DaySealed{
             fields.text("log"), fields.integer("to_seq"), fields.text("head"),
             fields.text("public_key"), fields.text("signature")};
+    }
+    if (kind == "practice_made") {
+        return practiceMade(fields);
     }
     return std::nullopt;
 }

@@ -260,6 +260,7 @@ using Key = std::pair<std::string, std::int64_t>;
 struct LogWriterBase::Inside {
     std::string path;
     std::string logId;
+    std::string world;
     LogOrigin origin = LogOrigin::Known;
     const Clock* clock = nullptr;
     LogWriterOptions options;
@@ -564,6 +565,8 @@ void LogWriterBase::Inside::sift(Batch& batch) {
         const auto envelope = readEnvelope(row.body);
         if (!envelope) {
             bad.push_back({row, envelope.error().detail});
+        } else if (auto wrong = wrongWorld(*envelope, world)) {
+            bad.push_back({row, *wrong});
         } else if (envelope->subject != row.subject || envelope->n != row.n) {
             bad.push_back(
                 {row, "an event body of " + envelope->subject + ", n " +
@@ -816,6 +819,7 @@ Result<LogWriterBase> LogWriterBase::openBase(
     LogWriterOptions options) {
     auto inside = std::make_unique<Inside>();
     inside->path = absolutePath(path);
+    inside->world = world;
     inside->clock = &clock;
     inside->options = std::move(options);
     const std::string& place = inside->path;
@@ -983,6 +987,11 @@ Result<Fact> LogWriterBase::note(
         return fail(
             ErrorCode::Malformed, "a fact of kind \"" + std::string(kindOf(fact.d)) +
                                       "\" can't have the subject \"" + fact.subject + "\"");
+    }
+    if (std::holds_alternative<PracticeMade>(fact.d) && m_inside->world != Practice::kName) {
+        return fail(
+            ErrorCode::Refused,
+            "what was made at the practice bench can't be kept in a log of " + m_inside->world);
     }
     {
         const std::lock_guard<std::mutex> lock(m_inside->mutex);

@@ -92,7 +92,7 @@ public:
 
     /// Numbers a fact, submits it and returns it. Facts are numbered by the writer, as it writes
     /// some of the station's itself. Malformed: a text that is not UTF-8, or a subject that this
-    /// kind can't have; nothing is submitted.
+    /// kind can't have; nothing is submitted. Refused: a fact of practice in another log.
     Result<Fact> note(
         const Instant& at, std::string by, std::string subject, FactDetail detail,
         std::vector<LogDocument> documents = {});

@@ -12,6 +12,7 @@
 #include "core/log/schema.h"
 #include "core/log/seal.h"
 #include "core/log/weld_rows.h"
+#include "core/log/world.h"
 #include "core/people/signing.h"
 #include "core/weld/event_codec.h"
 
@@ -368,7 +369,11 @@ private:
                     },
                     [&](const DocumentsNamed& named) {
                         nameDocuments(named.documents, named.seq);
-                        return true;
+                        return !named.practice || chain.world == Practice::kName ||
+                               find(
+                                   chain.no, named.seq,
+                                   rowName(named.seq) + ": it is a weld of practice, in a log of " +
+                                       chain.world);
                     },
                     [&](WeldLate& late) {
                         m_late.emplace(chain.no, std::move(late.weld));
@@ -520,6 +525,9 @@ private:
         const auto envelope = readEnvelope(body);
         if (!envelope) {
             return envelope.error().detail;
+        }
+        if (auto wrong = wrongWorld(*envelope, chain.world)) {
+            return wrong;
         }
         if (isWeld(envelope->subject)) {
             const auto event = eventFromBody(body);

@@ -19,6 +19,11 @@ bool hasEnvelope(const Event& event) {
     return event.n >= 1 && std::chrono::abs(event.at.offset) <= std::chrono::hours(24);
 }
 
+bool opensPractice(const Event& event) {
+    const auto* opened = std::get_if<WeldOpened>(&event.d);
+    return opened != nullptr && opened->type == WeldType::Practice;
+}
+
 const PlanDocuments* documentsOf(const Event& event) {
     if (const auto* opened = std::get_if<WeldOpened>(&event.d)) {
         return &opened->docs;
@@ -74,7 +79,7 @@ std::vector<RowNews> WeldRows::take(const RowBatch& batch) {
             continue;
         }
         if (const PlanDocuments* documents = documentsOf(*event)) {
-            out.emplace_back(DocumentsNamed{row.seq, *documents});
+            out.emplace_back(DocumentsNamed{row.seq, *documents, opensPractice(*event)});
         }
         hold(row.seq, std::move(*event), out);
     }

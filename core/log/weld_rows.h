@@ -52,6 +52,7 @@ struct WeldBegun {
 struct DocumentsNamed {
     std::int64_t seq = 0;
     PlanDocuments documents;
+    bool practice = false; // it opens a weld of practice
 };
 /// A weld whose rows come in another order, or after it was over (a decision, a signature), or stay
 /// open while too many others do: it must be read again by n.

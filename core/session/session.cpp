@@ -343,6 +343,11 @@ Result<PlanRequest> SessionBase::withMedian(const WeldOrder& order) {
 }
 
 Result<Weld> SessionBase::open(const WeldOrder& order, const std::string& by) {
+    if ((order.type == WeldType::Practice) != (m_world == Practice::kName)) {
+        return fail(
+            ErrorCode::Refused, "a weld of type " + std::string(toString(order.type)) +
+                                    " can't be opened in a log of " + std::string(m_world));
+    }
     const auto request = withMedian(order);
     if (!request) {
         return tl::unexpected<Error>(request.error());

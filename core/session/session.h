@@ -46,7 +46,8 @@ public:
 
     /// Plans the weld and opens it, with the next number of this log; the documents' bytes go with
     /// the row, and a calibration that is overdue today is flagged. As planWithSheets; Missing: the
-    /// procedure lacks values that a weld needs.
+    /// procedure lacks values that a weld needs. Refused: a weld of practice in production, or the
+    /// other way round.
     Result<Weld> open(const WeldOrder& order, const std::string& by);
 
     /// The weld with this step. As accept(), and Missing for a weld that isn't here, Refused for
@@ -76,7 +77,8 @@ public:
     Result<void> stop();
 
 protected:
-    SessionBase(LogWriterBase& writer, const Clock& clock) : m_writer(&writer), m_clock(&clock) {}
+    SessionBase(LogWriterBase& writer, const Clock& clock, std::string_view world)
+        : m_writer(&writer), m_clock(&clock), m_world(world) {}
     Result<void> begin();
 
 private:
@@ -95,6 +97,7 @@ private:
 
     LogWriterBase* m_writer;
     const Clock* m_clock;
+    std::string_view m_world;
     ClockWatch m_watch;
     std::map<std::string, Open> m_welds;
     std::vector<FoundWeld> m_found;
@@ -119,7 +122,8 @@ public:
     }
 
 private:
-    Session(LogWriter<World>& writer, const Clock& clock) : SessionBase(writer, clock) {}
+    Session(LogWriter<World>& writer, const Clock& clock)
+        : SessionBase(writer, clock, World::kName) {}
 };
 
 } // namespace seamclock

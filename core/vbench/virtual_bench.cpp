@@ -274,6 +274,9 @@ Result<void> VirtualBench::act(const BenchAct& act) {
         return done;
     }
     m_from = m_to = std::move(state);
+    if (m_told) {
+        m_told(m_now, act);
+    }
     return {};
 }
 

@@ -20,8 +20,10 @@
 #include "core/vbench/bench_view.h"
 #include "core/vbench/virtual_plate.h"
 
+#include <functional>
 #include <memory>
 #include <optional>
+#include <utility>
 
 namespace seamclock {
 
@@ -65,6 +67,11 @@ public:
     /// Refused: it can't be done just now, whatever comes of it; nothing has happened then.
     /// OutOfRange: a value nobody could set.
     Result<void> act(const BenchAct& act);
+    /// From now on `told` is called with each act that was done here, and when; copies of the bench
+    /// call it too.
+    void watch(std::function<void(Milliseconds at, const BenchAct&)> told) {
+        m_told = std::move(told);
+    }
     /// Nothing happens unless positive.
     void advance(Milliseconds gap);
 
@@ -81,6 +88,7 @@ private:
     std::shared_ptr<const BenchState> m_from;  // at the step's beginning
     std::shared_ptr<const BenchState> m_to;    // at its end
     Milliseconds m_now{0};
+    std::function<void(Milliseconds, const BenchAct&)> m_told;
 };
 
 } // namespace seamclock
