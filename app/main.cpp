@@ -5,6 +5,7 @@
 #include "app/platform/boot_clock.h"
 #include "app/platform/data_folder.h"
 #include "app/platform/resource_folder.h"
+#include "app/practice/practice_pictures.h"
 #include "app/practice/practice_stand.h"
 #include "app/sound/horn_link.h"
 #include "app/text/words.h"
@@ -120,6 +121,16 @@ std::vector<LogDocument> documentsOf(const Shop& shop) {
         }
     }
     return out;
+}
+
+std::vector<BenchDocument> benchesOf(const Job& job) {
+    std::vector<BenchDocument> all;
+    for (const JobSeam& seam : job.seams) {
+        if (auto bench = readBenchFile(seam.benchFile)) {
+            all.push_back(std::move(*bench));
+        }
+    }
+    return all;
 }
 
 Result<void> addBenches(Floor& floor, const Job& job) {
@@ -258,7 +269,15 @@ int paint(const Arguments& arguments) {
     options.themes = arguments.themes;
     options.onlyOperator = arguments.onlyOperator;
     options.materials = shop->materials;
-    const auto written = paintPictures(options, shop->procedures);
+    auto written = paintPictures(options, shop->procedures);
+    if (written && !options.onlyOperator) {
+        const auto more = paintPracticePictures(
+            options, {shop->procedures, benchesOf(shop->job), shop->materials}, shop->lessons);
+        if (!more) {
+            return sayAndEnd(more.error());
+        }
+        *written += *more;
+    }
     if (!written) {
         return sayAndEnd(written.error());
     }

@@ -2,7 +2,6 @@
 // why a joint breaks in the bend test, what was told when.
 #pragma once
 
-#include "app/practice/bench_drawing.h"
 #include "app/practice/practice_room.h"
 #include "core/vbench/bend_test.h"
 
@@ -23,8 +22,6 @@ QString soFarText(const LessonSoFar& so);
 QString bendWord(BendReason reason);
 /// "Soaked under pressure".
 QString lapseWord(Lapse lapse);
-/// Why it is one, with what shows it and where along the seam.
-QString lapseWhy(const LapseFinding& finding, int places);
 /// A step that a weld's course is told by, short: "soak"; empty for the others.
 QString eventName(const WeldDetail& detail);
 /// What was done against the order of things: a mishap, or a step that was told and not done.

@@ -4,6 +4,7 @@
 #include "app/practice/practice_text.h"
 #include "app/text/numbers.h"
 #include "app/text/words.h"
+#include "core/practice/practice_words.h"
 
 #include <QCoreApplication>
 #include <algorithm>
@@ -146,9 +147,10 @@ ResultView resultView(
     readings(view, score);
     order(view, score);
     noticed(view, score);
-    const auto places = static_cast<int>(score.made.end.stations.size());
     for (const LapseFinding& finding : score.lapses) {
-        view.lapses.push_back({lapseWord(finding.lapse), lapseWhy(finding, places)});
+        view.lapses.push_back(
+            {lapseWord(finding.lapse),
+             fromUtf8(lapseSentence(finding) + " " + whyItMatters(finding.lapse))});
     }
     view.after = fromUtf8(lesson.after);
     if (!score.made.end.stations.empty() && !score.planned.end.stations.empty()) {
