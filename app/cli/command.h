@@ -39,6 +39,7 @@ void addHeat(CLI::App& root, Commands& commands, Terminal& terminal);
 void addJob(CLI::App& root, Commands& commands, Terminal& terminal);
 void addBench(CLI::App& root, Commands& commands, Terminal& terminal);
 void addRehearse(CLI::App& root, Commands& commands, Terminal& terminal);
+void addPractice(CLI::App& root, Commands& commands, Terminal& terminal);
 void addLog(CLI::App& root, Commands& commands, Terminal& terminal);
 /// Within "log".
 void addLogCopies(CLI::App& log, Commands& commands, Terminal& terminal);

@@ -180,6 +180,7 @@ int readAndRun(int argc, const char* const* argv) {
     addBench(root, commands, terminal);
     addJob(root, commands, terminal);
     addRehearse(root, commands, terminal);
+    addPractice(root, commands, terminal);
     addLog(root, commands, terminal);
     addForeman(root, commands, terminal);
     addEvidence(root, commands, terminal);
