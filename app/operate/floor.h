@@ -28,8 +28,9 @@ struct Post {
     std::optional<BenchDocument> next; // as Set-up changed it meanwhile; holds when it is free
     BeadDraft bead;
     std::shared_ptr<LiveHeat> heat; // of its weld, where there are materials
+    QString sign;                   // in place of its letter: a bench to practise at
 
-    QString letter() const { return QString(QChar(u'A' + place - 1)); }
+    QString letter() const { return sign.isEmpty() ? QString(QChar(u'A' + place - 1)) : sign; }
 };
 
 /// What a number that was typed in means to this weld.
@@ -64,6 +65,7 @@ public:
     Result<void> takeUpFound();
 
     const std::vector<Post>& posts() const { return m_posts; }
+    void setSign(int post, const QString& sign) { at(post).sign = sign; }
     int selected() const { return m_selected; }
     void select(int post);
 

@@ -450,27 +450,34 @@ void Walk::rest(const Picture& picture) {
     }
 }
 
-namespace {
-
-struct Shape {
-    QString name;
-    QSize size;
-    double dpi = kUnitsPerInch;
-};
-
-std::vector<Shape> shapesOf(const QStringList& wanted) {
-    const std::vector<Shape> all{
+std::vector<PictureShape> pictureShapes(const QStringList& wanted) {
+    const std::vector<PictureShape> all{
         {"1280x800", {1280, 800}, kUnitsPerInch},
         {"1920x1200", {1920, 1200}, kUnitsPerInch * 1.5},
         {"800x1280", {800, 1280}, kUnitsPerInch}};
-    std::vector<Shape> chosen;
-    for (const Shape& shape : all) {
+    std::vector<PictureShape> chosen;
+    for (const PictureShape& shape : all) {
         if (wanted.isEmpty() || wanted.contains(shape.name)) {
             chosen.push_back(shape);
         }
     }
     return chosen;
 }
+
+std::vector<std::pair<ThemeKind, QString>> pictureThemes(const QStringList& wanted) {
+    std::vector<std::pair<ThemeKind, QString>> chosen;
+    for (const auto& [theme, name] :
+         {std::pair{ThemeKind::Dark, QStringLiteral("dark")},
+          std::pair{ThemeKind::Light, QStringLiteral("light")},
+          std::pair{ThemeKind::Contrast, QStringLiteral("contrast")}}) {
+        if (wanted.isEmpty() || wanted.contains(name)) {
+            chosen.emplace_back(theme, name);
+        }
+    }
+    return chosen;
+}
+
+namespace {
 
 /// A horn that is there, or not.
 class PaintedSound : public SoundLink {
@@ -488,7 +495,7 @@ struct Studio {
     const PictureOptions& options;
     const std::vector<ProcedureDocument>& procedures;
     const Job& job;
-    Shape shape;
+    PictureShape shape;
     ThemeKind theme = ThemeKind::Dark;
     QString themeName;
     QTemporaryDir scratch{};
@@ -700,14 +707,9 @@ paintPictures(const PictureOptions& options, const std::vector<ProcedureDocument
     if (!job) {
         return tl::unexpected<Error>(job.error());
     }
-    const std::pair<ThemeKind, QString> themes[] = {
-        {ThemeKind::Dark, "dark"}, {ThemeKind::Light, "light"}, {ThemeKind::Contrast, "contrast"}};
     QStringList written;
-    for (const Shape& shape : shapesOf(options.sizes)) {
-        for (const auto& [theme, name] : themes) {
-            if (!options.themes.isEmpty() && !options.themes.contains(name)) {
-                continue;
-            }
+    for (const PictureShape& shape : pictureShapes(options.sizes)) {
+        for (const auto& [theme, name] : pictureThemes(options.themes)) {
             Studio studio{options, procedures, *job, shape, theme, name};
             const auto painted = paintOne(studio, written);
             if (!painted) {

@@ -158,6 +158,7 @@ Window::Window(WindowParts parts, QWidget* parent)
     });
     joinPeople();
     joinSetup();
+    m_hands.setWindow(this);
     m_hands.setPedalKey(m_parts.preferences.pedalKey);
     qApp->installEventFilter(&m_hands);
     m_tick.setTimerType(Qt::PreciseTimer);
@@ -1009,6 +1010,18 @@ void Window::openDay() {
     turnTo(PageKind::Day);
 }
 
+void Window::openPractice() {
+    for (int post = 0; post < static_cast<int>(m_floor.posts().size()); ++post) {
+        const Weld* weld = m_floor.weld(post);
+        if (weld != nullptr && isOpen(weld->state)) {
+            say(tr("Bench %1 has an open weld. Practise when it is saved.")
+                    .arg(m_floor.posts()[static_cast<std::size_t>(post)].letter()));
+            return;
+        }
+    }
+    emit practiceAsked();
+}
+
 void Window::showMenu() {
     const std::string& at = m_people->atBench();
     m_menu = menuFor(m_parts.preferences, at.empty() ? QString() : nameFor(m_people->people(), at));
@@ -1038,6 +1051,9 @@ void Window::chooseMenu(MenuItem item) {
         return;
     case MenuItem::Setup:
         m_setup->open();
+        return;
+    case MenuItem::Practice:
+        openPractice();
         return;
     case MenuItem::Theme:
     case MenuItem::Hand:

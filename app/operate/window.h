@@ -91,6 +91,8 @@ public:
     /// What if: the heat in the sheet by the plan of the weld on this bench, or of the seam that
     /// was chosen last. Not while a joint cools: a temperature would argue for an early release.
     void openHeat();
+    /// Asks for the practice bench; refused while a weld is open.
+    void openPractice();
     /// The first seam of the job that this bench has not made yet, on its card.
     void openNextCard();
     Hands& hands() { return m_hands; }
@@ -101,6 +103,8 @@ public:
 
 signals:
     void quitAsked();
+    /// A trainee wants to practise, and no weld is open on any bench.
+    void practiceAsked();
 
 protected:
     void resizeEvent(QResizeEvent* event) override;

@@ -41,6 +41,7 @@ APP_ARROWS = {
     "print": ["parts", "text"],
     "setup": ["pages", "text"],
     "operate": ["setup", "print"],
+    "practice": ["operate"],
 }
 QT_FREE = ("core/", "app/cli/", "app/platform/", "tests/core/")
 
