@@ -113,6 +113,13 @@ Result<void> SteadyHand::inContact() {
          m_bench.now() < until && !anyTouches(m_bench.view());) {
         m_bench.advance(kLook);
     }
+    // What the drag took of the way in it would hold on to, once the edge swells: back by so much.
+    const SpringScale& scale = m_bench.setup().bench.scale;
+    const double backMm = m_bench.setup().dragN / inNewtons(*scale.ratePerMillimetre());
+    if (auto ok = m_bench.act(TurnWheel{umPerS(-kCreepsMmPerS)}); !ok) {
+        return ok;
+    }
+    m_bench.advance(Milliseconds(std::llround(backMm / kCreepsMmPerS * 1e3)));
     return m_bench.act(TurnWheel{0});
 }
 
@@ -219,7 +226,9 @@ Result<void> SteadyHand::soak() {
     const Milliseconds until = from + m_faults.soakFor.value_or(plan().soak->target);
     while (m_bench.now() < until) {
         if (!m_faults.backedOffUm) {
-            if (auto ok = follow(set); !ok) {
+            // An edge that swells presses back.
+            const bool over = m_bench.view().scale.seenMilli > band.highMilli;
+            if (auto ok = over ? turnTo(set, kTurnMmPerS, true) : follow(set); !ok) {
                 return ok;
             }
             if (auto ok = inContact(); !ok) {
