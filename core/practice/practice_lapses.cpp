@@ -235,7 +235,7 @@ private:
             return;
         }
         const Milliseconds to =
-            m_bench.plateLeft.value_or(m_course.when<PlateOut>().value_or(m_course.end.at));
+            m_course.plateLeft().value_or(m_course.when<PlateOut>().value_or(m_course.end.at));
         // The tables come apart for the plate in the last second or two.
         const Milliseconds last = to - Milliseconds(3'000);
         double pascals = 0;
@@ -269,10 +269,11 @@ private:
     }
 
     void changeover() {
-        if (!m_bench.plateLeft || !m_bench.facesMet || !m_card.changeoverMax) {
+        const auto left = m_course.plateLeft();
+        if (!left || !m_bench.facesMet || !m_card.changeoverMax) {
             return;
         }
-        const Milliseconds took = *m_bench.facesMet - *m_bench.plateLeft;
+        const Milliseconds took = *m_bench.facesMet - *left;
         if (took > *m_card.changeoverMax) {
             find({Lapse::SlowChangeover, seconds(took), seconds(*m_card.changeoverMax), "s", {}});
             return;

@@ -48,7 +48,7 @@ private:
         } else if (std::holds_alternative<SoakStarted>(detail)) {
             soakStarted();
         } else if (std::holds_alternative<PlateOut>(detail)) {
-            against("plate_out", bench.plateLeft);
+            against("plate_out", m_course.plateLeft());
         } else if (std::holds_alternative<FacesMet>(detail)) {
             against("faces_met", bench.facesMet);
         } else if (std::holds_alternative<PressureLocked>(detail)) {

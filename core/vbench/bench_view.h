@@ -35,7 +35,7 @@ struct JoinView {
     double leastMeltMm = 0;
     double leastLeftMm = 0; // of the melt, when the pressing is over
     double behindMm = 0;    // how far one side stood behind when the faces met, both sheets
-    double frozePa = 0;     // on the faces when the weld plane froze; 0: it has not
+    double frozePa = 0;     // on the faces when half of the weld plane had frozen
     bool frozen = false;
     double peakPa = 0;            // the most since the faces met
     std::optional<double> letGoC; // the weld plane's when clamps or bars first gave it free

@@ -54,7 +54,7 @@ Result<void> check(const BenchSetup& setup) {
         {faults.coldSpotWidth, 0.01, 1, "the cold spot's width"},
         {faults.draught, 0.1, 10, "the draught's factor"},
         {faults.zeroOff, -20, 20, "the scale's zero error"},
-        {faults.lockCreepMmPerMin, 0, 10, "the lock's creep [mm/min]"},
+        {faults.lockCreepMmPerMin, 0, 20, "the lock's creep [mm/min]"},
     };
     for (const auto& row : kRows) {
         if (auto ok = inRange(row.value, row.low, row.high, row.what); !ok) {

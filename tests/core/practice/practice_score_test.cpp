@@ -16,12 +16,12 @@ PracticeScore first(const HandFaults& faults = {}, const Telling& telling = {}) 
     return scoreOf(set, practised(set, faults, telling));
 }
 
-PracticeScore ofLesson(const std::string& id, const HandFaults& faults = {}) {
+[[maybe_unused]] PracticeScore ofLesson(const std::string& id, const HandFaults& faults = {}) {
     const SetLesson set = setFor(shippedLesson(id));
     return scoreOf(set, practised(set, faults));
 }
 
-const LapseFinding& finding(const PracticeScore& score, Lapse lapse) {
+[[maybe_unused]] const LapseFinding& finding(const PracticeScore& score, Lapse lapse) {
     static const LapseFinding kNone;
     for (const LapseFinding& each : score.lapses) {
         if (each.lapse == lapse) {
@@ -49,83 +49,38 @@ TEST(PracticeScore, AGoodWeldHasNoLapseAndBends) {
     }
 }
 
-TEST(PracticeScore, EveryLessonsCourseIsSeen) {
-    for (const char* id :
-         {"pe10-cold-plate", "pe10-hot-plate", "pe10-dirty-plate", "pe10-cold-spot", "pe10-draught",
-          "pe10-drifting-spring", "pe10-zero-off", "pe10-wrong-row", "pe10-kgf-for-n", "pe8-west",
-          "pe10-cold-start", "pp12-weld", "pvdf8-weld", "pe25-thick", "pe10-parallel"}) {
-        const PracticeScore score = ofLesson(id);
-        std::printf(
-            "%s: %s | %s | bend %d | order %zu\n", id, names(score).c_str(),
-            std::string(toString(score.verdict.word)).c_str(), score.made.bend.ductile,
-            score.order.size());
-    }
-}
-
-TEST(PracticeScore, EveryHandsFault) {
-    const auto show = [](const char* what, const PracticeScore& score) {
-        std::printf(
-            "%s: %s | %s | bend %d |", what, names(score).c_str(),
-            std::string(toString(score.verdict.word)).c_str(), score.made.bend.ductile);
-        for (const auto& st : score.made.bend.stations) {
-            for (auto r : st.reasons)
-                std::printf(" %s", std::string(toString(r)).c_str());
-            std::printf(";");
-        }
-        for (const auto& o : score.order)
-            std::printf(" [%s %g]", o.code.c_str(), o.size);
-        std::printf("\n");
+TEST(PracticeScore, Probe) {
+    const auto show = [](const char* what, const SetLesson& set, const HandFaults& f, const Telling& t = {}) {
+        const MadeWeld made = practised(set, f, t);
+        const PracticeScore score = scoreOf(set, made);
+        std::printf("%s: %s | %s | bend %d |", what, names(score).c_str(), std::string(toString(score.verdict.word)).c_str(), score.made.bend.ductile);
+        for (const auto& st : score.made.bend.stations) { for (auto r : st.reasons) std::printf(" %s", std::string(toString(r)).c_str()); std::printf(";"); }
+        for (const auto& o : score.order) std::printf(" [%s %g]", o.code.c_str(), o.size);
+        const auto replay = PracticeReplay::make(set.setup, made.take).value();
+        const auto lock = score.made.end.instants.locked;
+        if (lock) for (const int at : {33, 63, 90, 275, 302, 400}) std::printf(" %d:%.2f", at, replay.at(*lock + std::chrono::seconds(at)).view().scale.reading);
+        std::printf(" skin %.0f melt %.2f/%.2f\n", score.made.end.stations[2].joined ? score.made.end.stations[2].joined->skinC : 0, score.made.end.stations[2].joined ? score.made.end.stations[2].joined->meltMm : 0, score.made.end.planMeltMm);
     };
+    const SetLesson first1 = setFor(shippedLesson("pe10-first"));
     HandFaults f;
-    f = {};
-    f.filmLeft = true;
-    show("film", first(f));
-    f = {};
-    f.notPlaned = true;
-    show("notPlaned", first(f));
-    f = {};
-    f.plateNotWiped = true;
-    show("notWiped", first(f));
-    f = {};
-    f.touched = 500;
-    show("touched", first(f));
-    f = {};
-    f.rightUm = -1000;
-    f.firstBeadOnly = true;
-    show("offparallel", first(f));
-    f = {};
-    f.leanUm = 3000;
-    f.topBeadOnly = true;
-    show("lean", first(f));
-    f = {};
-    f.alignFor = seconds(10);
-    Telling t;
-    t.soakAtContact = true;
-    show("alignFor", first(f, t));
-    f = {};
-    f.soakUnderPressure = true;
-    show("soakpressed", first(f));
-    f = {};
-    f.backedOffUm = 500;
-    show("backedOff", first(f));
-    f = {};
-    f.changeover = seconds(16);
-    show("slow", first(f));
-    f = {};
-    f.slammed = true;
-    show("slam", first(f));
-    f = {};
-    f.letBackAfter = seconds(20);
-    show("letback", first(f));
-    f = {};
-    f.noTopUp = true;
-    show("notopup", first(f));
-    f = {};
-    f.coolFor = seconds(240);
-    show("early", first(f));
-    f = {};
-    f.plateOutPressed = true;
-    show("pressed out", first(f));
+    show("good", first1, f);
+    f = {}; f.noTopUp = true; show("notopup", first1, f);
+    f = {}; f.noTopUp = true; show("notopup drift", setFor(shippedLesson("pe10-drifting-spring")), f);
+    f = {}; show("drift", setFor(shippedLesson("pe10-drifting-spring")), f);
+    f = {}; show("zero", setFor(shippedLesson("pe10-zero-off")), f);
+    f = {}; show("row", setFor(shippedLesson("pe10-wrong-row")), f);
+    f = {}; show("kgf", setFor(shippedLesson("pe10-kgf-for-n")), f);
+    f = {}; f.changeover = std::chrono::milliseconds(6000); show("draught 6", setFor(shippedLesson("pe10-draught")), f);
+    f = {}; f.plateNotWiped = true; show("dirty", setFor(shippedLesson("pe10-dirty-plate")), f);
+    f = {}; f.backedOffUm = 500; show("backedOff", first1, f);
+    f = {}; f.leanUm = 6000; f.topBeadOnly = true; show("lean6", first1, f);
+    f = {}; f.rightUm = -3000; f.firstBeadOnly = true; show("offparallel3", first1, f);
+    f = {}; f.rightUm = -300; show("clamp .3", first1, f);
+    f = {}; f.changeover = std::chrono::seconds(60); show("slow60", first1, f);
+    f = {}; f.noTopUp = true; f.slammed = true; show("slam+notop", first1, f);
+    Telling t; t.soakAtContact = true;
+    f = {}; f.alignFor = std::chrono::seconds(5); f.soakFor = std::chrono::seconds(90); show("contact", first1, f, t);
+    for (const char* id : {"pp12-weld", "pvdf8-weld", "pe25-thick", "pe8-west", "pe10-cold-spot", "pe10-parallel"}) { f = {}; show(id, setFor(shippedLesson(id)), f); }
 }
 
 } // namespace

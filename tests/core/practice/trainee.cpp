@@ -73,7 +73,7 @@ public:
         tell(soakTold, SoakStarted{});
         readLater(
             soakFrom + std::min(hand.times().soak / 2, Milliseconds(5000)), ReadingPhase::Soak);
-        const Milliseconds left = instants.plateLeft.value_or(m_bench.now());
+        const Milliseconds left = leavesPlate(instants);
         tell(left + m_telling.plateOutLate, PlateOut{});
         const Milliseconds met = instants.facesMet.value_or(left);
         tell(std::max(met, left + m_telling.plateOutLate + Milliseconds(1000)), FacesMet{});
@@ -141,6 +141,16 @@ private:
             at += Milliseconds(100);
             tell(at, made);
         }
+    }
+
+    /// Who backed off before leaves it when it goes out.
+    Milliseconds leavesPlate(const BenchInstants& instants) const {
+        const auto out = std::find_if(m_acts.begin(), m_acts.end(), [](const TimedAct& one) {
+            return std::holds_alternative<TakePlateOut>(one.act);
+        });
+        const Milliseconds act = out == m_acts.end() ? m_bench.now() : out->at;
+        const Milliseconds left = instants.plateLeft.value_or(act);
+        return left + Milliseconds(3000) < act ? act : left;
     }
 
     void releases(Milliseconds from) {
