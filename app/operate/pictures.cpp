@@ -550,11 +550,11 @@ Result<void> paintCourse(Studio& studio, QStringList& written) {
     std::mutex gate;
     LogWriterOptions logOptions;
     logOptions.changed = [&gate] { const std::lock_guard<std::mutex> passing(gate); };
-    auto writer = LogWriter<Practice>::open(studio.log("course").toStdString(), clock, logOptions);
+    auto writer = LogWriter<Production>::open(studio.log("course").toStdString(), clock, logOptions);
     if (!writer) {
         return tl::unexpected<Error>(writer.error());
     }
-    auto session = Session<Practice>::start(*writer, clock);
+    auto session = Session<Production>::start(*writer, clock);
     if (!session) {
         return tl::unexpected<Error>(session.error());
     }
@@ -615,11 +615,11 @@ Result<void> paintAfterCut(Studio& studio, bool cooling, QStringList& written) {
     Instant back = demoMorning();
     {
         VirtualClock clock(back);
-        auto writer = LogWriter<Practice>::open(log, clock);
+        auto writer = LogWriter<Production>::open(log, clock);
         if (!writer) {
             return tl::unexpected<Error>(writer.error());
         }
-        auto session = Session<Practice>::start(*writer, clock);
+        auto session = Session<Production>::start(*writer, clock);
         if (!session) {
             return tl::unexpected<Error>(session.error());
         }
@@ -648,11 +648,11 @@ Result<void> paintAfterCut(Studio& studio, bool cooling, QStringList& written) {
     back.bootId = "practice:0b7e2c55-61f4-4d2b-9a40-c1d7a5e93b02";
     back.utc += seconds(42);
     VirtualClock clock(back);
-    auto writer = LogWriter<Practice>::open(log, clock);
+    auto writer = LogWriter<Production>::open(log, clock);
     if (!writer) {
         return tl::unexpected<Error>(writer.error());
     }
-    auto session = Session<Practice>::start(*writer, clock);
+    auto session = Session<Production>::start(*writer, clock);
     if (!session) {
         return tl::unexpected<Error>(session.error());
     }

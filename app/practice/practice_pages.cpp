@@ -356,7 +356,7 @@ void PracticeWindow::showHistory() {
         ListRowView row;
         row.text = words.made;
         row.second = words.when + QStringLiteral(" · ") + words.how;
-        row.third = words.lapses;
+        row.third = words.few;
         const bool good = line.ductile && (line.verdict == VerdictWord::WithinLimits ||
                                            line.verdict == VerdictWord::WithRemarks);
         row.mark = good                                      ? Mark::Done

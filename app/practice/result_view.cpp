@@ -186,6 +186,7 @@ HistoryWords historyWords(const PracticeLine& line) {
         lapses << lapseWord(lapse);
     }
     words.lapses = lapses.join(QStringLiteral(", "));
+    words.few = several(lapses);
     return words;
 }
 

@@ -61,6 +61,7 @@ struct HistoryWords {
     QString when;
     QString how;
     QString lapses; // empty: none
+    QString few;    // the first two of them, and how many more
 };
 HistoryWords historyWords(const PracticeLine& line);
 
