@@ -34,6 +34,7 @@ APP_ARROWS = {
     "cli": ["platform"],
     "horn": ["platform"],
     "sound": ["horn"],
+    "power": [],
     "parts": [],
     "text": [],
     "pages": ["parts"],
