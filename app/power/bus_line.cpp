@@ -40,9 +40,9 @@ void BusLine::open() {
     m_name = newName();
     const QString address = m_bus == Bus::Session && m_address.isEmpty() ? usersBus() : m_address;
     const QDBusConnection bus =
-        !address.isEmpty()      ? QDBusConnection::connectToBus(address, m_name)
+        !address.isEmpty()     ? QDBusConnection::connectToBus(address, m_name)
         : m_bus == Bus::System ? QDBusConnection::connectToBus(QDBusConnection::SystemBus, m_name)
-                                : QDBusConnection(m_name);
+                               : QDBusConnection(m_name);
     if (!bus.isConnected()) {
         close();
         m_retry.start();

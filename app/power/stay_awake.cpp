@@ -3,6 +3,7 @@
 #include "app/power/power_keeper.h"
 
 #include <QThread>
+#include <algorithm>
 #include <vector>
 
 namespace seamclock {
@@ -43,13 +44,18 @@ StayAwake::~StayAwake() {
     }
 }
 
+bool StayAwake::isProcessHeld() {
+    const std::vector<QThread*>& all = leftAlone();
+    return std::any_of(
+        all.begin(), all.end(), [](const QThread* thread) { return thread->isRunning(); });
+}
+
 void StayAwake::hold(bool weldRuns) {
     if (weldRuns == m_hold) {
         return;
     }
     m_hold = weldRuns;
-    QMetaObject::invokeMethod(
-        m_keeper, [keeper = m_keeper, weldRuns] { keeper->hold(weldRuns); });
+    QMetaObject::invokeMethod(m_keeper, [keeper = m_keeper, weldRuns] { keeper->hold(weldRuns); });
 }
 
 } // namespace seamclock

@@ -24,6 +24,9 @@ public:
 
     void hold(bool weldRuns);
     const PowerState& state() const { return m_state; }
+    /// A frozen bus still holds a thread that was left alone. Qt would wait for it at the end of
+    /// the process, without limit: end it by std::_Exit, when all else is done.
+    static bool isProcessHeld();
 
 signals:
     void changed();

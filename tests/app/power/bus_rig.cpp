@@ -16,7 +16,7 @@ namespace seamclock::test {
 namespace {
 
 constexpr int kLookMs = 10;
-constexpr int kLooks = 1'000;
+constexpr int kLooks = 2'000;
 constexpr auto kMock = "org.freedesktop.DBus.Mock";
 constexpr auto kLogin = "org.freedesktop.login1";
 constexpr auto kManager = "org.freedesktop.login1.Manager";
@@ -86,7 +86,7 @@ void BusRig::startBus() {
     file.write(QString(kConfiguration).arg(address()).toUtf8());
     file.close();
     m_bus = start("dbus-daemon", {"--nofork", "--print-address", "--config-file=" + configuration});
-    ASSERT_TRUE(m_bus->waitForReadyRead(20'000)) << "the bus doesn't start";
+    ASSERT_TRUE(m_bus->waitForReadyRead(20'000)) << "the bus doesn't start: " << errors();
     connect();
 }
 
@@ -112,15 +112,20 @@ void BusRig::signalLogin(int number) const {
     ::kill(static_cast<pid_t>(m_login->processId()), number);
 }
 
+std::string BusRig::errors() const {
+    QFile file(m_folder.filePath("errors"));
+    return file.open(QIODevice::ReadOnly) ? file.readAll().toStdString() : std::string();
+}
+
 std::unique_ptr<QProcess> BusRig::start(const QString& program, const QStringList& words) {
     auto process = std::make_unique<QProcess>();
-    process->setProcessChannelMode(QProcess::ForwardedErrorChannel);
     QProcessEnvironment environment = QProcessEnvironment::systemEnvironment();
     environment.insert("DBUS_SYSTEM_BUS_ADDRESS", address());
     environment.insert("DBUS_SESSION_BUS_ADDRESS", address());
     process->setProcessEnvironment(environment);
     // They end with a test that is killed.
     process->setChildProcessModifier([] { ::prctl(PR_SET_PDEATHSIG, SIGKILL); });
+    process->setStandardErrorFile(m_folder.filePath("errors"), QIODevice::Append);
     process->start(program, words);
     EXPECT_TRUE(process->waitForStarted()) << program.toStdString();
     return process;
@@ -133,7 +138,7 @@ std::unique_ptr<QProcess> BusRig::startMock(const QStringList& words) {
 void BusRig::waitForName(const QString& name) const {
     QDBusConnectionInterface* bus = QDBusConnection(m_connection).interface();
     EXPECT_TRUE(until([&] { return bus->isServiceRegistered(name).value(); }))
-        << name.toStdString() << " doesn't start";
+        << name.toStdString() << " doesn't start: " << errors();
 }
 
 QDBusMessage BusRig::call(
@@ -181,8 +186,7 @@ void BusRig::answerWithAWord() {
 }
 
 void BusRig::allow() {
-    answerInhibit(
-        "h", "from dbusmock.templates.logind import Inhibit\nret = Inhibit(self, *args)");
+    answerInhibit("h", "from dbusmock.templates.logind import Inhibit\nret = Inhibit(self, *args)");
 }
 
 std::vector<Inhibitor> BusRig::held() const {

@@ -17,7 +17,7 @@
 
 namespace seamclock::test {
 
-/// Lets events pass until `done`; false: not within some ten seconds.
+/// Lets events pass until `done`; false: not within some twenty seconds.
 bool until(const std::function<bool()>& done);
 /// Lets events pass for so many looks of at least 10 ms, for what must not happen.
 void letPass(int looks = 30);
@@ -58,7 +58,8 @@ public:
 
     void startScreenSaver(int firstCookie = 1);
     void killScreenSaver();
-    /// The calls that the screen saver which runs, or ran last, has had: "Inhibit …", "UnInhibit 7".
+    /// The calls that the screen saver which runs, or ran last, has had: "Inhibit …", "UnInhibit
+    /// 7".
     std::vector<std::string> screenSaverCalls() const;
 
     void startUPower();
@@ -70,9 +71,10 @@ private:
     std::unique_ptr<QProcess> start(const QString& program, const QStringList& words);
     std::unique_ptr<QProcess> startMock(const QStringList& words);
     void waitForName(const QString& name) const;
-    QDBusMessage
-    call(const char* service, const char* path, const char* interface, const char* method,
-         const QVariantList& words) const;
+    std::string errors() const;
+    QDBusMessage call(
+        const char* service, const char* path, const char* interface, const char* method,
+        const QVariantList& words) const;
     void answerInhibit(const char* signature, const QString& code) const;
     void connect();
 

@@ -7,9 +7,12 @@
 #include <QProcess>
 #include <QSocketNotifier>
 #include <cstdio>
+#include <cstdlib>
 #include <unistd.h>
 
-int main(int argc, char** argv) {
+namespace {
+
+int run(int argc, char** argv) {
     QCoreApplication application(argc, argv);
     seamclock::StayAwake awake;
     QObject::connect(&awake, &seamclock::StayAwake::changed, [&] {
@@ -28,4 +31,15 @@ int main(int argc, char** argv) {
     QObject::connect(&input, &QSocketNotifier::activated, &application, &QCoreApplication::quit);
     awake.hold(true);
     return QCoreApplication::exec();
+}
+
+} // namespace
+
+// As the window program ends.
+int main(int argc, char** argv) {
+    const int status = run(argc, argv);
+    if (seamclock::StayAwake::isProcessHeld()) {
+        std::_Exit(status);
+    }
+    return status;
 }

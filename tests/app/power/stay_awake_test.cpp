@@ -41,9 +41,8 @@ protected:
         m_rig.startScreenSaver();
     }
     static bool comes(const StayAwake& awake, LockState sleep, LockState screen) {
-        return until([&] {
-            return awake.state().sleep == sleep && awake.state().screen == screen;
-        });
+        return until(
+            [&] { return awake.state().sleep == sleep && awake.state().screen == screen; });
     }
     static bool isHeldByBoth(const StayAwake& awake) {
         return comes(awake, LockState::Held, LockState::Held);
@@ -252,7 +251,8 @@ TEST_F(StayAwakeTest, NeverWaitsForABusThatIsFrozen) {
     watchdog.join();
     EXPECT_FALSE(hung);
     ASSERT_TRUE(isHeldByBoth(awake)) << "once the bus goes on";
-    EXPECT_TRUE(until([&] { return m_rig.held() == kOurs; })) << "and nothing of the one that ended";
+    EXPECT_TRUE(until([&] { return m_rig.held() == kOurs; }))
+        << "and nothing of the one that ended";
 }
 
 // ---- the end of the program
@@ -317,6 +317,13 @@ TEST_F(StayAwakeTest, HoldsNothingAfterTheProgramWasKilledThoughItsChildLives) {
     program.kill();
     EXPECT_TRUE(until([&] { return m_rig.held() == kNone; }));
     EXPECT_EQ(::kill(child, SIGKILL), 0) << "the child had ended, and so proved nothing";
+}
+
+TEST_F(StayAwakeTest, LetsTheProgramEndThoughTheBusIsFrozen) {
+    m_rig.signalBus(SIGSTOP);
+    Program program(m_rig, {});
+    EXPECT_EQ(program.endItself(), 0);
+    m_rig.signalBus(SIGCONT);
 }
 
 // ---- the battery
