@@ -250,7 +250,7 @@ void BusRig::setBattery(double percent, unsigned state, bool present) {
     };
     const char* const device = "/org/freedesktop/UPower/devices/DisplayDevice";
     const QList<std::pair<QString, QVariant>> all{
-        {"IsPresent", present}, {"State", state}, {"Percentage", percent}};
+        {"Percentage", percent}, {"State", state}, {"IsPresent", present}};
     for (const auto& [name, value] : all) {
         call(
             "org.freedesktop.UPower", device, "org.freedesktop.DBus.Properties", "Set",

@@ -343,6 +343,8 @@ constexpr unsigned kDischarging = 2;
 TEST_F(BatteryTest, IsLowBelowFifteenPercentUntilItIsCharged) {
     m_rig.startUPower();
     const StayAwake awake(sources());
+    m_rig.setBattery(50, kDischarging);
+    ASSERT_TRUE(comes(awake, false, 50));
     std::vector<bool> told;
     bool before = false;
     QObject::connect(&awake, &StayAwake::changed, &awake, [&] {
@@ -377,7 +379,10 @@ TEST_F(BatteryTest, IsReadAtTheStartAndFromAServiceThatComesLater) {
 TEST_F(BatteryTest, IsNoTroubleWhereThereIsNone) {
     m_rig.startUPower();
     const StayAwake awake(sources());
+    m_rig.setBattery(50, kDischarging);
+    ASSERT_TRUE(comes(awake, false, 50));
     m_rig.setBattery(0, kDischarging, false);
+    EXPECT_TRUE(comes(awake, false, -1));
     letPass();
     EXPECT_EQ(awake.state(), PowerState{});
     m_rig.setBattery(5, kDischarging);
