@@ -5,6 +5,7 @@
 #include "app/platform/boot_clock.h"
 #include "app/platform/data_folder.h"
 #include "app/platform/resource_folder.h"
+#include "app/power/stay_awake.h"
 #include "app/practice/practice_pictures.h"
 #include "app/practice/practice_stand.h"
 #include "app/sound/horn_link.h"
@@ -38,6 +39,28 @@ public:
 
 private:
     HornLink m_link;
+};
+
+/// The machine's power services, as the window sees them.
+class TabletPower : public PowerLink {
+public:
+    void hold(bool weldRuns) override { m_awake.hold(weldRuns); }
+    Awake awake() const override {
+        const PowerState& state = m_awake.state();
+        const bool sleep = state.sleep == LockState::Held;
+        const bool screen = state.screen == LockState::Held;
+        if (sleep || screen) {
+            return sleep && screen ? Awake::Whole
+                   : sleep         ? Awake::ScreenMayGoDark
+                                   : Awake::TabletMaySleep;
+        }
+        return state.sleep == LockState::Off ? Awake::Off : Awake::No;
+    }
+    bool batteryLow() const override { return m_awake.state().batteryLow; }
+    int batteryPercent() const override { return m_awake.state().batteryPercent; }
+
+private:
+    StayAwake m_awake;
 };
 
 int sayAndEnd(const Error& error) {
@@ -347,11 +370,12 @@ int weld(QApplication& application, const Arguments& arguments) {
         sound = std::make_unique<HornSound>(
             *clock, QCoreApplication::applicationDirPath() + "/seamclock-horn");
     }
+    TabletPower power;
     WindowParts parts{
         floor,           writer,      **desk,
         shop->job.seams, preferences, arguments.settings,
         sound.get(),     &keeper,     opened->aside ? logNotice(*opened->aside) : shop->notice,
-        reportFolder()};
+        reportFolder(),  &power};
     keeper.begin();
     int status = 0;
     {
@@ -452,5 +476,10 @@ int run(int argc, char** argv) {
 } // namespace seamclock
 
 int main(int argc, char** argv) {
-    return seamclock::run(argc, argv);
+    const int status = seamclock::run(argc, argv);
+    if (seamclock::StayAwake::isProcessHeld()) {
+        std::fflush(nullptr);
+        std::_Exit(status);
+    }
+    return status;
 }

@@ -74,6 +74,8 @@ public:
     const std::string& by() const { return m_by; }
     /// Whether a weld stands between alignment and lock, where seconds count.
     bool isHurried() const;
+    /// Whether a weld is open on any bench.
+    bool isWelding() const;
 
     /// For the estimate of the heat in the sheets; without them nothing is estimated.
     void setMaterials(std::vector<Material> materials) { m_materials = std::move(materials); }
@@ -107,7 +109,9 @@ public:
 
     /// Sounds a signal in that bench's pitch, for a person to hear whether it can be heard.
     void soundTrial(int post);
-    /// For the horn: every bench with an open weld.
+    /// Something that no weld knows sounds from now on, or no longer.
+    void soundStation(CueKind kind, bool sounds);
+    /// For the horn: every bench with an open weld, and the station's own cues.
     Shift shift() const;
     /// Rows of this weld that are not on disk.
     int notSaved(const Weld& weld) const;
@@ -135,6 +139,7 @@ private:
     std::vector<Post> m_posts;
     int m_selected = 0;
     std::optional<Trial> m_trial;
+    std::vector<StationCue> m_station;
 };
 
 } // namespace seamclock

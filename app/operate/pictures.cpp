@@ -316,6 +316,7 @@ Result<void> Walk::others(const Picture& picture) {
         go(seconds(12));
     }
     take(picture, "no-sound");
+    take(picture, "battery-low");
     emit m_window.currentPage()->slotPressed(SlotPlace::Stop);
     m_window.refresh();
     take(picture, "take-out-early");
@@ -490,6 +491,20 @@ private:
     bool m_ok = true;
 };
 
+/// A tablet that does what it is asked, with a battery that is low or not.
+class PaintedPower : public PowerLink {
+public:
+    void hold(bool weldRuns) override { m_held = weldRuns; }
+    Awake awake() const override { return m_held ? Awake::Whole : Awake::Off; }
+    bool batteryLow() const override { return m_low; }
+    int batteryPercent() const override { return 14; }
+    void setLow(bool low) { m_low = low; }
+
+private:
+    bool m_held = false;
+    bool m_low = false;
+};
+
 /// What one look of the screens needs besides the window.
 struct Studio {
     const PictureOptions& options;
@@ -500,6 +515,7 @@ struct Studio {
     QString themeName;
     QTemporaryDir scratch{};
     PaintedSound sound{};
+    PaintedPower power{};
     int count = 0;
     QString trouble{};
 
@@ -524,6 +540,7 @@ struct Studio {
         WindowParts all{
             floor, writer, desk, job.seams, preferences, scratch.filePath("settings.ini"), &sound};
         all.reports = scratch.filePath("documents");
+        all.power = &power;
         return all;
     }
 
@@ -577,8 +594,10 @@ Result<void> paintCourse(Studio& studio, QStringList& written) {
             static_cast<void>(writer->flush()); // a picture of what is on disk
         }
         studio.sound.setOk(name != "no-sound");
+        studio.power.setLow(name == "battery-low");
         studio.keep(window, name, written);
         studio.sound.setOk(true);
+        studio.power.setLow(false);
         if (name == "saved" && whole) {
             held.lock();
         } else if (name == "not-saved" && held.owns_lock()) {

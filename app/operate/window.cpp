@@ -119,6 +119,7 @@ Window::Window(WindowParts parts, QWidget* parent)
             m_said.clear();
             m_soundSeen = true;
             m_savedSeen = true;
+            m_batterySeen = m_batterySeen || m_batteryStands;
             m_copySeen = copyTrouble();
         }
         refresh();
@@ -366,6 +367,7 @@ void Window::refresh() {
     status.plain = onField;
     m_strip->show(cells, status);
     trySound(now);
+    power();
     alarms(now);
     m_people->look(now);
     askWho();
@@ -392,6 +394,37 @@ void Window::sound() {
     }
 }
 
+// Who has seen that the battery is low need not hear it any more.
+void Window::power() {
+    if (m_parts.power == nullptr) {
+        return;
+    }
+    m_parts.power->hold(m_floor.isWelding());
+    const bool low = m_parts.power->batteryLow();
+    m_batterySeen = m_batterySeen && low;
+    m_floor.soundStation(CueKind::BatteryLow, low && !m_batterySeen);
+}
+
+/// Empty while no weld runs.
+QString Window::awakeText() const {
+    if (m_parts.power == nullptr) {
+        return {};
+    }
+    switch (m_parts.power->awake()) {
+    case PowerLink::Awake::Off:
+        return {};
+    case PowerLink::Awake::Whole:
+        return tr("The tablet is kept awake until no joint is open.");
+    case PowerLink::Awake::ScreenMayGoDark:
+        return tr("The tablet is kept awake. Its screen may go dark: see its own settings.");
+    case PowerLink::Awake::TabletMaySleep:
+        return tr("The screen is kept on. The tablet may sleep: see its own settings.");
+    case PowerLink::Awake::No:
+        return tr("This machine can't be kept awake from here: see its own settings.");
+    }
+    return {};
+}
+
 void Window::alarms(const Instant& now) {
     int unsaved = 0;
     for (int i = 0; i < static_cast<int>(m_floor.posts().size()); ++i) {
@@ -410,6 +443,7 @@ void Window::alarms(const Instant& now) {
         m_soundSeen = false;
     }
     QString text;
+    m_batteryStands = false;
     if (!m_parts.notice.isEmpty()) {
         text = m_parts.notice; // to be known before anything is done
     } else if (m_unsavedSince && now.boot - *m_unsavedSince >= kUnsaved && !m_savedSeen) {
@@ -420,6 +454,10 @@ void Window::alarms(const Instant& now) {
                    .arg(unsaved == 1 ? tr("1 step") : tr("%1 steps").arg(unsaved));
     } else if (!soundOk && !m_soundSeen) {
         text = tr("No sound. Watch this screen. The weld goes on.");
+    } else if (m_parts.power != nullptr && m_parts.power->batteryLow() && !m_batterySeen) {
+        text = tr("The battery is low: %1 %. Plug the charger in.")
+                   .arg(m_parts.power->batteryPercent());
+        m_batteryStands = true;
     }
     const bool standing = !text.isEmpty();
     bool calm = false;
@@ -1025,6 +1063,7 @@ void Window::openPractice() {
 void Window::showMenu() {
     const std::string& at = m_people->atBench();
     m_menu = menuFor(m_parts.preferences, at.empty() ? QString() : nameFor(m_people->people(), at));
+    m_menu.page.under = awakeText();
     m_choice->show(m_menu.page);
 }
 

@@ -35,6 +35,18 @@ public:
     virtual bool soundOk() const = 0;
 };
 
+/// What keeps the tablet awake and knows its battery, for the window; nothing in a test.
+class PowerLink {
+public:
+    enum class Awake { Off, Whole, ScreenMayGoDark, TabletMaySleep, No };
+
+    virtual ~PowerLink() = default;
+    virtual void hold(bool weldRuns) = 0;
+    virtual Awake awake() const = 0;
+    virtual bool batteryLow() const = 0;
+    virtual int batteryPercent() const = 0;
+};
+
 struct WindowParts {
     Floor& floor;
     LogWriterBase& writer;
@@ -46,6 +58,7 @@ struct WindowParts {
     const LogKeeper* keeper = nullptr; // null: nobody makes copies of the log
     QString notice{};                  // stands from the start until it was seen; empty: none
     QString reports{};                 // the folder of reports and cards, where files are read from
+    PowerLink* power = nullptr;        // null: nobody keeps the tablet awake
 };
 
 enum class PageKind {
@@ -143,6 +156,8 @@ private:
     void applyLook();
     void sound();
     void trySound(const Instant& now);
+    void power();
+    QString awakeText() const;
     void alarms(const Instant& now);
     QString copyTrouble() const;
     QString coolingShort() const;
@@ -194,6 +209,8 @@ private:
     std::optional<Milliseconds> m_triedAt; // the signal that a person is asked to hear
     bool m_soundSeen = false;
     bool m_savedSeen = false;
+    bool m_batterySeen = false;
+    bool m_batteryStands = false; // as the alarm
     QString m_copySeen;
     std::optional<Milliseconds> m_unsavedSince;
 };

@@ -8,6 +8,7 @@
 #include "core/log/world.h"
 #include "tests/support/scratch_folder.h"
 
+#include <functional>
 #include <gtest/gtest.h>
 #include <memory>
 
@@ -26,7 +27,8 @@ class Shop {
 public:
     explicit Shop(
         QSize size = QSize(1280, 800), const Preferences& preferences = {},
-        const std::string& jobFolder = std::string(SEAMCLOCK_SOURCE_DIR) + "/resources/demo")
+        const std::string& jobFolder = std::string(SEAMCLOCK_SOURCE_DIR) + "/resources/demo",
+        const std::function<void(WindowParts&)>& more = {})
         : m_clock(morning()) {
         const std::string resources = std::string(SEAMCLOCK_SOURCE_DIR) + "/resources/";
         auto procedures = readProcedureFolder(resources + "procedures");
@@ -65,6 +67,9 @@ public:
                           preferences, QString::fromStdString(m_folder.file("settings.ini"))};
         parts.reports = QString::fromStdString(m_folder.file("documents"));
         parts.preferences.dpi = kUnitsPerInch;
+        if (more) {
+            more(parts);
+        }
         m_window = std::make_unique<Window>(std::move(parts));
         m_window->resize(size);
         m_window->QWidget::show();
