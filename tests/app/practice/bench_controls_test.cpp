@@ -1,7 +1,7 @@
 // The six controls: what each is and does for the bench as it stands, and that what they do is
 // done by a bench.
 #include "app/practice/bench_controls.h"
-#include "tests/core/vbench/practice_weld.h"
+#include "tests/support/practice_weld.h"
 
 #include <algorithm>
 #include <gtest/gtest.h>

@@ -1,7 +1,7 @@
 // Every drawn value comes from the bench's own view, which the score reads: held against it here,
 // value by value, through the phases of welds by a steady hand.
 #include "app/practice/bench_drawing.h"
-#include "tests/core/vbench/practice_weld.h"
+#include "tests/support/practice_weld.h"
 
 #include <cmath>
 #include <gtest/gtest.h>

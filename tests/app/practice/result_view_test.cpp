@@ -1,7 +1,7 @@
 // What is said of a score: the rows for each kind of finding, in the words that people read.
 #include "app/practice/practice_text.h"
 #include "app/practice/result_view.h"
-#include "tests/core/vbench/practice_weld.h"
+#include "tests/support/practice_weld.h"
 
 #include <gtest/gtest.h>
 #include <set>

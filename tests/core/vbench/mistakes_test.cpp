@@ -1,7 +1,7 @@
 // Every mistake that practice must teach, made by an otherwise steady hand in the common sheets: a
 // table of what the bend test names. The mistakes and their sides are the trade's (common practice
 // and the list); the sizes here are a beginner's [practice].
-#include "tests/core/vbench/practice_weld.h"
+#include "tests/support/practice_weld.h"
 
 #include <functional>
 #include <gtest/gtest.h>
