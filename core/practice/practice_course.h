@@ -51,10 +51,6 @@ public:
     /// then its going out counts.
     std::optional<Milliseconds> plateLeft() const;
 
-    /// What the scale would show if it stood on zero.
-    double reading(const BenchView& view) const {
-        return view.scale.reading - set.setup.faults.zeroOff;
-    }
     /// By the card: what another card would have asked is said of the card.
     double beadMinMm() const { return static_cast<double>(card().beadMinUm.value_or(0)) / 1e3; }
     double divisionUnits() const {

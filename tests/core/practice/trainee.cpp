@@ -20,29 +20,21 @@ struct Tell {
     WeldDetail d;
 };
 
-/// The right plan with the card's numbers, so that a hand welds by the card while the sheet is what
-/// it is.
-BenchSetup byCard(const SetLesson& set, const WeldPlan& card) {
-    BenchSetup setup = set.setup;
-    WeldPlan& plan = setup.plan;
-    plan.scale = card.scale;
-    plan.soak = card.soak;
-    plan.buildUp = card.buildUp;
-    plan.cooling = card.cooling;
-    plan.changeoverMax = card.changeoverMax;
-    plan.beadMinUm = card.beadMinUm;
-    return setup;
+/// A hand that follows the card, whatever it was made for.
+HandFaults byCard(HandFaults faults, const WeldPlan& card) {
+    faults.card = card;
+    return faults;
 }
 
 class Trainee {
 public:
     Trainee(const SetLesson& set, const WeldPlan& card, const HandFaults& faults, Telling telling)
         : m_card(card), m_telling(std::move(telling)),
-          m_bench(VirtualBench::set(byCard(set, card)).value()) {
+          m_bench(VirtualBench::set(set.setup).value()) {
         m_bench.watch([this](Milliseconds at, const BenchAct& act) {
             m_acts.push_back({at, act});
         });
-        SteadyHand hand(m_bench, faults);
+        SteadyHand hand(m_bench, byCard(faults, card));
         const auto did = [](const Result<void>& done) { EXPECT_TRUE(done) << done.error().detail; };
         did(hand.prepare());
         checks();
