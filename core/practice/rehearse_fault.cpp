@@ -183,7 +183,7 @@ const std::vector<FaultAccount>& faultAccounts() {
         {"skip_check", "--skip-check CODE", false, "check_overridden", "remark",
          "A check that was passed over is always told.", B::Nothing},
         {"abort", "--abort-in PHASE", false, "aborted", "incomplete",
-         "A weld that was stopped is incomplete.", B::Depends},
+         "A weld that was stopped is incomplete.", B::Nothing},
 
         {"soak_pressed", "--soak-pressed", true, "soak_pressure", "out",
          "The soak reading was told as it was: the melt is pressed out, a fat bead over a brittle "
@@ -242,7 +242,7 @@ Result<RehearseFaults> singleFault(std::string_view code, const WeldPlan& plan) 
     };
     const std::array kRows{
         Row{"late_changeover", [](F& f) { f.lateChangeover = seconds(5); }},
-        Row{"early_release", [&](F& f) { f.earlyRelease = cooling * 3 / 4; }},
+        Row{"early_release", [&](F& f) { f.earlyRelease = cooling / 2; }},
         Row{"short_soak", [&](F& f) { f.shortSoak = soak * 2 / 5; }},
         Row{"long_soak", [&](F& f) { f.longSoak = soak * 2 / 5; }},
         Row{"phone_call", [&](F& f) { f.phoneCall = soak / 2; }},
@@ -256,7 +256,7 @@ Result<RehearseFaults> singleFault(std::string_view code, const WeldPlan& plan) 
         Row{"take_back", [](F& f) { f.takeBack = true; }},
         Row{"backdate", [&](F& f) { f.backdate = std::min<Milliseconds>(seconds(3), soak / 4); }},
         Row{"skip_check", [](F& f) { f.skipCheck = "scale_zero"; }},
-        Row{"abort", [](F& f) { f.abortIn = "soaking"; }},
+        Row{"abort", [](F& f) { f.abortIn = "inspecting"; }},
         Row{"soak_pressed", [](F& f) { f.soakPressed = true; }},
         Row{"backed_off", [](F& f) { f.backedOffUm = 500; }},
         Row{"clock_from_contact", [](F& f) { f.clockFromContact = true; }},
