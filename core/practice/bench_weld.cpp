@@ -512,6 +512,10 @@ Result<void> Working::buildUp() {
         if (auto ok = m_moves.slam(set); !ok) {
             return ok;
         }
+        const std::int64_t reading = seen("joining_reading");
+        if (reading > scale().joining.highMilli) {
+            say(ReadingTaken{ReadingPhase::Joining, reading});
+        }
     } else {
         if (faults().lowReading == RehearseFaults::LowReading::Corrected) {
             if (auto ok = lockLow(); !ok) {
