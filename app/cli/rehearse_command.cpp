@@ -542,18 +542,19 @@ int listFaults(const RehearseCall& call, Terminal& terminal) {
         terminal.write(faultsJson(faultAccounts()));
         return 0;
     }
-    std::vector<std::vector<std::string>> rows{{"option", "verdict", "bend test", "why"}};
+    std::string text = headline("What the virtual operator can get wrong");
     for (const FaultAccount& one : faultAccounts()) {
-        const std::string found = one.finding.empty()
-                                      ? "can't see it"
-                                      : codeInWords(one.finding) + ": " + std::string(one.grade);
-        rows.push_back(
-            {std::string(one.option) + (one.needsBench ? " *" : ""), found,
-             codeInWords(toString(one.bend)), std::string(one.why)});
+        std::string found = codeInWords(one.finding) + ": " + std::string(one.grade);
+        if (one.finding.empty()) {
+            found = one.bend == BendSays::Nothing ? "nothing to find" : "not found";
+        }
+        text += aligned(
+            {{std::string(one.option) + (one.needsBench ? " *" : ""), found,
+              "bend test: " + codeInWords(toString(one.bend))}},
+            0);
+        text += "    " + wrapped(one.why, 4, kTextColumns - 4) + "\n";
     }
-    terminal.write(
-        headline("What the virtual operator can get wrong") + aligned(rows, 0) +
-        "* with --physics: it happens to sheets, plate or air\n");
+    terminal.write(text + "* with --physics: it happens to sheets, plate or air\n");
     return 0;
 }
 

@@ -57,6 +57,9 @@ std::string faultsJson(const std::vector<FaultAccount>& accounts) {
         if (!one.finding.empty()) {
             json["reason"] = one.finding;
             json["grade"] = one.grade;
+            if (!one.also.empty()) {
+                json["also"] = one.also;
+            }
         }
         list.push_back(std::move(json));
     }

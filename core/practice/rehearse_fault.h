@@ -82,6 +82,7 @@ struct FaultAccount {
     std::string_view grade;   // of that row: "out", "remark", "incomplete"; "": none
     std::string_view why;     // one plain sentence
     BendSays bend = BendSays::Nothing;
+    std::string_view also = {}; // a row that the bench's joint may give besides
 };
 const std::vector<FaultAccount>& faultAccounts();
 

@@ -39,7 +39,9 @@ void holds(const FaultAccount& account, const Weld& weld) {
     const std::string told = std::string(account.grade) + " " + std::string(account.finding);
     EXPECT_NE(std::find(found.begin(), found.end(), told), found.end());
     for (const std::string& one : found) {
-        EXPECT_EQ(one, told);
+        EXPECT_TRUE(
+            one == told || (!account.also.empty() && one == "out " + std::string(account.also)))
+            << one;
     }
 }
 
@@ -53,8 +55,7 @@ TEST(FaultAccounts, HaveEachFaultOnceWithASentence) {
         EXPECT_EQ(account.why.back(), '.') << account.code;
         EXPECT_EQ(account.finding.empty(), account.grade.empty()) << account.code;
         if (account.finding.empty() && account.code != "low_reading_corrected") {
-            EXPECT_NE(account.why.find("A timer can't see it"), std::string_view::npos)
-                << account.code;
+            EXPECT_EQ(account.why.substr(0, 20), "A timer can't see it") << account.code;
         }
         const Hand hand = handWith(account, pe10());
         EXPECT_EQ(hand.faults.needBench(), account.needsBench) << account.code;
