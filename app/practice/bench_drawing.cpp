@@ -63,6 +63,9 @@ void drawPlaces(BenchDrawing& drawing, const BenchView& view) {
 
 /// In figures, of the edge that is looked at.
 QString noteOf(const StationView& station, const BenchView& view, const SheetRun* edge) {
+    if (!view.clamped[0] && !view.clamped[1] && !view.barsOpen) {
+        return tr("no sheet is in");
+    }
     if (station.joined) {
         return tr("joined, bead %1 / %2 mm")
             .arg(numberText(station.beadTopMm, 1), numberText(station.beadBottomMm, 1));

@@ -23,7 +23,6 @@ struct Places {
     QRectF sentence;
     QRectF ribbon;
     QRectF slider;
-    QRectF banner;
     std::array<QRectF, 6> controls;
     QRectF step;
 };
@@ -61,7 +60,6 @@ Places landscape(QSizeF units, bool mirrored, bool replay) {
     places.sentence = {kOuter + 6, rowBottom, inner - 12, sentence};
     places.ribbon = {kOuter, ribbonTop - kMarker, inner, 44 + kMarker + 2};
     places.slider = {kOuter, controlTop - 8 - 90, inner, 90};
-    places.banner = {kOuter, ribbonTop - kMarker - 24, inner, 90};
     const double each = ((replay ? inner : left) - 5 * kGap) / 6;
     for (std::size_t i = 0; i < 6; ++i) {
         places.controls[i] = {
@@ -96,7 +94,6 @@ Places upright(QSizeF units) {
     places.picture = {kOuter, top, inner, ribbonTop - kMarker - 6 - top};
     places.ribbon = {kOuter, ribbonTop - kMarker, inner, 50 + kMarker + 2};
     places.slider = {kOuter, stepTop + 6, inner, 96};
-    places.banner = {kOuter, stepTop - 8 - 90, inner, 90};
     places.step = {kOuter, stepTop, inner, 96};
     const double each = (inner - 5 * kGap) / 6;
     for (std::size_t i = 0; i < 6; ++i) {
@@ -197,11 +194,6 @@ void BenchPage::place() {
     put(m_earlier, nowhere);
     put(m_stop, nowhere);
     put(m_step, m_view.replay ? nowhere : places.step);
-    const double k = look().metrics.perUnit;
-    m_banner = QRectF(
-                   places.banner.x() * k, places.banner.y() * k, places.banner.width() * k,
-                   places.banner.height() * k)
-                   .toAlignedRect();
 }
 
 } // namespace seamclock

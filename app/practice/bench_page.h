@@ -39,8 +39,6 @@ public:
     const BenchPageView& view() const { return m_view; }
     ControlButton* control(int index) { return m_controls[static_cast<std::size_t>(index)]; }
     TimeSlider* slider() { return m_slider; }
-    /// Where a banner can stand without hiding sentence or controls.
-    QRect bannerPlace() const { return m_banner; }
 
 signals:
     void controlPressed(int index);
@@ -65,7 +63,6 @@ private:
     CheckRow* m_checks;
     TimeSlider* m_slider;
     std::array<ControlButton*, 6> m_controls{};
-    QRect m_banner;
 };
 
 } // namespace seamclock

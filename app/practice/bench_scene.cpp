@@ -217,7 +217,7 @@ public:
         m_unit = box.height() / 176; // the drawing is made for so many units of height
         m_wide = box.width() / m_unit;
         m_bedTop = y(150);
-        m_table = std::min(190.0, (m_wide - 300) / 2);
+        m_table = std::clamp((m_wide - 480) / 2, 110.0, 320.0);
         m_fixed = 60;
         // The gap is drawn larger than it is against the tables, and has an end.
         m_gap = std::min(10 + std::max(m_drawing.gapMm, 0.0) * 1.6, 96.0);
@@ -257,7 +257,7 @@ private:
         const double middle = (m_fixed + m_table + moving) / 2;
         const double wide = 12;
         const double inside = m_drawing.plateInside;
-        const double foot = 16 + inside * (118 - 16);
+        const double foot = 44 + inside * (118 - 44);
         const QRectF plate(x(middle - wide / 2), y(foot - 86), wide * m_unit, 86 * m_unit);
         drawPanel(
             m_painter, plate, px(3), temperatureColour(m_drawing.plateC), m_theme.outline, px(2));
@@ -402,6 +402,9 @@ void BenchScene::show(const BenchDrawing& drawing) {
 }
 
 void BenchScene::setPlaces(const QRectF& seam, const QRectF& bench) {
+    if (bench != m_bench) {
+        m_ground = QPixmap();
+    }
     m_seam = seam;
     m_bench = bench;
     update();
@@ -424,10 +427,12 @@ void BenchScene::paintGround(QPainter& painter) {
         drawPanel(
             ground, rect(), px(14), theme().panel, contrast ? theme().edge : Qt::transparent,
             contrast ? px(2) : 0);
-        const double high = height() * 0.34;
+        // through the bench, where nothing stands before it
+        const double high = std::min(px(m_bench.height()) * 0.9, height() * 0.34);
         paintWatermark(
-            ground, QRectF(px(8), (height() - high) * 0.62, width() - px(16), high), m_word,
-            theme());
+            ground,
+            QRectF(px(8), px(m_bench.center().y()) - high / 2 - px(8), width() - px(16), high),
+            m_word, theme());
     }
     painter.drawPixmap(0, 0, m_ground);
 }

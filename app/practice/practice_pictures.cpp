@@ -35,7 +35,8 @@ Result<QStringList> paintOne(
     preferences.theme = theme;
     preferences.dpi = shape.dpi;
     PracticeWindowParts parts{
-        **room, machine, preferences, QStringLiteral("Ilva Borrick"), scratch.filePath("documents")};
+        **room, machine, preferences, QStringLiteral("Ilva Borrick"),
+        scratch.filePath("documents")};
     PracticeWindow window(std::move(parts));
     window.stopTimer(); // only the walk moves time
     window.resize(shape.size);

@@ -260,7 +260,7 @@ Result<void> PracticeWalk::clamp(const QString& which, bool even) {
         }
         m_window.refresh();
     }
-    for (int more = 0; !even && more < 4; ++more) { // and that far too far
+    for (int more = 0; !even && more < 8; ++more) { // and that far too far
         if (const auto done = control("Front +"); !done) {
             return done;
         }
@@ -282,17 +282,6 @@ Result<void> PracticeWalk::check(const std::string& asked, const WalkMistakes& m
             return done;
         }
         return number(std::round(seen.stations[at].plateC), 0);
-    }
-    if (asked == "drag") {
-        const BenchSetup& setup = m_room.run().bench().setup();
-        const SpringScale& scale = setup.bench.scale;
-        const double division = static_cast<double>(scale.divisionMilli) / 1e3;
-        const double reading =
-            static_cast<double>(scale.zeroMilli) / 1e3 + setup.dragN / inNewtons(scale.rate());
-        if (const auto done = step(); !done) {
-            return done;
-        }
-        return number(std::round(reading / division) * division, 1);
     }
     Result<void> done;
     if (asked == "film_off") {
@@ -420,8 +409,8 @@ Result<void> PracticeWalk::soak(const WalkMistakes& mistakes, const Picture& pic
             return refused("soak ended early");
         }
         const Milliseconds gone = weldTimeAt(*weldNow(), m_room.now())->lo - state->from.lo;
-        if (gone >= whole) {
-            break;
+        if (gone >= whole && m_window.page() == PracticePage::Bench) {
+            break; // no sooner than a call is over
         }
         if (!shown && gone > whole / 2) {
             shown = true;
@@ -560,13 +549,14 @@ Result<void> PracticeWalk::cool(const Picture& picture) {
 }
 
 Result<void> PracticeWalk::release(const Picture& picture) {
-    for (const std::string& code : plan().releaseOrder) {
+    const std::vector<std::string> order = plan().releaseOrder; // the weld is another after a step
+    for (const std::string& code : order) {
         m_window.refresh();
         if (const auto done = control("Clamps"); !done) {
             return done;
         }
         m_window.refresh();
-        if (code == plan().releaseOrder.front()) {
+        if (code == order.front()) {
             take(picture, "release");
         }
         const QString what = code == "clamps_eased"  ? "Ease clamps"

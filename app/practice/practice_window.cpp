@@ -124,7 +124,11 @@ PracticeWindow::PracticeWindow(PracticeWindowParts parts, QWidget* parent)
     qApp->installEventFilter(this); // before the hands': the wheel's keys are held
     const PageLook now = look();
     for (Page* page : pages()) {
-        page->setLook(now);
+        PageLook own = now;
+        if (page == m_bench) {
+            own.watermark.clear(); // its scene has it
+        }
+        page->setLook(own);
     }
     m_strip->setLook(now);
     m_banner->setLook(*now.theme, now.metrics);
@@ -303,13 +307,10 @@ void PracticeWindow::refresh() {
         text = m_said;
         calm = m_saidCalmly;
     }
-    const bool onBench = m_page == m_bench;
     m_banner->setVisible(!text.isEmpty());
-    m_strip->setCovered(!text.isEmpty() && !onBench);
+    m_strip->setCovered(!text.isEmpty());
     if (!text.isEmpty()) {
-        m_banner->setGeometry(
-            onBench ? m_bench->bannerPlace().translated(m_bench->pos())
-                    : m_strip->freePlace().translated(m_strip->pos()));
+        m_banner->setGeometry(m_strip->freePlace().translated(m_strip->pos()));
         m_banner->setText(text, tr("Seen"), calm);
     }
 }

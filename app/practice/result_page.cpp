@@ -60,13 +60,16 @@ void VerdictPart::paintEvent(QPaintEvent*) {
         theme().tone(m_view.tone).ink, theme());
     const double left = inset + side + px(20);
     const double room = width() - left - inset;
-    const double half = height() * 0.5;
+    const double half = m_view.reason.isEmpty() ? height() - px(6) : height() * 0.5;
     const double size =
         fittedSize(m_view.verdict, std::min(textPx(42), px(46)), px(20), room, kWordWeight);
     painter.setPen(theme().text);
     drawLine(
         painter, QRectF(left, px(6), room, half - px(6)), Qt::AlignLeft | Qt::AlignVCenter,
         m_view.verdict, size, kWordWeight);
+    if (m_view.reason.isEmpty()) {
+        return;
+    }
     const Wrapped reason = wrapped(
         m_view.reason, std::min(textPx(25), px(30)), px(13), room, 2, kPlainWeight, half - px(10));
     painter.setPen(theme().textSoft);
@@ -128,7 +131,7 @@ void LapsesPart::paintEvent(QPaintEvent*) {
         shown.push_back({{}, m_view.after});
     }
     // All in one size, the largest at which they fit.
-    double size = std::min(textPx(23), px(32));
+    double size = std::min(textPx(27), px(36));
     struct Block {
         Wrapped what;
         Wrapped why;

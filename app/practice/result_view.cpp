@@ -141,7 +141,9 @@ ResultView resultView(
     view.mark = look.mark;
     view.tone = look.tone;
     view.verdict = verdictWord(score.verdict.word);
-    view.reason = firstReason(score.verdict, plan);
+    if (!score.verdict.findings.empty()) {
+        view.reason = firstReason(score.verdict, plan);
+    }
     limits(view, score);
     reactions(view, score);
     readings(view, score);

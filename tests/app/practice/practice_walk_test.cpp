@@ -88,7 +88,7 @@ TEST(PracticeWalk, MovingOneClampChangesTheBeadAndWhatIsSaid) {
     ASSERT_TRUE(shop.walk().toBench("pe10-first"));
     ASSERT_TRUE(shop.walk().prepare(mistakes));
     const auto done = shop.walk().align(mistakes, [&](const QString& name) {
-        if (name == "align-over") {
+        if (name == "align") {
             const BenchDrawing& drawing = shop.window().benchPage()->view().bench;
             front = drawing.places.front().topMm;
             back = drawing.places.back().topMm;
