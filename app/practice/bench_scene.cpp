@@ -45,6 +45,9 @@ public:
         // A bead may stand out by a third of the sheet before the picture gives way.
         const double bead = std::max({drawing.topMm, drawing.bottomMm, drawing.beadMm});
         m_perMm = std::min(m_perMm, box.height() / (thickness + 2.5 * bead + 1));
+        if (bead > 0) { // a roll is twice as wide as it is high
+            m_perMm = std::min(m_perMm, box.width() * 0.4 / (2.1 * bead));
+        }
         if (drawing.plateInside > 0) {
             m_perMm = std::min(m_perMm, box.width() * 0.2 / drawing.plateMm);
         }
