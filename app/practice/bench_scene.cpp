@@ -463,6 +463,9 @@ void BenchScene::paintEvent(QPaintEvent*) {
     const QString text = m_drawing.note.isEmpty()
                              ? m_drawing.placeText
                              : m_drawing.placeText + QStringLiteral(": ") + m_drawing.note;
+    painter.setPen(QPen(theme().edge, px(1.5)));
+    painter.setBrush(Qt::NoBrush);
+    painter.drawRoundedRect(seam, px(10), px(10));
     painter.setPen(theme().text);
     const double size =
         fittedSize(text, std::min(textPx(19), px(21)), px(11), words.width(), kLabelWeight);
