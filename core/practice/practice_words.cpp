@@ -284,6 +284,8 @@ std::string bendSentence(BendReason reason) {
         return "Too little melt was left in the joint.";
     case BendReason::Contaminated:
         return "Dirt, grease or film lies in the joint.";
+    case BendReason::Underheated:
+        return "The plate was too cold: tough melt did not wet the other face.";
     case BendReason::Overheated:
         return "The melt was overheated.";
     case BendReason::LowPressure:
@@ -383,7 +385,7 @@ std::vector<std::string> jointSentences(const JointPhysics& made, const JointPhy
     }
     std::vector<std::string> all;
     const auto left = [](const BenchView& view) {
-        return mean(view, &JoinView::meltMm) - mean(view, &JoinView::squeezedMm);
+        return std::max(0.0, mean(view, &JoinView::meltMm) - mean(view, &JoinView::squeezedMm));
     };
     all.push_back(beside(
         "Skin when the faces met, at its coldest", least(made.end, &JoinView::skinC),

@@ -51,22 +51,40 @@ inline constexpr double kFaceOpen = 0.005;
 
 // The bend test (core/vbench/bend_test.h)
 /// Melt when the faces meet, and what of it is left when the pressing is over: each of what the
-/// plan leaves in the same model [practice].
-inline constexpr double kLeastMeltShare = 0.8;
-/// The pressure that must still be there while the plane freezes, of the plan's joining [practice].
-inline constexpr double kLeastHoldShare = 0.25;
-/// Hotter than the procedure's window by this, melt strings and is damaged [K] [practice].
-inline constexpr double kOverheatedK = 20;
+/// plan leaves in the same model, by a plate as warm as this one within its window [practice].
+inline constexpr double kLeastMeltShare = 0.9;
+inline constexpr double kLeastLeftShare = 0.82;
+/// Of the way from melting to the skin that a changeover on the table's limit leaves: colder than
+/// that, crystals begin in the skin before it is pressed. About twice the limit, then, or on the
+/// limit in a draught; a plate at its lower limit leaves 0.72 [practice].
+inline constexpr double kLeastSkinShare = 0.6;
+/// The pressure that must still be there while the plane freezes, of the plan's joining: half, as
+/// in the verdict's limit for a reading found low [practice].
+inline constexpr double kLeastHoldShare = 0.5;
+/// Hotter than the procedure's window by this, melt strings and is damaged; colder by this, it is
+/// too tough to wet the other face, however deep it is. What a good thermometer may be off is
+/// within both [K] [practice].
+inline constexpr double kOverheatedK = 10;
+inline constexpr double kUnderheatedK = 3;
+/// An edge that leaned must have been melted back to within so much of the plate, both sheets
+/// together, or air kept its lower side cold [m] [practice].
+inline constexpr double kMostBehind = 0.3e-3;
 /// Of the way from the air's temperature to where crystallising is over: warmer than that a joint
 /// bends as it is let go [practice]. For PE-HD at 20 °C: 61 °C.
 inline constexpr double kStiffShare = 0.45;
 inline constexpr double kMostKinkDeg = 8; // let go while the plane is just solid [practice]
 /// Of the melt that is pressed out once the faces have met, this share fills the valley between the
-/// rolls; the rest makes them larger. What shrinks and is not followed sinks, with that share of it
-/// from the valley. The valley's floor begins so far below the surface, of the bead's height. All
-/// three [practice].
+/// rolls; the rest makes them larger. The valley's floor begins so far below the surface, of the
+/// bead's height. Both [practice].
 inline constexpr double kValleyFill = 0.25;
-inline constexpr double kValleySink = 0.5;
 inline constexpr double kValleyFloor = 0.10;
+/// What shrinks and is not followed comes out of the valley: all of it, as the skins of the rolls
+/// are cold by then [derived].
+inline constexpr double kValleySink = 1;
+/// Melt that leaves faster than so many times the plan's mean pace in build-up shoots into the
+/// rolls, and tears so much again as it is out of what fills the valley. A build-up in 0.4 of the
+/// table's time hardly does [practice].
+inline constexpr double kTornPace = 2.5;
+inline constexpr double kTornShare = 1;
 
 } // namespace seamclock::bench_numbers

@@ -17,8 +17,12 @@ struct BenchFixed {
     double unitsPerNewton = 0; // of the scale
     double thickness = 0;      // [m]
     double length = 0;         // [m] of the seam
-    double planMeltMm = 0;     // when the faces meet, and what is left of it; 0: not known
+    // By the plan: melt when the faces meet, and what is left of it; 0: not known.
+    double planMeltMm = 0;
+    double planMeltPerK = 0; // more by a plate that is warmer within its window
     double planLeftMm = 0;
+    double planSkinC = 0;        // of a changeover on its limit
+    double planPace = 0;         // [m/s] at which one sheet is lost in build-up, on the average
     bool springOffFirst = false; // the bench's order lets the spring off before bars are opened
 
     std::size_t stations() const { return static_cast<std::size_t>(setup.stations); }
@@ -28,13 +32,18 @@ struct BenchFixed {
     double area() const { return thickness * length / static_cast<double>(stations()); }
     double reading(double springN) const;
     double springN(double reading) const;
-    double stiffness() const; // [Pa/m] of two edges against each other
-    double solidC() const;    // what cools below this is solid
-    double stiffC() const;    // below this a joint keeps its form when it is let go
+    double stiffness() const;  // [Pa/m] of two edges against each other
+    double solidC() const;     // what cools below this is solid
+    double setsC() const;      // what was molten no longer flows: half is crystalline
+    double stiffC() const;     // below this a joint keeps its form when it is let go
+    double leastSkinC() const; // colder faces don't weld
+    double leastMeltMm(double plateC) const;
 };
 
 struct BenchEdge {
     SheetRun run;
+    std::optional<HeatStage> led; // through this in the last step
+    bool alike = true;     // led through just what the station before was, from the beginning
     double standsBack = 0; // [m] behind the foremost station, both sheets together, cold
     double swelling = 0;   // [m] of one sheet, as of the last step
     double creep = 0;      // [m] what both gave way by and don't give back
@@ -47,7 +56,9 @@ struct BenchEdge {
     bool joined = false;
     double metLost = 0;  // [m] of one sheet, when the faces met
     double farthest = 0; // [m] travel since then
-    double sunk = 0;     // [m] what shrank and was not followed, until it froze
+    bool set = false;
+    double sunk = 0; // [m] what shrank and was not followed, until it froze
+    double torn = 0; // [m] of one sheet that left too fast
     JoinView join;
 
     explicit BenchEdge(SheetRun edge) : run(std::move(edge)) {}
@@ -96,6 +107,8 @@ struct BenchState {
     explicit BenchState(VirtualPlate heated) : plate(std::move(heated)) {}
 
     bool bothClamped() const { return sheets[0].clamped && sheets[1].clamped; }
+    double behindBelow() const; // [m] both sheets' lower sides together, cold
+    double behindAbove() const;
     bool anyJoined() const;
     double springN(const BenchFixed& fixed) const { return fixed.spring.rate * (wheel - travel); }
     double plateThickness() const;

@@ -34,7 +34,8 @@ void turn(const BenchFixed& fixed, BenchState& state, double seconds) {
         }
         break;
     case WheelDoes::Locked:
-        state.wheel -= fixed.setup.faults.lockCreepMmPerMin / 1e3 / 60 * seconds;
+        state.wheel -= std::clamp(
+            fixed.setup.faults.lockCreepMmPerMin / 1e3 / 60 * seconds, 0.0, std::max(0.0, pressed));
         break;
     }
     // The scale's end is the spring's.
@@ -111,10 +112,16 @@ void meet(const BenchFixed& fixed, BenchState& state, BenchEdge& edge) {
     edge.joined = true;
     edge.metLost = edge.run.closing();
     edge.join = {};
+    edge.set = false;
     edge.sunk = 0;
+    edge.torn = 0;
     edge.join.skinC = edge.run.faceC();
     edge.join.meltMm = edge.run.meltDepth() * 1e3;
-    edge.join.leastSkinC = fixed.setup.material.meltingPoint();
+    edge.join.leastSkinC = fixed.leastSkinC();
+    edge.join.leastMeltMm = fixed.leastMeltMm(edge.hottestPlateC);
+    edge.join.leastLeftMm = kLeastLeftShare * fixed.planLeftMm;
+    edge.join.behindMm =
+        std::max(0.0, std::max(state.behindAbove(), state.behindBelow()) - 2 * edge.metLost) * 1e3;
     if (!state.instants.facesMet) {
         state.instants.facesMet = state.at;
     }
@@ -123,6 +130,22 @@ void meet(const BenchFixed& fixed, BenchState& state, BenchEdge& edge) {
 void markTouch(const BenchState& state, BenchEdge& edge) {
     edge.marks.filmLeft = edge.marks.filmLeft || state.sheets[0].film || state.sheets[1].film;
     edge.marks.handTouched = edge.marks.handTouched || edge.hand[0] || edge.hand[1];
+}
+
+/// Stations that have been through the same are alike to the last bit: worked out once.
+void lead(std::vector<BenchEdge>& edges, std::size_t station, const HeatStage& stage) {
+    BenchEdge& edge = edges[station];
+    if (edge.heated) {
+        edge.led = stage;
+    }
+    const BenchEdge* before = station > 0 ? &edges[station - 1] : nullptr;
+    edge.alike = edge.alike && before != nullptr && before->led == edge.led &&
+                 before->run.inputs() == edge.run.inputs();
+    if (edge.alike) {
+        edge.run = before->run;
+    } else if (edge.heated) {
+        edge.run.go(stage);
+    }
 }
 
 /// The heat's part of a step for one station, by what it touches now.
@@ -176,11 +199,12 @@ void heat(
         edge.touches = touches;
         state.regime = state.at;
     }
+    const double before = edge.run.field().heatThroughFace();
+    const double lost = edge.run.closing();
+    lead(state.edges, station, stage);
     if (!edge.heated) {
         return;
     }
-    const double before = edge.run.field().heatThroughFace();
-    edge.run.go(stage);
     edge.swelling = edge.run.swelling();
     if (stage.at == HeatStage::At::Plate) {
         // Of half a wall of one sheet: the plate serves four of these.
@@ -188,12 +212,19 @@ void heat(
     }
     if (edge.joined) {
         edge.join.peakPa = std::max(edge.join.peakPa, edge.pressure);
+        if (fixed.planPace > 0) {
+            edge.torn +=
+                std::max(0.0, edge.run.closing() - lost - kTornPace * fixed.planPace * seconds);
+        }
+        if (!edge.set && edge.run.faceC() < fixed.setsC()) {
+            edge.set = true;
+            edge.join.frozePa = edge.pressure;
+        }
         if (!edge.join.frozen) {
             edge.sunk = std::max(edge.sunk, gap);
         }
         if (!edge.join.frozen && edge.run.faceC() < fixed.solidC()) {
             edge.join.frozen = true;
-            edge.join.frozePa = edge.pressure;
         }
     }
 }
@@ -217,9 +248,37 @@ double BenchFixed::solidC() const {
     return material.crystals ? material.crystals->crystallisesTo : material.meltingPoint();
 }
 
+double BenchFixed::setsC() const {
+    const Material& material = setup.material;
+    return material.crystals
+               ? (material.crystals->crystallisesTo + material.crystals->crystallisesFrom) / 2
+               : material.meltingPoint();
+}
+
 double BenchFixed::stiffC() const {
     const double ambient = static_cast<double>(setup.plan.ambientMc) / 1e3;
     return ambient + kStiffShare * (solidC() - ambient);
+}
+
+double BenchFixed::leastSkinC() const {
+    const double melting = setup.material.meltingPoint();
+    return melting + kLeastSkinShare * std::max(0.0, planSkinC - melting);
+}
+
+double BenchFixed::leastMeltMm(double plateC) const {
+    const WeldPlan::Plate& window = *setup.plan.plate;
+    const double within = std::clamp(
+        plateC, static_cast<double>(window.minMc) / 1e3, static_cast<double>(window.maxMc) / 1e3);
+    const double off = within - static_cast<double>(window.targetMc) / 1e3;
+    return kLeastMeltShare * std::max(0.0, planMeltMm + planMeltPerK * off);
+}
+
+double BenchState::behindBelow() const {
+    return std::max(0.0, sheets[0].leanM) + std::max(0.0, sheets[1].leanM);
+}
+
+double BenchState::behindAbove() const {
+    return std::max(0.0, -sheets[0].leanM) + std::max(0.0, -sheets[1].leanM);
 }
 
 bool BenchState::anyJoined() const {

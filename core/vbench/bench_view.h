@@ -30,12 +30,17 @@ struct JoinView {
     double skinC = 0;      // when its faces met
     double meltMm = 0;     // of one sheet, likewise
     double squeezedMm = 0; // of one sheet, since
-    double leastSkinC = 0; // hotter than this it must have been: where the material melts
-    double frozePa = 0;    // on the faces when the weld plane froze; 0: it has not
+    // What these must be for a joint that bends (the bend test's; 0: not known).
+    double leastSkinC = 0;
+    double leastMeltMm = 0;
+    double leastLeftMm = 0; // of the melt, when the pressing is over
+    double behindMm = 0;    // how far one side stood behind when the faces met, both sheets
+    double frozePa = 0;     // on the faces when half of the weld plane had frozen
     bool frozen = false;
     double peakPa = 0;            // the most since the faces met
     std::optional<double> letGoC; // the weld plane's when clamps or bars first gave it free
 
+    double leftMm() const { return meltMm > squeezedMm ? meltMm - squeezedMm : 0; }
     bool operator==(const JoinView&) const = default;
 };
 

@@ -24,18 +24,18 @@ StationBend bend(const StationView& station, const WeldPlan& plan, const BenchVi
     const JoinView& join = *station.joined;
     const double hotC = plan.plate ? static_cast<double>(plan.plate->maxMc) / 1e3 + kOverheatedK
                                    : station.hottestPlateC;
+    const double coldC = plan.plate ? static_cast<double>(plan.plate->minMc) / 1e3 - kUnderheatedK
+                                    : station.hottestPlateC;
     const double holdPa = kLeastHoldShare * static_cast<double>(plan.joiningPa.value_or(0));
     found(!join.frozen, BendReason::NotFrozen);
     found(join.skinC < join.leastSkinC, BendReason::ColdSkin);
-    found(
-        join.meltMm < kLeastMeltShare * view.planMeltMm ||
-            join.meltMm - join.squeezedMm < kLeastMeltShare * view.planLeftMm,
-        BendReason::ThinMelt);
+    found(join.meltMm < join.leastMeltMm || join.leftMm() < join.leastLeftMm, BendReason::ThinMelt);
     found(station.marks.contaminated(), BendReason::Contaminated);
+    found(station.hottestPlateC > 0 && station.hottestPlateC < coldC, BendReason::Underheated);
     found(station.hottestPlateC > hotC, BendReason::Overheated);
     found(join.frozen && join.frozePa < holdPa, BendReason::LowPressure);
     found(std::min(station.valleyTopMm, station.valleyBottomMm) <= 0, BendReason::Notch);
-    found(station.behindMm > 0, BendReason::NotClosedBelow);
+    found(station.behindMm > 0 || join.behindMm > kMostBehind * 1e3, BendReason::NotClosedBelow);
     found(view.kinkDeg > 0, BendReason::Kinked);
     out.ductile = out.reasons.empty();
     return out;
@@ -55,6 +55,8 @@ std::string_view toString(BendReason reason) {
         return "thin_melt";
     case BendReason::Contaminated:
         return "contaminated";
+    case BendReason::Underheated:
+        return "underheated";
     case BendReason::Overheated:
         return "overheated";
     case BendReason::LowPressure:

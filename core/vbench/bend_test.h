@@ -16,13 +16,14 @@ namespace seamclock {
 enum class BendReason {
     NotJoined,      // the faces never met here, hot; or parted again
     NotFrozen,      // let go or ended before the weld plane was solid
-    ColdSkin,       // below melting when the faces met: a flat fracture
+    ColdSkin,       // too cold when the faces met: a flat fracture
     ThinMelt,       // pressed out, or never there: a fat bead over a brittle joint
     Contaminated,   // film, grease, a dirty plate, smeared melt
-    Overheated,     // the plate far above its window: stringing
+    Underheated,    // the plate below its window: the melt is tough and does not wet
+    Overheated,     // the plate above its window: stringing
     LowPressure,    // too little while it froze: hollow places
     Notch,          // the valley does not stand above the surface: K ≤ 0
-    NotClosedBelow, // an edge that leans: one side did not come together
+    NotClosedBelow, // an edge that leans: one side never lay on the plate, or never met
     Kinked          // let go too warm: it bends where it should be straight
 };
 /// "not_joined" …

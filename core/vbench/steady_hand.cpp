@@ -13,10 +13,13 @@ constexpr Milliseconds kLongestTurn{60'000};
 constexpr Milliseconds kLongestAlignment{1'800'000}; // no bead by then: it will not come
 constexpr double kFastMmPerS = 25;                   // tables apart and together
 constexpr double kSlamMmPerS = 40;
-constexpr Milliseconds kReaction{300}; // to stop what goes too fast
+constexpr Milliseconds kRunsOn{500};   // before arms that turn so fast have stopped
+constexpr Milliseconds kLooksUp{1000}; // and before the scale has been read
 constexpr double kGentleMmPerS = 3;    // the last of it
-constexpr double kPlateRoomMm = 16;    // so far apart before the plate comes in
-constexpr double kPlateOffMm = 1.5;    // from each face before it goes out
+constexpr Milliseconds kLooksAgain{30'000};
+constexpr double kCreepsMmPerS = 1; // where there is no reading to go by
+constexpr double kPlateRoomMm = 16; // so far apart before the plate comes in
+constexpr double kPlateOffMm = 1.5; // from each face before it goes out
 constexpr double kNearMm = 1.5;
 constexpr double kTurnMmPerS = 6; // to a reading
 constexpr double kEyes = 0.05;    // of a division: where the hand is content
@@ -46,14 +49,15 @@ Result<void> lacking(const char* what) {
 
 } // namespace
 
-Result<void> SteadyHand::turnTo(double reading, double mmPerS) {
+Result<void> SteadyHand::turnTo(double reading, double mmPerS, bool touching) {
     const SpringScale& scale = m_bench.setup().bench.scale;
     const double mmPerUnit = inNewtons(scale.rate()) / inNewtons(*scale.ratePerMillimetre());
     const double enough = kEyes * static_cast<double>(scale.divisionMilli) / 1e3;
     const Milliseconds until = m_bench.now() + kLongestTurn;
     while (m_bench.now() < until) {
-        const double missing = reading - m_bench.view().scale.reading;
-        if (std::fabs(missing) <= enough) {
+        const BenchView view = m_bench.view();
+        const double missing = reading - view.scale.reading;
+        if (std::fabs(missing) <= enough || (touching && !anyTouches(view))) {
             break;
         }
         const double speed = std::clamp(missing * mmPerUnit / kSettleS, -mmPerS, mmPerS);
@@ -98,6 +102,27 @@ Result<void> SteadyHand::apart(double mm) {
     return m_bench.act(TurnWheel{0});
 }
 
+Result<void> SteadyHand::inContact() {
+    if (anyTouches(m_bench.view())) {
+        return {};
+    }
+    if (auto ok = m_bench.act(TurnWheel{umPerS(kCreepsMmPerS)}); !ok) {
+        return ok;
+    }
+    for (const Milliseconds until = m_bench.now() + kLongestTurn;
+         m_bench.now() < until && !anyTouches(m_bench.view());) {
+        m_bench.advance(kLook);
+    }
+    // What the drag took of the way in it would hold on to, once the edge swells: back by so much.
+    const SpringScale& scale = m_bench.setup().bench.scale;
+    const double backMm = m_bench.setup().dragN / inNewtons(*scale.ratePerMillimetre());
+    if (auto ok = m_bench.act(TurnWheel{umPerS(-kCreepsMmPerS)}); !ok) {
+        return ok;
+    }
+    m_bench.advance(Milliseconds(std::llround(backMm / kCreepsMmPerS * 1e3)));
+    return m_bench.act(TurnWheel{0});
+}
+
 double SteadyHand::bead() const {
     const BenchView view = m_bench.view();
     double smallest = view.stations.front().beadTopMm;
@@ -113,7 +138,6 @@ double SteadyHand::bead() const {
 }
 
 Result<void> SteadyHand::prepare() {
-    const WeldPlan& plan = m_bench.setup().plan;
     std::vector<BenchAct> acts;
     if (!m_faults.plateNotWiped) {
         acts.push_back(WipePlate{});
@@ -126,9 +150,9 @@ Result<void> SteadyHand::prepare() {
             acts.push_back(PlaneEdge{sheet});
         }
     }
-    acts.push_back(SetGap{plan.gapUm, plan.gapUm});
+    acts.push_back(SetGap{plan().gapUm, plan().gapUm});
     acts.push_back(ClampSheet{0, 0, 0, 0});
-    acts.push_back(SetGap{plan.clampingGapUm, plan.clampingGapUm});
+    acts.push_back(SetGap{plan().clampingGapUm, plan().clampingGapUm});
     acts.push_back(ClampSheet{1, m_faults.leftUm, m_faults.rightUm, m_faults.leanUm});
     if (m_faults.touched) {
         acts.push_back(TouchEdge{1, *m_faults.touched});
@@ -143,8 +167,7 @@ Result<void> SteadyHand::prepare() {
 }
 
 Result<void> SteadyHand::align() {
-    const WeldPlan& plan = m_bench.setup().plan;
-    if (!plan.beadMinUm) {
+    if (!plan().beadMinUm) {
         return lacking("the alignment bead");
     }
     if (auto ok = apart(kPlateRoomMm); !ok) {
@@ -158,8 +181,8 @@ Result<void> SteadyHand::align() {
         return ok;
     }
     const Milliseconds from = m_bench.now();
-    const double set = static_cast<double>(plan.scale->alignment.setMilli) / 1e3;
-    const double wanted = static_cast<double>(*plan.beadMinUm) / 1e3;
+    const double set = static_cast<double>(plan().scale->alignment.setMilli) / 1e3;
+    const double wanted = static_cast<double>(*plan().beadMinUm) / 1e3;
     while (m_bench.now() - from < kLongestAlignment) {
         if (m_faults.alignFor ? m_bench.now() - from >= *m_faults.alignFor : bead() >= wanted) {
             break;
@@ -183,25 +206,32 @@ Result<void> SteadyHand::follow(double set) {
 }
 
 Result<void> SteadyHand::soak() {
-    const WeldPlan& plan = m_bench.setup().plan;
-    if (!plan.soak) {
+    if (!plan().soak) {
         return lacking("the soak time");
     }
-    const ReadingBand& band = m_faults.soakUnderPressure ? plan.scale->alignment : plan.scale->soak;
+    const ReadingBand& band =
+        m_faults.soakUnderPressure ? plan().scale->alignment : plan().scale->soak;
     const double set = static_cast<double>(band.setMilli) / 1e3;
-    if (auto ok = turnTo(set, kTurnMmPerS); !ok) {
+    if (auto ok = turnTo(set, kTurnMmPerS, true); !ok) {
         return ok;
     }
     if (m_faults.backedOffUm) {
         if (auto ok = apart(static_cast<double>(*m_faults.backedOffUm) / 1e3); !ok) {
             return ok;
         }
+    } else if (auto ok = inContact(); !ok) {
+        return ok;
     }
     const Milliseconds from = m_bench.now();
-    const Milliseconds until = from + m_faults.soakFor.value_or(plan.soak->target);
+    const Milliseconds until = from + m_faults.soakFor.value_or(plan().soak->target);
     while (m_bench.now() < until) {
         if (!m_faults.backedOffUm) {
-            if (auto ok = follow(set); !ok) {
+            // An edge that swells presses back.
+            const bool over = m_bench.view().scale.seenMilli > band.highMilli;
+            if (auto ok = over ? turnTo(set, kTurnMmPerS, true) : follow(set); !ok) {
+                return ok;
+            }
+            if (auto ok = inContact(); !ok) {
                 return ok;
             }
         }
@@ -236,7 +266,7 @@ Result<void> SteadyHand::changeOver() {
     return {};
 }
 
-/// As fast as the wheel goes, and stopped by the time it takes to see that it is too far.
+/// As fast as the wheel goes, past the reading, and looked at when it has stopped.
 Result<void> SteadyHand::slam(double set) {
     if (auto ok = m_bench.act(TurnWheel{umPerS(kSlamMmPerS)}); !ok) {
         return ok;
@@ -245,24 +275,27 @@ Result<void> SteadyHand::slam(double set) {
          m_bench.now() < until && m_bench.view().scale.reading < set;) {
         m_bench.advance(kLook);
     }
-    m_bench.advance(kReaction);
-    return m_bench.act(TurnWheel{0});
+    m_bench.advance(kRunsOn);
+    if (auto ok = m_bench.act(TurnWheel{0}); !ok) {
+        return ok;
+    }
+    m_bench.advance(kLooksUp);
+    return {};
 }
 
 Result<void> SteadyHand::buildUp() {
-    const WeldPlan& plan = m_bench.setup().plan;
-    if (!plan.buildUp) {
+    if (!plan().buildUp) {
         return lacking("the build-up time");
     }
     const Milliseconds from = m_bench.now();
-    const double set = static_cast<double>(plan.scale->joining.setMilli) / 1e3;
+    const double set = static_cast<double>(plan().scale->joining.setMilli) / 1e3;
     const double start = m_bench.view().scale.reading;
     if (m_faults.slammed) {
         if (auto ok = slam(set); !ok) {
             return ok;
         }
     } else {
-        for (const Milliseconds target = plan.buildUp->target; m_bench.now() - from < target;) {
+        for (const Milliseconds target = plan().buildUp->target; m_bench.now() - from < target;) {
             const double share = static_cast<double>((m_bench.now() - from + kLook).count()) /
                                  static_cast<double>(target.count());
             const SpringScale& scale = m_bench.setup().bench.scale;
@@ -285,12 +318,11 @@ Result<void> SteadyHand::buildUp() {
 }
 
 Result<void> SteadyHand::cool() {
-    const WeldPlan& plan = m_bench.setup().plan;
-    if (!plan.cooling) {
+    if (!plan().cooling) {
         return lacking("the cooling time");
     }
     const Milliseconds from = m_bench.now();
-    const Milliseconds until = from + m_faults.coolFor.value_or(plan.cooling->atLeast);
+    const Milliseconds until = from + m_faults.coolFor.value_or(plan().cooling->atLeast);
     if (m_faults.letBackAfter) {
         m_bench.advance(*m_faults.letBackAfter);
         if (auto ok = m_bench.act(LetSpringOff{}); !ok) {
@@ -303,15 +335,20 @@ Result<void> SteadyHand::cool() {
     // Early, while it falls fastest, and then as the plan has it.
     std::vector<Milliseconds> looks{
         Milliseconds(5'000), Milliseconds(15'000), Milliseconds(30'000)};
-    looks.insert(looks.end(), plan.cooling->rechecks.begin(), plan.cooling->rechecks.end());
-    const ReadingBand& band = plan.scale->joining;
-    for (const Milliseconds look : looks) {
-        if (m_faults.noTopUp || from + look >= until) {
-            break;
-        }
+    looks.insert(looks.end(), plan().cooling->rechecks.begin(), plan().cooling->rechecks.end());
+    const ReadingBand& band = plan().scale->joining;
+    std::sort(looks.begin(), looks.end());
+    while (!m_faults.noTopUp && !looks.empty() && from + looks.front() < until) {
+        const Milliseconds look = looks.front();
+        looks.erase(looks.begin());
         m_bench.advance(from + look - m_bench.now());
         if (m_bench.view().scale.seenMilli >= band.lowMilli) {
             continue;
+        }
+        // What fell so late will fall again.
+        const Milliseconds again = look + kLooksAgain;
+        if (look >= kLooksAgain && (looks.empty() || looks.front() > again)) {
+            looks.insert(looks.begin(), again);
         }
         if (auto ok = m_bench.act(UnlockWheel{}); !ok) {
             return ok;

@@ -12,6 +12,7 @@ namespace seamclock {
 
 /// Nothing set: by the plan.
 struct HandFaults {
+    std::optional<WeldPlan> card; // followed in place of the bench's own: a wrong row, or unit
     bool filmLeft = false;
     bool notPlaned = false;
     bool plateNotWiped = false;
@@ -27,8 +28,8 @@ struct HandFaults {
     std::optional<std::int64_t> backedOffUm; // tables drawn back so far in soak
     std::optional<Milliseconds> soakFor;
     bool plateOutPressed = false;
-    std::optional<Milliseconds> changeover;   // waits in air until so much is over
-    bool slammed = false;                     // as fast as the wheel goes
+    std::optional<Milliseconds> changeover; // waits in air until so much is over
+    bool slammed = false; // as fast as the wheel goes, looked at only then, and let back
     std::optional<Milliseconds> letBackAfter; // the lock; the spring is let off while still molten
     bool noTopUp = false;                     // the reading is not looked at again
     std::optional<Milliseconds> coolFor;
@@ -66,9 +67,12 @@ public:
     const HandTimes& times() const { return m_times; }
 
 private:
-    Result<void> turnTo(double reading, double mmPerS);
+    const WeldPlan& plan() const { return m_faults.card ? *m_faults.card : m_bench.setup().plan; }
+    /// Or, if `touching`, until nothing touches.
+    Result<void> turnTo(double reading, double mmPerS, bool touching = false);
     Result<void> approach(); // until something touches
     Result<void> apart(double mm);
+    Result<void> inContact(); // as lightly as can be, where the reading alone leaves a gap
     Result<void> slam(double set);
     Result<void> follow(double set); // what the reading lost, once it can be seen
     double bead() const;             // that ends the alignment [mm]

@@ -54,7 +54,7 @@ Result<void> check(const BenchSetup& setup) {
         {faults.coldSpotWidth, 0.01, 1, "the cold spot's width"},
         {faults.draught, 0.1, 10, "the draught's factor"},
         {faults.zeroOff, -20, 20, "the scale's zero error"},
-        {faults.lockCreepMmPerMin, 0, 5, "the lock's creep [mm/min]"},
+        {faults.lockCreepMmPerMin, 0, 20, "the lock's creep [mm/min]"},
     };
     for (const auto& row : kRows) {
         if (auto ok = inRange(row.value, row.low, row.high, row.what); !ok) {
@@ -80,6 +80,24 @@ double beadOf(double lost, double half) {
     return std::sqrt(2 * std::max(lost, 0.0) * half / kPi);
 }
 
+double seconds(Milliseconds time) {
+    return static_cast<double>(time.count()) / 1e3;
+}
+
+/// On a plate of that temperature and off it again, by the plan, as slowly as it allows.
+void heatByPlan(const WeldPlan& plan, SheetRun& edge, double plateC) {
+    constexpr double kLongestAlignment = 1800; // [s]
+    edge.surround(plateC, edge.inputs().contact, edge.inputs().faceAir);
+    const auto alignment = static_cast<double>(*plan.alignmentPa);
+    const auto soak = static_cast<double>(plan.soakAimPa.value_or(0));
+    while (edge.beadHeight() < static_cast<double>(*plan.beadMinUm) / 1e6 &&
+           edge.seconds() < kLongestAlignment) {
+        edge.go({HeatStage::At::Plate, 1, alignment, alignment, {}});
+    }
+    edge.go({HeatStage::At::Plate, seconds(plan.soak->target), soak, soak, {}});
+    edge.go({HeatStage::At::Air, seconds(*plan.changeoverMax), 0, 0, {}});
+}
+
 /// What the plan would leave of melt, by the same model: what a joint is compared with.
 void leadByPlan(BenchFixed& fixed, SheetRun edge) {
     const WeldPlan& plan = fixed.setup.plan;
@@ -87,26 +105,24 @@ void leadByPlan(BenchFixed& fixed, SheetRun edge) {
         !plan.buildUp || !plan.cooling) {
         return;
     }
-    constexpr double kLongestAlignment = 1800; // [s]
-    const auto seconds = [](Milliseconds time) { return static_cast<double>(time.count()) / 1e3; };
-    const auto stage = [&edge](HeatStage::At at, double lasts, double from, double to) {
-        edge.go({at, lasts, from, to, {}});
-    };
-    const auto alignment = static_cast<double>(*plan.alignmentPa);
-    const auto joining = static_cast<double>(*plan.joiningPa);
-    const auto soak = static_cast<double>(plan.soakAimPa.value_or(0));
-    while (edge.beadHeight() < static_cast<double>(*plan.beadMinUm) / 1e6 &&
-           edge.seconds() < kLongestAlignment) {
-        stage(HeatStage::At::Plate, 1, alignment, alignment);
-    }
-    stage(HeatStage::At::Plate, seconds(plan.soak->target), soak, soak);
-    stage(HeatStage::At::Air, seconds(*plan.changeoverMax), 0, 0);
+    const double targetC = static_cast<double>(plan.plate->targetMc) / 1e3;
+    const double leastC = static_cast<double>(plan.plate->minMc) / 1e3;
+    SheetRun cooler = edge;
+    heatByPlan(plan, edge, targetC);
     fixed.planMeltMm = edge.meltDepth() * 1e3;
+    fixed.planSkinC = edge.faceC();
+    if (targetC > leastC) {
+        heatByPlan(plan, cooler, leastC);
+        fixed.planMeltPerK = (fixed.planMeltMm - cooler.meltDepth() * 1e3) / (targetC - leastC);
+    }
+    const auto joining = static_cast<double>(*plan.joiningPa);
     const double met = edge.closing();
-    stage(HeatStage::At::Sheet, seconds(plan.buildUp->target), 0, joining);
+    const double builtUp = seconds(plan.buildUp->target);
+    edge.go({HeatStage::At::Sheet, builtUp, 0, joining, {}});
+    fixed.planPace = (edge.closing() - met) / builtUp;
     for (double left = seconds(plan.cooling->atLeast); left > 0 && edge.faceC() > fixed.solidC();) {
         const double part = std::min(left, 10.0);
-        stage(HeatStage::At::Sheet, part, joining, joining);
+        edge.go({HeatStage::At::Sheet, part, joining, joining, {}});
         left -= part;
     }
     fixed.planLeftMm = fixed.planMeltMm - (edge.closing() - met) * 1e3;
@@ -162,9 +178,8 @@ BenchView viewOf(const BenchFixed& fixed, const BenchState& state) {
     view.planMeltMm = fixed.planMeltMm;
     view.planLeftMm = fixed.planLeftMm;
 
-    const double lean = std::max(0.0, state.sheets[0].leanM) + std::max(0.0, state.sheets[1].leanM);
-    const double over =
-        std::max(0.0, -state.sheets[0].leanM) + std::max(0.0, -state.sheets[1].leanM);
+    const double lean = state.behindBelow();
+    const double over = state.behindAbove();
     double kink = 0;
     for (std::size_t i = 0; i < state.edges.size(); ++i) {
         const BenchEdge& edge = state.edges[i];
@@ -196,7 +211,9 @@ BenchView viewOf(const BenchFixed& fixed, const BenchState& state) {
             const double since = lost - edge.metLost;
             join.squeezedMm = since * 1e3;
             const auto valleyMm = [&](double beadMm, double own) {
-                const double risen = std::min(since, std::max(own, 0.0)) * fixed.thickness;
+                const double fills =
+                    std::min(since, std::max(own, 0.0)) - (1 + kTornShare) * edge.torn;
+                const double risen = fills * fixed.thickness;
                 return valley(beadMm / 1e3, risen, edge.sunk * half) * 1e3;
             };
             out.valleyTopMm = valleyMm(out.beadTopMm, top);
@@ -248,9 +265,11 @@ Result<VirtualBench> VirtualBench::set(const BenchSetup& setup) {
     inputs.thickness = Length::si(fixed->thickness);
     inputs.ambientC = plate.ambientC;
     inputs.plateC = plate.targetC;
+    const SheetRun still(setup.material, inputs, setup.grid);
+    inputs.sideAir *= setup.faults.draught;
     auto state = std::make_shared<BenchState>(VirtualPlate(plate, fixed->stations()));
     const SheetRun edge(setup.material, inputs, setup.grid);
-    leadByPlan(*fixed, edge);
+    leadByPlan(*fixed, still);
     for (int i = 0; i < setup.stations; ++i) {
         state->edges.push_back(BenchEdge(edge));
     }
