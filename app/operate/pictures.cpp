@@ -567,7 +567,8 @@ Result<void> paintCourse(Studio& studio, QStringList& written) {
     std::mutex gate;
     LogWriterOptions logOptions;
     logOptions.changed = [&gate] { const std::lock_guard<std::mutex> passing(gate); };
-    auto writer = LogWriter<Production>::open(studio.log("course").toStdString(), clock, logOptions);
+    auto writer =
+        LogWriter<Production>::open(studio.log("course").toStdString(), clock, logOptions);
     if (!writer) {
         return tl::unexpected<Error>(writer.error());
     }

@@ -45,6 +45,9 @@ public:
         // A bead may stand out by a third of the sheet before the picture gives way.
         const double bead = std::max({drawing.topMm, drawing.bottomMm, drawing.beadMm});
         m_perMm = std::min(m_perMm, box.height() / (thickness + 2.5 * bead + 1));
+        if (bead > 0) { // a roll is twice as wide as it is high
+            m_perMm = std::min(m_perMm, box.width() * 0.4 / (2.1 * bead));
+        }
         if (drawing.plateInside > 0) {
             m_perMm = std::min(m_perMm, box.width() * 0.2 / drawing.plateMm);
         }
@@ -460,6 +463,9 @@ void BenchScene::paintEvent(QPaintEvent*) {
     const QString text = m_drawing.note.isEmpty()
                              ? m_drawing.placeText
                              : m_drawing.placeText + QStringLiteral(": ") + m_drawing.note;
+    painter.setPen(QPen(theme().edge, px(1.5)));
+    painter.setBrush(Qt::NoBrush);
+    painter.drawRoundedRect(seam, px(10), px(10));
     painter.setPen(theme().text);
     const double size =
         fittedSize(text, std::min(textPx(19), px(21)), px(11), words.width(), kLabelWeight);

@@ -95,7 +95,7 @@ void ControlButton::paintEvent(QPaintEvent*) {
             m_view.under, std::min(textPx(19), px(22)), px(11), room, 1, kPlainWeight, px(26));
         below = wrappedHeight(under) + px(9);
     }
-    const double bottom = height() - px(14) - below;
+    const double bottom = m_view.sign ? height() - px(14) - below : (height() + words) / 2;
     painter.setPen(ink);
     drawWrapped(
         painter, QRectF(inset, bottom - words, room, words), Qt::AlignHCenter | Qt::AlignVCenter,

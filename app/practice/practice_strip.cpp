@@ -86,14 +86,20 @@ PracticeTag::PracticeTag(QWidget* parent) : Part("practiceTag", parent) {
 }
 
 void PracticeTag::paintEvent(QPaintEvent*) {
+    if (m_stripes.size() != size() * devicePixelRatioF()) {
+        m_stripes = QPixmap(size() * devicePixelRatioF());
+        m_stripes.setDevicePixelRatio(devicePixelRatioF());
+        m_stripes.fill(Qt::transparent);
+        QPainter once(&m_stripes);
+        once.setRenderHint(QPainter::Antialiasing);
+        QPainterPath rounded;
+        rounded.addRoundedRect(rect(), px(14), px(14));
+        once.setClipPath(rounded);
+        paintStripes(once, rect(), metrics());
+    }
     QPainter painter(this);
     painter.setRenderHint(QPainter::Antialiasing);
-    QPainterPath rounded;
-    rounded.addRoundedRect(rect(), px(14), px(14));
-    painter.save();
-    painter.setClipPath(rounded);
-    paintStripes(painter, rect(), metrics());
-    painter.restore();
+    painter.drawPixmap(0, 0, m_stripes);
     painter.setPen(QPen(kWhite, px(3)));
     painter.setBrush(Qt::NoBrush);
     painter.drawRoundedRect(
@@ -156,9 +162,9 @@ void PracticeStrip::resizeEvent(QResizeEvent*) {
 // The word stands at the right for either hand.
 void PracticeStrip::place() {
     const double gap = m_look.metrics.px(10);
-    const double tag = width() * (width() < m_look.metrics.px(900) ? 0.31 : 0.366);
+    const double tag = width() * (width() < m_look.metrics.px(900) ? 0.29 : 0.366);
     const double cell =
-        m_withCell ? width() * (width() < m_look.metrics.px(900) ? 0.27 : 0.208) : 0;
+        m_withCell ? width() * (width() < m_look.metrics.px(900) ? 0.31 : 0.208) : 0;
     const double high = height();
     m_tag->setGeometry(QRectF(width() - tag, 0, tag, high).toAlignedRect());
     m_cell->setGeometry(QRectF(0, 0, cell, high).toAlignedRect());

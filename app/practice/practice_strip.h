@@ -7,6 +7,8 @@
 #include "app/parts/press_part.h"
 #include "app/parts/strip.h"
 
+#include <QPixmap>
+
 namespace seamclock {
 
 /// As wide as the frame of stripes is [units].
@@ -49,6 +51,10 @@ public:
 
 protected:
     void paintEvent(QPaintEvent* event) override;
+    void lookChanged() override { m_stripes = QPixmap(); }
+
+private:
+    QPixmap m_stripes; // painted once
 };
 
 class PracticeStrip : public QWidget {

@@ -182,9 +182,18 @@ void PracticeWindow::placeAll() {
 }
 
 void PracticeWindow::paintEvent(QPaintEvent*) {
+    if (m_stripes.size() != size() * devicePixelRatioF()) { // painted once: they never change
+        m_stripes = QPixmap(size() * devicePixelRatioF());
+        m_stripes.setDevicePixelRatio(devicePixelRatioF());
+        QPainter once(&m_stripes);
+        once.setRenderHint(QPainter::Antialiasing);
+        paintStripes(once, rect(), look().metrics);
+    }
+    const int frame = static_cast<int>(std::ceil(look().metrics.px(kStripes))) + 1;
     QPainter painter(this);
-    painter.setRenderHint(QPainter::Antialiasing);
-    paintStripes(painter, rect(), look().metrics);
+    painter.setClipRegion(
+        QRegion(rect()).subtracted(QRegion(rect().adjusted(frame, frame, -frame, -frame))));
+    painter.drawPixmap(0, 0, m_stripes);
 }
 
 void PracticeWindow::closeEvent(QCloseEvent* event) {

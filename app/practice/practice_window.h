@@ -20,6 +20,7 @@
 #include "app/practice/tell_page.h"
 #include "app/setup/list_page.h"
 
+#include <QPixmap>
 #include <QTimer>
 #include <array>
 #include <functional>
@@ -193,6 +194,7 @@ private:
     bool m_plays = false;
     std::optional<ReplayLook> m_shown;
 
+    QPixmap m_stripes;
     QString m_said;
     bool m_saidCalmly = false;
     Milliseconds m_saidAt{0};

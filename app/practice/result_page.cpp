@@ -86,12 +86,12 @@ void RowsPart::paintEvent(QPaintEvent*) {
     if (m_view.rows.empty()) {
         return;
     }
-    const double pitch = std::min(box.height() / static_cast<double>(m_view.rows.size()), px(52));
+    const double pitch = std::min(box.height() / static_cast<double>(m_view.rows.size()), px(68));
     const double item = box.width() * 0.42;
     for (std::size_t i = 0; i < m_view.rows.size(); ++i) {
         const ResultView::Row& row = m_view.rows[i];
         const double y = box.top() + pitch * static_cast<double>(i);
-        const double wanted = std::min({textPx(23), px(30), pitch * 0.7});
+        const double wanted = std::min({textPx(23), px(30), pitch * 0.36});
         painter.setPen(theme().textSoft);
         const double size = fittedSize(row.item, wanted, px(11), item - px(10), kPlainWeight);
         drawLine(
@@ -229,8 +229,9 @@ void BendPart::paintEvent(QPaintEvent*) {
         const ResultView::Bend& bend = m_view.bend[i];
         const QRectF cell(
             box.left() + wide * static_cast<double>(i), box.top(), wide, box.height() - words);
-        const double arm = std::min(cell.width() * 0.42, cell.height() * 0.9);
-        const QPointF root(cell.center().x(), cell.bottom() - px(8));
+        const double arm = std::min(cell.width() * 0.46, cell.height() * 0.9);
+        const QPointF root(
+            cell.center().x(), std::min(cell.bottom() - px(8), cell.center().y() + arm * 0.5));
         const double thick = px(9);
         const QColor ink = theme().text;
         if (bend.ductile) { // one piece, round the mandrel

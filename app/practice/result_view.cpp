@@ -56,7 +56,7 @@ void readings(ResultView& view, const PracticeScore& score) {
     QStringList off;
     for (const ReadingError& one : score.readings) {
         if (std::abs(one.said - one.was) > one.allowed) {
-            off << tr("%1: typed %2, it was %3")
+            off << tr("%1: told %2, it was %3")
                        .arg(
                            readingWord(one.what), valueText(one.said, one.unit),
                            valueText(one.was, one.unit));

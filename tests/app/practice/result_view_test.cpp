@@ -61,7 +61,7 @@ TEST(ResultView, SaysWhatWasOff) {
     EXPECT_TRUE(rowOf(view, "In limits").off);
     EXPECT_EQ(
         rowOf(view, "Answer to a signal").value, "act now: after 0.8 s; reading due: 2.0 s before");
-    EXPECT_EQ(rowOf(view, "Readings").value, "scale again: typed 20.0 mm, it was 18.5 mm");
+    EXPECT_EQ(rowOf(view, "Readings").value, "scale again: told 20.0 mm, it was 18.5 mm");
     EXPECT_TRUE(rowOf(view, "Readings").off);
     EXPECT_EQ(rowOf(view, "Order of steps").value, "told, not done: plate out");
     EXPECT_EQ(rowOf(view, "Plate too cold").value, "was not noticed");
