@@ -88,6 +88,8 @@ QString bendWord(BendReason reason) {
         return tr("thin melt");
     case BendReason::Contaminated:
         return tr("dirt in it");
+    case BendReason::Underheated:
+        return tr("cold plate");
     case BendReason::Overheated:
         return tr("overheated");
     case BendReason::LowPressure:
