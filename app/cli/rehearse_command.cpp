@@ -1,24 +1,31 @@
 // rehearse: a virtual operator makes one whole weld into a practice log, and the terminal shows it
-// as it goes. Without options it is the demo: the first seam of the demo job.
+// as it goes; or many, told in a line each. Without options it is the demo: the first seam of the
+// demo job.
 #include "app/cli/command.h"
 #include "app/cli/files.h"
 #include "app/cli/numbers.h"
 #include "app/cli/output_json.h"
 #include "app/cli/plan_options.h"
+#include "app/cli/rehearse_json.h"
 #include "app/platform/boot_clock.h"
 #include "app/platform/boot_pacer.h"
 #include "app/platform/data_folder.h"
+#include "core/estimate/heat_estimate.h"
+#include "core/heat/material_codec.h"
+#include "core/practice/demo_days.h"
 #include "core/practice/virtual_operator.h"
 #include "core/report/plain_text.h"
 #include "core/report/record_json.h"
 #include "core/report/record_text.h"
 #include "core/report/weld_card.h"
 #include "core/report/wording.h"
+#include "core/session/job_order.h"
 #include "core/shift/job.h"
 
 #include <CLI/CLI.hpp>
 #include <cmath>
 #include <fmt/format.h>
+#include <map>
 #include <memory>
 
 namespace seamclock {
@@ -26,6 +33,7 @@ namespace {
 
 constexpr double kLongestFaultS = 86'400;
 constexpr double kLongestFaultMin = 1'440;
+constexpr std::int64_t kMostWelds = 100'000;
 
 struct RehearseCall {
     PlanWords plan;
@@ -52,6 +60,28 @@ struct RehearseCall {
     bool thinBead = false;
     bool misaligned = false;
     bool takeBack = false;
+    std::optional<std::string> phoneCall;
+    std::optional<std::string> letBack;
+    std::optional<std::string> backedOff;
+    std::optional<std::string> draught;
+    std::optional<std::string> plateOff;
+    std::optional<std::string> offParallel;
+    std::optional<std::string> touchedEdge;
+    std::optional<std::string> wrongRow;
+    std::optional<std::string> coldSpot;
+    bool soakPressed = false;
+    bool clockFromContact = false;
+    bool slammed = false;
+    bool notFollowed = false;
+    bool plateDirty = false;
+    bool topBeadOnly = false;
+    bool filmLeft = false;
+    bool kgfForN = false;
+    bool physics = false;
+    std::optional<std::string> skill;
+    std::optional<std::string> count;
+    std::optional<std::string> demoDays;
+    bool listFaults = false;
     bool saved = false;
     bool json = false;
 };
@@ -131,7 +161,9 @@ Result<void> readTimes(const RehearseCall& call, RehearseFaults& faults) {
         {"--short-soak", call.shortSoak, seconds, 1e3, faults.shortSoak},
         {"--long-soak", call.longSoak, seconds, 1e3, faults.longSoak},
         {"--slow-build-up", call.slowBuildUp, seconds, 1e3, faults.slowBuildUp},
-        {"--backdate", call.backdate, seconds, 1e3, faults.backdate}};
+        {"--backdate", call.backdate, seconds, 1e3, faults.backdate},
+        {"--phone-call", call.phoneCall, seconds, 1e3, faults.phoneCall},
+        {"--let-back", call.letBack, seconds, 1e3, faults.letBack}};
     for (const Row& row : rows) {
         auto read = readTime(row.option, row.word, row.allowed, row.msPerUnit, row.target);
         if (!read) {
@@ -141,12 +173,49 @@ Result<void> readTimes(const RehearseCall& call, RehearseFaults& faults) {
     return {};
 }
 
+Result<void> readSizes(const RehearseCall& call, RehearseFaults& faults) {
+    struct Row {
+        const char* option;
+        const std::optional<std::string>& word;
+        Allowed allowed;
+        double each;
+        std::optional<std::int64_t>& target;
+    };
+    const Row rows[] = {
+        {"--backed-off", call.backedOff, {0, 20, "mm"}, 1e3, faults.backedOffUm},
+        {"--draught", call.draught, {0.1, 10, "times"}, 100, faults.draughtPercent},
+        {"--plate-off", call.plateOff, {-100, 60, "K"}, 1e3, faults.plateOffMk},
+        {"--off-parallel", call.offParallel, {0, 10, "mm"}, 1e3, faults.offParallelUm},
+        {"--touched-edge", call.touchedEdge, {0, 100, "%"}, 10, faults.touchedPermille},
+        {"--wrong-row", call.wrongRow, {0.1, 1000, "mm"}, 1e3, faults.wrongRowUm},
+        {"--cold-spot", call.coldSpot, {0, 150, "K"}, 1e3, faults.coldSpotMk}};
+    for (const Row& row : rows) {
+        if (row.word) {
+            const auto number = parseNumber(row.option, *row.word, row.allowed);
+            if (!number) {
+                return tl::unexpected(number.error());
+            }
+            row.target = std::llround(*number * row.each);
+        }
+    }
+    return {};
+}
+
 Result<RehearseFaults> readFaults(const RehearseCall& call) {
     RehearseFaults faults;
-    const auto times = readTimes(call, faults);
-    if (!times) {
-        return tl::unexpected(times.error());
+    for (const auto& read : {readTimes(call, faults), readSizes(call, faults)}) {
+        if (!read) {
+            return tl::unexpected(read.error());
+        }
     }
+    faults.soakPressed = call.soakPressed;
+    faults.clockFromContact = call.clockFromContact;
+    faults.slammed = call.slammed;
+    faults.notFollowed = call.notFollowed;
+    faults.plateDirty = call.plateDirty;
+    faults.topBeadOnly = call.topBeadOnly;
+    faults.filmLeft = call.filmLeft;
+    faults.kgfForN = call.kgfForN;
     if (call.lowReading) {
         if (*call.lowReading == "corrected") {
             faults.lowReading = RehearseFaults::LowReading::Corrected;
@@ -282,6 +351,59 @@ std::vector<LogDocument> shippedDocuments() {
     return out;
 }
 
+Result<std::vector<Material>> shippedMaterials() {
+    const auto folder = resourceFolder();
+    if (!folder) {
+        return tl::unexpected(folder.error());
+    }
+    return readMaterialFolder(*folder + "/materials");
+}
+
+Result<void> readPhysics(const RehearseCall& call, RehearseOptions& options) {
+    if (!call.physics) {
+        return options.faults.needBench()
+                   ? fail(
+                         ErrorCode::Conflict,
+                         "a fault that happens to sheets, plate or air needs --physics")
+                   : Result<void>();
+    }
+    if (call.resume) {
+        return fail(
+            ErrorCode::Refused,
+            "--physics does not go with --resume: the virtual bench did not outlive the program");
+    }
+    const auto materials = shippedMaterials();
+    if (!materials) {
+        return tl::unexpected(materials.error());
+    }
+    auto material = materialFor(*materials, options.order.procedure.procedure.material);
+    if (!material) {
+        return tl::unexpected(material.error());
+    }
+    options.physics = std::move(*material);
+    return {};
+}
+
+Result<int> readSkill(const std::optional<std::string>& word) {
+    if (!word || *word == "perfect") {
+        return kPerfect;
+    }
+    if (*word == "practised") {
+        return kPractised;
+    }
+    if (*word == "trainee") {
+        return kTrainee;
+    }
+    const auto number = parseInteger("--skill", *word, 0, kPerfect);
+    if (!number) {
+        return fail(
+            number.error().code, "--skill " + inQuotes(*word) +
+                                     " is not known; allowed: perfect, practised, trainee, or a "
+                                     "whole number from 0 to 100");
+    }
+    return static_cast<int>(*number);
+}
+
 Result<RehearseOptions> readOptions(const RehearseCall& call) {
     RehearseOptions options;
     if (!call.resume) {
@@ -295,6 +417,14 @@ Result<RehearseOptions> readOptions(const RehearseCall& call) {
         return tl::unexpected(faults.error());
     }
     options.faults = *faults;
+    if (const auto physics = readPhysics(call, options); !physics) {
+        return tl::unexpected(physics.error());
+    }
+    const auto skill = readSkill(call.skill);
+    if (!skill) {
+        return tl::unexpected(skill.error());
+    }
+    options.skill = *skill;
     const auto word = readWord(call);
     if (!word) {
         return tl::unexpected(word.error());
@@ -361,6 +491,32 @@ std::string resumedText(const ResumeNote& note) {
     return wrapped(text + ".", 0) + "\n";
 }
 
+/// What a timer does not know.
+std::string benchText(const BenchStory& story) {
+    std::vector<std::vector<std::string>> rows{
+        {"place", "melt when the faces met", "skin", "bead, top and below", "bend test"}};
+    for (std::size_t i = 0; i < story.bend.stations.size(); ++i) {
+        const StationBend& bend = story.bend.stations[i];
+        const StationView& end = story.end.stations[i];
+        std::string says = bend.ductile ? "ductile" : "";
+        for (const BendReason reason : bend.reasons) {
+            says += (says.empty() ? "" : ", ") + codeInWords(toString(reason));
+        }
+        const bool met = i < story.joining.stations.size();
+        rows.push_back(
+            {fmt::format("{:.0f} mm", bend.placeMm),
+             met ? fmt::format("{:.2f} mm", story.joining.stations[i].meltMm) : "",
+             met ? fmt::format("{:.0f} °C", story.joining.stations[i].skinC) : "",
+             fmt::format("{:.1f}, {:.1f} mm", end.beadTopMm, end.beadBottomMm), says});
+    }
+    return "\n" + headline("On the virtual bench") + aligned(rows) +
+           wrapped(
+               story.bend.ductile ? "The joint bends without breaking, by the model."
+                                  : "The joint breaks in a bend test, by the model.",
+               0) +
+           "\n";
+}
+
 void showResult(
     const RehearseResult& result, const std::optional<Bench>& bench, Terminal& terminal) {
     RecordExtras extras;
@@ -372,16 +528,183 @@ void showResult(
     }
     terminal.write(recordText(result.record, extras));
     terminal.write("\n" + verdictText(result.record));
+    if (result.bench) {
+        terminal.write(benchText(*result.bench));
+    }
     for (const std::int64_t number : result.leftOpen) {
         terminal.write(fmt::format("Joint {} still stands open in this log.\n", number));
     }
     terminal.write("\nThe log: " + onOneLine(result.logPath) + "\n");
 }
 
+int listFaults(const RehearseCall& call, Terminal& terminal) {
+    if (call.json) {
+        terminal.write(faultsJson(faultAccounts()));
+        return 0;
+    }
+    std::string text = headline("What the virtual operator can get wrong");
+    for (const FaultAccount& one : faultAccounts()) {
+        std::string found = codeInWords(one.finding) + ": " + std::string(one.grade);
+        if (one.finding.empty()) {
+            found = one.bend == BendSays::Nothing ? "nothing to find" : "not found";
+        }
+        text += aligned(
+            {{std::string(one.option) + (one.needsBench ? " *" : ""), found,
+              "bend test: " + codeInWords(toString(one.bend))}},
+            0);
+        text += "    " + wrapped(one.why, 4, kTextColumns - 4) + "\n";
+    }
+    terminal.write(text + "* with --physics: it happens to sheets, plate or air\n");
+    return 0;
+}
+
+/// What is meant for one weld that somebody watches.
+Result<void> checkSeries(const RehearseCall& call) {
+    const char* const series = call.count ? "--count" : "--demo-days";
+    const std::pair<bool, const char*> rows[] = {
+        {call.count && call.demoDays, "--demo-days"},
+        {call.trueTime, "--true-time"},
+        {call.resume, "--resume"},
+        {call.speed.has_value(), "--speed"},
+        {call.saved, "--saved"}};
+    for (const auto& [asked, option] : rows) {
+        if (asked) {
+            return fail(
+                ErrorCode::Conflict, std::string(option) + " does not go with " + series +
+                                         ": that is many welds, one after the other");
+        }
+    }
+    return {};
+}
+
+Result<int> runSeries(
+    const RehearseCall& call, const std::string& log,
+    const std::function<std::optional<SeriesStep>(std::int64_t)>& next, Terminal& terminal) {
+    std::vector<SeriesLine> lines;
+    std::map<std::string, int> verdicts;
+    int ductile = 0;
+    int bent = 0;
+    const auto result = rehearseSeries(log, next, [&](const SeriesWeld& weld) {
+        lines.push_back(seriesLine(weld));
+        const SeriesLine& line = lines.back();
+        ++verdicts[line.verdict];
+        bent += line.ductile ? 1 : 0;
+        ductile += line.ductile.value_or(false) ? 1 : 0;
+        if (!call.json) {
+            std::string reasons;
+            for (const std::string& code : line.reasons) {
+                reasons += (reasons.empty() ? ": " : ", ") + codeInWords(code);
+            }
+            const std::string bend = !line.ductile ? "" : *line.ductile ? "; ductile" : "; breaks";
+            terminal.writeNow(
+                wrapped(
+                    fmt::format(
+                        "{:>4}  {}  {}  {}{}{}", line.number, line.openedUtc.substr(0, 16), line.by,
+                        line.verdict, reasons, bend),
+                    6) +
+                "\n");
+        }
+    });
+    if (!result) {
+        return tl::unexpected(result.error());
+    }
+    if (call.json) {
+        terminal.write(seriesJson(*result, lines));
+    } else {
+        terminal.write(fmt::format("\n{} welds:", result->welds));
+        const char* between = " ";
+        for (const auto& [verdict, count] : verdicts) {
+            terminal.write(fmt::format("{}{} {}", between, count, verdict));
+            between = ", ";
+        }
+        if (bent > 0) {
+            terminal.write(fmt::format("; {} of {} bend without breaking", ductile, bent));
+        }
+        terminal.write("\nThe log: " + onOneLine(result->logPath) + "\n");
+    }
+    if (!result->notSaved.empty()) {
+        return fail(ErrorCode::NotWritten, result->notSaved);
+    }
+    return 0;
+}
+
+/// Weld i has the seed + i.
+Result<int> runCount(const RehearseCall& call, const RehearseOptions& options, Terminal& terminal) {
+    const auto count = parseInteger("--count", *call.count, 1, kMostWelds);
+    if (!count) {
+        return tl::unexpected(count.error());
+    }
+    return runSeries(
+        call, options.logPath,
+        [&](std::int64_t i) -> std::optional<SeriesStep> {
+            if (i >= *count) {
+                return {};
+            }
+            SeriesStep step{options, Milliseconds(0)};
+            step.options.seed += static_cast<std::uint64_t>(i);
+            return step;
+        },
+        terminal);
+}
+
+Result<int>
+runDemoDays(const RehearseCall& call, const RehearseOptions& options, Terminal& terminal) {
+    const auto days = parseInteger("--demo-days", *call.demoDays, 1, kMostDemoDays);
+    if (!days) {
+        return tl::unexpected(days.error());
+    }
+    const auto folder = resourceFolder();
+    if (!folder) {
+        return tl::unexpected(folder.error());
+    }
+    const auto job = readFirstJob(*folder + "/demo");
+    if (!job) {
+        return tl::unexpected(job.error());
+    }
+    const auto procedures = shippedProcedures();
+    if (!procedures) {
+        return tl::unexpected(procedures.error());
+    }
+    DemoShop shop;
+    for (const JobSeam& seam : job->seams) {
+        auto order = orderOf(seam, *procedures);
+        if (!order) {
+            return tl::unexpected(order.error());
+        }
+        shop.orders.push_back(std::move(*order));
+    }
+    if (call.physics) {
+        auto materials = shippedMaterials();
+        if (!materials) {
+            return tl::unexpected(materials.error());
+        }
+        shop.materials = std::move(*materials);
+    }
+    const auto plan = DemoDays::plan(std::move(shop), static_cast<int>(*days), options.seed);
+    if (!plan) {
+        return tl::unexpected(plan.error());
+    }
+    return runSeries(
+        call, options.logPath, [&](std::int64_t i) { return plan->step(i); }, terminal);
+}
+
 Result<int> runRehearse(const RehearseCall& call, Terminal& terminal) {
+    if (call.listFaults) {
+        return listFaults(call, terminal);
+    }
+    const bool series = call.count || call.demoDays;
+    if (series) {
+        if (const auto fits = checkSeries(call); !fits) {
+            return tl::unexpected(fits.error());
+        }
+    }
     const auto options = readOptions(call);
     if (!options) {
         return tl::unexpected(options.error());
+    }
+    if (series) {
+        return call.count ? runCount(call, *options, terminal)
+                          : runDemoDays(call, *options, terminal);
     }
     const auto speed = readSpeed(call);
     if (!speed) {
@@ -418,6 +741,9 @@ Result<int> runRehearse(const RehearseCall& call, Terminal& terminal) {
         if (result->aside) {
             json = withText(json, "set_aside", result->aside->note);
         }
+        if (result->bench) {
+            json = withPhysics(json, *result->bench);
+        }
         terminal.write(json);
     } else {
         showResult(*result, bench, terminal);
@@ -443,6 +769,30 @@ void addFaults(CLI::App& words, RehearseCall& call) {
     words.add_flag("--thin-bead", call.thinBead, "alignment ends with two thirds of the bead");
     words.add_flag("--misaligned", call.misaligned, "the faces are out of line");
     words.add_flag("--take-back", call.takeBack, "plate out is tapped too early and taken back");
+    words.add_option("--phone-call", call.phoneCall, "S that soak goes on meanwhile, 0 to 86400");
+}
+
+/// What happens to sheets, plate or air: with --physics only.
+void addBenchFaults(CLI::App& words, RehearseCall& call) {
+    words.add_flag("--soak-pressed", call.soakPressed, "physics: soak under alignment's pressure");
+    words.add_option("--backed-off", call.backedOff, "physics: MM of air gap in soak, 0 to 20");
+    words.add_flag(
+        "--clock-from-contact", call.clockFromContact, "physics: soak counted from first contact");
+    words.add_option("--draught", call.draught, "physics: TIMES still air's cooling, 0.1 to 10");
+    words.add_flag("--slammed", call.slammed, "physics: together as fast as the wheel goes");
+    words.add_option("--let-back", call.letBack, "physics: S after the lock the spring is let off");
+    words.add_flag(
+        "--not-followed", call.notFollowed, "physics: the lock gives way, nobody tops up");
+    words.add_option("--plate-off", call.plateOff, "physics: K of its faces from its display");
+    words.add_flag("--plate-dirty", call.plateDirty, "physics: a dirty plate that nobody wiped");
+    words.add_option("--off-parallel", call.offParallel, "physics: MM at one end, 0 to 10");
+    words.add_flag(
+        "--top-bead-only", call.topBeadOnly, "physics: an edge leans, nobody looks below");
+    words.add_option("--touched-edge", call.touchedEdge, "physics: PERCENT of the seam, where");
+    words.add_flag("--film-left", call.filmLeft, "physics: the film is left on");
+    words.add_option("--wrong-row", call.wrongRow, "physics: MM, the sheet the card was made for");
+    words.add_flag("--kgf-for-n", call.kgfForN, "physics: the card took newtons for kgf");
+    words.add_option("--cold-spot", call.coldSpot, "physics: K of a place where nobody measures");
 }
 
 } // namespace
@@ -466,7 +816,13 @@ void addRehearse(CLI::App& root, Commands& commands, Terminal& terminal) {
     words->add_option(
         "--after-reboot", call->afterReboot,
         "confirmed, unconfirmed or abort: a person's word on a weld that a reboot interrupted");
+    words->add_flag("--physics", call->physics, "on the virtual bench: what the sheets really do");
+    words->add_option("--skill", call->skill, "perfect, practised, trainee, or 0 to 100 (perfect)");
+    words->add_option("--count", call->count, "N welds, 1 to 100000, each with the next seed");
+    words->add_option("--demo-days", call->demoDays, "N working days of a demo shop, 1 to 60");
+    words->add_flag("--list-faults", call->listFaults, "what he can get wrong, and who finds it");
     addFaults(*words, *call);
+    addBenchFaults(*words, *call);
     words->add_flag("--saved", call->saved, "tells when each event is on disk");
     words->add_flag("--json", call->json, "the record as JSON, when it is done");
     commands.push_back({words, [call, &terminal] { return runRehearse(*call, terminal); }});

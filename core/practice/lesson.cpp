@@ -22,8 +22,6 @@ constexpr std::array<std::pair<Wrong, std::string_view>, 9> kNames{{
     {Wrong::SpringDrifts, "spring_drifts"},
 }};
 
-constexpr double kNewtonsPerKgf = 9.80665; // by definition (ISO 80000-4)
-
 template <class Each, class Fits>
 Result<const Each*>
 find(const std::vector<Each>& all, const std::string& id, const char* what, Fits fits) {
@@ -40,7 +38,8 @@ Length micrometres(std::int64_t um) {
     return millimetres(static_cast<double>(um) / 1e3);
 }
 
-/// The card of somebody who took the spring's N for kgf: every reading is too small.
+} // namespace
+
 Result<BenchDocument> takenForKgf(Bench bench) {
     for (Force& rate : bench.scale.ratePerUnit) {
         rate = newtons(inNewtons(rate) * kNewtonsPerKgf);
@@ -52,8 +51,6 @@ Result<BenchDocument> takenForKgf(Bench bench) {
     bench.forceLimits = {};
     return readBench("the card's bench", benchText(bench));
 }
-
-} // namespace
 
 std::string_view toString(Wrong wrong) {
     const auto* const found = std::find_if(

@@ -95,4 +95,7 @@ struct SetLesson {
 /// VirtualBench::set.
 Result<SetLesson> setLesson(const Lesson& lesson, const PracticeShop& shop);
 
+/// The bench of a card whose maker took the springs' newtons for kgf: every reading is too small.
+Result<BenchDocument> takenForKgf(Bench bench);
+
 } // namespace seamclock

@@ -1,8 +1,8 @@
 #include "core/practice/next_act.h"
 
 #include "core/base/overloaded.h"
-#include "core/practice/chance.h"
 #include "core/weld/intent.h"
+#include "core/weld/verdict.h"
 
 #include <algorithm>
 #include <array>
@@ -15,35 +15,26 @@ namespace {
 
 using std::chrono::seconds;
 
-constexpr Milliseconds kShortOfSoak{6000};     // a plate taken out too early and put back
-constexpr Milliseconds kSecondThought{2000};   // until he takes it back
-constexpr Milliseconds kBackdateThought{1500}; // until he corrects the instant
-constexpr Milliseconds kLongestBackdate{8000}; // with the thought within the ten seconds allowed
-constexpr Milliseconds kLongestFault = std::chrono::hours(12);
-constexpr Milliseconds kLockAfterReading{1400};
-constexpr std::int64_t kColderMc = 8000;
-
-constexpr std::array kPhases{"preparing",   "aligning", "soaking",   "changing_over",
-                             "building_up", "cooling",  "releasing", "inspecting"};
-
 /// The weld's open phase as the operator sees it: what stands, what happened since the phase began.
 class View {
 public:
     View(const Weld& weld, const Hand& hand)
-        : m_weld(weld), m_hand(hand), m_chance(hand.seed), m_standing(retained(weld.events)) {}
+
+        : m_weld(weld), m_hand(hand), m_chance(hand), m_standing(retained(weld.events)) {}
 
     const WeldPlan& plan() const { return m_weld.plan; }
     const RehearseFaults& faults() const { return m_hand.faults; }
     const Weld& weld() const { return m_weld; }
-    const Chance& chance() const { return m_chance; }
+    const Chance& chance() const { return m_chance.chance(); }
+    const HandChance& hand() const { return m_chance; }
     const std::vector<Retained>& standing() const { return m_standing; }
 
     Milliseconds draw(std::string_view name, Milliseconds low, Milliseconds high) const {
-        return Milliseconds(m_chance.around(name, low.count(), high.count()));
+        return m_chance.draw(name, low, high);
     }
     /// The same, for what is a matter of his hand's pace alone.
     Milliseconds handTime(std::string_view name, Milliseconds low, Milliseconds high) const {
-        return draw(name, low, high) * m_hand.handPercent / 100;
+        return m_chance.handTime(name, low, high);
     }
     /// Weld time of the last thing that was done.
     Milliseconds last() const { return m_standing.back().t.lo; }
@@ -76,19 +67,24 @@ public:
     }
     bool aborts() const { return faults().abortIn && *faults().abortIn == phaseName(m_weld.state); }
 
-    /// Read by eye at the nearest division, seldom one beside it, and never out of the band by
-    /// chance.
-    std::int64_t reading(std::string_view name, const ReadingBand& band) const {
+    /// Where he turns to: the nearest division, seldom one beside it, and in the band, since he
+    /// turns until he sees it there.
+    std::int64_t turned(std::string_view name, const ReadingBand& band) const {
         static constexpr std::array<std::int64_t, 5> kBeside{0, 0, 0, -1, 1};
-        const auto which = static_cast<std::size_t>(m_chance.even(name, 0, kBeside.size() - 1));
+        const auto which = static_cast<std::size_t>(chance().even(name, 0, kBeside.size() - 1));
         const std::int64_t read = band.setMilli + kBeside[which] * plan().scale->divisionMilli;
         return band.holds(read) ? read : band.setMilli;
+    }
+    /// What he reads there later: a perfect eye the same.
+    std::int64_t reading(std::string_view name, const ReadingBand& band) const {
+        const std::int64_t off = m_chance.misreading(name) * plan().scale->divisionMilli;
+        return std::max(plan().scale->zeroMilli, turned(name, band) + off);
     }
 
 private:
     const Weld& m_weld;
     const Hand& m_hand;
-    Chance m_chance;
+    HandChance m_chance;
     std::vector<Retained> m_standing;
 };
 
@@ -135,33 +131,6 @@ CheckMade checked(const View& view, const std::string& code) {
     return made;
 }
 
-/// How long a practised hand needs for each check [practice].
-std::pair<seconds, seconds> timeFor(std::string_view check) {
-    struct Row {
-        std::string_view check;
-        seconds low;
-        seconds high;
-    };
-    static constexpr std::array kRows{Row{"plate_warm", seconds(5), seconds(15)},
-                                      Row{"plate_temperature", seconds(20), seconds(45)},
-                                      Row{"scale_zero", seconds(4), seconds(10)},
-                                      Row{"sound_heard", seconds(2), seconds(5)},
-                                      Row{"drag", seconds(15), seconds(40)},
-                                      Row{"film_off", seconds(10), seconds(40)},
-                                      Row{"edges_planed", seconds(40), seconds(120)},
-                                      Row{"plate_wiped", seconds(8), seconds(20)},
-                                      Row{"gap", seconds(10), seconds(25)},
-                                      Row{"first_sheet", seconds(25), seconds(60)},
-                                      Row{"clamping_gap", seconds(8), seconds(20)},
-                                      Row{"second_sheet", seconds(25), seconds(60)},
-                                      Row{"edges_meet", seconds(10), seconds(30)}};
-    for (const Row& row : kRows) {
-        if (row.check == check)
-            return {row.low, row.high};
-    }
-    return {seconds(5), seconds(15)};
-}
-
 Act next(const View& view, const Preparing& state) {
     if (view.aborts() && view.standing().size() > 3) {
         return view.after("abort", seconds(5), seconds(10), aborting());
@@ -170,7 +139,7 @@ Act next(const View& view, const Preparing& state) {
         return view.after("to_the_plate", seconds(3), seconds(8), AlignmentStarted{});
     }
     const std::string& code = state.openChecks.front();
-    const auto time = timeFor(code);
+    const auto time = timeForCheck(code);
     if (view.faults().skipCheck && *view.faults().skipCheck == code) {
         return view.after(
             "skip", seconds(2), seconds(4),
@@ -184,14 +153,14 @@ Act next(const View& view, const Preparing& state) {
 Milliseconds alignmentTime(const View& view) {
     const Milliseconds whole =
         scaled(view.plan().soak->target, view.chance().around("alignment", 58, 70));
-    return view.faults().thinBead ? scaled(whole, 66) : whole;
+    return view.faults().thinBead ? scaled(whole, kThinBeadPercent) : whole;
 }
 
 Act next(const View& view, const Aligning& state) {
     const Milliseconds began = state.from.lo;
     const Milliseconds whole = alignmentTime(view);
     if (view.aborts())
-        return {began + scaled(whole, 40), aborting()};
+        return {began + scaled(whole, kAbortAtPercent), aborting()};
     if (!view.hasReading(state.from, ReadingPhase::Alignment)) {
         return {
             began + std::min(view.draw("align_reading", seconds(4), seconds(8)), whole / 3),
@@ -206,8 +175,10 @@ Act next(const View& view, const Aligning& state) {
         bead.check = "alignment_bead";
         bead.passed = true;
         const std::int64_t least = *view.plan().beadMinUm;
-        bead.valueUm = view.faults().thinBead ? scaled(least, 66) / 100 * 100
-                                              : least + view.chance().even("bead", 1, 4) * 100;
+        bead.valueUm =
+            view.faults().thinBead
+                ? scaled(least, kThinBeadPercent) / 100 * 100
+                : least + view.chance().even("bead", 1, 4 + view.hand().unskilled(8)) * 100;
         return {began + scaled(whole, 90), bead};
     }
     return {began + whole + view.faults().backdate.value_or(Milliseconds(0)), SoakStarted{}};
@@ -226,7 +197,7 @@ Act next(const View& view, const Soaking& state) {
             view.last() + kBackdateThought, StepBackdated{lastOf(view.weld()), *faults.backdate}};
     }
     if (view.aborts())
-        return {began + (due - began) * 2 / 5, aborting()};
+        return {began + scaled(due - began, kAbortAtPercent), aborting()};
     if (!view.hasReading(state.from, ReadingPhase::Soak)) {
         return {
             began + std::min(view.draw("soak_reading", seconds(3), seconds(6)), (due - began) / 4),
@@ -240,7 +211,9 @@ Act next(const View& view, const Soaking& state) {
         return {due - *faults.shortSoak, PlateOut{}};
     if (faults.longSoak)
         return {due + *faults.longSoak, PlateOut{}};
-    return {due + view.draw("plate_out", Milliseconds(200), Milliseconds(900)), PlateOut{}};
+    if (faults.phoneCall)
+        return {due + *faults.phoneCall, PlateOut{}};
+    return {due + view.hand().plateOutLag(*view.plan().soak), PlateOut{}};
 }
 
 Act next(const View& view, const ChangingOver& state) {
@@ -253,7 +226,7 @@ Act next(const View& view, const ChangingOver& state) {
         return {state.from.lo + most / 2, aborting()};
     if (faults.lateChangeover)
         return {state.limit.lo + *faults.lateChangeover, FacesMet{}};
-    const Milliseconds taken = scaled(most, view.chance().around("changeover", 55, 85));
+    const Milliseconds taken = scaled(most, view.hand().changeoverShare());
     return {state.from.lo + std::max(taken, kFacesBounce), FacesMet{}};
 }
 
@@ -266,7 +239,8 @@ Act next(const View& view, const BuildingUp& state) {
     const bool low = faults.lowReading == RehearseFaults::LowReading::Corrected;
     if (low && !view.hasReading(state.from, ReadingPhase::Joining)) {
         const std::int64_t zero = view.plan().scale->zeroMilli;
-        const std::int64_t tooLow = std::max(zero, zero + scaled(band.lowMilli - zero, 85));
+        const std::int64_t tooLow =
+            std::max(zero, zero + scaled(band.lowMilli - zero, kLowReadingPercent));
         return {state.from.lo + scaled(target, 60), ReadingTaken{ReadingPhase::Joining, tooLow}};
     }
     const bool lockedOnce =
@@ -274,12 +248,11 @@ Act next(const View& view, const BuildingUp& state) {
     if (low && !lockedOnce)
         return {view.last() + Milliseconds(800), PressureLocked{}};
     if (!state.inBandSince) {
-        const Milliseconds asked = faults.slowBuildUp
-                                       ? target + *faults.slowBuildUp
-                                       : scaled(target, view.chance().around("build_up", 85, 110));
+        const Milliseconds asked = faults.slowBuildUp ? target + *faults.slowBuildUp
+                                                      : scaled(target, view.hand().buildUpShare());
         return {
             std::max(state.from.lo + asked, view.last() + kBounce),
-            ReadingTaken{ReadingPhase::Joining, view.reading("joining_reading", band)}};
+            ReadingTaken{ReadingPhase::Joining, view.turned("joining_reading", band)}};
     }
     return {view.last() + kLockAfterReading, PressureLocked{}};
 }
@@ -302,7 +275,8 @@ std::optional<Act> nextRecheck(const View& view, const Cooling& state) {
             std::min(view.draw(name, seconds(5), seconds(20)), (closes - opens) / 3);
         std::int64_t read = view.reading(name, scale.joining);
         if (view.faults().lowReading == RehearseFaults::LowReading::LeftLow) {
-            read = scale.zeroMilli + scaled(scale.joining.setMilli - scale.zeroMilli, 45);
+            read =
+                scale.zeroMilli + scaled(scale.joining.setMilli - scale.zeroMilli, kLeftLowPercent);
         }
         return Act{opens + lag, ReadingTaken{ReadingPhase::Recheck, read}};
     }
@@ -318,7 +292,7 @@ Act next(const View& view, const Cooling& state) {
                                  : view.handTime("release", seconds(3), seconds(15)));
     std::vector<Act> acts;
     if (view.aborts())
-        acts.push_back({state.from.lo + whole * 2 / 5, aborting()});
+        acts.push_back({state.from.lo + scaled(whole, kAbortAtPercent), aborting()});
     if (const auto recheck = nextRecheck(view, state))
         acts.push_back(*recheck);
     if (!view.has<JointNumbered>()) {
@@ -368,24 +342,6 @@ Act next(const View& view, const Inspecting&) {
     return view.after("close", seconds(5), seconds(12), closing(view.weld()));
 }
 
-Result<void> checkTime(
-    const char* name, const std::optional<Milliseconds>& value, Milliseconds high,
-    const std::string& why) {
-    if (!value || (*value >= Milliseconds(0) && *value <= high))
-        return {};
-    return fail(
-        ErrorCode::OutOfRange,
-        fmt::format(
-            "{} of {} ms is outside 0 to {} ms{}", name, value->count(), high.count(), why));
-}
-
-std::string listed(const std::vector<std::string>& words) {
-    std::string all;
-    for (const std::string& word : words)
-        all += (all.empty() ? "" : ", ") + word;
-    return all;
-}
-
 } // namespace
 
 std::optional<Act> nextAct(const Weld& weld, const Hand& hand) {
@@ -396,49 +352,6 @@ std::optional<Act> nextAct(const Weld& weld, const Hand& hand) {
             [](const Aborted&) { return std::optional<Act>(); },
             [&](const auto& state) { return std::optional<Act>(next(view, state)); }},
         weld.state);
-}
-
-Result<void> checkFaults(const RehearseFaults& faults, const WeldPlan& plan) {
-    const Milliseconds soak = plan.soak->target;
-    const Milliseconds cooling = plan.cooling->atLeast;
-    const std::string forThis = " with this plan";
-    for (const Result<void>& one :
-         {checkTime("late changeover", faults.lateChangeover, kLongestFault, ""),
-          checkTime("early release", faults.earlyRelease, cooling, forThis),
-          checkTime("short soak", faults.shortSoak, soak / 2, forThis),
-          checkTime("long soak", faults.longSoak, kLongestFault, ""),
-          checkTime("slow build-up", faults.slowBuildUp, kLongestFault, ""),
-          checkTime(
-              "backdating", faults.backdate, std::min(kLongestBackdate, soak / 4), forThis)}) {
-        if (!one)
-            return one;
-    }
-    if (faults.backdate && faults.backdate->count() == 0) {
-        return fail(ErrorCode::OutOfRange, "backdating of 0 ms says nothing: 1 ms at least");
-    }
-    if (faults.shortSoak && faults.longSoak) {
-        return fail(ErrorCode::Conflict, "a soak is either short or long, not both");
-    }
-    const auto& checks = plan.checks;
-    if (faults.skipCheck &&
-        std::find(checks.begin(), checks.end(), *faults.skipCheck) == checks.end()) {
-        return fail(
-            ErrorCode::OutOfRange, "the check to skip, \"" + *faults.skipCheck +
-                                       "\", is none of this weld's: " + listed(checks));
-    }
-    if (faults.skipCheck && *faults.skipCheck == "plate_temperature") {
-        return fail(
-            ErrorCode::OutOfRange,
-            "the check \"plate_temperature\" can be skipped by a foreman only");
-    }
-    if (faults.abortIn &&
-        std::find(kPhases.begin(), kPhases.end(), *faults.abortIn) == kPhases.end()) {
-        return fail(
-            ErrorCode::OutOfRange, "the phase to abort in, \"" + *faults.abortIn +
-                                       "\", is none of " +
-                                       listed({kPhases.begin(), kPhases.end()}));
-    }
-    return {};
 }
 
 } // namespace seamclock

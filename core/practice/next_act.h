@@ -1,10 +1,12 @@
 // What the virtual operator does next, as a pure function of the weld, his seed and his faults. He
 // keeps no memory of his own: what he has done is what the weld's events say. So he can be killed
-// at any moment and goes on the same. His times are plausible for a practised hand and invented
-// here [practice]; later the virtual bench's physics will say when the bead stands.
+// at any moment and goes on the same. When a bead stands and what a scale shows is plausible and
+// invented here [practice]; with physics the virtual bench says it instead (bench_weld.h), and this
+// is asked only for what follows: the reasons that are owed, and the closing.
 #pragma once
 
-#include "core/practice/virtual_operator.h"
+#include "core/practice/hand.h"
+#include "core/weld/fold.h"
 
 #include <optional>
 
@@ -15,17 +17,21 @@ struct Act {
     WeldDetail d;
 };
 
-struct Hand {
-    std::uint64_t seed = 1;
-    std::int64_t handPercent = 100;
-    RehearseFaults faults;
-};
-
-/// Empty: the weld is over. `due` may lie in the past: then it is to be done at once.
+/// Empty: the weld is over. `due` may lie in the past: then it is to be done at once. The hand's
+/// faults are all that he makes: whoever wants its slips too has put them in (withSlips).
 std::optional<Act> nextAct(const Weld& weld, const Hand& hand);
 
-/// OutOfRange: a fault that can't be made with this plan; the detail names the value and the
-/// allowed range.
-Result<void> checkFaults(const RehearseFaults& faults, const WeldPlan& plan);
+/// How much bead, of the least, ends alignment where that is the fault [percent].
+inline constexpr std::int64_t kThinBeadPercent = 66;
+/// What a low reading has of the band's lower end, above zero [percent].
+inline constexpr std::int64_t kLowReadingPercent = 85;
+inline constexpr std::int64_t kLeftLowPercent = 45;
+inline constexpr std::int64_t kColderMc = 8000;       // than the window, and welded all the same
+inline constexpr Milliseconds kShortOfSoak{6000};     // a plate tapped out too early, taken back
+inline constexpr Milliseconds kSecondThought{2000};   // until he takes it back
+inline constexpr Milliseconds kBackdateThought{1500}; // until he corrects the instant
+inline constexpr Milliseconds kLockAfterReading{1400};
+/// In that share of an interrupted phase's time [percent].
+inline constexpr std::int64_t kAbortAtPercent = 40;
 
 } // namespace seamclock

@@ -284,10 +284,10 @@ std::string bendSentence(BendReason reason) {
         return "Too little melt was left in the joint.";
     case BendReason::Contaminated:
         return "Dirt, grease or film lies in the joint.";
-    case BendReason::Underheated:
-        return "The plate was too cold: tough melt did not wet the other face.";
     case BendReason::Overheated:
         return "The melt was overheated.";
+    case BendReason::Underheated:
+        return "The plate was too cold for this plastic: the faces did not weld into each other.";
     case BendReason::LowPressure:
         return "Too little force while it froze: hollow places.";
     case BendReason::Notch:

@@ -4,6 +4,7 @@
 #include "core/log/log_reader.h"
 #include "core/log/recover.h"
 #include "core/log/world.h"
+#include "core/practice/lesson.h"
 #include "core/practice/next_act.h"
 #include "core/practice/virtual_clock.h"
 #include "core/session/session.h"
@@ -22,8 +23,7 @@ namespace seamclock {
 namespace {
 
 constexpr std::string_view kVirtualBoot = "practice:";
-// 2030-01-07T06:00:00Z, a Monday.
-constexpr Milliseconds kVirtualStart{1'893'996'000'000};
+constexpr Milliseconds kBetweenWelds = std::chrono::minutes(4); // of a series
 
 // In true time he looks up from the plate that often: to what was saved and what was not.
 constexpr Milliseconds kLookEvery{200};
@@ -72,18 +72,115 @@ WeldOrder practiceOrder(WeldOrder order) {
     return order;
 }
 
+/// A weld as it will be opened, and with physics all that will be done to it.
+struct Readied {
+    WeldOrder order; // by the card that he was handed
+    Hand hand;       // with its slips
+    std::optional<BenchWeld> bench;
+};
+
+Hand handOf(const RehearseOptions& options) {
+    return {options.seed, options.handPercent, options.faults, options.skill};
+}
+
+Result<WeldPlan> planOf(const WeldOrder& order) {
+    return planWithSheets(
+        order.request, order.procedure.procedure, &order.bench.bench, order.sheets);
+}
+
+Result<void> checkNumbers(const RehearseOptions& options) {
+    if (options.handPercent < 0 || options.handPercent > 1000) {
+        return fail(
+            ErrorCode::OutOfRange, "the hand's time of " + std::to_string(options.handPercent) +
+                                       " % is outside 0 to 1000 %");
+    }
+    if (options.skill < 0 || options.skill > kPerfect) {
+        return fail(
+            ErrorCode::OutOfRange,
+            "the skill of " + std::to_string(options.skill) + " is outside 0 to 100");
+    }
+    if (options.faults.needBench() && !options.physics) {
+        return fail(
+            ErrorCode::Refused,
+            "a fault that happens to sheets, plate or air needs the virtual bench: rehearse it "
+            "with physics");
+    }
+    return {};
+}
+
+/// Of another sheet, or of another unit than the springs'.
+Result<WeldOrder> handedOut(WeldOrder order, const RehearseFaults& faults) {
+    if (faults.wrongRowUm) {
+        order.request.thickness = millimetres(static_cast<double>(*faults.wrongRowUm) / 1e3);
+    }
+    if (faults.kgfForN) {
+        auto card = takenForKgf(order.bench.bench);
+        if (!card) {
+            return tl::unexpected<Error>(card.error());
+        }
+        order.bench = std::move(*card);
+    }
+    return order;
+}
+
+/// What can be known to fail is refused before a weld is opened that would then stand open for
+/// ever.
+Result<Readied> ready(const RehearseOptions& options) {
+    if (auto ok = checkNumbers(options); !ok) {
+        return tl::unexpected<Error>(ok.error());
+    }
+    const WeldOrder right = practiceOrder(options.order);
+    auto rightPlan = planOf(right);
+    if (!rightPlan) {
+        return tl::unexpected<Error>(rightPlan.error());
+    }
+    auto order = handedOut(right, options.faults);
+    if (!order) {
+        return tl::unexpected<Error>(order.error());
+    }
+    Readied out{std::move(*order), handOf(options), {}};
+    const auto card = planOf(out.order);
+    if (!card) {
+        return tl::unexpected<Error>(card.error());
+    }
+    if (!card->isReady()) {
+        return out; // the session says what is missing
+    }
+    if (auto ok = checkFaults(options.faults, *card); !ok) {
+        return tl::unexpected<Error>(ok.error());
+    }
+    out.hand.faults = withSlips(out.hand, *card, options.physics.has_value());
+    if (!options.physics) {
+        return out;
+    }
+    BenchSetup setup;
+    setup.material = *options.physics;
+    setup.bench = right.bench.bench;
+    setup.plan = std::move(*rightPlan);
+    setup.dragN = right.request.drag ? inNewtons(*right.request.drag) : 0;
+    auto bench = weldOnBench(setup, *card, out.hand);
+    if (!bench) {
+        return tl::unexpected<Error>(bench.error());
+    }
+    out.bench = std::move(*bench);
+    return out;
+}
+
 /// One rehearsal under way.
 class Rehearsal {
 public:
     Rehearsal(
         Session<Practice>& session, const LogWriterBase& writer, const RehearseOptions& options,
         const RehearseTools& tools, VirtualClock* clock)
-        : m_session(session), m_writer(writer), m_tools(tools),
-          m_clock(clock), m_hand{options.seed, options.handPercent, options.faults},
-          m_by(options.by) {}
+        : m_session(session), m_writer(writer), m_tools(tools), m_clock(clock),
+          m_hand(handOf(options)), m_by(options.by) {}
 
-    Result<void> open(const WeldOrder& order) {
-        auto weld = m_session.open(order, m_by);
+    Result<void> open(Readied readied) {
+        m_hand = std::move(readied.hand);
+        if (readied.bench) {
+            m_bench = std::move(readied.bench->acts);
+        }
+        auto weld = m_session.open(readied.order, m_by);
         if (!weld) {
             return tl::unexpected<Error>(weld.error());
         }
@@ -112,12 +209,13 @@ public:
         }
         m_told = found.events.size();
         m_savedTold = m_told;
+        m_hand.faults = withSlips(m_hand, found.plan, false);
         return take(*settled, true);
     }
 
     /// To the end of the weld.
     Result<void> run() {
-        while (const auto act = nextAct(m_weld, m_hand)) {
+        while (const auto act = next()) {
             const Weld meanwhile = m_weld;
             const Instant from = m_session.look();
             const auto before = passUntil(act->due);
@@ -171,6 +269,20 @@ public:
     }
 
 private:
+    /// What was worked out on the bench, then what follows of itself.
+    std::optional<Act> next() {
+        if (m_benchDone >= m_bench.size()) {
+            return nextAct(m_weld, m_hand);
+        }
+        Act act = m_bench[m_benchDone++];
+        if (auto* back = std::get_if<StepTakenBack>(&act.d)) {
+            back->targetN = lastTakeable(m_weld);
+        } else if (auto* dated = std::get_if<StepBackdated>(&act.d)) {
+            dated->targetN = lastTakeable(m_weld);
+        }
+        return act;
+    }
+
     static std::optional<WeldTime> phaseBegan(const State& state) {
         return std::visit(
             [](const auto& phase) -> std::optional<WeldTime> {
@@ -185,10 +297,6 @@ private:
 
     Result<void> take(const Weld& weld, bool resumed) {
         m_weld = weld;
-        const auto fits = checkFaults(m_hand.faults, m_weld.plan);
-        if (!fits && !resumed) {
-            return fits;
-        }
         if (m_tools.watcher != nullptr) {
             m_tools.watcher->planned(m_weld, resumed);
         }
@@ -276,6 +384,8 @@ private:
     VirtualClock* m_clock;
     Hand m_hand;
     std::string m_by;
+    std::vector<Act> m_bench; // with physics: all but the end
+    std::size_t m_benchDone = 0;
     Weld m_weld;
     std::size_t m_told = 0;
     std::size_t m_savedTold = 0;
@@ -310,7 +420,7 @@ Result<Time> timeFor(
         start = found->events.back().at;
     } else {
         start.bootId = std::string(kVirtualBoot) + newUuid();
-        start.utc = kVirtualStart;
+        start.utc = kPracticeStart;
         start.offset = options.offset;
     }
     return Time{std::make_unique<VirtualClock>(start)};
@@ -329,7 +439,8 @@ std::vector<std::int64_t> otherOpen(const Session<Practice>& session, const std:
 
 Result<RehearseResult> rehearseIn(
     LogWriter<Practice>& writer, const RehearseOptions& options, const RehearseTools& tools,
-    const Time& time, const std::optional<Weld>& found, const std::optional<SetAside>& aside) {
+    const Time& time, const std::optional<Weld>& found, const std::optional<SetAside>& aside,
+    std::optional<Readied> readied) {
     const Clock& clock = time.clock ? static_cast<const Clock&>(*time.clock) : *tools.machine;
     auto session = Session<Practice>::start(writer, clock);
     if (!session) {
@@ -343,7 +454,10 @@ Result<RehearseResult> rehearseIn(
         result.resumed = ResumeNote{};
         done = rehearsal.resume(found->id(), options.word, *result.resumed);
     } else {
-        done = rehearsal.open(practiceOrder(options.order));
+        if (readied->bench) {
+            result.bench = std::move(readied->bench->story);
+        }
+        done = rehearsal.open(std::move(*readied));
     }
     if (done && aside) {
         session->takeUp(*aside);
@@ -369,23 +483,6 @@ Result<RehearseResult> rehearseIn(
     result.logPath = options.logPath;
     result.leftOpen = otherOpen(*session, weld.id());
     return result;
-}
-
-/// What can be known to fail is refused before a weld is opened that would then stand open for
-/// ever.
-Result<void> checkBeforeOpening(const RehearseOptions& options) {
-    if (options.handPercent < 0 || options.handPercent > 1000) {
-        return fail(
-            ErrorCode::OutOfRange, "the hand's time of " + std::to_string(options.handPercent) +
-                                       " % is outside 0 to 1000 %");
-    }
-    const WeldOrder& order = options.order;
-    const auto plan =
-        planWithSheets(order.request, order.procedure.procedure, &order.bench.bench, order.sheets);
-    if (!plan) {
-        return tl::unexpected<Error>(plan.error());
-    }
-    return plan->isReady() ? checkFaults(options.faults, *plan) : Result<void>();
 }
 
 std::vector<LogDocument> knownTo(const RehearseOptions& options) {
@@ -415,7 +512,7 @@ Result<Weld> weldToResume(
     }
     Instant start;
     start.bootId = std::string(kVirtualBoot) + newUuid();
-    start.utc = kVirtualStart;
+    start.utc = kPracticeStart;
     const VirtualClock standIn(start);
     const Clock& clock = tools.machine != nullptr ? *tools.machine : standIn;
     {
@@ -435,12 +532,20 @@ Result<Weld> weldToResume(
 
 Result<RehearseResult> rehearse(const RehearseOptions& options, const RehearseTools& tools) {
     std::optional<SetAside> aside;
+    std::optional<Readied> readied;
+    if (options.resume && options.physics) {
+        return fail(
+            ErrorCode::Refused,
+            "a weld can't be resumed with physics: the virtual bench did not outlive the program");
+    }
     if (!options.resume) {
-        if (const auto fits = checkBeforeOpening(options); !fits) {
-            return tl::unexpected<Error>(fits.error());
-        }
-        if (const auto made = makeFolderOf(options.logPath); !made) {
+        auto made = ready(options);
+        if (!made) {
             return tl::unexpected<Error>(made.error());
+        }
+        readied = std::move(*made);
+        if (const auto folder = makeFolderOf(options.logPath); !folder) {
+            return tl::unexpected<Error>(folder.error());
         }
     }
     std::optional<Weld> found;
@@ -473,7 +578,68 @@ Result<RehearseResult> rehearse(const RehearseOptions& options, const RehearseTo
     if (aside && tools.watcher != nullptr) {
         tools.watcher->setAside(*aside);
     }
-    return rehearseIn(opened->writer, options, tools, *time, found, aside);
+    return rehearseIn(opened->writer, options, tools, *time, found, aside, std::move(readied));
+}
+
+Result<SeriesResult> rehearseSeries(
+    const std::string& logPath, const std::function<std::optional<SeriesStep>(std::int64_t)>& next,
+    const std::function<void(const SeriesWeld&)>& done) {
+    SeriesResult result;
+    result.logPath = logPath;
+    if (const auto folder = makeFolderOf(logPath); !folder) {
+        return tl::unexpected<Error>(folder.error());
+    }
+    Instant start;
+    start.bootId = std::string(kVirtualBoot) + newUuid();
+    start.utc = kPracticeStart;
+    VirtualClock clock(start);
+    auto opened = openLog<Practice>(logPath, clock);
+    if (!opened) {
+        return tl::unexpected<Error>(opened.error());
+    }
+    result.aside = std::move(opened->aside);
+    LogWriter<Practice>& writer = opened->writer;
+    auto session = Session<Practice>::start(writer, clock);
+    if (!session) {
+        return tl::unexpected<Error>(session.error());
+    }
+    const RehearseTools tools;
+    Result<void> made;
+    while (auto step = next(result.welds)) {
+        auto readied = ready(step->options);
+        if (!readied) {
+            made = tl::unexpected<Error>(readied.error());
+            break;
+        }
+        const Milliseconds gap = step->notBefore - clock.now().utc;
+        clock.advance(std::max(gap, result.welds > 0 ? kBetweenWelds : Milliseconds(0)));
+        SeriesWeld weld;
+        weld.faults = readied->hand.faults;
+        if (readied->bench) {
+            weld.bench = std::move(readied->bench->story);
+        }
+        Rehearsal rehearsal(*session, writer, step->options, tools, &clock);
+        made = rehearsal.open(std::move(*readied));
+        if (made) {
+            made = rehearsal.run();
+        }
+        if (!made) {
+            break;
+        }
+        ++result.welds;
+        if (done) {
+            weld.record = record(rehearsal.weld());
+            done(weld);
+        }
+    }
+    const Result<void> stopped = session->stop();
+    if (!made) {
+        return tl::unexpected<Error>(made.error());
+    }
+    if (!stopped) {
+        result.notSaved = stopped.error().detail;
+    }
+    return result;
 }
 
 } // namespace seamclock

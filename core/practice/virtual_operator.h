@@ -1,14 +1,19 @@
 // A virtual operator who makes one whole weld on a virtual bench, into a practice log, through the
 // same door as a person: Session<Practice>. What he does next is a function of the weld as it
-// stands, his seed and the faults he was asked for; so a rehearsal that was killed and started
-// again goes on from the fold as if nothing had happened. By default he lives on a clock of his own
-// (boot id "practice:UUID", from 2030-01-07T06:00Z) and computes his own instants: waiting for him
-// (Pacer) changes nothing in the record. With true time he uses the machine's clock and really
-// waits. His hand's times and readings are plausible, seeded and stated here to be invented
-// [practice]; there is no physics in them yet.
+// stands, his seed, his skill and the faults he was asked for; so a rehearsal that was killed and
+// started again goes on from the fold as if nothing had happened. By default he lives on a clock of
+// his own (boot id "practice:UUID", from 2030-01-07T06:00Z) and computes his own instants: waiting
+// for him (Pacer) changes nothing in the record. With true time he uses the machine's clock and
+// really waits.
+//
+// Without physics his hand's times and readings are plausible, seeded and invented here [practice].
+// With physics he moves the bench of core/vbench: the bead stands when it stands there, he reads
+// its scale, and it knows what became of the joint (bench_weld.h says what of it is the same on
+// every machine).
 #pragma once
 
 #include "core/base/result.h"
+#include "core/practice/bench_weld.h"
 #include "core/practice/pacer.h"
 #include "core/rescue/set_aside.h"
 #include "core/session/after_cut.h"
@@ -18,37 +23,15 @@
 #include "core/weld/record.h"
 
 #include <cstdint>
+#include <functional>
 #include <optional>
 #include <string>
 #include <vector>
 
 namespace seamclock {
 
-/// What he gets wrong. Absent or false: he does it right.
-struct RehearseFaults {
-    enum class LowReading {
-        None,
-        Corrected, // locks out of band once, sees it, tops up and locks again
-        LeftLow    // the spring is found low at the first re-check and never topped up
-    };
-
-    std::optional<Milliseconds> lateChangeover; // past its limit
-    std::optional<Milliseconds> earlyRelease;   // short of the cooling time
-    std::optional<Milliseconds> shortSoak;      // short of its target
-    std::optional<Milliseconds> longSoak;       // past its target
-    std::optional<Milliseconds> slowBuildUp;    // past its target
-    LowReading lowReading = LowReading::None;
-    bool missedRecheck = false;
-    bool coldPlate = false;               // measured 8 K under the window, and welded all the same
-    bool thinBead = false;                // alignment ended with two thirds of the bead
-    bool misaligned = false;              // twice the allowed offset
-    bool takeBack = false;                // plate out tapped too early, taken back after 3 s
-    std::optional<Milliseconds> backdate; // soak's start tapped this much late, then corrected
-    std::optional<std::string> skipCheck; // the code of a check that is overridden
-    std::optional<std::string> abortIn;   // the name of a phase, as phaseName()
-
-    bool operator==(const RehearseFaults&) const = default;
-};
+/// Where every practice clock begins: 2030-01-07T06:00Z, a Monday.
+inline constexpr Milliseconds kPracticeStart{1'893'996'000'000};
 
 struct RehearseOptions {
     WeldOrder order; // its type is set to practice; without sheets, two of the procedure's material
@@ -63,6 +46,9 @@ struct RehearseOptions {
     std::string by = "person:practice";
     std::chrono::minutes offset{0}; // of the virtual clock's local time
     std::int64_t handPercent = 100; // of his times for checks, release and inspection
+    int skill = kPerfect;           // 0 to 100
+    // What the sheets are made of: then the weld is made on the virtual bench.
+    std::optional<Material> physics;
     // What the program has at hand, should the log be damaged and its own copies lost.
     std::vector<LogDocument> known;
 };
@@ -122,13 +108,42 @@ struct RehearseResult {
     std::optional<SetAside> aside; // the log was damaged
     std::string notSaved;          // what did not reach the log, in words; empty when all is well
     std::vector<std::int64_t> leftOpen; // numbers of other welds that stand open in this log
+    std::optional<BenchStory> bench;    // with physics
 };
 
 /// Returns when the weld is closed or aborted and its rows are in the log. OutOfRange: a fault that
 /// can't be made with this plan, an unknown check or phase; and as makePlan. NotWritten: the folder
 /// or log can't be made. Foreign, Damaged, Unreadable: as the log says. Missing: nothing to resume,
 /// or true time without a machine clock. Conflict: another program writes this log, or a practice
-/// clock's weld was to be resumed in true time. Refused: as SessionBase::settle.
+/// clock's weld was to be resumed in true time. Refused: as SessionBase::settle, a fault of the
+/// bench's without physics, and a weld with physics that was to be resumed. With physics also as
+/// weldOnBench.
 Result<RehearseResult> rehearse(const RehearseOptions& options, const RehearseTools& tools);
+
+/// One weld of several. Of its options only what is the weld's own counts: neither log nor clock.
+struct SeriesStep {
+    RehearseOptions options;
+    Milliseconds notBefore{0}; // on the wall clock
+};
+
+struct SeriesWeld {
+    WeldRecord record;
+    RehearseFaults faults;           // with what slipped besides
+    std::optional<BenchStory> bench; // with physics
+};
+
+struct SeriesResult {
+    std::int64_t welds = 0;
+    std::string logPath;
+    std::optional<SetAside> aside; // the log was damaged
+    std::string notSaved;          // what did not reach the log, in words; empty when all is well
+};
+
+/// Many welds, one after the other on one practice clock that begins as rehearse()'s, into one log
+/// that is opened once. `next` gives the step of that number, from 0, until there is none; `done`
+/// may be empty. Errors as rehearse(); what was made before stands in the log.
+Result<SeriesResult> rehearseSeries(
+    const std::string& logPath, const std::function<std::optional<SeriesStep>(std::int64_t)>& next,
+    const std::function<void(const SeriesWeld&)>& done);
 
 } // namespace seamclock

@@ -7,121 +7,15 @@
 namespace seamclock {
 namespace {
 
-constexpr Milliseconds kLook{40};     // how often a hand that turns looks at the scale
-constexpr Milliseconds kFollows{500}; // likewise one that follows the melt
-constexpr Milliseconds kLongestTurn{60'000};
-constexpr Milliseconds kLongestAlignment{1'800'000}; // no bead by then: it will not come
-constexpr double kFastMmPerS = 25;                   // tables apart and together
-constexpr double kSlamMmPerS = 40;
-constexpr Milliseconds kRunsOn{500};   // before arms that turn so fast have stopped
-constexpr Milliseconds kLooksUp{1000}; // and before the scale has been read
-constexpr double kGentleMmPerS = 3;    // the last of it
+// No bead by then: it will not come.
+constexpr Milliseconds kLongestAlignment{1'800'000};
 constexpr Milliseconds kLooksAgain{30'000};
-constexpr double kCreepsMmPerS = 1; // where there is no reading to go by
-constexpr double kPlateRoomMm = 16; // so far apart before the plate comes in
-constexpr double kPlateOffMm = 1.5; // from each face before it goes out
-constexpr double kNearMm = 1.5;
-constexpr double kTurnMmPerS = 6; // to a reading
-constexpr double kEyes = 0.05;    // of a division: where the hand is content
-constexpr double kSettleS = 0.12; // within which it would be at its reading
-
-std::int64_t umPerS(double mmPerS) {
-    return std::llround(mmPerS * 1e3);
-}
-
-double least(const BenchView& view, double StationView::*field) {
-    double found = view.stations.front().*field;
-    for (const StationView& station : view.stations) {
-        found = std::min(found, station.*field);
-    }
-    return found;
-}
-
-bool anyTouches(const BenchView& view) {
-    return std::any_of(view.stations.begin(), view.stations.end(), [](const StationView& each) {
-        return each.touches != Touches::Nothing;
-    });
-}
 
 Result<void> lacking(const char* what) {
     return fail(ErrorCode::Missing, std::string("the plan lacks ") + what);
 }
 
 } // namespace
-
-Result<void> SteadyHand::turnTo(double reading, double mmPerS, bool touching) {
-    const SpringScale& scale = m_bench.setup().bench.scale;
-    const double mmPerUnit = inNewtons(scale.rate()) / inNewtons(*scale.ratePerMillimetre());
-    const double enough = kEyes * static_cast<double>(scale.divisionMilli) / 1e3;
-    const Milliseconds until = m_bench.now() + kLongestTurn;
-    while (m_bench.now() < until) {
-        const BenchView view = m_bench.view();
-        const double missing = reading - view.scale.reading;
-        if (std::fabs(missing) <= enough || (touching && !anyTouches(view))) {
-            break;
-        }
-        const double speed = std::clamp(missing * mmPerUnit / kSettleS, -mmPerS, mmPerS);
-        if (auto ok = m_bench.act(TurnWheel{umPerS(speed)}); !ok) {
-            return ok;
-        }
-        m_bench.advance(kLook);
-    }
-    return m_bench.act(TurnWheel{0});
-}
-
-Result<void> SteadyHand::approach() {
-    double speed = 0;
-    for (const Milliseconds until = m_bench.now() + kLongestTurn; m_bench.now() < until;) {
-        const BenchView view = m_bench.view();
-        if (anyTouches(view)) {
-            break;
-        }
-        const double wanted =
-            least(view, &StationView::gapMm) > kNearMm ? kFastMmPerS : kGentleMmPerS;
-        if (wanted != speed) {
-            speed = wanted;
-            if (auto ok = m_bench.act(TurnWheel{umPerS(speed)}); !ok) {
-                return ok;
-            }
-        }
-        m_bench.advance(kLook);
-    }
-    return m_bench.act(TurnWheel{0});
-}
-
-Result<void> SteadyHand::apart(double mm) {
-    if (auto ok = m_bench.act(TurnWheel{umPerS(-kFastMmPerS)}); !ok) {
-        return ok;
-    }
-    for (const Milliseconds until = m_bench.now() + kLongestTurn; m_bench.now() < until;) {
-        if (least(m_bench.view(), &StationView::gapMm) >= mm) {
-            break;
-        }
-        m_bench.advance(kLook);
-    }
-    return m_bench.act(TurnWheel{0});
-}
-
-Result<void> SteadyHand::inContact() {
-    if (anyTouches(m_bench.view())) {
-        return {};
-    }
-    if (auto ok = m_bench.act(TurnWheel{umPerS(kCreepsMmPerS)}); !ok) {
-        return ok;
-    }
-    for (const Milliseconds until = m_bench.now() + kLongestTurn;
-         m_bench.now() < until && !anyTouches(m_bench.view());) {
-        m_bench.advance(kLook);
-    }
-    // What the drag took of the way in it would hold on to, once the edge swells: back by so much.
-    const SpringScale& scale = m_bench.setup().bench.scale;
-    const double backMm = m_bench.setup().dragN / inNewtons(*scale.ratePerMillimetre());
-    if (auto ok = m_bench.act(TurnWheel{umPerS(-kCreepsMmPerS)}); !ok) {
-        return ok;
-    }
-    m_bench.advance(Milliseconds(std::llround(backMm / kCreepsMmPerS * 1e3)));
-    return m_bench.act(TurnWheel{0});
-}
 
 double SteadyHand::bead() const {
     const BenchView view = m_bench.view();
@@ -170,14 +64,14 @@ Result<void> SteadyHand::align() {
     if (!plan().beadMinUm) {
         return lacking("the alignment bead");
     }
-    if (auto ok = apart(kPlateRoomMm); !ok) {
+    if (auto ok = m_moves.apart(kPlateRoomMm); !ok) {
         return ok;
     }
     if (auto ok = m_bench.act(BringPlateIn{}); !ok) {
         return ok;
     }
     m_bench.advance(Milliseconds(1000));
-    if (auto ok = approach(); !ok) {
+    if (auto ok = m_moves.approach(); !ok) {
         return ok;
     }
     const Milliseconds from = m_bench.now();
@@ -187,22 +81,13 @@ Result<void> SteadyHand::align() {
         if (m_faults.alignFor ? m_bench.now() - from >= *m_faults.alignFor : bead() >= wanted) {
             break;
         }
-        if (auto ok = follow(set); !ok) {
+        if (auto ok = m_moves.follow(set); !ok) {
             return ok;
         }
         m_bench.advance(kFollows);
     }
     m_times.alignment = m_bench.now() - from;
     return {};
-}
-
-Result<void> SteadyHand::follow(double set) {
-    // A hand does not turn for what its eye can't see.
-    const double division = static_cast<double>(m_bench.setup().bench.scale.divisionMilli) / 1e3;
-    if (m_bench.view().scale.reading > set - division / 2) {
-        return {};
-    }
-    return turnTo(set, kTurnMmPerS);
 }
 
 Result<void> SteadyHand::soak() {
@@ -212,14 +97,14 @@ Result<void> SteadyHand::soak() {
     const ReadingBand& band =
         m_faults.soakUnderPressure ? plan().scale->alignment : plan().scale->soak;
     const double set = static_cast<double>(band.setMilli) / 1e3;
-    if (auto ok = turnTo(set, kTurnMmPerS, true); !ok) {
+    if (auto ok = m_moves.turnTo(set, kTurnMmPerS, true); !ok) {
         return ok;
     }
     if (m_faults.backedOffUm) {
-        if (auto ok = apart(static_cast<double>(*m_faults.backedOffUm) / 1e3); !ok) {
+        if (auto ok = m_moves.apart(static_cast<double>(*m_faults.backedOffUm) / 1e3); !ok) {
             return ok;
         }
-    } else if (auto ok = inContact(); !ok) {
+    } else if (auto ok = m_moves.inContact(); !ok) {
         return ok;
     }
     const Milliseconds from = m_bench.now();
@@ -228,10 +113,11 @@ Result<void> SteadyHand::soak() {
         if (!m_faults.backedOffUm) {
             // An edge that swells presses back.
             const bool over = m_bench.view().scale.seenMilli > band.highMilli;
-            if (auto ok = over ? turnTo(set, kTurnMmPerS, true) : follow(set); !ok) {
+            if (auto ok = over ? m_moves.turnTo(set, kTurnMmPerS, true) : m_moves.follow(set);
+                !ok) {
                 return ok;
             }
-            if (auto ok = inContact(); !ok) {
+            if (auto ok = m_moves.inContact(); !ok) {
                 return ok;
             }
         }
@@ -244,7 +130,7 @@ Result<void> SteadyHand::soak() {
 Result<void> SteadyHand::changeOver() {
     const Milliseconds began = m_bench.now();
     if (!m_faults.plateOutPressed) {
-        if (auto ok = apart(kPlateOffMm); !ok) {
+        if (auto ok = m_moves.apart(kPlateOffMm); !ok) {
             return ok;
         }
     }
@@ -259,27 +145,10 @@ Result<void> SteadyHand::changeOver() {
         const Milliseconds closing{800};
         m_bench.advance(from + *m_faults.changeover - closing - m_bench.now());
     }
-    if (auto ok = approach(); !ok) {
+    if (auto ok = m_moves.approach(); !ok) {
         return ok;
     }
     m_times.changeover = m_bench.view().instants.facesMet.value_or(m_bench.now()) - from;
-    return {};
-}
-
-/// As fast as the wheel goes, past the reading, and looked at when it has stopped.
-Result<void> SteadyHand::slam(double set) {
-    if (auto ok = m_bench.act(TurnWheel{umPerS(kSlamMmPerS)}); !ok) {
-        return ok;
-    }
-    for (const Milliseconds until = m_bench.now() + kLongestTurn;
-         m_bench.now() < until && m_bench.view().scale.reading < set;) {
-        m_bench.advance(kLook);
-    }
-    m_bench.advance(kRunsOn);
-    if (auto ok = m_bench.act(TurnWheel{0}); !ok) {
-        return ok;
-    }
-    m_bench.advance(kLooksUp);
     return {};
 }
 
@@ -289,28 +158,16 @@ Result<void> SteadyHand::buildUp() {
     }
     const Milliseconds from = m_bench.now();
     const double set = static_cast<double>(plan().scale->joining.setMilli) / 1e3;
-    const double start = m_bench.view().scale.reading;
     if (m_faults.slammed) {
-        if (auto ok = slam(set); !ok) {
+        if (auto ok = m_moves.slam(set); !ok) {
             return ok;
         }
     } else {
-        for (const Milliseconds target = plan().buildUp->target; m_bench.now() - from < target;) {
-            const double share = static_cast<double>((m_bench.now() - from + kLook).count()) /
-                                 static_cast<double>(target.count());
-            const SpringScale& scale = m_bench.setup().bench.scale;
-            const double mmPerUnit =
-                inNewtons(scale.rate()) / inNewtons(*scale.ratePerMillimetre());
-            const double missing = start + (set - start) * share - m_bench.view().scale.reading;
-            const double speed =
-                std::clamp(missing * mmPerUnit / kSettleS, -kTurnMmPerS, kFastMmPerS);
-            if (auto ok = m_bench.act(TurnWheel{umPerS(speed)}); !ok) {
-                return ok;
-            }
-            m_bench.advance(kLook);
+        if (auto ok = m_moves.raise(set, plan().buildUp->target); !ok) {
+            return ok;
         }
     }
-    if (auto ok = turnTo(set, kTurnMmPerS); !ok) {
+    if (auto ok = m_moves.turnTo(set, kTurnMmPerS); !ok) {
         return ok;
     }
     m_times.buildUp = m_bench.now() - from;
@@ -353,7 +210,7 @@ Result<void> SteadyHand::cool() {
         if (auto ok = m_bench.act(UnlockWheel{}); !ok) {
             return ok;
         }
-        if (auto ok = turnTo(static_cast<double>(band.setMilli) / 1e3, kTurnMmPerS); !ok) {
+        if (auto ok = m_moves.turnTo(static_cast<double>(band.setMilli) / 1e3, kTurnMmPerS); !ok) {
             return ok;
         }
         if (auto ok = m_bench.act(LockWheel{}); !ok) {

@@ -3,7 +3,7 @@
 // speeds are plausible and invented here [practice]; it has no reaction time.
 #pragma once
 
-#include "core/vbench/virtual_bench.h"
+#include "core/vbench/hand_moves.h"
 
 #include <array>
 #include <optional>
@@ -51,7 +51,8 @@ struct HandTimes {
 class SteadyHand {
 public:
     /// The bench as it was set; both must outlive the hand.
-    SteadyHand(VirtualBench& bench, HandFaults faults) : m_bench(bench), m_faults(faults) {}
+    SteadyHand(VirtualBench& bench, HandFaults faults)
+        : m_bench(bench), m_moves(bench), m_faults(faults) {}
 
     // Each ends where the next begins. Refused, with what the bench said, where it can't go on;
     // Missing: the plan lacks a time or the bead.
@@ -68,16 +69,10 @@ public:
 
 private:
     const WeldPlan& plan() const { return m_faults.card ? *m_faults.card : m_bench.setup().plan; }
-    /// Or, if `touching`, until nothing touches.
-    Result<void> turnTo(double reading, double mmPerS, bool touching = false);
-    Result<void> approach(); // until something touches
-    Result<void> apart(double mm);
-    Result<void> inContact(); // as lightly as can be, where the reading alone leaves a gap
-    Result<void> slam(double set);
-    Result<void> follow(double set); // what the reading lost, once it can be seen
-    double bead() const;             // that ends the alignment [mm]
+    double bead() const; // that ends the alignment [mm]
 
     VirtualBench& m_bench;
+    HandMoves m_moves;
     HandFaults m_faults;
     HandTimes m_times;
 };

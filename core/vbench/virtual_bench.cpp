@@ -165,8 +165,11 @@ BenchView viewOf(const BenchFixed& fixed, const BenchState& state) {
     const double tables = state.reach - state.travel;
     view.gapLeftMm = (state.bothClamped() ? tables : state.gapLeft) * 1e3;
     view.gapRightMm = (state.bothClamped() ? tables : state.gapRight) * 1e3;
-    view.clamped[0] = state.sheets[0].clamped;
-    view.clamped[1] = state.sheets[1].clamped;
+    for (std::size_t sheet = 0; sheet < 2; ++sheet) {
+        view.film[sheet] = state.sheets[sheet].film;
+        view.planed[sheet] = state.sheets[sheet].planed;
+        view.clamped[sheet] = state.sheets[sheet].clamped;
+    }
     view.clampsEased = state.clampsEased;
     view.barsOpen = state.barsOpen;
     view.lifted = state.lifted;

@@ -2,7 +2,7 @@
 // hardest, and whole welds with their physics against true time. In processor time; all of PE-HD,
 // PP and PVDF by shipped procedures on the demo's bench, five stations. Stations that are alike are
 // worked out once; off-parallel, each for itself.
-#include "tests/core/vbench/practice_weld.h"
+#include "tests/support/practice_weld.h"
 
 #include <algorithm>
 #include <cstdio>

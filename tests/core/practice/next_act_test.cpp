@@ -1,6 +1,7 @@
 #include "core/practice/next_act.h"
 
 #include "core/weld/intent.h"
+#include "core/weld/verdict.h"
 #include "tests/support/demo_order.h"
 
 #include <gtest/gtest.h>

@@ -7,6 +7,7 @@
 #include "core/log/world.h"
 #include "tests/support/demo_order.h"
 #include "tests/support/fake_clock.h"
+#include "tests/support/materials.h"
 #include "tests/support/scratch_folder.h"
 
 #include <fstream>
@@ -424,6 +425,64 @@ TEST_F(Rehearsing, DoesNotTakeAPracticeClocksWeldIntoTrueTime) {
     const auto refused = rehearse(options, real);
     ASSERT_FALSE(refused);
     EXPECT_EQ(refused.error().code, ErrorCode::Conflict);
+}
+
+TEST_F(Rehearsing, WithPhysicsTellsTheSameWhateverThePaceAndTheLog) {
+    RehearseOptions options = optionsFor(m_folder.file("1.seamlog"));
+    options.physics = test::materials().front();
+    ASSERT_EQ(options.physics->id, "pe-hd");
+    const RehearseResult once = done(options);
+    ASSERT_TRUE(once.bench);
+    EXPECT_TRUE(once.bench->bend.ductile);
+    EXPECT_EQ(toString(once.record.verdict.word), "within limits");
+    Tally tally;
+    RehearseTools tools;
+    tools.pacer = &tally;
+    options.logPath = m_folder.file("2.seamlog");
+    const RehearseResult paced = done(options, tools);
+    EXPECT_EQ(comparable(paced.events), comparable(once.events));
+    EXPECT_EQ(paced.bench, once.bench);
+    EXPECT_EQ(tally.total, once.events.back().at.boot - once.events.front().at.boot);
+    EXPECT_NE(
+        comparable(done(optionsFor(m_folder.file("3.seamlog"))).events), comparable(once.events));
+}
+
+TEST_F(Rehearsing, HandsOutACardThatIsWrong) {
+    RehearseOptions options = optionsFor(m_folder.file("1.seamlog"));
+    options.physics = test::materials().front();
+    options.faults.wrongRowUm = 5000;
+    const RehearseResult row = done(options);
+    EXPECT_EQ(row.plan.thicknessUm, 5000);
+    EXPECT_EQ(row.record.opened.sheets.front().thicknessUm, 8000);
+    ASSERT_TRUE(row.bench);
+    options.faults = {};
+    const RehearseResult right = done(options);
+    EXPECT_NE(row.bench->end.planMeltMm, 0);
+    EXPECT_EQ(row.bench->end.planMeltMm, right.bench->end.planMeltMm)
+        << "the sheet's, not the card's";
+    options.faults.kgfForN = true;
+    const RehearseResult kgf = done(options);
+    const auto above = [](const WeldPlan& plan) {
+        return static_cast<double>(plan.scale->joining.setMilli - plan.scale->zeroMilli);
+    };
+    // Contract: set is the nearest division, which is 1 mm on this bench.
+    EXPECT_NEAR(above(kgf.plan) * 9.80665, above(right.plan), 9.80665 * 500 + 500);
+}
+
+TEST_F(Rehearsing, WithPhysicsIsRefusedWhereThereIsNoBenchForIt) {
+    RehearseOptions options = optionsFor(m_folder.file("1.seamlog"));
+    options.faults.slammed = true;
+    EXPECT_NE(refusal(options).find("rehearse it with physics"), std::string::npos);
+    options.faults = {};
+    options.skill = 101;
+    EXPECT_EQ(refusal(options), "the skill of 101 is outside 0 to 100");
+    EXPECT_FALSE(std::filesystem::exists(options.logPath)) << "refused before a log was made";
+    options.skill = kPerfect;
+    options.physics = test::materials().front();
+    options.resume = true;
+    EXPECT_EQ(
+        refusal(options),
+        "a weld can't be resumed with physics: the virtual bench did not outlive the program");
 }
 
 TEST(Rehearse, GoesOnWithAWeldWhoseLogWasDamaged) {

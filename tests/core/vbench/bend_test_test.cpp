@@ -1,7 +1,7 @@
 // Whole welds by hand on the virtual bench: by the plan, and each with one mistake. What each must
 // teach is the trade's (common practice and the list); where ductile ends is the model's.
 #include "core/vbench/bench_numbers.h"
-#include "tests/core/vbench/practice_weld.h"
+#include "tests/support/practice_weld.h"
 
 #include <algorithm>
 #include <cmath>

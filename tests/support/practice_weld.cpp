@@ -1,4 +1,4 @@
-#include "tests/core/vbench/practice_weld.h"
+#include "tests/support/practice_weld.h"
 
 #include "core/heat/material_codec.h"
 #include "tests/support/shipped.h"

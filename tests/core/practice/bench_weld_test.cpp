@@ -1,0 +1,201 @@
+// The virtual operator on the virtual bench: what he reads there, and that a perfect one stays
+// within limits wherever there is a plan.
+#include "core/weld/intent.h"
+#include "tests/core/practice/rehearsed_weld.h"
+
+#include <algorithm>
+#include <gtest/gtest.h>
+
+namespace seamclock::test {
+namespace {
+
+WeldOrder pe10() {
+    return *orderFor("pe-hd-dvs2207-1-2005", 10, "east", 40);
+}
+
+Milliseconds instantOf(const Weld& weld, std::string_view kind) {
+    for (const Retained& one : retained(weld.events)) {
+        if (kindOf(one.d) == kind) {
+            return one.t.lo;
+        }
+    }
+    ADD_FAILURE() << "no " << kind;
+    return Milliseconds(0);
+}
+
+template <class Kind>
+std::vector<Kind> allOf(const Weld& weld) {
+    std::vector<Kind> all;
+    for (const Retained& one : retained(weld.events)) {
+        if (const auto* d = std::get_if<Kind>(&one.d)) {
+            all.push_back(*d);
+        }
+    }
+    return all;
+}
+
+struct GridRow {
+    const char* procedure;
+    std::vector<double> thicknesses;
+};
+
+} // namespace
+
+TEST(BenchWeld, OfAPerfectHandIsWithinLimitsAndDuctile) {
+    const GridRow rows[] = {
+        {"pe-hd-dvs2207-1-2005", {3, 4.5, 8, 12, 20, 30}},
+        {"pe-hd-dvs2207-1-2015", {5, 10, 25}},
+        {"pp-dvs2207-11", {3, 6, 10, 20}},
+        {"pvdf-dvs2207-15", {3, 6, 12, 20}},
+        {"pe-uni10520", {4, 10, 20}},
+        {"pe-iso21307-slp", {8, 15, 30}}};
+    int made = 0;
+    for (const GridRow& row : rows) {
+        for (const double thickness : row.thicknesses) {
+            for (const char* bench : {"east", "west"}) {
+                const auto order = orderFor(row.procedure, thickness, bench, 30);
+                if (!order) {
+                    continue;
+                }
+                Hand hand;
+                hand.seed = static_cast<std::uint64_t>(++made);
+                const RehearsedWeld weld = onBench(*order, hand);
+                std::string all;
+                for (const std::string& one : findingsOf(weld.weld)) {
+                    all += " " + one;
+                }
+                EXPECT_EQ(toString(verdict(weld.weld).word), "within limits")
+                    << row.procedure << " " << thickness << " " << bench << all;
+                ASSERT_TRUE(weld.bench);
+                EXPECT_TRUE(weld.bench->bend.ductile)
+                    << row.procedure << " " << thickness << " " << bench;
+                EXPECT_TRUE(weld.bench->end.mishaps.empty());
+            }
+        }
+    }
+    EXPECT_GE(made, 24);
+}
+
+// What he tells is what a person can read: half a degree, a division of the scale, a tenth of a
+// millimetre.
+TEST(BenchWeld, TellsWholeNumbersOfWhatAPersonCanRead) {
+    const Weld weld = onBench(pe10(), Hand{}).weld;
+    const std::int64_t division = weld.plan.scale->divisionMilli;
+    for (const ReadingTaken& one : allOf<ReadingTaken>(weld)) {
+        EXPECT_EQ(one.readingMilli % division, 0);
+    }
+    for (const CheckMade& one : allOf<CheckMade>(weld)) {
+        EXPECT_EQ(one.valueMc.value_or(0) % 500, 0) << one.check;
+        EXPECT_EQ(one.valueUm.value_or(0) % 100, 0) << one.check;
+    }
+    const auto beads = allOf<BeadMeasured>(weld);
+    ASSERT_EQ(beads.size(), 1U);
+    EXPECT_EQ(beads[0].heightUm % 100, 0);
+    EXPECT_GT(beads[0].heightUm, *weld.plan.beadMinUm);
+    EXPECT_GT(beads[0].kUm, 0);
+    ASSERT_EQ(allOf<ReadingTaken>(weld).size(), 3U + weld.plan.cooling->rechecks.size());
+}
+
+TEST(BenchWeld, IsTheSameFromTheSameSeedAndElseAnother) {
+    Hand hand;
+    hand.seed = 5;
+    const RehearsedWeld once = onBench(pe10(), hand);
+    const RehearsedWeld again = onBench(pe10(), hand);
+    EXPECT_EQ(once.weld, again.weld);
+    EXPECT_EQ(once.bench, again.bench);
+    hand.seed = 6;
+    EXPECT_NE(comparable(onBench(pe10(), hand).weld.events), comparable(once.weld.events));
+}
+
+// Stands for another C library, whose exp or pow may end in another bit: a material that conducts
+// and flows by a millionth of a millionth otherwise, some thousand times as much as such a bit.
+TEST(BenchWeld, IsToldTheSameWhereTheBenchDiffersByAHair) {
+    const WeldOrder order = pe10();
+    const Material material = materialOf(order);
+    for (std::uint64_t seed = 1; seed <= 4; ++seed) {
+        Hand hand;
+        hand.seed = seed;
+        hand.skill = seed % 2 == 0 ? kTrainee : kPerfect;
+        const RehearsedWeld as = onBench(order, hand, material);
+        for (const double hair : {1 - 1e-12, 1 + 1e-12}) {
+            Material other = material;
+            other.flow.consistency *= hair;
+            other.flow.activation *= hair;
+            other.density *= hair;
+            const RehearsedWeld differs = onBench(order, hand, other);
+            EXPECT_NE(differs.bench, as.bench) << "it makes no difference at all";
+            EXPECT_EQ(differs.weld.events, as.weld.events) << "seed " << seed;
+        }
+    }
+}
+
+TEST(BenchWeld, MissesByWhatHeWasAskedTo) {
+    Hand hand;
+    hand.faults.lateChangeover = Milliseconds(1234);
+    hand.faults.earlyRelease = Milliseconds(61'000);
+    hand.faults.longSoak = Milliseconds(4321);
+    const Weld weld = onBench(pe10(), hand).weld;
+    const Milliseconds out = instantOf(weld, "plate_out");
+    EXPECT_EQ(out - instantOf(weld, "soak_started"), weld.plan.soak->target + Milliseconds(4321));
+    // Contact is seen at a look, 40 ms apart.
+    const Milliseconds late =
+        instantOf(weld, "faces_met") - out - *weld.plan.changeoverMax - Milliseconds(1234);
+    EXPECT_GE(late, Milliseconds(0));
+    EXPECT_LE(late, Milliseconds(40));
+    EXPECT_EQ(
+        instantOf(weld, "release_step") - instantOf(weld, "pressure_locked"),
+        weld.plan.cooling->atLeast - Milliseconds(61'000));
+}
+
+TEST(BenchWeld, TakesBackAndBackdatesOnlyInWhatIsTold) {
+    Hand hand;
+    const RehearsedWeld plain = onBench(pe10(), hand);
+    hand.faults.takeBack = true;
+    hand.faults.backdate = std::chrono::seconds(3);
+    const RehearsedWeld told = onBench(pe10(), hand);
+    EXPECT_EQ(
+        findingsOf(told.weld),
+        (std::vector<std::string>{"remark step_backdated", "remark step_taken_back"}));
+    EXPECT_EQ(instantOf(told.weld, "soak_started"), instantOf(plain.weld, "soak_started"));
+    EXPECT_EQ(instantOf(told.weld, "plate_out"), instantOf(plain.weld, "plate_out"));
+    EXPECT_TRUE(told.bench->bend.ductile);
+}
+
+TEST(BenchWeld, StopsInThePhaseHeWasAskedToStopIn) {
+    for (const char* phase :
+         {"preparing", "aligning", "soaking", "changing_over", "building_up", "cooling",
+          "releasing", "inspecting"}) {
+        Hand hand;
+        hand.faults.abortIn = phase;
+        const Weld weld = onBench(pe10(), hand).weld;
+        EXPECT_EQ(phaseName(weld.state), "aborted") << phase;
+        const auto before = fold({weld.events.begin(), weld.events.end() - 1});
+        ASSERT_TRUE(before);
+        EXPECT_EQ(phaseName(before->state), phase);
+    }
+}
+
+TEST(BenchWeld, NamesWhatThePlanLacks) {
+    const WeldOrder order = pe10();
+    const auto plan = makePlan(order.request, order.procedure.procedure, &order.bench.bench);
+    ASSERT_TRUE(plan);
+    BenchSetup setup;
+    setup.material = materialOf(order);
+    setup.bench = order.bench.bench;
+    setup.plan = *plan;
+    WeldPlan card = *plan;
+    card.beadMinUm.reset();
+    const auto refused = weldOnBench(setup, card, Hand{});
+    ASSERT_FALSE(refused);
+    EXPECT_EQ(refused.error().code, ErrorCode::Missing);
+    EXPECT_EQ(
+        refused.error().detail, "no rehearsal with physics: the plan lacks the alignment bead");
+    setup.bench.scale.unit = "marks";
+    setup.bench.scale.ratePerMm.reset();
+    const auto unknown = weldOnBench(setup, *plan, Hand{});
+    ASSERT_FALSE(unknown);
+    EXPECT_NE(unknown.error().detail.find("the spring's rate in N/mm"), std::string::npos)
+        << unknown.error().detail;
+}
+
+} // namespace seamclock::test

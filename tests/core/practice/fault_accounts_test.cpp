@@ -1,0 +1,99 @@
+// The table of what becomes of each fault, held against real welds: what it says the verdict finds
+// the verdict must find, and nothing else; what it says a timer can't see must leave the verdict as
+// it is. The bend test is the virtual bench's.
+#include "tests/core/practice/rehearsed_weld.h"
+
+#include <algorithm>
+#include <gtest/gtest.h>
+#include <set>
+
+namespace seamclock::test {
+namespace {
+
+WeldOrder pe10() {
+    return *orderFor("pe-hd-dvs2207-1-2005", 10, "east", 40);
+}
+
+Hand handWith(const FaultAccount& account, const WeldOrder& order) {
+    const auto plan = makePlan(order.request, order.procedure.procedure, &order.bench.bench);
+    EXPECT_TRUE(plan);
+    Hand hand;
+    const auto faults = singleFault(account.code, *plan);
+    EXPECT_TRUE(faults) << (faults ? "" : faults.error().detail);
+    hand.faults = faults.value_or(RehearseFaults{});
+    return hand;
+}
+
+/// Whether the verdict says what the account says.
+void holds(const FaultAccount& account, const Weld& weld) {
+    const std::vector<std::string> found = findingsOf(weld);
+    std::string all;
+    for (const std::string& one : found) {
+        all += " " + one;
+    }
+    SCOPED_TRACE(std::string(account.code) + ":" + all);
+    if (account.finding.empty()) {
+        EXPECT_EQ(toString(verdict(weld).word), "within limits");
+        return;
+    }
+    const std::string told = std::string(account.grade) + " " + std::string(account.finding);
+    EXPECT_NE(std::find(found.begin(), found.end(), told), found.end());
+    for (const std::string& one : found) {
+        EXPECT_TRUE(
+            one == told || (!account.also.empty() && one == "out " + std::string(account.also)))
+            << one;
+    }
+}
+
+} // namespace
+
+TEST(FaultAccounts, HaveEachFaultOnceWithASentence) {
+    std::set<std::string_view> codes;
+    for (const FaultAccount& account : faultAccounts()) {
+        EXPECT_TRUE(codes.insert(account.code).second) << account.code;
+        EXPECT_EQ(account.option.substr(0, 2), "--") << account.code;
+        EXPECT_EQ(account.why.back(), '.') << account.code;
+        EXPECT_EQ(account.finding.empty(), account.grade.empty()) << account.code;
+        if (account.finding.empty() && account.code != "low_reading_corrected") {
+            EXPECT_EQ(account.why.substr(0, 20), "A timer can't see it") << account.code;
+        }
+        const Hand hand = handWith(account, pe10());
+        EXPECT_EQ(hand.faults.needBench(), account.needsBench) << account.code;
+        EXPECT_NE(hand.faults, RehearseFaults{}) << account.code;
+    }
+    const auto none = singleFault("tea", WeldPlan{});
+    ASSERT_FALSE(none);
+    EXPECT_NE(
+        none.error().detail.find("\"tea\" is not a fault; allowed: late_changeover, "),
+        std::string::npos);
+}
+
+TEST(FaultAccounts, SayWhatTheVerdictFindsOfEachSingleFault) {
+    for (const FaultAccount& account : faultAccounts()) {
+        if (!account.needsBench) {
+            const WeldOrder order = pe10();
+            holds(account, rehearsed(order, handWith(account, order)));
+        }
+    }
+}
+
+TEST(FaultAccounts, SayWhatVerdictAndBendTestFindOfEachSingleFaultOnTheBench) {
+    const WeldOrder order = pe10();
+    for (const FaultAccount& account : faultAccounts()) {
+        const RehearsedWeld made = onBench(order, handWith(account, order));
+        holds(account, made.weld);
+        ASSERT_TRUE(made.bench) << account.code;
+        std::string bend;
+        for (const StationBend& station : made.bench->bend.stations) {
+            for (const BendReason reason : station.reasons) {
+                bend += " " + std::string(toString(reason));
+            }
+        }
+        if (account.bend != BendSays::Depends) {
+            EXPECT_EQ(made.bench->bend.ductile, account.bend == BendSays::Nothing)
+                << account.code << ":" << bend;
+        }
+    }
+}
+
+} // namespace seamclock::test
