@@ -349,7 +349,7 @@ TEST(PracticeScore, NumbersThatWereReadWrongAreNamed) {
             return reading.what == "joining";
         });
     EXPECT_EQ(joining->unit, "mm");
-    EXPECT_NEAR(joining->said - joining->was, -1.5, 0.3);
+    EXPECT_NEAR(joining->said - joining->was, -1.5, 0.3); // as near as a division is read
 }
 
 TEST(PracticeScore, WhoLooksAtTheTopOnlyMeasuredTheBeadWrong) {
