@@ -378,7 +378,7 @@ private:
         if (!due) {
             return std::nullopt;
         }
-        const ScaleView then = m_course.view(*due).scale;
+        const BenchScale then = m_course.view(*due).scale;
         const double later = m_course.view(*due + kFollowGrace).scale.reading;
         const bool low = then.seenMilli < m_card.scale->joining.lowMilli;
         return low && later <= then.reading + m_course.divisionUnits() / 2 ? std::optional(later)
