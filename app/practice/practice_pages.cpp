@@ -8,6 +8,7 @@
 #include "app/text/numbers.h"
 #include "app/text/words.h"
 
+#include <QFileInfo>
 #include <algorithm>
 
 namespace seamclock {
@@ -377,7 +378,8 @@ void PracticeWindow::saveRecord() {
     const auto saved = savePracticePdf(
         practiceSheet(m_history, m_parts.who, day + " " + wallClockText(now)), paperOfLocale(),
         m_parts.reports, "seamclock-practice-" + day);
-    say(saved ? tr("The record is saved: %1").arg(*saved) : sentenceOf(saved.error().detail),
+    say(saved ? tr("Saved: %1").arg(QFileInfo(*saved).fileName())
+              : sentenceOf(saved.error().detail),
         saved.has_value());
 }
 

@@ -367,7 +367,7 @@ Result<void> PracticeWalk::align(const WalkMistakes& mistakes, const Picture& pi
     go(Milliseconds(1'000));
     approach();
     const double set = static_cast<double>(plan().scale->alignment.setMilli) / 1e3;
-    turnTo(set, kTurn);
+    turnTo(set, kFast); // told within three seconds of touching
     if (const auto done = step(); !done) {
         return done;
     }
