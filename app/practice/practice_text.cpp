@@ -90,6 +90,8 @@ QString bendWord(BendReason reason) {
         return tr("dirt in it");
     case BendReason::Overheated:
         return tr("overheated");
+    case BendReason::Underheated:
+        return tr("too cold");
     case BendReason::LowPressure:
         return tr("hollow");
     case BendReason::Notch:
