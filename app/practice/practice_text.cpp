@@ -92,8 +92,6 @@ QString bendWord(BendReason reason) {
         return tr("cold plate");
     case BendReason::Overheated:
         return tr("overheated");
-    case BendReason::Underheated:
-        return tr("too cold");
     case BendReason::LowPressure:
         return tr("hollow");
     case BendReason::Notch:

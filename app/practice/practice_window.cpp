@@ -122,16 +122,7 @@ PracticeWindow::PracticeWindow(PracticeWindowParts parts, QWidget* parent)
     m_hands.setPedalKey(m_parts.preferences.pedalKey);
     qApp->installEventFilter(&m_hands);
     qApp->installEventFilter(this); // before the hands': the wheel's keys are held
-    const PageLook now = look();
-    for (Page* page : pages()) {
-        PageLook own = now;
-        if (page == m_bench) {
-            own.watermark.clear(); // its scene has it
-        }
-        page->setLook(own);
-    }
-    m_strip->setLook(now);
-    m_banner->setLook(*now.theme, now.metrics);
+    applyLook();
     m_timer.setTimerType(Qt::PreciseTimer);
     connect(&m_timer, &QTimer::timeout, this, &PracticeWindow::tick);
     openLessons();
@@ -143,6 +134,27 @@ PracticeWindow::~PracticeWindow() {
     qApp->removeEventFilter(&m_hands);
     m_worker->drop();
     m_room.end();
+}
+
+void PracticeWindow::setPreferences(const Preferences& preferences) {
+    m_parts.preferences = preferences;
+    m_hands.setPedalKey(preferences.pedalKey);
+    applyLook();
+    placeAll();
+    refresh();
+}
+
+void PracticeWindow::applyLook() {
+    const PageLook now = look();
+    for (Page* page : pages()) {
+        PageLook own = now;
+        if (page == m_bench) {
+            own.watermark.clear(); // its scene has it
+        }
+        page->setLook(own);
+    }
+    m_strip->setLook(now);
+    m_banner->setLook(*now.theme, now.metrics);
 }
 
 PageLook PracticeWindow::look() const {

@@ -80,6 +80,8 @@ public:
     void tick();
     /// Shows what stands, without time.
     void refresh();
+    /// For as long as the window stands; they are not written down.
+    void setPreferences(const Preferences& preferences);
     void stopTimer() { m_timer.stop(); }
 
     /// To the lesson's page. Missing: no such lesson.
@@ -106,6 +108,7 @@ private:
     void turnTo(PracticePage kind);
     void placeAll();
     PageLook look() const;
+    void applyLook();
     std::vector<Page*> pages() const;
     void say(const QString& text, bool calmly = false);
 

@@ -26,6 +26,26 @@ TEST(FactCodec, WritesTheBodyThatWasWrittenByHand) {
 
 TEST(FactCodec, BringsEveryFormBackAsItWas) {
     const std::string hash(64, '5');
+    PracticeMade made;
+    made.take = hash;
+    made.lessonDoc = std::string(64, '6');
+    made.lesson = "pe10-first";
+    made.title = "A first good weld";
+    made.weld = "weld:00000000-0000-4000-8000-000000000001";
+    made.verdict = "out of limits";
+    made.judged = 9;
+    made.inLimits = 8;
+    made.reaction = Milliseconds(410);
+    made.readingErrors = 1;
+    made.orderErrors = 2;
+    made.noticed = 3;
+    made.toNotice = 4;
+    made.ductile = true;
+    made.lapses = {"slammed", "film_left"};
+    PracticeMade unanswered = made;
+    unanswered.reaction.reset();
+    unanswered.ductile = false;
+    unanswered.lapses.clear();
     const std::vector<std::pair<std::string, FactDetail>> all = {
         {"station", ProgramStarted{}},
         {"station", ProgramStopped{}},
@@ -46,7 +66,9 @@ TEST(FactCodec, BringsEveryFormBackAsItWas) {
         {"procedure:house-pp", ProcedureAttested{hash, "2016-03", {"plate", "soak_s.table[1..4]"}}},
         {"procedure:house-pp", AttestationWithdrawn{{}, "the copy is older", {"plate"}}},
         {"procedure:house-pp", AttestationWithdrawn{hash, "wrong line", {}}},
-        {"seam:00000000-0000-4000-8000-000000000001", SeamSet{hash}}};
+        {"seam:00000000-0000-4000-8000-000000000001", SeamSet{hash}},
+        {"practice:00000000-0000-4000-8000-000000000001", made},
+        {"practice:00000000-0000-4000-8000-000000000002", unanswered}};
     std::set<std::string_view> kinds;
     for (const auto& [subject, detail] : all) {
         kinds.insert(kindOf(detail));
