@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <cmath>
 #include <limits>
+#include <vector>
 
 #include <QFontMetricsF>
 #include <QPainter>
@@ -74,24 +75,52 @@ double lineWidth(const QString& line, const QFontMetricsF& metrics) {
     return eachRun(line, metrics, [](double, const QString&) {});
 }
 
+// Word by word from the end: the best that the words from there on can do in so many lines follows
+// from what those behind the first line can do in one less. Trying every way would take seconds for
+// a paragraph.
 Breaking broken(const QStringList& words, int count, const QFontMetricsF& metrics) {
-    if (count == 1 || words.size() == 1) {
-        const QString line = words.join(QLatin1Char(' '));
-        return {{line}, lineWidth(line, metrics)};
+    const auto size = static_cast<std::size_t>(words.size());
+    const double space = lineWidth(QStringLiteral(" "), metrics);
+    std::vector<double> upTo{0}; // each word with a blank behind it
+    for (const QString& word : words) {
+        upTo.push_back(upTo.back() + lineWidth(word, metrics) + space);
     }
-    Breaking best;
-    best.width = std::numeric_limits<double>::infinity();
-    for (qsizetype first = 1; first < words.size(); ++first) {
-        const QString line = words.mid(0, first).join(QLatin1Char(' '));
-        Breaking rest = broken(words.mid(first), count - 1, metrics);
-        rest.width = std::max(rest.width, lineWidth(line, metrics));
-        // <=: of equally wide ones the longer first line
-        if (rest.width <= best.width) {
-            rest.lines.prepend(line);
-            best = rest;
+    struct Best {
+        double width = 0;
+        std::size_t end = 0; // of the first line
+    };
+    const auto alone = [&](std::size_t from) { return Best{upTo[size] - upTo[from], size}; };
+    std::vector<std::vector<Best>> best{
+        std::vector<Best>(size)}; // by lines, less one, and first word
+    for (std::size_t from = 0; from < size; ++from) {
+        best.front()[from] = alone(from);
+    }
+    for (int lines = 2; lines <= count; ++lines) {
+        const std::vector<Best>& fewer = best.back();
+        std::vector<Best> now(size);
+        for (std::size_t from = 0; from < size; ++from) {
+            now[from] = from + 1 == size ? alone(from)
+                                         : Best{std::numeric_limits<double>::infinity(), size};
+            for (std::size_t end = from + 1; end < size; ++end) {
+                const double width = std::max(fewer[end].width, upTo[end] - upTo[from]);
+                // <=: of equally wide ones the longer first line
+                if (width <= now[from].width) {
+                    now[from] = {width, end};
+                }
+            }
         }
+        best.push_back(std::move(now));
     }
-    return best;
+    Breaking out;
+    std::size_t from = 0;
+    for (auto lines = best.rbegin(); lines != best.rend() && from < size; ++lines) {
+        const std::size_t end = (*lines)[from].end;
+        out.lines << words.mid(static_cast<qsizetype>(from), static_cast<qsizetype>(end - from))
+                         .join(QLatin1Char(' '));
+        out.width = std::max(out.width, lineWidth(out.lines.back(), metrics));
+        from = end;
+    }
+    return out;
 }
 
 } // namespace

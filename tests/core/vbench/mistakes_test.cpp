@@ -321,7 +321,12 @@ INSTANTIATE_TEST_SUITE_P(
         ProcedureAt{"pe-hd-dvs2207-1-2015", "pe-hd", "west"},
         ProcedureAt{"pp-dvs2207-11", "pp-h", "east"}, ProcedureAt{"pp-dvs2207-11", "pp-h", "west"},
         ProcedureAt{"pvdf-dvs2207-15", "pvdf", "east"},
-        ProcedureAt{"pvdf-dvs2207-15", "pvdf", "west"}));
+        ProcedureAt{"pvdf-dvs2207-15", "pvdf", "west"}),
+    [](const testing::TestParamInfo<ProcedureAt>& at) {
+        std::string name = std::string(at.param.procedure) + "_" + at.param.bench;
+        std::replace(name.begin(), name.end(), '-', '_');
+        return name;
+    });
 
 TEST(OneClamp, MovedItChangesBeadAndBend) {
     // Left, right and lean, one at a time, by so much; who looks at the largest bead stops there.
