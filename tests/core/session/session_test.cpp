@@ -22,6 +22,12 @@ namespace {
 constexpr const char* kIlva = "person:ilva";
 
 /// A program that runs on one log: it can be ended (or cut off) and started again.
+WeldOrder shopOrder(std::size_t seam) {
+    WeldOrder order = orderOf(kDemoSeams.at(seam));
+    order.type = WeldType::Production;
+    return order;
+}
+
 class Program {
 public:
     explicit Program(const std::string& path) : m_path(path) { start(); }
@@ -48,9 +54,7 @@ public:
     Session<Production>& session() { return *m_session; }
     LogWriter<Production>& writer() { return *m_writer; }
     std::string open(std::size_t seam = 0) {
-        WeldOrder order = orderOf(kDemoSeams.at(seam));
-        order.type = WeldType::Production;
-        const auto weld = session().open(order, kIlva);
+        const auto weld = session().open(shopOrder(seam), kIlva);
         EXPECT_TRUE(weld) << (weld ? "" : weld.error().detail);
         return weld ? weld->id() : "";
     }
@@ -152,7 +156,7 @@ TEST_F(SessionTest, NumbersJointsFromTheLogAndGivesTheNextAfterARestart) {
 TEST_F(SessionTest, KeepsTheBytesOfProcedureAndBenchWithTheOpening) {
     const std::string weld = m_program.open();
     ASSERT_TRUE(m_program.writer().flush());
-    const WeldOrder order = orderOf(kDemoSeams[0]);
+    const WeldOrder order = shopOrder(0);
     auto reader = reading(m_path);
     const auto& docs = m_program.session().find(weld)->opened().docs;
     for (const auto& [sha, bytes] :
@@ -204,8 +208,19 @@ TEST_F(SessionTest, RefusesAStepMeantForAnotherAndAWeldThatIsNotHere) {
     EXPECT_EQ(unknown.error().code, ErrorCode::Missing);
 }
 
+TEST_F(SessionTest, OpensNoWeldOfPractice) {
+    WeldOrder order = shopOrder(0);
+    order.type = WeldType::Practice;
+    const auto weld = m_program.session().open(order, kIlva);
+    ASSERT_FALSE(weld);
+    EXPECT_EQ(weld.error().code, ErrorCode::Refused);
+    EXPECT_EQ(
+        weld.error().detail, "a weld of type practice can't be opened in a log of production");
+    EXPECT_TRUE(m_program.session().openWelds().empty());
+}
+
 TEST_F(SessionTest, RefusesAnIncompleteProcedureByNamingWhatItLacks) {
-    WeldOrder order = orderOf(kDemoSeams[3]);
+    WeldOrder order = shopOrder(3);
     order.procedure.procedure.soak.reset();
     const auto weld = m_program.session().open(order, kIlva);
     ASSERT_FALSE(weld);
@@ -215,7 +230,7 @@ TEST_F(SessionTest, RefusesAnIncompleteProcedureByNamingWhatItLacks) {
 }
 
 TEST_F(SessionTest, RefusesSheetsThatCantBeWeldedToEachOther) {
-    WeldOrder order = orderOf(kDemoSeams[0]);
+    WeldOrder order = shopOrder(0);
     order.sheets[1].thicknessUm = 16'501; // a tenth of 15 mm is the most
     const auto uneven = m_program.session().open(order, kIlva);
     ASSERT_FALSE(uneven);
@@ -228,7 +243,7 @@ TEST_F(SessionTest, RefusesSheetsThatCantBeWeldedToEachOther) {
 }
 
 TEST_F(SessionTest, KeepsWhatTheSheetsWarnOfInEveryPlanOfTheWeld) {
-    WeldOrder order = orderOf(kDemoSeams[0]);
+    WeldOrder order = shopOrder(0);
     order.sheets[0].mfr = "0.2 g/10 min (190/5)";
     order.sheets[1].mfr = "1.7 g/10 min (190/5)";
     const auto weld = m_program.session().open(order, kIlva);
@@ -244,7 +259,7 @@ TEST_F(SessionTest, KeepsWhatTheSheetsWarnOfInEveryPlanOfTheWeld) {
 
 TEST_F(SessionTest, FlagsACalibrationFromTheDayAfterItWasDue) {
     const auto flags = [this] {
-        const auto weld = m_program.session().open(orderOf(kDemoSeams[1]), kIlva);
+        const auto weld = m_program.session().open(shopOrder(1), kIlva);
         EXPECT_TRUE(weld);
         return weld ? weld->opened().flags : std::vector<std::string>();
     };
