@@ -27,18 +27,29 @@
 namespace seamclock {
 namespace {
 
-/// The horn, as the window sees it.
-class HornSound : public SoundLink {
+/// The horn, as the windows see it: practice's while it stands over the operator's, whose benches
+/// are free then.
+class HornSound : public SoundLink, public PracticeSound {
 public:
     HornSound(const Clock& clock, const QString& program) : m_link(clock, program) {
         m_link.start();
     }
-    void show(const Shift& shift) override { m_link.show(shift); }
+    void show(const Shift& shift) override {
+        if (!m_practises) {
+            m_link.show(shift);
+        }
+    }
+    void show(const Shift& shift, const Instant& now) override {
+        m_practises = true;
+        m_link.show(shift, now);
+    }
+    void practiceIsOver() { m_practises = false; }
     bool soundOk() const override { return m_link.soundOk(); }
     void stop() { m_link.stop(); }
 
 private:
     HornLink m_link;
+    bool m_practises = false;
 };
 
 /// The machine's power services, as the window sees them.
@@ -224,9 +235,9 @@ class PracticeOver {
 public:
     PracticeOver(
         Window& window, const Floor& floor, const Clock& clock, const Shop& shop,
-        const Arguments& arguments, QString reports)
+        const Arguments& arguments, QString reports, HornSound* sound)
         : m_window(window), m_floor(floor), m_clock(clock), m_shop(shop), m_arguments(arguments),
-          m_reports(std::move(reports)), m_lesson(arguments.lesson.toStdString()) {
+          m_reports(std::move(reports)), m_lesson(arguments.lesson.toStdString()), m_sound(sound) {
         QObject::connect(&window, &Window::practiceAsked, &window, [this] {
             open(std::exchange(m_lesson, std::string()));
         });
@@ -258,6 +269,7 @@ private:
         order.preferences = m_window.preferences();
         order.reports = m_reports;
         order.lesson = lesson;
+        order.sound = m_sound;
         auto stand = PracticeStand::open(std::move(order));
         if (!stand) {
             m_window.say(fromUtf8(stand.error().detail));
@@ -265,9 +277,16 @@ private:
         }
         m_stand = std::move(*stand);
         QObject::connect(
-            &m_stand->window(), &PracticeWindow::left, &m_window, [this] { m_stand.reset(); },
+            &m_stand->window(), &PracticeWindow::left, &m_window, [this] { leave(); },
             Qt::QueuedConnection);
         showWindow(m_stand->window(), m_arguments);
+    }
+
+    void leave() {
+        m_stand.reset();
+        if (m_sound != nullptr) {
+            m_sound->practiceIsOver();
+        }
     }
 
     Window& m_window;
@@ -277,6 +296,7 @@ private:
     const Arguments& m_arguments;
     QString m_reports;
     std::string m_lesson; // that the command line named, for the first time
+    HornSound* m_sound;   // null: without
     std::unique_ptr<PracticeStand> m_stand;
 };
 
@@ -382,7 +402,7 @@ int weld(QApplication& application, const Arguments& arguments) {
         Window window(std::move(parts));
         QObject::connect(&window, &Window::quitAsked, &application, &QApplication::quit);
         showWindow(window, arguments);
-        PracticeOver practice(window, floor, *clock, *shop, arguments, reportFolder());
+        PracticeOver practice(window, floor, *clock, *shop, arguments, reportFolder(), sound.get());
         if (arguments.practice) {
             window.openPractice();
         }

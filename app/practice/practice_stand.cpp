@@ -34,6 +34,7 @@ Result<std::unique_ptr<PracticeStand>> PracticeStand::open(PracticeOrder order) 
     PracticeWindowParts parts{
         *stand->m_room, order.machine, order.preferences, order.who, order.reports};
     parts.seed = seed;
+    parts.sound = order.sound;
     stand->m_window = std::make_unique<PracticeWindow>(std::move(parts));
     if (!order.lesson.empty()) {
         if (const auto opened = stand->m_window->openLesson(order.lesson); !opened) {

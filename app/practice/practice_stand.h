@@ -19,6 +19,7 @@ struct PracticeOrder {
     Preferences preferences{};
     QString reports{};
     std::string lesson{}; // to begin with; empty: the list
+    PracticeSound* sound = nullptr;
 };
 
 class PracticeStand {

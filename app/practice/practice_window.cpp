@@ -300,6 +300,9 @@ void PracticeWindow::tick() {
         m_at = std::min(m_at + passed * m_pace, m_result->replay.length());
         m_plays = m_at < m_result->replay.length();
     }
+    if (m_parts.sound != nullptr) {
+        m_parts.sound->show(m_room.runs() ? m_room.floor().shift() : Shift(), m_room.now());
+    }
     refresh();
 }
 

@@ -45,6 +45,13 @@ enum class PracticePage {
     History
 };
 
+/// What sounds: the horn, or nothing in a test. The benches live by the practice clock.
+class PracticeSound {
+public:
+    virtual ~PracticeSound() = default;
+    virtual void show(const Shift& shift, const Instant& now) = 0;
+};
+
 struct PracticeWindowParts {
     PracticeRoom& room;
     const Clock& machine; // true time
@@ -53,6 +60,7 @@ struct PracticeWindowParts {
     QString reports;        // the folder of the practice record
     QString notice{};       // stands at first until it was seen; empty: none
     std::uint64_t seed = 1; // of how a hand sets the gap at first
+    PracticeSound* sound = nullptr;
 };
 
 class PracticeWindow : public QWidget {
