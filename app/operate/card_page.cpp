@@ -236,7 +236,7 @@ void CardPage::show(const CardView& view, bool onlyLook) {
     print.text = tr("Print");
     print.under = tr("one page, PDF");
     print.sign = Sign::Print;
-    m_stop->show(print);
+    m_stop->show(m_printable ? print : hidden);
     m_step->show(step);
 }
 

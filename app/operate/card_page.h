@@ -33,11 +33,14 @@ public:
 
     using QWidget::show;
     void show(const CardView& view, bool onlyLook);
+    /// No page is made of this card: in practice it is no real weld's.
+    void setPrintable(bool printable) { m_printable = printable; }
 
 protected:
     void place() override;
 
 private:
+    bool m_printable = true;
     CardPanel* m_panel;
 };
 

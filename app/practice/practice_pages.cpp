@@ -139,6 +139,7 @@ void PracticeWindow::showCard() {
     CardView view = cardView(
         weld->plan, m_room.floor().posts().front().bench.bench, QStringLiteral("P"),
         fromUtf8(m_lesson.title), m_parts.preferences.units);
+    m_card->setPrintable(false);
     m_card->show(view, true);
 }
 
