@@ -5,6 +5,9 @@
 #include "app/platform/boot_clock.h"
 #include "app/platform/data_folder.h"
 #include "app/platform/resource_folder.h"
+#include "app/power/stay_awake.h"
+#include "app/practice/practice_pictures.h"
+#include "app/practice/practice_stand.h"
 #include "app/sound/horn_link.h"
 #include "app/text/words.h"
 #include "core/heat/material_codec.h"
@@ -19,6 +22,7 @@
 #include <cstdlib>
 #include <cstring>
 #include <optional>
+#include <utility>
 
 namespace seamclock {
 namespace {
@@ -35,6 +39,28 @@ public:
 
 private:
     HornLink m_link;
+};
+
+/// The machine's power services, as the window sees them.
+class TabletPower : public PowerLink {
+public:
+    void hold(bool weldRuns) override { m_awake.hold(weldRuns); }
+    Awake awake() const override {
+        const PowerState& state = m_awake.state();
+        const bool sleep = state.sleep == LockState::Held;
+        const bool screen = state.screen == LockState::Held;
+        if (sleep || screen) {
+            return sleep && screen ? Awake::Whole
+                   : sleep         ? Awake::ScreenMayGoDark
+                                   : Awake::TabletMaySleep;
+        }
+        return state.sleep == LockState::Off ? Awake::Off : Awake::No;
+    }
+    bool batteryLow() const override { return m_awake.state().batteryLow; }
+    int batteryPercent() const override { return m_awake.state().batteryPercent; }
+
+private:
+    StayAwake m_awake;
 };
 
 int sayAndEnd(const Error& error) {
@@ -75,6 +101,7 @@ struct Shop {
     QString notice; // what it lacks
     Job job;
     std::string demo;
+    std::string lessons; // their folder
 };
 
 Result<Shop> readShop(const QString& jobFolder) {
@@ -95,6 +122,7 @@ Result<Shop> readShop(const QString& jobFolder) {
         shop.notice = QCoreApplication::translate("Main", "No heat estimate: %1.")
                           .arg(fromUtf8(materials.error().detail));
     }
+    shop.lessons = *resources + "/lessons";
     shop.demo = jobFolder.isEmpty() ? *resources + "/demo" : jobFolder.toStdString();
     auto job = readFirstJob(shop.demo);
     if (!job) {
@@ -116,6 +144,16 @@ std::vector<LogDocument> documentsOf(const Shop& shop) {
         }
     }
     return out;
+}
+
+std::vector<BenchDocument> benchesOf(const Job& job) {
+    std::vector<BenchDocument> all;
+    for (const JobSeam& seam : job.seams) {
+        if (auto bench = readBenchFile(seam.benchFile)) {
+            all.push_back(std::move(*bench));
+        }
+    }
+    return all;
 }
 
 Result<void> addBenches(Floor& floor, const Job& job) {
@@ -166,6 +204,80 @@ struct Arguments {
     bool whole = false;
     QString size;
     std::optional<QString> snapshots;
+    bool practice = false;
+    QString practiceLog;
+    QString lesson;
+};
+
+void showWindow(QWidget& window, const Arguments& arguments) {
+    const QStringList sides = arguments.size.split('x');
+    window.resize(sides.size() == 2 ? QSize(sides[0].toInt(), sides[1].toInt()) : QSize(1280, 800));
+    if (arguments.whole) {
+        window.showFullScreen();
+    } else {
+        window.QWidget::show();
+    }
+}
+
+/// Over the operator's window until it is left. The log of joints is not among what it is given.
+class PracticeOver {
+public:
+    PracticeOver(
+        Window& window, const Floor& floor, const Clock& clock, const Shop& shop,
+        const Arguments& arguments, QString reports)
+        : m_window(window), m_floor(floor), m_clock(clock), m_shop(shop), m_arguments(arguments),
+          m_reports(std::move(reports)), m_lesson(arguments.lesson.toStdString()) {
+        QObject::connect(&window, &Window::practiceAsked, &window, [this] {
+            open(std::exchange(m_lesson, std::string()));
+        });
+    }
+
+private:
+    void open(const std::string& lesson) {
+        if (m_stand) {
+            m_stand->window().raise();
+            return;
+        }
+        const auto log = m_arguments.practiceLog.isEmpty()
+                             ? practiceLogPath()
+                             : Result<std::string>(m_arguments.practiceLog.toStdString());
+        if (!log) {
+            m_window.say(fromUtf8(log.error().detail));
+            return;
+        }
+        const std::string& at = m_window.people()->atBench();
+        PracticeOrder order{
+            m_clock,
+            {m_floor.procedures(), m_floor.benches(), m_shop.materials},
+            m_shop.lessons,
+            *log};
+        if (!at.empty()) {
+            order.by = at;
+            order.who = nameFor(m_window.people()->people(), at);
+        }
+        order.preferences = m_window.preferences();
+        order.reports = m_reports;
+        order.lesson = lesson;
+        auto stand = PracticeStand::open(std::move(order));
+        if (!stand) {
+            m_window.say(fromUtf8(stand.error().detail));
+            return;
+        }
+        m_stand = std::move(*stand);
+        QObject::connect(
+            &m_stand->window(), &PracticeWindow::left, &m_window, [this] { m_stand.reset(); },
+            Qt::QueuedConnection);
+        showWindow(m_stand->window(), m_arguments);
+    }
+
+    Window& m_window;
+    const Floor& m_floor;
+    const Clock& m_clock;
+    const Shop& m_shop;
+    const Arguments& m_arguments;
+    QString m_reports;
+    std::string m_lesson; // that the command line named, for the first time
+    std::unique_ptr<PracticeStand> m_stand;
 };
 
 int paint(const Arguments& arguments) {
@@ -180,7 +292,15 @@ int paint(const Arguments& arguments) {
     options.themes = arguments.themes;
     options.onlyOperator = arguments.onlyOperator;
     options.materials = shop->materials;
-    const auto written = paintPictures(options, shop->procedures);
+    auto written = paintPictures(options, shop->procedures);
+    if (written && !options.onlyOperator) {
+        const auto more = paintPracticePictures(
+            options, {shop->procedures, benchesOf(shop->job), shop->materials}, shop->lessons);
+        if (!more) {
+            return sayAndEnd(more.error());
+        }
+        *written += *more;
+    }
     if (!written) {
         return sayAndEnd(written.error());
     }
@@ -250,23 +370,21 @@ int weld(QApplication& application, const Arguments& arguments) {
         sound = std::make_unique<HornSound>(
             *clock, QCoreApplication::applicationDirPath() + "/seamclock-horn");
     }
+    TabletPower power;
     WindowParts parts{
         floor,           writer,      **desk,
         shop->job.seams, preferences, arguments.settings,
         sound.get(),     &keeper,     opened->aside ? logNotice(*opened->aside) : shop->notice,
-        reportFolder()};
+        reportFolder(),  &power};
     keeper.begin();
     int status = 0;
     {
         Window window(std::move(parts));
         QObject::connect(&window, &Window::quitAsked, &application, &QApplication::quit);
-        const QStringList sides = arguments.size.split('x');
-        window.resize(
-            sides.size() == 2 ? QSize(sides[0].toInt(), sides[1].toInt()) : QSize(1280, 800));
-        if (arguments.whole) {
-            window.showFullScreen();
-        } else {
-            window.QWidget::show();
+        showWindow(window, arguments);
+        PracticeOver practice(window, floor, *clock, *shop, arguments, reportFolder());
+        if (arguments.practice) {
+            window.openPractice();
         }
         status = QApplication::exec();
     }
@@ -326,8 +444,13 @@ int run(int argc, char** argv) {
     const QCommandLineOption sizes(
         "picture-size", "With --pictures: 1280x800, 1920x1200 or 800x1280.", "SIZE");
     const QCommandLineOption operators("only-operator", "With --pictures: one good weld alone.");
+    const QCommandLineOption practice("practice", "Open the bench to practise at.");
+    const QCommandLineOption practiceLog(
+        "practice-log", "The log of practice; made if it isn't there.", "FILE");
+    const QCommandLineOption lesson("lesson", "With --practice: the lesson to begin with.", "ID");
     parser.addOptions(
-        {log, job, settings, size, whole, silent, snapshots, folder, themes, sizes, operators});
+        {log, job, settings, size, whole, silent, snapshots, folder, themes, sizes, operators,
+         practice, practiceLog, lesson});
     parser.process(application);
     Arguments arguments;
     arguments.log = parser.value(log);
@@ -339,6 +462,9 @@ int run(int argc, char** argv) {
     if (parser.isSet(snapshots)) {
         arguments.snapshots = parser.value(snapshots);
     }
+    arguments.practice = parser.isSet(practice) || parser.isSet(lesson);
+    arguments.practiceLog = parser.value(practiceLog);
+    arguments.lesson = parser.value(lesson);
     arguments.pictures = parser.value(folder);
     arguments.themes = parser.values(themes);
     arguments.sizes = parser.values(sizes);
@@ -350,5 +476,10 @@ int run(int argc, char** argv) {
 } // namespace seamclock
 
 int main(int argc, char** argv) {
-    return seamclock::run(argc, argv);
+    const int status = seamclock::run(argc, argv);
+    if (seamclock::StayAwake::isProcessHeld()) {
+        std::fflush(nullptr);
+        std::_Exit(status);
+    }
+    return status;
 }

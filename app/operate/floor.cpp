@@ -443,6 +443,16 @@ bool Floor::isHurried() const {
     return false;
 }
 
+bool Floor::isWelding() const {
+    for (int i = 0; i < static_cast<int>(m_posts.size()); ++i) {
+        const Weld* found = weld(i);
+        if (found != nullptr && isOpen(found->state)) {
+            return true;
+        }
+    }
+    return false;
+}
+
 Result<void> Floor::failPlate(int post, double celsius) {
     CheckMade made;
     made.check = "plate_temperature";
@@ -466,8 +476,25 @@ void Floor::soundTrial(int post) {
     emit changed();
 }
 
+void Floor::soundStation(CueKind kind, bool sounds) {
+    const auto found =
+        std::find_if(m_station.begin(), m_station.end(), [kind](const StationCue& cue) {
+            return cue.kind == kind;
+        });
+    if (sounds == (found != m_station.end())) {
+        return;
+    }
+    if (sounds) {
+        m_station.push_back({kind, now().boot, std::nullopt});
+    } else {
+        m_station.erase(found);
+    }
+    emit changed();
+}
+
 Shift Floor::shift() const {
     Shift shift;
+    shift.station = m_station;
     shift.trial = m_trial;
     for (int i = 0; i < static_cast<int>(m_posts.size()); ++i) {
         const Weld* found = weld(i);

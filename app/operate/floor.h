@@ -28,8 +28,9 @@ struct Post {
     std::optional<BenchDocument> next; // as Set-up changed it meanwhile; holds when it is free
     BeadDraft bead;
     std::shared_ptr<LiveHeat> heat; // of its weld, where there are materials
+    QString sign;                   // in place of its letter: a bench to practise at
 
-    QString letter() const { return QString(QChar(u'A' + place - 1)); }
+    QString letter() const { return sign.isEmpty() ? QString(QChar(u'A' + place - 1)) : sign; }
 };
 
 /// What a number that was typed in means to this weld.
@@ -64,6 +65,7 @@ public:
     Result<void> takeUpFound();
 
     const std::vector<Post>& posts() const { return m_posts; }
+    void setSign(int post, const QString& sign) { at(post).sign = sign; }
     int selected() const { return m_selected; }
     void select(int post);
 
@@ -72,6 +74,8 @@ public:
     const std::string& by() const { return m_by; }
     /// Whether a weld stands between alignment and lock, where seconds count.
     bool isHurried() const;
+    /// Whether a weld is open on any bench.
+    bool isWelding() const;
 
     /// For the estimate of the heat in the sheets; without them nothing is estimated.
     void setMaterials(std::vector<Material> materials) { m_materials = std::move(materials); }
@@ -105,7 +109,9 @@ public:
 
     /// Sounds a signal in that bench's pitch, for a person to hear whether it can be heard.
     void soundTrial(int post);
-    /// For the horn: every bench with an open weld.
+    /// Something that no weld knows sounds from now on, or no longer.
+    void soundStation(CueKind kind, bool sounds);
+    /// For the horn: every bench with an open weld, and the station's own cues.
     Shift shift() const;
     /// Rows of this weld that are not on disk.
     int notSaved(const Weld& weld) const;
@@ -133,6 +139,7 @@ private:
     std::vector<Post> m_posts;
     int m_selected = 0;
     std::optional<Trial> m_trial;
+    std::vector<StationCue> m_station;
 };
 
 } // namespace seamclock

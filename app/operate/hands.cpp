@@ -31,6 +31,9 @@ bool Hands::eventFilter(QObject* watched, QEvent* event) {
     if (!watched->isWidgetType()) {
         return false;
     }
+    if (m_window != nullptr && static_cast<QWidget*>(watched)->window() != m_window) {
+        return false;
+    }
     auto* key = static_cast<QKeyEvent*>(event);
     const bool typing = qobject_cast<QLineEdit*>(watched) != nullptr;
     if (event->type() == QEvent::KeyRelease) {

@@ -9,6 +9,7 @@
 #include <map>
 
 class QKeyEvent;
+class QWidget;
 
 namespace seamclock {
 
@@ -17,6 +18,9 @@ class Hands : public QObject {
 
 public:
     explicit Hands(QObject* parent = nullptr);
+
+    /// Only keys of that window count; null: of every one. It must outlive this.
+    void setWindow(const QWidget* window) { m_window = window; }
 
     /// A Qt::Key; 0: none.
     void setPedalKey(int key) { m_pedal = key; }
@@ -38,6 +42,7 @@ signals:
 private:
     bool pressed(const QKeyEvent& key);
 
+    const QWidget* m_window = nullptr;
     int m_pedal = 0;
     bool m_learning = false;
     std::map<int, quint64> m_released; // by key: the time stamp of its last release [ms]

@@ -316,6 +316,7 @@ Result<void> Walk::others(const Picture& picture) {
         go(seconds(12));
     }
     take(picture, "no-sound");
+    take(picture, "battery-low");
     emit m_window.currentPage()->slotPressed(SlotPlace::Stop);
     m_window.refresh();
     take(picture, "take-out-early");
@@ -450,27 +451,34 @@ void Walk::rest(const Picture& picture) {
     }
 }
 
-namespace {
-
-struct Shape {
-    QString name;
-    QSize size;
-    double dpi = kUnitsPerInch;
-};
-
-std::vector<Shape> shapesOf(const QStringList& wanted) {
-    const std::vector<Shape> all{
+std::vector<PictureShape> pictureShapes(const QStringList& wanted) {
+    const std::vector<PictureShape> all{
         {"1280x800", {1280, 800}, kUnitsPerInch},
         {"1920x1200", {1920, 1200}, kUnitsPerInch * 1.5},
         {"800x1280", {800, 1280}, kUnitsPerInch}};
-    std::vector<Shape> chosen;
-    for (const Shape& shape : all) {
+    std::vector<PictureShape> chosen;
+    for (const PictureShape& shape : all) {
         if (wanted.isEmpty() || wanted.contains(shape.name)) {
             chosen.push_back(shape);
         }
     }
     return chosen;
 }
+
+std::vector<std::pair<ThemeKind, QString>> pictureThemes(const QStringList& wanted) {
+    std::vector<std::pair<ThemeKind, QString>> chosen;
+    for (const auto& [theme, name] :
+         {std::pair{ThemeKind::Dark, QStringLiteral("dark")},
+          std::pair{ThemeKind::Light, QStringLiteral("light")},
+          std::pair{ThemeKind::Contrast, QStringLiteral("contrast")}}) {
+        if (wanted.isEmpty() || wanted.contains(name)) {
+            chosen.emplace_back(theme, name);
+        }
+    }
+    return chosen;
+}
+
+namespace {
 
 /// A horn that is there, or not.
 class PaintedSound : public SoundLink {
@@ -483,16 +491,31 @@ private:
     bool m_ok = true;
 };
 
+/// A tablet that does what it is asked, with a battery that is low or not.
+class PaintedPower : public PowerLink {
+public:
+    void hold(bool weldRuns) override { m_held = weldRuns; }
+    Awake awake() const override { return m_held ? Awake::Whole : Awake::Off; }
+    bool batteryLow() const override { return m_low; }
+    int batteryPercent() const override { return 14; }
+    void setLow(bool low) { m_low = low; }
+
+private:
+    bool m_held = false;
+    bool m_low = false;
+};
+
 /// What one look of the screens needs besides the window.
 struct Studio {
     const PictureOptions& options;
     const std::vector<ProcedureDocument>& procedures;
     const Job& job;
-    Shape shape;
+    PictureShape shape;
     ThemeKind theme = ThemeKind::Dark;
     QString themeName;
     QTemporaryDir scratch{};
     PaintedSound sound{};
+    PaintedPower power{};
     int count = 0;
     QString trouble{};
 
@@ -517,6 +540,7 @@ struct Studio {
         WindowParts all{
             floor, writer, desk, job.seams, preferences, scratch.filePath("settings.ini"), &sound};
         all.reports = scratch.filePath("documents");
+        all.power = &power;
         return all;
     }
 
@@ -543,11 +567,12 @@ Result<void> paintCourse(Studio& studio, QStringList& written) {
     std::mutex gate;
     LogWriterOptions logOptions;
     logOptions.changed = [&gate] { const std::lock_guard<std::mutex> passing(gate); };
-    auto writer = LogWriter<Practice>::open(studio.log("course").toStdString(), clock, logOptions);
+    auto writer =
+        LogWriter<Production>::open(studio.log("course").toStdString(), clock, logOptions);
     if (!writer) {
         return tl::unexpected<Error>(writer.error());
     }
-    auto session = Session<Practice>::start(*writer, clock);
+    auto session = Session<Production>::start(*writer, clock);
     if (!session) {
         return tl::unexpected<Error>(session.error());
     }
@@ -570,8 +595,10 @@ Result<void> paintCourse(Studio& studio, QStringList& written) {
             static_cast<void>(writer->flush()); // a picture of what is on disk
         }
         studio.sound.setOk(name != "no-sound");
+        studio.power.setLow(name == "battery-low");
         studio.keep(window, name, written);
         studio.sound.setOk(true);
+        studio.power.setLow(false);
         if (name == "saved" && whole) {
             held.lock();
         } else if (name == "not-saved" && held.owns_lock()) {
@@ -608,11 +635,11 @@ Result<void> paintAfterCut(Studio& studio, bool cooling, QStringList& written) {
     Instant back = demoMorning();
     {
         VirtualClock clock(back);
-        auto writer = LogWriter<Practice>::open(log, clock);
+        auto writer = LogWriter<Production>::open(log, clock);
         if (!writer) {
             return tl::unexpected<Error>(writer.error());
         }
-        auto session = Session<Practice>::start(*writer, clock);
+        auto session = Session<Production>::start(*writer, clock);
         if (!session) {
             return tl::unexpected<Error>(session.error());
         }
@@ -641,11 +668,11 @@ Result<void> paintAfterCut(Studio& studio, bool cooling, QStringList& written) {
     back.bootId = "practice:0b7e2c55-61f4-4d2b-9a40-c1d7a5e93b02";
     back.utc += seconds(42);
     VirtualClock clock(back);
-    auto writer = LogWriter<Practice>::open(log, clock);
+    auto writer = LogWriter<Production>::open(log, clock);
     if (!writer) {
         return tl::unexpected<Error>(writer.error());
     }
-    auto session = Session<Practice>::start(*writer, clock);
+    auto session = Session<Production>::start(*writer, clock);
     if (!session) {
         return tl::unexpected<Error>(session.error());
     }
@@ -700,14 +727,9 @@ paintPictures(const PictureOptions& options, const std::vector<ProcedureDocument
     if (!job) {
         return tl::unexpected<Error>(job.error());
     }
-    const std::pair<ThemeKind, QString> themes[] = {
-        {ThemeKind::Dark, "dark"}, {ThemeKind::Light, "light"}, {ThemeKind::Contrast, "contrast"}};
     QStringList written;
-    for (const Shape& shape : shapesOf(options.sizes)) {
-        for (const auto& [theme, name] : themes) {
-            if (!options.themes.isEmpty() && !options.themes.contains(name)) {
-                continue;
-            }
+    for (const PictureShape& shape : pictureShapes(options.sizes)) {
+        for (const auto& [theme, name] : pictureThemes(options.themes)) {
             Studio studio{options, procedures, *job, shape, theme, name};
             const auto painted = paintOne(studio, written);
             if (!painted) {

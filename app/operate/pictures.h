@@ -10,6 +10,8 @@
 #include <QString>
 #include <QStringList>
 #include <functional>
+#include <utility>
+#include <vector>
 
 namespace seamclock {
 
@@ -53,6 +55,16 @@ private:
     Floor& m_floor;
     VirtualClock& m_clock;
 };
+
+/// One screen that pictures are painted for.
+struct PictureShape {
+    QString name;
+    QSize size;
+    double dpi = kUnitsPerInch;
+};
+/// Those of these names; all three where none is named.
+std::vector<PictureShape> pictureShapes(const QStringList& wanted);
+std::vector<std::pair<ThemeKind, QString>> pictureThemes(const QStringList& wanted);
 
 struct PictureOptions {
     QString folder;

@@ -113,6 +113,7 @@ Menu menuFor(const Preferences& now, const QString& atBench) {
     add(MenuItem::People, atBench.isEmpty() ? tr("Who is it?") : atBench,
         tr("people, PINs, the day's seal"), Sign::Person);
     add(MenuItem::Setup, tr("Set-up"), tr("procedures, benches"), Sign::Spring);
+    add(MenuItem::Practice, tr("Practice"), tr("a bench that harms nobody"), Sign::Wheel);
     add(MenuItem::Theme, tr("Screen: %1").arg(themes[static_cast<int>(now.theme)]),
         tr("dark, light, high contrast"), Sign::Look);
     add(MenuItem::Hand, now.mirrored ? tr("Left-handed") : tr("Right-handed"),
@@ -159,6 +160,7 @@ Preferences changedBy(MenuItem item, Preferences now) {
     case MenuItem::Heat:
     case MenuItem::People:
     case MenuItem::Setup:
+    case MenuItem::Practice:
     case MenuItem::Pedal:
         break;
     }

@@ -22,7 +22,20 @@ struct Reasons {
 /// one could prove himself, where only he may go on.
 Reasons reasonsFor(const AskReason& asked, const QString& coolingShort, bool foremanHere = false);
 
-enum class MenuItem { Day, Card, Heat, People, Setup, Theme, Hand, Pedal, Motion, Words, Units };
+enum class MenuItem {
+    Day,
+    Card,
+    Heat,
+    People,
+    Setup,
+    Practice,
+    Theme,
+    Hand,
+    Pedal,
+    Motion,
+    Words,
+    Units
+};
 
 struct Menu {
     ChoiceView page;

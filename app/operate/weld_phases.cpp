@@ -222,6 +222,7 @@ void tell(Sketch& s, const BuildingUp& state) {
             rise * gone.count() / std::max<std::int64_t>(times.target.count(), 1);
         s.lamp(Tone::Act, Mark::Act, tr("Follow"));
         s.view.lamp.number = s.reading(mark / division * division);
+        s.view.scale.follow = static_cast<double>(mark) / 1000.0;
         s.view.lamp.unit = s.unit();
         s.view.lamp.under = tr("evenly to %1").arg(set);
         s.view.lamp.under2 =

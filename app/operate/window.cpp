@@ -119,6 +119,7 @@ Window::Window(WindowParts parts, QWidget* parent)
             m_said.clear();
             m_soundSeen = true;
             m_savedSeen = true;
+            m_batterySeen = m_batterySeen || m_batteryStands;
             m_copySeen = copyTrouble();
         }
         refresh();
@@ -158,6 +159,7 @@ Window::Window(WindowParts parts, QWidget* parent)
     });
     joinPeople();
     joinSetup();
+    m_hands.setWindow(this);
     m_hands.setPedalKey(m_parts.preferences.pedalKey);
     qApp->installEventFilter(&m_hands);
     m_tick.setTimerType(Qt::PreciseTimer);
@@ -365,6 +367,7 @@ void Window::refresh() {
     status.plain = onField;
     m_strip->show(cells, status);
     trySound(now);
+    power();
     alarms(now);
     m_people->look(now);
     askWho();
@@ -391,6 +394,37 @@ void Window::sound() {
     }
 }
 
+// Who has seen that the battery is low need not hear it any more.
+void Window::power() {
+    if (m_parts.power == nullptr) {
+        return;
+    }
+    m_parts.power->hold(m_floor.isWelding());
+    const bool low = m_parts.power->batteryLow();
+    m_batterySeen = m_batterySeen && low;
+    m_floor.soundStation(CueKind::BatteryLow, low && !m_batterySeen);
+}
+
+/// Empty while no weld runs.
+QString Window::awakeText() const {
+    if (m_parts.power == nullptr) {
+        return {};
+    }
+    switch (m_parts.power->awake()) {
+    case PowerLink::Awake::Off:
+        return {};
+    case PowerLink::Awake::Whole:
+        return tr("The tablet is kept awake until no joint is open.");
+    case PowerLink::Awake::ScreenMayGoDark:
+        return tr("The tablet is kept awake. Its screen may go dark: see its own settings.");
+    case PowerLink::Awake::TabletMaySleep:
+        return tr("The screen is kept on. The tablet may sleep: see its own settings.");
+    case PowerLink::Awake::No:
+        return tr("This machine can't be kept awake from here: see its own settings.");
+    }
+    return {};
+}
+
 void Window::alarms(const Instant& now) {
     int unsaved = 0;
     for (int i = 0; i < static_cast<int>(m_floor.posts().size()); ++i) {
@@ -409,6 +443,7 @@ void Window::alarms(const Instant& now) {
         m_soundSeen = false;
     }
     QString text;
+    m_batteryStands = false;
     if (!m_parts.notice.isEmpty()) {
         text = m_parts.notice; // to be known before anything is done
     } else if (m_unsavedSince && now.boot - *m_unsavedSince >= kUnsaved && !m_savedSeen) {
@@ -419,6 +454,10 @@ void Window::alarms(const Instant& now) {
                    .arg(unsaved == 1 ? tr("1 step") : tr("%1 steps").arg(unsaved));
     } else if (!soundOk && !m_soundSeen) {
         text = tr("No sound. Watch this screen. The weld goes on.");
+    } else if (m_parts.power != nullptr && m_parts.power->batteryLow() && !m_batterySeen) {
+        text = tr("The battery is low: %1 %. Plug the charger in.")
+                   .arg(m_parts.power->batteryPercent());
+        m_batteryStands = true;
     }
     const bool standing = !text.isEmpty();
     bool calm = false;
@@ -1009,9 +1048,22 @@ void Window::openDay() {
     turnTo(PageKind::Day);
 }
 
+void Window::openPractice() {
+    for (int post = 0; post < static_cast<int>(m_floor.posts().size()); ++post) {
+        const Weld* weld = m_floor.weld(post);
+        if (weld != nullptr && isOpen(weld->state)) {
+            say(tr("Bench %1 has an open weld. Practise when it is saved.")
+                    .arg(m_floor.posts()[static_cast<std::size_t>(post)].letter()));
+            return;
+        }
+    }
+    emit practiceAsked();
+}
+
 void Window::showMenu() {
     const std::string& at = m_people->atBench();
     m_menu = menuFor(m_parts.preferences, at.empty() ? QString() : nameFor(m_people->people(), at));
+    m_menu.page.under = awakeText();
     m_choice->show(m_menu.page);
 }
 
@@ -1038,6 +1090,9 @@ void Window::chooseMenu(MenuItem item) {
         return;
     case MenuItem::Setup:
         m_setup->open();
+        return;
+    case MenuItem::Practice:
+        openPractice();
         return;
     case MenuItem::Theme:
     case MenuItem::Hand:

@@ -35,6 +35,18 @@ public:
     virtual bool soundOk() const = 0;
 };
 
+/// What keeps the tablet awake and knows its battery, for the window; nothing in a test.
+class PowerLink {
+public:
+    enum class Awake { Off, Whole, ScreenMayGoDark, TabletMaySleep, No };
+
+    virtual ~PowerLink() = default;
+    virtual void hold(bool weldRuns) = 0;
+    virtual Awake awake() const = 0;
+    virtual bool batteryLow() const = 0;
+    virtual int batteryPercent() const = 0;
+};
+
 struct WindowParts {
     Floor& floor;
     LogWriterBase& writer;
@@ -46,6 +58,7 @@ struct WindowParts {
     const LogKeeper* keeper = nullptr; // null: nobody makes copies of the log
     QString notice{};                  // stands from the start until it was seen; empty: none
     QString reports{};                 // the folder of reports and cards, where files are read from
+    PowerLink* power = nullptr;        // null: nobody keeps the tablet awake
 };
 
 enum class PageKind {
@@ -91,6 +104,8 @@ public:
     /// What if: the heat in the sheet by the plan of the weld on this bench, or of the seam that
     /// was chosen last. Not while a joint cools: a temperature would argue for an early release.
     void openHeat();
+    /// Asks for the practice bench; refused while a weld is open.
+    void openPractice();
     /// The first seam of the job that this bench has not made yet, on its card.
     void openNextCard();
     Hands& hands() { return m_hands; }
@@ -101,6 +116,8 @@ public:
 
 signals:
     void quitAsked();
+    /// A trainee wants to practise, and no weld is open on any bench.
+    void practiceAsked();
 
 protected:
     void resizeEvent(QResizeEvent* event) override;
@@ -139,6 +156,8 @@ private:
     void applyLook();
     void sound();
     void trySound(const Instant& now);
+    void power();
+    QString awakeText() const;
     void alarms(const Instant& now);
     QString copyTrouble() const;
     QString coolingShort() const;
@@ -190,6 +209,8 @@ private:
     std::optional<Milliseconds> m_triedAt; // the signal that a person is asked to hear
     bool m_soundSeen = false;
     bool m_savedSeen = false;
+    bool m_batterySeen = false;
+    bool m_batteryStands = false; // as the alarm
     QString m_copySeen;
     std::optional<Milliseconds> m_unsavedSince;
 };

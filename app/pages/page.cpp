@@ -47,6 +47,16 @@ void Sentence::paintEvent(QPaintEvent*) {
     drawWrapped(painter, rect(), Qt::AlignLeft | Qt::AlignVCenter, lines, weight);
 }
 
+void paintWatermark(QPainter& painter, const QRectF& box, const QString& word, const Theme& theme) {
+    constexpr double kFaint = 0.09;
+    QColor ink = theme.text;
+    ink.setAlphaF(static_cast<float>(kFaint));
+    painter.setPen(ink);
+    const double size =
+        fittedSize(word, box.height() / kCapHeight, 12, box.width() * 0.96, kWordWeight);
+    drawLine(painter, box, Qt::AlignCenter, word, size, kWordWeight);
+}
+
 Page::Page(const QString& name, QWidget* parent)
     : QWidget(parent), m_back(keep(new SlotButton(name + "Back", this))),
       m_earlier(keep(new SlotButton(name + "Earlier", this))),
@@ -78,7 +88,12 @@ void Page::resizeEvent(QResizeEvent*) {
 }
 
 void Page::paintEvent(QPaintEvent*) {
-    QPainter(this).fillRect(rect(), m_look.theme->ground);
+    QPainter painter(this);
+    painter.fillRect(rect(), m_look.theme->ground);
+    if (!m_look.watermark.isEmpty()) {
+        const double third = height() / 3.0;
+        paintWatermark(painter, QRectF(0, third, width(), third), m_look.watermark, *m_look.theme);
+    }
 }
 
 QSizeF Page::units() const {

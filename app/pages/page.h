@@ -17,7 +17,11 @@ struct PageLook {
     const Theme* theme = &Theme::of(ThemeKind::Dark);
     Metrics metrics;
     bool mirrored = false;
+    QString watermark; // through the page, behind everything; empty: none
 };
+
+/// Large and faint across the box.
+void paintWatermark(QPainter& painter, const QRectF& box, const QString& word, const Theme& theme);
 
 /// One line or two of plain words, painted.
 class Sentence : public Part {

@@ -23,6 +23,7 @@ struct ScaleView {
     double max = 1;
     double division = 1; // what one line of the scale means
     std::vector<double> readings;
+    std::optional<double> follow; // the mark to keep to while the reading is brought there
     QString lowText;
     QString highText;
     QString setText;   // on the flag: "set"

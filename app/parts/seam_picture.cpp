@@ -6,6 +6,7 @@
 #include <QPainter>
 
 #include "app/parts/brush.h"
+#include "app/parts/seam_paint.h"
 #include "app/parts/type.h"
 
 namespace seamclock {
@@ -115,71 +116,12 @@ void paintClamps(Sketch& s, double faceX, bool left, double lift) {
     }
 }
 
-// Where a row of cells is as warm as the plastic melts [mm from the face]; 0: nowhere.
-double meltDepthOf(const SeamHeat& heat, std::size_t row) {
-    const std::size_t columns = heat.depthMm.size();
-    const double* celsius = heat.celsius.data() + row * columns;
-    if (columns == 0 || celsius[0] < heat.meltingC) {
-        return 0;
-    }
-    for (std::size_t i = 1; i < columns; ++i) {
-        if (celsius[i] < heat.meltingC) {
-            const double share = (celsius[i - 1] - heat.meltingC) / (celsius[i - 1] - celsius[i]);
-            return std::lerp(heat.depthMm[i - 1], heat.depthMm[i], share);
-        }
-    }
-    return heat.depthMm.back();
-}
-
-// The colours of its cells, and the line at which it melts: white under dark dashes, so that it is
-// seen on any of them.
-void paintHeat(Sketch& s, const SeamHeat& heat, double faceX, double edge) {
-    const double side = edge < faceX ? -1.0 : 1.0;
-    const std::size_t columns = heat.depthMm.size();
-    const double reach = heat.depthMm.back() * s.perMm;
-    QPolygonF upper;
-    QPolygonF lower;
-    double from = 0;
-    for (std::size_t row = 0; row < heat.rowEnds.size(); ++row) {
-        QLinearGradient colours(faceX, 0, faceX + side * reach, 0);
-        for (std::size_t i = 0; i < columns; ++i) {
-            colours.setColorAt(
-                heat.depthMm[i] / heat.depthMm.back(),
-                temperatureColour(heat.celsius[row * columns + i]));
-        }
-        const double to = heat.rowEnds[row];
-        for (const double up : {-1.0, 1.0}) {
-            const QPointF one(faceX, s.middle.y() + up * from * s.sheet);
-            const QPointF other(edge, s.middle.y() + up * to * s.sheet);
-            // half a pixel over the next row, so that no line shows between them
-            s.painter.fillRect(QRectF(one, other).normalized().adjusted(0, -0.5, 0, 0.5), colours);
-        }
-        const double x = faceX + side * meltDepthOf(heat, row) * s.perMm;
-        const double middle = (from + to) / 2 * s.sheet;
-        upper.prepend(
-            QPointF(x, s.middle.y() - (row + 1 == heat.rowEnds.size() ? s.sheet : middle)));
-        lower.append(
-            QPointF(x, s.middle.y() + (row + 1 == heat.rowEnds.size() ? s.sheet : middle)));
-        from = to;
-    }
-    if (std::abs(lower.front().x() - faceX) < s.px(2)) {
-        return; // nothing has melted yet
-    }
-    const QPolygonF line = upper + lower;
-    s.painter.setBrush(Qt::NoBrush);
-    s.painter.setPen(QPen(Qt::white, s.px(4), Qt::SolidLine, Qt::FlatCap));
-    s.painter.drawPolyline(line);
-    QPen dashes(textOnPlate(), s.px(3), Qt::SolidLine, Qt::FlatCap);
-    dashes.setDashPattern({7.0 / 3, 2});
-    s.painter.setPen(dashes);
-    s.painter.drawPolyline(line);
-}
-
 void paintSheet(Sketch& s, double faceX, bool left, bool faceLine) {
     const double edge = left ? s.box.left() - s.px(6) : s.box.right() + s.px(6);
     const QRectF body = QRectF(QPointF(edge, s.top()), QPointF(faceX, s.low())).normalized();
     if (s.view.heat && !s.view.heat->depthMm.empty()) {
-        paintHeat(s, *s.view.heat, faceX, edge);
+        paintSheetHeat(
+            s.painter, *s.view.heat, {faceX, edge, s.middle.y(), s.sheet, s.perMm}, s.metrics);
     } else {
         s.painter.fillRect(body, s.body);
     }
@@ -192,36 +134,15 @@ void paintSheet(Sketch& s, double faceX, bool left, bool faceLine) {
     }
 }
 
-// One lobe of a bead, curled back over the sheet: `high` above the sheet, outline on its outer side
-// only.
-void paintLobe(Sketch& s, double faceX, bool left, bool upper, double high) {
-    const double along = sideOf(left) * high;
-    const double up = (upper ? -1.0 : 1.0) * high;
-    const double base = upper ? s.top() : s.low();
-    const auto at = [&](double x, double y) { return QPointF(faceX + along * x, base + up * y); };
-    QPainterPath outer(at(0, 0.96));
-    outer.cubicTo(at(0.75, 1.1), at(1.75, 1.02), at(1.95, 0.62));
-    outer.cubicTo(at(2.08, 0.28), at(1.8, 0.02), at(1.42, 0));
-    QPainterPath body = outer;
-    body.lineTo(at(0, 0));
-    body.closeSubpath();
-    s.painter.fillPath(body, s.bead);
-    // hides the sheet's own line under the bead, where both are one piece
-    const QRectF root =
-        QRectF(QPointF(faceX, base - s.px(1.8)), at(1.05, 0) + QPointF(0, s.px(1.8))).normalized();
-    s.painter.fillRect(root, s.bead);
-    s.painter.setPen(roundPen(s.line, s.px(3)));
-    s.painter.setBrush(Qt::NoBrush);
-    s.painter.drawPath(outer);
-}
-
 void paintBead(Sketch& s, double faceX, bool left) {
     if (s.view.beadNowMm <= 0) {
         return;
     }
     const double high = s.view.beadNowMm * s.perMm;
-    paintLobe(s, faceX, left, true, high);
-    paintLobe(s, faceX, left, false, high);
+    for (const bool upper : {true, false}) {
+        const QPointF root(faceX, upper ? s.top() : s.low());
+        paintBeadLobe(s.painter, {root, left, upper, high, s.bead, s.line}, s.metrics);
+    }
 }
 
 // The bead to reach: a dashed line at its height, its triangle outside, its words beside it.

@@ -1,39 +1,20 @@
 #include "app/print/card_pdf.h"
 
 #include "app/print/page_layout.h"
+#include "app/print/pdf_file.h"
 
 #include <QBuffer>
-#include <QDir>
 #include <QLocale>
 #include <QPageLayout>
 #include <QPainter>
 #include <QPdfWriter>
-#include <QSaveFile>
 
 namespace seamclock {
 namespace {
 
 constexpr int kDotsPerInch = 1200;
 constexpr double kPointPx = kDotsPerInch / 72.0;
-constexpr double kMarginMm = 12;  // what every printer can print, and room for a punch
-constexpr int kMostNames = 1'000; // cards of one seam
-
-tl::unexpected<Error> notWritten(const QString& path, const QString& why) {
-    return fail(
-        ErrorCode::NotWritten,
-        ("the card can't be written to \"" + path + "\": " + why).toStdString());
-}
-
-Result<void> writeBytes(const QByteArray& pdf, const QString& file) {
-    QSaveFile out(file); // a temporary beside it, renamed at commit
-    if (!out.open(QIODevice::WriteOnly)) {
-        return notWritten(file, out.errorString());
-    }
-    if (out.write(pdf) != pdf.size() || !out.commit()) {
-        return notWritten(file, out.errorString());
-    }
-    return {};
-}
+constexpr double kMarginMm = 12; // what every printer can print, and room for a punch
 
 } // namespace
 
@@ -81,29 +62,16 @@ Result<void> writeCardPdf(const CardSheet& sheet, Paper paper, const QString& fi
     if (!pdf) {
         return tl::unexpected<Error>(pdf.error());
     }
-    return writeBytes(*pdf, file);
+    return writePdf(*pdf, QStringLiteral("card"), file);
 }
 
 Result<QString>
 saveCardPdf(const CardSheet& sheet, Paper paper, const QString& folder, const QString& stem) {
-    if (!QDir().mkpath(folder)) {
-        return notWritten(folder, QStringLiteral("the folder can't be made"));
+    const auto pdf = cardPdf(sheet, paper);
+    if (!pdf) {
+        return tl::unexpected<Error>(pdf.error());
     }
-    for (int i = 1; i <= kMostNames; ++i) {
-        const QString name = i == 1 ? stem + ".pdf" : QStringLiteral("%1-%2.pdf").arg(stem).arg(i);
-        const QString file = QDir(folder).filePath(name);
-        if (QFile::exists(file)) {
-            continue;
-        }
-        const auto written = writeCardPdf(sheet, paper, file);
-        if (!written) {
-            return tl::unexpected<Error>(written.error());
-        }
-        return file;
-    }
-    return notWritten(
-        QDir(folder).filePath(stem + ".pdf"),
-        QStringLiteral("there are %1 of that name already").arg(kMostNames));
+    return savePdf(*pdf, QStringLiteral("card"), folder, stem);
 }
 
 } // namespace seamclock

@@ -15,6 +15,8 @@ constexpr Milliseconds kLongestPatience{4'000};
 // This program itself didn't run, so that it can't tell how long the horn was silent.
 constexpr Milliseconds kAsleep{1'000};
 constexpr int kRelaunchMs = 250;
+// Two clocks that run equally fast are read so far apart at most.
+constexpr Milliseconds kSlip{10};
 // The longest slot and what lies in the sound's buffer.
 constexpr int kFarewellMs = 1'000;
 
@@ -67,6 +69,19 @@ void HornLink::launch() {
 }
 
 void HornLink::show(const Shift& shift) {
+    m_ahead = Milliseconds{0};
+    m_bootId.clear();
+    m_speaker.show(shift);
+    update();
+}
+
+void HornLink::show(const Shift& shift, const Instant& now) {
+    const Milliseconds ahead = m_clock.now().boot - now.boot;
+    if (std::chrono::abs(ahead - m_ahead) > kSlip || now.bootId != m_bootId) {
+        m_speaker.again();
+        m_ahead = ahead;
+        m_bootId = now.bootId;
+    }
     m_speaker.show(shift);
     update();
 }
@@ -76,9 +91,21 @@ void HornLink::update() {
     if (!m_answered) {
         return;
     }
-    if (const auto schedule = m_speaker.update(m_clock.now())) {
+    if (auto schedule = m_speaker.update(shiftNow())) {
+        for (HornSlot& slot : schedule->soundSlots) {
+            slot.start += m_ahead;
+        }
         send(*schedule);
     }
+}
+
+Instant HornLink::shiftNow() const {
+    Instant now = m_clock.now();
+    if (!m_bootId.empty()) {
+        now.boot -= m_ahead;
+        now.bootId = m_bootId;
+    }
+    return now;
 }
 
 void HornLink::beat() {
@@ -129,7 +156,7 @@ void HornLink::takeLine(const QByteArray& line) {
                 }
                 m_answered = true;
                 m_patience = kSilentFor;
-                m_speaker.restart(m_clock.now());
+                m_speaker.restart(shiftNow());
                 update();
                 m_ok = true;
                 m_code.clear();

@@ -12,6 +12,7 @@
 #include <QProcess>
 #include <QString>
 #include <QTimer>
+#include <string>
 
 namespace seamclock {
 
@@ -25,6 +26,9 @@ public:
     void start();
     /// The benches as they are now; between the calls it goes on as time does.
     void show(const Shift& shift);
+    /// As above, of benches that live by another clock than the machine's, such as practice, whose
+    /// time may run faster: what begins within the next beat sounds as it is due then.
+    void show(const Shift& shift, const Instant& now);
     bool soundOk() const { return m_ok; }
     /// Takes leave of the horn: what sounds is played to its end, nothing after it.
     void stop();
@@ -45,6 +49,7 @@ private:
     void lose(const QString& code);
     void send(const ToHorn& message);
     void update();
+    Instant shiftNow() const; // by the clock of the benches
 
     const Clock& m_clock;
     QString m_program;
@@ -54,6 +59,8 @@ private:
     QTimer m_relaunch;
     Milliseconds m_lastAlive{0}; // or when the horn was started
     Milliseconds m_lastBeat{0};
+    Milliseconds m_ahead{0};    // of the shift's clock the machine's is
+    std::string m_bootId;       // of the shift's clock; empty: it is the machine's
     Milliseconds m_patience{0}; // for a horn that has not yet said alive
     bool m_ok = false;
     bool m_answered = false; // this horn has said alive

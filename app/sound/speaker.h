@@ -26,6 +26,8 @@ public:
     std::optional<HornSchedule> update(const Instant& now);
     /// The horn has played this slot whole.
     void heard(const std::string& slot);
+    /// The next update gives the whole schedule, whether or not it differs.
+    void again() { m_changed = m_whole = true; }
     /// There is a new horn, which knows nothing: the next update gives a whole schedule.
     void restart(const Instant& now);
 

@@ -14,6 +14,16 @@ PracticeCourse::PracticeCourse(
     }
 }
 
+std::optional<Milliseconds> PracticeCourse::plateLeft() const {
+    constexpr Milliseconds kOpening{3'000}; // from the plate's faces to where it can go out
+    const auto& left = end.instants.plateLeft;
+    const auto& acts = take().acts;
+    const auto out = std::find_if(acts.rbegin(), acts.rend(), [](const TimedAct& act) {
+        return std::holds_alternative<TakePlateOut>(act.act);
+    });
+    return left && out != acts.rend() && *left + kOpening < out->at ? out->at : left;
+}
+
 void PracticeCourse::walk(
     Milliseconds from, Milliseconds to, Milliseconds step,
     const std::function<bool(const BenchView&)>& see) const {

@@ -31,7 +31,7 @@ public:
     const PracticeTake& take() const { return replay.take(); }
 
     Milliseconds timeOf(const Instant& at) const { return at.boot - take().began.boot; }
-    /// The first (of several locks the last) that stands.
+    /// The first that stands.
     template <class Kind>
     std::optional<Milliseconds> when() const {
         for (const Retained& one : told) {
@@ -47,11 +47,12 @@ public:
         Milliseconds from, Milliseconds to, Milliseconds step,
         const std::function<bool(const BenchView&)>& see) const;
 
-    /// What the scale would show if it stood on zero.
-    double reading(const BenchView& view) const {
-        return view.scale.reading - set.setup.faults.zeroOff;
-    }
-    double beadMinMm() const { return static_cast<double>(right().beadMinUm.value_or(0)) / 1e3; }
+    /// When the last station left the plate for good; who backs off in soak leaves it before, and
+    /// then its going out counts.
+    std::optional<Milliseconds> plateLeft() const;
+
+    /// By the card: what another card would have asked is said of the card.
+    double beadMinMm() const { return static_cast<double>(card().beadMinUm.value_or(0)) / 1e3; }
     double divisionUnits() const {
         return static_cast<double>(set.setup.bench.scale.divisionMilli) / 1e3;
     }

@@ -13,14 +13,13 @@ constexpr double kPressedOfMax = 2; // soak's mean pressure, of the most that is
 constexpr double kPressedOfAlignment = 0.2;
 constexpr double kOffMm = 0.1; // an air gap in soak
 constexpr Milliseconds kOffFor{3'000};
-constexpr double kSkinBelowK = 12;       // in a draught: colder than the steady hand's faces
 constexpr double kSlammedOfTarget = 0.3; // of build-up, by when four fifths of the force stand
 constexpr double kMostOfForce = 0.8;
 constexpr double kOvershoot = 0.25; // of the joining force
 constexpr double kHalf = 0.5;
 constexpr Milliseconds kLetBackFor{3'000};
 constexpr Milliseconds kBeforeRelease{2'000};
-constexpr Milliseconds kFollowGrace{30'000}; // behind the last reading that is due
+constexpr Milliseconds kFollowGrace{30'000}; // behind a reading that is due
 constexpr Milliseconds kEarlyGrace{5'000};
 constexpr double kPlateOffK = 0.5;
 constexpr double kBeadMissing = 0.7; // of what the plan asks
@@ -235,7 +234,7 @@ private:
             return;
         }
         const Milliseconds to =
-            m_bench.plateLeft.value_or(m_course.when<PlateOut>().value_or(m_course.end.at));
+            m_course.plateLeft().value_or(m_course.when<PlateOut>().value_or(m_course.end.at));
         // The tables come apart for the plate in the last second or two.
         const Milliseconds last = to - Milliseconds(3'000);
         double pascals = 0;
@@ -269,10 +268,11 @@ private:
     }
 
     void changeover() {
-        if (!m_bench.plateLeft || !m_bench.facesMet || !m_card.changeoverMax) {
+        const auto left = m_course.plateLeft();
+        if (!left || !m_bench.facesMet || !m_card.changeoverMax) {
             return;
         }
-        const Milliseconds took = *m_bench.facesMet - *m_bench.plateLeft;
+        const Milliseconds took = *m_bench.facesMet - *left;
         if (took > *m_card.changeoverMax) {
             find({Lapse::SlowChangeover, seconds(took), seconds(*m_card.changeoverMax), "s", {}});
             return;
@@ -287,7 +287,7 @@ private:
         std::vector<int> places;
         for (std::size_t i = 0; i < m_course.end.stations.size() && i < planned.size(); ++i) {
             const StationView& station = m_course.end.stations[i];
-            if (!station.joined || station.joined->skinC > planned[i].skinC - kSkinBelowK) {
+            if (!station.joined || station.joined->skinC >= station.joined->leastSkinC) {
                 continue;
             }
             places.push_back(static_cast<int>(i));
@@ -315,8 +315,8 @@ private:
         double highest = 0;
         std::optional<Milliseconds> stood;
         m_course.walk(from, to, kShortLook, [&](const BenchView& view) {
-            highest = std::max(highest, m_course.reading(view));
-            if (!stood && m_course.reading(view) >= most) {
+            highest = std::max(highest, view.scale.reading);
+            if (!stood && view.scale.reading >= most) {
                 stood = view.at - from;
             }
             return true;
@@ -347,32 +347,42 @@ private:
         const Milliseconds until = heldUntil();
         const double low = inThousands(m_card.scale->joining.lowMilli);
         const double half = zeroUnits() + kHalf * joiningUnits();
-        const Milliseconds last =
-            m_card.cooling->rechecks.empty() ? Milliseconds(0) : m_card.cooling->rechecks.back();
-        const Milliseconds judged = std::min(from + last + kFollowGrace, until);
         Lasting lasting(kLetBackFor);
         std::optional<double> letBack;
-        std::optional<double> fallen;
         m_course.walk(from, until, kLook, [&](const BenchView& view) {
-            const double reading = m_course.reading(view);
             const bool soft =
                 std::any_of(view.stations.begin(), view.stations.end(), [](const auto& station) {
                     return station.joined && !station.joined->frozen;
                 });
-            const bool loose = view.wheel != WheelHold::Locked && reading < half && soft;
-            if (lasting.see(loose, view.at)) {
+            const double reading = view.scale.reading;
+            if (lasting.see(view.wheel != WheelHold::Locked && reading < half, view.at)) {
                 letBack = std::min(letBack.value_or(reading), reading);
             }
-            if (view.at >= judged && !fallen) {
-                fallen = reading;
-            }
-            return !(fallen && !soft);
+            return soft;
         });
         if (letBack) {
             find({Lapse::LetBack, letBack, low, unit(), {}});
-        } else if (fallen && *fallen < low - m_course.divisionUnits()) {
+        } else if (const auto fallen = notFollowed(from, until)) {
             find({Lapse::NotFollowed, fallen, low, unit(), {}});
         }
+    }
+
+    /// Seen low when it was last due to be read, and not turned up after that.
+    std::optional<double> notFollowed(Milliseconds from, Milliseconds until) const {
+        std::optional<Milliseconds> due;
+        for (const Milliseconds recheck : m_card.cooling->rechecks) {
+            if (from + recheck + kFollowGrace <= until) {
+                due = from + recheck;
+            }
+        }
+        if (!due) {
+            return std::nullopt;
+        }
+        const BenchScale then = m_course.view(*due).scale;
+        const double later = m_course.view(*due + kFollowGrace).scale.reading;
+        const bool low = then.seenMilli < m_card.scale->joining.lowMilli;
+        return low && later <= then.reading + m_course.divisionUnits() / 2 ? std::optional(later)
+                                                                           : std::nullopt;
     }
 
     void release() {

@@ -48,7 +48,7 @@ private:
         } else if (std::holds_alternative<SoakStarted>(detail)) {
             soakStarted();
         } else if (std::holds_alternative<PlateOut>(detail)) {
-            against("plate_out", bench.plateLeft);
+            against("plate_out", m_course.plateLeft());
         } else if (std::holds_alternative<FacesMet>(detail)) {
             against("faces_met", bench.facesMet);
         } else if (std::holds_alternative<PressureLocked>(detail)) {
@@ -75,8 +75,8 @@ private:
     void soakStarted() {
         const BenchView then = m_course.view(m_at + kDoneWithin);
         const double high = static_cast<double>(m_course.card().scale->soak.highMilli) / 1e3;
-        if (m_course.reading(then) > high + m_course.divisionUnits()) {
-            notDone("soak_started", m_course.reading(then) - high);
+        if (then.scale.reading > high + m_course.divisionUnits()) {
+            notDone("soak_started", then.scale.reading - high);
         }
         if (isClockFromContact(m_course)) {
             m_all.push_back({"clock_from_contact", m_at, largestBead(*m_course.soakBegan)});
@@ -148,8 +148,8 @@ private:
         } else if (what == "spring_off") {
             const BenchView then = m_course.view(m_at + kSpringTakes);
             const double zero = static_cast<double>(m_course.set.setup.bench.scale.zeroMilli) / 1e3;
-            if (m_course.reading(then) > zero + 2 * m_course.divisionUnits()) {
-                notDone(what, m_course.reading(then));
+            if (then.scale.reading > zero + 2 * m_course.divisionUnits()) {
+                notDone(what, then.scale.reading);
             }
         }
     }

@@ -18,6 +18,8 @@ constexpr double kDivisions = 1;
 
 /// A number is typed after it was read: what the bench showed in that time counts as seen.
 constexpr Milliseconds kTypedWithin{4'000};
+/// "At 20.0 mm" is pressed while the reading rises: what it shows then is what counts.
+constexpr Milliseconds kPressedWithin{100};
 constexpr Milliseconds kLook{100};
 
 double inThousands(std::int64_t value) {
@@ -66,11 +68,11 @@ public:
 private:
     template <class Show>
     void
-    add(const std::string& what, double said, double allowed, const std::string& unit, Show show) {
+    add(const std::string& what, double said, double allowed, const std::string& unit, Show show,
+        Milliseconds within = kTypedWithin) {
         Nearest nearest(said);
         m_course.walk(
-            std::max(m_at - kTypedWithin, Milliseconds(0)), m_at, kLook,
-            [&](const BenchView& view) {
+            std::max(m_at - within, Milliseconds(0)), m_at, kLook, [&](const BenchView& view) {
                 show(view, nearest);
                 return true;
             });
@@ -79,8 +81,10 @@ private:
 
     void scale(const std::string& what, double said) {
         const SpringScale& scale = m_course.set.setup.bench.scale;
-        add(what, said, kDivisions * m_course.divisionUnits(), scale.unit,
-            [](const BenchView& view, Nearest& nearest) { nearest.show(view.scale.reading); });
+        add(
+            what, said, kDivisions * m_course.divisionUnits(), scale.unit,
+            [](const BenchView& view, Nearest& nearest) { nearest.show(view.scale.reading); },
+            what == toString(ReadingPhase::Joining) ? kPressedWithin : kTypedWithin);
     }
 
     void checked(const CheckMade& check) {

@@ -38,13 +38,17 @@ Reasons harmOf(Lapse lapse) {
     case Lapse::SoakPressed:
     case Lapse::ClockFromContact:
     case Lapse::BackedOff:
-    case Lapse::PlateCold:
-    case Lapse::WrongRow:
         return {BendReason::ThinMelt, BendReason::ColdSkin, BendReason::Notch};
+    case Lapse::PlateCold:
+        return {BendReason::Underheated, BendReason::ThinMelt, BendReason::ColdSkin};
+    case Lapse::WrongRow:
+        return {
+            BendReason::ThinMelt, BendReason::LowPressure, BendReason::NotFrozen,
+            BendReason::Kinked, BendReason::Notch};
     case Lapse::SlowChangeover:
         return {BendReason::ColdSkin, BendReason::ThinMelt};
     case Lapse::Slammed:
-        return {BendReason::ThinMelt};
+        return {BendReason::ThinMelt, BendReason::Notch};
     case Lapse::LetBack:
     case Lapse::NotFollowed:
     case Lapse::WrongUnit:

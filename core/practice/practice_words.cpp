@@ -385,7 +385,7 @@ std::vector<std::string> jointSentences(const JointPhysics& made, const JointPhy
     }
     std::vector<std::string> all;
     const auto left = [](const BenchView& view) {
-        return mean(view, &JoinView::meltMm) - mean(view, &JoinView::squeezedMm);
+        return std::max(0.0, mean(view, &JoinView::meltMm) - mean(view, &JoinView::squeezedMm));
     };
     all.push_back(beside(
         "Skin when the faces met, at its coldest", least(made.end, &JoinView::skinC),

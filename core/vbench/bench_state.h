@@ -34,6 +34,7 @@ struct BenchFixed {
     double springN(double reading) const;
     double stiffness() const;  // [Pa/m] of two edges against each other
     double solidC() const;     // what cools below this is solid
+    double setsC() const;      // what was molten no longer flows: half is crystalline
     double stiffC() const;     // below this a joint keeps its form when it is let go
     double leastSkinC() const; // colder faces don't weld
     double leastMeltMm(double plateC) const;
@@ -41,6 +42,8 @@ struct BenchFixed {
 
 struct BenchEdge {
     SheetRun run;
+    std::optional<HeatStage> led; // through this in the last step
+    bool alike = true;     // led through just what the station before was, from the beginning
     double standsBack = 0; // [m] behind the foremost station, both sheets together, cold
     double swelling = 0;   // [m] of one sheet, as of the last step
     double creep = 0;      // [m] what both gave way by and don't give back
@@ -53,8 +56,9 @@ struct BenchEdge {
     bool joined = false;
     double metLost = 0;  // [m] of one sheet, when the faces met
     double farthest = 0; // [m] travel since then
-    double sunk = 0;     // [m] what shrank and was not followed, until it froze
-    double torn = 0;     // [m] of one sheet that left too fast
+    bool set = false;
+    double sunk = 0; // [m] what shrank and was not followed, until it froze
+    double torn = 0; // [m] of one sheet that left too fast
     JoinView join;
 
     explicit BenchEdge(SheetRun edge) : run(std::move(edge)) {}

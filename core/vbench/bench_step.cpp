@@ -112,6 +112,7 @@ void meet(const BenchFixed& fixed, BenchState& state, BenchEdge& edge) {
     edge.joined = true;
     edge.metLost = edge.run.closing();
     edge.join = {};
+    edge.set = false;
     edge.sunk = 0;
     edge.torn = 0;
     edge.join.skinC = edge.run.faceC();
@@ -129,6 +130,22 @@ void meet(const BenchFixed& fixed, BenchState& state, BenchEdge& edge) {
 void markTouch(const BenchState& state, BenchEdge& edge) {
     edge.marks.filmLeft = edge.marks.filmLeft || state.sheets[0].film || state.sheets[1].film;
     edge.marks.handTouched = edge.marks.handTouched || edge.hand[0] || edge.hand[1];
+}
+
+/// Stations that have been through the same are alike to the last bit: worked out once.
+void lead(std::vector<BenchEdge>& edges, std::size_t station, const HeatStage& stage) {
+    BenchEdge& edge = edges[station];
+    if (edge.heated) {
+        edge.led = stage;
+    }
+    const BenchEdge* before = station > 0 ? &edges[station - 1] : nullptr;
+    edge.alike = edge.alike && before != nullptr && before->led == edge.led &&
+                 before->run.inputs() == edge.run.inputs();
+    if (edge.alike) {
+        edge.run = before->run;
+    } else if (edge.heated) {
+        edge.run.go(stage);
+    }
 }
 
 /// The heat's part of a step for one station, by what it touches now.
@@ -182,12 +199,12 @@ void heat(
         edge.touches = touches;
         state.regime = state.at;
     }
+    const double before = edge.run.field().heatThroughFace();
+    const double lost = edge.run.closing();
+    lead(state.edges, station, stage);
     if (!edge.heated) {
         return;
     }
-    const double before = edge.run.field().heatThroughFace();
-    const double lost = edge.run.closing();
-    edge.run.go(stage);
     edge.swelling = edge.run.swelling();
     if (stage.at == HeatStage::At::Plate) {
         // Of half a wall of one sheet: the plate serves four of these.
@@ -199,12 +216,15 @@ void heat(
             edge.torn +=
                 std::max(0.0, edge.run.closing() - lost - kTornPace * fixed.planPace * seconds);
         }
+        if (!edge.set && edge.run.faceC() < fixed.setsC()) {
+            edge.set = true;
+            edge.join.frozePa = edge.pressure;
+        }
         if (!edge.join.frozen) {
             edge.sunk = std::max(edge.sunk, gap);
         }
         if (!edge.join.frozen && edge.run.faceC() < fixed.solidC()) {
             edge.join.frozen = true;
-            edge.join.frozePa = edge.pressure;
         }
     }
 }
@@ -226,6 +246,13 @@ double BenchFixed::stiffness() const {
 double BenchFixed::solidC() const {
     const Material& material = setup.material;
     return material.crystals ? material.crystals->crystallisesTo : material.meltingPoint();
+}
+
+double BenchFixed::setsC() const {
+    const Material& material = setup.material;
+    return material.crystals
+               ? (material.crystals->crystallisesTo + material.crystals->crystallisesFrom) / 2
+               : material.meltingPoint();
 }
 
 double BenchFixed::stiffC() const {

@@ -35,7 +35,7 @@ struct JoinView {
     double leastMeltMm = 0;
     double leastLeftMm = 0; // of the melt, when the pressing is over
     double behindMm = 0;    // how far one side stood behind when the faces met, both sheets
-    double frozePa = 0;     // on the faces when the weld plane froze; 0: it has not
+    double frozePa = 0;     // on the faces when half of the weld plane had frozen
     bool frozen = false;
     double peakPa = 0;            // the most since the faces met
     std::optional<double> letGoC; // the weld plane's when clamps or bars first gave it free
@@ -65,7 +65,7 @@ struct StationView {
     bool operator==(const StationView&) const = default;
 };
 
-struct ScaleView {
+struct BenchScale {
     double reading = 0;         // in the scale's unit, as exact as it is
     std::int64_t seenMilli = 0; // as a person reads it: the nearest division
     double springN = 0;
@@ -73,7 +73,7 @@ struct ScaleView {
     double frictionN = 0; // what the tables' drag takes of it; negative: it holds them on
     double storedJ = 0;
 
-    bool operator==(const ScaleView&) const = default;
+    bool operator==(const BenchScale&) const = default;
 };
 
 enum class WheelHold { Held, Loose, Locked };
@@ -110,7 +110,7 @@ struct BenchInstants {
 
 struct BenchView {
     Milliseconds at{0};
-    ScaleView scale;
+    BenchScale scale;
     WheelHold wheel = WheelHold::Held;
     double wheelMmPerS = 0;
     double travelMm = 0;    // of the moving table; 0: the edges, as they were clamped, just meet
@@ -119,6 +119,8 @@ struct BenchView {
     double plateInside = 0; // 0: parked, 1: between the edges
     double gapLeftMm = 0;   // between the tables
     double gapRightMm = 0;
+    bool film[2] = {true, true}; // on the sheets' edges
+    bool planed[2] = {false, false};
     bool clamped[2] = {false, false};
     bool clampsEased = false;
     bool barsOpen = false;

@@ -31,7 +31,7 @@ StationBend bend(const StationView& station, const WeldPlan& plan, const BenchVi
     found(join.skinC < join.leastSkinC, BendReason::ColdSkin);
     found(join.meltMm < join.leastMeltMm || join.leftMm() < join.leastLeftMm, BendReason::ThinMelt);
     found(station.marks.contaminated(), BendReason::Contaminated);
-    found(station.hottestPlateC < coldC, BendReason::Underheated);
+    found(station.hottestPlateC > 0 && station.hottestPlateC < coldC, BendReason::Underheated);
     found(station.hottestPlateC > hotC, BendReason::Overheated);
     found(join.frozen && join.frozePa < holdPa, BendReason::LowPressure);
     found(std::min(station.valleyTopMm, station.valleyBottomMm) <= 0, BendReason::Notch);

@@ -122,6 +122,13 @@ Result<void> HandMoves::inContact() {
          m_bench->now() < until && !anyTouches(m_bench->view());) {
         m_bench->advance(kLook);
     }
+    // What the drag took of the way in it would hold on to, once the edge swells: back by so much.
+    const SpringScale& scale = m_bench->setup().bench.scale;
+    const double backMm = m_bench->setup().dragN / inNewtons(*scale.ratePerMillimetre());
+    if (auto ok = m_bench->act(TurnWheel{umPerS(-kCreepsMmPerS)}); !ok) {
+        return ok;
+    }
+    m_bench->advance(Milliseconds(std::llround(backMm / kCreepsMmPerS * 1e3)));
     return m_bench->act(TurnWheel{0});
 }
 

@@ -111,7 +111,10 @@ Result<void> SteadyHand::soak() {
     const Milliseconds until = from + m_faults.soakFor.value_or(plan().soak->target);
     while (m_bench.now() < until) {
         if (!m_faults.backedOffUm) {
-            if (auto ok = m_moves.follow(set); !ok) {
+            // An edge that swells presses back.
+            const bool over = m_bench.view().scale.seenMilli > band.highMilli;
+            if (auto ok = over ? m_moves.turnTo(set, kTurnMmPerS, true) : m_moves.follow(set);
+                !ok) {
                 return ok;
             }
             if (auto ok = m_moves.inContact(); !ok) {

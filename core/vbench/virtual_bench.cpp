@@ -54,7 +54,7 @@ Result<void> check(const BenchSetup& setup) {
         {faults.coldSpotWidth, 0.01, 1, "the cold spot's width"},
         {faults.draught, 0.1, 10, "the draught's factor"},
         {faults.zeroOff, -20, 20, "the scale's zero error"},
-        {faults.lockCreepMmPerMin, 0, 10, "the lock's creep [mm/min]"},
+        {faults.lockCreepMmPerMin, 0, 20, "the lock's creep [mm/min]"},
     };
     for (const auto& row : kRows) {
         if (auto ok = inRange(row.value, row.low, row.high, row.what); !ok) {
@@ -165,8 +165,11 @@ BenchView viewOf(const BenchFixed& fixed, const BenchState& state) {
     const double tables = state.reach - state.travel;
     view.gapLeftMm = (state.bothClamped() ? tables : state.gapLeft) * 1e3;
     view.gapRightMm = (state.bothClamped() ? tables : state.gapRight) * 1e3;
-    view.clamped[0] = state.sheets[0].clamped;
-    view.clamped[1] = state.sheets[1].clamped;
+    for (std::size_t sheet = 0; sheet < 2; ++sheet) {
+        view.film[sheet] = state.sheets[sheet].film;
+        view.planed[sheet] = state.sheets[sheet].planed;
+        view.clamped[sheet] = state.sheets[sheet].clamped;
+    }
     view.clampsEased = state.clampsEased;
     view.barsOpen = state.barsOpen;
     view.lifted = state.lifted;

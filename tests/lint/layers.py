@@ -35,12 +35,14 @@ APP_ARROWS = {
     "cli": ["platform"],
     "horn": ["platform"],
     "sound": ["horn"],
+    "power": [],
     "parts": [],
     "text": [],
     "pages": ["parts"],
     "print": ["parts", "text"],
     "setup": ["pages", "text"],
     "operate": ["setup", "print"],
+    "practice": ["operate"],
 }
 QT_FREE = ("core/", "app/cli/", "app/platform/", "tests/core/")
 
@@ -148,6 +150,8 @@ def check_library(lint, path, shown, line, included):
     if re.match(r"QtCharts/|QChart|Q\w+Series$|Q\w*Axis$|QLegend", included) and product:
         if not shown.startswith("app/setup/") or header:
             refuse("charts", "in .cpp files of app/setup")
+    if re.match(r"QtDBus/|QDBus", included) and product and not shown.startswith("app/power/"):
+        refuse("dbus", "in app/power")
     if included.startswith(("gtest/", "gmock/", "benchmark/")) and product:
         refuse("test_library", "in tests")
 

@@ -71,6 +71,7 @@ BAD = {
         ("unknown_room", "app/extra/extra.cpp", '#include "app/parts/lamp.h"\n'),
         ("charts", "app/operate/window.cpp", "#include <QChartView>\n"),
         ("charts", "app/setup/plot.h", HEADER + "#include <QLineSeries>\n"),
+        ("dbus", "app/operate/window.cpp", "#include <QDBusConnection>\n"),
     ],
     "clocks": [
         ("std_clock", CORE, "auto t = std::chrono::steady_clock::now();\n"),

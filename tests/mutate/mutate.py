@@ -29,6 +29,8 @@ from source_files import blank_out  # noqa: E402
 ROOMS = ("plan", "weld", "shift", "procedure", "bench")
 COPIED = ("CMakeLists.txt", "cmake", "core", "app", "tests", "resources", "DEVELOPERS.md", "README.md")
 JUDGES = ("tests/core/", "tests/standards/")
+# Minutes of heat, which the changed rooms do not work out.
+SPARED = ("tests/core/heat/", "tests/core/estimate/", "tests/core/vbench/")
 
 # What is replaced by what. Binary operators have a space on either side (clang-format sees to it); templates,
 # references and pointers have not.
@@ -54,6 +56,10 @@ CONDITION = re.compile(r"\b(?:if|while) \(")
 MAKES_ROOM = re.compile(r"\b[\w.>()-]+(?:\.|->)(?:reserve|shrink_to_fit)\([^;]*\);")
 # What a member holds before it is given its value is seen by nobody.
 MEMBER = re.compile(r"^ *(?!.*\bconstexpr\b)[\w:<>, ]+ \w+(?:\{[^{}()]*\}| = [^()]*);", re.MULTILINE)
+
+
+def is_judge(folder):
+    return f"{folder}/".startswith(JUDGES) and not f"{folder}/".startswith(SPARED)
 
 
 class Mutant:
@@ -211,7 +217,7 @@ class Runner:
         self.must(["cmake", "-S", str(self.tree), "-B", str(self.build), "-G", "Ninja", "-DCMAKE_BUILD_TYPE=Mutants"])
         judges = [path.parent.relative_to(self.tree).as_posix()
                   for path in sorted((self.tree / "tests").rglob("CMakeLists.txt"))
-                  if f"{path.parent.relative_to(self.tree).as_posix()}/".startswith(JUDGES)]
+                  if is_judge(path.parent.relative_to(self.tree).as_posix())]
         self.targets = [f"{judge}/all" for judge in judges]
         self.must(["ninja", *self.targets])
         for entry in json.loads((self.build / "compile_commands.json").read_text(encoding="utf-8")):
@@ -231,7 +237,7 @@ class Runner:
                 continue
             folder = properties.get("WORKING_DIRECTORY", str(self.build))
             place = os.path.relpath(folder, self.build)
-            if f"{place}/".startswith(JUDGES):
+            if is_judge(place):
                 if any(word.startswith("--gtest_filter") for word in command):
                     found[command[0]] = (place, folder)
         def measured(program):

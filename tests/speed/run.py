@@ -134,6 +134,7 @@ def main():
     run(program(folder, "heat_speed"))
     run(program(folder, "vbench_speed"))
     run(program(folder, "rehearse_speed"))
+    run(program(folder, "practice_frame_speed"))
     scratch = folder / "speed-scratch"
     scratch.mkdir(exist_ok=True)
     try:

@@ -8,6 +8,7 @@
 #include "core/log/world.h"
 #include "tests/support/scratch_folder.h"
 
+#include <functional>
 #include <gtest/gtest.h>
 #include <memory>
 
@@ -26,23 +27,24 @@ class Shop {
 public:
     explicit Shop(
         QSize size = QSize(1280, 800), const Preferences& preferences = {},
-        const std::string& jobFolder = std::string(SEAMCLOCK_SOURCE_DIR) + "/resources/demo")
+        const std::string& jobFolder = std::string(SEAMCLOCK_SOURCE_DIR) + "/resources/demo",
+        const std::function<void(WindowParts&)>& more = {})
         : m_clock(morning()) {
         const std::string resources = std::string(SEAMCLOCK_SOURCE_DIR) + "/resources/";
         auto procedures = readProcedureFolder(resources + "procedures");
         auto job = readFirstJob(jobFolder);
-        auto writer = LogWriter<Practice>::open(m_folder.file("walk.seamlog"), m_clock);
+        auto writer = LogWriter<Production>::open(m_folder.file("walk.seamlog"), m_clock);
         if (!procedures || !job || !writer) {
             ADD_FAILURE() << "the demo is not there";
             return;
         }
-        m_writer = std::make_unique<LogWriter<Practice>>(std::move(*writer));
-        auto session = Session<Practice>::start(*m_writer, m_clock);
+        m_writer = std::make_unique<LogWriter<Production>>(std::move(*writer));
+        auto session = Session<Production>::start(*m_writer, m_clock);
         if (!session) {
             ADD_FAILURE() << session.error().detail;
             return;
         }
-        m_session = std::make_unique<Session<Practice>>(std::move(*session));
+        m_session = std::make_unique<Session<Production>>(std::move(*session));
         m_floor =
             std::make_unique<Floor>(*m_session, *m_writer, m_clock, *procedures, job->operatorId);
         if (auto materials = readMaterialFolder(resources + "materials")) {
@@ -65,6 +67,9 @@ public:
                           preferences, QString::fromStdString(m_folder.file("settings.ini"))};
         parts.reports = QString::fromStdString(m_folder.file("documents"));
         parts.preferences.dpi = kUnitsPerInch;
+        if (more) {
+            more(parts);
+        }
         m_window = std::make_unique<Window>(std::move(parts));
         m_window->resize(size);
         m_window->QWidget::show();
@@ -81,8 +86,8 @@ public:
 private:
     test::ScratchFolder m_folder;
     VirtualClock m_clock;
-    std::unique_ptr<LogWriter<Practice>> m_writer;
-    std::unique_ptr<Session<Practice>> m_session;
+    std::unique_ptr<LogWriter<Production>> m_writer;
+    std::unique_ptr<Session<Production>> m_session;
     std::unique_ptr<Floor> m_floor;
     std::unique_ptr<Desk> m_desk;
     std::unique_ptr<Window> m_window;

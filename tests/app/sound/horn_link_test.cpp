@@ -149,6 +149,45 @@ TEST_F(HornLinkTest, AHornIsToldNothingBeforeItLivesThenTheScheduleThenBeatsAndA
     EXPECT_EQ(before.peek(), std::ifstream::traits_type::eof()) << "spoken to before it was alive";
 }
 
+// Practice runs faster than the machine while nobody's reflexes are asked for; the horn knows the
+// machine's clock only.
+TEST_F(HornLinkTest, WhatLivesByAFasterClockSoundsByTheMachines) {
+    horn(kAlive);
+    Story story;
+    story.align();
+    const Milliseconds due =
+        story.now().boot + (std::get<Soaking>(story.state()).due - story.time()).lo;
+    m_link->start();
+    expectTold({"heard"});
+    const auto actNow = [&] {
+        std::optional<Milliseconds> start;
+        for (const std::string& line : linesToHorn()) {
+            const auto told = readToHorn(line);
+            const auto* schedule = told ? std::get_if<HornSchedule>(&*told) : nullptr;
+            for (std::size_t i = 0; schedule && i < schedule->soundSlots.size(); ++i) {
+                const HornSlot& slot = schedule->soundSlots[i];
+                if (slot.sound == Sound::ActNow && slot.isFirst()) {
+                    start = slot.start;
+                }
+            }
+        }
+        return start;
+    };
+    Instant now = story.now();
+    for (const Milliseconds left : {Milliseconds{40'000}, Milliseconds{7'000}}) {
+        now.boot = due - left;
+        const Milliseconds machine = m_clock.now().boot;
+        m_link->show(shiftOf(story.weld()), now);
+        EXPECT_TRUE(QTest::qWaitFor(
+            [&] {
+                const auto start = actNow();
+                return start && std::chrono::abs(*start - (machine + left)) < Milliseconds{500};
+            },
+            kSoon))
+            << "the plate's signal, " << left.count() << " ms before it";
+    }
+}
+
 TEST_F(HornLinkTest, StoppedItStartsNoHornAgain) {
     horn(kAlive);
     m_link->start();

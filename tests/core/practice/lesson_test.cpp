@@ -1,5 +1,6 @@
 #include "core/practice/lesson.h"
 
+#include "core/base/uuid.h"
 #include "core/practice/lesson_codec.h"
 #include "core/session/sheet_plan.h"
 #include "tests/core/practice/trainee.h"
@@ -72,7 +73,7 @@ TEST(Lesson, AWrongRowIsOnTheCardAndNotAtTheBench) {
     const SetLesson set = setFor(shippedLesson("pe10-wrong-row"));
     EXPECT_EQ(set.setup.plan.thicknessUm, 10'000);
     EXPECT_EQ(set.order.sheets.front().thicknessUm, 10'000);
-    EXPECT_NEAR(inMillimetres(set.order.request.thickness), 6, 1e-9);
+    EXPECT_NEAR(inMillimetres(set.order.request.thickness), 4, 1e-9);
 }
 
 TEST(Lesson, KgfForNMakesEveryReadingTooSmall) {

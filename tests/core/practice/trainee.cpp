@@ -20,29 +20,21 @@ struct Tell {
     WeldDetail d;
 };
 
-/// The right plan with the card's numbers, so that a hand welds by the card while the sheet is what
-/// it is.
-BenchSetup byCard(const SetLesson& set, const WeldPlan& card) {
-    BenchSetup setup = set.setup;
-    WeldPlan& plan = setup.plan;
-    plan.scale = card.scale;
-    plan.soak = card.soak;
-    plan.buildUp = card.buildUp;
-    plan.cooling = card.cooling;
-    plan.changeoverMax = card.changeoverMax;
-    plan.beadMinUm = card.beadMinUm;
-    return setup;
+/// A hand that follows the card, whatever it was made for.
+HandFaults byCard(HandFaults faults, const WeldPlan& card) {
+    faults.card = card;
+    return faults;
 }
 
 class Trainee {
 public:
     Trainee(const SetLesson& set, const WeldPlan& card, const HandFaults& faults, Telling telling)
         : m_card(card), m_telling(std::move(telling)),
-          m_bench(VirtualBench::set(byCard(set, card)).value()) {
+          m_bench(VirtualBench::set(set.setup).value()) {
         m_bench.watch([this](Milliseconds at, const BenchAct& act) {
             m_acts.push_back({at, act});
         });
-        SteadyHand hand(m_bench, faults);
+        SteadyHand hand(m_bench, byCard(faults, card));
         const auto did = [](const Result<void>& done) { EXPECT_TRUE(done) << done.error().detail; };
         did(hand.prepare());
         checks();
@@ -73,7 +65,7 @@ public:
         tell(soakTold, SoakStarted{});
         readLater(
             soakFrom + std::min(hand.times().soak / 2, Milliseconds(5000)), ReadingPhase::Soak);
-        const Milliseconds left = instants.plateLeft.value_or(m_bench.now());
+        const Milliseconds left = leavesPlate(instants);
         tell(left + m_telling.plateOutLate, PlateOut{});
         const Milliseconds met = instants.facesMet.value_or(left);
         tell(std::max(met, left + m_telling.plateOutLate + Milliseconds(1000)), FacesMet{});
@@ -141,6 +133,16 @@ private:
             at += Milliseconds(100);
             tell(at, made);
         }
+    }
+
+    /// Who backed off before leaves it when it goes out.
+    Milliseconds leavesPlate(const BenchInstants& instants) const {
+        const auto out = std::find_if(m_acts.begin(), m_acts.end(), [](const TimedAct& one) {
+            return std::holds_alternative<TakePlateOut>(one.act);
+        });
+        const Milliseconds act = out == m_acts.end() ? m_bench.now() : out->at;
+        const Milliseconds left = instants.plateLeft.value_or(act);
+        return left + Milliseconds(3000) < act ? act : left;
     }
 
     void releases(Milliseconds from) {

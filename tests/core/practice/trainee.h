@@ -4,6 +4,7 @@
 #pragma once
 
 #include "core/log/log_writer.h"
+#include "core/practice/practice_history.h"
 #include "core/practice/practice_run.h"
 #include "core/practice/practice_score.h"
 #include "core/session/session.h"

@@ -1,7 +1,7 @@
 // Whole welds by hand on the virtual bench: by the plan, and each with one mistake. What each must
 // teach is the trade's (common practice and the list); where ductile ends is the model's.
 #include "core/vbench/bench_numbers.h"
-#include "tests/core/vbench/practice_weld.h"
+#include "tests/support/practice_weld.h"
 
 #include <algorithm>
 #include <cmath>
@@ -58,7 +58,10 @@ INSTANTIATE_TEST_SUITE_P(
     Welds, ByThePlan,
     testing::Values(
         kPe10, kPp12, kPvdf8, PracticeWeld{"pe-hd-dvs2207-1-2005", "pe-hd", 15, 55, "east"},
-        PracticeWeld{"pp-dvs2207-11", "pp-h", 6, 24, "east"}));
+        PracticeWeld{"pp-dvs2207-11", "pp-h", 6, 24, "east"},
+        // Two springs and a preload that is more than the drag: a light reading leaves a gap.
+        PracticeWeld{"pp-dvs2207-11", "pp-h", 6, 0, "west"},
+        PracticeWeld{"pvdf-dvs2207-15", "pvdf", 6, 30, "west"}));
 
 TEST(BendTest, TheCoarseGridTellsWhatTheEstimatesGridTells) {
     BenchSetup setup = setupFor(kPe10);
@@ -131,15 +134,29 @@ TEST(BendTest, ASlowChangeoverBelowMeltingIsBrittle) {
     EXPECT_LT(story.lifted.stations[0].joined->skinC, setupFor(kPe10).material.meltingPoint());
 }
 
-TEST(BendTest, ADraughtCoolsTheSkinFaster) {
+TEST(BendTest, TheSlowerTheChangeoverTheColderTheSkin) {
+    double before = byPlan().lifted.stations[0].joined->skinC;
+    for (const int seconds : {5, 7, 11, 20, 30}) {
+        HandFaults faults;
+        faults.changeover = Milliseconds(seconds * 1000);
+        const WeldStory story = pe10(faults);
+        const double skin = story.lifted.stations[0].joined->skinC;
+        EXPECT_LT(skin, before);
+        EXPECT_EQ(story.bend.ductile, seconds < 15) << seconds << " s\n" << told(story.bend);
+        EXPECT_EQ(with(story.bend, BendReason::ColdSkin) > 0, seconds > 15);
+        before = skin;
+    }
+}
+
+TEST(BendTest, ADraughtTakesFromTheSurfacesTooAndAQuickHandBeatsIt) {
     BenchFaults draught;
     draught.draught = 4;
     HandFaults faults;
-    faults.changeover = Milliseconds(20'000);
-    const WeldStory still = pe10(faults);
-    const WeldStory blown = pe10(faults, draught);
-    EXPECT_TRUE(still.bend.ductile) << told(still.bend);
-    EXPECT_EQ(with(blown.bend, BendReason::ColdSkin), 5) << told(blown.bend);
+    const WeldStory quick = pe10(faults, draught);
+    EXPECT_TRUE(quick.bend.ductile) << told(quick.bend);
+    EXPECT_LT(quick.soaked.stations[2].meltMm, byPlan().soaked.stations[2].meltMm - 0.03);
+    EXPECT_LT(
+        *quick.lifted.stations[2].joined->letGoC, *byPlan().lifted.stations[2].joined->letGoC - 5);
 }
 
 TEST(BendTest, OffParallelTheFarEndHasNoBead) {
@@ -176,6 +193,12 @@ TEST(BendTest, JudgedByTheTopBeadAloneTheLowerSideIsShort) {
     const WeldStory story = pe10(faults);
     EXPECT_GE(story.soaked.stations[2].beadTopMm, 1.5);
     EXPECT_EQ(story.soaked.stations[2].beadBottomMm, 0);
+    EXPECT_EQ(with(story.bend, BendReason::NotClosedBelow), 5) << told(story.bend);
+    faults.topBeadOnly = false; // who looks below waits until it stands there too
+    const WeldStory looked = pe10(faults);
+    EXPECT_TRUE(looked.bend.ductile) << told(looked.bend);
+    EXPECT_GT(looked.times.alignment, byPlan().times.alignment * 3 / 2);
+    faults.topBeadOnly = true;
     faults.leanUm = 6000; // more than both edges lose in all
     EXPECT_EQ(with(pe10(faults).bend, BendReason::NotClosedBelow), 5);
 }
@@ -192,14 +215,33 @@ TEST(BendTest, ReleasedEarlyItKinks) {
     EXPECT_EQ(with(pe10(faults).bend, BendReason::NotFrozen), 5);
 }
 
-TEST(BendTest, SlammedItIsThinner) {
+TEST(BendTest, AJerkToTheRightReadingTearsLessThanASlam) {
+    // Of one station: built up by the table, in 0.4 of its time, and slammed.
+    HandFaults jerk;
+    jerk.card = setupFor(kPe10).plan;
+    jerk.card->buildUp->target = jerk.card->buildUp->target * 4 / 10;
+    const WeldStory quick = pe10(jerk);
+    EXPECT_TRUE(quick.bend.ductile) << told(quick.bend);
+    HandFaults slam;
+    slam.slammed = true;
+    const double even = byPlan().lifted.stations[2].valleyTopMm;
+    const double quickly = quick.lifted.stations[2].valleyTopMm;
+    const double slammed = pe10(slam).lifted.stations[2].valleyTopMm;
+    EXPECT_LT(quickly, even);
+    EXPECT_LT(slammed, quickly - 0.2);
+    EXPECT_LT(slammed, 0);
+}
+
+TEST(BendTest, ALockThatGivesWayIsMadeGoodByWhoFollowsIt) {
+    BenchFaults drift;
+    drift.lockCreepMmPerMin = 10;
+    const WeldStory followed = pe10({}, drift);
+    EXPECT_TRUE(followed.bend.ductile) << told(followed.bend);
     HandFaults faults;
-    faults.slammed = true;
-    const WeldStory story = pe10(faults);
-    const JoinView& slammed = *story.lifted.stations[2].joined;
-    const JoinView& even = *byPlan().lifted.stations[2].joined;
-    EXPECT_GT(slammed.peakPa, 1.2 * even.peakPa);
-    EXPECT_GT(slammed.squeezedMm, even.squeezedMm);
+    faults.noTopUp = true;
+    EXPECT_EQ(with(pe10(faults, drift).bend, BendReason::LowPressure), 5);
+    // A soft spring on a sound lock loses little: left alone, the joint is no worse.
+    EXPECT_TRUE(pe10(faults).bend.ductile);
 }
 
 TEST(BendTest, LetBackWhileMoltenNothingPressesAsItFreezes) {
@@ -207,7 +249,12 @@ TEST(BendTest, LetBackWhileMoltenNothingPressesAsItFreezes) {
     faults.letBackAfter = Milliseconds(5000);
     const WeldStory story = pe10(faults);
     EXPECT_EQ(with(story.bend, BendReason::LowPressure), 5) << told(story.bend);
-    EXPECT_LT(story.lifted.stations[2].valleyTopMm, byPlan().lifted.stations[2].valleyTopMm);
+    EXPECT_EQ(with(story.bend, BendReason::Notch), 5) << told(story.bend);
+    faults.letBackAfter = Milliseconds(30'000); // much of it has been pressed by then
+    const WeldStory later = pe10(faults);
+    EXPECT_EQ(with(later.bend, BendReason::LowPressure), 5) << told(later.bend);
+    EXPECT_GT(later.lifted.stations[2].valleyTopMm, story.lifted.stations[2].valleyTopMm);
+    EXPECT_LT(later.lifted.stations[2].valleyTopMm, byPlan().lifted.stations[2].valleyTopMm);
 }
 
 TEST(BendTest, APlateDrawnOutOfPressedMeltSmearsIt) {
@@ -236,10 +283,23 @@ TEST(BendTest, WhatWasOnTheEdgeStaysInTheJoint) {
     EXPECT_EQ(with(pe10(notWiped, dirty).bend, BendReason::Contaminated), 5);
 }
 
-TEST(BendTest, APlateFarTooHotBurns) {
-    BenchFaults hot;
-    hot.plateOffsetK = 45; // the window ends at 220 °C
-    EXPECT_EQ(with(pe10({}, hot).bend, BendReason::Overheated), 5);
+TEST(BendTest, APlateOutsideItsWindowIsNamed) {
+    // The window is 200 to 220 °C, and what a thermometer may be off is forgiven.
+    const struct {
+        double offset;
+        int cold;
+        int hot;
+    } kRows[] = {{-15, 5, 0}, {-12, 0, 0}, {-10, 0, 0}, {10, 0, 0}, {19, 0, 0}, {21, 0, 5}};
+    double melt = 0;
+    for (const auto& row : kRows) {
+        BenchFaults off;
+        off.plateOffsetK = row.offset;
+        const WeldStory story = pe10({}, off);
+        EXPECT_EQ(with(story.bend, BendReason::Underheated), row.cold) << row.offset;
+        EXPECT_EQ(with(story.bend, BendReason::Overheated), row.hot) << row.offset;
+        EXPECT_GT(story.soaked.stations[2].meltMm, melt);
+        melt = story.soaked.stations[2].meltMm;
+    }
 }
 
 TEST(BendTest, AColdSpotIsShallowerThere) {

@@ -1,6 +1,6 @@
 // The bench as a thing: springs, order of acts, steps of time.
 #include "core/vbench/bench_numbers.h"
-#include "tests/core/vbench/practice_weld.h"
+#include "tests/support/practice_weld.h"
 
 #include <cmath>
 #include <gtest/gtest.h>

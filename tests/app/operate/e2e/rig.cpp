@@ -64,7 +64,9 @@ bool waitFor(const std::function<bool()>& done, Milliseconds most) {
 
 // Less motion: the changeover field then moves once a second, with its number. No cursor, which
 // would be painted into the frame buffer. A held key repeats 40 times a second.
-Rig::Rig() : m_resources(std::string(SEAMCLOCK_SOURCE_DIR) + "/tests/data/e2e") {
+Rig::Rig()
+    : m_resources(std::string(SEAMCLOCK_SOURCE_DIR) + "/tests/data/e2e"),
+      m_buses("unix:path=" + m_folder.file("no-bus")) {
     QLocale::setDefault(QLocale::c()); // as the program's, below
     const std::vector<std::string> command{
         "Xvfb",        "-displayfd", "1",      "-screen",      "0",        "1280x800x24",
@@ -94,6 +96,8 @@ std::vector<std::string> Rig::environment() const {
         "DISPLAY=:" + m_display,
         "QT_QPA_PLATFORM=xcb",
         "LANG=C.UTF-8",
+        "DBUS_SYSTEM_BUS_ADDRESS=" + m_buses,
+        "DBUS_SESSION_BUS_ADDRESS=" + m_buses,
         "SEAMCLOCK_RESOURCES=" + m_resources};
     if (std::getenv("TZ") != nullptr) {
         all.push_back("TZ=" + variable("TZ"));

@@ -49,6 +49,10 @@ public:
     /// From the next start on there are no values for the heat estimate.
     void takeMaterials();
 
+    /// From the next start on these are its system's bus and its user's. Before, it has none: what
+    /// a developer's own machine says of its battery would be painted.
+    void giveBuses(const std::string& address) { m_buses = address; }
+
     /// Starts it on log(), and returns when its window is there and has the keys.
     void startProgram();
     /// SIGKILL, and gone.
@@ -77,6 +81,7 @@ private:
     std::unique_ptr<Child> m_program;
     std::string m_display;
     std::string m_resources;
+    std::string m_buses;
     std::vector<std::string> m_more;       // variables of the program's environment
     std::map<std::string, double> m_keyUp; // when each was let go [ms of the boot clock]
 };

@@ -24,6 +24,13 @@ inline const PracticeWeld kPp12{"pp-dvs2207-11", "pp-h", 12};
 inline const PracticeWeld kPvdf8{"pvdf-dvs2207-15", "pvdf", 8};
 
 BenchSetup setupFor(const PracticeWeld& weld);
+/// Absent: there is no plan that is ready for it.
+std::optional<BenchSetup> setupIfPlanned(const PracticeWeld& weld);
+/// What a wrong card says for that bench: the row of a sheet so many times as thick (at least the
+/// thinnest that the procedure and the bench take), and readings a tenth as high above zero as they
+/// ought to be.
+WeldPlan rowOf(const BenchSetup& setup, double times);
+WeldPlan kgfForN(const BenchSetup& setup);
 /// The test fails if it can't be set.
 VirtualBench benchFor(const BenchSetup& setup);
 

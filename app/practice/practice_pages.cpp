@@ -1,0 +1,386 @@
+// The pages of the trainee's window beside the bench: lessons, what stands beside a weld, the call,
+// result, replay and history.
+#include "app/operate/card_view.h"
+#include "app/practice/practice_record.h"
+#include "app/practice/practice_result.h"
+#include "app/practice/practice_text.h"
+#include "app/practice/practice_window.h"
+#include "app/text/numbers.h"
+#include "app/text/words.h"
+
+#include <QFileInfo>
+#include <algorithm>
+
+namespace seamclock {
+namespace {
+
+ChoiceView::Choice
+choice(const QString& text, const QString& under = {}, std::optional<Sign> sign = {}) {
+    ChoiceView::Choice one;
+    one.text = text;
+    one.under = under;
+    one.sign = sign;
+    return one;
+}
+
+} // namespace
+
+// ---- lessons
+
+int PracticeWindow::current() const {
+    const auto& all = m_room.lessons();
+    const auto same = std::find_if(
+        all.begin(), all.end(), [this](const Lesson& lesson) { return lesson.id == m_lesson.id; });
+    return same == all.end() ? 0 : static_cast<int>(same - all.begin());
+}
+
+Result<void> PracticeWindow::openLesson(const std::string& id) {
+    const auto& all = m_room.lessons();
+    const auto same = std::find_if(
+        all.begin(), all.end(), [&id](const Lesson& lesson) { return lesson.id == id; });
+    if (same == all.end()) {
+        std::string allowed;
+        for (const Lesson& lesson : all) {
+            allowed += (allowed.empty() ? "" : ", ") + lesson.id;
+        }
+        return fail(ErrorCode::Missing, "there is no lesson \"" + id + "\"; allowed: " + allowed);
+    }
+    m_lesson = *same;
+    m_made = 0;
+    turnTo(PracticePage::Lesson);
+    return {};
+}
+
+void PracticeWindow::openLessons() {
+    m_room.end();
+    m_result.reset();
+    auto lines = m_room.history();
+    if (lines) {
+        m_history = std::move(*lines);
+    }
+    turnTo(PracticePage::Lessons);
+    if (!lines) {
+        say(sentenceOf(lines.error().detail));
+    }
+}
+
+void PracticeWindow::showLessons() {
+    ListView view;
+    view.title = tr("Which lesson?");
+    view.under = tr("No plastic, no heat, no harm: make your mistakes here.");
+    view.columns = 2;
+    for (const Lesson& lesson : m_room.lessons()) {
+        const LessonSoFar so = soFar(m_history, lesson.id);
+        ListRowView row;
+        row.text = tr("%1. %2").arg(lesson.place).arg(fromUtf8(lesson.title));
+        row.second = lessonSheetText(lesson);
+        row.third = soFarText(so);
+        row.mark = so.takes == 0 ? Mark::Free
+                   : so.ductile && so.best != VerdictWord::OutOfLimits &&
+                           so.best != VerdictWord::Incomplete
+                       ? Mark::Done
+                       : Mark::Open;
+        row.tone = row.mark == Mark::Done ? Tone::Normal : Tone::Rest;
+        view.rows.push_back(row);
+    }
+    view.back = plainSlot(tr("History"), tr("what was made"));
+    view.stop = plainSlot(tr("Leave practice"));
+    view.step =
+        view.rows.empty()
+            ? hiddenSlot()
+            : stepSlot(
+                  tr("Lesson %1").arg(m_room.lessons()[static_cast<std::size_t>(current())].place));
+    m_list->show(view);
+}
+
+void PracticeWindow::showLesson() {
+    TellView view;
+    view.back = hiddenSlot();
+    if (m_kind == PracticePage::Working) {
+        view.title = tr("Your weld is looked at.");
+        view.sign = Sign::Search;
+        view.lines << tr("Worked out: the bench once more, and the joint of a steady hand.");
+        view.progress = m_progress;
+        view.stop = plainSlot(tr("Close"));
+        view.step = hiddenSlot();
+    } else {
+        view.title = tr("Lesson %1: %2").arg(m_lesson.place).arg(fromUtf8(m_lesson.title));
+        view.sign = Sign::Wheel;
+        view.lines << fromUtf8(m_lesson.teaches) << lessonSheetText(m_lesson)
+                   << soFarText(soFar(m_history, m_lesson.id))
+                   << tr("A screen can't teach the feel of a wheel. That comes at the bench.");
+        view.stop = plainSlot(tr("Other lessons"));
+        view.step = stepSlot(tr("Begin"));
+    }
+    m_tell->show(view);
+}
+
+void PracticeWindow::begin() {
+    if (const auto begun = m_room.begin(m_lesson); !begun) {
+        openLessons();
+        say(sentenceOf(begun.error().detail));
+        return;
+    }
+    m_result.reset();
+    m_panel = ControlPanel::None;
+    m_turning = 0;
+    m_call = Call::None;
+    m_place = static_cast<int>(m_room.run().bench().view().stations.size()) / 2;
+    m_lastTick = m_parts.machine.now().boot;
+    turnTo(PracticePage::Card);
+}
+
+// The card as it was handed out, right or wrong.
+void PracticeWindow::showCard() {
+    const Weld* weld = m_room.weld();
+    if (weld == nullptr) {
+        return;
+    }
+    CardView view = cardView(
+        weld->plan, m_room.floor().posts().front().bench.bench, QStringLiteral("P"),
+        fromUtf8(m_lesson.title), m_parts.preferences.units);
+    m_card->show(view, true);
+}
+
+void PracticeWindow::over() {
+    const Weld* weld = m_room.weld();
+    PracticeWork work{m_lesson, m_room.shop(), m_room.take(), weld->events};
+    ++m_made;
+    m_backTo = PracticePage::Lessons;
+    m_room.end();
+    workOn(work, true);
+}
+
+void PracticeWindow::workOn(const PracticeWork& work, bool keep) {
+    m_result.reset();
+    m_keep = keep;
+    m_progress = 0;
+    m_worker->ask(work);
+    turnTo(PracticePage::Working);
+}
+
+// ---- beside the weld
+
+void PracticeWindow::showSide() {
+    ChoiceView view;
+    view.title = tr("Beside the weld");
+    view.under = tr("Time goes on.");
+    m_side.clear();
+    const auto add = [&](const ChoiceView::Choice& one, std::function<void()> what) {
+        view.choices.push_back(one);
+        m_side.push_back(std::move(what));
+    };
+    add(choice(tr("Something is wrong"), tr("say what you see"), Sign::Look),
+        [this] { turnTo(PracticePage::Wrong); });
+    for (const int pace : practicePaces()) {
+        ChoiceView::Choice one = choice(
+            pace == 1 ? tr("True time") : tr("Speed × %1").arg(pace),
+            pace == 1 ? QString() : tr("where nothing is urgent"), Sign::Cooling);
+        one.chosen = pace == m_pace;
+        add(one, [this, pace] {
+            setPace(pace);
+            turnTo(PracticePage::Bench);
+        });
+    }
+    add(choice(tr("Weld card"), tr("as it was handed out"), Sign::Note),
+        [this] { turnTo(PracticePage::Card); });
+    const auto weld = m_room.floor().view(0, m_room.now(), false, true);
+    for (const Slot* slot : {weld ? &weld->earlier : nullptr, weld ? &weld->stop : nullptr}) {
+        if (slot == nullptr || slot->view.look == SlotView::Look::Hidden ||
+            slot->view.look == SlotView::Look::Gone || slot->view.text.isEmpty()) {
+            continue;
+        }
+        add(choice(slot->view.text, slot->view.under, slot->view.sign),
+            [this, pressed = *slot, onto = weld->onto] {
+                turnTo(PracticePage::Bench);
+                weldSlot(pressed, onto);
+            });
+    }
+    add(choice(tr("Leave the lesson"), tr("this weld is stopped"), Sign::Back), [this] {
+        m_room.end();
+        openLessons();
+    });
+    view.narrow = true;
+    view.back = hiddenSlot();
+    view.stop = plainSlot(tr("Close"), tr("back to the bench"));
+    view.step = hiddenSlot();
+    m_choice->show(view);
+}
+
+void PracticeWindow::showWrong() {
+    ChoiceView view;
+    view.title = tr("What is wrong here?");
+    view.under = tr("It is kept with its time, and told when the weld is over.");
+    m_side.clear();
+    for (const Wrong wrong : allWrong()) {
+        view.choices.push_back(choice(wrongWord(wrong)));
+        m_side.emplace_back([this, wrong] {
+            m_room.run().notice(wrong);
+            turnTo(PracticePage::Bench);
+            say(tr("Noted: %1.").arg(wrongWord(wrong)), true);
+        });
+    }
+    view.narrow = true;
+    view.back = hiddenSlot();
+    view.stop = plainSlot(tr("Close"), tr("back to the bench"));
+    view.step = hiddenSlot();
+    m_choice->show(view);
+}
+
+// ---- the call
+
+void PracticeWindow::lookAtCall() {
+    const Weld* weld = m_room.weld();
+    const auto* soaking = weld != nullptr ? std::get_if<Soaking>(&weld->state) : nullptr;
+    if (m_call == Call::None && m_lesson.call && soaking != nullptr) {
+        const auto t = weldTimeAt(*weld, m_room.now());
+        if (t && t->lo - soaking->from.lo >= m_lesson.call->intoSoak) {
+            m_call = Call::Rings;
+            turnTo(PracticePage::Call);
+        }
+    } else if (m_call == Call::Talks && m_room.run().now() >= m_callUntil) {
+        m_call = Call::Over;
+        turnTo(PracticePage::Bench);
+    }
+}
+
+void PracticeWindow::showCall() {
+    if (m_call == Call::Talks) {
+        TellView view;
+        view.title = tr("You are on the phone.");
+        view.sign = Sign::Sound;
+        view.lines << tr("You can't see the bench. Both hands are off it.");
+        view.back = hiddenSlot();
+        view.stop = hiddenSlot();
+        view.step = hiddenSlot();
+        m_tell->show(view);
+        return;
+    }
+    ChoiceView view;
+    view.title = tr("The phone rings.");
+    view.under = tr("The weld goes on meanwhile.");
+    view.choices = {
+        choice(tr("Take the call"), tr("away from the bench"), Sign::Sound),
+        choice(tr("Let it ring"), tr("stay with the weld"), Sign::Mute)};
+    m_side = {
+        [this] {
+            m_call = Call::Talks;
+            m_callUntil = m_room.run().now() + m_lesson.call->lasts;
+            m_room.run().takeCall();
+            if (m_room.run().bench().view().wheel != WheelHold::Locked) {
+                act(LetGoWheel{});
+            }
+            turnTo(PracticePage::Call);
+        },
+        [this] {
+            m_call = Call::Over;
+            turnTo(PracticePage::Bench);
+        }};
+    view.back = hiddenSlot();
+    view.stop = hiddenSlot();
+    view.step = hiddenSlot();
+    m_choice->show(view);
+}
+
+// ---- result, replay, history
+
+void PracticeWindow::showResult() {
+    if (!m_result) {
+        return;
+    }
+    m_resultPage->show(
+        resultView(
+            m_result->set.lesson, m_result->set.setup, m_result->record.plan, m_result->score),
+        m_leaf);
+    const bool more = m_keep && m_made < m_lesson.welds;
+    m_resultPage->setSlots(
+        m_leaf == 0 ? plainSlot(tr("Close")) : plainSlot(tr("What I did")),
+        plainSlot(tr("See it again")),
+        m_leaf == 0 ? stepSlot(tr("The joint"))
+        : more      ? stepSlot(tr("Next weld"))
+                    : stepSlot(tr("Close")));
+}
+
+void PracticeWindow::openReplay() {
+    if (!m_result) {
+        return;
+    }
+    m_at = Milliseconds(0);
+    m_plays = false;
+    m_shown.reset();
+    m_place = static_cast<int>(m_result->set.setup.stations) / 2;
+    turnTo(PracticePage::Replay);
+}
+
+void PracticeWindow::showReplay() {
+    m_shown = replayLook();
+    m_bench->show(replayView(*m_result, *m_shown));
+}
+
+ReplayLook PracticeWindow::replayLook() const {
+    return {m_at, m_place, m_plays, speedText()};
+}
+
+void PracticeWindow::replayStep(ReplayKey key) {
+    const Milliseconds length = m_result->replay.length();
+    if (key == ReplayKey::Close) {
+        m_plays = false;
+        turnTo(PracticePage::Result);
+        return;
+    }
+    if (key == ReplayKey::Play) {
+        m_plays = !m_plays && m_at < length;
+    }
+    m_at = std::clamp(m_at + stepOf(key), Milliseconds(0), length);
+    refresh();
+}
+
+void PracticeWindow::openHistory() {
+    auto lines = m_room.history();
+    if (!lines) {
+        say(sentenceOf(lines.error().detail));
+        return;
+    }
+    m_history = std::move(*lines);
+    m_result.reset();
+    turnTo(PracticePage::History);
+}
+
+void PracticeWindow::showHistory() {
+    ListView view;
+    view.title = m_parts.who.isEmpty() ? tr("What was made") : tr("Made by %1").arg(m_parts.who);
+    view.under = m_history.empty()
+                     ? tr("Nothing yet.")
+                     : tr("%1 welds. Touch one to see it again.").arg(m_history.size());
+    for (const PracticeLine& line : m_history) {
+        const HistoryWords words = historyWords(line);
+        ListRowView row;
+        row.text = words.made;
+        row.second = words.when + QStringLiteral(" · ") + words.how;
+        row.third = words.few;
+        const bool good = line.ductile && (line.verdict == VerdictWord::WithinLimits ||
+                                           line.verdict == VerdictWord::WithRemarks);
+        row.mark = good                                      ? Mark::Done
+                   : line.verdict == VerdictWord::Incomplete ? Mark::Open
+                                                             : Mark::Late;
+        row.tone = good ? Tone::Normal : Tone::Rest;
+        view.rows.push_back(row);
+    }
+    view.back = hiddenSlot();
+    view.stop = plainSlot(tr("Close"));
+    view.step = m_history.empty() ? hiddenSlot() : stepSlot(tr("Save as PDF"));
+    m_list->show(view);
+}
+
+void PracticeWindow::saveRecord() {
+    const Instant now = m_parts.machine.now();
+    const QString day = QString::fromStdString(toIsoDate(now.utc, now.offset));
+    const auto saved = savePracticePdf(
+        practiceSheet(m_history, m_parts.who, day + " " + wallClockText(now)), paperOfLocale(),
+        m_parts.reports, "seamclock-practice-" + day);
+    say(saved ? tr("Saved: %1").arg(QFileInfo(*saved).fileName())
+              : sentenceOf(saved.error().detail),
+        saved.has_value());
+}
+
+} // namespace seamclock

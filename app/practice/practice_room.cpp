@@ -1,0 +1,173 @@
+#include "app/practice/practice_room.h"
+
+#include "core/log/log_reader.h"
+
+#include <algorithm>
+
+namespace seamclock {
+namespace {
+
+constexpr Milliseconds kSlice{100}; // of process time, between two looks at whether it may hurry
+
+int rankOf(VerdictWord word) {
+    switch (word) {
+    case VerdictWord::WithinLimits:
+        return 3;
+    case VerdictWord::WithRemarks:
+        return 2;
+    case VerdictWord::OutOfLimits:
+        return 1;
+    case VerdictWord::Incomplete:
+        return 0;
+    }
+    return 0;
+}
+
+std::vector<LogDocument> documentsOf(const PracticeShop& shop) {
+    std::vector<LogDocument> all;
+    for (const ProcedureDocument& one : shop.procedures) {
+        all.push_back({one.sha256, "procedure", one.bytes});
+    }
+    for (const BenchDocument& one : shop.benches) {
+        all.push_back({one.sha256, "bench", one.bytes});
+    }
+    return all;
+}
+
+} // namespace
+
+LessonSoFar soFar(const std::vector<PracticeLine>& lines, const std::string& lesson) {
+    LessonSoFar so;
+    int best = -1;
+    for (const PracticeLine& line : lines) {
+        if (line.lesson != lesson) {
+            continue;
+        }
+        ++so.takes;
+        // What bends everywhere goes before what only looks well.
+        const int rank = rankOf(line.verdict) + (line.ductile ? 10 : 0);
+        if (rank > best) {
+            best = rank;
+            so.best = line.verdict;
+            so.ductile = line.ductile;
+        }
+    }
+    return so;
+}
+
+PracticeRoom::PracticeRoom(
+    PracticeShop shop, std::vector<Lesson> lessons, std::string by,
+    std::unique_ptr<VirtualClock> clock, LogWriter<Practice> writer)
+    : m_shop(std::move(shop)), m_lessons(std::move(lessons)), m_by(std::move(by)),
+      m_path(writer.path()), m_clock(std::move(clock)), m_writer(std::move(writer)) {}
+
+Result<std::unique_ptr<PracticeRoom>> PracticeRoom::open(
+    const Instant& begins, PracticeShop shop, std::vector<Lesson> lessons,
+    const std::string& logPath, std::string by) {
+    auto clock = std::make_unique<VirtualClock>(begins);
+    auto opened = openLog<Practice>(logPath, *clock, documentsOf(shop));
+    if (!opened) {
+        return tl::unexpected<Error>(opened.error());
+    }
+    std::unique_ptr<PracticeRoom> room(new PracticeRoom(
+        std::move(shop), std::move(lessons), std::move(by), std::move(clock),
+        std::move(opened->writer)));
+    auto session = Session<Practice>::start(room->m_writer, *room->m_clock);
+    if (!session) {
+        return tl::unexpected<Error>(session.error());
+    }
+    if (opened->aside) {
+        session->takeUp(*opened->aside);
+    }
+    room->m_session = std::make_unique<Session<Practice>>(std::move(*session));
+    return room;
+}
+
+PracticeRoom::~PracticeRoom() {
+    end();
+    static_cast<void>(m_session ? m_session->stop() : Result<void>()); // rows left are spilled
+}
+
+Result<void> PracticeRoom::begin(const Lesson& lesson) {
+    end();
+    auto set = setLesson(lesson, m_shop);
+    if (!set) {
+        return tl::unexpected<Error>(set.error());
+    }
+    auto run = PracticeRun::begin(*set, *m_clock);
+    if (!run) {
+        return tl::unexpected<Error>(run.error());
+    }
+    auto floor = std::make_unique<Floor>(*m_session, m_writer, *m_clock, m_shop.procedures, m_by);
+    if (const auto added = floor->addBench(set->order.bench); !added) {
+        return added;
+    }
+    floor->setSign(0, QStringLiteral("P"));
+    if (const auto opened = floor->open(0, set->order); !opened) {
+        return opened;
+    }
+    m_run = std::make_unique<PracticeRun>(std::move(*run));
+    m_floor = std::move(floor);
+    return {};
+}
+
+void PracticeRoom::advance(Milliseconds frame, int pace) {
+    if (!m_run) {
+        return;
+    }
+    // In slices: a cue that wants true time ends the hurry where it begins.
+    Milliseconds left = frame;
+    while (left.count() > 0) {
+        const Milliseconds slice =
+            std::min(left, std::max(kSlice / std::max(pace, 1), Milliseconds(1)));
+        m_run->advance(paced(weld(), m_clock->now(), slice, pace));
+        left -= slice;
+    }
+    m_session->look();
+}
+
+PracticeTake PracticeRoom::take() const {
+    return m_run->take(weld()->id());
+}
+
+WeldRecord PracticeRoom::recordOfWeld() const {
+    return record(*weld());
+}
+
+void PracticeRoom::end() {
+    if (m_floor && weld() != nullptr && isOpen(weld()->state)) {
+        ReasonAnswer left;
+        left.asked.what = ReasonFor::Stop;
+        left.choice = "practice_left";
+        static_cast<void>(m_floor->answer(0, left));
+    }
+    m_floor.reset();
+    m_run.reset();
+}
+
+Result<std::vector<PracticeLine>> PracticeRoom::history() {
+    static_cast<void>(m_writer.flush()); // what can't be written is not in the history yet
+    auto reader = LogReader::open(m_path);
+    if (!reader) {
+        return tl::unexpected<Error>(reader.error());
+    }
+    return practiceHistory(*reader, m_by);
+}
+
+Result<std::vector<Event>> PracticeRoom::eventsOf(const std::string& weld) {
+    auto reader = LogReader::open(m_path);
+    if (!reader) {
+        return tl::unexpected<Error>(reader.error());
+    }
+    return reader->weldEvents(weld);
+}
+
+Result<KeptTake> PracticeRoom::kept(const PracticeLine& line) {
+    auto reader = LogReader::open(m_path);
+    if (!reader) {
+        return tl::unexpected<Error>(reader.error());
+    }
+    return keptTake(*reader, line);
+}
+
+} // namespace seamclock

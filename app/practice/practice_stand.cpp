@@ -1,0 +1,46 @@
+#include "app/practice/practice_stand.h"
+
+#include "app/text/words.h"
+#include "core/base/uuid.h"
+#include "core/practice/lesson_codec.h"
+
+#include <QDir>
+#include <QFileInfo>
+
+namespace seamclock {
+
+Result<std::unique_ptr<PracticeStand>> PracticeStand::open(PracticeOrder order) {
+    auto lessons = readLessonFolder(order.lessonFolder);
+    if (!lessons) {
+        return tl::unexpected<Error>(lessons.error());
+    }
+    const QString folder = QFileInfo(fromUtf8(order.logPath)).path();
+    if (!QDir().mkpath(folder)) {
+        return fail(
+            ErrorCode::NotWritten, "the folder \"" + folder.toStdString() +
+                                       "\" for the practice log can't be made; allowed: a folder "
+                                       "that can be written");
+    }
+    Instant begins = order.machine.now();
+    begins.bootId = "practice:" + newUuid();
+    auto room = PracticeRoom::open(
+        begins, std::move(order.shop), std::move(*lessons), order.logPath, order.by);
+    if (!room) {
+        return tl::unexpected<Error>(room.error());
+    }
+    std::unique_ptr<PracticeStand> stand(new PracticeStand);
+    stand->m_room = std::move(*room);
+    const auto seed = static_cast<std::uint64_t>(begins.utc.count() / 1000);
+    PracticeWindowParts parts{
+        *stand->m_room, order.machine, order.preferences, order.who, order.reports};
+    parts.seed = seed;
+    stand->m_window = std::make_unique<PracticeWindow>(std::move(parts));
+    if (!order.lesson.empty()) {
+        if (const auto opened = stand->m_window->openLesson(order.lesson); !opened) {
+            return tl::unexpected<Error>(opened.error());
+        }
+    }
+    return stand;
+}
+
+} // namespace seamclock

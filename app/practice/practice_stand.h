@@ -1,0 +1,40 @@
+// Practice as the program opens it: lessons read, log opened, window shown over the operator's,
+// until the trainee leaves it. The joining of parts, and nothing else.
+#pragma once
+
+#include "app/practice/practice_window.h"
+
+#include <memory>
+#include <string>
+
+namespace seamclock {
+
+struct PracticeOrder {
+    const Clock& machine;
+    PracticeShop shop;
+    std::string lessonFolder; // resources/lessons
+    std::string logPath;      // made with its folder if it isn't there
+    std::string by = "person:practice";
+    QString who{};
+    Preferences preferences{};
+    QString reports{};
+    std::string lesson{}; // to begin with; empty: the list
+};
+
+class PracticeStand {
+public:
+    /// Errors as readLessonFolder and PracticeRoom::open; Missing: no such lesson. The clock must
+    /// outlive it.
+    static Result<std::unique_ptr<PracticeStand>> open(PracticeOrder order);
+
+    PracticeRoom& room() { return *m_room; }
+    PracticeWindow& window() { return *m_window; }
+
+private:
+    PracticeStand() = default;
+
+    std::unique_ptr<PracticeRoom> m_room;
+    std::unique_ptr<PracticeWindow> m_window; // gone before the room
+};
+
+} // namespace seamclock

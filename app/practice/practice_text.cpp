@@ -1,0 +1,270 @@
+#include "app/practice/practice_text.h"
+
+#include "app/text/numbers.h"
+#include "app/text/words.h"
+
+#include <QCoreApplication>
+
+namespace seamclock {
+namespace {
+
+struct PracticeWords {
+    Q_DECLARE_TR_FUNCTIONS(PracticeWords)
+};
+
+QString tr(const char* text) {
+    return PracticeWords::tr(text);
+}
+
+QString blanks(std::string_view code) {
+    return fromUtf8(code).replace(QLatin1Char('_'), QLatin1Char(' '));
+}
+
+} // namespace
+
+QString sentenceOf(std::string_view detail) {
+    QString text = fromUtf8(detail);
+    if (!text.isEmpty()) {
+        text[0] = text[0].toUpper();
+        if (!text.endsWith(QLatin1Char('.'))) {
+            text += QLatin1Char('.');
+        }
+    }
+    return text;
+}
+
+QString wrongWord(Wrong wrong) {
+    switch (wrong) {
+    case Wrong::PlateCold:
+        return tr("Plate too cold");
+    case Wrong::PlateHot:
+        return tr("Plate too hot");
+    case Wrong::PlateDirty:
+        return tr("Plate is dirty");
+    case Wrong::ColdSpot:
+        return tr("Cold place on the plate");
+    case Wrong::WrongRow:
+        return tr("Card is for another sheet");
+    case Wrong::WrongUnit:
+        return tr("Card's unit is wrong");
+    case Wrong::Draught:
+        return tr("Draught at the seam");
+    case Wrong::ZeroOff:
+        return tr("Scale is not on zero");
+    case Wrong::SpringDrifts:
+        return tr("Lock gives way");
+    }
+    return {};
+}
+
+QString lessonSheetText(const Lesson& lesson) {
+    const auto mm = [](std::int64_t um) { return millimetresText(um); };
+    const QString sheet =
+        tr("%1, %2 mm thick, %3 mm long")
+            .arg(fromUtf8(lesson.material).toUpper(), mm(lesson.thicknessUm), mm(lesson.lengthUm));
+    return lesson.welds == 1 ? sheet : tr("%1, %2 welds").arg(sheet).arg(lesson.welds);
+}
+
+QString soFarText(const LessonSoFar& so) {
+    if (so.takes == 0 || !so.best) {
+        return tr("Not made yet.");
+    }
+    const QString bends = so.ductile ? tr("bends") : tr("breaks");
+    return so.takes == 1 ? tr("Made once: %1, %2.").arg(verdictWord(*so.best).toLower(), bends)
+                         : tr("Made %1 times, best: %2, %3.")
+                               .arg(so.takes)
+                               .arg(verdictWord(*so.best).toLower(), bends);
+}
+
+QString bendWord(BendReason reason) {
+    switch (reason) {
+    case BendReason::NotJoined:
+        return tr("not joined");
+    case BendReason::NotFrozen:
+        return tr("still soft");
+    case BendReason::ColdSkin:
+        return tr("cold skin");
+    case BendReason::ThinMelt:
+        return tr("thin melt");
+    case BendReason::Contaminated:
+        return tr("dirt in it");
+    case BendReason::Underheated:
+        return tr("cold plate");
+    case BendReason::Overheated:
+        return tr("overheated");
+    case BendReason::LowPressure:
+        return tr("hollow");
+    case BendReason::Notch:
+        return tr("notch");
+    case BendReason::NotClosedBelow:
+        return tr("open below");
+    case BendReason::Kinked:
+        return tr("kinked");
+    }
+    return {};
+}
+
+QString eventName(const WeldDetail& detail) {
+    if (std::holds_alternative<AlignmentStarted>(detail)) {
+        return tr("align");
+    }
+    if (std::holds_alternative<SoakStarted>(detail)) {
+        return tr("soak");
+    }
+    if (std::holds_alternative<PlateOut>(detail)) {
+        return tr("plate out");
+    }
+    if (std::holds_alternative<FacesMet>(detail)) {
+        return tr("faces");
+    }
+    if (std::holds_alternative<PressureLocked>(detail)) {
+        return tr("lock");
+    }
+    if (std::holds_alternative<ReleaseStep>(detail)) {
+        return tr("release");
+    }
+    if (std::holds_alternative<WeldAborted>(detail)) {
+        return tr("stopped");
+    }
+    return {};
+}
+
+QString lapseWord(Lapse lapse) {
+    switch (lapse) {
+    case Lapse::SoakPressed:
+        return tr("Soaked under pressure");
+    case Lapse::BackedOff:
+        return tr("Backed off in soak");
+    case Lapse::ClockFromContact:
+        return tr("Clock from first contact");
+    case Lapse::SlowChangeover:
+        return tr("Faces cooled in the air");
+    case Lapse::Slammed:
+        return tr("Slammed together");
+    case Lapse::LetBack:
+        return tr("Let back after the lock");
+    case Lapse::NotFollowed:
+        return tr("Reading not followed");
+    case Lapse::EarlyRelease:
+        return tr("Released too early");
+    case Lapse::PlateCold:
+        return tr("Plate too cold");
+    case Lapse::PlateDirty:
+        return tr("Plate was dirty");
+    case Lapse::PlateHot:
+        return tr("Plate too hot");
+    case Lapse::OffParallel:
+        return tr("Edges not parallel");
+    case Lapse::TopBeadOnly:
+        return tr("Judged by the top bead");
+    case Lapse::EdgeTouched:
+        return tr("Edge touched");
+    case Lapse::FilmLeft:
+        return tr("Film left on the edge");
+    case Lapse::WrongRow:
+        return tr("Wrong row of the table");
+    case Lapse::WrongUnit:
+        return tr("Kilograms taken for newtons");
+    }
+    return {};
+}
+
+QString orderWord(std::string_view code) {
+    constexpr std::string_view kNotDone = "told_not_done:";
+    constexpr std::string_view kLate = "told_late:";
+    constexpr std::string_view kRefused = "refused:";
+    if (code.rfind(kNotDone, 0) == 0) {
+        return tr("told, not done: %1").arg(blanks(code.substr(kNotDone.size())));
+    }
+    if (code.rfind(kLate, 0) == 0) {
+        return tr("told too late: %1").arg(blanks(code.substr(kLate.size())));
+    }
+    if (code.rfind(kRefused, 0) == 0) {
+        return tr("could not be done: %1").arg(blanks(code.substr(kRefused.size())));
+    }
+    if (code == "clock_from_contact") {
+        return tr("soak counted before the bead stood");
+    }
+    if (code == "plate_dragged") {
+        return tr("plate drawn out while pressed");
+    }
+    if (code == "spring_kick") {
+        return tr("bars opened under a loaded spring");
+    }
+    if (code == "parted") {
+        return tr("hot faces pulled apart");
+    }
+    if (code == "let_go_hot") {
+        return tr("let go while soft");
+    }
+    if (code == "scale_end") {
+        return tr("turned against the scale's end");
+    }
+    return blanks(code);
+}
+
+QString readingWord(std::string_view what) {
+    if (what == "plate_temperature") {
+        return tr("plate");
+    }
+    if (what == "recheck") {
+        return tr("scale again");
+    }
+    if (what == "joining") {
+        return tr("joining reading");
+    }
+    if (what == "k") {
+        return tr("K value");
+    }
+    return blanks(what);
+}
+
+QString cueWord(CueKind cue) {
+    switch (cue) {
+    case CueKind::ProgramLost:
+        return tr("program lost");
+    case CueKind::ChangeoverOverrun:
+        return tr("changeover late");
+    case CueKind::ActNow:
+        return tr("act now");
+    case CueKind::BuildUpLate:
+        return tr("build-up late");
+    case CueKind::CountIn:
+        return tr("count-in");
+    case CueKind::GetReady:
+        return tr("get ready");
+    case CueKind::RowNotSaved:
+        return tr("not saved");
+    case CueKind::ClockJumped:
+        return tr("clock jumped");
+    case CueKind::BatteryLow:
+        return tr("battery");
+    case CueKind::NoSound:
+        return tr("no sound");
+    case CueKind::AlignmentLate:
+        return tr("bead is slow");
+    case CueKind::RecheckDue:
+        return tr("reading due");
+    case CueKind::CoolingDone:
+        return tr("cooling over");
+    }
+    return {};
+}
+
+QString valueText(double value, std::string_view unit) {
+    if (unit == "C") {
+        return tr("%1 °C").arg(numberText(value, 0));
+    }
+    if (unit == "Pa") {
+        return tr("%1 N/mm²").arg(numberText(value / 1e6, 2));
+    }
+    if (unit == "s") {
+        return tr("%1 s").arg(numberText(value, 1));
+    }
+    if (unit == "mm") {
+        return tr("%1 mm").arg(numberText(value, 1));
+    }
+    return numberText(value, 1) + QLatin1Char(' ') + fromUtf8(unit);
+}
+
+} // namespace seamclock

@@ -1,0 +1,203 @@
+// The trainee's window, over the operator's until it is left: which page stands, which press goes
+// where, and the timer that leads process time on. The weld is made by the operator's own offers;
+// the six controls are the bench's. While a lesson runs, every page but the one that ends it leaves
+// time going on, as at a real bench.
+#pragma once
+
+#include "app/operate/card_page.h"
+#include "app/operate/hands.h"
+#include "app/operate/pad_page.h"
+#include "app/operate/preferences.h"
+#include "app/operate/questions.h"
+#include "app/operate/strip_bar.h"
+#include "app/pages/choice_page.h"
+#include "app/practice/bench_page.h"
+#include "app/practice/practice_room.h"
+#include "app/practice/practice_strip.h"
+#include "app/practice/replay_view.h"
+#include "app/practice/result_page.h"
+#include "app/practice/score_worker.h"
+#include "app/practice/tell_page.h"
+#include "app/setup/list_page.h"
+
+#include <QPixmap>
+#include <QTimer>
+#include <array>
+#include <functional>
+#include <optional>
+#include <vector>
+
+namespace seamclock {
+
+enum class PracticePage {
+    Lessons,
+    Lesson,
+    Card,
+    Bench,
+    Pad,
+    Reasons,
+    Side,
+    Wrong,
+    Call,
+    Working,
+    Result,
+    Replay,
+    History
+};
+
+struct PracticeWindowParts {
+    PracticeRoom& room;
+    const Clock& machine; // true time
+    Preferences preferences;
+    QString who;            // the trainee's name; empty: nobody said
+    QString reports;        // the folder of the practice record
+    QString notice{};       // stands at first until it was seen; empty: none
+    std::uint64_t seed = 1; // of how a hand sets the gap at first
+};
+
+class PracticeWindow : public QWidget {
+    Q_OBJECT
+
+public:
+    explicit PracticeWindow(PracticeWindowParts parts, QWidget* parent = nullptr);
+    ~PracticeWindow() override;
+
+    PracticePage page() const { return m_kind; }
+    Page* currentPage() const { return m_page; }
+    BenchPage* benchPage() const { return m_bench; }
+    PadPage* padPage() const { return m_pad; }
+    ChoicePage* choicePage() const { return m_choice; }
+    ListPage* listPage() const { return m_list; }
+    TellPage* tellPage() const { return m_tell; }
+    ResultPage* resultPage() const { return m_resultPage; }
+    PracticeStrip* strip() const { return m_strip; }
+    AlarmBanner* banner() const { return m_banner; }
+    /// What was worked out last; null: nothing yet.
+    const PracticeResult* result() const { return m_result.get(); }
+
+    /// Process time goes on by the true time since the last call, and all is shown anew: what the
+    /// timer does.
+    void tick();
+    /// Shows what stands, without time.
+    void refresh();
+    void stopTimer() { m_timer.stop(); }
+
+    /// To the lesson's page. Missing: no such lesson.
+    Result<void> openLesson(const std::string& id);
+    void openLessons();
+    void openHistory();
+    int pace() const { return m_pace; }
+    void setPace(int pace);
+    /// Leads the bench by an act of the trainee, as a control does.
+    bool act(const BenchAct& act);
+    /// Holds the wheel at that speed [mm/s], positive closing; 0: it is held still.
+    void turnWheel(double mmPerS);
+
+signals:
+    void left();
+
+protected:
+    void resizeEvent(QResizeEvent* event) override;
+    void paintEvent(QPaintEvent* event) override;
+    void closeEvent(QCloseEvent* event) override;
+    bool eventFilter(QObject* watched, QEvent* event) override;
+
+private:
+    void turnTo(PracticePage kind);
+    void placeAll();
+    PageLook look() const;
+    std::vector<Page*> pages() const;
+    void say(const QString& text, bool calmly = false);
+
+    void slotPressed(SlotPlace place);
+    void stepPressed();
+    void typed(QChar sign);
+    void chosen(int index);
+    void weldSlot(const Slot& slot, std::int64_t onto);
+    void told(const Result<void>& done);
+    void askNumber(NumberFor what);
+    void keepNumber();
+
+    void controlPressed(int index);
+    void controlSlid(int index, double units);
+    void controlLeft(int index);
+    void doControl(const ControlDoes& does);
+    void gapMore(const Push& by);
+    void showPanel(ControlPanel panel);
+    void readPlate(int place);
+    void touchEdge(int sheet);
+    bool wheelKey(int key, Qt::KeyboardModifiers modifiers, bool down, bool repeats);
+
+    void begin();
+    void over();
+    void showLessons();
+    void showLesson();
+    void showCard();
+    void showSide();
+    void showWrong();
+    void showCall();
+    void lookAtCall();
+    void showResult();
+    void showHistory();
+    void openReplay();
+    void showReplay();
+    void replayStep(ReplayKey key);
+    ReplayLook replayLook() const;
+    void saveRecord();
+    void workOn(const PracticeWork& work, bool keep);
+    void showBench();
+    QString speedText() const;
+    LessonLineView lessonLine() const;
+    std::uint64_t seed() const;
+    int current() const; // of the lessons, by m_lesson's id
+
+    PracticeWindowParts m_parts;
+    PracticeRoom& m_room;
+    Hands m_hands;
+    QTimer m_timer;
+    PracticeStrip* m_strip;
+    AlarmBanner* m_banner;
+    BenchPage* m_bench;
+    CardPage* m_card;
+    PadPage* m_pad;
+    ChoicePage* m_choice;
+    ListPage* m_list;
+    TellPage* m_tell;
+    ResultPage* m_resultPage;
+    ScoreWorker* m_worker;
+    Page* m_page = nullptr;
+    PracticePage m_kind = PracticePage::Lessons;
+
+    Lesson m_lesson;
+    int m_made = 0; // of this lesson, since it was opened
+    std::vector<PracticeLine> m_history;
+    std::optional<Milliseconds> m_lastTick; // of the machine
+    int m_pace = 1;
+    int m_place = 0; // along the seam, that is looked at
+    ControlPanel m_panel = ControlPanel::None;
+    Push m_push;
+    double m_turning = 0;                  // [mm/s]
+    int m_turnKey = 0;                     // that is held
+    std::optional<Milliseconds> m_keyLeft; // of the machine; it may be a repeat
+    AskReason m_asked;
+    Reasons m_reasons;
+    std::vector<std::function<void()>> m_side; // what the choices of a page do
+    enum class Call { None, Rings, Talks, Over } m_call = Call::None;
+    Milliseconds m_callUntil{0}; // of the take
+
+    std::shared_ptr<const PracticeResult> m_result;
+    bool m_keep = false; // the result is of a take that was just made
+    double m_progress = 0;
+    PracticePage m_backTo = PracticePage::Lessons; // from result and replay
+    int m_leaf = 0;
+    Milliseconds m_at{0}; // of the replay
+    bool m_plays = false;
+    std::optional<ReplayLook> m_shown;
+
+    QPixmap m_stripes;
+    QString m_said;
+    bool m_saidCalmly = false;
+    Milliseconds m_saidAt{0};
+};
+
+} // namespace seamclock

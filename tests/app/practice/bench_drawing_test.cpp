@@ -1,0 +1,128 @@
+// Every drawn value comes from the bench's own view, which the score reads: held against it here,
+// value by value, through the phases of welds by a steady hand.
+#include "app/practice/bench_drawing.h"
+#include "tests/support/practice_weld.h"
+
+#include <cmath>
+#include <gtest/gtest.h>
+
+namespace seamclock::test {
+namespace {
+
+constexpr double kFine = 0.0051; // [mm] what rounding to hundredths leaves
+
+BenchDrawing drawn(const VirtualBench& bench, int place) {
+    return practiceBenchView(
+        bench.view(), bench.setup(), place, &bench.edge(static_cast<std::size_t>(place)), {});
+}
+
+void expectAsTheBench(const VirtualBench& bench, int place) {
+    const BenchView view = bench.view();
+    const BenchDrawing drawing = drawn(bench, place);
+    const StationView& station = view.stations[static_cast<std::size_t>(place)];
+    EXPECT_NEAR(drawing.topMm, station.beadTopMm, kFine);
+    EXPECT_NEAR(drawing.bottomMm, station.beadBottomMm, kFine);
+    EXPECT_NEAR(drawing.valleyTopMm, station.valleyTopMm, kFine);
+    EXPECT_NEAR(drawing.skinC, station.skinC, 0.51);
+    EXPECT_NEAR(drawing.reading, view.scale.reading, kFine);
+    EXPECT_EQ(drawing.joined, station.joined.has_value());
+    EXPECT_EQ(drawing.plateInside, view.plateInside);
+    const double rate = inNewtons(*bench.setup().bench.scale.ratePerMillimetre());
+    EXPECT_NEAR(drawing.springMm, view.scale.springN / rate, kFine);
+    EXPECT_NEAR(drawing.wheelMm, view.travelMm + view.scale.springN / rate, 2 * kFine);
+    ASSERT_EQ(drawing.places.size(), view.stations.size());
+    for (std::size_t i = 0; i < view.stations.size(); ++i) {
+        EXPECT_NEAR(drawing.places[i].topMm, std::max(0.0, view.stations[i].beadTopMm), kFine);
+        EXPECT_NEAR(
+            drawing.places[i].bottomMm, std::max(0.0, view.stations[i].beadBottomMm), kFine);
+        EXPECT_EQ(drawing.places[i].joined, view.stations[i].joined.has_value());
+    }
+    ASSERT_TRUE(drawing.heat);
+    const SheetField& field = bench.edge(static_cast<std::size_t>(place)).field();
+    ASSERT_EQ(drawing.heat->celsius.size(), field.columns() * field.rows());
+    EXPECT_NEAR(drawing.heat->celsius.front(), field.celsius(0, 0), 0.51);
+    EXPECT_NEAR(
+        drawing.heat->celsius.back(), field.celsius(field.columns() - 1, field.rows() - 1), 0.51);
+    EXPECT_NEAR(drawing.heat->depthMm.back(), field.depthOf(field.columns() - 1) * 1e3, 1e-9);
+}
+
+TEST(BenchDrawing, IsWhatTheBenchIsInEveryPhase) {
+    VirtualBench bench = benchFor(setupFor(kPe10));
+    SteadyHand hand(bench, {});
+    ASSERT_TRUE(hand.prepare());
+    expectAsTheBench(bench, 0);
+    ASSERT_TRUE(hand.align());
+    expectAsTheBench(bench, 2);
+    const double alignBead = drawn(bench, 2).topMm;
+    EXPECT_GT(alignBead, 0.5);
+    ASSERT_TRUE(hand.soak());
+    expectAsTheBench(bench, 4);
+    EXPECT_GT(drawn(bench, 4).heat->celsius.front(), drawn(bench, 4).heat->meltingC);
+    ASSERT_TRUE(hand.changeOver());
+    expectAsTheBench(bench, 1);
+    ASSERT_TRUE(hand.buildUp());
+    expectAsTheBench(bench, 2);
+    EXPECT_TRUE(drawn(bench, 2).joined);
+    EXPECT_EQ(drawn(bench, 2).wheel, WheelHold::Locked);
+    ASSERT_TRUE(hand.cool());
+    ASSERT_TRUE(hand.release());
+    EXPECT_TRUE(drawn(bench, 2).lifted);
+    EXPECT_GT(drawn(bench, 2).topMm, alignBead);
+}
+
+TEST(BenchDrawing, ShowsTheBeadThatIsMissingAtOneEnd) {
+    VirtualBench bench = benchFor(setupFor(kPe10));
+    HandFaults faults;
+    faults.leftUm = 1'200;
+    faults.alignFor = Milliseconds(60'000);
+    SteadyHand hand(bench, faults);
+    ASSERT_TRUE(hand.prepare());
+    const BenchDrawing before = drawn(bench, 0);
+    EXPECT_NEAR(before.places.front().gapMm, 0, kFine) << "the front end is the foremost";
+    EXPECT_GT(before.places.back().gapMm, 0.5);
+    ASSERT_TRUE(hand.align());
+    const BenchDrawing after = drawn(bench, 0);
+    EXPECT_GT(after.places.front().topMm, after.places.back().topMm + 0.3);
+    EXPECT_NE(after.seamText.indexOf("bead: front"), -1) << after.seamText.toStdString();
+}
+
+TEST(BenchDrawing, ShowsNoHeatBeforeTheSheetsAreIn) {
+    const VirtualBench bench = benchFor(setupFor(kPe10));
+    const BenchDrawing drawing = drawn(bench, 2);
+    EXPECT_FALSE(drawing.heat);
+    EXPECT_FALSE(drawing.sheetIn[0]);
+    EXPECT_EQ(drawing.placeText, "middle");
+    EXPECT_EQ(drawing.seamText, "tables: front 0.0 mm, back 0.0 mm");
+}
+
+TEST(BenchDrawing, OpensAsFarAsThePlateAndTheGapsBesideIt) {
+    VirtualBench bench = benchFor(setupFor(kPe10));
+    SteadyHand hand(bench, {});
+    ASSERT_TRUE(hand.prepare());
+    ASSERT_TRUE(bench.act(TurnWheel{-20'000}));
+    bench.advance(Milliseconds(1'200));
+    ASSERT_TRUE(bench.act(TurnWheel{0}));
+    const double open = drawn(bench, 2).openMm;
+    EXPECT_NEAR(open, bench.view().stations[2].gapMm, kFine);
+    ASSERT_TRUE(bench.act(BringPlateIn{}));
+    bench.advance(Milliseconds(1'500));
+    EXPECT_EQ(drawn(bench, 2).plateInside, 1);
+    EXPECT_NEAR(drawn(bench, 2).openMm, open, 0.3) << "the plate takes room and moves no table";
+}
+
+TEST(BenchDrawing, KeepsAPlaceThatIsNotThereWithinTheSeam) {
+    const VirtualBench bench = benchFor(setupFor(kPe10));
+    EXPECT_EQ(practiceBenchView(bench.view(), bench.setup(), 99, nullptr, {}).place, 4);
+    EXPECT_EQ(practiceBenchView(bench.view(), bench.setup(), -3, nullptr, {}).place, 0);
+}
+
+TEST(BenchDrawing, NamesThePlacesFromFrontToBack) {
+    EXPECT_EQ(placeName(0, 5), "front");
+    EXPECT_EQ(placeName(1, 5), "near the front");
+    EXPECT_EQ(placeName(2, 5), "middle");
+    EXPECT_EQ(placeName(3, 5), "near the back");
+    EXPECT_EQ(placeName(4, 5), "back");
+}
+
+} // namespace
+} // namespace seamclock::test

@@ -1,0 +1,92 @@
+// How long a frame of the practice bench takes, offscreen: process time goes on by 40 ms, all is
+// looked at, and what has changed is painted. Apart from it: the bench's own part of that, and the
+// whole window painted anew, as after a change of page. In processor time of the screen's own
+// thread, at 1280 x 800 in the phases that draw most. The design's limit for a frame is 8 ms.
+#include "tests/app/practice/practice_shop.h"
+
+#include <QApplication>
+#include <QImage>
+#include <algorithm>
+#include <cstdio>
+#include <ctime>
+#include <vector>
+
+namespace seamclock::test {
+namespace {
+
+constexpr Milliseconds kFrame{40};
+constexpr int kFrames = 150;
+
+double processorMs() {
+    timespec at{};
+    clock_gettime(CLOCK_THREAD_CPUTIME_ID, &at);
+    return static_cast<double>(at.tv_sec) * 1e3 + static_cast<double>(at.tv_nsec) / 1e6;
+}
+
+struct Took {
+    std::vector<double> ms;
+
+    void tell(const char* what, const QString& name) {
+        std::sort(ms.begin(), ms.end());
+        double sum = 0;
+        for (const double each : ms) {
+            sum += each;
+        }
+        std::printf(
+            "value practice-%s-%s %.2f ms   (mean of %zu; the middle %.2f, the longest %.2f ms)\n",
+            what, name.toLocal8Bit().constData(), sum / static_cast<double>(ms.size()), ms.size(),
+            ms[ms.size() / 2], ms.back());
+    }
+};
+
+/// Frames as the timer makes them: what has changed is painted; and, apart, the whole window.
+void frames(Practising& shop, const QString& name) {
+    Took frame;
+    Took led;
+    Took whole;
+    QImage image(shop.window().size(), QImage::Format_ARGB32_Premultiplied);
+    for (int i = 0; i < kFrames; ++i) {
+        const double from = processorMs();
+        shop.machine().advance(kFrame);
+        shop.window().tick();
+        const double ticked = processorMs();
+        QCoreApplication::processEvents();
+        const double painted = processorMs();
+        shop.window().render(&image);
+        led.ms.push_back(ticked - from);
+        frame.ms.push_back(painted - from);
+        whole.ms.push_back(processorMs() - painted);
+    }
+    frame.tell("frame", name);
+    led.tell("frame-led", name);
+    whole.tell("window-painted", name);
+}
+
+int run() {
+    Practising shop;
+    WalkMistakes none;
+    const auto done = shop.walk().weld("pe10-first", none, [&shop](const QString& name) {
+        for (const char* phase : {"align", "soak", "cooling"}) {
+            if (name == QLatin1String(phase)) {
+                const int pace = shop.window().pace();
+                shop.window().setPace(1);
+                frames(shop, name);
+                shop.window().setPace(pace);
+            }
+        }
+    });
+    if (!done) {
+        std::fprintf(stderr, "%s\n", done.error().detail.c_str());
+        return 1;
+    }
+    return 0;
+}
+
+} // namespace
+} // namespace seamclock::test
+
+int main(int argc, char** argv) {
+    qputenv("QT_QPA_PLATFORM", "offscreen");
+    const QApplication application(argc, argv);
+    return seamclock::test::run();
+}
