@@ -24,6 +24,7 @@
 #include <deque>
 #include <fcntl.h>
 #include <filesystem>
+#include <iterator>
 #include <map>
 #include <mutex>
 #include <set>
@@ -36,8 +37,9 @@ namespace seamclock {
 
 namespace {
 
-constexpr std::int64_t kListStep = 100; // rows between two looks at whether new rows wait
-constexpr Milliseconds kListPause(20);  // without rows before the list is brought up to date
+constexpr std::int64_t kListStep = 100;     // rows between two looks at whether new rows wait
+constexpr std::size_t kMostGathered = 2000; // rows of one transaction
+constexpr Milliseconds kListPause(20);      // without rows before the list is brought up to date
 
 struct Batch {
     std::vector<LogRow> rows;
@@ -345,6 +347,15 @@ void LogWriterBase::Inside::enqueueLocked(Batch batch) {
             auto& last = factN[row.subject];
             last = std::max(last, row.n);
         }
+    }
+    // The front may be in the writer's hands; what is behind it is not.
+    if (options.gather && queue.size() > 1 && queue.back().rows.size() < kMostGathered) {
+        Batch& waits = queue.back();
+        waits.sifted = false;
+        std::move(batch.rows.begin(), batch.rows.end(), std::back_inserter(waits.rows));
+        std::move(
+            batch.documents.begin(), batch.documents.end(), std::back_inserter(waits.documents));
+        return;
     }
     queue.push_back(std::move(batch));
 }

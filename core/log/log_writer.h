@@ -36,7 +36,11 @@ struct LogWriterOptions {
     bool sign = true;       // the head (seal.h); a log that was signed once always is
     bool resign = false;    // the head at once: for a chain that was copied into a new file
     Milliseconds signEvery{3'600'000}; // besides after each closed or aborted weld
-    std::string credentials;           // the file with the station's key; "": LOG.credentials
+    // What is submitted while the disk is busy waits as one transaction: for whoever makes so many
+    // rows that a transaction each would be the slowest part, and is not asked meanwhile what of
+    // them is saved.
+    bool gather = false;
+    std::string credentials; // the file with the station's key; "": LOG.credentials
     /// Called from the writer's thread after any status changed or a write failed. It must be quick
     /// and must not throw; it may call every function of the writer but flush.
     std::function<void()> changed;

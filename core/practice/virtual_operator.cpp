@@ -593,7 +593,9 @@ Result<SeriesResult> rehearseSeries(
     start.bootId = std::string(kVirtualBoot) + newUuid();
     start.utc = kPracticeStart;
     VirtualClock clock(start);
-    auto opened = openLog<Practice>(logPath, clock);
+    LogWriterOptions gathering;
+    gathering.gather = true;
+    auto opened = openLog<Practice>(logPath, clock, {}, gathering);
     if (!opened) {
         return tl::unexpected<Error>(opened.error());
     }

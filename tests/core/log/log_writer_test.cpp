@@ -126,6 +126,33 @@ TEST_F(Writer, KeepsTheRowsOfOneCallTogetherWithTheirDocuments) {
     expectSound();
 }
 
+TEST_F(Writer, GathersWhatWaitsAndLosesNoneOfIt) {
+    auto options = quick();
+    options.gather = true;
+    auto writer = LogWriter<Production>::open(path, clock, options);
+    ASSERT_TRUE(writer);
+    constexpr int kWelds = 40;
+    std::int64_t rows = 0;
+    for (int number = 1; number <= kWelds; ++number) {
+        for (const LogRow& row : rowsOf(closedWeld(number))) {
+            writer->submit({row}); // one by one, as a session does
+            ++rows;
+        }
+    }
+    ASSERT_TRUE(writer->flush());
+    EXPECT_EQ(writer->state().pending, 0);
+    EXPECT_GE(writer->state().saved, rows);
+    for (int number = 1; number <= kWelds; ++number) {
+        std::vector<std::string> bodies;
+        for (const LogRow& row : rowsOf(closedWeld(number))) {
+            bodies.push_back(row.body);
+            EXPECT_EQ(writer->status(row.subject, row.n), RowStatus::Saved);
+        }
+        EXPECT_EQ(storedBodies(weldName(number)), bodies);
+    }
+    expectSound();
+}
+
 TEST_F(Writer, TakesTheSameRowTwiceAndWritesItOnce) {
     auto writer = opened();
     const auto rows = rowsOf(unfinishedWeld(1, 5));

@@ -77,23 +77,27 @@ TEST(FaultAccounts, SayWhatTheVerdictFindsOfEachSingleFault) {
     }
 }
 
-TEST(FaultAccounts, SayWhatVerdictAndBendTestFindOfEachSingleFaultOnTheBench) {
+class OnTheBench : public testing::TestWithParam<std::size_t> {};
+
+TEST_P(OnTheBench, EachSingleFaultHasTheVerdictAndTheBendTestOfItsAccount) {
+    const FaultAccount& account = faultAccounts()[GetParam()];
     const WeldOrder order = pe10();
-    for (const FaultAccount& account : faultAccounts()) {
-        const RehearsedWeld made = onBench(order, handWith(account, order));
-        holds(account, made.weld);
-        ASSERT_TRUE(made.bench) << account.code;
-        std::string bend;
-        for (const StationBend& station : made.bench->bend.stations) {
-            for (const BendReason reason : station.reasons) {
-                bend += " " + std::string(toString(reason));
-            }
-        }
-        if (account.bend != BendSays::Depends) {
-            EXPECT_EQ(made.bench->bend.ductile, account.bend == BendSays::Nothing)
-                << account.code << ":" << bend;
+    const RehearsedWeld made = onBench(order, handWith(account, order));
+    holds(account, made.weld);
+    ASSERT_TRUE(made.bench);
+    std::string bend;
+    for (const StationBend& station : made.bench->bend.stations) {
+        for (const BendReason reason : station.reasons) {
+            bend += " " + std::string(toString(reason));
         }
     }
+    if (account.bend != BendSays::Depends) {
+        EXPECT_EQ(made.bench->bend.ductile, account.bend == BendSays::Nothing) << bend;
+    }
 }
+
+INSTANTIATE_TEST_SUITE_P(
+    Faults, OnTheBench, testing::Range(std::size_t{0}, faultAccounts().size()),
+    [](const auto& index) { return std::string(faultAccounts()[index.param].code); });
 
 } // namespace seamclock::test
