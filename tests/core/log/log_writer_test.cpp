@@ -139,6 +139,7 @@ TEST_F(Writer, GathersWhatWaitsAndLosesNoneOfIt) {
             ++rows;
         }
     }
+    writer->submit({}, test::sampleDocuments());
     ASSERT_TRUE(writer->flush());
     EXPECT_EQ(writer->state().pending, 0);
     EXPECT_GE(writer->state().saved, rows);

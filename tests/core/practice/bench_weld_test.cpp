@@ -1,5 +1,7 @@
 // The virtual operator on the virtual bench: what he reads there, and that a perfect one stays
 // within limits wherever there is a plan.
+#include "core/base/uuid.h"
+#include "core/weld/event_codec.h"
 #include "core/weld/intent.h"
 #include "tests/core/practice/rehearsed_weld.h"
 #include "tests/support/sanitized.h"
@@ -34,6 +36,11 @@ std::vector<Kind> allOf(const Weld& weld) {
     }
     return all;
 }
+
+constexpr const char* kToldWithoutPhysics =
+    "62838bd4cd75e33a7f4e623016f7d5e743abc1e480cde476a2812692ab4a30dc";
+constexpr const char* kToldWithPhysics =
+    "dc4df52312364f36a0c9ed2a01f53fd7bec7e71e17914235b91aabac3d280453";
 
 struct GridRow {
     const char* procedure;
@@ -71,13 +78,13 @@ TEST_P(PerfectWelds, AreWithinLimitsAndDuctileOnBothDemoBenches) {
     EXPECT_GE(made, kSanitized ? 1 : row.thicknesses.size());
 }
 
+// The other two that ship have gaps for the shop to fill: until then no plan of theirs is ready.
 INSTANTIATE_TEST_SUITE_P(
     Procedures, PerfectWelds,
     testing::Values(
         GridRow{"pe-hd-dvs2207-1-2005", {3, 4.5, 8, 12, 20, 30}},
         GridRow{"pe-hd-dvs2207-1-2015", {5, 10, 25}}, GridRow{"pp-dvs2207-11", {3, 6, 10, 20}},
-        GridRow{"pvdf-dvs2207-15", {3, 6, 12, 20}}, GridRow{"pe-uni10520", {4, 10, 20}},
-        GridRow{"pe-iso21307-slp", {8, 15, 30}}),
+        GridRow{"pvdf-dvs2207-15", {3, 6, 12, 20}}),
     [](const auto& row) {
         std::string name = row.param.procedure;
         std::replace(name.begin(), name.end(), '-', '_');
@@ -135,6 +142,28 @@ TEST(BenchWeld, IsToldTheSameWhereTheBenchDiffersByAHair) {
             EXPECT_EQ(differs.weld.events, as.weld.events) << "seed " << seed;
         }
     }
+}
+
+// Kept from a build by g++ 12 with -O1; every other build and machine that runs the tests is held
+// against it. A change to the bench's physics, to his draws or to the procedure changes it too:
+// then the new one is what the failure prints.
+TEST(BenchWeld, IsToldAsAnotherCompilerTellsIt) {
+    const auto told = [](const Weld& weld) {
+        std::string all;
+        for (const Event& event : comparable(weld.events)) {
+            // Not what plan and verdict say in words.
+            if (!std::holds_alternative<WeldOpened>(event.d) &&
+                !std::holds_alternative<WeldClosed>(event.d)) {
+                all += toBody(event).value_or("none") + "\n";
+            }
+        }
+        return sha256Hex(all);
+    };
+    Hand hand;
+    hand.seed = 2030;
+    hand.skill = kTrainee;
+    EXPECT_EQ(told(rehearsed(pe10(), hand)), kToldWithoutPhysics);
+    EXPECT_EQ(told(onBench(pe10(), hand).weld), kToldWithPhysics);
 }
 
 TEST(BenchWeld, MissesByWhatHeWasAskedTo) {
