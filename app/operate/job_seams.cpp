@@ -2,6 +2,7 @@
 
 #include "core/bench/bench_codec.h"
 #include "core/log/log_reader.h"
+#include "core/session/again.h"
 
 #include <algorithm>
 
@@ -25,8 +26,8 @@ void JobSeams::lookWhatIsMade(const std::string& path) {
         return;
     }
     const auto read = reader->eachJoint({}, [this](const JointLine& line) {
-        if (!line.seam.empty() && line.phase != "aborted") {
-            m_made.push_back(line.seam);
+        if (!line.seam.empty() && line.phase != "aborted" && line.type != "trial") {
+            m_made.emplace_back(seamOf(line.seam)); // S3/R1 makes S3
         }
         return true;
     });

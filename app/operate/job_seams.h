@@ -16,8 +16,8 @@ public:
     /// Reads each seam's bench file once; a seam whose file can't be read stands on no bench.
     explicit JobSeams(std::vector<JobSeam> seams);
 
-    /// Reads from the log at `path` which seams stand in it; an aborted joint does not count, and
-    /// what can't be read was not made.
+    /// Reads from the log at `path` which seams stand in it; an aborted joint and a trial joint
+    /// do not count, and what can't be read was not made.
     void lookWhatIsMade(const std::string& path);
     /// By the bench's id, in the job's order.
     std::vector<JobSeam> openOn(const std::string& bench) const;

@@ -325,6 +325,10 @@ std::string recordJson(const WeldRecord& record, const RecordExtras& extras) {
     }
     addIf(json, "seam", opened.seam);
     addIf(json, "reweld_of", opened.reweldOf);
+    addIf(json, "bead_places", opened.beadPlaces);
+    if (opened.lostUm) {
+        json["lost_mm"] = milli(*opened.lostUm);
+    }
     addIf(json["docs"], "material", opened.docs.material);
     for (const Sheet& sheet : opened.sheets) {
         json["sheets"].push_back(sheetJson(sheet));

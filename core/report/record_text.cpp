@@ -65,7 +65,9 @@ std::string headText(const WeldRecord& record) {
         {"Bench", onOneLine(opened.bench)},
         {"Procedure", onOneLine(record.plan.procedure + ", edition " + record.plan.edition)}};
     if (opened.reweldOf) {
-        rows.insert(rows.begin() + 1, {"Welds again", onOneLine(*opened.reweldOf)});
+        const std::string lost =
+            opened.lostUm ? fmt::format(", {} mm cut away", fromThousandths(*opened.lostUm)) : "";
+        rows.insert(rows.begin() + 1, {"Welds again", onOneLine(*opened.reweldOf) + lost});
     }
     for (std::size_t i = 0; i < opened.sheets.size(); ++i) {
         rows.push_back({fmt::format("Sheet {}", i + 1), sheetText(opened.sheets[i])});

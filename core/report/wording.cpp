@@ -89,6 +89,10 @@ constexpr Words kWords[] = {
     {"let_it_cool", "let it cool"},
     // flags
     {"calibration_overdue", "scale calibration overdue"},
+    {"trial_not_made", "no trial joint was made before"},
+    {"trial_not_released", "the trial joint was not released yet"},
+    {"trial_refused", "the trial joint was not accepted"},
+    {"rewelds_exceeded", "welded again more often than the job allows"},
 };
 
 std::string_view onlyWords(std::string_view code) {

@@ -37,6 +37,7 @@ Result<WeldOrder> orderOf(const JobSeam& seam, const std::vector<ProcedureDocume
     order.seam = seam.label;
     order.sheets = seam.sheets;
     order.shielded = seam.shielded;
+    order.beadPlaces = seam.beadPlaces;
     return order;
 }
 

@@ -20,11 +20,14 @@ struct WeldOrder {
     BenchDocument bench;
     PlanRequest request; // thickness, lengths, ambient, drag, rules
     WeldType type = WeldType::Production;
-    std::optional<std::string> reweldOf; // a weld's UUID
-    std::optional<std::string> seam;     // the seam's label
-    std::vector<Sheet> sheets;           // two
+    std::optional<std::string> reweldOf;    // a weld's UUID
+    std::optional<std::int64_t> lostUm;     // of a re-weld: cut away of both sheets together
+    std::optional<std::int64_t> beadPlaces; // to measure along the seam; absent: the worst place
+    std::optional<std::string> seam;        // the seam's label
+    std::vector<Sheet> sheets;              // two
     bool shielded = false;
     std::vector<std::string> flags; // findings on calibration and certificate
+    bool carriesChecks = false;     // what still stands from earlier welds is not asked again
 };
 
 } // namespace seamclock

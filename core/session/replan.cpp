@@ -35,17 +35,15 @@ Result<ProcedureDocument> procedureOf(
     return procedureOfLog(*reader, sha256);
 }
 
-Result<WeldPlan> planAgain(
-    const Weld& weld, const Procedure& procedure, const Bench& bench, const Measured& measured) {
+PlanRequest requestOf(const Weld& weld) {
     const WeldPlan& plan = weld.plan;
     PlanRequest request;
     request.thickness = micrometres(static_cast<double>(plan.thicknessUm));
     for (const std::int64_t um : weld.opened().lengthsUm) {
         request.lengths.push_back(micrometres(static_cast<double>(um)));
     }
-    request.ambient =
-        measured.ambient.value_or(Temperature::celsius(static_cast<double>(plan.ambientMc) / 1e3));
-    request.drag = measured.drag.value_or(newtons(static_cast<double>(plan.dragMn) / 1e3));
+    request.ambient = Temperature::celsius(static_cast<double>(plan.ambientMc) / 1e3);
+    request.drag = newtons(static_cast<double>(plan.dragMn) / 1e3);
     request.coolingRule = plan.coolingRule;
     if (plan.halfCooling) {
         request.halfCooling = HalfCooling{true, true};
@@ -62,6 +60,14 @@ Result<WeldPlan> planAgain(
     request.alignMedian = plan.alignMedian;
     request.scaleIsForemans =
         std::find(plan.checks.begin(), plan.checks.end(), kForemansScale) != plan.checks.end();
+    return request;
+}
+
+Result<WeldPlan> planAgain(
+    const Weld& weld, const Procedure& procedure, const Bench& bench, const Measured& measured) {
+    PlanRequest request = requestOf(weld);
+    request.ambient = measured.ambient.value_or(request.ambient);
+    request.drag = measured.drag ? measured.drag : request.drag;
     return planWithSheets(request, procedure, &bench, weld.opened().sheets);
 }
 

@@ -23,6 +23,9 @@ struct Measured {
     std::optional<Temperature> ambient; // likewise
 };
 
+/// What was asked for when the weld was planned.
+PlanRequest requestOf(const Weld& weld);
+
 /// As planWithSheets.
 Result<WeldPlan> planAgain(
     const Weld& weld, const Procedure& procedure, const Bench& bench, const Measured& measured);

@@ -49,6 +49,8 @@ WeldOpened opening(const WeldOrder& order, std::int64_t number, WeldPlan plan, c
     opened.number = number;
     opened.type = order.type;
     opened.reweldOf = order.reweldOf;
+    opened.lostUm = order.lostUm;
+    opened.beadPlaces = order.beadPlaces;
     opened.bench = order.bench.bench.id;
     opened.seam = order.seam;
     opened.sheets = order.sheets;
@@ -246,8 +248,38 @@ SessionBase::act(const std::string& weld, const Intent& intent, const ProvenPers
     Intent proven = intent;
     proven.by = by.person();
     proven.foreman = by.role() == Role::Foreman;
+    if (const auto here = takeInEnded(weld); !here) {
+        return tl::unexpected<Error>(here.error());
+    }
     const Instant now = look();
     return actAt(weld, proven, now);
+}
+
+Result<void> SessionBase::takeInEnded(const std::string& weld) {
+    if (m_welds.count(weld) > 0) {
+        return {};
+    }
+    auto reader = LogReader::open(m_writer->path());
+    if (!reader) {
+        return tl::unexpected<Error>(reader.error());
+    }
+    auto events = reader->weldEvents(weld);
+    if (!events) {
+        return tl::unexpected<Error>(events.error());
+    }
+    if (events->empty()) {
+        return fail(ErrorCode::Missing, "no weld \"" + weld + "\" is in this log");
+    }
+    auto folded = foldTaking(*events);
+    if (!folded) {
+        return tl::unexpected<Error>(folded.error());
+    }
+    if (isOpen(folded->state)) {
+        return fail(ErrorCode::Missing, "the weld \"" + weld + "\" is open elsewhere");
+    }
+    // It counts as older than all that were opened here.
+    m_welds.insert({weld, Open{std::move(*folded), -1}});
+    return {};
 }
 
 Result<Weld> SessionBase::settle(const std::string& weld, RebootWord word, const std::string& by) {
@@ -342,12 +374,7 @@ Result<PlanRequest> SessionBase::withMedian(const WeldOrder& order) {
     return request;
 }
 
-Result<Weld> SessionBase::open(const WeldOrder& order, const std::string& by) {
-    if ((order.type == WeldType::Practice) != (m_world == Practice::kName)) {
-        return fail(
-            ErrorCode::Refused, "a weld of type " + std::string(toString(order.type)) +
-                                    " can't be opened in a log of " + std::string(m_world));
-    }
+Result<WeldPlan> SessionBase::planOf(const WeldOrder& order) {
     const auto request = withMedian(order);
     if (!request) {
         return tl::unexpected<Error>(request.error());
@@ -355,29 +382,121 @@ Result<Weld> SessionBase::open(const WeldOrder& order, const std::string& by) {
     auto plan =
         planWithSheets(*request, order.procedure.procedure, &order.bench.bench, order.sheets);
     if (!plan) {
-        return tl::unexpected<Error>(plan.error());
+        return plan;
     }
     if (const auto ready = checkReady(*plan); !ready) {
         return tl::unexpected<Error>(ready.error());
+    }
+    return plan;
+}
+
+// Those of this session first: their rows may still be on their way to the log.
+Result<std::vector<Weld>>
+SessionBase::earlierOn(const std::string& bench, const Instant& now) const {
+    constexpr std::size_t kMost = 20;
+    std::vector<const Open*> here;
+    for (const auto& [id, open] : m_welds) {
+        if (open.weld.opened().bench == bench) {
+            here.push_back(&open);
+        }
+    }
+    std::sort(here.begin(), here.end(), [](const Open* one, const Open* other) {
+        return one->order > other->order;
+    });
+    std::vector<Weld> earlier;
+    for (const Open* open : here) {
+        if (earlier.size() < kMost) {
+            earlier.push_back(open->weld);
+        }
+    }
+    auto reader = LogReader::open(m_writer->path());
+    if (!reader) {
+        return tl::unexpected<Error>(reader.error());
+    }
+    JointFilter filter;
+    filter.bench = bench;
+    filter.limit = kMost;
+    const auto lines = reader->joints(filter);
+    if (!lines) {
+        return tl::unexpected<Error>(lines.error());
+    }
+    for (const JointLine& line : *lines) {
+        const bool old = now.utc - line.openedUtc > std::chrono::hours(24);
+        if (old || earlier.size() >= kMost) {
+            break;
+        }
+        if (m_welds.count(line.weld) > 0) {
+            continue;
+        }
+        auto events = reader->weldEvents(line.weld);
+        if (!events) {
+            return tl::unexpected<Error>(events.error());
+        }
+        auto weld = foldTaking(*events);
+        if (!weld) {
+            break; // what a damaged weld said is not known, nor what stood before it
+        }
+        earlier.push_back(std::move(*weld));
+    }
+    return earlier;
+}
+
+Result<TrialFinding> SessionBase::trialOf(const WeldOrder& order) {
+    auto plan = planOf(order);
+    if (!plan) {
+        return tl::unexpected<Error>(plan.error());
+    }
+    const Instant now = m_clock->now();
+    const auto earlier = earlierOn(order.bench.bench.id, now);
+    if (!earlier) {
+        return tl::unexpected<Error>(earlier.error());
+    }
+    return trialFor(opening(order, 0, std::move(*plan), now), *earlier, now);
+}
+
+Result<Weld> SessionBase::open(const WeldOrder& order, const std::string& by) {
+    if ((order.type == WeldType::Practice) != (m_world == Practice::kName)) {
+        return fail(
+            ErrorCode::Refused, "a weld of type " + std::string(toString(order.type)) +
+                                    " can't be opened in a log of " + std::string(m_world));
+    }
+    auto plan = planOf(order);
+    if (!plan) {
+        return tl::unexpected<Error>(plan.error());
     }
     const auto number = nextNumber();
     if (!number) {
         return tl::unexpected<Error>(number.error());
     }
     const Instant now = look();
-    const Event event{
-        now, by, "weld:" + newUuid(), 1, opening(order, *number, std::move(*plan), now)};
-    auto weld = seamclock::open(event);
+    WeldOpened opened = opening(order, *number, std::move(*plan), now);
+    std::vector<CheckMade> stand;
+    if (order.carriesChecks) {
+        const auto earlier = earlierOn(opened.bench, now);
+        if (!earlier) {
+            return tl::unexpected<Error>(earlier.error());
+        }
+        stand = checksThatStand(opened, *earlier, now);
+    }
+    const std::string id = "weld:" + newUuid();
+    auto weld = seamclock::open(Event{now, by, id, 1, std::move(opened)});
+    for (std::size_t i = 0; weld && i < stand.size(); ++i) {
+        weld = apply(*weld, Event{now, by, id, static_cast<std::int64_t>(i) + 2, stand[i]});
+    }
     if (!weld) {
         return weld;
     }
-    auto row = rowOf(event);
-    if (!row) {
-        return tl::unexpected<Error>(row.error());
+    std::vector<LogRow> rows;
+    for (const Event& event : weld->events) {
+        auto row = rowOf(event);
+        if (!row) {
+            return tl::unexpected<Error>(row.error());
+        }
+        rows.push_back(std::move(*row));
     }
     m_writer->submit(
-        {std::move(*row)}, {{order.procedure.sha256, "procedure", order.procedure.bytes},
-                            {order.bench.sha256, "bench", order.bench.bytes}});
+        std::move(rows), {{order.procedure.sha256, "procedure", order.procedure.bytes},
+                          {order.bench.sha256, "bench", order.bench.bytes}});
     m_lastNumber = *number;
     m_welds.insert({weld->id(), Open{*weld, m_opened++}});
     return weld;

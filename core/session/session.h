@@ -9,6 +9,7 @@
 #include "core/people/credentials.h"
 #include "core/rescue/set_aside.h"
 #include "core/session/after_cut.h"
+#include "core/session/carry.h"
 #include "core/session/clock_watch.h"
 #include "core/session/order.h"
 
@@ -47,14 +48,20 @@ public:
     /// Plans the weld and opens it, with the next number of this log; the documents' bytes go with
     /// the row, and a calibration that is overdue today is flagged. As planWithSheets; Missing: the
     /// procedure lacks values that a weld needs. Refused: a weld of practice in production, or the
-    /// other way round.
+    /// other way round. With order.carriesChecks the checks that still stand from earlier welds on
+    /// the bench are its first events.
     Result<Weld> open(const WeldOrder& order, const std::string& by);
+
+    /// Whether the set-up of this order has had its trial joint today, on its bench. Errors as
+    /// open.
+    Result<TrialFinding> trialOf(const WeldOrder& order);
 
     /// The weld with this step. As accept(), and Missing for a weld that isn't here, Refused for
     /// what only a foreman may do; nothing changed then.
     Result<Weld> act(const std::string& weld, const Intent& intent);
     /// The step of somebody who has proved who he is, in his name, whatever `intent.by` says: a
-    /// foreman may sign off and override what an operator may not.
+    /// foreman may sign off and override what an operator may not. A weld that ended before this
+    /// session is read from the log.
     Result<Weld> act(const std::string& weld, const Intent& intent, const ProvenPerson& by);
 
     /// The person's word, or the default, on a weld that a cut interrupted.
@@ -93,6 +100,9 @@ private:
     void noteJump(const std::string& weld, const Instant& now, Milliseconds jump);
     Result<Weld> actAt(const std::string& weld, const Intent& intent, const Instant& at);
     Result<std::int64_t> nextNumber();
+    Result<WeldPlan> planOf(const WeldOrder& order);
+    Result<std::vector<Weld>> earlierOn(const std::string& bench, const Instant& now) const;
+    Result<void> takeInEnded(const std::string& weld);
     Result<PlanRequest> withMedian(const WeldOrder& order);
 
     LogWriterBase* m_writer;

@@ -23,8 +23,14 @@ struct JobSeam {
     std::optional<double> dragN;    // absent: not measured yet
     std::optional<double> ambientC; // absent: the procedure's own
     bool shielded = false;
+    std::optional<int> beadPlaces; // to measure along the seam; absent: one a seam
+    std::optional<int> rewelds;    // how often it may be welded again; absent: not said
     std::vector<Sheet> sheets;
 };
+
+/// What a job may ask for.
+inline constexpr int kMostBeadPlaces = 20;
+inline constexpr int kMostRewelds = 9;
 
 struct Job {
     std::string operatorId; // "person:ID" of the first operator

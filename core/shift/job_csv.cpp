@@ -244,6 +244,8 @@ private:
         seam.dragN = number("drag_N", {0, kGreatestDragN, false, "N"}, false);
         seam.ambientC = number("ambient_C", {kColdestC, kWarmestC, false, "°C"}, false);
         seam.shielded = yes("shielded");
+        seam.beadPlaces = whole("bead_places", 1, kMostBeadPlaces);
+        seam.rewelds = whole("rewelds_allowed", 0, kMostRewelds);
         const std::string material = text("material", kLongestText, true);
         for (const std::string sheet : {"sheet_1_", "sheet_2_"}) {
             seam.sheets.push_back(readSheet(sheet, material, seam.thicknessMm));
@@ -316,6 +318,17 @@ private:
             return std::nullopt;
         }
         return inRange(column, value, range);
+    }
+
+    std::optional<int> whole(const std::string& column, int low, int high) {
+        const auto value =
+            number(column, {static_cast<double>(low), static_cast<double>(high), false, ""}, false);
+        if (value && *value != std::floor(*value)) {
+            wrong(
+                column, plainNumber(*value) +
+                            fmt::format(" is not a whole number; allowed: {} to {}", low, high));
+        }
+        return value ? std::optional<int>(static_cast<int>(*value)) : std::nullopt;
     }
 
     std::optional<double>
@@ -404,6 +417,8 @@ const std::vector<std::string>& jobCsvColumns() {
         "drag_N",
         "ambient_C",
         "shielded",
+        "bead_places",
+        "rewelds_allowed",
         "sheet_1_thickness_mm",
         "sheet_1_grade",
         "sheet_1_maker",
@@ -426,8 +441,9 @@ std::string jobCsvTemplate() {
     for (const std::string& column : jobCsvColumns()) {
         text += (text.empty() ? "" : ",") + column;
     }
-    return text + "\r\nS1,\"floor, two halves\",PE-HD,pe-hd-dvs2207-1-2005,,15,1130,,19,yes,,VP 15 "
-                  "black,Velmorra Sheet,VP-40713,0.5,,VP 15 black,Velmorra Sheet,VP-40714,0.5\r\n";
+    return text +
+           "\r\nS1,\"floor, two halves\",PE-HD,pe-hd-dvs2207-1-2005,,15,1130,,19,yes,,2,,VP 15 "
+           "black,Velmorra Sheet,VP-40713,0.5,,VP 15 black,Velmorra Sheet,VP-40714,0.5\r\n";
 }
 
 } // namespace seamclock

@@ -13,6 +13,8 @@
 //   drag_N                 0 to 100000; empty: measured before the weld
 //   ambient_C              -40 to 60; empty: the procedure's own
 //   shielded               yes or no; empty: no
+//   bead_places            1 to 20 places to measure the bead at; empty: one a seam
+//   rewelds_allowed        0 to 9; empty: not said
 //   sheet_1_thickness_mm   measured on that sheet; empty: thickness_mm
 //   sheet_1_grade          as printed on it
 //   sheet_1_maker

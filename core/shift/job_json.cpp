@@ -30,6 +30,16 @@ Sheet readSheet(JsonReader reader, double thicknessMm) {
     return sheet;
 }
 
+std::optional<int> wholeIf(JsonReader& reader, const char* key, int low, int high) {
+    const auto value = reader.numberIf(key, low, high);
+    if (value && *value != std::floor(*value)) {
+        reader.complain(
+            key, plainNumber(*value) + " is not a whole number; allowed " + std::to_string(low) +
+                     " to " + std::to_string(high));
+    }
+    return value ? std::optional<int>(static_cast<int>(*value)) : std::nullopt;
+}
+
 JobSeam readSeam(JsonReader reader, const std::string& folder) {
     JobSeam seam;
     reader.ignore("id");
@@ -47,6 +57,8 @@ JobSeam readSeam(JsonReader reader, const std::string& folder) {
     seam.dragN = reader.number("drag_N", 0, kGreatestDragN);
     seam.ambientC = reader.number("ambient_C", -40, 60);
     seam.shielded = reader.flag("shielded");
+    seam.beadPlaces = wholeIf(reader, "bead_places", 1, kMostBeadPlaces);
+    seam.rewelds = wholeIf(reader, "rewelds_allowed", 0, kMostRewelds);
     for (const JsonReader& sheet : reader.objects("sheets")) {
         seam.sheets.push_back(readSheet(sheet, seam.thicknessMm));
     }

@@ -41,7 +41,9 @@ enum class WeldType { Production, Trial, Practice };
 struct WeldOpened {
     std::int64_t number = 0;
     WeldType type = WeldType::Production;
-    std::optional<std::string> reweldOf; // a weld's UUID
+    std::optional<std::string> reweldOf;    // a weld's UUID
+    std::optional<std::int64_t> lostUm;     // of a re-weld: cut away of both sheets together
+    std::optional<std::int64_t> beadPlaces; // to measure along the seam; absent: one a seam
     std::string bench;
     std::optional<std::string> seam; // the seam's label
     std::vector<Sheet> sheets;       // two

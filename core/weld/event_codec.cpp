@@ -70,6 +70,8 @@ Json detailJson(const WeldDetail& detail) {
                          {"shielded", d.shielded},    {"plan", planToJson(d.plan)},
                          {"docs", toJson(d.docs)},    {"flags", d.flags}};
                 putIf(out, "reweld_of", d.reweldOf);
+                putIf(out, "lost_um", d.lostUm);
+                putIf(out, "bead_places", d.beadPlaces);
                 putIf(out, "seam", d.seam);
                 return out;
             },
@@ -372,6 +374,8 @@ WeldDetail openedFrom(Fields& in) {
     out.number = in.integer("number");
     out.type = in.oneOf("type", kTypes);
     out.reweldOf = in.textIf("reweld_of");
+    out.lostUm = in.integerIf("lost_um");
+    out.beadPlaces = in.integerIf("bead_places");
     out.bench = in.text("bench");
     out.seam = in.textIf("seam");
     in.list("sheets", [&](CanonicalValue item) { out.sheets.push_back(sheetFrom(item, in)); });

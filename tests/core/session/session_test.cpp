@@ -140,6 +140,60 @@ protected:
     Program m_program{m_path};
 };
 
+TEST_F(SessionTest, AWeldOfASeriesBeginsWithWhatStandsAlsoAfterARestart) {
+    const std::string first = m_program.open(1);
+    m_program.toCooling(first);
+    m_program.toTheEnd(first);
+    WeldOrder order = shopOrder(1);
+    order.carriesChecks = true;
+    const auto expectCarried = [&](const Weld& weld) {
+        EXPECT_EQ(countOf<CheckMade>(weld), 9);
+        const auto& state = std::get<Preparing>(weld.state);
+        EXPECT_EQ(
+            state.openChecks,
+            (std::vector<std::string>{
+                "drag", "film_off", "edges_planed", "plate_wiped", "edges_meet"}));
+        for (std::size_t i = 1; i < weld.events.size(); ++i) {
+            EXPECT_TRUE(std::get<CheckMade>(weld.events[i].d).takenUtc);
+        }
+    };
+    const auto second = m_program.session().open(order, kIlva);
+    ASSERT_TRUE(second) << second.error().detail;
+    expectCarried(*second);
+    m_program.restart();
+    const Weld* kept = m_program.session().find(second->id());
+    ASSERT_NE(kept, nullptr);
+    EXPECT_EQ(*kept, *second);
+    m_program.act(second->id(), WeldAborted{"wrong_sheet", ""});
+    m_program.restart();
+    const auto third = m_program.session().open(order, kIlva);
+    ASSERT_TRUE(third) << third.error().detail;
+    expectCarried(*third);
+    EXPECT_EQ(countOf<CheckMade>(*m_program.session().find(m_program.open(1))), 0)
+        << "only where it is asked for";
+}
+
+TEST_F(SessionTest, ATrialJointIsReleasedByAForemanAlsoAfterARestart) {
+    WeldOrder order = shopOrder(1);
+    const auto state = [&] {
+        const auto found = m_program.session().trialOf(order);
+        EXPECT_TRUE(found) << (found ? "" : found.error().detail);
+        return found ? *found : TrialFinding{};
+    };
+    EXPECT_EQ(state().state, TrialState::Due);
+    WeldOrder trial = order;
+    trial.type = WeldType::Trial;
+    const auto weld = m_program.session().open(trial, kIlva);
+    ASSERT_TRUE(weld) << weld.error().detail;
+    m_program.toCooling(weld->id());
+    m_program.toTheEnd(weld->id());
+    EXPECT_EQ(state(), (TrialFinding{TrialState::Waiting, weld->id(), weld->opened().number}));
+    m_program.restart();
+    EXPECT_EQ(state().state, TrialState::Waiting);
+    const Intent accepted{{}, kIlva, Decided{Decision::Accept, "bend test held"}};
+    EXPECT_FALSE(m_program.session().act(weld->id(), accepted)) << "not by whoever stands there";
+}
+
 } // namespace
 
 TEST_F(SessionTest, NumbersJointsFromTheLogAndGivesTheNextAfterARestart) {

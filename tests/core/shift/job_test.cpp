@@ -55,6 +55,9 @@ TEST(JobFile, IsRefusedInOneSentenceThatNamesWhatIsWrong) {
         {"\"lengths_mm\": [", "\"lengths_mm\": [0, ", "lengths_mm"},
         {"\"drag_N\": ", "\"drag_N\": -", "drag_N"},
         {"\"shielded\": ", "\"shielded\": 1, \"x\": ", "shielded"},
+        {"\"shielded\": ", "\"bead_places\": 1.5, \"shielded\": ", "1.5 is not a whole number"},
+        {"\"shielded\": ", "\"bead_places\": 0, \"shielded\": ", "bead_places"},
+        {"\"shielded\": ", "\"rewelds_allowed\": 10, \"shielded\": ", "rewelds_allowed"},
     };
     for (const Row& row : rows) {
         const test::ScratchFolder folder;

@@ -13,6 +13,8 @@ std::vector<WeldDetail> oneOfEach() {
     const WeldPlan plan = test::inventedPlan();
     WeldOpened opened = test::inventedOpening();
     opened.reweldOf = "99999999-0000-4000-8000-000000000000";
+    opened.lostUm = 24'000;
+    opened.beadPlaces = 3;
     opened.docs.material = std::string(64, 'c');
     opened.flags = {"calibration_overdue"};
     return {

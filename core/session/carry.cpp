@@ -1,0 +1,180 @@
+#include "core/session/carry.h"
+
+#include <algorithm>
+#include <array>
+
+namespace seamclock {
+
+namespace {
+
+constexpr std::array<std::string_view, 4> kOfTheShift{
+    "plate_warm", "plate_temperature", "scale_zero", "sound_heard"};
+constexpr std::array<std::string_view, 5> kOfTheSetUp{
+    "gap", "first_sheet", "clamping_gap", "second_sheet", "shielded"};
+
+template <class List>
+bool isIn(const List& list, std::string_view check) {
+    return std::find(list.begin(), list.end(), check) != list.end();
+}
+
+bool isOfThePlate(std::string_view check) {
+    return check == "plate_warm" || check == "plate_temperature";
+}
+
+bool isSameSetUp(const WeldOpened& one, const WeldOpened& other) {
+    const auto materials = [](const WeldOpened& opened) {
+        std::vector<std::string> all;
+        for (const Sheet& sheet : opened.sheets) {
+            all.push_back(sheet.material);
+        }
+        return all;
+    };
+    return materials(one) == materials(other) && one.plan.thicknessUm == other.plan.thicknessUm &&
+           one.bench == other.bench && one.docs.bench == other.docs.bench;
+}
+
+bool jumped(const Weld& weld) {
+    return std::any_of(weld.events.begin(), weld.events.end(), [](const Event& event) {
+        return std::holds_alternative<ClockJumped>(event.d) ||
+               std::holds_alternative<ClockBridged>(event.d);
+    });
+}
+
+/// Whether anything before that weld can still stand for that check. Times of a shift compare by
+/// the wall clock, so a weld that saw it jump ends the search.
+bool reaches(
+    CheckHolds holds, std::string_view check, const WeldOpened& next, const Weld& weld,
+    const Instant& now) {
+    const WeldOpened& opened = weld.opened();
+    if (opened.docs.bench != next.docs.bench || jumped(weld) ||
+        weld.events.front().at.bootId != now.bootId) {
+        return false;
+    }
+    if (holds == CheckHolds::SetUp) {
+        return isSameSetUp(opened, next);
+    }
+    return !isOfThePlate(check) || weld.plan.plate == next.plan.plate;
+}
+
+/// What that weld says of the check: empty and `told` is false where it says nothing.
+struct Said {
+    bool told = false;
+    std::vector<CheckMade> made;
+};
+
+Said saidOf(std::string_view check, const Weld& weld) {
+    Said said;
+    for (const Retained& event : retained(weld.events)) {
+        const auto* left = std::get_if<CheckOverridden>(&event.d);
+        if (left != nullptr && left->check == check) {
+            said.told = true;
+            said.made.clear();
+        }
+        const auto* made = std::get_if<CheckMade>(&event.d);
+        if (made == nullptr || made->check != check) {
+            continue;
+        }
+        said.told = true;
+        if (!made->passed) {
+            said.made.clear();
+            continue;
+        }
+        const auto same = [made](const CheckMade& one) {
+            return one.place == made->place && one.face == made->face;
+        };
+        said.made.erase(std::remove_if(said.made.begin(), said.made.end(), same), said.made.end());
+        said.made.push_back(*made);
+        said.made.back().takenUtc = made->takenUtc.value_or(event.at.utc);
+    }
+    return said;
+}
+
+std::vector<CheckMade> standingFor(
+    const std::string& check, const WeldOpened& next, const std::vector<Weld>& earlier,
+    const Instant& now) {
+    const CheckHolds holds = holdsFor(check);
+    if (holds == CheckHolds::Weld) {
+        return {};
+    }
+    if (isOfThePlate(check) && !earlier.empty()) {
+        const Instant& last = earlier.front().events.back().at;
+        if (last.bootId != now.bootId || now.boot - last.boot > kPlateIdle) {
+            return {};
+        }
+    }
+    for (const Weld& weld : earlier) {
+        if (!reaches(holds, check, next, weld, now)) {
+            return {};
+        }
+        Said said = saidOf(check, weld);
+        if (!said.told) {
+            continue; // it ended before that check
+        }
+        const bool fresh =
+            std::all_of(said.made.begin(), said.made.end(), [&now](const CheckMade& made) {
+                const Milliseconds age = now.utc - *made.takenUtc;
+                return age >= Milliseconds(0) && age <= kShift;
+            });
+        return fresh ? std::move(said.made) : std::vector<CheckMade>{};
+    }
+    return {};
+}
+
+} // namespace
+
+CheckHolds holdsFor(std::string_view check) {
+    if (isIn(kOfTheShift, check)) {
+        return CheckHolds::Shift;
+    }
+    return isIn(kOfTheSetUp, check) ? CheckHolds::SetUp : CheckHolds::Weld;
+}
+
+std::vector<CheckMade>
+checksThatStand(const WeldOpened& next, const std::vector<Weld>& earlier, const Instant& now) {
+    std::vector<CheckMade> all;
+    for (const std::string& check : next.plan.checks) {
+        std::vector<CheckMade> made = standingFor(check, next, earlier, now);
+        all.insert(all.end(), made.begin(), made.end());
+    }
+    return all;
+}
+
+TrialFinding
+trialFor(const WeldOpened& next, const std::vector<Weld>& earlier, const Instant& now) {
+    const std::string today = toIsoDate(now.utc, now.offset);
+    for (const Weld& weld : earlier) {
+        const Instant& at = weld.events.front().at;
+        if (toIsoDate(at.utc, at.offset) != today || !isSameSetUp(weld.opened(), next)) {
+            break;
+        }
+        const bool closed = std::holds_alternative<Closed>(weld.state);
+        if (weld.opened().type != WeldType::Trial || !closed) {
+            continue;
+        }
+        TrialFinding found{TrialState::Waiting, weld.id(), weld.opened().number};
+        for (const Event& event : weld.events) {
+            if (const auto* decided = std::get_if<Decided>(&event.d)) {
+                found.state = decided->decision == Decision::Accept ? TrialState::Released
+                                                                    : TrialState::Refused;
+            }
+        }
+        return found;
+    }
+    return {};
+}
+
+std::string_view flagOf(TrialState state) {
+    switch (state) {
+    case TrialState::Due:
+        return "trial_not_made";
+    case TrialState::Waiting:
+        return "trial_not_released";
+    case TrialState::Refused:
+        return "trial_refused";
+    case TrialState::Released:
+        return "";
+    }
+    return "";
+}
+
+} // namespace seamclock
