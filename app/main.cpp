@@ -396,6 +396,7 @@ int weld(QApplication& application, const Arguments& arguments) {
         shop->job.seams, preferences, arguments.settings,
         sound.get(),     &keeper,     opened->aside ? logNotice(*opened->aside) : shop->notice,
         reportFolder(),  &power};
+    parts.photos = QStandardPaths::standardLocations(QStandardPaths::PicturesLocation);
     keeper.begin();
     int status = 0;
     {

@@ -201,6 +201,9 @@ Floor::view(int post, const Instant& now, bool pedal, bool lessMotion) const {
     context.lessMotion = lessMotion;
     context.notSaved = notSaved(*found);
     context.heat = heat(post, *found, now);
+    context.series = m_series;
+    context.next = at(post).nextSeam;
+    context.oneByOne = at(post).oneByOne;
     return weldView(*found, context);
 }
 
@@ -210,12 +213,19 @@ Result<void> Floor::open(int post, const WeldOrder& order) {
             ErrorCode::Conflict,
             "joint " + std::to_string(there->opened().number) + " is still open on this bench");
     }
-    const auto weld = m_session.open(order, m_by);
+    if (auto& next = at(post).next; next && next->sha256 == order.bench.sha256) {
+        at(post).bench = *std::exchange(next, std::nullopt);
+    }
+    WeldOrder whole = order;
+    whole.carriesChecks = m_series;
+    const auto weld = m_session.open(whole, m_by);
     if (!weld) {
         return tl::unexpected<Error>(weld.error());
     }
     at(post).weld = weld->id();
     at(post).bead = {};
+    at(post).oneByOne = false;
+    at(post).nextSeam.clear();
     emit changed();
     return {};
 }
@@ -236,6 +246,14 @@ Result<void> Floor::press(int post, const Offer& offer, std::int64_t onto) {
     }
     if (std::holds_alternative<LeaveWeld>(offer)) {
         leave(post);
+        return {};
+    }
+    if (std::holds_alternative<CheckAnew>(offer)) {
+        return checkAnew(post);
+    }
+    if (std::holds_alternative<OneByOne>(offer)) {
+        at(post).oneByOne = true;
+        emit changed();
         return {};
     }
     if (const auto* settled = std::get_if<SettleWeld>(&offer)) {
@@ -310,6 +328,70 @@ Result<void> Floor::setEarlier(int post, Milliseconds by) {
     return {};
 }
 
+Result<void> Floor::checkAnew(int post) {
+    const Weld* found = weld(post);
+    if (found == nullptr) {
+        return {};
+    }
+    for (const std::string& check : checksCarried(*found)) {
+        CheckMade aside;
+        aside.check = check;
+        if (const auto set = step(post, aside); !set) {
+            return set;
+        }
+    }
+    return {};
+}
+
+Result<std::pair<ProcedureDocument, BenchDocument>> Floor::asTheyHold(int post) const {
+    const Weld* found = weld(post);
+    if (found == nullptr) {
+        return fail(ErrorCode::Missing, "there is no joint on this bench to go on from");
+    }
+    const std::string& id = found->plan.procedure;
+    const auto procedure =
+        std::find_if(m_procedures.begin(), m_procedures.end(), [&id](const ProcedureDocument& one) {
+            return one.procedure.id == id;
+        });
+    if (procedure == m_procedures.end()) {
+        return fail(
+            ErrorCode::Missing, "the procedure \"" + id + "\" of that joint is not here any more");
+    }
+    return std::pair{*procedure, at(post).next.value_or(at(post).bench)};
+}
+
+Result<WeldOrder> Floor::sameAgain(int post) const {
+    const auto hold = asTheyHold(post);
+    if (!hold) {
+        return tl::unexpected<Error>(hold.error());
+    }
+    return seamclock::sameAgain(*weld(post), hold->first, hold->second);
+}
+
+Result<WeldOrder> Floor::weldAgain(int post, std::int64_t lostUm) const {
+    const auto hold = asTheyHold(post);
+    if (!hold) {
+        return tl::unexpected<Error>(hold.error());
+    }
+    return seamclock::weldAgain(*weld(post), hold->first, hold->second, lostUm);
+}
+
+Result<void> Floor::decide(
+    const std::string& weld, Decision decision, const std::string& reason, const ProvenPerson& by) {
+    const auto done =
+        without(m_session.act(weld, Intent{{}, by.person(), Decided{decision, reason}}, by));
+    emit changed();
+    return done;
+}
+
+Result<void> Floor::grade(int post, const std::string& scheme, const std::string& level) {
+    return step(post, Graded{scheme, level});
+}
+
+Result<void> Floor::addPhoto(int post, const PhotoAdded& photo) {
+    return step(post, photo);
+}
+
 Result<void> Floor::newDrag(int post, double reading) {
     const Weld* found = weld(post);
     const Bench& bench = at(post).bench.bench;
@@ -377,8 +459,14 @@ Result<void> Floor::answer(int post, const NumberAnswer& number) {
         measured.widthUm = bead.widthUm.value_or(0);
         measured.kUm = bead.kUm.value_or(0);
         measured.misalignmentUm = thousandths(number.value);
-        return step(post, measured);
+        measured.placeUm = beadPlaceUm(*found, beadPlacesMeasured(*found));
+        const auto done = step(post, measured);
+        if (done) {
+            bead = {};
+        }
+        return done;
     }
+    case NumberFor::LengthLost:
     case NumberFor::SheetThickness:
     case NumberFor::SeamLength:
     case NumberFor::ShopTemperature:
@@ -408,6 +496,8 @@ Result<void> Floor::answer(int post, const ReasonAnswer& reason) {
             return step(post, RemarkMade{reason.text.empty() ? reason.choice : reason.text});
         }
         return step(post, ReasonGiven{reason.asked.code, reason.choice, text});
+    case ReasonFor::Trial:
+        return {}; // a foreman's: decide()
     case ReasonFor::EarlyRelease: {
         const auto released = step(post, ReleaseStep{found->plan.releaseOrder.front()});
         return released ? step(post, ReasonGiven{"cooling", reason.choice, text}) : released;

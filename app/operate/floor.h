@@ -8,6 +8,7 @@
 #include "app/operate/weld_view.h"
 #include "app/setup/setup_shop.h"
 #include "core/estimate/live_heat.h"
+#include "core/session/again.h"
 #include "core/session/job_order.h"
 #include "core/session/session.h"
 #include "core/shift/shift.h"
@@ -27,6 +28,8 @@ struct Post {
     std::optional<std::string> weld;   // "weld:UUID", open or just ended
     std::optional<BenchDocument> next; // as Set-up changed it meanwhile; holds when it is free
     BeadDraft bead;
+    bool oneByOne = false;          // no checks are answered together
+    QString nextSeam;               // of the same kind, for the screen of an ended weld
     std::shared_ptr<LiveHeat> heat; // of its weld, where there are materials
     QString sign;                   // in place of its letter: a bench to practise at
 
@@ -65,6 +68,10 @@ public:
     Result<void> takeUpFound();
 
     const std::vector<Post>& posts() const { return m_posts; }
+    /// Whether joints follow one another here: what stands is not checked again, and the next of
+    /// the same kind is offered when one is saved.
+    void setSeries(bool series) { m_series = series; }
+    void setNextSeam(int post, const QString& label) { at(post).nextSeam = label; }
     void setSign(int post, const QString& sign) { at(post).sign = sign; }
     int selected() const { return m_selected; }
     void select(int post);
@@ -94,6 +101,21 @@ public:
 
     /// The weld begins on that bench. Errors as the session's; Conflict: another is open there.
     Result<void> open(int post, const WeldOrder& order);
+    /// The order of one more joint like the one on that bench: the procedure and the bench as they
+    /// hold now. Missing: the bench has no weld, or its procedure is gone.
+    Result<WeldOrder> sameAgain(int post) const;
+    /// That joint once more after it was cut out; `lostUm` of both sheets together.
+    Result<WeldOrder> weldAgain(int post, std::int64_t lostUm) const;
+    /// As SessionBase::trialOf.
+    Result<TrialFinding> trialOf(const WeldOrder& order) { return m_session.trialOf(order); }
+    /// A foreman's decision on a joint that is ended, in his name.
+    Result<void> decide(
+        const std::string& weld, Decision decision, const std::string& reason,
+        const ProvenPerson& by);
+    /// The person's own grade of the bead on that bench.
+    Result<void> grade(int post, const std::string& scheme, const std::string& level);
+    /// A photo that was kept beside the log (core/session/photo.h).
+    Result<void> addPhoto(int post, const PhotoAdded& photo);
     /// What a slot offered, made now. `onto`: as the view that was pressed had it.
     Result<void> press(int post, const Offer& offer, std::int64_t onto);
     Result<void> answer(int post, const NumberAnswer& number);
@@ -126,6 +148,8 @@ private:
     Result<void> takeBack(int post);
     Result<void> setEarlier(int post, Milliseconds by);
     Result<void> newDrag(int post, double reading);
+    Result<void> checkAnew(int post);
+    Result<std::pair<ProcedureDocument, BenchDocument>> asTheyHold(int post) const;
     Post& at(int post) { return m_posts[static_cast<std::size_t>(post)]; }
     const Post& at(int post) const { return m_posts[static_cast<std::size_t>(post)]; }
 
@@ -138,6 +162,7 @@ private:
     std::string m_by;
     std::vector<Post> m_posts;
     int m_selected = 0;
+    bool m_series = false;
     std::optional<Trial> m_trial;
     std::vector<StationCue> m_station;
 };

@@ -29,9 +29,13 @@ void plate(const Weld& weld, NumberTask& task) {
     std::vector<QString> kept;
     for (const Retained& event : retained(weld.events)) {
         const auto* made = std::get_if<CheckMade>(&event.d);
-        if (made != nullptr && made->check == "plate_temperature" && made->passed &&
-            made->valueMc) {
+        if (made == nullptr || made->check != "plate_temperature") {
+            continue;
+        }
+        if (made->passed && made->valueMc) {
             kept.push_back(celsiusText(*made->valueMc) + " °C");
+        } else if (!made->valueMc) {
+            kept.clear(); // set aside
         }
     }
     for (int i = 0; i < static_cast<int>(places.size()); ++i) {
@@ -132,6 +136,11 @@ NumberTask numberTask(const Weld& weld, NumberFor what, const QString& letter) {
         view.above = Number::tr("out of line");
         task.most = 50;
         ends(task, 1);
+        break;
+    case NumberFor::LengthLost:
+        view.title = Number::tr("Joint %1 is cut out").arg(weld.opened().number);
+        view.where = Number::tr("How much is cut away, of both sheets together?");
+        task.most = 2'000;
         break;
     case NumberFor::SheetThickness:
     case NumberFor::SeamLength:

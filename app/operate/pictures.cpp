@@ -124,10 +124,21 @@ Result<void> Walk::begin(const Picture& picture) {
     m_window.openNextCard();
     rest(picture);
     take(picture, "card");
-    if (const auto done = press(); !done) {
+    if (const auto done = fromCard(picture); !done) {
         return done;
     }
     return prepare(picture);
+}
+
+// From the card to the first check, without a trial joint.
+Result<void> Walk::fromCard(const Picture& picture) {
+    const auto done = press();
+    if (m_window.page() == PageKind::Trial) {
+        take(picture, "trial-due");
+        m_window.passTrial();
+        m_window.refresh();
+    }
+    return done;
 }
 
 Result<void> Walk::heat(const Picture& picture) {
@@ -228,6 +239,13 @@ Result<void> Walk::finish(const Picture& picture) {
             return done;
         }
     }
+    if (picture) {
+        emit m_window.currentPage()->slotPressed(SlotPlace::Stop);
+        m_window.refresh();
+        take(picture, "look-closer");
+        emit m_window.choicePage()->chosen(0); // the best of the levels
+        m_window.refresh();
+    }
     if (const auto done = shown("save", seconds(3), picture); !done) {
         return done;
     }
@@ -245,6 +263,17 @@ Result<void> Walk::goodWeld(const Picture& picture) {
         done = join(picture);
     }
     return done ? finish(picture) : done;
+}
+
+Result<void> Walk::fromChecks() {
+    auto done = prepare({});
+    if (done) {
+        done = heat({});
+    }
+    if (done) {
+        done = join({});
+    }
+    return done ? finish({}) : done;
 }
 
 Result<void> Walk::toSoak() {
@@ -266,7 +295,7 @@ Result<void> Walk::lateWeld(int post, const Picture& picture) {
     m_floor.leave(post);
     m_window.refresh();
     m_window.openNextCard();
-    if (const auto done = press(); !done) {
+    if (const auto done = fromCard({}); !done) {
         return done;
     }
     if (const auto done = prepare({}); !done) {
@@ -307,6 +336,68 @@ Result<void> Walk::lateWeld(int post, const Picture& picture) {
     return {};
 }
 
+// Nobody released a trial joint, so that is asked again; then only what each joint needs.
+Result<void> Walk::series(const Picture& picture) {
+    constexpr int kPost = 0;
+    const int before = m_floor.selected();
+    m_floor.select(kPost);
+    m_floor.leave(kPost);
+    m_window.refresh();
+    if (const auto done = goodWeld({}); !done) {
+        return done;
+    }
+    take(picture, "same-again");
+    const auto slot = [this](SlotPlace place) {
+        emit m_window.currentPage()->slotPressed(place);
+        m_window.refresh();
+    };
+    slot(SlotPlace::Stop);
+    m_window.passTrial();
+    m_window.refresh();
+    take(picture, "series-first-check");
+    if (const auto done = press(); !done) {
+        return done;
+    }
+    go(seconds(12));
+    take(picture, "series-together");
+    slot(SlotPlace::Stop); // one by one
+    take(picture, "series-one-by-one");
+    auto done = prepare({});
+    if (done) {
+        done = heat({});
+    }
+    const Milliseconds soak = weld()->plan.soak->target;
+    for (const Milliseconds wait : {soak - soak / 2, milliseconds(3'000)}) {
+        if (done) {
+            go(wait);
+            done = press();
+        }
+    }
+    if (!done) {
+        return done;
+    }
+    go(seconds(1));
+    slot(SlotPlace::Stop);
+    emit m_window.choicePage()->chosen(1); // a sheet slipped
+    go(seconds(1));
+    take(picture, "cut-out");
+    slot(SlotPlace::Stop); // weld it again
+    key("24");
+    take(picture, "pad-length-lost");
+    if (const auto again = press(); !again) {
+        return again;
+    }
+    m_window.passTrial();
+    m_window.refresh();
+    take(picture, "welded-again");
+    const auto stopped = m_floor.answer(
+        kPost, ReasonAnswer{AskReason{ReasonFor::Stop, {}}, "another", "Another reason"});
+    m_floor.leave(kPost);
+    m_floor.select(before);
+    m_window.refresh();
+    return stopped;
+}
+
 Result<void> Walk::others(const Picture& picture) {
     // The late weld's reasons, then its cooling.
     for (int i = 0; i < 6 && !reasonsOwed(*weld()).empty(); ++i) {
@@ -344,7 +435,7 @@ Result<void> Walk::others(const Picture& picture) {
 
 Result<void> Walk::stoppedWeld(const Picture& picture) {
     m_window.openNextCard();
-    if (const auto done = press(); !done) {
+    if (const auto done = fromCard({}); !done) {
         return done;
     }
     emit m_window.currentPage()->slotPressed(SlotPlace::Stop); // the first check
@@ -430,7 +521,7 @@ Result<void> Walk::coarse(const Picture& picture) {
     }
     rest(picture);
     take(picture, "card-coarse");
-    if (const auto done = press(); !done) {
+    if (const auto done = fromCard({}); !done) {
         return done;
     }
     take(picture, "check-scale_readable");
@@ -612,6 +703,9 @@ Result<void> paintCourse(Studio& studio, QStringList& written) {
     }
     if (done && whole) {
         done = walk.others(picture);
+    }
+    if (done && whole) {
+        done = walk.series(picture);
     }
     if (done && whole) {
         PeopleWalk people(window, **desk, clock);

@@ -29,8 +29,13 @@ public:
     /// What stands beside a weld, after the late one: its cooling, reasons, the other hand, larger
     /// words, a stopped weld, menu, day's list and entry.
     Result<void> others(const Picture& picture);
+    /// On the first bench: a good weld, the same again with what still stands, and a joint that is
+    /// cut out and welded again. The bench is free then, and the one before stands.
+    Result<void> series(const Picture& picture);
     /// The first part of a weld, without pictures.
     Result<void> toSoak();
+    /// From a weld's first check to the saved joint.
+    Result<void> fromChecks();
     Result<void> toCooling();
 
 private:
@@ -45,6 +50,7 @@ private:
     Result<void> coarse(const Picture& picture);
     void rest(const Picture& picture);
     Result<void> press();
+    Result<void> fromCard(const Picture& picture);
     void key(const QString& digits);
     void go(Milliseconds gap);
     void goToWeldTime(Milliseconds sinceState);

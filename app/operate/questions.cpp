@@ -65,6 +65,17 @@ Reasons reasonsFor(const AskReason& asked, const QString& coolingShort, bool for
         add("bench_trouble", tr("Trouble with the bench"));
         add("another", tr("Another reason"));
         break;
+    case ReasonFor::Trial:
+        if (!foremanHere) {
+            reasons.page.title = tr("Only a foreman releases a trial joint.");
+            reasons.page.under = tr("No foreman has a PIN on this tablet.");
+            break;
+        }
+        reasons.page.title = tr("The trial joint: what does the supervisor say?");
+        reasons.page.under = tr("The foreman's PIN is asked next; the record keeps the name.");
+        add("trial_held", tr("It held: go on with the series"));
+        add("trial_failed", tr("Not good: cut it out"));
+        break;
     case ReasonFor::CheckLeftOut:
         if (isForemansCheck(asked.code)) {
             reasons.page.back = plainSlot(tr("Stop this weld"), tr("say why"));
@@ -165,6 +176,46 @@ Preferences changedBy(MenuItem item, Preferences now) {
         break;
     }
     return now;
+}
+
+// The levels' names are the standards' (EN 16296, DVS 2202; as trade.md has them, not re-read).
+Closer closerQuestion(const Weld& weld) {
+    Closer closer;
+    const Graded* given = nullptr;
+    int photos = 0;
+    for (const Event& event : weld.events) {
+        if (const auto* graded = std::get_if<Graded>(&event.d)) {
+            given = graded;
+        }
+        photos += std::holds_alternative<PhotoAdded>(event.d) ? 1 : 0;
+    }
+    const auto add = [&](const char* scheme, const char* level, const QString& text) {
+        ChoiceView::Choice choice;
+        choice.text = text;
+        choice.under = QString::fromUtf8(scheme);
+        choice.sign = Sign::Look;
+        choice.chosen = given != nullptr && given->scheme == scheme && given->level == level;
+        closer.page.choices.push_back(choice);
+        closer.grades.emplace_back(scheme, level);
+    };
+    for (const char* level : {"B", "C", "D"}) {
+        add("EN 16296", level, tr("Level %1").arg(QLatin1String(level)));
+    }
+    for (const char* level : {"I", "II", "III"}) {
+        add("DVS 2202", level, tr("Group %1").arg(QLatin1String(level)));
+    }
+    ChoiceView::Choice photo;
+    photo.text = tr("A photo");
+    photo.under = photos == 0 ? tr("where something is wrong") : tr("%1 kept").arg(photos);
+    photo.sign = Sign::Camera;
+    closer.page.choices.push_back(photo);
+    closer.page.narrow = true;
+    closer.page.title = tr("How does the bead look to you?");
+    closer.page.under = tr("Your own grade. It changes nothing of the verdict.");
+    closer.page.back = hiddenSlot();
+    closer.page.stop = plainSlot(tr("Close"), tr("back to the weld"));
+    closer.page.step = hiddenSlot();
+    return closer;
 }
 
 ChoiceView procedureQuestion(const std::vector<ProcedureDocument>& procedures) {

@@ -48,6 +48,13 @@ Menu menuFor(const Preferences& now, const QString& atBench = {});
 /// The preferences once that item was pressed; as they were for one that is none.
 Preferences changedBy(MenuItem item, Preferences now);
 
+/// A person's own grade of the bead, or a photo: what is judged by eye and never by the program.
+struct Closer {
+    ChoiceView page;
+    std::vector<std::pair<std::string, std::string>> grades; // scheme and level; the photo is last
+};
+Closer closerQuestion(const Weld& weld);
+
 ChoiceView procedureQuestion(const std::vector<ProcedureDocument>& procedures);
 
 } // namespace seamclock

@@ -17,8 +17,23 @@ QString tr(const char* text) {
     return Operate::tr(text);
 }
 
+bool isIn(const std::vector<std::string>& list, const std::string& check) {
+    return std::find(list.begin(), list.end(), check) != list.end();
+}
+
+/// Those that are made in this weld; what stands from before is one cell, the first.
 void checkRow(Sketch& s, const Preparing& state, const std::string& asked) {
+    const std::vector<std::string> carried = checksCarried(s.weld);
+    if (!carried.empty()) {
+        CheckRowView::Cell cell;
+        cell.name = tr("%1 as before").arg(carried.size());
+        cell.done = true;
+        s.view.checks.cells.push_back(cell);
+    }
     for (const std::string& check : s.plan().checks) {
+        if (isIn(carried, check)) {
+            continue;
+        }
         const bool overridden =
             std::any_of(s.standing.begin(), s.standing.end(), [&](const Retained& event) {
                 const auto* left = std::get_if<CheckOverridden>(&event.d);
@@ -197,6 +212,34 @@ void check(Sketch& s, const std::string& code) {
     }
 }
 
+/// In a series, what is done to both edges and the plate in one go is answered by one press.
+const std::vector<std::string>& togetherChecks() {
+    static const std::vector<std::string> kTogether{"film_off", "edges_planed", "plate_wiped"};
+    return kTogether;
+}
+
+bool areTogether(const Sketch& s, const Preparing& state, const std::string& asked) {
+    const auto& together = togetherChecks();
+    return !s.context.oneByOne && asked == together.front() && !checksCarried(s.weld).empty() &&
+           std::all_of(together.begin(), together.end(), [&](const std::string& check) {
+               return isIn(state.openChecks, check);
+           });
+}
+
+void checkTogether(Sketch& s) {
+    s.view.drawing.check = "edges_planed";
+    set(s, tr("Do"), QString::number(togetherChecks().size()), tr("things"));
+    s.view.lamp.under = tr("film off, edges planed");
+    s.view.lamp.under2 = tr("plate wiped: it burns");
+    s.view.sentence = tr("Film off, edges planed and clean, plate wiped.");
+    MakeSteps steps;
+    for (const std::string& check : togetherChecks()) {
+        steps.details.emplace_back(passed(check));
+    }
+    s.step(tr("All are done"), steps);
+    s.view.stop = sideSlot(tr("One by one"), tr("if one is not"), OneByOne{});
+}
+
 void readyToAlign(Sketch& s) {
     s.view.layout = WeldView::Layout::Phase;
     const ReadingBand& band = s.scalePlan().alignment;
@@ -227,8 +270,18 @@ void tell(Sketch& s, const Preparing& state) {
         readyToAlign(s);
         return;
     }
-    check(s, asked);
-    const auto& all = s.plan().checks;
+    if (areTogether(s, state, asked)) {
+        checkTogether(s);
+    } else {
+        check(s, asked);
+    }
+    const std::vector<std::string> carried = checksCarried(s.weld);
+    std::vector<std::string> all;
+    for (const std::string& one : s.plan().checks) {
+        if (!isIn(carried, one)) {
+            all.push_back(one);
+        }
+    }
     const auto at = std::find(all.begin(), all.end(), asked);
     const QString place = tr("%1 of %2").arg(at - all.begin() + 1).arg(all.size());
     s.view.lamp.corner = place;

@@ -18,26 +18,49 @@ QString tr(const char* text) {
     return Operate::tr(text);
 }
 
+/// "Seam 2 of 3: " or "Place 2 of 5, at 1200 mm: "; empty where there is one, the worst.
+QString beadPlaceText(const Weld& weld) {
+    const int places = beadPlaces(weld);
+    const int place = beadPlacesMeasured(weld);
+    const auto at = beadPlaceUm(weld, place);
+    if (!at) {
+        return {};
+    }
+    if (places == static_cast<int>(weld.opened().lengthsUm.size())) {
+        return tr("Seam %1 of %2: ").arg(place + 1).arg(places);
+    }
+    return tr("Place %1 of %2, at %3 mm: ").arg(place + 1).arg(places).arg(millimetresText(*at));
+}
+
 void beadAsked(Sketch& s) {
     const BeadDraft& draft = s.context.bead;
     NumberFor what = NumberFor::BeadHeight;
+    const QString place = beadPlaceText(s.weld);
+    if (!place.isEmpty()) {
+        s.view.lamp.corner =
+            tr("%1 of %2").arg(beadPlacesMeasured(s.weld) + 1).arg(beadPlaces(s.weld));
+    }
     if (!draft.heightUm) {
-        s.view.sentence = tr("Measure the bead's height at its worst place.");
+        s.view.sentence = place.isEmpty() ? tr("Measure the bead's height at its worst place.")
+                                          : place + tr("bead's height.");
         s.view.lamp.number = tr("Height");
         s.view.lamp.under = tr("of the bead, in mm");
     } else if (!draft.widthUm) {
-        s.view.sentence = tr("Measure its width, over both beads.");
+        s.view.sentence = place.isEmpty() ? tr("Measure its width, over both beads.")
+                                          : place + tr("width, over both beads.");
         s.view.lamp.number = tr("Width");
         s.view.lamp.under = tr("of the bead, in mm");
         s.view.seam.beadText = tr("width");
         what = NumberFor::BeadWidth;
     } else if (!draft.kUm) {
-        s.view.sentence = tr("Measure the valley's height above the sheet.");
+        s.view.sentence = place.isEmpty() ? tr("Measure the valley's height above the sheet.")
+                                          : place + tr("valley above the sheet.");
         s.view.lamp.number = tr("K value");
         s.view.lamp.under = tr("above 0 mm");
         what = NumberFor::BeadK;
     } else {
-        s.view.sentence = tr("Measure how far the faces are out of line.");
+        s.view.sentence = place.isEmpty() ? tr("Measure how far the faces are out of line.")
+                                          : place + tr("faces out of line.");
         s.view.lamp.number = tr("Step");
         s.view.lamp.under = tr("at most %1 mm").arg(millimetresText(s.plan().misalignmentMaxUm, 1));
         what = NumberFor::Misalignment;
@@ -58,6 +81,32 @@ void ended(Sketch& s, Tone tone, Mark mark) {
     s.step(tr("Next seam"), LeaveWeld{});
     s.view.stop.view.look = SlotView::Look::Hidden;
     s.view.back.view.look = SlotView::Look::Hidden;
+}
+
+/// One tap to the next joint, where one can follow.
+void series(Sketch& s) {
+    if (!s.context.series) {
+        return;
+    }
+    if (s.context.next.isEmpty()) {
+        s.view.stop = sideSlot(tr("Same again"), tr("sheets and drag as now"), NextJoint{});
+    } else {
+        s.step(tr("Next: %1").arg(s.context.next), NextJoint{});
+        s.view.stop = sideSlot(tr("Another seam"), tr("from the job"), LeaveWeld{});
+    }
+}
+
+void weldAgain(Sketch& s) {
+    if (s.context.series) {
+        s.view.stop =
+            sideSlot(tr("Weld again"), tr("the same seam"), AskNumber{NumberFor::LengthLost});
+    }
+}
+
+bool isDecided(const Sketch& s) {
+    return std::any_of(s.standing.begin(), s.standing.end(), [](const Retained& event) {
+        return std::holds_alternative<Decided>(event.d);
+    });
 }
 
 } // namespace
@@ -93,10 +142,7 @@ void tell(Sketch& s, const Inspecting&) {
     s.view.seam.beadNowMm = s.view.seam.beadMm;
     s.scaleFree();
     s.lamp(Tone::Act, Mark::Act, tr("Measure"));
-    const bool measured =
-        std::any_of(s.standing.begin(), s.standing.end(), [](const Retained& event) {
-            return std::holds_alternative<BeadMeasured>(event.d);
-        });
+    const bool measured = beadPlacesMeasured(s.weld) >= beadPlaces(s.weld);
     if (!measured && !s.context.bead.leftOut) {
         beadAsked(s);
         return;
@@ -128,6 +174,7 @@ void tell(Sketch& s, const Inspecting&) {
     s.view.sentence =
         tr("Joint %1: %2.").arg(s.weld.opened().number).arg(firstReason(verdict, s.plan()));
     s.step(tr("Save the joint"), CloseWeld{});
+    s.view.stop = sideSlot(tr("Grade, photo"), tr("by your own eye"), LookCloser{});
 }
 
 void tell(Sketch& s, const Closed&) {
@@ -140,6 +187,15 @@ void tell(Sketch& s, const Closed&) {
         s.context.notSaved > 0
             ? tr("Joint %1 is not on disk yet. Trying again.").arg(s.weld.opened().number)
             : tr("Joint %1 is saved. %2.").arg(s.weld.opened().number).arg(verdictWord(now.word));
+    series(s);
+    if (!good) {
+        weldAgain(s);
+    }
+    if (s.context.series && s.weld.opened().type == WeldType::Trial && !isDecided(s)) {
+        s.view.lamp.under2 = tr("trial: not released yet");
+        s.view.stop =
+            sideSlot(tr("Release it"), tr("the foreman"), AskReason{ReasonFor::Trial, {}});
+    }
 }
 
 void tell(Sketch& s, const Aborted&) {
@@ -156,6 +212,9 @@ void tell(Sketch& s, const Aborted&) {
     s.view.sentence = (joined ? tr("Joint %1 is stopped. Cut it out and plane again.")
                               : tr("Joint %1 is stopped. Cut back and plane again."))
                           .arg(s.weld.opened().number);
+    if (joined) {
+        weldAgain(s);
+    }
 }
 
 } // namespace seamclock

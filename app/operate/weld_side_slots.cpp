@@ -36,8 +36,17 @@ void takeBack(Sketch& s) {
     const std::int64_t n = s.view.onto;
     const auto last = std::find_if(
         s.standing.begin(), s.standing.end(), [n](const Retained& e) { return e.n == n; });
+    const auto* check = last != s.standing.end() ? std::get_if<CheckMade>(&last->d) : nullptr;
+    const bool carried = check != nullptr && check->takenUtc;
+    if (carried && std::holds_alternative<Preparing>(s.weld.state)) {
+        back.view.text = tr("Check anew");
+        back.view.under = tr("%1 as before").arg(checksCarried(s.weld).size());
+        back.offer = CheckAnew{};
+        earlier.view.look = SlotView::Look::Gone;
+        return;
+    }
     std::optional<Milliseconds> left;
-    if (n > 0 && last != s.standing.end()) {
+    if (n > 0 && !carried && last != s.standing.end()) {
         const Instant& pressed = s.weld.events[static_cast<std::size_t>(n - 1)].at;
         if (pressed.bootId == s.context.now.bootId) {
             left = kTakeBackWindow - (s.context.now.boot - pressed.boot);

@@ -33,11 +33,72 @@ int platePlacesRead(const Weld& weld) {
     int read = 0;
     for (const Retained& event : retained(weld.events)) {
         const auto* made = std::get_if<CheckMade>(&event.d);
-        if (made != nullptr && made->check == "plate_temperature" && made->passed) {
+        if (made == nullptr || made->check != "plate_temperature") {
+            continue;
+        }
+        if (made->passed) {
             ++read;
+        } else if (!made->valueMc) {
+            read = 0; // set aside, to be read anew
         }
     }
     return std::min(read, static_cast<int>(platePlaces().size()));
+}
+
+std::vector<std::string> checksCarried(const Weld& weld) {
+    std::vector<std::string> carried;
+    const auto standing = retained(weld.events);
+    for (const std::string& check : weld.plan.checks) {
+        bool is = false;
+        for (const Retained& event : standing) {
+            const auto* made = std::get_if<CheckMade>(&event.d);
+            const auto* left = std::get_if<CheckOverridden>(&event.d);
+            if (made != nullptr && made->check == check) {
+                is = made->passed && made->takenUtc.has_value();
+            } else if (left != nullptr && left->check == check) {
+                is = false;
+            }
+        }
+        if (is) {
+            carried.push_back(check);
+        }
+    }
+    return carried;
+}
+
+int beadPlaces(const Weld& weld) {
+    const std::size_t seams = std::max<std::size_t>(weld.opened().lengthsUm.size(), 1);
+    const auto asked = weld.opened().beadPlaces.value_or(1);
+    return static_cast<int>(std::max<std::int64_t>(asked, static_cast<std::int64_t>(seams)));
+}
+
+int beadPlacesMeasured(const Weld& weld) {
+    const auto standing = retained(weld.events);
+    return static_cast<int>(
+        std::count_if(standing.begin(), standing.end(), [](const Retained& event) {
+            return std::holds_alternative<BeadMeasured>(event.d);
+        }));
+}
+
+// As many places as seams: the middle of each. Otherwise evenly along all of them.
+std::optional<std::int64_t> beadPlaceUm(const Weld& weld, int place) {
+    const std::vector<std::int64_t>& lengths = weld.opened().lengthsUm;
+    const int places = beadPlaces(weld);
+    if (places == 1) {
+        return std::nullopt;
+    }
+    if (places == static_cast<int>(lengths.size())) {
+        std::int64_t before = 0;
+        for (int i = 0; i < place; ++i) {
+            before += lengths[static_cast<std::size_t>(i)];
+        }
+        return before + lengths[static_cast<std::size_t>(place)] / 2;
+    }
+    std::int64_t whole = 0;
+    for (const std::int64_t length : lengths) {
+        whole += length;
+    }
+    return whole * (2 * std::int64_t{place} + 1) / (2 * std::int64_t{places});
 }
 
 std::string checkAsked(const Weld& weld, const Preparing& state) {
@@ -62,6 +123,10 @@ std::vector<Retained> lastPress(const Weld& weld) {
     for (auto event = standing.rbegin(); event != standing.rend(); ++event) {
         if (!isTakeable(event->d)) {
             continue;
+        }
+        const auto* check = std::get_if<CheckMade>(&event->d);
+        if (check != nullptr && check->takenUtc) {
+            break; // nobody pressed it here
         }
         const bool same =
             press.empty() || (pressedAt(*event).bootId == pressedAt(press.front()).bootId &&

@@ -48,6 +48,7 @@ enum class NumberFor {
     BeadWidth,
     BeadK,
     Misalignment,
+    LengthLost,     // of a joint that was cut out, before it is welded again
     SheetThickness, // of a sheet that is entered by hand, before there is a weld
     SeamLength,
     ShopTemperature
@@ -57,7 +58,7 @@ struct AskNumber {
 
     bool operator==(const AskNumber&) const = default;
 };
-enum class ReasonFor { Stop, EarlyRelease, Owed, CheckLeftOut };
+enum class ReasonFor { Stop, EarlyRelease, Owed, CheckLeftOut, Trial };
 struct AskReason {
     ReasonFor what = ReasonFor::Stop;
     std::string code; // Owed: the verdict's row; CheckLeftOut: the check
@@ -75,9 +76,25 @@ struct SettleWeld {
 
     bool operator==(const SettleWeld&) const = default;
 };
+/// What stands from earlier welds is made again.
+struct CheckAnew {
+    bool operator==(const CheckAnew&) const = default;
+};
+/// The checks that one press answers together, each by itself.
+struct OneByOne {
+    bool operator==(const OneByOne&) const = default;
+};
+/// One more joint of the same kind, at once.
+struct NextJoint {
+    bool operator==(const NextJoint&) const = default;
+};
+/// A person's own grade of the bead, or a photo of it.
+struct LookCloser {
+    bool operator==(const LookCloser&) const = default;
+};
 using Offer = std::variant<
     std::monostate, MakeSteps, TakeBackLast, SetEarlier, AskNumber, AskReason, CloseWeld, LeaveWeld,
-    SettleWeld>;
+    SettleWeld, CheckAnew, OneByOne, NextJoint, LookCloser>;
 
 struct Slot {
     SlotView view;
@@ -91,7 +108,7 @@ struct BeadDraft {
     std::optional<std::int64_t> heightUm;
     std::optional<std::int64_t> widthUm;
     std::optional<std::int64_t> kUm;
-    bool leftOut = false; // "Not measured" was said
+    bool leftOut = false; // "Not measured" was said, for every place that is left
 
     bool operator==(const BeadDraft&) const = default;
 };
@@ -103,6 +120,9 @@ struct ViewContext {
     bool pedal = false; // a pedal is set up: the step shows its sign
     bool lessMotion = false;
     int notSaved = 0;               // rows of this weld that are not on disk yet
+    bool series = false;            // another joint can follow this one at once
+    QString next;                   // the next seam of the same kind; empty: the job has none
+    bool oneByOne = false;          // no checks are answered together
     const SheetRun* heat = nullptr; // of the sheet, where it is estimated
 };
 
@@ -139,7 +159,16 @@ std::vector<Retained> lastPress(const Weld& weld);
 std::string checkAsked(const Weld& weld, const Preparing& state);
 /// The places at which a plate's face is read, in their order.
 const std::vector<std::string>& platePlaces();
-/// How many of them were read in this weld.
+/// How many of them were read, in this weld or before it.
 int platePlacesRead(const Weld& weld);
+/// The checks that stand from earlier welds, in the plan's order.
+std::vector<std::string> checksCarried(const Weld& weld);
+
+/// How many places of the bead are measured: as the job asks, else one a seam of the clamping.
+int beadPlaces(const Weld& weld);
+/// How many of them are.
+int beadPlacesMeasured(const Weld& weld);
+/// Where that place lies along the seams [µm]; absent where there is only one, the worst.
+std::optional<std::int64_t> beadPlaceUm(const Weld& weld, int place);
 
 } // namespace seamclock

@@ -3,6 +3,7 @@
 #include "app/print/card_pdf.h"
 #include "app/text/numbers.h"
 #include "app/text/words.h"
+#include "core/session/again.h"
 #include "core/session/sheet_plan.h"
 #include "core/weld/intent.h"
 
@@ -159,6 +160,7 @@ Window::Window(WindowParts parts, QWidget* parent)
     });
     joinPeople();
     joinSetup();
+    m_floor.setSeries(true);
     m_hands.setWindow(this);
     m_hands.setPedalKey(m_parts.preferences.pedalKey);
     qApp->installEventFilter(&m_hands);
@@ -284,6 +286,9 @@ void Window::turnTo(PageKind kind) {
     case PageKind::Menu:
     case PageKind::Procedures:
     case PageKind::Pedal:
+    case PageKind::Trial:
+    case PageKind::Closer:
+    case PageKind::Photos:
         next = m_choice;
         break;
     }
@@ -309,6 +314,8 @@ void Window::turnTo(PageKind kind) {
         m_choice->show(procedureQuestion(m_floor.procedures()));
     } else if (kind == PageKind::Day) {
         showDay();
+    } else if (kind == PageKind::Trial) {
+        showTrial();
     } else if (kind == PageKind::People) {
         m_people->takeKeys();
     } else if (kind == PageKind::Setup) {
@@ -622,6 +629,19 @@ void Window::slotPressed(SlotPlace place) {
     case PageKind::Pedal:
         turnTo(PageKind::Menu);
         return;
+    case PageKind::Trial:
+        if (place == SlotPlace::Step && m_order) {
+            WeldOrder trial = *m_order;
+            trial.type = WeldType::Trial;
+            openNow(std::move(trial), TrialState::Released);
+        } else {
+            turnTo(m_floor.weld(m_floor.selected()) != nullptr ? PageKind::Weld : PageKind::Card);
+        }
+        return;
+    case PageKind::Closer:
+    case PageKind::Photos:
+        turnTo(PageKind::Weld);
+        return;
     }
 }
 
@@ -640,6 +660,21 @@ void Window::weldSlot(const Slot& slot, std::int64_t onto) {
     if (const auto* reason = std::get_if<AskReason>(&slot.offer)) {
         askReason(*reason);
         return;
+    }
+    if (std::holds_alternative<NextJoint>(slot.offer)) {
+        nextJoint();
+        return;
+    }
+    if (std::holds_alternative<LookCloser>(slot.offer)) {
+        lookCloser();
+        return;
+    }
+    if (std::holds_alternative<CloseWeld>(slot.offer)) {
+        m_seams.lookWhatIsMade(m_parts.writer.path());
+        const auto next = nextAlike(m_seams, *weld);
+        const bool trial = weld->opened().type == WeldType::Trial;
+        const bool another = next && (trial || next->label != weld->opened().seam);
+        m_floor.setNextSeam(post, another ? fromUtf8(next->label) : QString());
     }
     told(m_floor.press(post, slot.offer, onto));
 }
@@ -665,10 +700,23 @@ void Window::choose(int index) {
             askForeman(answer);
             return;
         }
+        if (m_asked.what == ReasonFor::Trial) {
+            askTrialDecision(answer);
+            return;
+        }
         turnTo(PageKind::Weld);
         told(m_floor.answer(m_floor.selected(), answer));
         return;
     }
+    case PageKind::Trial:
+        chooseTrial(index);
+        return;
+    case PageKind::Closer:
+        chooseCloser(index);
+        return;
+    case PageKind::Photos:
+        keepPhotoOf(index);
+        return;
     case PageKind::Entry:
     case PageKind::Card:
     case PageKind::Weld:
@@ -903,11 +951,189 @@ void Window::prepare() {
     if (!m_order) {
         return;
     }
-    const auto opened = m_floor.open(m_floor.selected(), *m_order);
+    begin(*m_order);
+}
+
+// ---- series, trial joints, re-welds
+
+/// Opens it, or asks first whether the series may begin.
+void Window::begin(const WeldOrder& order) {
+    const auto trial = m_floor.trialOf(order);
+    if (!trial) {
+        say(fromUtf8(trial.error().detail));
+        return;
+    }
+    if (trial->state == TrialState::Released) {
+        openNow(order, trial->state);
+        return;
+    }
+    m_order = order;
+    m_trial = *trial;
+    turnTo(PageKind::Trial);
+}
+
+void Window::openNow(WeldOrder order, TrialState trial) {
+    if (trial != TrialState::Released) {
+        order.flags.emplace_back(flagOf(trial));
+    }
+    const auto opened = m_floor.open(m_floor.selected(), order);
     if (!opened) {
         told(opened);
         return;
     }
+    turnTo(PageKind::Weld);
+}
+
+void Window::passTrial() {
+    if (m_kind == PageKind::Trial && m_order) {
+        openNow(*m_order, m_trial.state);
+    }
+}
+
+void Window::showTrial() {
+    const Post& post = m_floor.posts()[static_cast<std::size_t>(m_floor.selected())];
+    m_trialAsked =
+        trialQuestion(m_trial, post.letter(), !foremenWithPin(m_people->people()).empty());
+    m_choice->show(m_trialAsked.page);
+}
+
+void Window::chooseTrial(int index) {
+    if (!m_order) {
+        return;
+    }
+    if (m_trialAsked.answers.at(static_cast<std::size_t>(index)) == TrialAnswer::Without) {
+        openNow(*m_order, m_trial.state);
+        return;
+    }
+    m_people->askForeman(
+        tr("Trial joint %1 is released.").arg(m_trial.number),
+        [this, trial = m_trial, order = *m_order](const ProvenPerson& by) {
+            const auto released = m_floor.decide(trial.weld, Decision::Accept, "trial_held", by);
+            if (!released) {
+                told(released);
+                return;
+            }
+            openNow(order, TrialState::Released);
+        });
+}
+
+void Window::askTrialDecision(const ReasonAnswer& answer) {
+    const Weld* weld = m_floor.weld(m_floor.selected());
+    if (weld == nullptr) {
+        return;
+    }
+    const bool held = answer.choice == "trial_held";
+    m_people->askForeman(
+        (held ? tr("Trial joint %1 is released.") : tr("Trial joint %1 is cut out."))
+            .arg(weld->opened().number),
+        [this, held, choice = answer.choice, id = weld->id()](const ProvenPerson& by) {
+            told(m_floor.decide(id, held ? Decision::Accept : Decision::CutOut, choice, by));
+        });
+}
+
+void Window::nextJoint() {
+    const int post = m_floor.selected();
+    const Weld* weld = m_floor.weld(post);
+    const Instant& ended = weld->events.back().at;
+    const Instant now = m_floor.now();
+    if (ended.bootId == now.bootId && now.boot - ended.boot < kBounce) {
+        return; // the press that saved the joint, twice
+    }
+    auto order = m_floor.sameAgain(post);
+    if (!order) {
+        say(fromUtf8(order.error().detail));
+        return;
+    }
+    order->type = WeldType::Production;
+    const Post& at = m_floor.posts()[static_cast<std::size_t>(post)];
+    if (!at.nextSeam.isEmpty()) {
+        const auto seam = nextAlike(m_seams, *weld);
+        auto next = seam ? orderOf(*seam, m_floor.procedures())
+                         : Result<WeldOrder>(fail(ErrorCode::Missing, "that seam is made by now"));
+        if (!next) {
+            say(fromUtf8(next.error().detail));
+            return;
+        }
+        next->bench = order->bench;
+        next->request.drag = order->request.drag; // as measured on this bench
+        next->request.scaleIsForemans = true;
+        order = std::move(next);
+    }
+    begin(*order);
+}
+
+void Window::weldAgain(double lostMm) {
+    auto order = m_floor.weldAgain(m_floor.selected(), std::llround(lostMm * 1e3));
+    turnTo(PageKind::Weld);
+    if (!order) {
+        say(fromUtf8(order.error().detail));
+        return;
+    }
+    order->type = WeldType::Production;
+    const std::string label = order->seam.value_or("");
+    const auto allowed = reweldsAllowed(m_parts.seams, label);
+    if (allowed && reweldsOf(label) > *allowed) {
+        order->flags.emplace_back("rewelds_exceeded");
+        say(tr("The job lets this seam be welded again %1 times. It is in the record.")
+                .arg(*allowed));
+    }
+    begin(*order);
+}
+
+// ---- by a person's own eye
+
+void Window::lookCloser() {
+    const Weld* weld = m_floor.weld(m_floor.selected());
+    if (weld == nullptr) {
+        return;
+    }
+    m_closer = closerQuestion(*weld);
+    m_choice->show(m_closer.page);
+    turnTo(PageKind::Closer);
+}
+
+void Window::chooseCloser(int index) {
+    const auto at = static_cast<std::size_t>(index);
+    if (at < m_closer.grades.size()) {
+        const auto& [scheme, level] = m_closer.grades[at];
+        turnTo(PageKind::Weld);
+        told(m_floor.grade(m_floor.selected(), scheme, level));
+        return;
+    }
+    QStringList folders = m_parts.photos;
+    if (!m_parts.reports.isEmpty()) {
+        folders.push_back(m_parts.reports);
+    }
+    m_choice->show(photoQuestion(folders, m_photos));
+    turnTo(PageKind::Photos);
+}
+
+// The disk takes as long as it likes: not on the thread that shows the benches.
+void Window::keepPhotoOf(int index) {
+    const int post = m_floor.selected();
+    const Weld* weld = m_floor.weld(post);
+    if (weld == nullptr) {
+        return;
+    }
+    m_parts.desk.run<Result<PhotoAdded>>(
+        this,
+        [file = m_photos.at(index), log = fromUtf8(m_parts.writer.path())](Office&) {
+            return keepPhoto(file, log);
+        },
+        [this, post, id = weld->id()](const Result<PhotoAdded>& photo) {
+            const Weld* there = m_floor.weld(post);
+            if (!photo) {
+                say(fromUtf8(photo.error().detail));
+            } else if (there == nullptr || there->id() != id) {
+                say(tr("The joint of that photo is gone from its bench."));
+            } else {
+                const auto kept = m_floor.addPhoto(post, *photo);
+                tell(
+                    kept ? tr("The photo is kept: %1").arg(fromUtf8(photo->name))
+                         : fromUtf8(kept.error().detail),
+                    kept.has_value());
+            }
+        });
     turnTo(PageKind::Weld);
 }
 
@@ -984,6 +1210,9 @@ void Window::keepNumber() {
     case NumberFor::ShopTemperature:
         m_draft.ambientC = number.value;
         turnTo(PageKind::Entry);
+        return;
+    case NumberFor::LengthLost:
+        weldAgain(number.value);
         return;
     case NumberFor::PlateTemperature:
     case NumberFor::Drag:

@@ -12,8 +12,10 @@
 #include "app/operate/job_seams.h"
 #include "app/operate/pad_page.h"
 #include "app/operate/people_flow.h"
+#include "app/operate/photo.h"
 #include "app/operate/preferences.h"
 #include "app/operate/questions.h"
+#include "app/operate/series.h"
 #include "app/operate/strip_bar.h"
 #include "app/operate/weld_page.h"
 #include "app/pages/choice_page.h"
@@ -59,6 +61,7 @@ struct WindowParts {
     QString notice{};                  // stands from the start until it was seen; empty: none
     QString reports{};                 // the folder of reports and cards, where files are read from
     PowerLink* power = nullptr;        // null: nobody keeps the tablet awake
+    QStringList photos{};              // folders of the tablet's camera
 };
 
 enum class PageKind {
@@ -74,7 +77,10 @@ enum class PageKind {
     Pedal,
     People,
     Setup,
-    Heat
+    Heat,
+    Trial, // whether a series may begin
+    Closer,
+    Photos
 };
 
 class Window : public QWidget {
@@ -108,6 +114,8 @@ public:
     void openPractice();
     /// The first seam of the job that this bench has not made yet, on its card.
     void openNextCard();
+    /// Answers the question after a trial joint, if it stands: goes on without one.
+    void passTrial();
     Hands& hands() { return m_hands; }
     /// Something went wrong.
     void say(const QString& text);
@@ -137,6 +145,16 @@ private:
     void drawCard();
     void printCard();
     void prepare();
+    void begin(const WeldOrder& order);
+    void openNow(WeldOrder order, TrialState trial);
+    void nextJoint();
+    void weldAgain(double lostMm);
+    void showTrial();
+    void chooseTrial(int index);
+    void askTrialDecision(const ReasonAnswer& answer);
+    void lookCloser();
+    void chooseCloser(int index);
+    void keepPhotoOf(int index);
     void showEntry();
     void entryToCard();
     void askNumber(const NumberTask& task);
@@ -202,6 +220,10 @@ private:
     EntryDraft m_draft;
     AskReason m_asked;
     Reasons m_reasons;
+    TrialFinding m_trial; // of m_order
+    TrialQuestion m_trialAsked;
+    Closer m_closer;
+    QStringList m_photos;
     Menu m_menu;
     QString m_said;
     bool m_saidCalmly = false;

@@ -68,7 +68,12 @@ const Table& findingsTable() {
         {"remark_made", QT_TRANSLATE_NOOP("Words", "a remark")},
         {"aborted", QT_TRANSLATE_NOOP("Words", "stopped")},
         {"not_closed", QT_TRANSLATE_NOOP("Words", "not finished")},
-        {"calibration_overdue", QT_TRANSLATE_NOOP("Words", "scale calibration overdue")}};
+        {"calibration_overdue", QT_TRANSLATE_NOOP("Words", "scale calibration overdue")},
+        {"trial_not_made", QT_TRANSLATE_NOOP("Words", "no trial joint was made before")},
+        {"trial_not_released", QT_TRANSLATE_NOOP("Words", "the trial joint was not released yet")},
+        {"trial_refused", QT_TRANSLATE_NOOP("Words", "the trial joint was not accepted")},
+        {"rewelds_exceeded",
+         QT_TRANSLATE_NOOP("Words", "welded again more often than the job allows")}};
     return kTable;
 }
 

@@ -42,6 +42,7 @@ public:
 void openWeld(Shop& shop) {
     shop.window().openNextCard();
     emit shop.window().currentPage()->slotPressed(SlotPlace::Step);
+    shop.window().passTrial();
     shop.window().refresh();
     ASSERT_TRUE(shop.floor().isWelding());
 }

@@ -131,6 +131,7 @@ void openToSoak(Shop& shop) {
     Floor& floor = shop.floor();
     shop.window().openNextCard();
     emit shop.window().currentPage()->slotPressed(SlotPlace::Step);
+    shop.window().passTrial();
     for (int i = 0; i < 40; ++i) {
         const Weld* weld = floor.weld(0);
         ASSERT_NE(weld, nullptr);

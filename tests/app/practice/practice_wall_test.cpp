@@ -73,6 +73,7 @@ TEST(PracticeWall, NoPracticeWhileAWeldIsOpenOnABench) {
     EXPECT_EQ(asked, 1);
     shop.window().openNextCard();
     emit shop.window().currentPage()->slotPressed(SlotPlace::Step);
+    shop.window().passTrial();
     ASSERT_NE(shop.floor().weld(0), nullptr);
     shop.window().openPractice();
     EXPECT_EQ(asked, 1) << "refused";

@@ -248,6 +248,7 @@ void expectRecord(const Hand& hand, double tolerance) {
     EXPECT_EQ(joint.stored->verdict, toString(joint.verdict.word));
     EXPECT_EQ(joint.openedBy, "person:ilva");
     EXPECT_EQ(joint.opened.seam, "T1");
+    EXPECT_EQ(joint.opened.type, WeldType::Trial);
     // By the stamps alone: soak 12 to 18 s, changeover to 4 s, build-up 1.8 to 3.9 s.
     const double soak = hand.pressedAt("plate out") - hand.pressedAt("pressure off");
     const double change = hand.pressedAt("faces met") - hand.pressedAt("plate out");
@@ -311,7 +312,12 @@ TEST(WholeWeld, ByRealKeysAndClicksIsTheRecordThatIsSaved) {
     ASSERT_TRUE(waitFor([&] {
         return difference(rig.screen(), step, seams.copy(step)) > kSamePicture;
     })) << "no card came";
-    hand.counted("opened", rig.key("Return"));
+    const QImage card = rig.screen();
+    rig.key("Return");
+    ASSERT_TRUE(waitFor([&] {
+        return difference(rig.screen(), step, card.copy(step)) > kSamePicture;
+    })) << "no trial joint was asked for";
+    hand.counted("opened", rig.key("Return")); // it is the day's trial joint
     ASSERT_NO_FATAL_FAILURE(prepare(hand));
 
     hand.showing(FrameKind::Phase);
