@@ -114,22 +114,23 @@ NumberTask numberTask(const Weld& weld, NumberFor what, const QString& letter) {
         break;
     case NumberFor::BeadHeight:
         view.title = Number::tr("Bead height");
-        view.where = Number::tr("At the worst place, above the sheet.");
+        view.where = beadPlaceText(weld) + Number::tr("At the worst place, above the sheet.");
         task.most = 50;
         break;
     case NumberFor::BeadWidth:
         view.title = Number::tr("Bead width");
-        view.where = Number::tr("Over both beads, at the same place.");
+        view.where = beadPlaceText(weld) + Number::tr("Over both beads, at the same place.");
         task.most = 100;
         break;
     case NumberFor::BeadK:
         view.title = Number::tr("K value");
-        view.where = Number::tr("Valley between the beads, above the sheet's surface.");
+        view.where = beadPlaceText(weld) +
+                     Number::tr("Valley between the beads, above the sheet's surface.");
         task.most = 50;
         break;
     case NumberFor::Misalignment:
         view.title = Number::tr("Faces out of line");
-        view.where = Number::tr("Step from one sheet to the other.");
+        view.where = beadPlaceText(weld) + Number::tr("Step from one sheet to the other.");
         view.low = 0;
         view.high = unitsOf(weld.plan.misalignmentMaxUm);
         view.below = QString();

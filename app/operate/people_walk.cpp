@@ -231,6 +231,12 @@ Result<void> PeopleWalk::toPlate() {
     m_window.openNextCard();
     for (int i = 0; i < 5; ++i) {
         m_window.passTrial();
+        m_window.refresh();
+        if (m_window.page() == PageKind::Weld &&
+            std::holds_alternative<CheckAnew>(m_window.weldPage()->view().back.offer)) {
+            emit m_window.currentPage()->slotPressed(SlotPlace::Back);
+            m_window.refresh();
+        }
         if (m_window.page() == PageKind::Weld &&
             m_window.weldPage()->view().drawing.check == QLatin1String("plate_temperature")) {
             return {};

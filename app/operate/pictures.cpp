@@ -227,16 +227,18 @@ Result<void> Walk::finish(const Picture& picture) {
     go(seconds(5));
     take(picture, "look-at-bead");
     const char* const values[] = {"4.2", "9.5", "0.8", "0.4"};
-    for (const char* value : values) {
-        if (m_window.page() != PageKind::Pad) {
+    for (int place = 0; place < beadPlaces(*weld()); ++place) {
+        for (const char* value : values) {
+            if (m_window.page() != PageKind::Pad) {
+                if (const auto done = press(); !done) {
+                    return done;
+                }
+            }
+            key(QString(value));
+            go(seconds(6));
             if (const auto done = press(); !done) {
                 return done;
             }
-        }
-        key(QString(value));
-        go(seconds(6));
-        if (const auto done = press(); !done) {
-            return done;
         }
     }
     if (picture) {
@@ -438,7 +440,12 @@ Result<void> Walk::stoppedWeld(const Picture& picture) {
     if (const auto done = fromCard({}); !done) {
         return done;
     }
-    emit m_window.currentPage()->slotPressed(SlotPlace::Stop); // the first check
+    go(seconds(9));
+    if (const auto done = press(); !done) { // drag, as before
+        return done;
+    }
+    emit m_window.currentPage()->slotPressed(SlotPlace::Stop); // one by one
+    emit m_window.currentPage()->slotPressed(SlotPlace::Stop); // cannot set it
     m_window.refresh();
     take(picture, "check-left-out");
     emit m_window.currentPage()->slotPressed(SlotPlace::Stop);

@@ -236,7 +236,7 @@ void checkTogether(Sketch& s) {
     for (const std::string& check : togetherChecks()) {
         steps.details.emplace_back(passed(check));
     }
-    s.step(tr("All are done"), steps);
+    s.step(tr("All done"), steps);
     s.view.stop = sideSlot(tr("One by one"), tr("if one is not"), OneByOne{});
 }
 
@@ -263,6 +263,9 @@ void readyToAlign(Sketch& s) {
 
 void tell(Sketch& s, const Preparing& state) {
     s.view.cell.sign = Sign::Prepare;
+    if (const auto& seam = s.weld.opened().seam) {
+        s.view.cell.phase = tr("prepare %1").arg(fromUtf8(*seam));
+    }
     s.view.layout = WeldView::Layout::Check;
     const std::string asked = checkAsked(s.weld, state);
     checkRow(s, state, asked);

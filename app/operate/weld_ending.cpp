@@ -18,20 +18,6 @@ QString tr(const char* text) {
     return Operate::tr(text);
 }
 
-/// "Seam 2 of 3: " or "Place 2 of 5, at 1200 mm: "; empty where there is one, the worst.
-QString beadPlaceText(const Weld& weld) {
-    const int places = beadPlaces(weld);
-    const int place = beadPlacesMeasured(weld);
-    const auto at = beadPlaceUm(weld, place);
-    if (!at) {
-        return {};
-    }
-    if (places == static_cast<int>(weld.opened().lengthsUm.size())) {
-        return tr("Seam %1 of %2: ").arg(place + 1).arg(places);
-    }
-    return tr("Place %1 of %2, at %3 mm: ").arg(place + 1).arg(places).arg(millimetresText(*at));
-}
-
 void beadAsked(Sketch& s) {
     const BeadDraft& draft = s.context.bead;
     NumberFor what = NumberFor::BeadHeight;
@@ -187,8 +173,9 @@ void tell(Sketch& s, const Closed&) {
         s.context.notSaved > 0
             ? tr("Joint %1 is not on disk yet. Trying again.").arg(s.weld.opened().number)
             : tr("Joint %1 is saved. %2.").arg(s.weld.opened().number).arg(verdictWord(now.word));
-    series(s);
-    if (!good) {
+    if (good) {
+        series(s);
+    } else {
         weldAgain(s);
     }
     if (s.context.series && s.weld.opened().type == WeldType::Trial && !isDecided(s)) {

@@ -6,6 +6,7 @@
 #include "app/operate/weld_phases.h"
 #include "app/operate/weld_ribbon.h"
 #include "app/operate/weld_side_slots.h"
+#include "app/text/numbers.h"
 #include "app/text/words.h"
 #include "core/weld/intent.h"
 
@@ -99,6 +100,22 @@ std::optional<std::int64_t> beadPlaceUm(const Weld& weld, int place) {
         whole += length;
     }
     return whole * (2 * std::int64_t{place} + 1) / (2 * std::int64_t{places});
+}
+
+QString beadPlaceText(const Weld& weld) {
+    const int places = beadPlaces(weld);
+    const int place = std::min(beadPlacesMeasured(weld), places - 1);
+    const auto at = beadPlaceUm(weld, place);
+    if (!at) {
+        return {};
+    }
+    if (places == static_cast<int>(weld.opened().lengthsUm.size())) {
+        return Operate::tr("Seam %1 of %2: ").arg(place + 1).arg(places);
+    }
+    return Operate::tr("Place %1 of %2, at %3 mm: ")
+        .arg(place + 1)
+        .arg(places)
+        .arg(millimetresText(*at));
 }
 
 std::string checkAsked(const Weld& weld, const Preparing& state) {

@@ -170,5 +170,8 @@ int beadPlaces(const Weld& weld);
 int beadPlacesMeasured(const Weld& weld);
 /// Where that place lies along the seams [µm]; absent where there is only one, the worst.
 std::optional<std::int64_t> beadPlaceUm(const Weld& weld, int place);
+/// The place that is measured next, "Seam 2 of 3: " or "Place 2 of 5, at 1200 mm: "; empty where
+/// there is only one.
+QString beadPlaceText(const Weld& weld);
 
 } // namespace seamclock
