@@ -47,20 +47,20 @@ std::optional<Busy> busy(const ShiftBench& bench, const Instant& now) {
     return std::nullopt;
 }
 
-} // namespace
-
-std::optional<Clash> clashOfSoak(const Shift& shift, int place, const Instant& now) {
+const Weld* weldAt(const Shift& shift, int place) {
     const auto own =
         std::find_if(shift.benches.begin(), shift.benches.end(), [&](const ShiftBench& bench) {
             return bench.place == place;
         });
-    if (own == shift.benches.end() || !std::holds_alternative<Aligning>(own->weld.state) ||
-        !own->weld.plan.soak) {
-        return std::nullopt;
-    }
-    const auto changeover = changeoverOf(own->weld);
-    const auto buildUp = buildUpOf(own->weld);
-    if (!changeover || !buildUp) {
+    return own == shift.benches.end() ? nullptr : &own->weld;
+}
+
+/// `ahead`: from now until the soak begins.
+std::optional<Clash>
+clashOf(const Shift& shift, int place, const Weld& own, Milliseconds ahead, const Instant& now) {
+    const auto changeover = changeoverOf(own);
+    const auto buildUp = buildUpOf(own);
+    if (!own.plan.soak || !changeover || !buildUp) {
         return std::nullopt;
     }
     std::vector<Busy> others;
@@ -77,7 +77,7 @@ std::optional<Clash> clashOfSoak(const Shift& shift, int place, const Instant& n
     // Behind each one that it would fall into, in the order in which they begin: what lies before
     // the place where it stands then is clear of it.
     const Milliseconds takes = *changeover + *buildUp;
-    const Milliseconds first = own->weld.plan.soak->target;
+    const Milliseconds first = ahead + own.plan.soak->target;
     Milliseconds begins = first;
     const Busy* met = nullptr;
     for (const Busy& other : others) {
@@ -90,6 +90,25 @@ std::optional<Clash> clashOfSoak(const Shift& shift, int place, const Instant& n
         return std::nullopt;
     }
     return Clash{met->bench->bench, met->bench->place, begins - first};
+}
+
+} // namespace
+
+std::optional<Clash> clashOfSoak(const Shift& shift, int place, const Instant& now) {
+    const Weld* own = weldAt(shift, place);
+    if (own == nullptr || !std::holds_alternative<Aligning>(own->state)) {
+        return std::nullopt;
+    }
+    return clashOf(shift, place, *own, Milliseconds{0}, now);
+}
+
+std::optional<Clash> clashOfAlignment(const Shift& shift, int place, const Instant& now) {
+    const Weld* own = weldAt(shift, place);
+    const auto* state = own == nullptr ? nullptr : std::get_if<Preparing>(&own->state);
+    if (state == nullptr || !state->openChecks.empty() || !own->plan.alignMedian) {
+        return std::nullopt;
+    }
+    return clashOf(shift, place, *own, *own->plan.alignMedian, now);
 }
 
 } // namespace seamclock

@@ -150,6 +150,34 @@ TEST(Clash, TheWaitIsTheLeastThatIsClearOfAllBenches) {
     EXPECT_LT(waits, 1'990);
 }
 
+// Alignment can't wait for a soak that clashes, so a bench that is prepared is asked as if its
+// alignment took the median.
+TEST(Clash, ABenchThatIsReadyToAlignIsAskedByItsMedian) {
+    Story story;
+    story.prepare();
+    const WeldPlan& plan = story.weld().plan;
+    const Milliseconds ends = *plan.alignMedian + plan.soak->target;
+    const Milliseconds hands = handsFor(story.weld());
+    const auto shiftWith = [&](Milliseconds left) {
+        return Shift{
+            {benchAt(1, story.weld()), soakingFor(2, left, story.now()).first}, {}, true, {}};
+    };
+    EXPECT_EQ(clashOfAlignment(shiftWith(ends), 1, story.now()), (Clash{"bench-2", 2, hands}));
+    EXPECT_EQ(clashOfAlignment(shiftWith(ends - hands), 1, story.now()), std::nullopt);
+    EXPECT_EQ(clashOfAlignment(shiftWith(ends + hands), 1, story.now()), std::nullopt);
+    EXPECT_EQ(clashOfSoak(shiftWith(ends), 1, story.now()), std::nullopt) << "no soak is near";
+    EXPECT_EQ(clashOfAlignment(shiftWith(ends), 3, story.now()), std::nullopt) << "no bench there";
+    Shift unknown = shiftWith(ends);
+    unknown.benches[0].weld.plan.alignMedian.reset();
+    EXPECT_EQ(clashOfAlignment(unknown, 1, story.now()), std::nullopt);
+    Shift open = shiftWith(ends);
+    std::get<Preparing>(open.benches[0].weld.state).openChecks = {"gap"};
+    EXPECT_EQ(clashOfAlignment(open, 1, story.now()), std::nullopt) << "a check is to be made yet";
+    Shift begun = shiftWith(ends);
+    begun.benches[0] = benchAt(1, aligning().weld());
+    EXPECT_EQ(clashOfAlignment(begun, 1, story.now()), std::nullopt) << "asked as a soak by now";
+}
+
 TEST(Clash, APlanWithoutTheseTimesSaysNothing) {
     const Story story = aligning();
     Shift shift{
