@@ -4,6 +4,7 @@
 #include "core/log/log_reader.h"
 #include "core/log/shelf.h"
 #include "core/session/replan.h"
+#include "core/shift/hands.h"
 #include "core/weld/intent.h"
 
 #include <algorithm>
@@ -187,6 +188,29 @@ const SheetRun* Floor::heat(int post, const Weld& weld, const Instant& now) cons
     return time ? at(post).heat->follow(weld, time->lo, &at(post).bench.bench) : nullptr;
 }
 
+/// Only a weld that may go on to alignment or soak is asked, and only beside another bench: the
+/// question copies every open weld.
+std::optional<Clash> Floor::clash(int post, const Weld& weld, const Instant& now) const {
+    const auto wantsHands = [](const Weld& other) {
+        return std::holds_alternative<Soaking>(other.state) || takesBothHands(other);
+    };
+    bool another = false;
+    for (int i = 0; i < static_cast<int>(m_posts.size()); ++i) {
+        const Weld* other = i == post ? nullptr : this->weld(i);
+        another = another || (other != nullptr && wantsHands(*other));
+    }
+    if (!another) {
+        return std::nullopt;
+    }
+    if (std::holds_alternative<Aligning>(weld.state)) {
+        return clashOfSoak(shift(), at(post).place, now);
+    }
+    const auto* preparing = std::get_if<Preparing>(&weld.state);
+    return preparing != nullptr && preparing->openChecks.empty()
+               ? clashOfAlignment(shift(), at(post).place, now)
+               : std::nullopt;
+}
+
 std::optional<WeldView>
 Floor::view(int post, const Instant& now, bool pedal, bool lessMotion) const {
     const Weld* found = weld(post);
@@ -201,6 +225,8 @@ Floor::view(int post, const Instant& now, bool pedal, bool lessMotion) const {
     context.lessMotion = lessMotion;
     context.notSaved = notSaved(*found);
     context.heat = heat(post, *found, now);
+    context.clash = clash(post, *found, now);
+    context.usual = m_session.usualAlignment(found->id());
     return weldView(*found, context);
 }
 
@@ -210,7 +236,11 @@ Result<void> Floor::open(int post, const WeldOrder& order) {
             ErrorCode::Conflict,
             "joint " + std::to_string(there->opened().number) + " is still open on this bench");
     }
-    const auto weld = m_session.open(order, m_by);
+    WeldOrder made = order;
+    if (m_practises) {
+        made.type = WeldType::Practice;
+    }
+    const auto weld = m_session.open(made, m_by);
     if (!weld) {
         return tl::unexpected<Error>(weld.error());
     }
@@ -441,6 +471,22 @@ bool Floor::isHurried() const {
         }
     }
     return false;
+}
+
+std::optional<int> Floor::handsAt() const {
+    const auto takes = [this](int post) {
+        const Weld* found = weld(post);
+        return found != nullptr && takesBothHands(*found);
+    };
+    if (takes(m_selected)) {
+        return m_selected;
+    }
+    for (int i = 0; i < static_cast<int>(m_posts.size()); ++i) {
+        if (takes(i)) {
+            return i;
+        }
+    }
+    return std::nullopt;
 }
 
 bool Floor::isWelding() const {

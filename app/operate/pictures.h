@@ -29,6 +29,9 @@ public:
     /// What stands beside a weld, after the late one: its cooling, reasons, the other hand, larger
     /// words, a stopped weld, menu, day's list and entry.
     Result<void> others(const Picture& picture);
+    /// Two benches at once, both free before and after: a clash, a screen that came by itself, what
+    /// may not come over a changeover.
+    Result<void> twoBenches(const Picture& picture);
     /// The first part of a weld, without pictures.
     Result<void> toSoak();
     Result<void> toCooling();
@@ -42,6 +45,9 @@ private:
     Result<void> finish(const Picture& picture);
     Result<void> stoppedWeld(const Picture& picture);
     Result<void> entry(const Picture& picture);
+    Result<void> toBench(int post);
+    Result<void> pressAt(int post);
+    Result<void> stopAt(int post);
     Result<void> coarse(const Picture& picture);
     void rest(const Picture& picture);
     Result<void> press();

@@ -15,6 +15,8 @@
 #include "app/parts/strip.h"
 #include "core/heat/sheet_run.h"
 #include "core/session/after_cut.h"
+#include "core/session/align_median.h"
+#include "core/shift/clash.h"
 #include "core/weld/fold.h"
 
 #include <QString>
@@ -104,6 +106,9 @@ struct ViewContext {
     bool lessMotion = false;
     int notSaved = 0;               // rows of this weld that are not on disk yet
     const SheetRun* heat = nullptr; // of the sheet, where it is estimated
+    /// The next phase, begun now, would end while another bench wants the same hands.
+    std::optional<Clash> clash{};
+    std::optional<AlignTimes> usual{}; // of the last welds like this one
 };
 
 struct WeldView {

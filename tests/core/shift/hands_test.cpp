@@ -70,8 +70,9 @@ TEST(Hands, OfOneBenchKeepAnothersDoneSilentUntilTheLock) {
             bench.weld.clock.bootId = now.bootId;
         }
         const auto all = requests(shift, now, seconds(5)).requests;
-        return std::count_if(
-            all.begin(), all.end(), [](const Request& one) { return one.code == "cooling_done" && one.place == 1; });
+        return std::count_if(all.begin(), all.end(), [](const Request& one) {
+            return one.code == "cooling_done" && one.place == 1;
+        });
     };
     EXPECT_EQ(dones(Story().align().weld()), 1);
     EXPECT_EQ(dones(Story().soak().weld()), 0);
