@@ -4,6 +4,7 @@
 #include "app/operate/window.h"
 #include "app/platform/boot_clock.h"
 #include "app/platform/data_folder.h"
+#include "app/platform/paced_clock.h"
 #include "app/platform/resource_folder.h"
 #include "app/power/stay_awake.h"
 #include "app/practice/practice_pictures.h"
@@ -12,12 +13,15 @@
 #include "app/text/words.h"
 #include "core/heat/material_codec.h"
 #include "core/log/world.h"
+#include "core/practice/practice_run.h"
+#include "core/practice/shift_pace.h"
 
 #include <QApplication>
 #include <QCommandLineParser>
 #include <QDir>
 #include <QFileInfo>
 #include <QStandardPaths>
+#include <QTimer>
 #include <cstdio>
 #include <cstdlib>
 #include <cstring>
@@ -27,15 +31,21 @@
 namespace seamclock {
 namespace {
 
+constexpr Milliseconds kPaceLook{1'000}; // of the benches' time, between two looks
+constexpr int kPaceTick = 50;            // ms
+
 /// The horn, as the windows see it: practice's while it stands over the operator's, whose benches
-/// are free then.
+/// are free then. `paced`: the clock that the benches live by, where it isn't the machine's.
 class HornSound : public SoundLink, public PracticeSound {
 public:
-    HornSound(const Clock& clock, const QString& program) : m_link(clock, program) {
+    HornSound(const Clock& clock, const QString& program, const Clock* paced = nullptr)
+        : m_link(clock, program), m_paced(paced) {
         m_link.start();
     }
     void show(const Shift& shift) override {
-        if (!m_practises) {
+        if (m_paced != nullptr) {
+            m_link.show(shift, m_paced->now());
+        } else if (!m_practises) {
             m_link.show(shift);
         }
     }
@@ -49,7 +59,38 @@ public:
 
 private:
     HornLink m_link;
+    const Clock* m_paced;
     bool m_practises = false;
+};
+
+/// Tells a paced clock how fast it may run, before each step of the pace is over and after each
+/// step of a hand; and the horn, what time it is on the benches.
+class BenchPace {
+public:
+    BenchPace(const Floor& floor, PacedClock& clock, int pace, HornSound* sound)
+        : m_floor(floor), m_clock(clock), m_pace(pace), m_sound(sound) {
+        const auto look = [this] { this->look(); };
+        QObject::connect(&floor, &Floor::changed, &m_tick, look);
+        QObject::connect(&m_tick, &QTimer::timeout, look);
+        m_tick.setTimerType(Qt::PreciseTimer);
+        m_tick.start(kPaceTick);
+    }
+
+private:
+    void look() {
+        const Shift shift = m_floor.shift();
+        const ShiftPace pace = paceOf(shift, m_clock.now(), kPaceLook * m_pace, m_pace);
+        m_clock.run(pace.factor, pace.until);
+        if (m_sound != nullptr) {
+            m_sound->show(shift);
+        }
+    }
+
+    const Floor& m_floor;
+    PacedClock& m_clock;
+    int m_pace;
+    HornSound* m_sound;
+    QTimer m_tick;
 };
 
 /// The machine's power services, as the window sees them.
@@ -96,12 +137,19 @@ int showAndEnd(QApplication& application, const Error& error, const Preferences&
     page.setLook(look);
     page.resize(1280, 800);
     page.show(view);
-    page.setWindowTitle("Seamclock");
+    page.setWindowTitle("Seamclock can't start");
     QObject::connect(&page, &Page::slotPressed, &application, &QApplication::quit);
     Hands hands;
     application.installEventFilter(&hands);
     QObject::connect(&hands, &Hands::step, &application, &QApplication::quit);
+    // Another program has the log: perhaps it guides a weld just now, whose pedal and whose screen
+    // stay where they are.
+    const bool another = error.code == ErrorCode::Conflict;
+    page.setAttribute(Qt::WA_ShowWithoutActivating, another);
     page.QWidget::show();
+    if (another) {
+        page.lower();
+    }
     application.exec();
     return 2;
 }
@@ -218,6 +266,7 @@ struct Arguments {
     bool practice = false;
     QString practiceLog;
     QString lesson;
+    std::optional<int> pace; // of practice at the operator's own screens
 };
 
 void showWindow(QWidget& window, const Arguments& arguments) {
@@ -330,6 +379,103 @@ int paint(const Arguments& arguments) {
     return 0;
 }
 
+/// The window on a log of that world. `paced`: the clock that the benches live by, in practice.
+template <class World>
+int weldOn(
+    QApplication& application, const Arguments& arguments, const Preferences& preferences,
+    const Clock& machine, PacedClock* paced) {
+    const Clock& clock = paced != nullptr ? *paced : machine;
+    const auto failed = [&](const Error& error) {
+        return showAndEnd(application, error, preferences);
+    };
+    const auto shop = readShop(arguments.job);
+    if (!shop) {
+        return failed(shop.error());
+    }
+    const auto path = logPath(arguments.log);
+    if (!path) {
+        return failed(path.error());
+    }
+    KeeperOptions copies;
+    copies.snapshotFolder = preferences.snapshotFolder.toStdString();
+    LogKeeper keeper(*path, clock, std::move(copies));
+    LogWriterOptions options;
+    options.changed = [&keeper] { keeper.look(); };
+    auto opened = openLog<World>(*path, clock, documentsOf(*shop), options);
+    if (!opened) {
+        return failed(opened.error());
+    }
+    LogWriter<World>& writer = opened->writer;
+    auto session = Session<World>::start(writer, clock);
+    if (!session) {
+        return failed(session.error());
+    }
+    if (opened->aside) {
+        session->takeUp(*opened->aside);
+    }
+    const std::string by = shop->job.operatorId.empty() ? "station" : shop->job.operatorId;
+    Floor floor(*session, writer, clock, shop->procedures, by);
+    if (paced != nullptr) {
+        floor.practise();
+    }
+    floor.setMaterials(shop->materials);
+    if (const auto added = addBenches(floor, shop->job); !added) {
+        return failed(added.error());
+    }
+    if (const auto taken = floor.takeUpShelf(); !taken) {
+        return failed(taken.error());
+    }
+    if (const auto taken = floor.takeUpFound(); !taken) {
+        return failed(taken.error());
+    }
+    auto desk = Desk::open(writer, clock);
+    if (!desk) {
+        return failed(desk.error());
+    }
+    std::unique_ptr<HornSound> sound;
+    if (!arguments.silent) {
+        sound = std::make_unique<HornSound>(
+            machine, QCoreApplication::applicationDirPath() + "/seamclock-horn", paced);
+    }
+    TabletPower power;
+    WindowParts parts{
+        floor,           writer,      **desk,
+        shop->job.seams, preferences, arguments.settings,
+        sound.get(),     &keeper,     opened->aside ? logNotice(*opened->aside) : shop->notice,
+        reportFolder(),  &power};
+    parts.photos = QStandardPaths::standardLocations(QStandardPaths::PicturesLocation);
+    std::unique_ptr<BenchPace> pace;
+    if (paced != nullptr) {
+        const QString practice =
+            QCoreApplication::translate(
+                "Main", "Practice, up to %1 times as fast. No joint here counts.")
+                .arg(*arguments.pace);
+        parts.notice = parts.notice.isEmpty() ? practice : practice + " " + parts.notice;
+        pace = std::make_unique<BenchPace>(floor, *paced, *arguments.pace, sound.get());
+    }
+    keeper.begin();
+    int status = 0;
+    {
+        Window window(std::move(parts));
+        QObject::connect(&window, &Window::quitAsked, &application, &QApplication::quit);
+        showWindow(window, arguments);
+        PracticeOver practice(
+            window, floor, machine, *shop, arguments, reportFolder(), sound.get());
+        if (arguments.practice) {
+            window.openPractice();
+        }
+        status = QApplication::exec();
+    }
+    desk->reset(); // what it has begun is written before the program's own last row
+    if (sound) {
+        sound->stop();
+    }
+    if (const auto stopped = session->stop(); !stopped) {
+        return sayAndEnd(stopped.error());
+    }
+    return status;
+}
+
 int weld(QApplication& application, const Arguments& arguments) {
     Preferences preferences = readPreferences(arguments.settings);
     if (arguments.snapshots) {
@@ -344,79 +490,11 @@ int weld(QApplication& application, const Arguments& arguments) {
     if (!clock) {
         return failed(clock.error());
     }
-    const auto shop = readShop(arguments.job);
-    if (!shop) {
-        return failed(shop.error());
+    if (arguments.pace) {
+        PacedClock paced(*clock);
+        return weldOn<Practice>(application, arguments, preferences, *clock, &paced);
     }
-    const auto path = logPath(arguments.log);
-    if (!path) {
-        return failed(path.error());
-    }
-    KeeperOptions copies;
-    copies.snapshotFolder = preferences.snapshotFolder.toStdString();
-    LogKeeper keeper(*path, *clock, std::move(copies));
-    LogWriterOptions options;
-    options.changed = [&keeper] { keeper.look(); };
-    auto opened = openLog<Production>(*path, *clock, documentsOf(*shop), options);
-    if (!opened) {
-        return failed(opened.error());
-    }
-    LogWriter<Production>& writer = opened->writer;
-    auto session = Session<Production>::start(writer, *clock);
-    if (!session) {
-        return failed(session.error());
-    }
-    if (opened->aside) {
-        session->takeUp(*opened->aside);
-    }
-    const std::string by = shop->job.operatorId.empty() ? "station" : shop->job.operatorId;
-    Floor floor(*session, writer, *clock, shop->procedures, by);
-    floor.setMaterials(shop->materials);
-    if (const auto added = addBenches(floor, shop->job); !added) {
-        return failed(added.error());
-    }
-    if (const auto taken = floor.takeUpShelf(); !taken) {
-        return failed(taken.error());
-    }
-    if (const auto taken = floor.takeUpFound(); !taken) {
-        return failed(taken.error());
-    }
-    auto desk = Desk::open(writer, *clock);
-    if (!desk) {
-        return failed(desk.error());
-    }
-    std::unique_ptr<HornSound> sound;
-    if (!arguments.silent) {
-        sound = std::make_unique<HornSound>(
-            *clock, QCoreApplication::applicationDirPath() + "/seamclock-horn");
-    }
-    TabletPower power;
-    WindowParts parts{
-        floor,           writer,      **desk,
-        shop->job.seams, preferences, arguments.settings,
-        sound.get(),     &keeper,     opened->aside ? logNotice(*opened->aside) : shop->notice,
-        reportFolder(),  &power};
-    parts.photos = QStandardPaths::standardLocations(QStandardPaths::PicturesLocation);
-    keeper.begin();
-    int status = 0;
-    {
-        Window window(std::move(parts));
-        QObject::connect(&window, &Window::quitAsked, &application, &QApplication::quit);
-        showWindow(window, arguments);
-        PracticeOver practice(window, floor, *clock, *shop, arguments, reportFolder(), sound.get());
-        if (arguments.practice) {
-            window.openPractice();
-        }
-        status = QApplication::exec();
-    }
-    desk->reset(); // what it has begun is written before the program's own last row
-    if (sound) {
-        sound->stop();
-    }
-    if (const auto stopped = session->stop(); !stopped) {
-        return sayAndEnd(stopped.error());
-    }
-    return status;
+    return weldOn<Production>(application, arguments, preferences, *clock, nullptr);
 }
 
 /// Without a display Qt would abort; a sentence is better.
@@ -468,10 +546,15 @@ int run(int argc, char** argv) {
     const QCommandLineOption practice("practice", "Open the bench to practise at.");
     const QCommandLineOption practiceLog(
         "practice-log", "The log of practice; made if it isn't there.", "FILE");
+    const QCommandLineOption pace(
+        "pace",
+        "Practise at the operator's screens: on the practice log that --log names, time runs N "
+        "times as fast in alignment, soak and cooling.",
+        "N");
     const QCommandLineOption lesson("lesson", "With --practice: the lesson to begin with.", "ID");
     parser.addOptions(
         {log, job, settings, size, whole, silent, snapshots, folder, themes, sizes, operators,
-         practice, practiceLog, lesson});
+         practice, practiceLog, lesson, pace});
     parser.process(application);
     Arguments arguments;
     arguments.log = parser.value(log);
@@ -490,6 +573,23 @@ int run(int argc, char** argv) {
     arguments.themes = parser.values(themes);
     arguments.sizes = parser.values(sizes);
     arguments.onlyOperator = parser.isSet(operators);
+    if (parser.isSet(pace)) {
+        bool isNumber = false;
+        const int times = parser.value(pace).toInt(&isNumber);
+        const int most = practicePaces().back();
+        if (!isNumber || times < 1 || times > most) {
+            return sayAndEnd(
+                {ErrorCode::OutOfRange, "--pace \"" + parser.value(pace).toStdString() +
+                                            "\"; allowed: a whole number from 1 to " +
+                                            std::to_string(most)});
+        }
+        if (!parser.isSet(log)) {
+            return sayAndEnd(
+                {ErrorCode::Missing,
+                 "--pace needs --log FILE; allowed: a practice log, made if it isn't there"});
+        }
+        arguments.pace = times;
+    }
     return parser.isSet(folder) ? paint(arguments) : weld(application, arguments);
 }
 

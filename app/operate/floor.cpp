@@ -4,6 +4,7 @@
 #include "core/log/log_reader.h"
 #include "core/log/shelf.h"
 #include "core/session/replan.h"
+#include "core/shift/hands.h"
 #include "core/weld/intent.h"
 
 #include <algorithm>
@@ -187,6 +188,29 @@ const SheetRun* Floor::heat(int post, const Weld& weld, const Instant& now) cons
     return time ? at(post).heat->follow(weld, time->lo, &at(post).bench.bench) : nullptr;
 }
 
+/// Only a weld that may go on to alignment or soak is asked, and only beside another bench: the
+/// question copies every open weld.
+std::optional<Clash> Floor::clash(int post, const Weld& weld, const Instant& now) const {
+    const auto wantsHands = [](const Weld& other) {
+        return std::holds_alternative<Soaking>(other.state) || takesBothHands(other);
+    };
+    bool another = false;
+    for (int i = 0; i < static_cast<int>(m_posts.size()); ++i) {
+        const Weld* other = i == post ? nullptr : this->weld(i);
+        another = another || (other != nullptr && wantsHands(*other));
+    }
+    if (!another) {
+        return std::nullopt;
+    }
+    if (std::holds_alternative<Aligning>(weld.state)) {
+        return clashOfSoak(shift(), at(post).place, now);
+    }
+    const auto* preparing = std::get_if<Preparing>(&weld.state);
+    return preparing != nullptr && preparing->openChecks.empty()
+               ? clashOfAlignment(shift(), at(post).place, now)
+               : std::nullopt;
+}
+
 std::optional<WeldView>
 Floor::view(int post, const Instant& now, bool pedal, bool lessMotion) const {
     const Weld* found = weld(post);
@@ -204,6 +228,8 @@ Floor::view(int post, const Instant& now, bool pedal, bool lessMotion) const {
     context.series = m_series;
     context.next = at(post).nextSeam;
     context.oneByOne = at(post).oneByOne;
+    context.clash = clash(post, *found, now);
+    context.usual = m_session.usualAlignment(found->id());
     return weldView(*found, context);
 }
 
@@ -218,6 +244,9 @@ Result<void> Floor::open(int post, const WeldOrder& order) {
     }
     WeldOrder whole = order;
     whole.carriesChecks = m_series;
+    if (m_practises) {
+        whole.type = WeldType::Practice;
+    }
     const auto weld = m_session.open(whole, m_by);
     if (!weld) {
         return tl::unexpected<Error>(weld.error());
@@ -531,6 +560,22 @@ bool Floor::isHurried() const {
         }
     }
     return false;
+}
+
+std::optional<int> Floor::handsAt() const {
+    const auto takes = [this](int post) {
+        const Weld* found = weld(post);
+        return found != nullptr && takesBothHands(*found);
+    };
+    if (takes(m_selected)) {
+        return m_selected;
+    }
+    for (int i = 0; i < static_cast<int>(m_posts.size()); ++i) {
+        if (takes(i)) {
+            return i;
+        }
+    }
+    return std::nullopt;
 }
 
 bool Floor::isWelding() const {

@@ -76,11 +76,18 @@ public:
     int selected() const { return m_selected; }
     void select(int post);
 
+    /// What is opened from now on is practice, as the log is. Before anything is opened.
+    void practise() { m_practises = true; }
+    bool practises() const { return m_practises; }
+
     /// In whose name the steps are written from now on: "person:ID" or "station".
     void setBy(std::string by) { m_by = std::move(by); }
     const std::string& by() const { return m_by; }
     /// Whether a weld stands between alignment and lock, where seconds count.
     bool isHurried() const;
+    /// The bench that has both hands, between its plate out and its lock: the selected one, if it
+    /// is among several. Nothing comes over its screen.
+    std::optional<int> handsAt() const;
     /// Whether a weld is open on any bench.
     bool isWelding() const;
 
@@ -143,6 +150,7 @@ signals:
 
 private:
     const SheetRun* heat(int post, const Weld& weld, const Instant& now) const;
+    std::optional<Clash> clash(int post, const Weld& weld, const Instant& now) const;
     Result<void> make(int post, const std::vector<WeldDetail>& details, std::int64_t onto);
     Result<void> step(int post, const WeldDetail& detail);
     Result<void> takeBack(int post);
@@ -163,6 +171,7 @@ private:
     std::vector<Post> m_posts;
     int m_selected = 0;
     bool m_series = false;
+    bool m_practises = false;
     std::optional<Trial> m_trial;
     std::vector<StationCue> m_station;
 };

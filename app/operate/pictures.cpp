@@ -543,6 +543,90 @@ Result<void> Walk::coarse(const Picture& picture) {
     return press();
 }
 
+// The bench's next seam, prepared; its last weld is left.
+Result<void> Walk::toBench(int post) {
+    m_floor.select(post);
+    if (m_floor.weld(post) != nullptr) {
+        m_floor.leave(post);
+    }
+    m_window.refresh();
+    m_window.openNextCard();
+    if (const auto done = fromCard({}); !done) {
+        return done;
+    }
+    return prepare({});
+}
+
+Result<void> Walk::pressAt(int post) {
+    emit m_window.hands().bench(post + 1);
+    m_window.refresh();
+    return press();
+}
+
+Result<void> Walk::stopAt(int post) {
+    emit m_window.hands().bench(post + 1);
+    m_window.refresh();
+    emit m_window.currentPage()->slotPressed(SlotPlace::Stop);
+    m_window.refresh();
+    emit m_window.choicePage()->chosen(0);
+    go(seconds(1));
+    return press();
+}
+
+Result<void> Walk::twoBenches(const Picture& picture) {
+    for (const int post : {0, 1}) {
+        if (const auto done = toBench(post); !done) {
+            return done;
+        }
+    }
+    const auto soakAt = [this](int post) { return m_floor.weld(post)->plan.soak->target; };
+    const int soaks = soakAt(0) > soakAt(1) ? 0 : 1;
+    const int aligns = 1 - soaks;
+    // Until the one has four seconds less to soak than the other will take.
+    const Milliseconds gap = soakAt(soaks) - soakAt(aligns) + seconds(4);
+    const Milliseconds aligned = seconds(32);
+    if (const auto done = pressAt(soaks); !done) { // pressure is on
+        return done;
+    }
+    go(seconds(20));
+    if (gap < aligned) {
+        if (const auto done = pressAt(aligns); !done) {
+            return done;
+        }
+    }
+    go(aligned);
+    if (const auto done = pressAt(soaks); !done) { // pressure is off
+        return done;
+    }
+    if (gap >= aligned) {
+        go(gap - aligned);
+        if (const auto done = pressAt(aligns); !done) {
+            return done;
+        }
+    }
+    emit m_window.hands().bench(aligns + 1);
+    go(gap < aligned ? gap : aligned);
+    take(picture, "clash");
+    go(soakAt(soaks) - gap - seconds(4));
+    take(picture, "came-by-itself");
+    go(seconds(5));
+    if (const auto done = press(); !done) { // plate out
+        return done;
+    }
+    go(seconds(2));
+    emit m_window.hands().bench(aligns + 1);
+    take(picture, "changeover-first");
+    emit m_window.currentPage()->slotPressed(SlotPlace::Stop);
+    m_window.refresh();
+    take(picture, "stop-in-changeover");
+    emit m_window.choicePage()->chosen(0);
+    go(seconds(1));
+    if (const auto done = press(); !done) {
+        return done;
+    }
+    return stopAt(aligns);
+}
+
 void Walk::rest(const Picture& picture) {
     while (picture && !m_window.isCardWhole()) { // its estimate comes from a thread of its own
         QCoreApplication::processEvents(QEventLoop::WaitForMoreEvents);
@@ -710,6 +794,9 @@ Result<void> paintCourse(Studio& studio, QStringList& written) {
     }
     if (done && whole) {
         done = walk.others(picture);
+    }
+    if (done && whole) {
+        done = walk.twoBenches(picture);
     }
     if (done && whole) {
         done = walk.series(picture);

@@ -32,6 +32,9 @@ public:
     /// On the first bench: a good weld, the same again with what still stands, and a joint that is
     /// cut out and welded again. The bench is free then, and the one before stands.
     Result<void> series(const Picture& picture);
+    /// Two benches at once, both free before and after: a clash, a screen that came by itself, what
+    /// may not come over a changeover.
+    Result<void> twoBenches(const Picture& picture);
     /// The first part of a weld, without pictures.
     Result<void> toSoak();
     /// From a weld's first check to the saved joint.
@@ -47,6 +50,9 @@ private:
     Result<void> finish(const Picture& picture);
     Result<void> stoppedWeld(const Picture& picture);
     Result<void> entry(const Picture& picture);
+    Result<void> toBench(int post);
+    Result<void> pressAt(int post);
+    Result<void> stopAt(int post);
     Result<void> coarse(const Picture& picture);
     void rest(const Picture& picture);
     Result<void> press();

@@ -257,6 +257,10 @@ void readyToAlign(Sketch& s) {
     s.step(
         tr("Pressure is on"),
         MakeSteps{{AlignmentStarted{}, ReadingTaken{ReadingPhase::Alignment, band.setMilli}}});
+    if (s.context.clash) {
+        s.waitForHands(
+            tr("Wait %2 before you begin %1. Two hands, one plate.").arg(s.context.letter, "%1"));
+    }
 }
 
 } // namespace

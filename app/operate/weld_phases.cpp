@@ -34,6 +34,21 @@ bool lowReading(const Sketch& s) {
            std::get<ReadingTaken>(last->d).readingMilli < s.scalePlan().joining.lowMilli;
 }
 
+/// How long alignment took here before: the median by which the plan finds it late, and the range
+/// of the same welds.
+QString usualText(const Sketch& s) {
+    if (!s.plan().alignMedian) {
+        return tr("the bead ends it, not the clock");
+    }
+    const Milliseconds median = *s.plan().alignMedian;
+    const auto& usual = s.context.usual;
+    if (usual && usual->fastest <= median && median <= usual->slowest) {
+        return tr("median %1, %2 to %3")
+            .arg(goneText(median), goneText(usual->fastest), goneText(usual->slowest));
+    }
+    return tr("median %1").arg(goneText(median));
+}
+
 void recheckAsked(Sketch& s, const Cooling& state) {
     std::optional<Milliseconds> due; // of the first that is open
     for (std::size_t i = 0; i < state.rechecks.size(); ++i) {
@@ -100,14 +115,18 @@ void tell(Sketch& s, const Aligning& state) {
                               : tr("Bead all along? Turn down to %1 and lock.").arg(down);
     }
     s.view.lamp.under = tr("for a %1 mm bead").arg(bead);
-    s.view.lamp.under2 = s.plan().alignMedian
-                             ? tr("usual here: %1").arg(goneText(*s.plan().alignMedian))
-                             : tr("the bead ends it, not the clock");
+    s.view.lamp.under2 = usualText(s);
     s.step(
         tr("Pressure is off"),
         MakeSteps{{SoakStarted{}, ReadingTaken{ReadingPhase::Soak, s.scalePlan().soak.setMilli}}},
         gone < asked ? SlotView::Look::Waiting : SlotView::Look::Act);
     s.view.step.view.under = tr("bead stands, at %1").arg(down);
+    // Before the bead is asked for nobody is about to begin a soak.
+    if (s.context.clash && gone >= asked) {
+        s.waitForHands(
+            tr("Wait %2 before soak on %1. Two hands, one plate.").arg(s.context.letter, "%1"));
+        s.view.lamp.under2 = tr("alignment: %1").arg(goneText(gone));
+    }
 }
 
 void tell(Sketch& s, const Soaking& state) {

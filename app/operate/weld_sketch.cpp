@@ -72,6 +72,22 @@ void Sketch::step(const QString& text, Offer offer, SlotView::Look look) {
     view.step.offer = std::move(offer);
 }
 
+void Sketch::waitForHands(const QString& sentence) {
+    const Milliseconds wait = context.clash->wait;
+    const bool seconds = wait <= Milliseconds(59'000);
+    const QString number = seconds ? QString::number((wait.count() + 999) / 1000) : leftText(wait);
+    const QString time = seconds ? tr("%1 s").arg(number) : number;
+    const QString other = QChar(u'A' + context.clash->place - 1);
+    lamp(Tone::Soon, Mark::Soon, tr("Not yet"));
+    view.lamp.calm = false;
+    view.lamp.number = number;
+    view.lamp.unit = seconds ? tr("s") : QString();
+    view.lamp.under = tr("then clear of bench %1").arg(other);
+    view.sentence = sentence.arg(time);
+    view.step.view.look = SlotView::Look::Waiting;
+    view.step.view.under = tr("wait %1: %2 needs you").arg(time, other);
+}
+
 void Sketch::scaleOf(const ReadingBand& band) {
     const WeldPlan::ScalePlan& scale = scalePlan();
     ScaleView& part = view.scale;

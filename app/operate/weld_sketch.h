@@ -32,6 +32,9 @@ struct Sketch {
     void seam(SeamView::Phase phase);
     /// The sheet as warm as it is estimated to be.
     void heat();
+    /// Another bench wants the hands first: lamp and sentence say how long to wait, with %1 in the
+    /// sentence for it. The step keeps text and offer, and is unfilled.
+    void waitForHands(const QString& sentence);
 
 private:
     void scaleBase();

@@ -15,6 +15,8 @@
 #include "app/parts/strip.h"
 #include "core/heat/sheet_run.h"
 #include "core/session/after_cut.h"
+#include "core/session/align_median.h"
+#include "core/shift/clash.h"
 #include "core/weld/fold.h"
 
 #include <QString>
@@ -124,6 +126,9 @@ struct ViewContext {
     QString next;                   // the next seam of the same kind; empty: the job has none
     bool oneByOne = false;          // no checks are answered together
     const SheetRun* heat = nullptr; // of the sheet, where it is estimated
+    /// The next phase, begun now, would end while another bench wants the same hands.
+    std::optional<Clash> clash{};
+    std::optional<AlignTimes> usual{}; // of the last welds like this one
 };
 
 struct WeldView {

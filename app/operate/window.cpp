@@ -20,6 +20,11 @@ constexpr int kTickMs = 50;
 constexpr Milliseconds kSaid{6'000};
 constexpr Milliseconds kUnsaved{2'000};
 constexpr Milliseconds kTrialEvery{4'000};
+constexpr Milliseconds kHeldBackFor{3'000};
+constexpr int kStatusCell = -1;
+// A hand that was on its way when the screen changed by itself meant another bench: as long as the
+// contract takes a second press for a bounce.
+constexpr Milliseconds kJustCame{600};
 
 /// The white frame of a standing alarm: on half a second, off half a second, and never in the way.
 class StandingFrame : public QWidget {
@@ -77,10 +82,7 @@ Window::Window(WindowParts parts, QWidget* parent)
         connect(page, &Page::slotPressed, this, &Window::slotPressed);
     }
     connect(m_choice, &ChoicePage::chosen, this, &Window::choose);
-    connect(m_strip, &StripBar::benchPressed, this, [this](int post) {
-        m_floor.select(post);
-        turnTo(m_floor.weld(post) != nullptr ? PageKind::Weld : PageKind::Seams);
-    });
+    connect(m_strip, &StripBar::benchPressed, this, &Window::goToBench);
     connect(m_strip, &StripBar::statusPressed, this, &Window::openMenu);
     connect(m_day, &DayPage::rowChosen, this, [this](int row) {
         m_list.choose(row);
@@ -129,8 +131,7 @@ Window::Window(WindowParts parts, QWidget* parent)
     connect(&m_hands, &Hands::bench, this, [this](int place) {
         if (m_kind == PageKind::Weld || m_kind == PageKind::Seams) {
             if (place <= static_cast<int>(m_floor.posts().size())) {
-                m_floor.select(place - 1);
-                turnTo(m_floor.weld(place - 1) != nullptr ? PageKind::Weld : PageKind::Seams);
+                goToBench(place - 1);
             }
         }
     });
@@ -244,7 +245,93 @@ void Window::placeAll() {
 
 // ---- what stands
 
+// Who presses a bench's cell, or its key.
+void Window::goToBench(int post) {
+    if (!isFirst(post)) {
+        return;
+    }
+    m_floor.select(post);
+    turnTo(m_floor.weld(post) != nullptr ? PageKind::Weld : PageKind::Seams);
+}
+
+/// Whether the screen may go where that cell of the strip leads. While a bench has both hands it
+/// may not, and the cell says which bench comes first.
+bool Window::isFirst(int cell) {
+    const auto busy = m_floor.handsAt();
+    if (!busy || cell == *busy) {
+        return true;
+    }
+    m_heldBack = HeldBack{cell, m_floor.now().boot};
+    refresh();
+    return false;
+}
+
+bool Window::isStopAsked() const {
+    return m_kind == PageKind::Reasons && m_asked.what == ReasonFor::Stop;
+}
+
+/// Whether a bench calls for hands while another page than a weld's stands.
+bool Window::callsAway(const Instant& now) const {
+    if (m_kind == PageKind::Weld) {
+        return false;
+    }
+    for (int i = 0; i < static_cast<int>(m_floor.posts().size()); ++i) {
+        const Weld* weld = m_floor.weld(i);
+        if (weld != nullptr && handsCall(*weld, now) != HandsCall::None) {
+            return true;
+        }
+    }
+    return false;
+}
+
+// Each bench comes once when it is time to get ready and once when its soak is over; between the
+// two a hand may look elsewhere. One that has both hands stands until its lock.
+void Window::comeForward(const Instant& now) {
+    const int selected = m_floor.selected();
+    m_answered.resize(m_floor.posts().size(), HandsCall::None);
+    if (const auto busy = m_floor.handsAt()) {
+        const bool stands = *busy == selected && (m_kind == PageKind::Weld || isStopAsked());
+        if (!stands) {
+            come(*busy, now);
+        }
+        return;
+    }
+    HandsCall here = HandsCall::None;
+    HandsCall most = HandsCall::None;
+    std::optional<int> wanted;
+    for (int i = 0; i < static_cast<int>(m_floor.posts().size()); ++i) {
+        const Weld* weld = m_floor.weld(i);
+        const HandsCall call = weld == nullptr ? HandsCall::None : handsCall(*weld, now);
+        HandsCall& answered = m_answered[static_cast<std::size_t>(i)];
+        answered = std::min(answered, call);
+        if (i == selected && m_kind == PageKind::Weld) {
+            here = answered = call;
+        } else if (call > answered && call > most) {
+            most = call;
+            wanted = i;
+        }
+    }
+    if (wanted && most > here) {
+        m_answered[static_cast<std::size_t>(*wanted)] = most;
+        come(*wanted, now);
+    }
+}
+
+void Window::come(int post, const Instant& now) {
+    m_cameAt = now.boot;
+    m_floor.select(post);
+    turnTo(PageKind::Weld);
+}
+
 void Window::turnTo(PageKind kind) {
+    if (const auto busy = m_floor.handsAt()) {
+        // Nothing comes over a changeover or a build-up; why it is to be stopped is asked because a
+        // hand pressed that, and its page keeps the step.
+        if (kind != PageKind::Reasons || m_asked.what != ReasonFor::Stop) {
+            kind = PageKind::Weld;
+        }
+        m_floor.select(*busy);
+    }
     if (m_kind == PageKind::People && kind != PageKind::People) {
         m_people->close();
     }
@@ -335,6 +422,15 @@ void Window::turnTo(PageKind kind) {
 
 void Window::refresh() {
     const Instant now = m_floor.look();
+    comeForward(now);
+    if (m_heldBack && now.boot - m_heldBack->at >= kHeldBackFor) {
+        m_heldBack.reset();
+    }
+    const auto busy = m_floor.handsAt();
+    const QString first =
+        busy && m_heldBack
+            ? tr("first bench %1").arg(m_floor.posts()[static_cast<std::size_t>(*busy)].letter())
+            : QString();
     const bool pedal = m_parts.preferences.pedalKey != 0;
     const int selected = m_floor.selected();
     std::vector<StripCellView> cells;
@@ -358,6 +454,9 @@ void Window::refresh() {
             }
         }
         cell.selected = i == selected;
+        if (!first.isEmpty() && m_heldBack->cell == i) {
+            cell.phase = first;
+        }
         cells.push_back(cell);
     }
     if (m_kind == PageKind::Weld && m_floor.weld(selected) == nullptr) {
@@ -371,6 +470,9 @@ void Window::refresh() {
     status.clock = wallClockText(now);
     status.soundOk = m_parts.sound != nullptr && m_parts.sound->soundOk();
     status.sound = status.soundOk ? tr("sound ok") : tr("no sound");
+    if (!first.isEmpty() && m_heldBack->cell == kStatusCell) {
+        status.sound = first;
+    }
     status.plain = onField;
     m_strip->show(cells, status);
     trySound(now);
@@ -480,11 +582,13 @@ void Window::alarms(const Instant& now) {
         m_copySeen.clear();
         text = copy; // no limit of a weld hangs on it, so it stands without the frame
     }
-    // Nothing stands over the changeover but the frame.
+    // Nothing stands over the changeover but the frame; and a bench that calls for hands is seen in
+    // the strip.
     const bool changeover =
         m_kind == PageKind::Weld && m_weld->view().layout == WeldView::Layout::Changeover;
-    m_banner->setVisible(!text.isEmpty() && !changeover);
-    m_strip->setCovered(!text.isEmpty() && m_kind != PageKind::Weld);
+    const bool away = callsAway(now);
+    m_banner->setVisible(!text.isEmpty() && !changeover && !away);
+    m_strip->setCovered(!text.isEmpty() && m_kind != PageKind::Weld && !away);
     if (!text.isEmpty()) {
         // Never over a sentence, a key or a button: over the ribbon, or over the benches' cells.
         m_banner->setGeometry(
@@ -544,6 +648,10 @@ void Window::stepPressed() {
 void Window::slotPressed(SlotPlace place) {
     switch (m_kind) {
     case PageKind::Weld: {
+        if (m_cameAt && m_floor.now().boot - *m_cameAt < kJustCame) {
+            sayCalmly(tr("The screen has just come to this bench. Press again."));
+            return;
+        }
         const WeldView& view = m_weld->view();
         const Slot& slot = place == SlotPlace::Back      ? view.back
                            : place == SlotPlace::Earlier ? view.earlier
@@ -602,6 +710,9 @@ void Window::slotPressed(SlotPlace place) {
     case PageKind::Reasons:
         if (place == SlotPlace::Back) {
             askReason({ReasonFor::Stop, m_asked.code});
+        } else if (place == SlotPlace::Step && m_floor.handsAt()) {
+            turnTo(PageKind::Weld);
+            weldSlot(m_weld->view().step, m_weld->view().onto);
         } else {
             turnTo(PageKind::Weld);
         }
@@ -917,6 +1028,10 @@ void Window::drawCard() {
 }
 
 void Window::printCard() {
+    if (m_floor.practises()) {
+        say(tr("No page in practice: nothing on it would tell it from a real one."));
+        return;
+    }
     CardWork work;
     work.bench = tr("%1, %2").arg(m_shown.letter, fromUtf8(m_shown.bench.name));
     work.seam = m_shown.seam;
@@ -958,6 +1073,10 @@ void Window::prepare() {
 
 /// Opens it, or asks first whether the series may begin.
 void Window::begin(const WeldOrder& order) {
+    if (m_floor.practises()) { // nobody tests what is only practised
+        openNow(order, TrialState::Released);
+        return;
+    }
     const auto trial = m_floor.trialOf(order);
     if (!trial) {
         say(fromUtf8(trial.error().detail));
@@ -1262,6 +1381,12 @@ void Window::askReason(const AskReason& asked) {
     m_asked = asked;
     const bool foreman = !foremenWithPin(m_people->people()).empty();
     m_reasons = reasonsFor(asked, coolingShort(), foreman);
+    if (asked.what == ReasonFor::Stop && m_floor.handsAt()) {
+        // The hands are still where they were: what they do next counts from here, too.
+        m_reasons.page.step = m_weld->view().step.view;
+        m_reasons.page.step.onField = false;
+        m_reasons.page.step.look = SlotView::Look::Act;
+    }
     m_choice->show(m_reasons.page);
     turnTo(PageKind::Reasons);
 }
@@ -1269,6 +1394,9 @@ void Window::askReason(const AskReason& asked) {
 // ---- menu and the day's joints
 
 void Window::openMenu() {
+    if (!isFirst(kStatusCell)) {
+        return;
+    }
     turnTo(PageKind::Menu);
 }
 
@@ -1301,6 +1429,12 @@ void Window::showDay() {
 }
 
 void Window::chooseMenu(MenuItem item) {
+    const bool shops =
+        item == MenuItem::People || item == MenuItem::Setup || item == MenuItem::Practice;
+    if (shops && m_floor.practises()) {
+        say(tr("This is practice already: people and set-up belong to the shop."));
+        return;
+    }
     switch (item) {
     case MenuItem::Day:
         openDay();

@@ -22,6 +22,7 @@
 #include "app/setup/heat_page.h"
 #include "app/setup/setup_flow.h"
 #include "core/copies/log_keeper.h"
+#include "core/shift/hands.h"
 
 #include <QTimer>
 #include <optional>
@@ -132,6 +133,12 @@ protected:
 
 private:
     void turnTo(PageKind kind);
+    void goToBench(int post);
+    void comeForward(const Instant& now);
+    void come(int post, const Instant& now);
+    bool isFirst(int cell);
+    bool isStopAsked() const;
+    bool callsAway(const Instant& now) const;
     void tell(const QString& text, bool calmly);
     void slotPressed(SlotPlace place);
     void stepPressed();
@@ -225,6 +232,14 @@ private:
     Closer m_closer;
     QStringList m_photos;
     Menu m_menu;
+    // By bench: the call for hands that the screen has come forward for, or that was seen.
+    std::vector<HandsCall> m_answered;
+    std::optional<Milliseconds> m_cameAt; // by itself
+    struct HeldBack {
+        int cell = 0; // that was pressed; kStatusCell: the clock's tile
+        Milliseconds at{0};
+    };
+    std::optional<HeldBack> m_heldBack; // while another bench had both hands
     QString m_said;
     bool m_saidCalmly = false;
     Milliseconds m_saidAt{0};

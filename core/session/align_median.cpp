@@ -1,5 +1,6 @@
 #include "core/session/align_median.h"
 
+#include "core/log/log_reader.h"
 #include "core/weld/record.h"
 
 #include <algorithm>
@@ -27,7 +28,7 @@ std::optional<Milliseconds> alignmentOf(const std::vector<Event>& events) {
 
 } // namespace
 
-Result<std::optional<Milliseconds>> alignMedian(
+Result<std::optional<AlignTimes>> alignTimes(
     LogReader& log, const std::string& bench, const std::string& procedure,
     std::int64_t thicknessUm) {
     JointFilter filter;
@@ -56,10 +57,10 @@ Result<std::optional<Milliseconds>> alignMedian(
         }
     }
     if (times.size() < kLeast) {
-        return std::optional<Milliseconds>();
+        return std::optional<AlignTimes>();
     }
     std::sort(times.begin(), times.end());
-    return std::optional<Milliseconds>(times[(times.size() - 1) / 2]);
+    return std::optional(AlignTimes{times.front(), times[(times.size() - 1) / 2], times.back()});
 }
 
 } // namespace seamclock

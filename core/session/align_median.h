@@ -1,18 +1,31 @@
-// How long alignment usually takes on a bench: the median of the last welds like this one. The plan
-// stores it, so that an alignment that takes twice as long is noticed; the bead ends alignment,
-// never this number.
+// How long alignment usually takes on a bench: median and range of the last welds like this one.
+// The plan stores the median, so that an alignment that takes twice as long is noticed; the range
+// is shown beside it and judges nothing, so no plan holds it. The bead ends alignment, never these
+// numbers.
 #pragma once
 
-#include "core/log/log_reader.h"
+#include "core/base/instant.h"
+#include "core/base/result.h"
 
 #include <optional>
 #include <string>
 
 namespace seamclock {
 
-/// Over the last ten closed welds of that bench, procedure and thickness among the last 500 joints,
-/// the lower of the two middle ones where their number is even. Empty: fewer than five.
-Result<std::optional<Milliseconds>> alignMedian(
+class LogReader;
+
+struct AlignTimes {
+    Milliseconds fastest{0};
+    Milliseconds median{0};
+    Milliseconds slowest{0};
+
+    bool operator==(const AlignTimes&) const = default;
+};
+
+/// Over the last ten closed welds of that bench, procedure and thickness among the last 500 joints;
+/// the median is the lower of the two middle ones where their number is even. Empty: fewer than
+/// five.
+Result<std::optional<AlignTimes>> alignTimes(
     LogReader& log, const std::string& bench, const std::string& procedure,
     std::int64_t thicknessUm);
 

@@ -5,7 +5,6 @@
 #include "core/log/log_reader.h"
 #include "core/log/recover.h"
 #include "core/rescue/set_aside.h"
-#include "core/session/align_median.h"
 #include "core/session/sheet_plan.h"
 #include "core/weld/event_codec.h"
 
@@ -161,6 +160,7 @@ Result<void> SessionBase::begin() {
     for (const auto& [id, jump] : jumped) {
         noteJump(id, now, jump);
     }
+    lookWhatIsUsual();
     return {};
 }
 
@@ -182,6 +182,11 @@ std::vector<std::string> SessionBase::openWelds() const {
 const Weld* SessionBase::find(const std::string& weld) const {
     const auto found = m_welds.find(weld);
     return found == m_welds.end() ? nullptr : &found->second.weld;
+}
+
+std::optional<AlignTimes> SessionBase::usualAlignment(const std::string& weld) const {
+    const auto found = m_welds.find(weld);
+    return found == m_welds.end() ? std::nullopt : found->second.usual;
 }
 
 Instant SessionBase::look() {
@@ -278,7 +283,7 @@ Result<void> SessionBase::takeInEnded(const std::string& weld) {
         return fail(ErrorCode::Missing, "the weld \"" + weld + "\" is open elsewhere");
     }
     // It counts as older than all that were opened here.
-    m_welds.insert({weld, Open{std::move(*folded), -1}});
+    m_welds.insert({weld, Open{std::move(*folded), -1, std::nullopt}});
     return {};
 }
 
@@ -353,34 +358,46 @@ Result<std::int64_t> SessionBase::nextNumber() {
     return m_lastNumber + 1;
 }
 
-Result<PlanRequest> SessionBase::withMedian(const WeldOrder& order) {
-    PlanRequest request = order.request;
+Result<std::optional<AlignTimes>> SessionBase::usualFor(const WeldOrder& order) const {
     // A rehearsal's plan depends on its order alone, so that one seed gives one record in every
     // log.
-    if (request.alignMedian || order.type == WeldType::Practice) {
-        return request;
+    if (order.request.alignMedian || order.type == WeldType::Practice) {
+        return std::optional<AlignTimes>();
     }
     auto reader = LogReader::open(m_writer->path());
     if (!reader) {
         return tl::unexpected<Error>(reader.error());
     }
-    const auto median = alignMedian(
+    return alignTimes(
         *reader, order.bench.bench.id, order.procedure.procedure.id,
-        micrometresOf(request.thickness));
-    if (!median) {
-        return tl::unexpected<Error>(median.error());
-    }
-    request.alignMedian = *median;
-    return request;
+        micrometresOf(order.request.thickness));
 }
 
-Result<WeldPlan> SessionBase::planOf(const WeldOrder& order) {
-    const auto request = withMedian(order);
-    if (!request) {
-        return tl::unexpected<Error>(request.error());
+// Only a screen asks for it, so a log that can't answer is no reason not to start.
+void SessionBase::lookWhatIsUsual() {
+    for (auto& [id, open] : m_welds) {
+        const WeldPlan& plan = open.weld.plan;
+        const bool ahead = std::holds_alternative<Preparing>(open.weld.state) ||
+                           std::holds_alternative<Aligning>(open.weld.state);
+        if (!ahead || !plan.alignMedian || plan.bench.empty()) {
+            continue;
+        }
+        auto reader = LogReader::open(m_writer->path());
+        const auto usual = reader
+                               ? alignTimes(*reader, plan.bench, plan.procedure, plan.thicknessUm)
+                               : tl::unexpected<Error>(reader.error());
+        open.usual = usual ? *usual : std::nullopt;
+    }
+}
+
+Result<WeldPlan>
+SessionBase::planOf(const WeldOrder& order, const std::optional<AlignTimes>& usual) const {
+    PlanRequest request = order.request;
+    if (usual) {
+        request.alignMedian = usual->median;
     }
     auto plan =
-        planWithSheets(*request, order.procedure.procedure, &order.bench.bench, order.sheets);
+        planWithSheets(request, order.procedure.procedure, &order.bench.bench, order.sheets);
     if (!plan) {
         return plan;
     }
@@ -442,7 +459,7 @@ SessionBase::earlierOn(const std::string& bench, const Instant& now) const {
 }
 
 Result<TrialFinding> SessionBase::trialOf(const WeldOrder& order) {
-    auto plan = planOf(order);
+    auto plan = planOf(order, {});
     if (!plan) {
         return tl::unexpected<Error>(plan.error());
     }
@@ -460,7 +477,11 @@ Result<Weld> SessionBase::open(const WeldOrder& order, const std::string& by) {
             ErrorCode::Refused, "a weld of type " + std::string(toString(order.type)) +
                                     " can't be opened in a log of " + std::string(m_world));
     }
-    auto plan = planOf(order);
+    const auto usual = usualFor(order);
+    if (!usual) {
+        return tl::unexpected<Error>(usual.error());
+    }
+    auto plan = planOf(order, *usual);
     if (!plan) {
         return tl::unexpected<Error>(plan.error());
     }
@@ -498,7 +519,7 @@ Result<Weld> SessionBase::open(const WeldOrder& order, const std::string& by) {
         std::move(rows), {{order.procedure.sha256, "procedure", order.procedure.bytes},
                           {order.bench.sha256, "bench", order.bench.bytes}});
     m_lastNumber = *number;
-    m_welds.insert({weld->id(), Open{*weld, m_opened++}});
+    m_welds.insert({weld->id(), Open{*weld, m_opened++, *usual}});
     return weld;
 }
 

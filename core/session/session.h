@@ -9,6 +9,7 @@
 #include "core/people/credentials.h"
 #include "core/rescue/set_aside.h"
 #include "core/session/after_cut.h"
+#include "core/session/align_median.h"
 #include "core/session/carry.h"
 #include "core/session/clock_watch.h"
 #include "core/session/order.h"
@@ -44,6 +45,9 @@ public:
     /// Null: neither open nor ended in this session. Valid until the next call that changes the
     /// weld.
     const Weld* find(const std::string& weld) const;
+    /// How long alignment took in the last welds like that one, as the log had them when it was
+    /// opened or found. Empty: fewer than five, a weld of practice, or one past its alignment.
+    std::optional<AlignTimes> usualAlignment(const std::string& weld) const;
 
     /// Plans the weld and opens it, with the next number of this log; the documents' bytes go with
     /// the row, and a calibration that is overdue today is flagged. As planWithSheets; Missing: the
@@ -92,6 +96,7 @@ private:
     struct Open {
         Weld weld;
         std::int64_t order = 0;
+        std::optional<AlignTimes> usual{};
     };
 
     Result<Weld> keep(Open& open, Weld next);
@@ -100,10 +105,11 @@ private:
     void noteJump(const std::string& weld, const Instant& now, Milliseconds jump);
     Result<Weld> actAt(const std::string& weld, const Intent& intent, const Instant& at);
     Result<std::int64_t> nextNumber();
-    Result<WeldPlan> planOf(const WeldOrder& order);
+    Result<WeldPlan> planOf(const WeldOrder& order, const std::optional<AlignTimes>& usual) const;
     Result<std::vector<Weld>> earlierOn(const std::string& bench, const Instant& now) const;
     Result<void> takeInEnded(const std::string& weld);
-    Result<PlanRequest> withMedian(const WeldOrder& order);
+    Result<std::optional<AlignTimes>> usualFor(const WeldOrder& order) const;
+    void lookWhatIsUsual();
 
     LogWriterBase* m_writer;
     const Clock* m_clock;

@@ -1,5 +1,7 @@
 #include "core/shift/shift.h"
 
+#include "core/shift/hands.h"
+
 #include <algorithm>
 #include <fmt/format.h>
 #include <utility>
@@ -35,8 +37,12 @@ Result<void> mayHold(const Shift& shift, const std::string& bench, const Weld& w
 
 void addCues(
     std::vector<Request>& out, const ShiftBench& bench, const Instant& now, WeldTime t,
-    Milliseconds horizon) {
+    Milliseconds horizon, bool handsTaken) {
     for (const Cue& cue : cuesUntil(bench.weld, t, horizon)) {
+        // A joint that has cooled can wait for the lock of another.
+        if (handsTaken && cue.kind == CueKind::CoolingDone) {
+            continue;
+        }
         const Milliseconds onset = now.boot + cue.onset;
         const std::optional<Milliseconds> until =
             cue.until ? std::optional(now.boot + *cue.until) : std::nullopt;
@@ -186,6 +192,10 @@ void addTrial(std::vector<Request>& requests, const Trial& trial, const Instant&
 
 ShiftRequests requests(const Shift& shift, const Instant& now, Milliseconds horizon) {
     ShiftRequests out;
+    const bool handsTaken =
+        std::any_of(shift.benches.begin(), shift.benches.end(), [](const ShiftBench& bench) {
+            return takesBothHands(bench.weld);
+        });
     for (const ShiftBench& bench : shift.benches) {
         const Result<WeldTime> t = weldTimeAt(bench.weld, now);
         if (!t) {
@@ -193,7 +203,7 @@ ShiftRequests requests(const Shift& shift, const Instant& now, Milliseconds hori
                 {t.error().code, fmt::format("Bench \"{}\": {}", bench.bench, t.error().detail)});
             continue;
         }
-        addCues(out.requests, bench, now, *t, horizon);
+        addCues(out.requests, bench, now, *t, horizon, handsTaken);
         if (shift.ticks) {
             addTicks(out.requests, bench, now, *t, horizon);
         }

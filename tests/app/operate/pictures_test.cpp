@@ -45,6 +45,8 @@ protected:
         ASSERT_TRUE(done) << done.error().detail;
         done = walk.others(picture);
         ASSERT_TRUE(done) << done.error().detail;
+        done = walk.twoBenches(picture);
+        ASSERT_TRUE(done) << done.error().detail;
         PeopleWalk people(shop.window(), shop.desk(), shop.clock());
         done = people.all(picture);
         ASSERT_TRUE(done) << done.error().detail;
@@ -55,7 +57,7 @@ protected:
         ASSERT_TRUE(done) << done.error().detail;
         done = setup.whatIf(picture);
         ASSERT_TRUE(done) << done.error().detail;
-        EXPECT_GE(seen.size(), 110U);
+        EXPECT_GE(seen.size(), 114U);
     }
 };
 

@@ -168,5 +168,112 @@ TEST(WeldViewAfterAReboot, IsLateByTheLongerEnd) {
     }
 }
 
+/// Every check is made, and the plate read at all of its places.
+test::Story ready() {
+    test::Story story;
+    story.prepare();
+    for (const char* place : {"front", "back"}) {
+        story.then(CheckMade{"plate_temperature", true, 211'000, {}, {}, place, "left", {}});
+    }
+    return story;
+}
+
+// A clash is told and nothing more: the step counts as it did, since the wheel may have been
+// turned.
+TEST(WeldViewInAClash, WarnsAndLeavesTheStepWhatItWas) {
+    test::Story story;
+    story.prepare().then(AlignmentStarted{}).wait(seconds(50));
+    ViewContext context;
+    context.now = story.now();
+    context.letter = "B";
+    const WeldView calm = weldView(story.weld(), context);
+    context.clash = Clash{"bench-a", 1, Milliseconds(19'200)};
+    const WeldView view = weldView(story.weld(), context);
+    EXPECT_EQ(view.sentence, QStringLiteral("Wait 20 s before soak on B. Two hands, one plate."));
+    EXPECT_EQ(view.lamp.tone, Tone::Soon);
+    EXPECT_EQ(view.lamp.mark, Mark::Soon);
+    EXPECT_EQ(view.lamp.number + view.lamp.unit, QStringLiteral("20s"));
+    EXPECT_EQ(view.step.view.text, calm.step.view.text);
+    EXPECT_EQ(view.step.offer, calm.step.offer);
+    EXPECT_EQ(view.step.view.under, QStringLiteral("wait 20 s: A needs you"));
+    EXPECT_EQ(calm.step.view.look, SlotView::Look::Act);
+    EXPECT_EQ(view.step.view.look, SlotView::Look::Waiting);
+    EXPECT_EQ(view.back, calm.back);
+    EXPECT_EQ(view.stop, calm.stop);
+    const auto* steps = std::get_if<MakeSteps>(&view.step.offer);
+    ASSERT_NE(steps, nullptr);
+    EXPECT_TRUE(story.attemptIntent(steps->details.front()));
+    context.clash->wait = Milliseconds(60'000);
+    const WeldView longer = weldView(story.weld(), context);
+    EXPECT_EQ(longer.lamp.number, QStringLiteral("1:00"));
+    EXPECT_EQ(longer.sentence, QStringLiteral("Wait 1:00 before soak on B. Two hands, one plate."));
+}
+
+TEST(WeldViewInAClash, IsSilentUntilTheBeadIsAskedForAndInEveryOtherPhase) {
+    const Clash clash{"bench-a", 1, seconds(20)};
+    const auto told = [&clash](const test::Story& story) {
+        ViewContext context;
+        context.now = story.now();
+        context.letter = "B";
+        const WeldView without = weldView(story.weld(), context);
+        context.clash = clash;
+        return weldView(story.weld(), context) != without;
+    };
+    test::Story early;
+    early.prepare().then(AlignmentStarted{}).wait(seconds(3));
+    EXPECT_FALSE(told(early)) << "nobody begins a soak yet";
+    early.wait(early.weld().plan.alignMedian.value());
+    EXPECT_TRUE(told(early));
+    EXPECT_TRUE(told(ready()));
+    for (const auto stretch :
+         {&test::Story::align, &test::Story::soak, &test::Story::changeOver, &test::Story::buildUp,
+          &test::Story::cool, &test::Story::release, &test::Story::close}) {
+        test::Story story;
+        (story.*stretch)();
+        EXPECT_FALSE(told(story)) << phaseName(story.state());
+    }
+    EXPECT_FALSE(told(test::Story())) << "checks are open";
+}
+
+TEST(WeldViewInAClash, AsksToWaitBeforeAlignmentBegins) {
+    const test::Story story = ready();
+    ViewContext context;
+    context.now = story.now();
+    context.letter = "B";
+    const WeldView calm = weldView(story.weld(), context);
+    context.clash = Clash{"bench-c", 3, seconds(34)};
+    const WeldView view = weldView(story.weld(), context);
+    EXPECT_EQ(view.sentence, QStringLiteral("Wait 34 s before you begin B. Two hands, one plate."));
+    EXPECT_LE(view.sentence.size(), 56);
+    EXPECT_EQ(view.step.view.text, calm.step.view.text);
+    EXPECT_EQ(view.step.offer, calm.step.offer);
+    EXPECT_EQ(view.step.view.look, SlotView::Look::Waiting);
+    EXPECT_EQ(view.step.view.under, QStringLiteral("wait 34 s: C needs you"));
+}
+
+TEST(WeldViewOfAlignment, ShowsMedianAndRangeOfTheLastWeldsHere) {
+    WeldPlan plan = test::inventedPlan();
+    plan.alignMedian = seconds(65);
+    test::Story story(plan);
+    story.prepare().then(AlignmentStarted{}).wait(seconds(10));
+    ViewContext context;
+    context.now = story.now();
+    EXPECT_EQ(weldView(story.weld(), context).lamp.under2, QStringLiteral("median 1:05"));
+    context.usual = AlignTimes{seconds(52), seconds(65), seconds(91)};
+    EXPECT_EQ(
+        weldView(story.weld(), context).lamp.under2, QStringLiteral("median 1:05, 0:52 to 1:31"));
+    // After a restart more welds may have been closed, and the plan keeps its median.
+    context.usual = AlignTimes{seconds(70), seconds(75), seconds(91)};
+    EXPECT_EQ(weldView(story.weld(), context).lamp.under2, QStringLiteral("median 1:05"));
+    plan.alignMedian.reset();
+    test::Story first(plan);
+    first.prepare().then(AlignmentStarted{});
+    context.usual.reset();
+    context.now = first.now();
+    EXPECT_EQ(
+        weldView(first.weld(), context).lamp.under2,
+        QStringLiteral("the bead ends it, not the clock"));
+}
+
 } // namespace
 } // namespace seamclock

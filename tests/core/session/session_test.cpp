@@ -493,8 +493,19 @@ TEST_F(SessionTest, TakesTheMedianOfTheLastAlignmentsFromTheFifthLikeWeldOn) {
         m_program.toTheEnd(weld);
         ASSERT_TRUE(m_program.writer().flush());
     }
-    const WeldPlan like = m_program.session().find(m_program.open(1))->plan;
+    const std::string sixth = m_program.open(1);
+    const WeldPlan like = m_program.session().find(sixth)->plan;
     EXPECT_EQ(like.alignMedian, std::optional<Milliseconds>(seconds(70)));
     EXPECT_EQ(like.alignLate, std::optional<Milliseconds>(seconds(140)));
-    EXPECT_FALSE(m_program.session().find(m_program.open(0))->plan.alignMedian);
+    const AlignTimes usual{seconds(50), seconds(70), seconds(90)};
+    EXPECT_EQ(m_program.session().usualAlignment(sixth), std::optional(usual));
+    const std::string another = m_program.open(0);
+    EXPECT_FALSE(m_program.session().find(another)->plan.alignMedian);
+    EXPECT_FALSE(m_program.session().usualAlignment(another));
+    EXPECT_FALSE(m_program.session().usualAlignment("weld:unknown"));
+    // After a crash the log still knows.
+    m_program.cut();
+    m_program.start();
+    EXPECT_EQ(m_program.session().usualAlignment(sixth), std::optional(usual));
+    EXPECT_FALSE(m_program.session().usualAlignment(another));
 }

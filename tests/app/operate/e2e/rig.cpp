@@ -105,8 +105,8 @@ std::vector<std::string> Rig::environment() const {
     return all;
 }
 
-void Rig::startProgram() {
-    const std::vector<std::string> command{
+std::vector<std::string> Rig::command() const {
+    std::vector<std::string> all{
         std::string(SEAMCLOCK_BIN_DIR) + "/seamclock",
         "--log",
         log(),
@@ -115,9 +115,14 @@ void Rig::startProgram() {
         "--size",
         "1280x800",
         "--no-sound"};
+    all.insert(all.end(), m_arguments.begin(), m_arguments.end());
+    return all;
+}
+
+void Rig::startProgram() {
     std::vector<std::string> all = environment();
     all.insert(all.end(), m_more.begin(), m_more.end());
-    m_program = std::make_unique<Child>(command, all);
+    m_program = std::make_unique<Child>(command(), all);
     giveKeysTo("^Seamclock$");
 }
 
@@ -148,6 +153,13 @@ std::unique_ptr<Child> Rig::start(const std::string& program, const std::string&
     auto child = std::make_unique<Child>(command, environment());
     giveKeysTo(title);
     return child;
+}
+
+std::unique_ptr<Child>
+Rig::start(const std::vector<std::string>& command, const std::string& errors) const {
+    std::vector<std::string> all{"sh", "-c", "exec \"$@\" 2>\"$0\"", errors};
+    all.insert(all.end(), command.begin(), command.end());
+    return std::make_unique<Child>(all, environment());
 }
 
 // Without a window manager nobody gives a window the keys by himself.

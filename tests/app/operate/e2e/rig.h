@@ -53,6 +53,9 @@ public:
     /// a developer's own machine says of its battery would be painted.
     void giveBuses(const std::string& address) { m_buses = address; }
 
+    /// From the next start on it is given these, too.
+    void giveArguments(std::vector<std::string> more) { m_arguments = std::move(more); }
+
     /// Starts it on log(), and returns when its window is there and has the keys.
     void startProgram();
     /// SIGKILL, and gone.
@@ -61,6 +64,13 @@ public:
     int waitForEnd(Milliseconds most = Milliseconds{20'000});
     /// Another program of this project's on the same display, with the keys.
     std::unique_ptr<Child> start(const std::string& program, const std::string& title);
+    /// The window program's words on log(), for a second one.
+    std::vector<std::string> command() const;
+    /// Any program on the same display. What it says of errors goes to that file.
+    std::unique_ptr<Child>
+    start(const std::vector<std::string>& command, const std::string& errors) const;
+    /// To the window with that title (a regular expression).
+    void giveKeysTo(const std::string& title);
 
     Stamp key(const std::string& name);
     Stamp keyDown(const std::string& name);
@@ -72,7 +82,6 @@ public:
     QImage screen() const;
 
 private:
-    void giveKeysTo(const std::string& title);
     Stamp type(const std::vector<std::string>& words);
     std::vector<std::string> environment() const;
 
@@ -82,6 +91,7 @@ private:
     std::string m_display;
     std::string m_resources;
     std::string m_buses;
+    std::vector<std::string> m_arguments;
     std::vector<std::string> m_more;       // variables of the program's environment
     std::map<std::string, double> m_keyUp; // when each was let go [ms of the boot clock]
 };
