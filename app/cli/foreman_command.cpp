@@ -24,6 +24,8 @@ struct ForemanCall {
     std::optional<std::string> name;
     std::optional<std::string> role;
     std::optional<std::string> day;
+    std::optional<std::string> scope;
+    std::optional<std::string> until;
     bool left = false;
     bool back = false;
     bool forgotten = false;
@@ -63,12 +65,17 @@ Result<int> listPeople(const ForemanCall& call, Terminal& terminal) {
         terminal.write(peopleJson(call.log, *roster));
         return 0;
     }
-    std::vector<std::vector<std::string>> rows = {{"id", "name", "role", "key's fingerprint"}};
+    std::vector<std::vector<std::string>> rows = {
+        {"id", "name", "role", "certificate", "key's fingerprint"}};
     for (const Person& person : roster->people) {
         const auto key = roster->key.find(person.id);
+        const auto noted = roster->certificate.find(person.id);
         rows.push_back(
             {onOneLine(person.id), onOneLine(person.name),
              std::string(nameOf(person.role)) + (person.active ? "" : ", has left"),
+             noted == roster->certificate.end()
+                 ? "none"
+                 : scopeOf(noted->second) + " until " + noted->second.until,
              key == roster->key.end() ? "" : fingerprint(key->second)});
     }
     terminal.write(rows.size() == 1 ? "nobody is entered yet\n" : aligned(rows));
@@ -197,6 +204,26 @@ Result<int> changePin(const ForemanCall& call, Terminal& terminal) {
     return done(call, **desk, terminal, "the PIN of " + onOneLine(id) + " is changed");
 }
 
+Result<int> noteCertificate(const ForemanCall& call, Terminal& terminal) {
+    const auto certificate = readCertificate(call.scope.value_or(""), call.until.value_or(""));
+    if (!certificate) {
+        return tl::unexpected(certificate.error());
+    }
+    auto desk = openForemanDesk(call.log);
+    if (!desk) {
+        return tl::unexpected(desk.error());
+    }
+    const auto by = enterForeman(call.by, **desk);
+    if (!by) {
+        return tl::unexpected(by.error());
+    }
+    const std::string id = call.person.value_or("");
+    if (const auto noted = (*desk)->office->noteCertificate(by->who, id, *certificate); !noted) {
+        return tl::unexpected(noted.error());
+    }
+    return done(call, **desk, terminal, "the certificate of " + onOneLine(id) + " is noted");
+}
+
 Result<int> sealLog(const ForemanCall& call, Terminal& terminal) {
     auto desk = openForemanDesk(call.log);
     if (!desk) {
@@ -251,13 +278,20 @@ void addForeman(CLI::App& root, Commands& commands, Terminal& terminal) {
     pin->add_flag(
         "--forgotten", call->forgotten,
         "without any PIN, for a shop whose only foreman forgot his; the log says so for ever");
+    CLI::App* certificate = people->add_subcommand(
+        "certificate", "A foreman has seen somebody's certificate; the last one noted holds.");
+    certificate->add_option("--person", call->person, "whose, as person:ID")->required();
+    certificate
+        ->add_option("--scope", call->scope, "materials and thickness, as in \"PE-HD, PP 3-20 mm\"")
+        ->required();
+    certificate->add_option("--until", call->until, "the last DATE, as in 2031-06-30")->required();
     CLI::App* seal = root.get_subcommand("log")->add_subcommand(
         "seal", "The day's seal: a foreman signs the log as it is now.");
     seal->add_option("--day", call->day, "local DATE of the day (today), up to today");
-    for (CLI::App* words : {add, change, pin, seal}) {
+    for (CLI::App* words : {add, change, pin, certificate, seal}) {
         words->add_option("--by", call->by, "the foreman, as person:ID");
     }
-    for (CLI::App* words : {list, add, change, pin, seal}) {
+    for (CLI::App* words : {list, add, change, pin, certificate, seal}) {
         words->add_option("--log", call->log, "the log's FILE")->required();
         words->add_flag("--json", call->json, "as JSON");
     }
@@ -265,6 +299,8 @@ void addForeman(CLI::App& root, Commands& commands, Terminal& terminal) {
     commands.push_back({add, [call, &terminal] { return addPerson(*call, terminal); }});
     commands.push_back({change, [call, &terminal] { return changePerson(*call, terminal); }});
     commands.push_back({pin, [call, &terminal] { return changePin(*call, terminal); }});
+    commands.push_back(
+        {certificate, [call, &terminal] { return noteCertificate(*call, terminal); }});
     commands.push_back({seal, [call, &terminal] { return sealLog(*call, terminal); }});
 }
 

@@ -174,6 +174,11 @@ std::string peopleJson(const std::string& log, const Roster& roster) {
             {"name", person.name},
             {"role", nameOf(person.role)},
             {"active", person.active}};
+        const auto noted = roster.certificate.find(person.id);
+        if (noted != roster.certificate.end()) {
+            one["certificate"] = {
+                {"scope", scopeOf(noted->second)}, {"until", noted->second.until}};
+        }
         const auto key = roster.key.find(person.id);
         if (key != roster.key.end()) {
             one["public_key"] = key->second;

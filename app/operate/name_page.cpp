@@ -1,7 +1,6 @@
 #include "app/operate/name_page.h"
 
 #include "app/pages/line_style.h"
-#include "core/people/person.h"
 
 #include <QLineEdit>
 
@@ -12,9 +11,6 @@ NamePage::NamePage(QWidget* parent)
       m_under(keep(new Sentence("nameUnder", this))), m_line(new QLineEdit(this)) {
     m_under->setQuiet(true);
     m_line->setObjectName("nameLine");
-    m_line->setMaxLength(static_cast<int>(kLongestName));
-    m_line->setPlaceholderText(tr("first and last name"));
-    m_line->setAccessibleName(m_line->placeholderText());
     connect(m_line, &QLineEdit::textEdited, this, &NamePage::typed);
     connect(m_line, &QLineEdit::returnPressed, this, [this] { emit slotPressed(SlotPlace::Step); });
 }
@@ -23,6 +19,9 @@ void NamePage::show(const NameView& view) {
     m_view = view;
     m_title->setText(view.title);
     m_under->setText(view.under);
+    m_line->setMaxLength(view.most);
+    m_line->setPlaceholderText(view.line.isEmpty() ? tr("first and last name") : view.line);
+    m_line->setAccessibleName(m_line->placeholderText());
     m_back->show(view.back);
     m_stop->show(view.stop);
     m_step->show(view.step);

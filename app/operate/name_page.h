@@ -2,6 +2,7 @@
 #pragma once
 
 #include "app/pages/page.h"
+#include "core/people/person.h"
 
 class QLineEdit;
 
@@ -10,6 +11,8 @@ namespace seamclock {
 struct NameView {
     QString title;
     QString under; // quiet, below the line: what is meant, or what is wrong with it
+    QString line;  // what the line is for; empty: a name
+    int most = static_cast<int>(kLongestName);
     SlotView back;
     SlotView stop;
     SlotView step;

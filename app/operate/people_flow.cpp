@@ -566,6 +566,9 @@ void PeopleFlow::changePerson(const std::string& id) {
             case PersonItem::Pin:
                 newPin(person);
                 return;
+            case PersonItem::Certificate:
+                noteCertificate(person);
+                return;
             case PersonItem::Leave: {
                 Person changed = person;
                 changed.active = !person.active;
@@ -627,6 +630,53 @@ void PeopleFlow::newPin(const Person& person) {
                 }));
         },
         [this, id = person.id] { changePerson(id); });
+}
+
+CertificateState
+PeopleFlow::certificate(std::string_view material, std::int64_t thicknessUm) const {
+    const Instant now = m_floor.now();
+    return certificateFor(
+        people().certificate, m_atBench, material, thicknessUm, toIsoDate(now.utc, now.offset));
+}
+
+// One line by the keyboard, as it stands in the log.
+void PeopleFlow::noteCertificate(const Person& person) {
+    const auto noted = people().certificate.find(person.id);
+    NameView view;
+    view.title = tr("Which certificate has %1?").arg(fromUtf8(person.name));
+    view.under = tr("As in: PE-HD, PP 3-20 mm until 2031-06-30");
+    view.line = tr("materials, thickness, last day");
+    view.most = static_cast<int>(kLongestCertificate);
+    view.back = hiddenSlot();
+    view.stop = plainSlot(tr("Close"), tr("nothing is kept"));
+    view.step = stepSlot(tr("Keep it"));
+    m_name->setName({});
+    m_name->show(view);
+    if (noted != people().certificate.end()) {
+        m_name->setName(
+            fromUtf8(scopeOf(noted->second)) + " until " + fromUtf8(noted->second.until));
+    }
+    turnTo(m_name, {}, [this, id = person.id] { changePerson(id); });
+    m_onStep = [this, person] {
+        const auto read = readCertificate(m_name->name().toStdString());
+        if (!read) {
+            tell(read.error());
+            return;
+        }
+        m_desk.run<Result<void>>(
+            this,
+            [by = m_access, id = person.id, certificate = *read](Office& office) {
+                return office.noteCertificate(by->who, id, certificate);
+            },
+            here<Result<void>>([this, person](const Result<void>& kept) {
+                changePerson(person.id);
+                if (kept) {
+                    emit said(tr("%1: the certificate is kept.").arg(fromUtf8(person.name)));
+                } else {
+                    tell(kept.error());
+                }
+            }));
+    };
 }
 
 void PeopleFlow::store(const Person& changed, const HeldPin& pin) {

@@ -42,6 +42,9 @@ public:
     /// Whether the log knows people and nobody was asked yet who it is.
     bool mustAsk() const;
 
+    /// Whether who is at the bench may weld that sheet by his certificate, today.
+    CertificateState certificate(std::string_view material, std::int64_t thicknessUm) const;
+
     void openWho();
     /// A foreman proves himself for one step: `then` gets his proof, which is not kept. `forWhat`
     /// stands below the question.
@@ -102,6 +105,7 @@ private:
     void renamePerson(const Person& person);
     void changeRole(const Person& person);
     void newPin(const Person& person);
+    void noteCertificate(const Person& person);
     void store(const Person& changed, const HeldPin& pin);
     void showDay();
     void drawDay();

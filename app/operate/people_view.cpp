@@ -193,6 +193,17 @@ ChoiceView personPage(const DeskPeople& people, const Person& person) {
                 people.hasPin(person) ? tr("the old one is forgotten") : tr("has none here"),
                 Sign::Lock));
             break;
+        case PersonItem::Certificate: {
+            const auto noted = people.certificate.find(person.id);
+            page.choices.push_back(tile(
+                tr("Certificate"),
+                noted == people.certificate.end()
+                    ? tr("none noted")
+                    : tr("%1, until %2")
+                          .arg(fromUtf8(scopeOf(noted->second)), fromUtf8(noted->second.until)),
+                Sign::Shield));
+            break;
+        }
         case PersonItem::Leave:
             page.choices.push_back(tile(
                 person.active ? tr("Has left") : tr("Is back"),

@@ -35,9 +35,10 @@ enum class DeskItem { Seal, Add, Change };
 inline constexpr DeskItem kDeskItems[] = {DeskItem::Seal, DeskItem::Add, DeskItem::Change};
 ChoiceView deskPage(const QString& foreman);
 
-enum class PersonItem { Name, Role, Pin, Leave };
+enum class PersonItem { Name, Role, Pin, Certificate, Leave };
 inline constexpr PersonItem kPersonItems[] = {
-    PersonItem::Name, PersonItem::Role, PersonItem::Pin, PersonItem::Leave};
+    PersonItem::Name, PersonItem::Role, PersonItem::Pin, PersonItem::Certificate,
+    PersonItem::Leave};
 ChoiceView personPage(const DeskPeople& people, const Person& person);
 
 inline constexpr Role kRoles[] = {Role::Operator, Role::Foreman, Role::Trainee};

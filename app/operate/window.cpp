@@ -1072,11 +1072,33 @@ void Window::prepare() {
 // ---- series, trial joints, re-welds
 
 /// Opens it, or asks first whether the series may begin.
-void Window::begin(const WeldOrder& order) {
+void Window::begin(WeldOrder order) {
     if (m_floor.practises()) { // nobody tests what is only practised
-        openNow(order, TrialState::Released);
+        openNow(std::move(order), TrialState::Released);
         return;
     }
+    const Procedure& procedure = order.procedure.procedure;
+    const CertificateState certificate = m_people->certificate(
+        procedure.material, std::llround(inMicrometres(order.request.thickness)));
+    const std::string_view flag = flagOf(certificate);
+    if (flag.empty()) {
+        askTrial(order);
+        return;
+    }
+    order.flags.emplace_back(flag);
+    const QString who = m_people->atBench().empty()
+                            ? tr("Nobody in particular")
+                            : nameFor(m_people->people(), m_people->atBench());
+    m_people->askForeman(
+        tr("%1, %2 mm: %3.")
+                .arg(
+                    fromUtf8(procedure.material),
+                    numberText(inMillimetres(order.request.thickness), 0), findingWord(flag)) +
+            QLatin1Char(' ') + who,
+        [this, order](const ProvenPerson&) { askTrial(order); });
+}
+
+void Window::askTrial(const WeldOrder& order) {
     const auto trial = m_floor.trialOf(order);
     if (!trial) {
         say(fromUtf8(trial.error().detail));

@@ -152,7 +152,8 @@ private:
     void drawCard();
     void printCard();
     void prepare();
-    void begin(const WeldOrder& order);
+    void begin(WeldOrder order);
+    void askTrial(const WeldOrder& order);
     void openNow(WeldOrder order, TrialState trial);
     void nextJoint();
     void weldAgain(double lostMm);

@@ -27,6 +27,7 @@ Desk::~Desk() {
 DeskPeople Desk::look() const {
     DeskPeople now;
     now.people = m_office.roster().people;
+    now.certificate = m_office.roster().certificate;
     for (const Person& person : now.people) {
         // Where the file of secrets can't be read, a PIN is asked for, and that says why.
         if (m_credentials->hasPin(person.id).value_or(true)) {

@@ -17,6 +17,7 @@ struct KindOf {
     std::string_view operator()(const KeySet&) const { return "key_set"; }
     std::string_view operator()(const PersonSet&) const { return "person_set"; }
     std::string_view operator()(const PinChanged&) const { return "pin_changed"; }
+    std::string_view operator()(const CertificateNoted&) const { return "certificate_noted"; }
     std::string_view operator()(const BenchSet&) const { return "bench_set"; }
     std::string_view operator()(const ProcedureSet&) const { return "procedure_set"; }
     std::string_view operator()(const ProcedureAttested&) const { return "procedure_attested"; }

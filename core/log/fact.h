@@ -110,6 +110,14 @@ struct PinChanged {
 
     bool operator==(const PinChanged&) const = default;
 };
+/// A foreman (`by`) has seen that person's certificate; the last one noted holds
+/// (core/people/certificate.h).
+struct CertificateNoted {
+    std::string scope; // "PE-HD, PP 3-20 mm"
+    std::string until; // the last day, "2031-06-30"
+
+    bool operator==(const CertificateNoted&) const = default;
+};
 /// A foreman (`by`) signs the log at the end of the day that is the subject.
 struct DaySealed {
     std::string log; // its id
@@ -145,8 +153,8 @@ struct PracticeMade {
 
 using FactDetail = std::variant<
     ProgramStarted, ProgramStopped, SoundLost, SoundBack, ClockJumped, RowsSpilled, RowsJoined,
-    LogImported, HeadSigned, KeySet, PersonSet, PinChanged, BenchSet, ProcedureSet,
-    ProcedureAttested, AttestationWithdrawn, SeamSet, DaySealed, PracticeMade>;
+    LogImported, HeadSigned, KeySet, PersonSet, PinChanged, CertificateNoted, BenchSet,
+    ProcedureSet, ProcedureAttested, AttestationWithdrawn, SeamSet, DaySealed, PracticeMade>;
 
 struct Fact {
     Instant at;

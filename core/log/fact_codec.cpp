@@ -37,6 +37,9 @@ struct DetailJson {
         return {{"name", d.name}, {"role", d.role}, {"active", d.active}};
     }
     Json operator()(const PinChanged& d) const { return {{"reason", d.reason}}; }
+    Json operator()(const CertificateNoted& d) const {
+        return {{"scope", d.scope}, {"until", d.until}};
+    }
     Json operator()(const BenchSet& d) const { return {{"doc", d.doc}}; }
     Json operator()(const ProcedureSet& d) const { return {{"doc", d.doc}}; }
     Json operator()(const ProcedureAttested& d) const {
@@ -201,6 +204,9 @@ std::optional<FactDetail> detailOf(const std::string& kind, Fields& fields) {
     }
     if (kind == "pin_changed") {
         return PinChanged{fields.text("reason")};
+    }
+    if (kind == "certificate_noted") {
+        return CertificateNoted{fields.text("scope"), fields.text("until")};
     }
     if (kind == "bench_set") {
         return BenchSet{fields.text("doc")};

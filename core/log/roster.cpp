@@ -30,6 +30,12 @@ Result<void> take(Roster& roster, const Fact& fact) {
         } else {
             *known = std::move(person);
         }
+    } else if (const auto* noted = std::get_if<CertificateNoted>(&fact.d)) {
+        auto certificate = readCertificate(noted->scope, noted->until);
+        if (!certificate) {
+            return fail(ErrorCode::Damaged, fact.subject + ": " + certificate.error().detail);
+        }
+        roster.certificate[fact.subject] = std::move(*certificate);
     } else if (const auto* key = std::get_if<KeySet>(&fact.d)) {
         if (fact.subject != "station") {
             roster.key[fact.subject] = key->publicKey;

@@ -5,6 +5,7 @@
 
 #include "core/base/result.h"
 #include "core/log/fact.h"
+#include "core/people/certificate.h"
 #include "core/people/person.h"
 
 #include <map>
@@ -16,13 +17,14 @@ namespace seamclock {
 class LogReader;
 
 struct Roster {
-    std::vector<Person> people;             // in the order in which they came
-    std::map<std::string, std::string> key; // person: public key in force
+    std::vector<Person> people;                     // in the order in which they came
+    std::map<std::string, std::string> key;         // person: public key in force
+    std::map<std::string, Certificate> certificate; // person: the one noted last
 
     bool operator==(const Roster&) const = default;
 };
 
-/// Passes over facts that aren't about people. Damaged: a person as none can be.
+/// Passes over facts that aren't about people. Damaged: a person or a certificate as none can be.
 Result<void> take(Roster& roster, const Fact& fact);
 
 /// From the log's own chain.

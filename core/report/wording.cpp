@@ -89,6 +89,9 @@ constexpr Words kWords[] = {
     {"let_it_cool", "let it cool"},
     // flags
     {"calibration_overdue", "scale calibration overdue"},
+    {"certificate_missing", "no certificate noted"},
+    {"certificate_expired", "certificate expired"},
+    {"certificate_out_of_scope", "certificate for other sheets"},
     {"trial_not_made", "no trial joint was made before"},
     {"trial_not_released", "the trial joint was not released yet"},
     {"trial_refused", "the trial joint was not accepted"},

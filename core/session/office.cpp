@@ -200,6 +200,17 @@ Result<void> Office::givePin(const ProvenPerson& by, const std::string& person, 
     return storePin(by.person(), **whose, pin, *had ? "forgotten" : "first");
 }
 
+Result<void> Office::noteCertificate(
+    const ProvenPerson& by, const std::string& person, const Certificate& certificate) {
+    if (auto may = mayChange(by); !may) {
+        return may;
+    }
+    if (const auto whose = known(person); !whose) {
+        return passOn(whose.error());
+    }
+    return note(by.person(), person, CertificateNoted{scopeOf(certificate), certificate.until});
+}
+
 Result<void> Office::changePin(const std::string& person, const Pin& old, const Pin& pin) {
     const auto whose = known(person);
     if (!whose) {

@@ -39,6 +39,9 @@ public:
     changePerson(const ProvenPerson& by, const Person& changed, const std::optional<Pin>& pin);
     /// A PIN for somebody who has none or forgot it.
     Result<void> givePin(const ProvenPerson& by, const std::string& person, const Pin& pin);
+    /// The foreman has seen that person's certificate. Missing: nobody with that id.
+    Result<void> noteCertificate(
+        const ProvenPerson& by, const std::string& person, const Certificate& certificate);
     /// One's own. Errors as enter.
     Result<void> changePin(const std::string& person, const Pin& old, const Pin& pin);
     /// For a shop whose only foreman forgot his PIN: whoever can write the log's folder may do

@@ -37,6 +37,22 @@ protected:
     std::string log;
 };
 
+TEST_F(CliForeman, ACertificateIsNotedAndListed) {
+    addInes();
+    const std::string words = "people certificate --person person:ines-falk --by person:ines-falk";
+    const json people =
+        jsonWith("123456\\n", words + " --scope 'PE-HD, PP 3-20 mm' --until 2031-06-30");
+    EXPECT_EQ(people["people"][0]["certificate"]["scope"], "PE-HD, PP 3-20 mm");
+    EXPECT_EQ(people["people"][0]["certificate"]["until"], "2031-06-30");
+    EXPECT_NE(
+        with("", "people list").out.find("PE-HD, PP 3-20 mm until 2031-06-30"), std::string::npos);
+    const Ran none = with("123456\\n", words + " --scope PE-HD --until 2031-06-30");
+    EXPECT_EQ(none.status, 2);
+    EXPECT_EQ(
+        none.err, "seamclock-cli: people certificate: the scope \"PE-HD\" can't be read; allowed: "
+                  "materials and a range, as in \"PE-HD, PP 3-20 mm\"\n");
+}
+
 TEST_F(CliForeman, PeopleComeByTheForeman) {
     EXPECT_EQ(with("", "people list").out, "nobody is entered yet\n");
     const Ran first = with("4711\\n", "people add --name Jo --role operator --pin");

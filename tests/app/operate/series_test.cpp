@@ -228,6 +228,49 @@ TEST_F(TrialJoint, NotReleasedIsInTheRecordOfWhatFollows) {
     EXPECT_EQ(weldOf(shop).opened().flags, std::vector<std::string>{"trial_not_released"});
 }
 
+class Certificates : public TrialJoint {
+protected:
+    /// Entered at the foreman's desk, and the desk is left.
+    void note(const QString& line) {
+        ASSERT_TRUE(people.openWho());
+        ASSERT_TRUE(people.openDesk(PeopleWalk::kForemansPin));
+        ASSERT_TRUE(people.choose("Change an entry"));
+        ASSERT_TRUE(people.choose("Oddo Quenley"));
+        ASSERT_TRUE(people.choose("Certificate"));
+        shop.window().people()->namePage()->setName(line);
+        ASSERT_TRUE(people.press(SlotPlace::Step));
+        ASSERT_TRUE(people.press(SlotPlace::Stop));
+        ASSERT_TRUE(people.press(SlotPlace::Stop));
+        ASSERT_TRUE(people.press(SlotPlace::Step));
+        for (int i = 0; i < 3 && shop.window().page() == PageKind::People; ++i) {
+            ASSERT_TRUE(people.press(SlotPlace::Step));
+        }
+    }
+    void prepareFirst() {
+        shop.window().openNextCard();
+        slot(shop, SlotPlace::Step);
+        people.settle();
+    }
+};
+
+TEST_F(Certificates, WhereTheShopKeepsThemNobodyWeldsWithoutOneButByTheForemansPin) {
+    ASSERT_NO_FATAL_FAILURE(foreman());
+    prepareFirst();
+    EXPECT_EQ(shop.window().page(), PageKind::Trial) << "none is kept, so none is asked for";
+    slot(shop, SlotPlace::Stop);
+    ASSERT_NO_FATAL_FAILURE(note("PVDF 3-8 mm until 2031-06-30"));
+    EXPECT_EQ(shop.desk().people().certificate.size(), 1U);
+    prepareFirst();
+    ASSERT_EQ(shop.window().page(), PageKind::People) << "the foreman's PIN";
+    ASSERT_TRUE(people.givePin(PeopleWalk::kForemansPin));
+    ASSERT_EQ(shop.window().page(), PageKind::Trial);
+    shop.window().passTrial();
+    const auto& flags = weldOf(shop).opened().flags;
+    ASSERT_EQ(flags.size(), 2U);
+    EXPECT_EQ(flags[0].rfind("certificate_", 0), 0U) << flags[0];
+    EXPECT_EQ(flags[1], "trial_not_made");
+}
+
 TEST(Reweld, IsLinkedToTheJointCutOutAndSaysWhatWasLost) {
     Shop shop;
     Walk walk(shop.window(), shop.floor(), shop.clock());

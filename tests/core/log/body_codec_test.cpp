@@ -60,6 +60,7 @@ TEST(FactCodec, BringsEveryFormBackAsItWas) {
         {"person:k-7", KeySet{hash, "forgotten"}},
         {"person:k-7", PersonSet{"In\xC3\xA9s Falk", "foreman", false}},
         {"person:k-7", PinChanged{"changed"}},
+        {"person:k-7", CertificateNoted{"PE-HD, PP 3-20 mm", "2031-06-30"}},
         {"day:2030-01-07", DaySealed{"7f", 12, hash, hash, hash + hash}},
         {"bench:east", BenchSet{hash}},
         {"procedure:house-pp", ProcedureSet{hash}},

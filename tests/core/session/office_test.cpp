@@ -152,6 +152,22 @@ TEST_F(OfficeTest, ANewForemanGetsAKeyThatSeals) {
     EXPECT_EQ(report->seals.front().name, "Lea");
 }
 
+TEST_F(OfficeTest, ACertificateIsNotedByAForemanAndTheLastOneHolds) {
+    const Access ines = foreman();
+    ASSERT_TRUE(office->addPerson(ines.who, "Max Thorne", Role::Operator, {}).has_value());
+    const auto first = *readCertificate("PE-HD 3-20 mm", "2031-06-30");
+    const auto second = *readCertificate("PE-HD, PP 3-15 mm", "2033-06-30");
+    ASSERT_TRUE(office->noteCertificate(ines.who, "person:max-thorne", first).has_value());
+    EXPECT_EQ(office->roster().certificate.at("person:max-thorne"), first);
+    ASSERT_TRUE(office->noteCertificate(ines.who, "person:max-thorne", second).has_value());
+    EXPECT_EQ(
+        office->noteCertificate(ines.who, "person:nobody", first).error().code, ErrorCode::Missing);
+    EXPECT_EQ(facts().back(), "person:max-thorne certificate_noted by person:ines-falk");
+    restart();
+    EXPECT_EQ(office->roster().certificate.size(), 1U);
+    EXPECT_EQ(office->roster().certificate.at("person:max-thorne"), second);
+}
+
 TEST_F(OfficeTest, AForgottenPinMeansAnotherKeyAndTheLogSaysSo) {
     const Access ines = foreman();
     const std::string first = office->roster().key.at("person:ines-falk");
