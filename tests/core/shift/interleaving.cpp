@@ -112,11 +112,14 @@ private:
         const Milliseconds since =
             onto == 0 ? Milliseconds::max()
                       : m_now.boot - weld.events[static_cast<std::size_t>(onto - 1)].at.boot;
-        if (onto > 1 && since <= kTakeBackWindow && oneIn(6)) {
+        // A check that was taken back would be made again by nobody here.
+        const bool steps =
+            !std::holds_alternative<Preparing>(weld.state) && onto > 1 && since <= kTakeBackWindow;
+        if (steps && oneIn(6)) {
             if (make(weld, onto, StepTakenBack{onto})) {
                 ++m_told.takenBack;
             }
-        } else if (onto > 1 && since <= kTakeBackWindow && oneIn(8)) {
+        } else if (steps && oneIn(8)) {
             if (make(weld, onto, StepBackdated{onto, Milliseconds(from(500, 6'000))})) {
                 ++m_told.backdated;
             }
