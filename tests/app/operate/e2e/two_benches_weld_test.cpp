@@ -233,6 +233,75 @@ protected:
         waitUntil(stampOf(bench, what).before + ms);
     }
 
+    /// Every event is a press's, at its instant.
+    void expectStamps() {
+        const std::vector<Row> rows = rowsOf(m_welds);
+        std::vector<std::optional<Weld>> now(kBenches);
+        double passed = 0;
+        std::size_t press = 0;
+        double worst = 0;
+        for (std::size_t i = 0; i < rows.size(); ++i) {
+            const auto bench = static_cast<std::size_t>(rows[i].bench);
+            if (i > 0) {
+                Shift shift;
+                for (std::size_t one = 0; one < now.size(); ++one) {
+                    if (now[one] && isOpen(now[one]->state)) {
+                        shift.benches.push_back({m_ids[one], static_cast<int>(one) + 1, *now[one]});
+                    }
+                }
+                passed += trueMs(shift, rows[i - 1].event.at, rows[i].event.at.boot);
+            }
+            now[bench] =
+                now[bench] ? *apply(*now[bench], rows[i].event) : *seamclock::open(rows[i].event);
+            // The second event of one press has the first's stamp.
+            const bool same = i > 0 && rows[i - 1].bench == rows[i].bench &&
+                              rows[i].event.at.boot - rows[i - 1].event.at.boot < milliseconds(100);
+            if (same) {
+                continue;
+            }
+            ASSERT_LT(press, m_made.size());
+            const Made& made = m_made[press++];
+            EXPECT_EQ(made.bench, rows[i].bench) << made.what;
+            // The clock of practice began with the machine's, and was true until a weld might
+            // hurry. The press lies between its stamps.
+            const double at = static_cast<double>(rows.front().event.at.boot.count()) + passed;
+            const double off = std::max({made.stamp.before - at, at - made.stamp.after, 0.0});
+            const double stolen =
+                m_probe.worstBetween(made.stamp.before, made.stamp.after + kAgreeMs);
+            EXPECT_LE(off, kAgreeMs + stolen)
+                << made.what << " on bench " << made.bench << "; scheduler " << stolen << " ms";
+            worst = std::max(worst, off);
+        }
+        EXPECT_EQ(press, m_made.size()) << "a press has no event";
+        std::printf(
+            "%zu presses, %zu events on two benches; at worst %.0f ms off; scheduler %.0f ms\n",
+            m_made.size(), rows.size(), worst, m_probe.worst());
+    }
+    void expectRecord(int bench) {
+        const WeldRecord joint = record(weld(bench));
+        EXPECT_EQ(joint.opened.type, WeldType::Practice);
+        EXPECT_EQ(joint.opened.seam, bench == 0 ? "T1" : "T2");
+        EXPECT_EQ(joint.opened.bench, m_ids[static_cast<std::size_t>(bench)]);
+        ASSERT_EQ(joint.phases.size(), 5U);
+        // True time from get ready to the lock: these are the stamps' own.
+        const auto expectTook = [&](std::size_t phase, const char* from, const char* to) {
+            const Stamp& began = stampOf(bench, from);
+            const Stamp& ended = stampOf(bench, to);
+            const double stolen = m_probe.worstBetween(began.before, ended.after + kAgreeMs);
+            const auto took = static_cast<double>(joint.phases[phase].took->lo.count());
+            EXPECT_GE(took, ended.before - began.after - kAgreeMs - stolen) << from;
+            EXPECT_LE(took, ended.after - began.before + kAgreeMs + stolen) << from;
+        };
+        expectTook(2, "plate out", "faces met");
+        expectTook(3, "faces met", "reached");
+        EXPECT_GE(joint.phases[4].took->lo, weld(bench).plan.cooling->atLeast);
+        ASSERT_EQ(joint.beads.size(), 1U);
+        EXPECT_EQ(std::get<BeadMeasured>(joint.beads[0].d).heightUm, bench == 0 ? 4'200 : 4'600);
+        EXPECT_TRUE(joint.numberedAt);
+        ASSERT_TRUE(joint.stored);
+        EXPECT_EQ(joint.stored->verdict, toString(joint.verdict.word));
+    }
+
     Rig m_rig;
     SchedulerProbe m_probe;
     std::vector<std::string> m_ids;
@@ -264,9 +333,9 @@ TEST_F(TwoBenches, AreWeldedAtOnceAndTheRecordsOfBothAreWhatWasDone) {
     counted(1, "pressure off", m_rig.click(step(FrameKind::Phase)), 2);
     ASSERT_TRUE(is(1, "soaking"));
     // The screen comes to A by itself when its soak is over: nobody presses a bench.
-    const Event& began = weld(0).events[weld(0).events.size() - 2]; // then its reading
+    const Event& soak = weld(0).events[weld(0).events.size() - 2]; // then its reading
     const double soakMs = trueMs(
-        {{{m_ids[0], 1, weld(0)}}, {}, true, {}}, began.at,
+        {{{m_ids[0], 1, weld(0)}}, {}, true, {}}, soak.at,
         bootOf(weld(0), std::get<Soaking>(weld(0).state).due.lo));
     waitSince(0, "pressure off", soakMs + 850);
     counted(0, "plate out", m_rig.key("F9"));
@@ -319,71 +388,10 @@ TEST_F(TwoBenches, AreWeldedAtOnceAndTheRecordsOfBothAreWhatWasDone) {
     m_rig.click(frameFor(FrameKind::Page).stop);
     EXPECT_EQ(m_rig.waitForEnd(), 0);
 
-    // ---- the record against the stamps
-    const std::vector<Row> rows = rowsOf(m_welds);
-    std::vector<std::optional<Weld>> now(kBenches);
-    double passed = 0;
-    std::size_t press = 0;
-    double worst = 0;
-    for (std::size_t i = 0; i < rows.size(); ++i) {
-        const auto bench = static_cast<std::size_t>(rows[i].bench);
-        if (i > 0) {
-            Shift shift;
-            for (std::size_t one = 0; one < now.size(); ++one) {
-                if (now[one] && isOpen(now[one]->state)) {
-                    shift.benches.push_back({m_ids[one], static_cast<int>(one) + 1, *now[one]});
-                }
-            }
-            passed += trueMs(shift, rows[i - 1].event.at, rows[i].event.at.boot);
-        }
-        now[bench] =
-            now[bench] ? *apply(*now[bench], rows[i].event) : *seamclock::open(rows[i].event);
-        // The second event of one press has the first's stamp.
-        const bool same = i > 0 && rows[i - 1].bench == rows[i].bench &&
-                          rows[i].event.at.boot - rows[i - 1].event.at.boot < milliseconds(100);
-        if (same) {
-            continue;
-        }
-        ASSERT_LT(press, m_made.size());
-        const Made& made = m_made[press++];
-        EXPECT_EQ(made.bench, rows[i].bench) << made.what;
-        // The clock of practice began with the machine's, and was true until a weld might hurry.
-        // The press lies between its stamps.
-        const double at = static_cast<double>(rows.front().event.at.boot.count()) + passed;
-        const double off = std::max({made.stamp.before - at, at - made.stamp.after, 0.0});
-        const double stolen = m_probe.worstBetween(made.stamp.before, made.stamp.after + kAgreeMs);
-        EXPECT_LE(off, kAgreeMs + stolen)
-            << made.what << " on bench " << made.bench << "; scheduler " << stolen << " ms";
-        worst = std::max(worst, off);
-    }
-    EXPECT_EQ(press, m_made.size()) << "a press has no event";
-    std::printf(
-        "%zu presses, %zu events on two benches; at worst %.0f ms off; scheduler %.0f ms\n",
-        m_made.size(), rows.size(), worst, m_probe.worst());
+    ASSERT_NO_FATAL_FAILURE(expectStamps());
     for (const int bench : {0, 1}) {
         SCOPED_TRACE(bench);
-        const WeldRecord joint = record(weld(bench));
-        EXPECT_EQ(joint.opened.type, WeldType::Practice);
-        EXPECT_EQ(joint.opened.seam, bench == 0 ? "T1" : "T2");
-        EXPECT_EQ(joint.opened.bench, m_ids[static_cast<std::size_t>(bench)]);
-        ASSERT_EQ(joint.phases.size(), 5U);
-        // True time from get ready to the lock: these are the stamps' own.
-        const auto expectTook = [&](std::size_t phase, const char* from, const char* to) {
-            const Stamp& began = stampOf(bench, from);
-            const Stamp& ended = stampOf(bench, to);
-            const double stolen = m_probe.worstBetween(began.before, ended.after + kAgreeMs);
-            const auto took = static_cast<double>(joint.phases[phase].took->lo.count());
-            EXPECT_GE(took, ended.before - began.after - kAgreeMs - stolen) << from;
-            EXPECT_LE(took, ended.after - began.before + kAgreeMs + stolen) << from;
-        };
-        expectTook(2, "plate out", "faces met");
-        expectTook(3, "faces met", "reached");
-        EXPECT_GE(joint.phases[4].took->lo, weld(bench).plan.cooling->atLeast);
-        ASSERT_EQ(joint.beads.size(), 1U);
-        EXPECT_EQ(std::get<BeadMeasured>(joint.beads[0].d).heightUm, bench == 0 ? 4'200 : 4'600);
-        EXPECT_TRUE(joint.numberedAt);
-        ASSERT_TRUE(joint.stored);
-        EXPECT_EQ(joint.stored->verdict, toString(joint.verdict.word));
+        ASSERT_NO_FATAL_FAILURE(expectRecord(bench));
     }
     const auto sound = verifyLog(m_rig.log());
     ASSERT_TRUE(sound) << sound.error().detail;
