@@ -15,7 +15,7 @@ void JointRow::show(const JointRowView& view) {
         return;
     }
     m_view = view;
-    setAccessibleName(view.number + ", " + view.seam + ", " + view.reason);
+    setAccessibleName(spoken({view.number, view.seam, view.time, view.reason}));
     update();
 }
 
@@ -202,11 +202,12 @@ void DayPage::place() {
     m_perLeaf = std::clamp(static_cast<int>((list.height() + kGap) / (kRow + kGap)), 1, kRows);
     for (int i = 0; i < kRows; ++i) {
         const QRectF box(list.x(), list.y() + i * (kRow + kGap), list.width(), kRow);
-        put(m_rows[static_cast<std::size_t>(i)], i < std::min(m_shown, m_perLeaf) ? box : QRectF());
+        put(m_rows[static_cast<std::size_t>(i)],
+            i < std::min(m_shown, m_perLeaf) ? handed(box) : QRectF());
     }
     const bool nothing = !m_nothing->text().isEmpty();
     put(m_nothing, nothing ? body.adjusted(6, 0, -6, -body.height() / 2) : QRectF());
-    put(m_panel, nothing || m_shown == 0 ? QRectF() : panel);
+    put(m_panel, nothing || m_shown == 0 ? QRectF() : handed(panel));
     placeSlots(frame);
 }
 

@@ -77,8 +77,9 @@ Result<void> PeopleWalk::choose(const QString& words) {
         return stopped("no question stands that \"" + words.toStdString() + "\" answers");
     }
     const auto& choices = page->view().choices;
+    const QString shown = asShown(words.toUtf8()); // a name is shown as it is
     const auto found = std::find_if(choices.begin(), choices.end(), [&](const auto& choice) {
-        return choice.text == words && choice.enabled;
+        return (choice.text == words || choice.text == shown) && choice.enabled;
     });
     if (found == choices.end()) {
         return stopped("\"" + words.toStdString() + "\" is no answer");

@@ -34,6 +34,10 @@ Instant demoMorning() {
 
 } // namespace
 
+QString asShown(const char* words) {
+    return QCoreApplication::translate("Walk", words);
+}
+
 Walk::Walk(Window& window, Floor& floor, VirtualClock& clock)
     : m_window(window), m_floor(floor), m_clock(clock) {}
 

@@ -15,6 +15,9 @@
 
 namespace seamclock {
 
+/// What a walk looks for on the screen, in the words that a translator makes of it.
+QString asShown(const char* words);
+
 /// Makes a weld on a window by presses. `picture` is called at each screen with its name.
 class Walk {
 public:

@@ -47,7 +47,9 @@ Preferences readPreferences(const QString& file) {
                      : UnitSystem::Metric;
     read.pedalKey = settings->value("hands/pedal_key", 0).toInt();
     const double text = settings->value("screen/text", 1.0).toDouble();
-    read.text = text == 1.5 || text == 2.0 ? text : 1.0;
+    for (const double size : kTextSizes) {
+        read.text = text == size ? size : read.text;
+    }
     const double dpi = settings->value("screen/dpi", 0.0).toDouble();
     read.dpi = dpi >= 50 && dpi <= 600 ? dpi : 0;
     read.snapshotFolder = settings->value("log/snapshot_folder").toString();

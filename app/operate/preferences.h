@@ -9,13 +9,16 @@
 
 namespace seamclock {
 
+/// Of words: the sizes that can be chosen.
+inline constexpr double kTextSizes[] = {1, 1.25, 1.5, 2};
+
 struct Preferences {
     ThemeKind theme = ThemeKind::Dark;
     bool mirrored = false;
     bool lessMotion = false;
     int pedalKey = 0;                      // a Qt::Key; 0: none
     UnitSystem units = UnitSystem::Metric; // of the card, on screen and on paper
-    double text = 1;                       // 1, 1.5 or 2
+    double text = 1;                       // one of kTextSizes
     double dpi = 0;                        // 0: as the screen says
     QString snapshotFolder;                // where others find a copy of the log; empty: nowhere
 

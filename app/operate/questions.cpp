@@ -135,7 +135,7 @@ Menu menuFor(const Preferences& now, const QString& atBench) {
         tr("the key that it types"), Sign::Pedal);
     add(MenuItem::Motion, now.lessMotion ? tr("Less motion") : tr("Even motion"),
         tr("of the changeover's front"), Sign::Changeover);
-    add(MenuItem::Words, tr("Words: %1 %").arg(qRound(now.text * 100)), tr("100, 150, 200 %"),
+    add(MenuItem::Words, tr("Words: %1 %").arg(qRound(now.text * 100)), tr("100, 125, 150, 200 %"),
         Sign::Note);
     add(MenuItem::Units,
         now.units == UnitSystem::Metric ? tr("Card in mm, N, °C") : tr("Card in inch, lbf, °F"),
@@ -146,6 +146,20 @@ Menu menuFor(const Preferences& now, const QString& atBench) {
     menu.page.step = stepSlot(tr("Back to the bench"), false);
     return menu;
 }
+
+namespace {
+
+/// The next size; after the largest the smallest.
+double largerWords(double now) {
+    for (const double size : kTextSizes) {
+        if (size > now) {
+            return size;
+        }
+    }
+    return kTextSizes[0];
+}
+
+} // namespace
 
 Preferences changedBy(MenuItem item, Preferences now) {
     switch (item) {
@@ -161,7 +175,7 @@ Preferences changedBy(MenuItem item, Preferences now) {
         now.lessMotion = !now.lessMotion;
         break;
     case MenuItem::Words:
-        now.text = now.text >= 2 ? 1 : now.text + 0.5;
+        now.text = largerWords(now.text);
         break;
     case MenuItem::Units:
         now.units = now.units == UnitSystem::Metric ? UnitSystem::Imperial : UnitSystem::Metric;

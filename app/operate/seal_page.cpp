@@ -146,8 +146,8 @@ void SealPage::place() {
         lines.setWidth(body.width() * 0.46);
         print.setLeft(lines.right() + 12);
     }
-    put(m_lines, lines);
-    put(m_fingerprint, print);
+    put(m_lines, handed(lines));
+    put(m_fingerprint, handed(print));
     placeSlots(frame);
 }
 

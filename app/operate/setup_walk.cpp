@@ -41,8 +41,9 @@ Result<void> SetupWalk::choose(const QString& words) {
         return there;
     }
     const auto& rows = list->view().rows;
-    const auto found = std::find_if(rows.begin(), rows.end(), [&words](const ListRowView& row) {
-        return row.text.startsWith(words) && row.enabled;
+    const QString shown = asShown(words.toUtf8());
+    const auto found = std::find_if(rows.begin(), rows.end(), [&](const ListRowView& row) {
+        return (row.text.startsWith(words) || row.text.startsWith(shown)) && row.enabled;
     });
     if (found == rows.end()) {
         return stopped("no row begins with \"" + words.toStdString() + "\"");
@@ -89,7 +90,9 @@ Result<void> SetupWalk::type(const std::string& pointer, const QString& text) {
 }
 
 Result<void> SetupWalk::act(const QString& words) {
-    SlotButton* button = m_window.setup()->formPage()->actionOf(words);
+    FormPage* form = m_window.setup()->formPage();
+    SlotButton* button = form->actionOf(words);
+    button = button != nullptr ? button : form->actionOf(asShown(words.toUtf8()));
     if (button == nullptr) {
         return stopped("the form has no button \"" + words.toStdString() + "\"");
     }

@@ -111,6 +111,14 @@ void Page::put(QWidget* part, const QRectF& units) {
     }
 }
 
+QRectF Page::handed(const QRectF& box) const {
+    QRectF placed = box;
+    if (m_look.mirrored) {
+        placed.moveLeft(units().width() - box.right());
+    }
+    return placed;
+}
+
 void Page::placeSlots(const Frame& frame) {
     put(m_back, frame.back);
     put(m_earlier, frame.earlier);

@@ -76,6 +76,9 @@ protected:
         return part;
     }
     void put(QWidget* part, const QRectF& units);
+    /// Where that box stands for the hand that this tablet is set to. Grids of answers and keys
+    /// keep their order: they are read.
+    QRectF handed(const QRectF& box) const;
     QSizeF units() const;
     void placeSlots(const Frame& frame);
 

@@ -4,6 +4,7 @@
 #include <array>
 #include <cmath>
 
+#include <QCoreApplication>
 #include <QPainter>
 
 #include "app/parts/brush.h"
@@ -565,7 +566,7 @@ void CheckPicture::show(const CheckDrawing& view) {
         return;
     }
     m_view = view;
-    setAccessibleName(view.value);
+    setAccessibleName(spoken({QCoreApplication::translate("CheckPicture", "drawing"), view.value}));
     update();
 }
 

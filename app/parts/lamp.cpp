@@ -34,6 +34,10 @@ void Lamp::show(const LampView& view) {
     update();
 }
 
+QRectF Lamp::markPlace() const {
+    return {px(kEdge - 2), px(kMiddleOfWord - kMarkSide / 2), px(kMarkSide), px(kMarkSide)};
+}
+
 void Lamp::paintEvent(QPaintEvent*) {
     QPainter painter(this);
     painter.setRenderHint(QPainter::Antialiasing);
@@ -69,9 +73,7 @@ void Lamp::paintEvent(QPaintEvent*) {
         markInk = field.ink;
     }
     const double middle = px(kMiddleOfWord);
-    paintMark(
-        painter, QRectF(px(kEdge - 2), middle - px(kMarkSide / 2), px(kMarkSide), px(kMarkSide)),
-        m_view.mark, markInk, theme(), m_view.fraction);
+    paintMark(painter, markPlace(), m_view.mark, markInk, theme(), m_view.fraction);
 
     // word and corner share the first line: the corner grows only as far as the word keeps its size
     painter.setPen(text);

@@ -38,6 +38,8 @@ public:
     using QWidget::show;
     void show(const LampView& view);
     const LampView& view() const { return m_view; }
+    /// Where its mark stands in it [px].
+    QRectF markPlace() const;
 
 protected:
     void paintEvent(QPaintEvent* event) override;

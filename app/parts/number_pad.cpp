@@ -2,6 +2,7 @@
 
 #include <algorithm>
 
+#include <QCoreApplication>
 #include <QPainter>
 #include <QResizeEvent>
 
@@ -359,6 +360,8 @@ void NumberPad::showKeys() {
             view.accessible = m_eraseName;
         } else if (i == kDecimalKey) {
             view.text = m_decimal;
+            view.accessible =
+                QCoreApplication::translate("NumberPad", "decimal sign %1").arg(m_decimal);
             view.look = m_decimals > 0 ? SlotView::Look::Key : SlotView::Look::Hidden;
         } else {
             view.text = QString::number(i == kZeroKey ? 0 : i + 1);

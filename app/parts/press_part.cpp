@@ -5,6 +5,8 @@
 #include <QEvent>
 #include <QMouseEvent>
 
+#include "app/parts/slides.h"
+
 namespace seamclock {
 
 /// What a screen reader is told of a part that is pressed.
@@ -24,6 +26,7 @@ public:
     QAccessible::State state() const override {
         QAccessible::State state = QAccessibleWidget::state();
         state.disabled = !takesPress();
+        state.invisible = state.invisible || !m_part->isThere();
         state.focusable = false; // keys are the screen's
         return state;
     }
@@ -36,19 +39,26 @@ private:
 
 namespace {
 
-QAccessibleInterface* spokenButton(const QString&, QObject* object) {
+QAccessibleInterface* spokenPart(const QString&, QObject* object) {
+    if (QAccessibleInterface* slider = spokenSlider(object)) {
+        return slider;
+    }
     auto* part = qobject_cast<PressPart*>(object);
     return part == nullptr ? nullptr : new SpokenButton(part);
 }
 
 } // namespace
 
-PressPart::PressPart(const QString& name, QWidget* parent) : Part(name, parent) {
+void tellScreenReaders() {
     static const bool told = [] {
-        QAccessible::installFactory(spokenButton);
+        QAccessible::installFactory(spokenPart);
         return true;
     }();
     Q_UNUSED(told);
+}
+
+PressPart::PressPart(const QString& name, QWidget* parent) : Part(name, parent) {
+    tellScreenReaders();
     setAttribute(Qt::WA_AcceptTouchEvents);
 }
 

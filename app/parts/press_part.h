@@ -10,11 +10,17 @@ namespace seamclock {
 
 class SpokenButton;
 
+/// From here on a screen reader hears of parts that are pressed or dragged.
+void tellScreenReaders();
+
 class PressPart : public Part {
     Q_OBJECT
 
 public:
     PressPart(const QString& name, QWidget* parent);
+
+    /// false: its place is empty; nothing is painted there, told, or pressed.
+    virtual bool isThere() const { return true; }
 
 signals:
     void pressed();

@@ -153,21 +153,26 @@ void ScalePanel::paintEvent(QPaintEvent*) {
     };
     const double half = window.step / 2;
     const bool halves = half >= m_view.division * 0.499;
+    // Figures stand on as many lines as leave room between them.
+    const double pitch = std::abs(yOf(window.step) - yOf(0));
+    const auto every = std::max(1LL, std::llround(std::ceil(px(20) / std::max(pitch, 0.01))));
     for (int i = -1; first + i * window.step <= window.high + 1e-9; ++i) {
         const double value = first + i * window.step;
         if (value >= window.low - 1e-9 && inside(value)) {
             painter.setPen(QPen(look.text, px(3), Qt::SolidLine, Qt::FlatCap));
             const double y = yOf(value);
             painter.drawLine(QPointF(bar.left(), y), QPointF(bar.left() + px(26), y));
-            painter.setPen(look.text);
-            const QString text = figure(value, window.step);
-            double fit = figureSize;
-            while (fit > px(12) && tabularWidth(text, fit, kLabelWeight) > px(42)) {
-                fit -= 1;
+            if (std::llround(value / window.step) % every == 0) {
+                painter.setPen(look.text);
+                const QString text = figure(value, window.step);
+                double fit = figureSize;
+                while (fit > px(12) && tabularWidth(text, fit, kLabelWeight) > px(42)) {
+                    fit -= 1;
+                }
+                drawTabular(
+                    painter, QRectF(px(2), y - px(12), px(44), px(24)),
+                    Qt::AlignRight | Qt::AlignVCenter, text, fit, kLabelWeight);
             }
-            drawTabular(
-                painter, QRectF(px(2), y - px(12), px(44), px(24)),
-                Qt::AlignRight | Qt::AlignVCenter, text, fit, kLabelWeight);
         }
         const double between = value + half;
         if (halves && between > window.low && between < window.high && inside(between)) {

@@ -49,6 +49,7 @@ public:
     using QWidget::show;
     void show(const SlotView& view);
     const SlotView& view() const { return m_view; }
+    bool isThere() const override { return m_view.look != SlotView::Look::Hidden; }
 
 protected:
     void paintEvent(QPaintEvent* event) override;

@@ -26,6 +26,14 @@ void StripCell::show(const StripCellView& view) {
     update();
 }
 
+QRectF StripCell::markPlace() const {
+    const bool narrow = width() < px(kNarrow);
+    const double letter =
+        std::max(textWidth(m_view.letter, px(narrow ? 40 : 48), kWordWeight), px(narrow ? 28 : 34));
+    const double side = px(narrow ? 34 : 42);
+    return {px(narrow ? 20 : 30) + letter, px(47) - side / 2, side, side};
+}
+
 void StripCell::paintEvent(QPaintEvent*) {
     QPainter painter(this);
     painter.setRenderHint(QPainter::Antialiasing);
@@ -51,16 +59,11 @@ void StripCell::paintEvent(QPaintEvent*) {
     drawLine(
         painter, QRectF(letterLeft, middle - px(30), px(60), px(60)),
         Qt::AlignLeft | Qt::AlignVCenter, m_view.letter, letterSize, kWordWeight);
-    const double letterWidth =
-        std::max(textWidth(m_view.letter, letterSize, kWordWeight), px(narrow ? 28 : 34));
-    const double side = px(narrow ? 34 : 42);
-    const double markLeft = letterLeft + letterWidth + px(narrow ? 6 : 10);
     const QColor tone = look.tone(m_view.tone).ink;
-    paintMark(
-        painter, QRectF(markLeft, middle - side / 2, side, side), m_view.mark, plain ? white : tone,
-        look, m_view.fraction);
+    const QRectF mark = markPlace();
+    paintMark(painter, mark, m_view.mark, plain ? white : tone, look, m_view.fraction);
 
-    const double wordsLeft = markLeft + side + px(narrow ? 10 : 14);
+    const double wordsLeft = mark.right() + px(narrow ? 10 : 14);
     const double wordsRight = box.right() - px(narrow ? 8 : 14);
     const bool enlarged = metrics().text > 1.25;
     double signRoom = 0;

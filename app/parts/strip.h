@@ -36,6 +36,8 @@ public:
     using QWidget::show;
     void show(const StripCellView& view);
     const StripCellView& view() const { return m_view; }
+    /// Where its mark stands in it [px].
+    QRectF markPlace() const;
 
 protected:
     void paintEvent(QPaintEvent* event) override;

@@ -17,6 +17,7 @@ public:
     using QWidget::show;
     void show(const ControlView& view);
     const ControlView& view() const { return m_view; }
+    bool isThere() const override { return !m_view.hidden; }
 
 signals:
     /// Upward in units of the design, from where it pressed.

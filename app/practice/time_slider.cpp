@@ -17,7 +17,7 @@ void TimeSlider::show(const TimeSliderView& view) {
         return;
     }
     m_view = view;
-    setAccessibleName(spoken({view.now, view.length}));
+    setAccessibleName(spoken({tr("time of the weld"), view.now, view.length}));
     update();
 }
 

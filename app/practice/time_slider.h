@@ -3,6 +3,7 @@
 #pragma once
 
 #include "app/parts/press_part.h"
+#include "app/parts/slides.h"
 
 #include <vector>
 
@@ -24,7 +25,7 @@ struct TimeSliderView {
     bool operator==(const TimeSliderView&) const = default;
 };
 
-class TimeSlider : public PressPart {
+class TimeSlider : public PressPart, public Slides {
     Q_OBJECT
 
 public:
@@ -33,6 +34,8 @@ public:
     using QWidget::show;
     void show(const TimeSliderView& view);
     const TimeSliderView& view() const { return m_view; }
+    Range range() const override { return {0, 1, 0.01, m_view.share}; }
+    void slideTo(double value) override { emit moved(value); }
 
 signals:
     void moved(double share);

@@ -145,31 +145,41 @@ void HeatPage::place() {
     const QRectF body = frame.body;
     constexpr double kGap = 8;
     constexpr double kTitles = 92;
-    put(m_title, QRectF(body.x() + 6, body.y(), body.width() - 12, 50));
-    put(m_under, QRectF(body.x() + 6, body.y() + 48, body.width() - 12, 40));
+    constexpr double kSlider = 92;
+    constexpr double kFour = 4 * kSlider + 3 * kGap;
+    QRectF titles(body.x(), body.y(), body.width(), kTitles);
     QRectF sliders = body.adjusted(0, kTitles, 0, 0);
-    QRectF left = sliders;
-    QRectF right = sliders;
     if (frame.portrait) {
-        constexpr double kSlider = 82;
-        sliders.setHeight(4 * kSlider + 3 * kGap);
+        sliders.setHeight(kFour);
+    } else {
+        // Ends and track of a slider need so much on any screen; on a low one it begins at the top.
+        sliders.setWidth(std::max(body.width() * 0.34, 416.0));
+        if (sliders.height() < kFour) {
+            sliders.setTop(body.top());
+            titles.setLeft(sliders.right() + kGap);
+        }
+    }
+    QRectF left = body.adjusted(0, kTitles, 0, 0);
+    QRectF right = left;
+    if (frame.portrait) {
         left.setTop(sliders.bottom() + kGap);
         left.setHeight((body.bottom() - left.top()) * 0.5);
         right.setTop(left.bottom() + kGap);
     } else {
-        sliders.setWidth(body.width() * 0.34);
         left.setLeft(sliders.right() + kGap);
-        left.setWidth(body.width() * 0.34);
+        left.setWidth((body.right() - left.left() - kGap) * 0.515);
         right.setLeft(left.right() + kGap);
     }
+    put(m_title, handed(QRectF(titles.x() + 6, titles.y(), titles.width() - 12, 50)));
+    put(m_under, handed(QRectF(titles.x() + 6, titles.y() + 48, titles.width() - 12, 40)));
     const auto count = static_cast<double>(m_sliders.size());
     const double height = (sliders.height() - (count - 1) * kGap) / count;
     for (std::size_t i = 0; i < m_sliders.size(); ++i) {
         const double top = sliders.top() + static_cast<double>(i) * (height + kGap);
-        put(m_sliders[i], QRectF(sliders.left(), top, sliders.width(), height));
+        put(m_sliders[i], handed(QRectF(sliders.left(), top, sliders.width(), height)));
     }
-    put(m_plot, left);
-    put(m_rows, right);
+    put(m_plot, handed(left));
+    put(m_rows, handed(right));
     placeSlots(frame);
 }
 

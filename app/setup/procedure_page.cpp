@@ -155,8 +155,8 @@ void ProcedurePage::place() {
         left.setWidth(rest.width() * 0.46);
         right.setLeft(left.right() + 10);
     }
-    put(m_plot, plot ? left : QRectF());
-    put(m_table, plot ? right : rest);
+    put(m_plot, plot ? handed(left) : QRectF());
+    put(m_table, handed(plot ? right : rest));
     placeSlots(frame);
 }
 

@@ -1,6 +1,7 @@
 #include "app/setup/value_slider.h"
 
 #include "app/parts/brush.h"
+#include "app/parts/press_part.h"
 #include "app/parts/type.h"
 
 #include <QMouseEvent>
@@ -10,7 +11,9 @@
 
 namespace seamclock {
 
-ValueSlider::ValueSlider(const QString& name, QWidget* parent) : Part(name, parent) {}
+ValueSlider::ValueSlider(const QString& name, QWidget* parent) : Part(name, parent) {
+    tellScreenReaders();
+}
 
 void ValueSlider::show(const SliderView& view) {
     if (view == m_view) {
@@ -22,7 +25,7 @@ void ValueSlider::show(const SliderView& view) {
 }
 
 double ValueSlider::ends() const {
-    return std::min(px(92), width() * 0.2);
+    return px(kTargetUnits + 2);
 }
 
 QRectF ValueSlider::track() const {

@@ -3,6 +3,7 @@
 #pragma once
 
 #include "app/parts/part.h"
+#include "app/parts/slides.h"
 
 namespace seamclock {
 
@@ -18,7 +19,7 @@ struct SliderView {
     bool operator==(const SliderView&) const = default;
 };
 
-class ValueSlider : public Part {
+class ValueSlider : public Part, public Slides {
     Q_OBJECT
 
 public:
@@ -27,6 +28,10 @@ public:
     using QWidget::show;
     void show(const SliderView& view);
     const SliderView& view() const { return m_view; }
+    Range range() const override { return {m_view.low, m_view.high, m_view.step, m_view.now}; }
+    void slideTo(double value) override { moveTo(value); }
+    /// The width of the step down, and of the step up, at its two ends [px].
+    double ends() const;
 
 signals:
     void moved(double value);
@@ -39,7 +44,6 @@ protected:
 
 private:
     QRectF track() const;
-    double ends() const; // the width of the two ends
     void moveTo(double value);
     void dragTo(double x);
 

@@ -1,123 +1,126 @@
 // Every screen of the walk, looked at by machine: no word cut off, outside its part or over another
-// at 100, 150 and 200 % of text, lying and upright; every target at least 15 mm high and wide. And
-// the pictures' command says in one sentence when it can't write.
-#include "app/operate/people_walk.h"
-#include "app/operate/setup_walk.h"
-#include "app/parts/press_part.h"
-#include "tests/app/operate/demo_shop.h"
+// at 100, 125, 150 and 200 % of text, lying and upright, and none smaller for a person who asked
+// for larger ones. And the pictures' command says in one sentence when it can't write.
+#include "tests/app/operate/all_screens.h"
+#include "tests/app/parts/screen_checks.h"
 #include "tests/app/parts/text_recorder.h"
+#include "tests/app/print/longer_words.h"
 #include "tests/support/sanitized.h"
 
 #include <QDir>
 #include <QFile>
 #include <gtest/gtest.h>
-#include <set>
-#include <tuple>
+#include <map>
 #include <vector>
 
 namespace seamclock {
 namespace {
 
-constexpr double kTargetMm = 15;
-
-class EveryScreen : public testing::TestWithParam<std::tuple<int, int, double, bool>> {
-protected:
-    /// Walks through all screens and calls `look` at each.
-    template <class Look>
-    void walk(const Look& look) {
-        const auto [width, height, text, mirrored] = GetParam();
-        Preferences preferences;
-        preferences.text = text;
-        preferences.mirrored = mirrored;
-        preferences.pedalKey = Qt::Key_F9;
-        Shop shop(QSize(width, height), preferences);
-        Walk walk(shop.window(), shop.floor(), shop.clock());
-        std::set<QString> seen;
-        const auto picture = [&](const QString& name) {
-            ASSERT_TRUE(shop.writer().flush());
-            shop.window().refresh();
-            seen.insert(name);
-            look(shop.window(), name.toStdString());
-        };
-        auto done = walk.goodWeld(picture);
-        ASSERT_TRUE(done) << done.error().detail;
-        done = walk.lateWeld(1, picture);
-        ASSERT_TRUE(done) << done.error().detail;
-        done = walk.others(picture);
-        ASSERT_TRUE(done) << done.error().detail;
-        done = walk.twoBenches(picture);
-        ASSERT_TRUE(done) << done.error().detail;
-        PeopleWalk people(shop.window(), shop.desk(), shop.clock());
-        done = people.all(picture);
-        ASSERT_TRUE(done) << done.error().detail;
-        SetupWalk setup(
-            shop.window(), shop.desk(), people, QString(SEAMCLOCK_SOURCE_DIR) + "/resources/demo",
-            QString::fromStdString(shop.documents()));
-        done = setup.all(PeopleWalk::kForemansPin, picture);
-        ASSERT_TRUE(done) << done.error().detail;
-        done = setup.whatIf(picture);
-        ASSERT_TRUE(done) << done.error().detail;
-        EXPECT_GE(seen.size(), 114U);
-    }
+struct Look {
+    test::Tablet tablet;
+    double text = 1;
+    bool mirrored = false;
 };
 
-int expectWholeWords(Window& window, const std::string& name) {
-    int parts = 0;
-    for (Part* part : window.findChildren<Part*>()) {
-        if (!part->isVisible()) {
-            continue;
-        }
-        ++parts;
-        for (const std::string& trouble : textTroubles(*part)) {
-            ADD_FAILURE() << name << ", " << part->objectName().toStdString() << ": " << trouble;
+/// Of one tablet the smallest size comes first: the others are held against it.
+std::vector<Look> looks() {
+    std::vector<Look> all;
+    for (const bool upright : {false, true}) {
+        for (const double text : kTextSizes) {
+            all.push_back({{QSize(1280, 800), 1, 10, upright}, text, false});
         }
     }
-    return parts;
-}
-
-void expectTargets(Window& window, const std::string& name) {
-    std::vector<std::pair<QRect, std::string>> targets;
-    for (PressPart* part : window.findChildren<PressPart*>()) {
-        const auto* slot = dynamic_cast<const SlotButton*>(part);
-        const bool hidden = slot != nullptr && slot->view().look == SlotView::Look::Hidden;
-        if (!part->isVisible() || hidden) {
-            continue;
-        }
-        const std::string what = name + ", " + part->objectName().toStdString();
-        // Whole pixels: half a pixel to either side.
-        EXPECT_GE((part->width() + 0.5) / kUnitsPerMm, kTargetMm) << what;
-        EXPECT_GE((part->height() + 0.5) / kUnitsPerMm, kTargetMm) << what;
-        const QRect place(part->mapTo(&window, QPoint()), part->size());
-        EXPECT_TRUE(window.rect().contains(place)) << what;
-        for (const auto& [other, of] : targets) {
-            EXPECT_FALSE(place.intersects(other)) << what << " over " << of;
-        }
-        targets.emplace_back(place, what);
-    }
-}
-
-TEST_P(EveryScreen, CutsNoWordAndHasTargetsOfFifteenMillimetresThatDoNotOverlap) {
-    int parts = 0;
-    walk([&parts](Window& window, const std::string& name) {
-        parts += expectWholeWords(window, name);
-        expectTargets(window, name);
-    });
-    EXPECT_GT(parts, 500);
-}
-
-// 10.0 inch: 1280 x 800 is the size that the units are made for.
-std::vector<std::tuple<int, int, double, bool>> shapes() {
-    std::vector<std::tuple<int, int, double, bool>> all{
-        {1280, 800, 1.0, false}, {800, 1280, 1.0, false}, {1280, 800, 1.5, false},
-        {1280, 800, 2.0, false}, {800, 1280, 1.5, false}, {800, 1280, 2.0, false},
-        {1280, 800, 1.0, true}};
+    all.push_back({{QSize(1920, 1200), 1.5, 12, false}, 1, true});
     if (test::kSanitized) {
-        all.resize(2); // the same lines are run in each
+        all = {all[0], all[std::size(kTextSizes)]}; // the same lines are run in each
     }
     return all;
 }
 
-INSTANTIATE_TEST_SUITE_P(Sizes, EveryScreen, testing::ValuesIn(shapes()));
+/// The smallest letters of each part [units].
+std::map<std::string, double> smallest(Window& window, double perUnit) {
+    std::map<std::string, double> all;
+    for (QWidget* widget : window.findChildren<QWidget*>()) {
+        auto* part = dynamic_cast<Part*>(widget);
+        if (part == nullptr || !part->isVisible()) {
+            continue;
+        }
+        TextRecorder recorder(part->size());
+        part->render(&recorder, QPoint(), QRegion(), QWidget::RenderFlags());
+        for (const WrittenText& text : recorder.texts()) {
+            const auto known = all.emplace(part->objectName().toStdString(), 1e9).first;
+            known->second = std::min(known->second, text.pixelSize / perUnit);
+        }
+    }
+    return all;
+}
+
+TEST(EveryScreen, CutsNoWordAtAnySizeOfText) {
+    Stage stage;
+    int parts = 0;
+    stage.walk([&parts](Window& window, const std::string& name) {
+        const Preferences before = window.preferences();
+        const QSize size = window.size();
+        std::map<std::string, double> plain;
+        for (const Look& look : looks()) {
+            Preferences next = before;
+            next.dpi = look.tablet.dpi();
+            next.text = look.text;
+            next.mirrored = look.mirrored;
+            window.resize(look.tablet.window());
+            window.setPreferences(next);
+            const std::string what = name + " " + look.tablet.name() + " text " +
+                                     std::to_string(qRound(look.text * 100));
+            for (const std::string& trouble : test::wordTroubles(window, parts)) {
+                ADD_FAILURE() << what << ": " << trouble;
+            }
+            if (look.text != 1 && look.text != kTextSizes[std::size(kTextSizes) - 1]) {
+                continue;
+            }
+            const double perUnit = look.tablet.dpi() / kUnitsPerInch;
+            const auto now = smallest(window, perUnit);
+            if (look.text == 1) {
+                plain = now;
+            }
+            for (const auto& [part, units] : now) {
+                const auto was = plain.find(part);
+                if (was != plain.end()) { // a unit: sizes are whole pixels
+                    EXPECT_GE(units, was->second - 1) << what << ": " << part << " became smaller";
+                }
+                EXPECT_GE(units, 13 - 1 / perUnit) << what << ": " << part;
+            }
+        }
+        window.resize(size);
+        window.setPreferences(before);
+    });
+    EXPECT_GT(parts, 10'000);
+}
+
+TEST(EveryScreen, OfAWeldCutsNoWordWhereEachIsAThirdLonger) {
+    const test::LongerWords longer;
+    Stage stage;
+    int parts = 0;
+    stage.walkWelds([&parts](Window& window, const std::string& name) {
+        const Preferences before = window.preferences();
+        const QSize size = window.size();
+        for (const bool upright : {false, true}) {
+            const test::Tablet tablet{QSize(1280, 800), 1, 10, upright};
+            for (const double text : {1.0, 1.5, 2.0}) {
+                Preferences next = before;
+                next.text = text;
+                window.resize(tablet.window());
+                window.setPreferences(next);
+                for (const std::string& trouble : test::wordTroubles(window, parts)) {
+                    ADD_FAILURE() << name << " " << tablet.name() << " text " << qRound(text * 100)
+                                  << ": " << trouble;
+                }
+            }
+        }
+        window.resize(size);
+        window.setPreferences(before);
+    });
+    EXPECT_GT(parts, 2'000);
+}
 
 TEST(Pictures, IntoAFolderThatCannotBeMadeSaysSoInOneSentence) {
     test::ScratchFolder folder;

@@ -18,7 +18,7 @@ TEST(PreferencesFile, KeepsWhatWasSet) {
     set.lessMotion = true;
     set.pedalKey = Qt::Key_F7;
     set.units = UnitSystem::Imperial;
-    set.text = 1.5;
+    set.text = 1.25;
     set.dpi = 160;
     set.snapshotFolder = QStringLiteral("/share/Büro, hall 2");
     writePreferences(set, file);

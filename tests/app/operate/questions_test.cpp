@@ -65,7 +65,7 @@ TEST(Questions, AMenusTileIsItsItem) {
 TEST(Questions, APreferenceComesRoundToWhereItBegan) {
     const Preferences before;
     for (const auto& [item, rounds] :
-         {std::pair{MenuItem::Theme, 3}, std::pair{MenuItem::Words, 3},
+         {std::pair{MenuItem::Theme, 3}, std::pair{MenuItem::Words, 4},
           std::pair{MenuItem::Hand, 2}, std::pair{MenuItem::Motion, 2},
           std::pair{MenuItem::Units, 2}}) {
         Preferences now = before;

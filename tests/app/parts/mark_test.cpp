@@ -12,6 +12,7 @@
 
 #include "app/parts/sign.h"
 #include "app/parts/theme.h"
+#include "tests/app/parts/eyes.h"
 
 namespace seamclock {
 namespace {
@@ -22,56 +23,6 @@ constexpr double kSignDistinct =
     0.1; // align is soak with two small arrows; its word stands beside it
 constexpr double kDistinct =
     0.12; // of all inked pixels; the nearest pair, tick and cross in a square, has more
-
-using Matrix = std::array<std::array<double, 3>, 3>;
-
-// G. Machado, M. Oliveira, L. Fernandes, "A Physiologically-based Model for Simulation of Color
-// Vision Deficiency", IEEE TVCG 15 (2009), severity 1.0; the numbers are from memory. Each row sums
-// to 1, as white must stay white.
-constexpr Matrix kProtanopia{
-    {{0.152286, 1.052583, -0.204868},
-     {0.114503, 0.786281, 0.099216},
-     {-0.003882, -0.048116, 1.051998}}};
-constexpr Matrix kDeuteranopia{
-    {{0.367322, 0.860646, -0.227968},
-     {0.280085, 0.672501, 0.047413},
-     {-0.011820, 0.042940, 0.968881}}};
-constexpr Matrix kTritanopia{
-    {{1.255528, -0.076749, -0.178779},
-     {-0.078411, 0.930809, 0.147602},
-     {0.004733, 0.691367, 0.303900}}};
-// Relative luminance, WCAG 2.1: what is left in grey.
-constexpr Matrix kGrey{
-    {{0.2126, 0.7152, 0.0722}, {0.2126, 0.7152, 0.0722}, {0.2126, 0.7152, 0.0722}}};
-
-double linear(int channel) {
-    const double c = channel / 255.0;
-    return c <= 0.03928 ? c / 12.92 : std::pow((c + 0.055) / 1.055, 2.4);
-}
-
-int encoded(double value) {
-    const double c = std::clamp(value, 0.0, 1.0);
-    return static_cast<int>(
-        std::lround(255 * (c <= 0.0031308 ? 12.92 * c : 1.055 * std::pow(c, 1 / 2.4) - 0.055)));
-}
-
-QImage seenAs(const QImage& image, const Matrix& matrix) {
-    QImage seen(image.size(), QImage::Format_RGB32);
-    for (int y = 0; y < image.height(); ++y) {
-        for (int x = 0; x < image.width(); ++x) {
-            const QRgb pixel = image.pixel(x, y);
-            const std::array<double, 3> in{
-                linear(qRed(pixel)), linear(qGreen(pixel)), linear(qBlue(pixel))};
-            std::array<int, 3> out{};
-            for (std::size_t row = 0; row < 3; ++row) {
-                out[row] = encoded(
-                    matrix[row][0] * in[0] + matrix[row][1] * in[1] + matrix[row][2] * in[2]);
-            }
-            seen.setPixel(x, y, qRgb(out[0], out[1], out[2]));
-        }
-    }
-    return seen;
-}
 
 bool differs(QRgb a, QRgb b) {
     return std::max(
@@ -149,30 +100,23 @@ TEST(Marks, AreToldApartByShapeAloneInOneInk) {
 }
 
 TEST(Marks, AreToldApartInGreyAndUnderEachDeficiency) {
-    const std::array<std::pair<const char*, const Matrix*>, 4> eyes{
-        {{"grey", &kGrey},
-         {"protanopia", &kProtanopia},
-         {"deuteranopia", &kDeuteranopia},
-         {"tritanopia", &kTritanopia}}};
     for (ThemeKind kind : {ThemeKind::Dark, ThemeKind::Light, ThemeKind::Contrast}) {
         const Theme& theme = Theme::of(kind);
-        for (const auto& eye : eyes) {
+        for (const test::Eyes& eyes : test::weakEyes()) {
             std::vector<QImage> images;
             for (Mark mark : kMarks) {
                 images.push_back(
-                    seenAs(markImage(mark, theme, theme.tone(toneOf(mark)).ink, 0.5), *eye.second));
+                    test::seenBy(markImage(mark, theme, theme.tone(toneOf(mark)).ink, 0.5), eyes));
             }
-            QImage ground(1, 1, QImage::Format_RGB32);
-            ground.fill(theme.panel);
-            expectDistinct(images, seenAs(ground, *eye.second).pixel(0, 0), eye.first);
+            expectDistinct(images, test::seenBy(theme.panel, eyes).rgb(), eyes.name);
         }
     }
 }
 
 TEST(Marks, TheSimulationKeepsWhiteWhite) {
-    for (const Matrix* matrix : {&kProtanopia, &kDeuteranopia, &kTritanopia, &kGrey}) {
-        for (const std::array<double, 3>& row : *matrix) {
-            EXPECT_NEAR(row[0] + row[1] + row[2], 1, 2e-6);
+    for (const test::Eyes& eyes : test::weakEyes()) {
+        for (const std::array<double, 3>& row : eyes.matrix) {
+            EXPECT_NEAR(row[0] + row[1] + row[2], 1, 2e-6) << eyes.name;
         }
     }
 }

@@ -2,6 +2,7 @@
 
 #include <QFontMetricsF>
 #include <QPainter>
+#include <cmath>
 
 namespace seamclock {
 
@@ -31,9 +32,10 @@ public:
         }
         const QRectF ink(
             at.x(), at.y() - metrics.capHeight(), item.width(), metrics.capHeight() + descent);
+        const QTransform& to = painter()->deviceTransform(); // it may be turned
         m_texts.push_back(
-            {item.text(), painter()->deviceTransform().mapRect(ink),
-             item.font().pixelSize() * painter()->deviceTransform().m22()});
+            {item.text(), to.mapRect(ink),
+             item.font().pixelSize() * std::hypot(to.m21(), to.m22())});
     }
 
 private:

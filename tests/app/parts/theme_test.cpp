@@ -10,6 +10,7 @@
 #include <gtest/gtest.h>
 
 #include "app/parts/metrics.h"
+#include "tests/app/parts/eyes.h"
 
 namespace seamclock {
 namespace {
@@ -118,6 +119,54 @@ TEST(Theme, TheChangeoverIsReadableOnEachOfItsFields) {
     EXPECT_NEAR(contrastRatio(c.done, c.left), 1.9, kRounded);
     EXPECT_GE(contrastRatio(c.label, c.on), kClockNeeds);
     EXPECT_GE(contrastRatio(c.lateLabel, c.on), kClockNeeds);
+}
+
+// The design's own program worked these out from the same model: OKLab x 100, whole numbers, the
+// dark theme's fields that mean something.
+TEST(Theme, FieldsStayAsFarApartForWeakEyesAsTheDesignCounted) {
+    const Theme& theme = Theme::of(ThemeKind::Dark);
+    const auto smallest = [&theme](const test::Eyes& eyes) {
+        constexpr Tone kTones[] = {Tone::Normal, Tone::Soon, Tone::Act, Tone::Late};
+        double least = 1000;
+        for (const Tone a : kTones) {
+            for (const Tone b : kTones) {
+                if (a < b) {
+                    least = std::min(
+                        least, test::colourDistance(
+                                   test::seenBy(theme.tone(a).field, eyes),
+                                   test::seenBy(theme.tone(b).field, eyes)));
+                }
+            }
+        }
+        return std::lround(least);
+    };
+    EXPECT_EQ(smallest(test::plainEyes()), 25);
+    EXPECT_EQ(smallest(test::weakEyes()[0]), 7); // wait against late: hence shape, word and frame
+    EXPECT_EQ(smallest(test::weakEyes()[1]), 21);
+    EXPECT_EQ(smallest(test::weakEyes()[2]), 18);
+    EXPECT_EQ(smallest(test::weakEyes()[3]), 2); // act against late, likewise
+}
+
+// The five inks of a panel, and those of a field, for eyes that see some colours alike: a text
+// stays readable whatever is left of its colour.
+TEST(Theme, WordsKeepTheirContrastForWeakEyes) {
+    for (const ThemeKind kind : {ThemeKind::Dark, ThemeKind::Light, ThemeKind::Contrast}) {
+        const Theme& theme = Theme::of(kind);
+        for (const test::Eyes& eyes : test::weakEyes()) {
+            const auto ratio = [&eyes](const QColor& a, const QColor& b) {
+                return contrastRatio(test::seenBy(a, eyes), test::seenBy(b, eyes));
+            };
+            for (const Tone tone : {Tone::Normal, Tone::Soon, Tone::Act, Tone::Late, Tone::Rest}) {
+                const Field field = theme.tone(tone);
+                SCOPED_TRACE(
+                    testing::Message() << eyes.name << ", theme " << static_cast<int>(kind)
+                                       << ", tone " << static_cast<int>(tone));
+                EXPECT_GE(ratio(field.on, field.field), kTextNeeds);
+                EXPECT_GE(ratio(field.ink, theme.panel), kTextNeeds);
+                EXPECT_GE(ratio(field.ink, theme.ground), kTextNeeds);
+            }
+        }
+    }
 }
 
 TEST(Theme, TheYellowMarkHasItsEdgeOnAnyPanel) {
