@@ -349,6 +349,7 @@ Result<void> Walk::series(const Picture& picture) {
     m_floor.select(kPost);
     m_floor.leave(kPost);
     m_window.refresh();
+    take(picture, "bench-free"); // and what was done before is on disk
     if (const auto done = goodWeld({}); !done) {
         return done;
     }

@@ -846,7 +846,9 @@ void Window::choose(int index) {
 void Window::joinPeople() {
     connect(m_people, &PeopleFlow::turned, this, [this] { turnTo(PageKind::People); });
     connect(m_people, &PeopleFlow::left, this, [this] {
-        turnTo(m_setup->page() != nullptr ? PageKind::Setup : PageKind::Weld);
+        if (m_kind == PageKind::People) { // else what the PIN was for leads on by itself
+            turnTo(m_setup->page() != nullptr ? PageKind::Setup : PageKind::Weld);
+        }
     });
     connect(m_people, &PeopleFlow::said, this, &Window::say);
 }
