@@ -182,10 +182,24 @@ int Rig::waitForEnd(Milliseconds most) {
     return code;
 }
 
+// The second number of /proc/PID/schedstat (the kernel's sched-stats.rst); PID is its first thread,
+// which is the window's.
+double Rig::waited() const {
+    if (!m_program) {
+        return 0;
+    }
+    std::ifstream file("/proc/" + std::to_string(m_program->pid()) + "/schedstat");
+    double ran = 0;
+    double waited = 0;
+    file >> ran >> waited;
+    return waited / 1e6;
+}
+
 Stamp Rig::type(const std::vector<std::string>& words) {
     std::vector<std::string> command{"xdotool"};
     command.insert(command.end(), words.begin(), words.end());
     Stamp stamp;
+    stamp.waited = waited();
     stamp.before = bootMs();
     Child child(command, environment());
     EXPECT_EQ(child.waitForEnd(Milliseconds{20'000}), 0) << words.back();

@@ -27,6 +27,7 @@ inline constexpr int kPedalKey = 0x01000038; // Qt::Key_F9, which "F9" types
 struct Stamp {
     double before = 0;
     double after = 0;
+    double waited = 0; // what the program had waited for a processor before it, as Rig::waited()
 };
 
 /// Until `done`, looking every few ms; false: not within `most`.
@@ -66,6 +67,9 @@ public:
     std::unique_ptr<Child> start(const std::string& program, const std::string& title);
     /// The window program's words on log(), for a second one.
     std::vector<std::string> command() const;
+    /// How long the program's window thread has stood ready without being given a processor [ms]:
+    /// what a busy machine takes from it and no press can tell from slowness.
+    double waited() const;
     /// Any program on the same display. What it says of errors goes to that file.
     std::unique_ptr<Child>
     start(const std::vector<std::string>& command, const std::string& errors) const;
