@@ -462,6 +462,9 @@ Result<void> Floor::failPlate(int post, double celsius) {
 }
 
 void Floor::leave(int post) {
+    if (const auto& left = at(post).weld) {
+        m_session.forget(*left); // a shift's welds must not pile up in memory
+    }
     at(post).weld.reset();
     at(post).bead = {};
     if (auto& next = at(post).next) {

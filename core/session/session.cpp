@@ -182,6 +182,13 @@ const Weld* SessionBase::find(const std::string& weld) const {
     return found == m_welds.end() ? nullptr : &found->second.weld;
 }
 
+void SessionBase::forget(const std::string& weld) {
+    const auto found = m_welds.find(weld);
+    if (found != m_welds.end() && !isOpen(found->second.weld.state)) {
+        m_welds.erase(found);
+    }
+}
+
 Instant SessionBase::look() {
     const Instant now = m_clock->now();
     const auto jump = m_watch.see(now);
