@@ -170,8 +170,10 @@ void CardPanel::paintArithmetic(QPainter& painter, const QRectF& box) const {
         theme().tone(Tone::Soon).ink, theme());
     painter.setPen(theme().text);
     const double text = wide - mark - px(10);
-    const Wrapped words =
-        wrapped(m_view.warning, px(22), px(12), text, full ? 1 : 2, kPlainWeight, high);
+    Wrapped words = wrapped(m_view.warning, px(22), px(12), text, full ? 1 : 2, kPlainWeight, high);
+    if (!words.fits) {
+        words = wrapped(m_view.warning, px(22), px(12), text, 2, kPlainWeight, high);
+    }
     drawWrapped(
         painter, QRectF(x + mark + px(10), y, text, high), Qt::AlignLeft | Qt::AlignVCenter, words,
         kPlainWeight);
