@@ -398,8 +398,10 @@ int weldOn(
     }
     KeeperOptions copies;
     copies.snapshotFolder = preferences.snapshotFolder.toStdString();
+    copies.checkAbove = kCheckedAtStart;
     LogKeeper keeper(*path, clock, std::move(copies));
     LogWriterOptions options;
+    options.quickCheckUpTo = kCheckedAtStart; // years of joints must not hold up a start
     options.changed = [&keeper] { keeper.look(); };
     auto opened = openLog<World>(*path, clock, documentsOf(*shop), options);
     if (!opened) {

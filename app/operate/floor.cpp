@@ -251,6 +251,9 @@ Result<void> Floor::open(int post, const WeldOrder& order) {
     if (!weld) {
         return tl::unexpected<Error>(weld.error());
     }
+    if (const auto& before = at(post).weld) {
+        m_session.forget(*before);
+    }
     at(post).weld = weld->id();
     at(post).bead = {};
     at(post).oneByOne = false;
@@ -597,6 +600,9 @@ Result<void> Floor::failPlate(int post, double celsius) {
 }
 
 void Floor::leave(int post) {
+    if (const auto& left = at(post).weld) {
+        m_session.forget(*left); // a shift's welds must not pile up in memory
+    }
     at(post).weld.reset();
     at(post).bead = {};
     if (auto& next = at(post).next) {

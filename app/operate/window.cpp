@@ -605,6 +605,10 @@ QString Window::copyTrouble() const {
         return {};
     }
     const KeeperState state = m_parts.keeper->state();
+    if (state.structureTrouble) {
+        return tr("The log is damaged. Finish the weld, end the program, start it again. %1")
+            .arg(fromUtf8(*state.structureTrouble));
+    }
     if (state.backupTrouble) {
         return tr("No backup of the log. %1").arg(fromUtf8(*state.backupTrouble));
     }

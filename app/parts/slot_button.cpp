@@ -79,7 +79,9 @@ void SlotButton::show(const SlotView& view) {
     setAccessibleName(
         view.look == Look::Hidden
             ? QString()
-            : spoken({view.accessible.isEmpty() ? view.text : view.accessible, view.under}));
+            : spoken(
+                  {view.accessible.isEmpty() ? view.text : view.accessible, view.under,
+                   view.pedal && view.look != Look::Gone ? view.pedalText : QString()}));
     update();
 }
 

@@ -95,10 +95,12 @@ Places upright(QSizeF units) {
     places.ribbon = {kOuter, ribbonTop - kMarker, inner, 50 + kMarker + 2};
     places.slider = {kOuter, stepTop + 6, inner, 96};
     places.step = {kOuter, stepTop, inner, 96};
-    const double each = (inner - 5 * kGap) / 6;
+    // On a narrow screen the gaps give way: each of the six keeps its 15 mm.
+    const double gap = std::min(kGap, (inner - 6 * (kTargetUnits + 1)) / 5);
+    const double each = (inner - 5 * gap) / 6;
     for (std::size_t i = 0; i < 6; ++i) {
         places.controls[i] = {
-            kOuter + static_cast<double>(i) * (each + kGap), controlTop, each, controls};
+            kOuter + static_cast<double>(i) * (each + gap), controlTop, each, controls};
     }
     return places;
 }

@@ -17,7 +17,12 @@ void TimeSlider::show(const TimeSliderView& view) {
         return;
     }
     m_view = view;
-    setAccessibleName(spoken({tr("time of the weld"), view.now, view.length}));
+    setAccessibleName(spoken({tr("time of the weld"), view.now + QLatin1Char(' ') + view.length}));
+    QStringList events;
+    for (const TimeSliderView::Event& one : view.events) {
+        events << one.name;
+    }
+    setAccessibleDescription(spoken(events));
     update();
 }
 

@@ -2,11 +2,14 @@
 
 #include "core/copies/snapshot.h"
 #include "core/log/connection.h"
+#include "core/log/start_check.h"
 
 #include <SQLiteCpp/Database.h>
 #include <SQLiteCpp/Exception.h>
 #include <SQLiteCpp/Statement.h>
+#include <atomic>
 #include <condition_variable>
+#include <filesystem>
 #include <mutex>
 #include <sys/resource.h>
 #include <sys/syscall.h>
@@ -74,6 +77,7 @@ struct LogKeeper::Inside {
     KeeperOptions options;
     CopyStop stopBackup;
     CopyStop stopSnapshot;
+    std::atomic<bool> stopCheck{false};
 
     mutable std::mutex mutex;
     std::condition_variable wake;
@@ -101,6 +105,7 @@ struct LogKeeper::Inside {
     void publish();
     void lookForClosings(std::unique_lock<std::mutex>& lock);
     void backUp(std::unique_lock<std::mutex>& lock);
+    void checkStructure(std::unique_lock<std::mutex>& lock);
     void ended();
     bool isIdleLocked() const {
         return !starting && !watching && !publishing && !backupDue && !snapshotDue &&
@@ -120,8 +125,9 @@ void LogKeeper::Inside::watch() {
     const auto now = closingsAfter(log, INT64_MAX);
     std::unique_lock<std::mutex> lock(mutex);
     seen = now ? now->head : 0;
-    backupDue = true;
     snapshotDue = !folder.empty();
+    checkStructure(lock);
+    backupDue = true;
     starting = false;
     wake.notify_all();
     for (;;) {
@@ -191,6 +197,29 @@ void LogKeeper::Inside::backUp(std::unique_lock<std::mutex>& lock) {
     }
 }
 
+void LogKeeper::Inside::checkStructure(std::unique_lock<std::mutex>& lock) {
+    std::error_code unsized;
+    const auto size = std::filesystem::file_size(log, unsized);
+    if (unsized || static_cast<std::int64_t>(size) <= options.checkAbove) {
+        return;
+    }
+    lock.unlock();
+    const auto found = behindOthers([&] {
+        auto trouble = structureTrouble(log, stopCheck);
+        if (trouble && *trouble) {
+            if (const auto left = leaveDoubt(log); !left) {
+                **trouble += "; " + left.error().detail;
+            }
+        }
+        return trouble;
+    });
+    lock.lock();
+    state.structureChecked = found.has_value() && !stop;
+    if (found && *found) {
+        state.structureTrouble = **found;
+    }
+}
+
 void LogKeeper::Inside::publish() {
     std::unique_lock<std::mutex> lock(mutex);
     for (;;) {
@@ -233,6 +262,7 @@ LogKeeper::~LogKeeper() {
     m_inside->wall = nullptr;
     m_inside->wake.notify_all();
     lock.unlock();
+    m_inside->stopCheck = true;
     m_inside->stopBackup.stop();
     m_inside->stopSnapshot.stop();
     lock.lock();

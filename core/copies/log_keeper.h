@@ -1,8 +1,10 @@
 // Takes care of a log's copies while the program runs: the backup of the day at the program's start
 // and after the first closing of a day, and after each closing the snapshot for others, if the shop
-// chose a folder for it. Threads of its own do it, over connections that only read and at a low
-// priority, so neither the writer nor a screen ever waits for them, and a share of the network that
-// does not answer holds up nothing but its own snapshot.
+// chose a folder for it. And of a log that was too large to be looked through when it was opened:
+// its structure is looked through now, and where it is damaged, word is left for the next start.
+// Threads of its own do it, over connections that only read and at a low priority, so neither the
+// writer nor a screen ever waits for them, and a share of the network that does not answer holds up
+// nothing but its own snapshot.
 //
 // A copy that fails is told, and tried again at the next closing or start; nothing else comes of
 // it.
@@ -21,15 +23,18 @@ namespace seamclock {
 struct KeeperOptions {
     Milliseconds quiet{2'000}; // copies are made when no row came for so long
     std::int64_t reserveBytes = kBackupReserve;
-    std::string snapshotFolder; // empty: no snapshots
+    std::string snapshotFolder;          // empty: no snapshots
+    std::int64_t checkAbove = INT64_MAX; // a larger log's structure is looked through
 };
 
 struct KeeperState {
-    std::string backup;                         // the file of the newest backup of this run
-    std::optional<std::string> backupTrouble;   // one sentence, until one succeeds
-    std::string snapshot;                       // the file of the newest snapshot of this run
-    std::optional<std::string> snapshotTrouble; // likewise
-    std::int64_t backups = 0;                   // made in this run
+    std::string backup;                          // the file of the newest backup of this run
+    std::optional<std::string> backupTrouble;    // one sentence, until one succeeds
+    std::string snapshot;                        // the file of the newest snapshot of this run
+    std::optional<std::string> snapshotTrouble;  // likewise
+    std::optional<std::string> structureTrouble; // of the log's own file
+    bool structureChecked = false;
+    std::int64_t backups = 0; // made in this run
     std::int64_t snapshots = 0;
 
     bool operator==(const KeeperState&) const = default;

@@ -159,8 +159,8 @@ StatedKeys statedKeys(SQLite::Database& database) {
     StatedKeys out;
     out.signs = integerOf(database, "SELECT count(*) FROM head_signature WHERE chain = 1") > 0;
     SQLite::Statement query(
-        database, "SELECT body->>'$.d.public_key' FROM event WHERE chain = 1 AND "
-                  "subject = 'station' AND kind = 'key_set'");
+        database, "SELECT body->>'$.d.public_key' FROM event INDEXED BY event_once WHERE chain = 1 "
+                  "AND subject = 'station' AND kind = 'key_set'"); // else every row is read
     while (query.executeStep()) {
         out.stated.insert(query.getColumn(0).getString());
     }
@@ -894,10 +894,19 @@ Result<LogWriterBase> LogWriterBase::openBase(
         }
         SQLite::Database& database = **opened;
         keepWalAtClose(database, true); // a damaged log is left as it is
-        if (inside->options.quickCheck && textOf(database, "PRAGMA quick_check(1)") != "ok") {
+        std::error_code unsized;
+        const bool doubtful = isDoubtful(place);
+        const bool asked =
+            inside->options.quickCheck &&
+            (doubtful || static_cast<std::int64_t>(std::filesystem::file_size(place, unsized)) <=
+                             inside->options.quickCheckUpTo);
+        if (asked && textOf(database, "PRAGMA quick_check(1)") != "ok") {
             return fail(
                 ErrorCode::Damaged, path + ": its structure is damaged (" +
                                         textOf(database, "PRAGMA quick_check(1)") + ")");
+        }
+        if (asked && doubtful) {
+            forgetDoubt(place);
         }
         if (auto migrated = migrate(database, place, migrations()); !migrated) {
             return refuse(std::move(migrated.error()));

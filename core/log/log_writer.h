@@ -27,14 +27,20 @@
 
 namespace seamclock {
 
+/// So large a file is looked through in a good tenth of a second.
+inline constexpr std::int64_t kCheckedAtStart = 24 * 1024 * 1024;
+
 struct LogWriterOptions {
     Milliseconds retryFirst{250}; // then doubled each time
     Milliseconds retryLongest{10'000};
     Milliseconds busyTimeout{1'000};           // for a log that another program has locked
     std::int64_t spillBytes = 4 * 1024 * 1024; // a weld of 30 events takes about 20 kB
     bool quickCheck = true; // look through the file's structure before anything is written
-    bool sign = true;       // the head (seal.h); a log that was signed once always is
-    bool resign = false;    // the head at once: for a chain that was copied into a new file
+    // A larger file is not looked through at once, unless word was left that it is doubtful
+    // (leaveDoubt): a LogKeeper does it while the program runs.
+    std::int64_t quickCheckUpTo = INT64_MAX;
+    bool sign = true;    // the head (seal.h); a log that was signed once always is
+    bool resign = false; // the head at once: for a chain that was copied into a new file
     Milliseconds signEvery{3'600'000}; // besides after each closed or aborted weld
     // What is submitted while the disk is busy waits as one transaction: for whoever makes so many
     // rows that a transaction each would be the slowest part, and is not asked meanwhile what of

@@ -9,7 +9,11 @@
 #include <SQLiteCpp/Exception.h>
 #include <SQLiteCpp/Statement.h>
 #include <algorithm>
+#include <fcntl.h>
+#include <filesystem>
 #include <set>
+#include <sqlite3.h>
+#include <unistd.h>
 
 namespace seamclock {
 
@@ -108,6 +112,69 @@ Result<void> checkOpenWelds(SQLite::Database& database, const std::string& path)
         }
     }
     return {};
+}
+
+Result<std::optional<std::string>>
+structureTrouble(const std::string& path, const std::atomic<bool>& stop) {
+    using Found = std::optional<std::string>;
+    const auto file = inspectLogFile(path);
+    if (!file) {
+        return tl::unexpected<Error>(file.error());
+    }
+    const auto told = [&path](const std::string& what) {
+        return Found(path + ": its structure is damaged (" + what + ")");
+    };
+    try {
+        const auto database = openForReading(file->path);
+        const auto halt = [](void* asked) {
+            return static_cast<const std::atomic<bool>*>(asked)->load() ? 1 : 0;
+        };
+        sqlite3_progress_handler(
+            database->getHandle(), 1'000, halt, const_cast<std::atomic<bool>*>(&stop));
+        const std::string answer = textOf(*database, "PRAGMA quick_check(1)");
+        return answer == "ok" || stop.load() ? Found{} : told(answer);
+    } catch (const SQLite::Exception& thrown) {
+        if (stop.load()) {
+            return Found{};
+        }
+        if (thrown.getErrorCode() == SQLITE_CORRUPT || thrown.getErrorCode() == SQLITE_NOTADB) {
+            return told(thrown.what());
+        }
+        return tl::unexpected<Error>(errorOf(thrown, path, ErrorCode::Unreadable));
+    }
+}
+
+namespace {
+
+std::string doubtOf(const std::string& path) {
+    std::error_code unknown;
+    const auto real = std::filesystem::weakly_canonical(absolutePath(path), unknown);
+    return (unknown ? absolutePath(path) : real.string()) + ".doubtful";
+}
+
+} // namespace
+
+Result<void> leaveDoubt(const std::string& path) {
+    const std::string doubt = doubtOf(path);
+    const int file = ::open(doubt.c_str(), O_WRONLY | O_CREAT | O_CLOEXEC, 0644);
+    const bool written = file >= 0 && ::fsync(file) == 0;
+    if (file >= 0) {
+        ::close(file);
+    }
+    if (!written) {
+        return fail(ErrorCode::NotWritten, doubt + ": can't be written");
+    }
+    return {};
+}
+
+bool isDoubtful(const std::string& path) {
+    std::error_code unknown;
+    return std::filesystem::exists(doubtOf(path), unknown);
+}
+
+void forgetDoubt(const std::string& path) {
+    std::error_code ignored;
+    std::filesystem::remove(doubtOf(path), ignored);
 }
 
 } // namespace seamclock

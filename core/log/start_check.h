@@ -8,6 +8,8 @@
 #include "core/log/log_row.h"
 #include "core/log/raw_log.h"
 
+#include <atomic>
+#include <optional>
 #include <string>
 #include <vector>
 
@@ -33,5 +35,17 @@ tornRowsOf(SQLite::Database& database, const std::string& path, const WalTail& t
 /// Damaged: a row of an open weld whose hash does not follow from its own body and the row before.
 /// Throws SQLite::Exception.
 Result<void> checkOpenWelds(SQLite::Database& database, const std::string& path);
+
+/// What SQLite finds wrong with the structure of that log's file, in one sentence; empty: nothing,
+/// or `stop` was set meanwhile. Over a connection that only reads: a second or more for each 500
+/// MB. Unreadable and the rest as LogReader::open.
+Result<std::optional<std::string>>
+structureTrouble(const std::string& path, const std::atomic<bool>& stop);
+
+/// Leaves word beside the log that its structure is doubtful, so that the next LogWriter::open
+/// looks through all of it, however large it is. NotWritten.
+Result<void> leaveDoubt(const std::string& path);
+bool isDoubtful(const std::string& path);
+void forgetDoubt(const std::string& path);
 
 } // namespace seamclock

@@ -189,6 +189,17 @@ std::optional<AlignTimes> SessionBase::usualAlignment(const std::string& weld) c
     return found == m_welds.end() ? std::nullopt : found->second.usual;
 }
 
+void SessionBase::forget(const std::string& weld) {
+    const auto found = m_welds.find(weld);
+    if (found == m_welds.end() || isOpen(found->second.weld.state)) {
+        return;
+    }
+    // What the next weld may take over of it is read in the log, so it must stand there.
+    if (status(weld, found->second.weld.events.back().n) == RowStatus::Saved) {
+        m_welds.erase(found);
+    }
+}
+
 Instant SessionBase::look() {
     const Instant now = m_clock->now();
     const auto jump = m_watch.see(now);
@@ -282,7 +293,6 @@ Result<void> SessionBase::takeInEnded(const std::string& weld) {
     if (isOpen(folded->state)) {
         return fail(ErrorCode::Missing, "the weld \"" + weld + "\" is open elsewhere");
     }
-    // It counts as older than all that were opened here.
     m_welds.insert({weld, Open{std::move(*folded), -1, std::nullopt}});
     return {};
 }
@@ -407,23 +417,15 @@ SessionBase::planOf(const WeldOrder& order, const std::optional<AlignTimes>& usu
     return plan;
 }
 
-// Those of this session first: their rows may still be on their way to the log.
+// Those of this session from memory: their rows may still be on their way to the log. The newest
+// first.
 Result<std::vector<Weld>>
 SessionBase::earlierOn(const std::string& bench, const Instant& now) const {
     constexpr std::size_t kMost = 20;
-    std::vector<const Open*> here;
+    std::vector<Weld> earlier;
     for (const auto& [id, open] : m_welds) {
         if (open.weld.opened().bench == bench) {
-            here.push_back(&open);
-        }
-    }
-    std::sort(here.begin(), here.end(), [](const Open* one, const Open* other) {
-        return one->order > other->order;
-    });
-    std::vector<Weld> earlier;
-    for (const Open* open : here) {
-        if (earlier.size() < kMost) {
-            earlier.push_back(open->weld);
+            earlier.push_back(open.weld);
         }
     }
     auto reader = LogReader::open(m_writer->path());
@@ -438,8 +440,7 @@ SessionBase::earlierOn(const std::string& bench, const Instant& now) const {
         return tl::unexpected<Error>(lines.error());
     }
     for (const JointLine& line : *lines) {
-        const bool old = now.utc - line.openedUtc > std::chrono::hours(24);
-        if (old || earlier.size() >= kMost) {
+        if (now.utc - line.openedUtc > std::chrono::hours(24)) {
             break;
         }
         if (m_welds.count(line.weld) > 0) {
@@ -455,6 +456,9 @@ SessionBase::earlierOn(const std::string& bench, const Instant& now) const {
         }
         earlier.push_back(std::move(*weld));
     }
+    std::sort(earlier.begin(), earlier.end(), [](const Weld& one, const Weld& other) {
+        return one.opened().number > other.opened().number;
+    });
     return earlier;
 }
 

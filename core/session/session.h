@@ -75,6 +75,10 @@ public:
     /// remark; one of another boot does when it was settled.
     void takeUp(const SetAside& aside);
 
+    /// Lets go of a weld that has ended: it stays in the log, and is not here any more. An open one
+    /// stays.
+    void forget(const std::string& weld);
+
     /// Reads the clock and notes a jump of the wall clock; for timers, which may wake up to a
     /// changed time.
     Instant look();

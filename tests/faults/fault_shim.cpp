@@ -1,6 +1,7 @@
 // A disk that fails under a program of this project's: preloaded into it (LD_PRELOAD), this makes
 // the failing disk of fault_vfs.h what SQLite writes through. SEAMCLOCK_FAULT names a file with one
-// word that is read before each write: none, full, error, sync, readonly, or "every N".
+// word that is read before each write: none, full, error, sync, readonly, "every N", or "slow MS":
+// each sync takes so long.
 #include "tests/core/log/fault_vfs.h"
 
 #include <array>
@@ -28,6 +29,8 @@ void look() {
     const std::string_view word(bytes.data(), got > 0 ? static_cast<std::size_t>(got) : 0);
     const auto is = [&](std::string_view one) { return word.substr(0, one.size()) == one; };
     theDisk->failEvery(is("every ") ? std::strtoll(bytes.data() + 6, nullptr, 10) : 0);
+    theDisk->slowSync(
+        seamclock::Milliseconds(is("slow ") ? std::strtoll(bytes.data() + 5, nullptr, 10) : 0));
     theDisk->set(
         is("full")       ? FaultyDisk::Fault::Full
         : is("error")    ? FaultyDisk::Fault::Error

@@ -1,10 +1,13 @@
 """Prints how long the pieces of a weld and of its log take, beside a reference that is measured in the same run.
 
-    python3 tests/speed/run.py BUILD_FOLDER [--full] [--keep]
+    python3 tests/speed/run.py BUILD_FOLDER [--full] [--window] [--keep]
 
 "ratio NAME VALUE" is ours over the reference, "value NAME VALUE UNIT" a plain measurement of this machine, with the load
 it had printed before and after. Times differ from machine to machine and from hour to hour; ratios hardly do. Nothing
 here passes or fails by a clock.
+
+--window measures the window program instead: its start over a log of 100,000 joints (1.3 GB), a step from the key to the
+screen, a running countdown, and memory over 500 welds; it needs Xvfb, and takes some minutes.
 
 Logs of 2,000 and 20,000 joints are made for it; with --full of 10,000 and 1,000,000 (ten million events, about 9 GB below
 BUILD_FOLDER while it runs, and a quarter of an hour). --keep leaves them there and uses them again.
@@ -122,14 +125,37 @@ def exports(folder, logs, scratch):
         say(f"value log-export-memory-{joints} {memory:.1f} MB")
 
 
+def window(folder, scratch):
+    run(program(folder, "window_speed"), "steps")
+    run(program(folder, "window_speed"), "memory")
+    cooling = scratch / "cooling.seamlog"
+    cooling.unlink(missing_ok=True)
+    run(program(folder, "window_speed"), "cooling", cooling)
+    here = Path(__file__).parent / "window.py"
+    run(sys.executable, here, folder, "countdown", cooling)
+    log = scratch / "joints-100000.log"
+    if not log.is_file():
+        run(program(folder, "make_big_log"), log, 100_000)
+    run(sys.executable, here, folder, "start", log)
+
+
 def main():
     words = [word for word in sys.argv[1:] if not word.startswith("--")]
     options = {word for word in sys.argv[1:] if word.startswith("--")}
-    if len(words) != 1 or options - {"--full", "--keep"}:
+    if len(words) != 1 or options - {"--full", "--keep", "--window"}:
         sys.exit(__doc__)
     folder = Path(words[0]).resolve()
     full = "--full" in options
     say("load {:.1f} {:.1f} {:.1f} on {} processors".format(*os.getloadavg(), os.cpu_count()))
+    if "--window" in options:
+        scratch = folder / "speed-scratch"
+        scratch.mkdir(exist_ok=True)
+        try:
+            window(folder, scratch)
+        finally:
+            if "--keep" not in options:
+                shutil.rmtree(scratch)
+        return
     pieces(folder)
     run(program(folder, "heat_speed"))
     run(program(folder, "vbench_speed"))

@@ -2,6 +2,7 @@
 
 #include "core/copies/snapshot.h"
 #include "core/log/log_reader.h"
+#include "core/log/start_check.h"
 #include "core/log/verify.h"
 #include "tests/core/log/log_content.h"
 #include "tests/core/log/log_samples.h"
@@ -210,6 +211,62 @@ TEST_F(Keeper, EndsAtAnyMoment) {
         }
     }
     EXPECT_TRUE(verifyLog(log)->ok);
+}
+
+/// The file's header tells of a free page that is not there (the count at offset 36 of SQLite's
+/// file format): nothing is amiss for who reads, nor for who adds a row where there is room.
+void spoilFreeList(const std::string& log) {
+    std::fstream file(log, std::ios::binary | std::ios::in | std::ios::out);
+    file.seekp(39);
+    file.put('\1');
+}
+
+TEST_F(Keeper, LooksThroughALogThatWasTooLargeForTheStartAndLeavesWordOfDamage) {
+    auto quick = test::quick();
+    quick.quickCheckUpTo = 0; // any log is too large
+    auto how = options("");
+    how.checkAbove = 0;
+    {
+        auto writer = LogWriter<Production>::open(log, clock, quick);
+        ASSERT_TRUE(writer.has_value());
+        LogKeeper keeper(log, clock, how);
+        keeper.begin();
+        keeper.settle();
+        EXPECT_TRUE(keeper.state().structureChecked);
+        EXPECT_FALSE(keeper.state().structureTrouble.has_value());
+        EXPECT_FALSE(isDoubtful(log));
+    }
+    spoilFreeList(log);
+    {
+        auto writer = LogWriter<Production>::open(log, clock, quick);
+        ASSERT_TRUE(writer.has_value()) << "a start does not need it";
+        LogKeeper keeper(log, clock, how);
+        keeper.begin();
+        keeper.settle();
+        EXPECT_TRUE(keeper.state().structureChecked);
+        ASSERT_TRUE(keeper.state().structureTrouble.has_value());
+        EXPECT_EQ(keeper.state().structureTrouble->find(log + ": its structure is damaged ("), 0U)
+            << *keeper.state().structureTrouble;
+        EXPECT_TRUE(isDoubtful(log));
+    }
+    const auto again = LogWriter<Production>::open(log, clock, quick);
+    ASSERT_FALSE(again.has_value());
+    EXPECT_EQ(again.error().code, ErrorCode::Damaged);
+}
+
+TEST_F(Keeper, ADoubtThatTurnsOutToBeNoneIsForgotten) {
+    ASSERT_TRUE(leaveDoubt(log));
+    auto quick = test::quick();
+    quick.quickCheckUpTo = 0;
+    ASSERT_TRUE(LogWriter<Production>::open(log, clock, quick).has_value());
+    EXPECT_FALSE(isDoubtful(log));
+}
+
+TEST_F(Keeper, LooksThroughNoLogThatTheStartLookedThrough) {
+    LogKeeper keeper(log, clock, options(""));
+    keeper.begin();
+    keeper.settle();
+    EXPECT_FALSE(keeper.state().structureChecked);
 }
 
 } // namespace

@@ -2,6 +2,7 @@
 
 #include <atomic>
 #include <cstring>
+#include <poll.h>
 #include <sqlite3.h>
 
 namespace seamclock::test {
@@ -13,6 +14,7 @@ std::atomic<std::int64_t> theWrites{0};
 std::atomic<bool> theOnlySync{false};
 std::atomic<std::int64_t> theOne{0};   // the write that fails alone; 0: none
 std::atomic<std::int64_t> theEvery{0}; // every n-th fails; 0: none
+std::atomic<int> theSync{0};           // so long takes every sync [ms]
 std::atomic<void (*)()> theLook{nullptr};
 sqlite3_vfs* theReal = nullptr;
 sqlite3_vfs theVfs{};
@@ -70,6 +72,9 @@ int xSync(sqlite3_file* file, int flags) {
     if (const int refused = refusal(SQLITE_IOERR_FSYNC); refused != SQLITE_OK) {
         return refused;
     }
+    if (const int by = theSync.load(); by > 0) {
+        ::poll(nullptr, 0, by);
+    }
     return forward<&sqlite3_io_methods::xSync>(file, flags);
 }
 int xFileSize(sqlite3_file* file, sqlite3_int64* size) {
@@ -124,6 +129,7 @@ FaultyDisk::FaultyDisk() {
     theOnlySync = false;
     theOne = 0;
     theEvery = 0;
+    theSync = 0;
     theLook = nullptr;
     theWrites = 0;
     theVfs = *theReal; // its other functions take no file, and only the real one's data
@@ -178,6 +184,10 @@ void FaultyDisk::set(Fault fault) {
 
 void FaultyDisk::failEvery(std::int64_t n) {
     theEvery = n;
+}
+
+void FaultyDisk::slowSync(Milliseconds by) {
+    theSync = static_cast<int>(by.count());
 }
 
 void FaultyDisk::onWrite(void (*look)()) {

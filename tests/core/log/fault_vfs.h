@@ -3,6 +3,8 @@
 // disk. One at a time.
 #pragma once
 
+#include "core/base/instant.h"
+
 #include <cstdint>
 
 namespace seamclock::test {
@@ -23,6 +25,8 @@ public:
     void failOnce(std::int64_t n);
     /// From now on every n-th write or sync fails; 0: none.
     void failEvery(std::int64_t n);
+    /// From now on every sync takes so long, as on a tablet's own disk; 0: as long as it takes.
+    void slowSync(Milliseconds by);
     /// Called before each write or sync; it may call the functions above. Null: nothing.
     void onWrite(void (*look)());
     /// Writes and syncs so far, failed ones included.

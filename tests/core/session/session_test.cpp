@@ -262,6 +262,25 @@ TEST_F(SessionTest, RefusesAStepMeantForAnotherAndAWeldThatIsNotHere) {
     EXPECT_EQ(unknown.error().code, ErrorCode::Missing);
 }
 
+TEST_F(SessionTest, LetsGoOfAWeldThatEndedAndOfNoOpenOne) {
+    const std::string weld = m_program.open();
+    m_program.session().forget(weld);
+    ASSERT_NE(m_program.session().find(weld), nullptr) << "it is open";
+    m_program.act(weld, WeldAborted{"plate_cold", "Plate cold or dirty"});
+    ASSERT_TRUE(m_program.writer().flush());
+    m_program.session().forget(weld);
+    EXPECT_EQ(m_program.session().find(weld), nullptr);
+    EXPECT_EQ(
+        m_program.session().act(weld, Intent{{}, kIlva, RemarkMade{"late"}}).error().code,
+        ErrorCode::Missing);
+    m_program.session().forget(weld);
+    m_program.session().forget("weld:nobody");
+    ASSERT_TRUE(m_program.writer().flush());
+    const auto events = LogReader::open(m_program.writer().path())->weldEvents(weld);
+    ASSERT_TRUE(events) << events.error().detail;
+    EXPECT_EQ(events->size(), 2U) << "it stays in the log";
+}
+
 TEST_F(SessionTest, OpensNoWeldOfPractice) {
     WeldOrder order = shopOrder(0);
     order.type = WeldType::Practice;
