@@ -141,7 +141,7 @@ void tell(Sketch& s, const Soaking& state) {
     s.view.seam.beadNowMm = s.view.seam.beadMm;
     s.scaleOf(s.scalePlan().soak);
     s.readings(ReadingPhase::Soak);
-    s.view.lamp.fraction = share(whole - left, whole);
+    s.view.lamp.fraction = shareByTheSecond(left, whole);
     s.view.lamp.number = leftText(left);
     s.view.lamp.under = tr("left of %1 soak").arg(goneText(whole));
     s.view.lamp.under2 =
@@ -271,7 +271,7 @@ void tell(Sketch& s, const Cooling& state) {
     s.scaleOf(band);
     s.readings(ReadingPhase::Joining);
     s.readings(ReadingPhase::Recheck);
-    s.view.lamp.fraction = share(whole - left, whole);
+    s.view.lamp.fraction = shareByTheSecond(left, whole);
     s.view.lamp.number = leftText(left);
     s.view.cell.time = leftText(left);
     s.view.lamp.under = tr("left of %1 cooling").arg(goneText(whole));

@@ -15,6 +15,9 @@ QString tr(const char* text) {
     return Operate::tr(text);
 }
 
+// Shorter pieces move evenly: changeover and build-up.
+constexpr Milliseconds kHurried{30'000};
+
 } // namespace
 
 RibbonView ribbonOf(const Sketch& s, WeldTime now) {
@@ -57,7 +60,10 @@ RibbonView ribbonOf(const Sketch& s, WeldTime now) {
         out.is = span.to ? Is::Done : span.from ? Is::Now : Is::Ahead;
         if (span.from && !span.to) {
             const Milliseconds gone = (now - *span.from).*end;
-            out.fraction = planned ? share(gone, *planned) : 0.5;
+            const bool hurried = planned && *planned < kHurried;
+            out.fraction = !planned  ? 0.5
+                           : hurried ? share(gone, *planned)
+                                     : shareByTheSecond(*planned - gone, *planned);
             out.is = late ? Is::Late : Is::Now;
         }
         if (span.from && span.to && span.from != span.to) {

@@ -5,6 +5,7 @@
 
 #include <QCoreApplication>
 #include <algorithm>
+#include <chrono>
 #include <cmath>
 
 namespace seamclock {
@@ -57,13 +58,17 @@ double share(Milliseconds part, Milliseconds whole) {
     return std::clamp(value, 0.0, 1.0);
 }
 
+double shareByTheSecond(Milliseconds left, Milliseconds whole) {
+    return share(whole - std::chrono::ceil<std::chrono::seconds>(left), whole);
+}
+
 void Sketch::lamp(Tone tone, Mark mark, const QString& word) {
     view.lamp.tone = tone;
     view.lamp.mark = mark;
     view.lamp.word = word;
     view.lamp.framed = tone == Tone::Late;
     // Once a second between wide and narrow.
-    view.lamp.frameWide = context.now.boot.count() / 500 % 2 == 0;
+    view.lamp.frameWide = !view.lamp.framed || context.now.boot.count() / 500 % 2 == 0;
 }
 
 void Sketch::step(const QString& text, Offer offer, SlotView::Look look) {

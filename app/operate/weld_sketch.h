@@ -43,5 +43,8 @@ private:
 Slot sideSlot(const QString& text, const QString& under, Offer offer);
 /// 0 to 1.
 double share(Milliseconds part, Milliseconds whole);
+/// What has gone by when that is left, and changes with the seconds that are shown of it: a clock
+/// that is painted once a second and not twenty times.
+double shareByTheSecond(Milliseconds left, Milliseconds whole);
 
 } // namespace seamclock

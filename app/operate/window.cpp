@@ -16,7 +16,8 @@
 namespace seamclock {
 namespace {
 
-constexpr int kTickMs = 50;
+constexpr int kTickMs = 50;      // while a hand hurries
+constexpr int kCalmTickMs = 100; // else
 constexpr Milliseconds kSaid{6'000};
 constexpr Milliseconds kUnsaved{2'000};
 constexpr Milliseconds kTrialEvery{4'000};
@@ -480,6 +481,9 @@ void Window::refresh() {
     alarms(now);
     m_people->look(now);
     askWho();
+    if (const int tick = m_floor.isHurried() ? kTickMs : kCalmTickMs; m_tick.interval() != tick) {
+        m_tick.setInterval(tick);
+    }
 }
 
 // While a person is asked whether the signal is heard, it sounds every four seconds.

@@ -275,5 +275,32 @@ TEST(WeldViewOfAlignment, ShowsMedianAndRangeOfTheLastWeldsHere) {
         QStringLiteral("the bead ends it, not the clock"));
 }
 
+TEST(WeldView, OfAWaitChangesOnceASecondAndWithItsNumber) {
+    for (const auto stretch : {&test::Story::align, &test::Story::buildUp}) { // to soak, to cooling
+        test::Story story;
+        (story.*stretch)();
+        Instant now = story.now();
+        now.boot += seconds(20) + Milliseconds(3);
+        now.utc += seconds(20) + Milliseconds(3);
+        int changes = 0;
+        int lamps = 0;
+        int ribbons = 0;
+        WeldView before = viewAt(story.weld(), now);
+        for (int tick = 0; tick < 200; ++tick) { // ten seconds
+            now.boot += Milliseconds(50);
+            now.utc += Milliseconds(50);
+            WeldView next = viewAt(story.weld(), now);
+            changes += next == before ? 0 : 1;
+            lamps += next.lamp == before.lamp ? 0 : 1;
+            ribbons += next.ribbon == before.ribbon ? 0 : 1;
+            EXPECT_EQ(next.lamp == before.lamp, next.lamp.number == before.lamp.number);
+            before = std::move(next);
+        }
+        EXPECT_EQ(lamps, 10);
+        EXPECT_EQ(ribbons, 10);
+        EXPECT_LE(changes, 20) << "the sentence of a cooling counts to its next reading";
+    }
+}
+
 } // namespace
 } // namespace seamclock
