@@ -66,16 +66,15 @@ Result<int> listPeople(const ForemanCall& call, Terminal& terminal) {
         return 0;
     }
     std::vector<std::vector<std::string>> rows = {
-        {"id", "name", "role", "certificate", "key's fingerprint"}};
+        {"id", "name", "role", "certificate", "until", "key's fingerprint"}};
     for (const Person& person : roster->people) {
         const auto key = roster->key.find(person.id);
         const auto noted = roster->certificate.find(person.id);
         rows.push_back(
             {onOneLine(person.id), onOneLine(person.name),
              std::string(nameOf(person.role)) + (person.active ? "" : ", has left"),
-             noted == roster->certificate.end()
-                 ? "none"
-                 : scopeOf(noted->second) + " until " + noted->second.until,
+             noted == roster->certificate.end() ? "none" : scopeOf(noted->second),
+             noted == roster->certificate.end() ? "" : noted->second.until,
              key == roster->key.end() ? "" : fingerprint(key->second)});
     }
     terminal.write(rows.size() == 1 ? "nobody is entered yet\n" : aligned(rows));

@@ -63,20 +63,20 @@ void LessonLine::paintEvent(QPaintEvent*) {
     const double left = px(18);
     const double room = right - left;
     const bool alone = m_view.time.isEmpty();
-    const double high = alone ? height() - px(16) : height() / 2 - px(6);
+    const double high = alone ? height() - px(16) : height() / 2.0 - px(6);
     const Wrapped lesson = wrapped(
         m_view.lesson, std::min(textPx(25), px(32)), px(13), room, alone ? 3 : 1, kLabelWeight,
         high);
     painter.setPen(theme().text);
     drawWrapped(
-        painter, QRectF(left, alone ? px(8) : px(8), room, high), Qt::AlignLeft | Qt::AlignVCenter,
-        lesson, kLabelWeight);
+        painter, QRectF(left, px(8), room, high), Qt::AlignLeft | Qt::AlignVCenter, lesson,
+        kLabelWeight);
     if (!alone) {
         const double size =
             fittedSize(m_view.time, std::min(textPx(24), px(30)), px(12), room, kPlainWeight);
         painter.setPen(theme().textSoft);
         drawTabular(
-            painter, QRectF(left, height() / 2 - px(2), room, high),
+            painter, QRectF(left, height() / 2.0 - px(2), room, high),
             Qt::AlignLeft | Qt::AlignVCenter, m_view.time, size, kPlainWeight);
     }
 }

@@ -139,11 +139,11 @@ private:
     }
 
     void released(const std::string& what) {
-        if (what == "clamps_eased" && !m_course.view(m_at + kDoneWithin).clampsEased) {
-            notDone(what, 0);
-        } else if (what == "bars_opened" && !m_course.view(m_at + kDoneWithin).barsOpen) {
-            notDone(what, 0);
-        } else if (what == "sheet_out" && !m_course.view(m_at + kDoneWithin).lifted) {
+        const BenchView soon = m_course.view(m_at + kDoneWithin);
+        const bool undone = (what == "clamps_eased" && !soon.clampsEased) ||
+                            (what == "bars_opened" && !soon.barsOpen) ||
+                            (what == "sheet_out" && !soon.lifted);
+        if (undone) {
             notDone(what, 0);
         } else if (what == "spring_off") {
             const BenchView then = m_course.view(m_at + kSpringTakes);

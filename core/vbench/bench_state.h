@@ -30,8 +30,8 @@ struct BenchFixed {
         return (static_cast<double>(station) + 0.5) / static_cast<double>(stations());
     }
     double area() const { return thickness * length / static_cast<double>(stations()); }
-    double reading(double springN) const;
-    double springN(double reading) const;
+    double reading(double force) const;
+    double springN(double units) const;
     double stiffness() const;  // [Pa/m] of two edges against each other
     double solidC() const;     // what cools below this is solid
     double setsC() const;      // what was molten no longer flows: half is crystalline

@@ -7,6 +7,7 @@
 
 #include <array>
 #include <optional>
+#include <utility>
 
 namespace seamclock {
 
@@ -52,7 +53,7 @@ class SteadyHand {
 public:
     /// The bench as it was set; both must outlive the hand.
     SteadyHand(VirtualBench& bench, HandFaults faults)
-        : m_bench(bench), m_moves(bench), m_faults(faults) {}
+        : m_bench(bench), m_moves(bench), m_faults(std::move(faults)) {}
 
     // Each ends where the next begins. Refused, with what the bench said, where it can't go on;
     // Missing: the plan lacks a time or the bead.

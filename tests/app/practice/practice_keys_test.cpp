@@ -170,7 +170,7 @@ TEST(PracticeKeysOfTwoWindows, AKeyCountsInItsOwnWindowAlone) {
     EXPECT_GT(practice.room().weld()->events.size(), events);
     const std::size_t after = practice.room().weld()->events.size();
     QTest::keyClick(&joints.window(), Qt::Key_Space);
-    EXPECT_EQ(joints.window().page(), PageKind::Weld);
+    EXPECT_EQ(joints.window().page(), PageKind::Trial) << "what the card's step leads to";
     EXPECT_EQ(practice.room().weld()->events.size(), after);
 }
 

@@ -76,7 +76,8 @@ TEST_F(TwoPrograms, ASecondWindowIsRefusedAndTakesNeitherScreenNorKeys) {
     expectSentence(errors);
     // Its window says so too, behind the first: that one may guide a changeover just now.
     expectFirstGoesOn();
-    EXPECT_GT(difference(m_rig.screen(), body, before.copy(body)), 0) << "the next check stands";
+    EXPECT_TRUE(waitFor([&] { return difference(m_rig.screen(), body, before.copy(body)) > 0; }))
+        << "the next check does not stand";
     m_rig.giveKeysTo("^Seamclock can.t start$");
     m_rig.key("space");
     EXPECT_EQ(second->waitForEnd(Milliseconds{20'000}), 2);
