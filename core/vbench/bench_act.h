@@ -61,6 +61,17 @@ struct ClampSheet {
 
     bool operator==(const ClampSheet&) const = default;
 };
+/// A clamped sheet's edge set right where it is: one end pushed further by so much (or drawn back),
+/// and its lower side brought forward by so much against the upper, with a shim under the sheet.
+/// Only while nothing is hot: both sheets clamped, no plate between them, nothing joined.
+struct ShimSheet {
+    int sheet = 0;
+    std::int64_t leftUm = 0;
+    std::int64_t rightUm = 0;
+    std::int64_t belowUm = 0;
+
+    bool operator==(const ShimSheet&) const = default;
+};
 /// At that speed of the spring's far end, closing if positive, until told otherwise; 0: it is held.
 struct TurnWheel {
     std::int64_t umPerS = 0;
@@ -101,7 +112,7 @@ struct LiftSheet { // the welded sheet out
 using BenchAct = std::variant<
     SetPlate, WipePlate, TakeFilmOff, PlaneEdge, TouchEdge, SetGap, ClampSheet, TurnWheel,
     LetGoWheel, LockWheel, UnlockWheel, BringPlateIn, TakePlateOut, EaseClamps, OpenBars,
-    LetSpringOff, LiftSheet>;
+    LetSpringOff, LiftSheet, ShimSheet>;
 
 /// "set_plate", "clamp_sheet" …: what it is called where acts are kept.
 std::string_view codeOf(const BenchAct& act);

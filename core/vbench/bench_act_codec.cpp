@@ -65,6 +65,14 @@ void eachField(ClampSheet& act, const Work& work) {
 }
 
 template <class Work>
+void eachField(ShimSheet& act, const Work& work) {
+    work(act, kSheet<ShimSheet>);
+    work(act, Um<ShimSheet>{"left_um", &ShimSheet::leftUm, -kMostOffUm, kMostOffUm});
+    work(act, Um<ShimSheet>{"right_um", &ShimSheet::rightUm, -kMostOffUm, kMostOffUm});
+    work(act, Um<ShimSheet>{"below_um", &ShimSheet::belowUm, -kMostOffUm, kMostOffUm});
+}
+
+template <class Work>
 void eachField(TurnWheel& act, const Work& work) {
     work(act, Um<TurnWheel>{"um_per_s", &TurnWheel::umPerS, -kFastestUmPerS, kFastestUmPerS});
 }

@@ -104,6 +104,7 @@ public:
     }
 
     Result<void> operator()(const ClampSheet& act);
+    Result<void> operator()(const ShimSheet& act);
 
     Result<void> operator()(const TurnWheel& act) {
         if (auto ok =
@@ -192,6 +193,9 @@ private:
         return {};
     }
 
+    /// How far each place stands behind the foremost; both sheets are clamped.
+    void measureEdges();
+
     /// The joint is no longer held straight.
     void letGo() {
         if (!m_state.anyJoined()) {
@@ -253,11 +257,22 @@ Result<void> Doing::operator()(const ClampSheet& act) {
     sheet.leftM = stands[0];
     sheet.rightM = stands[1];
     sheet.leanM = static_cast<double>(act.leanUm) / 1e6;
+    if (act.sheet == 1) { // whatever the hand does: it lies so
+        sheet.leanM += m_fixed.setup.faults.leanMm / 1e3;
+    }
     sheet.clamped = true;
     if (!other.clamped) {
         return {};
     }
     // Both: from now on the tables run straight, whatever the gap was at its ends.
+    measureEdges();
+    m_state.travel = std::min(0.0, m_state.reach - (gap[0] + gap[1]) / 2);
+    m_state.wheel = m_state.travel + m_fixed.spring.preload / m_fixed.spring.rate;
+    m_state.wheelDoes = WheelDoes::Held;
+    return {};
+}
+
+void Doing::measureEdges() {
     std::vector<double> reach;
     for (std::size_t i = 0; i < m_state.edges.size(); ++i) {
         const double share = m_fixed.share(i);
@@ -274,9 +289,44 @@ Result<void> Doing::operator()(const ClampSheet& act) {
     for (std::size_t i = 0; i < reach.size(); ++i) {
         m_state.edges[i].standsBack = m_state.reach - reach[i];
     }
-    m_state.travel = std::min(0.0, m_state.reach - (gap[0] + gap[1]) / 2);
-    m_state.wheel = m_state.travel + m_fixed.spring.preload / m_fixed.spring.rate;
-    m_state.wheelDoes = WheelDoes::Held;
+}
+
+Result<void> Doing::operator()(const ShimSheet& act) {
+    if (auto ok = within(act.sheet, 0, 1, "the sheet", "(number)"); !ok) {
+        return ok;
+    }
+    for (const std::int64_t um : {act.leftUm, act.rightUm, act.belowUm}) {
+        if (auto ok = within(um, -kMostOffUm, kMostOffUm, "how far it is moved", "µm"); !ok) {
+            return ok;
+        }
+    }
+    if (!m_state.bothClamped()) {
+        return refuse("clamp both sheets first; then one can be shimmed against the other");
+    }
+    if (m_state.plateIn) {
+        return refuse("the plate is between the edges; bring it out first");
+    }
+    const bool heated =
+        std::any_of(m_state.edges.begin(), m_state.edges.end(), [](const BenchEdge& edge) {
+            return edge.heated;
+        });
+    if (heated) {
+        return refuse("the edges are hot: a sheet is shimmed before the plate comes in");
+    }
+    BenchSheet& sheet = m_state.sheets[static_cast<std::size_t>(act.sheet)];
+    const double left = sheet.leftM + static_cast<double>(act.leftUm) / 1e6;
+    const double right = sheet.rightM + static_cast<double>(act.rightUm) / 1e6;
+    if (left <= 0 || right <= 0) {
+        return refuse("the sheet would no longer stand out of its clamps");
+    }
+    sheet.leftM = left;
+    sheet.rightM = right;
+    sheet.leanM -= static_cast<double>(act.belowUm) / 1e6;
+    const double before = m_state.reach;
+    measureEdges();
+    // The tables stay where they are: travel counts from where the edges would just meet.
+    m_state.travel += m_state.reach - before;
+    m_state.wheel += m_state.reach - before;
     return {};
 }
 
@@ -379,7 +429,8 @@ std::string_view codeOf(const BenchAct& act) {
         [](const EaseClamps&) { return "ease_clamps"; },
         [](const OpenBars&) { return "open_bars"; },
         [](const LetSpringOff&) { return "let_spring_off"; },
-        [](const LiftSheet&) { return "lift_sheet"; }};
+        [](const LiftSheet&) { return "lift_sheet"; },
+        [](const ShimSheet&) { return "shim_sheet"; }};
     return std::visit(kCodes, act);
 }
 

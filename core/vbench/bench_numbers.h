@@ -9,7 +9,8 @@ namespace seamclock::bench_numbers {
 inline constexpr double kPlateThickness = 0.012; // [m] what the tables must open by [practice]
 /// For one metre of seam [J/K]: aluminium, 2700 kg/m³ and 900 J/kgK [memory], 150 mm high and 20 mm
 /// thick in its body [practice].
-inline constexpr double kPlateHeat = 2700 * 900 * 0.150 * 0.020;
+inline constexpr double kPlateHeight = 0.150;
+inline constexpr double kPlateHeat = 2700 * 900 * kPlateHeight * 0.020;
 inline constexpr double kPlateWarmS = 420;   // [s] to within 1/e of its target [practice]
 inline constexpr double kPlateRecoverS = 60; // [s] likewise, of what the sheets took [practice]
 inline constexpr double kPlateTravelS = 0.7; // [s] a practised hand, in or out [practice]
@@ -66,6 +67,10 @@ inline constexpr double kLeastHoldShare = 0.5;
 /// within both [K] [practice].
 inline constexpr double kOverheatedK = 10;
 inline constexpr double kUnderheatedK = 3;
+/// Melt that is so hot strings: a thread follows the plate that leaves, so much longer before it
+/// tears for each kelvin beyond that [m/K]; then half of it hangs on the edge, half on the plate
+/// [practice].
+inline constexpr double kThreadPerK = 1e-3;
 /// An edge that leaned must have been melted back to within so much of the plate, both sheets
 /// together, or air kept its lower side cold [m] [practice].
 inline constexpr double kMostBehind = 0.3e-3;

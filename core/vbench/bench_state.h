@@ -57,8 +57,10 @@ struct BenchEdge {
     double metLost = 0;  // [m] of one sheet, when the faces met
     double farthest = 0; // [m] travel since then
     bool set = false;
-    double sunk = 0; // [m] what shrank and was not followed, until it froze
-    double torn = 0; // [m] of one sheet that left too fast
+    double sunk = 0;   // [m] what shrank and was not followed, until it froze
+    double torn = 0;   // [m] of one sheet that left too fast
+    double thread = 0; // [m] of melt that strings between it and the plate
+    double hair = 0;   // [m] of that, torn and hanging on it
     JoinView join;
 
     explicit BenchEdge(SheetRun edge) : run(std::move(edge)) {}

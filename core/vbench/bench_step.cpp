@@ -229,6 +229,34 @@ void heat(
     }
 }
 
+/// What strings as plate and edge part, and what hangs on the edge when it is torn.
+void strings(const BenchFixed& fixed, const BenchState& state, BenchEdge& edge) {
+    if (!fixed.setup.plan.plate || edge.hottestPlateC <= 0 || edge.joined) {
+        edge.thread = edge.hair = 0; // or it has gone into the joint
+        return;
+    }
+    const double hotC = static_cast<double>(fixed.setup.plan.plate->maxMc) / 1e3 + kOverheatedK;
+    const double longest = kThreadPerK * std::max(0.0, edge.hottestPlateC - hotC);
+    if (longest <= 0) {
+        return;
+    }
+    if (edge.touches == Touches::Plate) {
+        edge.thread = edge.hair = 0;
+        return;
+    }
+    const double apart = (edge.touchesAt(state.plateThickness()) - state.travel) / 2;
+    // A plate on its way draws it along, too.
+    const double goes = state.plateGoes ? kPlateTravelS - state.plateLeftS : 0;
+    const double drawn =
+        std::hypot(std::max(apart, 0.0), kPlateHeight * std::clamp(goes / kPlateTravelS, 0.0, 1.0));
+    if (state.plateIn && edge.hair <= 0 && drawn <= longest) {
+        edge.thread = std::max(edge.thread, drawn);
+    } else {
+        edge.hair = longest / 2;
+        edge.thread = 0;
+    }
+}
+
 } // namespace
 
 double BenchFixed::reading(double force) const {
@@ -313,6 +341,7 @@ void stepBench(const BenchFixed& fixed, BenchState& state, Milliseconds gap) {
         heat(
             fixed, state, i, seconds, nominal.contact,
             nominal.faceAir * fixed.setup.faults.draught);
+        strings(fixed, state, state.edges[i]);
     }
     const auto any = [&state](Touches what) {
         return std::any_of(state.edges.begin(), state.edges.end(), [what](const BenchEdge& edge) {

@@ -58,7 +58,9 @@ struct StationView {
     double beadBottomMm = 0;
     double valleyTopMm = 0; // K: of the seam's valley above the surface; joined only
     double valleyBottomMm = 0;
-    double behindMm = 0; // how far the edge's lower side still stands behind
+    double behindMm = 0; // how far one side of the edge still stands behind, both sheets
+    double threadMm = 0; // melt drawn between edge and plate as they part: strings
+    double hairMm = 0;   // what hangs on the edge of those that tore
     SeamMarks marks;
     std::optional<JoinView> joined;
 
@@ -122,6 +124,8 @@ struct BenchView {
     bool film[2] = {true, true}; // on the sheets' edges
     bool planed[2] = {false, false};
     bool clamped[2] = {false, false};
+    double leanMm[2] = {0, 0}; // how far the edge's lower side stands behind, as it was clamped
+    double draught = 1;        // times as much heat as a bare face loses in still air
     bool clampsEased = false;
     bool barsOpen = false;
     bool lifted = false;

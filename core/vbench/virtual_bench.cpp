@@ -52,6 +52,7 @@ Result<void> check(const BenchSetup& setup) {
         {faults.coldSpotK, 0, 150, "the cold spot's depth [K]"},
         {faults.coldSpotAt, 0, 1, "the cold spot's place"},
         {faults.coldSpotWidth, 0.01, 1, "the cold spot's width"},
+        {faults.leanMm, -5, 5, "the edge's lean [mm]"},
         {faults.draught, 0.1, 10, "the draught's factor"},
         {faults.zeroOff, -20, 20, "the scale's zero error"},
         {faults.lockCreepMmPerMin, 0, 20, "the lock's creep [mm/min]"},
@@ -169,7 +170,9 @@ BenchView viewOf(const BenchFixed& fixed, const BenchState& state) {
         view.film[sheet] = state.sheets[sheet].film;
         view.planed[sheet] = state.sheets[sheet].planed;
         view.clamped[sheet] = state.sheets[sheet].clamped;
+        view.leanMm[sheet] = state.sheets[sheet].clamped ? state.sheets[sheet].leanM * 1e3 : 0;
     }
+    view.draught = fixed.setup.faults.draught;
     view.clampsEased = state.clampsEased;
     view.barsOpen = state.barsOpen;
     view.lifted = state.lifted;
@@ -205,6 +208,8 @@ BenchView viewOf(const BenchFixed& fixed, const BenchState& state) {
         out.beadTopMm = beadOf(top, half) * 1e3;
         out.beadBottomMm = beadOf(bottom, half) * 1e3;
         out.behindMm = std::max(0.0, std::max(lean, over) - 2 * lost) * 1e3;
+        out.threadMm = edge.thread * 1e3;
+        out.hairMm = edge.hair * 1e3;
         out.marks = edge.marks;
         if (edge.joined || edge.marks.parted) {
             JoinView join = edge.join;
@@ -340,7 +345,7 @@ BenchView VirtualBench::view() const {
                       &StationView::skinC, &StationView::meltMm, &StationView::lostMm,
                       &StationView::beadTopMm, &StationView::beadBottomMm,
                       &StationView::valleyTopMm, &StationView::valleyBottomMm,
-                      &StationView::behindMm}) {
+                      &StationView::behindMm, &StationView::threadMm, &StationView::hairMm}) {
                     mix(one.*field, other.*field);
                 }
             }

@@ -36,9 +36,11 @@ struct BenchFaults {
     bool plateDirty = false;
     bool filmOn[2] = {true, true};   // as delivered
     bool planed[2] = {false, false}; // as delivered
-    double draught = 1;              // times as much heat as a bare face loses in still air
-    double zeroOff = 0;              // the scale shows so much more, in its unit
-    double lockCreepMmPerMin = 0;    // a locked wheel gives way
+    /// The second sheet lies so that its edge's lower side stands so much behind, until shimmed.
+    double leanMm = 0;
+    double draught = 1;           // times as much heat as a bare face loses in still air
+    double zeroOff = 0;           // the scale shows so much more, in its unit
+    double lockCreepMmPerMin = 0; // a locked wheel gives way
 
     bool operator==(const BenchFaults&) const = default;
 };

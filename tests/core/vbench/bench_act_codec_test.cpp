@@ -27,7 +27,9 @@ const std::vector<std::pair<BenchAct, std::string>>& kept() {
         {EaseClamps{}, R"({"act":"ease_clamps"})"},
         {OpenBars{}, R"({"act":"open_bars"})"},
         {LetSpringOff{}, R"({"act":"let_spring_off"})"},
-        {LiftSheet{}, R"({"act":"lift_sheet"})"}};
+        {LiftSheet{}, R"({"act":"lift_sheet"})"},
+        {ShimSheet{1, 200, 0, -400},
+         R"({"act":"shim_sheet","below_um":-400,"left_um":200,"right_um":0,"sheet":1})"}};
     return kRows;
 }
 
@@ -57,7 +59,7 @@ TEST(BenchActCodec, AnyValueThatTheBenchTakesComesBackExactly) {
         for (const BenchAct& act : std::initializer_list<BenchAct>{
                  SetPlate{any(0, kHottestMc)}, TurnWheel{any(-kFastestUmPerS, kFastestUmPerS)},
                  SetGap{any(0, kWidestGapUm), any(0, kWidestGapUm)},
-                 ClampSheet{sheet, off(), off(), off()},
+                 ClampSheet{sheet, off(), off(), off()}, ShimSheet{sheet, off(), off(), off()},
                  TouchEdge{sheet, static_cast<int>(any(0, 1000))}}) {
             EXPECT_EQ(readBenchAct("act", writeBenchAct(act)).value(), act);
         }

@@ -110,6 +110,99 @@ TEST(VirtualBench, BadSetUpsAreRefusedWithValueAndRange) {
     EXPECT_EQ(VirtualBench::set(setup).error().code, ErrorCode::Missing);
 }
 
+TEST(VirtualBench, AShimSetsTheEdgeRightWhereTheTablesStand) {
+    VirtualBench even = prepared(setupFor(kPe10));
+    VirtualBench bench = benchFor(setupFor(kPe10));
+    HandFaults faults;
+    faults.leftUm = -800;
+    faults.leanUm = 1'000;
+    ASSERT_TRUE(SteadyHand(bench, faults).prepare());
+    turned(bench, -5'000, Milliseconds(2'000));
+    turned(even, -5'000, Milliseconds(2'000));
+    const BenchView before = bench.view();
+    EXPECT_NEAR(before.stations[0].gapMm - before.stations[4].gapMm, 0.8 * 4 / 5, 1e-9);
+    EXPECT_NEAR(before.leanMm[1], 1.0, 1e-9);
+    ASSERT_TRUE(bench.act(ShimSheet{1, 800, 0, 1'000}));
+    const BenchView after = bench.view();
+    EXPECT_NEAR(after.gapLeftMm, before.gapLeftMm, 1e-9) << "no table moved";
+    EXPECT_NEAR(after.scale.reading, before.scale.reading, 1e-9);
+    EXPECT_NEAR(after.leanMm[1], 0, 1e-9);
+    for (const StationView& station : after.stations) {
+        EXPECT_NEAR(station.gapMm, even.view().stations[0].gapMm, 1e-9);
+        EXPECT_EQ(station.behindMm, 0);
+    }
+}
+
+TEST(VirtualBench, AShimIsForColdEdgesOfTwoClampedSheets) {
+    const BenchSetup setup = setupFor(kPe10);
+    VirtualBench loose = benchFor(setup);
+    EXPECT_TRUE(refused(loose.act(ShimSheet{1, 0, 0, 200})));
+    VirtualBench bench = benchFor(setup);
+    SteadyHand hand(bench, {});
+    ASSERT_TRUE(hand.prepare());
+    EXPECT_EQ(bench.act(ShimSheet{2, 0, 0, 0}).error().code, ErrorCode::OutOfRange);
+    EXPECT_EQ(bench.act(ShimSheet{1, 10'001, 0, 0}).error().code, ErrorCode::OutOfRange);
+    EXPECT_TRUE(refused(bench.act(ShimSheet{1, -10'000, 0, 0}))) << "out of its clamps";
+    EXPECT_TRUE(bench.act(ShimSheet{1, 200, 0, 0}));
+    ASSERT_TRUE(hand.align());
+    EXPECT_TRUE(refused(bench.act(ShimSheet{1, 0, 0, 200}))) << "the plate is in";
+    ASSERT_TRUE(hand.soak());
+    ASSERT_TRUE(hand.changeOver());
+    EXPECT_TRUE(refused(bench.act(ShimSheet{1, 0, 0, 200}))) << "hot";
+}
+
+TEST(VirtualBench, ASheetThatLeansDoesSoHoweverItIsClampedUntilItIsShimmed) {
+    BenchSetup setup = setupFor(kPe10);
+    setup.faults.leanMm = 1.5;
+    HandFaults top;
+    top.topBeadOnly = true;
+    const auto beads = [&](bool shims) {
+        VirtualBench bench = benchFor(setup);
+        SteadyHand hand(bench, top);
+        EXPECT_TRUE(hand.prepare());
+        EXPECT_NEAR(bench.view().leanMm[1], 1.5, 1e-9);
+        if (shims) {
+            EXPECT_TRUE(bench.act(ShimSheet{1, 0, 0, 1'500}));
+        }
+        EXPECT_TRUE(hand.align());
+        const StationView& middle = bench.view().stations[2];
+        return std::pair(middle.beadTopMm, middle.beadBottomMm);
+    };
+    const auto [top1, below1] = beads(false);
+    EXPECT_LT(below1, 0.5 * top1) << "the lower bead is short";
+    const auto [top2, below2] = beads(true);
+    EXPECT_NEAR(below2, top2, 1e-9);
+    setup.faults.leanMm = 5.1;
+    EXPECT_EQ(VirtualBench::set(setup).error().code, ErrorCode::OutOfRange);
+}
+
+TEST(VirtualBench, MeltStringsWhereTheBendTestCallsItOverheated) {
+    const BenchSetup common = setupFor(kPe10);
+    for (const double offset : {5.0, 19.0, 25.0, 35.0}) {
+        BenchSetup setup = common;
+        setup.faults.plateOffsetK = offset;
+        VirtualBench bench = benchFor(setup);
+        SteadyHand hand(bench, {});
+        ASSERT_TRUE(hand.prepare());
+        ASSERT_TRUE(hand.align());
+        ASSERT_TRUE(hand.soak());
+        EXPECT_EQ(bench.view().stations[2].threadMm, 0);
+        ASSERT_TRUE(HandMoves(bench).apart(0.5));
+        const double thread = bench.view().stations[2].threadMm;
+        ASSERT_TRUE(HandMoves(bench).apart(1.5));
+        ASSERT_TRUE(bench.act(TakePlateOut{}));
+        bench.advance(Milliseconds(800));
+        const double hair = bench.view().stations[2].hairMm;
+        ASSERT_TRUE(HandMoves(bench).approach());
+        bench.advance(Milliseconds(500));
+        EXPECT_EQ(bench.view().stations[2].hairMm, 0) << "in the joint";
+        const bool hot = with(bendTest(bench.view(), setup.plan), BendReason::Overheated) > 0;
+        EXPECT_EQ(thread > 0, hot) << offset;
+        EXPECT_EQ(hair > 0, hot) << offset;
+        EXPECT_EQ(hot, offset > 20) << offset; // window to 220 °C, target 210, forgiven 10 K
+    }
+}
+
 TEST(VirtualBench, EdgesThatDoNotMeetShowAGap) {
     // As "edges meet" is checked: tables together, cold. 0.5 mm short at the right end.
     VirtualBench bench = benchFor(setupFor(kPe10));
