@@ -150,11 +150,8 @@ Result<SetLesson> setLesson(const Lesson& lesson, const PracticeShop& shop) {
     if (!plan) {
         return tl::unexpected<Error>(plan.error());
     }
-    if (!plan->isReady()) {
-        return fail(
-            ErrorCode::Missing, "the procedure \"" + lesson.procedure +
-                                    "\" lacks what a weld of this thickness needs: no lesson can "
-                                    "be made of it");
+    if (const auto ready = checkReady(*plan); !ready) {
+        return tl::unexpected<Error>(ready.error());
     }
     BenchSetup& setup = set.setup;
     setup.material = **material;

@@ -29,4 +29,26 @@ Result<WeldPlan> planWithSheets(
     return plan;
 }
 
+Result<void> checkReady(const WeldPlan& plan) {
+    if (plan.isReady()) {
+        return {};
+    }
+    const auto listed = [](const std::vector<std::string>& all) {
+        std::string names;
+        for (const std::string& name : all) {
+            names += (names.empty() ? "" : ", ") + name;
+        }
+        return names;
+    };
+    const std::string cannot = "procedure " + plan.procedure + " can't be welded with yet: ";
+    if (plan.missing.empty() && !plan.unattested.empty()) {
+        return fail(
+            ErrorCode::Missing, cannot + "the shop filled in " + listed(plan.unattested) +
+                                    ", which a foreman attests first");
+    }
+    return fail(
+        ErrorCode::Missing,
+        cannot + "it lacks " + listed(plan.missing) + ", which the shop fills and attests first");
+}
+
 } // namespace seamclock

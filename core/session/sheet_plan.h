@@ -18,4 +18,8 @@ Result<WeldPlan> planWithSheets(
     const PlanRequest& request, const Procedure& procedure, const Bench* bench,
     const std::vector<Sheet>& sheets);
 
+/// Missing, in one sentence: what the shop fills in of the procedure, or what a foreman attests,
+/// before anything can be welded by it.
+Result<void> checkReady(const WeldPlan& plan);
+
 } // namespace seamclock

@@ -91,6 +91,35 @@ TEST(PracticeWall, StandsWithItsLogInAFolderThatIsMade) {
     EXPECT_EQ((*stand)->window().page(), PracticePage::Lessons);
 }
 
+TEST(PracticeWall, ALessonByAProcedureWithGapsSaysWhatItLacksAndLeavesNoWeld) {
+    ScratchFolder folder;
+    const std::string lesson = replaced(
+        textOf(resource("lessons/01-pe10-first.json")), "pe-hd-dvs2207-1-2005", "pe-uni10520");
+    QFile file(QString::fromStdString(folder.file("01.json")));
+    ASSERT_TRUE(file.open(QIODevice::WriteOnly));
+    file.write(lesson.data(), static_cast<qint64>(lesson.size()));
+    file.close();
+    VirtualClock machine(practiceMorning());
+    PracticeOrder order{machine, practiceShop(), folder.path(), folder.file("practice.seamlog")};
+    order.preferences.dpi = kUnitsPerInch;
+    order.lesson = "pe10-first";
+    auto stand = PracticeStand::open(std::move(order));
+    ASSERT_TRUE(stand) << stand.error().detail;
+    PracticeWindow& window = (*stand)->window();
+    window.stopTimer();
+    ASSERT_EQ(window.page(), PracticePage::Lesson);
+    emit window.currentPage()->slotPressed(SlotPlace::Step);
+    EXPECT_EQ(window.page(), PracticePage::Lessons);
+    const QString said = window.banner()->text();
+    EXPECT_TRUE(said.startsWith("Procedure pe-uni10520 can't be welded with yet"))
+        << said.toStdString();
+    EXPECT_TRUE(said.contains("the shop fills and attests first")) << said.toStdString();
+    ASSERT_TRUE((*stand)->room().writer().flush());
+    auto log = LogReader::open(folder.file("practice.seamlog"));
+    ASSERT_TRUE(log);
+    EXPECT_EQ(*log->highestNumber(), 0);
+}
+
 TEST(PracticeWall, SaysInOneSentenceWhyItCannotStand) {
     ScratchFolder folder;
     QFile taken(QString::fromStdString(folder.file("taken")));

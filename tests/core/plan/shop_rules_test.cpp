@@ -3,6 +3,7 @@
 #include "core/plan/plan.h"
 #include "core/procedure/cells.h"
 
+#include "tests/support/filled.h"
 #include "tests/support/shipped.h"
 
 #include <algorithm>
@@ -11,7 +12,10 @@ namespace seamclock {
 namespace {
 
 using std::chrono::minutes;
+using test::attestedWhere;
+using test::filledUni;
 using test::replaced;
+using test::wholeIso;
 using Names = std::vector<std::string>;
 
 std::string textOf(const std::string& id) {
@@ -56,18 +60,6 @@ Standing standingOf(const WeldPlan& plan, const std::string& value) {
     }
     ADD_FAILURE() << "no source of " << value;
     return Standing::Memory;
-}
-
-/// Every cell whose name begins so, attested as the procedure has it.
-Procedure attestedWhere(const Procedure& procedure, const std::string& begin) {
-    AttestedCells said{"Ines", "2030-01-07", "2016", {}};
-    for (const Cell& cell : cellsOf(procedure)) {
-        if (cell.name.rfind(begin, 0) == 0) {
-            said.cells.push_back(cell);
-        }
-    }
-    EXPECT_FALSE(said.cells.empty()) << begin;
-    return attested(procedure, {said});
 }
 
 // 15.5 mm PP cools 25 min by its table (from memory); half of it is 12.5.
@@ -194,21 +186,6 @@ TEST(PerKelvin, WhereItIsNotToHandTheCardSaysSo) {
     EXPECT_NE(warning(plan, "ambient_outside_classes"), nullptr);
 }
 
-/// UNI 10520 with its gaps filled by a shop; the values are invented.
-std::string filledUni() {
-    std::string text = textOf("pe-uni10520");
-    text = replaced(
-        text, "    \"soak_aim\": {",
-        "    \"tolerance\": {\"value_N_mm2\": 0.01, \"source\": \"the shop\", \"standing\": "
-        "\"derived\"},\n    \"soak_aim\": {");
-    return replaced(
-        text, "  \"soak_s\": {",
-        "  \"plate\": {\"min_C\": 205, \"max_C\": 215, \"source\": \"the shop\", \"standing\": "
-        "\"derived\"},\n  \"bead_mm\": {\"source\": \"the shop\", \"standing\": \"derived\", "
-        "\"table\": [{\"from_mm\": 1.0, \"to_mm\": 12, \"value\": 1.5}, {\"from_mm\": 12, "
-        "\"to_mm\": 70, \"lower\": 2, \"upper\": 4}]},\n  \"soak_s\": {");
-}
-
 TEST(Fill, IsNotReadyUntilEachValueIsAttested) {
     const Procedure procedure = parsed(filledUni());
     const Bench bench = test::demoBench("east");
@@ -255,25 +232,6 @@ TEST(Fill, IsSeenInARowThatReachesIntoTheGap) {
         "{\"from_mm\": 1, \"to_mm\": 7, \"lower\": 79, \"upper\": 175}"));
     EXPECT_EQ(planned(procedure, sheet(3)).unattested, Names{"soak_s"});
     EXPECT_TRUE(planned(procedure, sheet(6)).isComplete());
-}
-
-/// ISO 21307's card, filled and attested; the filled values are invented.
-Procedure wholeIso() {
-    std::string text = replaced(
-        textOf("pe-iso21307-slp"), "    \"soak_to_drag\"",
-        "    \"tolerance\": {\"value_N_mm2\": 0.02, \"source\": \"the shop\", \"standing\": "
-        "\"derived\"},\n    \"soak_to_drag\"");
-    text = replaced(
-        text, "  \"cooling_min\": {",
-        "  \"changeover_s\": {\"source\": \"the shop\", \"standing\": \"derived\", \"formula\": "
-        "[{\"from_mm\": 1, \"to_mm\": 70, \"coefficients\": [5, 0.2]}]},\n  \"build_up_s\": "
-        "{\"source\": \"the shop\", \"standing\": \"derived\", \"formula\": [{\"from_mm\": 1, "
-        "\"to_mm\": 70, \"coefficients\": [4, 0.4]}]},\n  \"cooling_min\": {");
-    Procedure procedure = parsed(text);
-    for (const char* cell : {"pressure.tolerance", "changeover_s", "build_up_s"}) {
-        procedure = attestedWhere(procedure, cell);
-    }
-    return procedure;
 }
 
 // The contract's ruling: soak.high = zero + (drag + preload) / rate.
