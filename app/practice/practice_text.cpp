@@ -53,6 +53,8 @@ QString wrongWord(Wrong wrong) {
         return tr("Scale is not on zero");
     case Wrong::SpringDrifts:
         return tr("Lock gives way");
+    case Wrong::EdgeLeans:
+        return tr("Edge leans");
     }
     return {};
 }

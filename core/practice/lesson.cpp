@@ -10,7 +10,7 @@
 namespace seamclock {
 namespace {
 
-constexpr std::array<std::pair<Wrong, std::string_view>, 9> kNames{{
+constexpr std::array<std::pair<Wrong, std::string_view>, 10> kNames{{
     {Wrong::PlateCold, "plate_cold"},
     {Wrong::PlateHot, "plate_hot"},
     {Wrong::PlateDirty, "plate_dirty"},
@@ -20,6 +20,7 @@ constexpr std::array<std::pair<Wrong, std::string_view>, 9> kNames{{
     {Wrong::Draught, "draught"},
     {Wrong::ZeroOff, "zero_off"},
     {Wrong::SpringDrifts, "spring_drifts"},
+    {Wrong::EdgeLeans, "edge_leans"},
 }};
 
 template <class Each, class Fits>
@@ -94,6 +95,7 @@ std::vector<Wrong> wrongIn(const Lesson& lesson) {
     };
     std::vector<Wrong> there;
     for (const auto& [wrong, so] : kRows) {
+        {Wrong::EdgeLeans, faults.leanMm != 0},
         if (so) {
             there.push_back(wrong);
         }

@@ -24,8 +24,9 @@ enum class Wrong {
     WrongRow,  // the card was made for another thickness than lies there
     WrongUnit, // its readings are of another unit: kgf taken for N
     Draught,
-    ZeroOff,     // the scale does not stand on zero without force
-    SpringDrifts // a locked wheel gives way: the reading falls more than it should
+    ZeroOff,      // the scale does not stand on zero without force
+    SpringDrifts, // a locked wheel gives way: the reading falls more than it should
+    EdgeLeans     // one side of the edge stands behind the other
 };
 /// "plate_cold" …
 std::string_view toString(Wrong wrong);

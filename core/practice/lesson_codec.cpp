@@ -89,6 +89,7 @@ BenchFaults readFaults(JsonReader& root) {
     faults.plateDirty = reader.flagIf("plate_dirty").value_or(false);
     readPair(reader, "film_on", faults.filmOn);
     readPair(reader, "planed", faults.planed);
+    faults.leanMm = reader.numberIf("lean_mm", -5, 5).value_or(0);
     faults.draught = reader.numberIf("draught", 0.1, 10).value_or(1);
     faults.zeroOff = reader.numberIf("zero_off", -20, 20).value_or(0);
     faults.lockCreepMmPerMin = reader.numberIf("lock_creep_mm_min", 0, 5).value_or(0);
@@ -220,6 +221,9 @@ OrderedJson faultsJson(const BenchFaults& faults) {
     }
     if (faults.planed[0] || faults.planed[1]) {
         json["planed"] = pairJson(faults.planed);
+    }
+    if (faults.leanMm != none.leanMm) {
+        json["lean_mm"] = faults.leanMm;
     }
     if (faults.draught != none.draught) {
         json["draught"] = faults.draught;

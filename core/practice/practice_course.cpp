@@ -61,6 +61,12 @@ double smallestBead(const BenchView& view) {
     return smallest;
 }
 
+double leanMm(const BenchView& view) {
+    const double below = std::max(view.leanMm[0], 0.0) + std::max(view.leanMm[1], 0.0);
+    const double above = std::max(-view.leanMm[0], 0.0) + std::max(-view.leanMm[1], 0.0);
+    return std::max(below, above);
+}
+
 double offParallelMm(const BenchView& view) {
     if (view.stations.empty()) {
         return 0;

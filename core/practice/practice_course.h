@@ -62,6 +62,8 @@ double largestBead(const BenchView& view);
 double smallestBead(const BenchView& view); // on both surfaces
 /// How far the edges' ends stand apart more at one end than where they are closest [mm].
 double offParallelMm(const BenchView& view);
+/// How far one side of the edges stands behind the other, both sheets together, as clamped [mm].
+double leanMm(const BenchView& view);
 
 std::vector<CueReaction> cueReactions(const PracticeCourse& course);
 std::vector<ReadingError> readingErrors(const PracticeCourse& course);

@@ -135,6 +135,12 @@ private:
         if (check == "gap" || check == "clamping_gap") {
             return acted<SetGap>(by);
         }
+        if (check == "edges_meet") {
+            const BenchView then = m_course.view(m_at);
+            const double allowed =
+                static_cast<double>(m_course.set.setup.plan.edgeGapMaxUm) / 1e3 + kEdgeGrace;
+            return std::max(offParallelMm(then), leanMm(then)) <= allowed;
+        }
         return true;
     }
 
@@ -155,6 +161,7 @@ private:
     }
 
     static constexpr Milliseconds kTypedIn{6'000};
+    static constexpr double kEdgeGrace = 0.05; // [mm] less is not seen beside a gauge [practice]
 
     const PracticeCourse& m_course;
     Milliseconds m_at{0};

@@ -149,6 +149,15 @@ void countNoticed(PracticeScore& score, const Lesson& lesson, const PracticeTake
                 notice.at = said.at;
             }
         }
+        // Who shims the edge has seen it.
+        const auto shimmed =
+            std::find_if(take.acts.begin(), take.acts.end(), [](const TimedAct& one) {
+                const auto* shim = std::get_if<ShimSheet>(&one.act);
+                return shim != nullptr && shim->belowUm != 0;
+            });
+        if (what == Wrong::EdgeLeans && shimmed != take.acts.end()) {
+            notice.at = std::min(notice.at.value_or(shimmed->at), shimmed->at);
+        }
         score.notice.push_back(notice);
     }
     for (const Noticed& said : take.noticed) {

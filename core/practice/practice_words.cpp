@@ -57,6 +57,7 @@ std::string stepName(const std::string& code) {
         {"pressure_locked", "the lock"},
         {"film_off", "\"film is off\""},
         {"edges_planed", "\"edges are clean\""},
+        {"edges_meet", "\"edges meet\""},
         {"plate_wiped", "\"plate is wiped\""},
         {"gap", "the gap"},
         {"first_sheet", "\"first sheet is clamped\""},
@@ -271,6 +272,8 @@ std::string wrongSentence(Wrong wrong) {
     }
     return "";
 }
+    case Wrong::EdgeLeans:
+        return "An edge leans: one side of it stands behind.";
 
 std::string bendSentence(BendReason reason) {
     switch (reason) {
