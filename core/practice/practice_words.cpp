@@ -212,13 +212,16 @@ std::string whyItMatters(Lapse lapse) {
                "grow together, and the joint breaks flat.";
     case Lapse::Slammed:
         return "Force that comes at once drives the hot melt out into the bead before it has "
-               "grown together.";
+               "grown together. A short slam on a soft spring tears the valley and takes little "
+               "melt besides; on stiff springs, or kept on, it leaves too little.";
     case Lapse::LetBack:
         return "While the plane is soft the force must stay: let back, the melt tears or shrinks "
                "into hollow places.";
     case Lapse::NotFollowed:
-        return "The sheets close up as melt flows and shrinks, and the spring loses force by it. "
-               "Who does not turn after it leaves hollow places and a sunk bead.";
+        return "The sheets close up as melt flows and shrinks, and the spring loses its rate times "
+               "that. On a soft spring and a long seam that is a few per cent, which the verdict "
+               "sees and a bend test does not; on stiff springs, a short seam or a lock that slips "
+               "it leaves hollow places and a sunk bead.";
     case Lapse::EarlyRelease:
         return "A joint that is let go warm bends by its own weight and can open in the middle.";
     case Lapse::PlateCold:
@@ -269,11 +272,11 @@ std::string wrongSentence(Wrong wrong) {
         return "The scale does not stand on zero.";
     case Wrong::SpringDrifts:
         return "The lock gives way: the reading falls too much.";
+    case Wrong::EdgeLeans:
+        return "An edge leans: one side of it stands behind.";
     }
     return "";
 }
-    case Wrong::EdgeLeans:
-        return "An edge leans: one side of it stands behind.";
 
 std::string bendSentence(BendReason reason) {
     switch (reason) {
