@@ -104,6 +104,13 @@ void writeHistory(const std::vector<PracticeLine>& lines, Terminal& terminal) {
         {"no.", "when", "who", "lesson", "verdict", "bend test", "in limits", "noticed",
          "mistakes"}};
     for (const PracticeLine& line : lines) {
+        if (line.brokenOff) {
+            rows.push_back(
+                {std::to_string(line.number), toIsoLocal(line.at.utc, line.at.offset).substr(0, 16),
+                 onOneLine(line.by), onOneLine(line.lesson), "broken off", "", "", "",
+                 "the program ended in mid-weld"});
+            continue;
+        }
         rows.push_back(
             {std::to_string(line.number), toIsoLocal(line.at.utc, line.at.offset).substr(0, 16),
              onOneLine(line.by), onOneLine(line.lesson), std::string(toString(line.verdict)),

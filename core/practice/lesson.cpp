@@ -23,6 +23,9 @@ constexpr std::array<std::pair<Wrong, std::string_view>, 10> kNames{{
     {Wrong::EdgeLeans, "edge_leans"},
 }};
 
+/// What stands for maker and batch of a lesson's sheets.
+constexpr const char* kNoPaper = "practice";
+
 template <class Each, class Fits>
 Result<const Each*>
 find(const std::vector<Each>& all, const std::string& id, const char* what, Fits fits) {
@@ -92,15 +95,22 @@ std::vector<Wrong> wrongIn(const Lesson& lesson) {
         {Wrong::Draught, faults.draught > 1},
         {Wrong::ZeroOff, faults.zeroOff != 0},
         {Wrong::SpringDrifts, faults.lockCreepMmPerMin > 0},
+        {Wrong::EdgeLeans, faults.leanMm != 0},
     };
     std::vector<Wrong> there;
     for (const auto& [wrong, so] : kRows) {
-        {Wrong::EdgeLeans, faults.leanMm != 0},
         if (so) {
             there.push_back(wrong);
         }
     }
     return there;
+}
+
+bool isOfLesson(const WeldOpened& opened) {
+    return opened.type == WeldType::Practice && opened.seam &&
+           std::all_of(opened.sheets.begin(), opened.sheets.end(), [](const Sheet& sheet) {
+               return sheet.maker == kNoPaper && sheet.batch == kNoPaper;
+           });
 }
 
 Result<SetLesson> setLesson(const Lesson& lesson, const PracticeShop& shop) {
@@ -142,8 +152,8 @@ Result<SetLesson> setLesson(const Lesson& lesson, const PracticeShop& shop) {
     order.request.drag = newtons(static_cast<double>(lesson.dragMn) / 1e3);
     Sheet sheet;
     sheet.material = (*procedure)->procedure.material;
-    sheet.maker = "practice";
-    sheet.batch = "practice";
+    sheet.maker = kNoPaper;
+    sheet.batch = kNoPaper;
     sheet.thicknessUm = lesson.thicknessUm; // as it lies there, whatever the card says
     order.sheets = {sheet, sheet};
 

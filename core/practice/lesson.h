@@ -6,6 +6,7 @@
 #include "core/heat/material.h"
 #include "core/session/order.h"
 #include "core/vbench/virtual_bench.h"
+#include "core/weld/event.h"
 
 #include <cstdint>
 #include <optional>
@@ -95,6 +96,10 @@ struct SetLesson {
 /// Missing: the shop lacks procedure, bench or material, by name. Otherwise as makePlan and
 /// VirtualBench::set.
 Result<SetLesson> setLesson(const Lesson& lesson, const PracticeShop& shop);
+
+/// Whether a weld was opened with such an order: its sheets have no paper, and its seam is the
+/// lesson.
+bool isOfLesson(const WeldOpened& opened);
 
 /// The bench of a card whose maker took the springs' newtons for kgf: every reading is too small.
 Result<BenchDocument> takenForKgf(Bench bench);

@@ -2,6 +2,7 @@
 
 #include "core/base/uuid.h"
 #include "core/log/fact_codec.h"
+#include "core/practice/broken_off.h"
 #include "core/practice/lesson_codec.h"
 #include "core/practice/practice_take_codec.h"
 
@@ -96,6 +97,22 @@ Result<PracticeLine> lineOf(const Fact& fact, const PracticeMade& made, LogReade
     return line;
 }
 
+/// Among the lines, oldest first, where its number has it.
+void takeIn(const BrokenOffWeld& broken, std::vector<PracticeLine>& lines) {
+    PracticeLine line;
+    line.by = broken.by;
+    line.at = broken.last;
+    line.lesson = broken.lesson;
+    line.lessonTitle = broken.lesson;
+    line.weld = broken.weld;
+    line.number = broken.number;
+    line.brokenOff = true;
+    const auto after = std::find_if(lines.begin(), lines.end(), [&line](const auto& other) {
+        return other.number > line.number;
+    });
+    lines.insert(after, std::move(line));
+}
+
 Result<PracticeMade> madeOf(
     const PracticeTake& take, const Lesson& lesson, const PracticeScore& score,
     std::vector<LogDocument>& documents) {
@@ -185,6 +202,15 @@ Result<std::vector<PracticeLine>> practiceHistory(LogReader& log, const std::str
             lines[place->second] = std::move(*line);
         }
     }
+    const auto broken = brokenOffIn(log);
+    if (!broken) {
+        return tl::unexpected<Error>(broken.error());
+    }
+    for (const BrokenOffWeld& one : *broken) {
+        if (by.empty() || one.by == by) {
+            takeIn(one, lines);
+        }
+    }
     std::reverse(lines.begin(), lines.end());
     return lines;
 }
@@ -193,6 +219,11 @@ Result<KeptTake> keptTake(LogReader& log, const PracticeLine& line) {
     const auto missing = [&line] {
         return fail(ErrorCode::Missing, "this log has no take of " + line.weld);
     };
+    if (line.brokenOff) {
+        return fail(
+            ErrorCode::Missing, "practice weld " + std::to_string(line.number) +
+                                    " was broken off when the program ended: no take was kept");
+    }
     if (line.weld.rfind(kWeld, 0) != 0) {
         return missing();
     }

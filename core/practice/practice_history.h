@@ -28,6 +28,9 @@ struct PracticeLine {
     bool ductile = false; // the bend test, everywhere
     std::vector<Lapse> lapses;
     std::string takeSha256; // the document
+    /// The program ended in mid-weld (broken_off.h): no take was kept and nothing is judged; `at`
+    /// is that of the last step, the title is the lesson's id.
+    bool brokenOff = false;
 
     bool operator==(const PracticeLine&) const = default;
 };
@@ -39,7 +42,8 @@ Result<void> keepTake(
     LogWriter<Practice>& writer, const PracticeTake& take, const Lesson& lesson,
     const PracticeScore& score, const std::string& by, const Instant& at);
 
-/// Newest first; of one person or, with an empty `by`, of all. Foreign: a log of production.
+/// Newest first, with those that were broken off; of one person or, with an empty `by`, of all.
+/// Foreign: a log of production.
 Result<std::vector<PracticeLine>> practiceHistory(LogReader& log, const std::string& by);
 
 struct KeptTake {

@@ -63,6 +63,9 @@ Json lineJson(const PracticeLine& line) {
     if (line.reaction) {
         json["reaction_ms"] = line.reaction->count();
     }
+    if (line.brokenOff) {
+        json["broken_off"] = true;
+    }
     return json;
 }
 
