@@ -5,6 +5,7 @@
 #include "app/platform/boot_clock.h"
 #include "core/copies/backup.h"
 #include "core/copies/log_import.h"
+#include "core/copies/photo_copies.h"
 #include "core/log/log_reader.h"
 #include "core/log/spill.h"
 #include "core/report/plain_text.h"
@@ -40,15 +41,25 @@ std::size_t waitingBeside(const std::string& log) {
     return spilled ? spilled->rows.size() : 0;
 }
 
+void describe(const PhotosCopied& photos, Rows& rows) {
+    rows.push_back(
+        {"Photos", fmt::format("{} copied, {} were there", photos.copied, photos.there)});
+    if (const std::string damaged = damagedPhotos(photos); !damaged.empty()) {
+        rows.push_back({"Note", onOneLine(damaged)});
+    }
+}
+
 Result<int> backUp(const CopyCall& call, Terminal& terminal) {
     LogCopy copy;
     std::vector<std::string> removed;
+    std::string photoFolder = backupPhotoFolderOf(call.log);
     if (call.out) {
         auto made = copyLog(call.log, *call.out, {});
         if (!made) {
             return tl::unexpected(made.error());
         }
         copy = std::move(*made);
+        photoFolder = photoFolderOf(*call.out);
     } else {
         const auto clock = BootClock::make();
         if (!clock) {
@@ -64,13 +75,20 @@ Result<int> backUp(const CopyCall& call, Terminal& terminal) {
         copy = std::move(*made->made);
         removed = std::move(made->removed);
     }
+    CopyOptions how;
+    how.reserveBytes = call.out ? 0 : kBackupReserve;
+    const auto photos = copyPhotos(photoFolderOf(call.log), photoFolder, how);
+    if (!photos) {
+        return tl::unexpected(photos.error());
+    }
     const std::size_t waiting = waitingBeside(call.log);
     if (call.json) {
-        terminal.write(backupJson(copy, removed, waiting));
+        terminal.write(backupJson(copy, *photos, removed, waiting));
         return 0;
     }
     Rows rows = {{"Backup", onOneLine(copy.file)}};
     describe(copy, rows);
+    describe(*photos, rows);
     for (const std::string& name : removed) {
         rows.push_back({"Removed", onOneLine(name)});
     }
@@ -105,6 +123,10 @@ Result<int> restore(const CopyCall& call, Terminal& terminal) {
     if (!copy) {
         return tl::unexpected(copy.error());
     }
+    const auto photos = copyPhotos(photosOfCopy(call.from), photoFolderOf(call.log), {});
+    if (!photos) {
+        return tl::unexpected(photos.error());
+    }
     const auto newest = newestOf(call.from);
     if (!newest) {
         return tl::unexpected(newest.error());
@@ -114,11 +136,12 @@ Result<int> restore(const CopyCall& call, Terminal& terminal) {
         next = reader->highestNumber().value_or(0) + 1;
     }
     if (call.json) {
-        terminal.write(restoreJson(*copy, *newest ? (*newest)->number : 0, next));
+        terminal.write(restoreJson(*copy, *photos, *newest ? (*newest)->number : 0, next));
         return 0;
     }
     Rows rows = {{"Restored", onOneLine(copy->file)}};
     describe(*copy, rows);
+    describe(*photos, rows);
     rows.push_back(
         {"Newest joint",
          *newest ? fmt::format("{}, {}", (*newest)->number, toIsoUtc((*newest)->openedUtc))

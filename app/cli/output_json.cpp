@@ -229,23 +229,32 @@ std::string evidenceReportJson(const EvidenceReport& report) {
 
 namespace {
 
-Json copyJson(const LogCopy& copy) {
-    return {{"file", copy.file}, {"world", copy.world}, {"log_id", copy.logId},
-            {"rows", copy.rows}, {"head", copy.head},   {"bytes", copy.bytes}};
+Json copyJson(const LogCopy& copy, const PhotosCopied& photos) {
+    return {
+        {"file", copy.file},
+        {"world", copy.world},
+        {"log_id", copy.logId},
+        {"rows", copy.rows},
+        {"head", copy.head},
+        {"bytes", copy.bytes},
+        {"photos",
+         {{"copied", photos.copied}, {"there", photos.there}, {"damaged", photos.damaged}}}};
 }
 
 } // namespace
 
-std::string
-backupJson(const LogCopy& copy, const std::vector<std::string>& removed, std::size_t waiting) {
-    Json json = copyJson(copy);
+std::string backupJson(
+    const LogCopy& copy, const PhotosCopied& photos, const std::vector<std::string>& removed,
+    std::size_t waiting) {
+    Json json = copyJson(copy, photos);
     json["removed"] = removed;
     json["rows_waiting"] = waiting;
     return printed(json);
 }
 
-std::string restoreJson(const LogCopy& copy, std::int64_t newest, std::int64_t next) {
-    Json json = copyJson(copy);
+std::string restoreJson(
+    const LogCopy& copy, const PhotosCopied& photos, std::int64_t newest, std::int64_t next) {
+    Json json = copyJson(copy, photos);
     json["newest_joint"] = newest;
     json["next_number"] = next;
     return printed(json);

@@ -8,6 +8,7 @@
 #include "core/bench/calibration.h"
 #include "core/copies/log_copy.h"
 #include "core/copies/log_import.h"
+#include "core/copies/photo_copies.h"
 #include "core/log/roster.h"
 #include "core/log/seal.h"
 #include "core/log/verify.h"
@@ -41,10 +42,12 @@ std::string sealJson(const Fact& sealed, const std::string& day);
 std::string evidenceReportJson(const EvidenceReport& report);
 
 /// `waiting`: rows in the spill file, which no copy has.
-std::string
-backupJson(const LogCopy& copy, const std::vector<std::string>& removed, std::size_t waiting);
+std::string backupJson(
+    const LogCopy& copy, const PhotosCopied& photos, const std::vector<std::string>& removed,
+    std::size_t waiting);
 /// `newest`: the number of the newest joint, 0 for none; `next`: which the next one gets.
-std::string restoreJson(const LogCopy& copy, std::int64_t newest, std::int64_t next);
+std::string restoreJson(
+    const LogCopy& copy, const PhotosCopied& photos, std::int64_t newest, std::int64_t next);
 std::string importJson(const ImportReport& report);
 
 /// What is to be said of one interrupted weld.

@@ -476,6 +476,12 @@ Result<void> Floor::answer(int post, const NumberAnswer& number) {
         return newDrag(post, number.value);
     case NumberFor::Recheck:
         return step(post, ReadingTaken{ReadingPhase::Recheck, thousandths(number.value)});
+    case NumberFor::Overshoot: // as it was: too far, then back at the set reading
+        return make(
+            post,
+            {ReadingTaken{ReadingPhase::Alignment, thousandths(number.value)},
+             ReadingTaken{ReadingPhase::Alignment, found->plan.scale->alignment.setMilli}},
+            lastTakeable(*found));
     case NumberFor::BeadHeight:
         bead.heightUm = thousandths(number.value);
         break;
@@ -609,6 +615,11 @@ void Floor::leave(int post) {
         at(post).bench = std::move(*next);
         next.reset();
     }
+    emit changed();
+}
+
+void Floor::soundChanged(bool heard) {
+    m_session.soundChanged(heard);
     emit changed();
 }
 

@@ -14,6 +14,7 @@
 #include "core/shift/shift.h"
 
 #include <QObject>
+#include <functional>
 #include <memory>
 #include <optional>
 #include <string>
@@ -101,6 +102,8 @@ public:
     std::vector<BenchDocument> benches() const override;
     Result<void> setBench(const BenchDocument& bench) override;
     const Weld* weld(int post) const;
+    /// Every weld of this program that is held in memory, on a bench or not.
+    void eachWeld(const std::function<void(const Weld&)>& use) const { m_session.eachWeld(use); }
     Instant now() const { return m_clock.now(); }
     /// Looks at the clock for jumps, too; for the screen's own timer.
     Instant look() { return m_session.look(); }
@@ -136,6 +139,8 @@ public:
     /// The bench is free again; its ended weld stays in the log.
     void leave(int post);
 
+    /// The sound was lost, or is there again (SessionBase::soundChanged).
+    void soundChanged(bool heard);
     /// Sounds a signal in that bench's pitch, for a person to hear whether it can be heard.
     void soundTrial(int post);
     /// Something that no weld knows sounds from now on, or no longer.

@@ -7,8 +7,20 @@
 #include <algorithm>
 
 namespace seamclock {
+namespace {
 
-JobSeams::JobSeams(std::vector<JobSeam> seams) {
+std::vector<std::string> labelsOf(const std::vector<JobSeam>& seams) {
+    std::vector<std::string> labels;
+    labels.reserve(seams.size());
+    for (const JobSeam& seam : seams) {
+        labels.push_back(seam.label);
+    }
+    return labels;
+}
+
+} // namespace
+
+JobSeams::JobSeams(std::vector<JobSeam> seams) : m_made(labelsOf(seams)) {
     for (JobSeam& seam : seams) {
         Placed placed;
         if (const auto read = readBenchFile(seam.benchFile)) {
@@ -19,27 +31,16 @@ JobSeams::JobSeams(std::vector<JobSeam> seams) {
     }
 }
 
-void JobSeams::lookWhatIsMade(const std::string& path) {
-    m_made.clear();
-    auto reader = LogReader::open(path);
-    if (!reader) {
-        return;
+void JobSeams::read(const std::string& path) {
+    if (auto reader = LogReader::open(path)) {
+        static_cast<void>(m_made.read(*reader)); // isRead() tells
     }
-    const auto read = reader->eachJoint({}, [this](const JointLine& line) {
-        if (!line.seam.empty() && line.phase != "aborted" && line.type != "trial") {
-            m_made.emplace_back(seamOf(line.seam)); // S3/R1 makes S3
-        }
-        return true;
-    });
-    static_cast<void>(read); // what can't be read was not made, as far as the screen knows
 }
 
 std::vector<JobSeam> JobSeams::openOn(const std::string& bench) const {
     std::vector<JobSeam> open;
     for (const Placed& placed : m_seams) {
-        const bool made =
-            std::find(m_made.begin(), m_made.end(), placed.seam.label) != m_made.end();
-        if (placed.bench == bench && !made) {
+        if (isOpenOn(placed, bench)) {
             open.push_back(placed.seam);
         }
     }
@@ -47,8 +48,19 @@ std::vector<JobSeam> JobSeams::openOn(const std::string& bench) const {
 }
 
 std::optional<JobSeam> JobSeams::nextOn(const std::string& bench) const {
-    const std::vector<JobSeam> open = openOn(bench);
-    return open.empty() ? std::nullopt : std::optional<JobSeam>(open.front());
+    const auto next = std::find_if(m_seams.begin(), m_seams.end(), [&](const Placed& placed) {
+        return isOpenOn(placed, bench);
+    });
+    return next == m_seams.end() ? std::nullopt : std::optional<JobSeam>(next->seam);
+}
+
+bool JobSeams::isOpenOn(const Placed& placed, const std::string& bench) const {
+    return isRead() && placed.bench == bench && of(placed.seam).state != SeamState::Made;
+}
+
+std::string JobSeams::nextLabel(const JobSeam& seam) const {
+    const SeamFinding found = of(seam);
+    return found.state == SeamState::CutOut ? reweldLabel(found.label) : seam.label;
 }
 
 } // namespace seamclock

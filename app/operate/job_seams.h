@@ -1,8 +1,9 @@
-// The job's seams by the bench that they are wished on, and which of them are still to be made. A
-// bench is known by the id in its file, never by the file's name, which two benches may share. It
-// shows nothing and opens no weld; that is the window's and the floor's.
+// The job's seams by the bench that they are wished on, and which of them are still to be made or
+// made again. A bench is known by the id in its file, never by the file's name, which two benches
+// may share. It shows nothing and opens no weld; that is the window's and the floor's.
 #pragma once
 
+#include "core/session/made_seams.h"
 #include "core/shift/job.h"
 
 #include <optional>
@@ -16,12 +17,19 @@ public:
     /// Reads each seam's bench file once; a seam whose file can't be read stands on no bench.
     explicit JobSeams(std::vector<JobSeam> seams);
 
-    /// Reads from the log at `path` which seams stand in it; an aborted joint and a trial joint
-    /// do not count, and what can't be read was not made.
-    void lookWhatIsMade(const std::string& path);
-    /// By the bench's id, in the job's order.
+    /// Reads once from the log at `path` which seams stand in it. Where that can't be done yet,
+    /// isRead() is false and nothing is offered; asked again later.
+    void read(const std::string& path);
+    bool isRead() const { return m_made.isRead(); }
+    /// A weld of this program as it stands now; true: it may change what is open.
+    bool take(const Weld& weld) { return m_made.take(weld); }
+
+    /// By the bench's id, in the job's order; those that were cut out among them.
     std::vector<JobSeam> openOn(const std::string& bench) const;
     std::optional<JobSeam> nextOn(const std::string& bench) const;
+    SeamFinding of(const JobSeam& seam) const { return m_made.of(seam.label); }
+    /// That its next joint gets: S3, or S3/R1 where S3 was cut out.
+    std::string nextLabel(const JobSeam& seam) const;
 
 private:
     struct Placed {
@@ -29,8 +37,10 @@ private:
         std::optional<std::string> bench;
     };
 
+    bool isOpenOn(const Placed& placed, const std::string& bench) const;
+
     std::vector<Placed> m_seams;
-    std::vector<std::string> m_made; // labels
+    MadeSeams m_made;
 };
 
 } // namespace seamclock

@@ -112,6 +112,16 @@ NumberTask numberTask(const Weld& weld, NumberFor what, const QString& letter) {
         view.allowed =
             Number::tr("allowed %1 to %2 %3").arg(view.lowText, view.highText, view.unit);
         break;
+    case NumberFor::Overshoot:
+        view.title = Number::tr("Turned too far, bench %1").arg(letter);
+        view.where = Number::tr("How far did the scale go before you turned back?");
+        view.unit = fromUtf8(scale.unit);
+        task.decimals = std::max(decimalsOf(scale.divisionMilli), 1);
+        task.within = unitsOf(scale.alignment.highMilli);
+        view.allowed =
+            Number::tr("allowed up to %1 %2")
+                .arg(highEndText(scale.alignment.highMilli, scale.divisionMilli), view.unit);
+        break;
     case NumberFor::BeadHeight:
         view.title = Number::tr("Bead height");
         view.where = beadPlaceText(weld) + Number::tr("At the worst place, above the sheet.");
@@ -139,15 +149,22 @@ NumberTask numberTask(const Weld& weld, NumberFor what, const QString& letter) {
         ends(task, 1);
         break;
     case NumberFor::LengthLost:
-        view.title = Number::tr("Joint %1 is cut out").arg(weld.opened().number);
-        view.where = Number::tr("How much is cut away, of both sheets together?");
-        task.most = 2'000;
-        break;
+        return lostTask(weld.opened().number);
     case NumberFor::SheetThickness:
     case NumberFor::SeamLength:
     case NumberFor::ShopTemperature:
         return entryTask(what, {}, {});
     }
+    return task;
+}
+
+NumberTask lostTask(std::int64_t joint) {
+    NumberTask task;
+    task.what = NumberFor::LengthLost;
+    task.view.unit = "mm";
+    task.view.title = Number::tr("Joint %1 is cut out").arg(joint);
+    task.view.where = Number::tr("How much is cut away, of both sheets together?");
+    task.most = 2'000;
     return task;
 }
 
@@ -202,6 +219,12 @@ NumberShown shown(const NumberTask& task, const QString& typed, QChar decimalSig
         out.sentence =
             Number::tr("%1 can't be meant: %2 to %3 %4.")
                 .arg(withUnit, numberText(task.least, 0), numberText(task.most, 0), task.view.unit);
+        out.button = Number::tr("Type it again");
+        return out;
+    }
+    if (task.within && value <= *task.within) {
+        out.view.mark = Mark::Late;
+        out.sentence = Number::tr("%1 is not too far: %2.").arg(withUnit, task.view.allowed);
         out.button = Number::tr("Type it again");
         return out;
     }

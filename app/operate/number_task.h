@@ -7,6 +7,7 @@
 #include "app/parts/number_pad.h"
 
 #include <QString>
+#include <cstdint>
 #include <optional>
 
 namespace seamclock {
@@ -23,6 +24,7 @@ struct NumberTask {
     int decimals = 1;
     double least = 0; // what can be meant at all
     double most = 10'000;
+    std::optional<double> within; // up to which there is nothing to tell
 };
 
 struct NumberShown {
@@ -36,6 +38,8 @@ struct NumberShown {
 /// Thickness, length or ambient of a sheet that is entered by hand; `low` and `high`: what the
 /// procedure and the bench allow.
 NumberTask entryTask(NumberFor what, std::optional<double> low, std::optional<double> high);
+/// How much of both sheets went with that joint.
+NumberTask lostTask(std::int64_t joint);
 NumberTask numberTask(const Weld& weld, NumberFor what, const QString& letter);
 NumberShown shown(const NumberTask& task, const QString& typed, QChar decimalSign);
 

@@ -19,10 +19,10 @@ PadPage::PadPage(QWidget* parent)
     connect(m_pad, &NumberPad::textChanged, this, [this] { refresh(); });
 }
 
-void PadPage::ask(const NumberTask& task) {
+void PadPage::ask(const NumberTask& task, const QString& typed) {
     m_task = task;
     m_pad->setDecimals(task.decimals);
-    m_pad->setText({});
+    m_pad->setText(typed);
     refresh();
 }
 

@@ -12,7 +12,8 @@ class PadPage : public Page {
 public:
     explicit PadPage(QWidget* parent = nullptr);
 
-    void ask(const NumberTask& task);
+    /// `typed`: what stands there already.
+    void ask(const NumberTask& task, const QString& typed = {});
     const NumberTask& task() const { return m_task; }
     NumberShown now() const;
     NumberPad* pad() const { return m_pad; }

@@ -32,6 +32,9 @@ Reasons reasonsFor(const AskReason& asked, const QString& coolingShort, bool for
     case ReasonFor::Stop:
         reasons.page.title = tr("Stop this weld? Say why.");
         reasons.page.under = tr("The joint is cut out and kept in the list as stopped.");
+        if (asked.code == kStopInAlignment) {
+            reasons.page.back = plainSlot(tr("Turned too far"), tr("and back: it goes on"));
+        }
         add("bead_missing", tr("Bead missing at one end"));
         add("sheet_slipped", tr("A sheet slipped"));
         add("changeover_late", tr("Changeover too late"));

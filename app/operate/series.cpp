@@ -47,8 +47,9 @@ QString title(const TrialFinding& found, const QString& letter) {
 
 std::optional<JobSeam> nextAlike(const JobSeams& seams, const Weld& weld) {
     const std::vector<JobSeam> open = seams.openOn(weld.opened().bench);
-    const auto found = std::find_if(
-        open.begin(), open.end(), [&weld](const JobSeam& seam) { return isAlike(seam, weld); });
+    const auto found = std::find_if(open.begin(), open.end(), [&](const JobSeam& seam) {
+        return isAlike(seam, weld) && seams.of(seam).state == SeamState::Open;
+    });
     return found == open.end() ? std::nullopt : std::optional<JobSeam>(*found);
 }
 

@@ -12,8 +12,8 @@
 
 namespace seamclock {
 
-/// The first open seam of the job on that weld's bench with the same procedure, thickness, lengths
-/// and materials.
+/// The first seam of the job on that weld's bench that was never made, with the same procedure,
+/// thickness, lengths and materials. One that was cut out is no next: what was lost of it is asked.
 std::optional<JobSeam> nextAlike(const JobSeams& seams, const Weld& weld);
 
 /// How often the job lets this seam be welded again; absent: it does not say.

@@ -3,6 +3,7 @@
 #include "app/operate/weld_ending.h"
 #include "app/operate/weld_interrupted.h"
 #include "app/text/numbers.h"
+#include "core/weld/back_off.h"
 
 #include <QCoreApplication>
 #include <algorithm>
@@ -115,7 +116,11 @@ void tell(Sketch& s, const Aligning& state) {
                               : tr("Bead all along? Turn down to %1 and lock.").arg(down);
     }
     s.view.lamp.under = tr("for a %1 mm bead").arg(bead);
-    s.view.lamp.under2 = usualText(s);
+    s.view.lamp.under2 =
+        backOffIn(s.standing, s.plan()) ? tr("backed off after overshoot") : usualText(s);
+    s.view.stop = sideSlot(
+        tr("Stop this weld"), tr("or: turned too far"),
+        AskReason{ReasonFor::Stop, kStopInAlignment});
     s.step(
         tr("Pressure is off"),
         MakeSteps{{SoakStarted{}, ReadingTaken{ReadingPhase::Soak, s.scalePlan().soak.setMilli}}},

@@ -40,7 +40,7 @@ void takeBack(Sketch& s) {
     const bool carried = check != nullptr && check->takenUtc;
     if (carried && std::holds_alternative<Preparing>(s.weld.state)) {
         back.view.text = tr("Check anew");
-        back.view.under = tr("%1 as before").arg(checksCarried(s.weld).size());
+        back.view.under = tr("e.g. another plate"); // how many stand is in the row of checks
         back.offer = CheckAnew{};
         earlier.view.look = SlotView::Look::Gone;
         return;

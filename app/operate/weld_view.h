@@ -46,6 +46,7 @@ enum class NumberFor {
     PlateTemperature,
     Drag,
     Recheck,
+    Overshoot, // in alignment: how far the scale went before it was turned back
     BeadHeight,
     BeadWidth,
     BeadK,
@@ -67,6 +68,9 @@ struct AskReason {
 
     bool operator==(const AskReason&) const = default;
 };
+/// In alignment the page of the stop also takes the word that the wheel was turned too far, and
+/// back.
+inline constexpr const char* kStopInAlignment = "alignment";
 struct CloseWeld {
     bool operator==(const CloseWeld&) const = default;
 };

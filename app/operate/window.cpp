@@ -22,6 +22,7 @@ constexpr Milliseconds kSaid{6'000};
 constexpr Milliseconds kUnsaved{2'000};
 constexpr Milliseconds kTrialEvery{4'000};
 constexpr Milliseconds kHeldBackFor{3'000};
+constexpr Milliseconds kSeamsEvery{1'000};
 constexpr int kStatusCell = -1;
 // A hand that was on its way when the screen changed by itself meant another bench: as long as the
 // contract takes a second press for a bounce.
@@ -157,18 +158,23 @@ Window::Window(WindowParts parts, QWidget* parent)
         turnTo(PageKind::Menu);
     });
     connect(&m_floor, &Floor::changed, this, [this] {
+        m_floor.eachWeld([this](const Weld& weld) { m_seams.take(weld); });
         sound();
         refresh();
     });
     joinPeople();
     joinSetup();
     m_floor.setSeries(true);
+    if (m_floor.practises()) {
+        m_stripes = new StripedFrame(this);
+    }
     m_hands.setWindow(this);
     m_hands.setPedalKey(m_parts.preferences.pedalKey);
     qApp->installEventFilter(&m_hands);
     m_tick.setTimerType(Qt::PreciseTimer);
     connect(&m_tick, &QTimer::timeout, this, &Window::refresh);
-    m_seams.lookWhatIsMade(m_parts.writer.path());
+    m_floor.eachWeld([this](const Weld& weld) { m_seams.take(weld); });
+    m_seams.read(m_parts.writer.path());
     applyLook();
     turnTo(m_floor.weld(m_floor.selected()) != nullptr ? PageKind::Weld : PageKind::Seams);
     sound();
@@ -188,6 +194,9 @@ PageLook Window::look() const {
     look.metrics = Metrics::forDpi(dpi);
     look.metrics.text = m_parts.preferences.text;
     look.mirrored = m_parts.preferences.mirrored;
+    if (m_floor.practises()) {
+        look.watermark = QCoreApplication::translate("LessonLine", "PRACTICE");
+    }
     return look;
 }
 
@@ -225,17 +234,26 @@ void Window::resizeEvent(QResizeEvent*) {
 
 void Window::placeAll() {
     const Metrics metrics = look().metrics;
-    const QSizeF units(width() / metrics.perUnit, height() / metrics.perUnit);
+    // All that is practice has its frame, and within it everything stands as always.
+    const double stripes = m_stripes != nullptr ? metrics.px(kStripes) : 0;
+    const QRect inner =
+        QRectF(rect()).adjusted(stripes, stripes, -stripes, -stripes).toAlignedRect();
+    const QSizeF units(inner.width() / metrics.perUnit, inner.height() / metrics.perUnit);
     const Frame frame = frameOf(units, FrameKind::Phase, m_parts.preferences.mirrored);
     for (Page* page : pages()) {
-        page->setGeometry(rect());
+        page->setGeometry(inner);
     }
-    const auto pixels = [&metrics](const QRectF& box) {
+    const auto pixels = [&](const QRectF& box) {
         return QRectF(
-                   metrics.px(box.x()), metrics.px(box.y()), metrics.px(box.width()),
-                   metrics.px(box.height()))
+                   inner.x() + metrics.px(box.x()), inner.y() + metrics.px(box.y()),
+                   metrics.px(box.width()), metrics.px(box.height()))
             .toAlignedRect();
     };
+    if (m_stripes != nullptr) {
+        m_stripes->setMetrics(metrics);
+        m_stripes->setGeometry(rect());
+        m_stripes->raise();
+    }
     m_strip->setGeometry(pixels(frame.strip));
     m_bannerOnWeld = pixels(frame.banner);
     m_frame->setGeometry(rect());
@@ -251,8 +269,57 @@ void Window::goToBench(int post) {
     if (!isFirst(post)) {
         return;
     }
+    if (post != m_floor.selected()) {
+        layNumberAside();
+    }
     m_floor.select(post);
     turnTo(m_floor.weld(post) != nullptr ? PageKind::Weld : PageKind::Seams);
+    takeUpNumber(post);
+}
+
+/// What is half typed when another bench calls the screen waits for its own.
+void Window::layNumberAside() {
+    if (m_kind == PageKind::Entry) {
+        m_entry->takeLines(m_draft);
+    }
+    if (m_kind != PageKind::Pad || m_pad->pad()->text().isEmpty()) {
+        return;
+    }
+    const int post = m_floor.selected();
+    const Weld* weld = m_floor.weld(post);
+    m_typed[post] = {
+        weld != nullptr ? weld->id() : std::string(), m_pad->task(), m_pad->pad()->text(),
+        m_before};
+}
+
+/// It stands there again, if it is still asked for.
+void Window::takeUpNumber(int post) {
+    const auto found = m_typed.find(post);
+    if (found == m_typed.end() || m_floor.selected() != post || m_floor.handsAt()) {
+        return;
+    }
+    const HalfTyped half = found->second;
+    m_typed.erase(found);
+    const Weld* weld = m_floor.weld(post);
+    if ((weld != nullptr ? weld->id() : std::string()) != half.weld) {
+        return;
+    }
+    NumberTask task = half.task;
+    if (weld != nullptr && half.before == PageKind::Weld) {
+        const WeldView& view = m_weld->view();
+        const AskNumber asked{half.task.what};
+        const bool isAsked =
+            view.step.offer == Offer(asked) || view.stop.offer == Offer(asked) ||
+            (asked.what == NumberFor::Overshoot && std::holds_alternative<Aligning>(weld->state));
+        if (!isAsked) {
+            return;
+        }
+        task = numberTask(
+            *weld, half.task.what, m_floor.posts()[static_cast<std::size_t>(post)].letter());
+    }
+    m_before = half.before;
+    m_pad->ask(task, half.text);
+    turnTo(PageKind::Pad);
 }
 
 /// Whether the screen may go where that cell of the strip leads. While a bench has both hands it
@@ -320,6 +387,7 @@ void Window::comeForward(const Instant& now) {
 
 void Window::come(int post, const Instant& now) {
     m_cameAt = now.boot;
+    layNumberAside();
     m_floor.select(post);
     turnTo(PageKind::Weld);
 }
@@ -423,6 +491,7 @@ void Window::turnTo(PageKind kind) {
 
 void Window::refresh() {
     const Instant now = m_floor.look();
+    readSeams(now);
     comeForward(now);
     if (m_heldBack && now.boot - m_heldBack->at >= kHeldBackFor) {
         m_heldBack.reset();
@@ -451,7 +520,7 @@ void Window::refresh() {
             cell.phase = tr("free");
             if (const auto next = m_seams.nextOn(post.bench.bench.id)) {
                 cell.phase = tr("free, next:");
-                cell.time = tr("seam %1").arg(fromUtf8(next->label));
+                cell.time = tr("seam %1").arg(fromUtf8(m_seams.nextLabel(*next)));
             }
         }
         cell.selected = i == selected;
@@ -477,12 +546,25 @@ void Window::refresh() {
     status.plain = onField;
     m_strip->show(cells, status);
     trySound(now);
+    watchSound();
     power();
     alarms(now);
     m_people->look(now);
     askWho();
     if (const int tick = m_floor.isHurried() ? kTickMs : kCalmTickMs; m_tick.interval() != tick) {
         m_tick.setInterval(tick);
+    }
+}
+
+// Where the log could not say it at the start yet.
+void Window::readSeams(const Instant& now) {
+    if (m_seams.isRead() || (m_seamsAsked && now.boot - *m_seamsAsked < kSeamsEvery)) {
+        return;
+    }
+    m_seamsAsked = now.boot;
+    m_seams.read(m_parts.writer.path());
+    if (m_seams.isRead() && m_kind == PageKind::Seams) {
+        showSeams();
     }
 }
 
@@ -498,6 +580,19 @@ void Window::trySound(const Instant& now) {
     if (!m_triedAt || now.boot - *m_triedAt >= kTrialEvery) {
         m_triedAt = now.boot;
         m_floor.soundTrial(m_floor.selected());
+    }
+}
+
+// Sound that never was there is not lost: nobody can have heard it.
+void Window::watchSound() {
+    const bool ok = m_parts.sound != nullptr && m_parts.sound->soundOk();
+    if (ok == m_soundWas) {
+        return;
+    }
+    m_soundWas = ok;
+    if (!ok || m_soundLost) {
+        m_soundLost = !ok;
+        m_floor.soundChanged(ok); // repaints, and comes here again with nothing new
     }
 }
 
@@ -616,6 +711,9 @@ QString Window::copyTrouble() const {
     if (state.backupTrouble) {
         return tr("No backup of the log. %1").arg(fromUtf8(*state.backupTrouble));
     }
+    if (state.photoTrouble) {
+        return tr("Photos are in no backup. %1").arg(fromUtf8(*state.photoTrouble));
+    }
     if (state.snapshotTrouble) {
         return tr("No copy of the log for others. %1").arg(fromUtf8(*state.snapshotTrouble));
     }
@@ -717,7 +815,7 @@ void Window::slotPressed(SlotPlace place) {
         return;
     case PageKind::Reasons:
         if (place == SlotPlace::Back) {
-            askReason({ReasonFor::Stop, m_asked.code});
+            reasonsBack();
         } else if (place == SlotPlace::Step && m_floor.handsAt()) {
             turnTo(PageKind::Weld);
             weldSlot(m_weld->view().step, m_weld->view().onto);
@@ -764,6 +862,21 @@ void Window::slotPressed(SlotPlace place) {
     }
 }
 
+// No reason: it goes on, or it is stopped.
+void Window::reasonsBack() {
+    const int post = m_floor.selected();
+    const Weld* weld = m_floor.weld(post);
+    if (m_asked.what != ReasonFor::Stop) {
+        askReason({ReasonFor::Stop, m_asked.code});
+    } else if (weld != nullptr && std::holds_alternative<Aligning>(weld->state)) {
+        m_before = PageKind::Weld;
+        askNumber(numberTask(
+            *weld, NumberFor::Overshoot, m_floor.posts()[static_cast<std::size_t>(post)].letter()));
+    } else {
+        turnTo(PageKind::Weld); // it went on meanwhile
+    }
+}
+
 void Window::weldSlot(const Slot& slot, std::int64_t onto) {
     const int post = m_floor.selected();
     const Weld* weld = m_floor.weld(post);
@@ -772,6 +885,7 @@ void Window::weldSlot(const Slot& slot, std::int64_t onto) {
     }
     if (const auto* number = std::get_if<AskNumber>(&slot.offer)) {
         m_before = PageKind::Weld;
+        m_cutOut.reset();
         const QString letter = m_floor.posts()[static_cast<std::size_t>(post)].letter();
         askNumber(numberTask(*weld, number->what, letter));
         return;
@@ -789,7 +903,6 @@ void Window::weldSlot(const Slot& slot, std::int64_t onto) {
         return;
     }
     if (std::holds_alternative<CloseWeld>(slot.offer)) {
-        m_seams.lookWhatIsMade(m_parts.writer.path());
         const auto next = nextAlike(m_seams, *weld);
         const bool trial = weld->opened().type == WeldType::Trial;
         const bool another = next && (trial || next->label != weld->opened().seam);
@@ -898,7 +1011,6 @@ void Window::askForeman(const ReasonAnswer& answer) {
 
 void Window::showSeams() {
     const Post& post = m_floor.posts()[static_cast<std::size_t>(m_floor.selected())];
-    m_seams.lookWhatIsMade(m_parts.writer.path());
     m_offered = m_seams.openOn(post.bench.bench.id);
     ChoiceView view;
     for (const JobSeam& seam : m_offered) {
@@ -906,26 +1018,33 @@ void Window::showSeams() {
         for (const double one : seam.lengthsMm) {
             length += one;
         }
+        const SeamFinding found = m_seams.of(seam);
         ChoiceView::Choice choice;
         choice.sign = Sign::Prepare;
-        choice.text = tr("%1: %2").arg(fromUtf8(seam.label), fromUtf8(seam.what));
-        choice.under = tr("%1 %2 mm, %3 mm long")
-                           .arg(
-                               fromUtf8(seam.sheets.empty() ? "" : seam.sheets.front().material),
-                               numberText(seam.thicknessMm, 0), numberText(length, 0));
+        choice.text = tr("%1: %2").arg(fromUtf8(m_seams.nextLabel(seam)), fromUtf8(seam.what));
+        choice.under =
+            found.state == SeamState::CutOut
+                ? tr("again: joint %1 was cut out").arg(found.number)
+                : tr("%1 %2 mm, %3 mm long")
+                      .arg(
+                          fromUtf8(seam.sheets.empty() ? "" : seam.sheets.front().material),
+                          numberText(seam.thicknessMm, 0), numberText(length, 0));
         view.choices.push_back(choice);
     }
-    view.title = m_offered.empty()
-                     ? tr("Bench %1 is free. No seam of the job is open.").arg(post.letter())
-                     : tr("Bench %1 is free. Which seam?").arg(post.letter());
+    view.title =
+        !m_seams.isRead()
+            ? tr("Bench %1 is free. Which seams are made is being read.").arg(post.letter())
+        : m_offered.empty() ? tr("Bench %1 is free. No seam of the job is open.").arg(post.letter())
+                            : tr("Bench %1 is free. Which seam?").arg(post.letter());
     view.under = fromUtf8(post.bench.bench.name);
     if (!m_people->atBench().empty()) {
         view.under += tr(" · at work: %1").arg(nameFor(m_people->people(), m_people->atBench()));
     }
     view.back = hiddenSlot();
     view.stop = plainSlot(tr("Another seam"), tr("type it in"));
-    view.step = m_offered.empty() ? hiddenSlot()
-                                  : stepSlot(tr("Next: %1").arg(fromUtf8(m_offered.front().label)));
+    view.step = m_offered.empty()
+                    ? hiddenSlot()
+                    : stepSlot(tr("Next: %1").arg(fromUtf8(m_seams.nextLabel(m_offered.front()))));
     m_choice->show(view);
 }
 
@@ -946,9 +1065,36 @@ void Window::chooseSeam(int index) {
     order->bench = m_floor.posts()[static_cast<std::size_t>(m_floor.selected())].bench;
     order->request.scaleIsForemans =
         true; // the card warns, and his PIN is asked for before the weld
-    m_order = std::move(*order);
-    m_orderName = tr("Seam %1, %2").arg(fromUtf8(seam.label), fromUtf8(seam.what));
+    const SeamFinding found = m_seams.of(seam);
+    order->seam = m_seams.nextLabel(seam);
+    m_orderName = tr("Seam %1, %2").arg(fromUtf8(*order->seam), fromUtf8(seam.what));
+    if (found.state != SeamState::CutOut) {
+        m_order = std::move(*order);
+        turnTo(PageKind::Card);
+        return;
+    }
+    order->reweldOf = found.weld;
+    m_cutOut = std::move(*order);
+    m_before = PageKind::Seams;
+    askNumber(lostTask(found.number));
+}
+
+/// A seam of the job that was cut out, with what was lost of it: to its card.
+void Window::cutOutToCard(double lostMm) {
+    m_order = *std::exchange(m_cutOut, std::nullopt);
+    m_order->lostUm = std::llround(lostMm * 1e3);
+    flagRewelds(*m_order);
     turnTo(PageKind::Card);
+}
+
+void Window::flagRewelds(WeldOrder& order) {
+    const std::string label = order.seam.value_or("");
+    const auto allowed = reweldsAllowed(m_parts.seams, label);
+    if (allowed && reweldsOf(label) > *allowed) {
+        order.flags.emplace_back("rewelds_exceeded");
+        say(tr("The job lets this seam be welded again %1 times. It is in the record.")
+                .arg(*allowed));
+    }
 }
 
 void Window::openHeat() {
@@ -1221,13 +1367,7 @@ void Window::weldAgain(double lostMm) {
         return;
     }
     order->type = WeldType::Production;
-    const std::string label = order->seam.value_or("");
-    const auto allowed = reweldsAllowed(m_parts.seams, label);
-    if (allowed && reweldsOf(label) > *allowed) {
-        order->flags.emplace_back("rewelds_exceeded");
-        say(tr("The job lets this seam be welded again %1 times. It is in the record.")
-                .arg(*allowed));
-    }
+    flagRewelds(*order);
     begin(*order);
 }
 
@@ -1363,11 +1503,16 @@ void Window::keepNumber() {
         turnTo(PageKind::Entry);
         return;
     case NumberFor::LengthLost:
-        weldAgain(number.value);
+        if (m_cutOut) {
+            cutOutToCard(number.value);
+        } else {
+            weldAgain(number.value);
+        }
         return;
     case NumberFor::PlateTemperature:
     case NumberFor::Drag:
     case NumberFor::Recheck:
+    case NumberFor::Overshoot:
     case NumberFor::BeadHeight:
     case NumberFor::BeadWidth:
     case NumberFor::BeadK:

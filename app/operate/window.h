@@ -19,12 +19,14 @@
 #include "app/operate/strip_bar.h"
 #include "app/operate/weld_page.h"
 #include "app/pages/choice_page.h"
+#include "app/parts/stripes.h"
 #include "app/setup/heat_page.h"
 #include "app/setup/setup_flow.h"
 #include "core/copies/log_keeper.h"
 #include "core/shift/hands.h"
 
 #include <QTimer>
+#include <map>
 #include <optional>
 #include <vector>
 
@@ -136,6 +138,8 @@ private:
     void goToBench(int post);
     void comeForward(const Instant& now);
     void come(int post, const Instant& now);
+    void layNumberAside();
+    void takeUpNumber(int post);
     bool isFirst(int cell);
     bool isStopAsked() const;
     bool callsAway(const Instant& now) const;
@@ -143,10 +147,14 @@ private:
     void slotPressed(SlotPlace place);
     void stepPressed();
     void weldSlot(const Slot& slot, std::int64_t onto);
+    void reasonsBack();
     void told(const Result<void>& done);
     void choose(int index);
     void showSeams();
+    void readSeams(const Instant& now);
     void chooseSeam(int index);
+    void cutOutToCard(double lostMm);
+    void flagRewelds(WeldOrder& order);
     void showCard();
     void askCardHeat();
     void drawCard();
@@ -182,6 +190,7 @@ private:
     void applyLook();
     void sound();
     void trySound(const Instant& now);
+    void watchSound();
     void power();
     QString awakeText() const;
     void alarms(const Instant& now);
@@ -190,14 +199,16 @@ private:
 
     WindowParts m_parts;
     Floor& m_floor;
-    JobSeams m_seams; // made or not as last read
+    JobSeams m_seams;
+    std::optional<Milliseconds> m_seamsAsked; // again, since they could not be read
     DayList m_list;
     Hands m_hands;
     QTimer m_tick;
     StripBar* m_strip;
     AlarmBanner* m_banner;
     QRect m_bannerOnWeld;
-    QWidget* m_frame; // the standing alarm's
+    QWidget* m_frame;                  // the standing alarm's
+    StripedFrame* m_stripes = nullptr; // of practice; null: this is none
     WeldPage* m_weld;
     CardPage* m_card;
     ChoicePage* m_choice;
@@ -215,6 +226,7 @@ private:
     std::vector<JobSeam> m_offered; // seams of the page that stands
     std::optional<WeldOrder> m_order;
     QString m_orderName;
+    std::optional<WeldOrder> m_cutOut; // of the job's list, while its lost length is asked
     struct Shown { // on the card's page, so that what is printed is what was seen
         WeldPlan plan;
         Bench bench;
@@ -236,6 +248,13 @@ private:
     // By bench: the call for hands that the screen has come forward for, or that was seen.
     std::vector<HandsCall> m_answered;
     std::optional<Milliseconds> m_cameAt; // by itself
+    struct HalfTyped {
+        std::string weld; // that stood there; empty: none
+        NumberTask task;
+        QString text;
+        PageKind before = PageKind::Weld;
+    };
+    std::map<int, HalfTyped> m_typed; // by bench
     struct HeldBack {
         int cell = 0; // that was pressed; kStatusCell: the clock's tile
         Milliseconds at{0};
@@ -245,6 +264,8 @@ private:
     bool m_saidCalmly = false;
     Milliseconds m_saidAt{0};
     std::optional<Milliseconds> m_triedAt; // the signal that a person is asked to hear
+    bool m_soundWas = false;               // there, when last looked
+    bool m_soundLost = false;
     bool m_soundSeen = false;
     bool m_savedSeen = false;
     bool m_batterySeen = false;

@@ -62,7 +62,10 @@ void landscape(Frame& frame, double width, double height, FrameKind kind) {
 void upright(Frame& frame, double width, double height, FrameKind kind) {
     const double inner = width - 2 * kOuter;
     const double sideTop = height - kGap - kTarget;
-    const double stepTop = sideTop - kGap - 96;
+    // A weld's step has a line below its words, as it has where the tablet lies.
+    const bool page = kind == FrameKind::Page || kind == FrameKind::Pad;
+    const double step = page ? 96 : height < 1100 ? 110 : 122;
+    const double stepTop = sideTop - kGap - step;
     const double ribbonTop = stepTop - 12 - 52;
     const double rowTop = kTop + kStrip + 12;
     frame.body = {kOuter, rowTop, inner, stepTop - 14 - rowTop};
@@ -78,8 +81,8 @@ void upright(Frame& frame, double width, double height, FrameKind kind) {
     frame.ribbon = {kOuter, ribbonTop - kMarker, inner, 52 + kMarker + 2};
     frame.checks = {kOuter, ribbonTop - 4, inner, 56};
     frame.banner = {kOuter, stepTop - 8 - kTarget, inner, kTarget};
-    frame.step = {kOuter, stepTop, inner, 96};
-    if (kind == FrameKind::Page || kind == FrameKind::Pad) {
+    frame.step = {kOuter, stepTop, inner, step};
+    if (page) {
         const double half = (inner - kGap) / 2;
         frame.back = {kOuter, sideTop, half, kTarget};
         frame.stop = {kOuter + half + kGap, sideTop, half, kTarget};

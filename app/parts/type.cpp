@@ -22,6 +22,19 @@ double widestDigit(const QFontMetricsF& metrics) {
     return widest;
 }
 
+// A font's glyphs are measured anew at each size, which costs a hundred times what a product does.
+// Without hinting widths grow with the size, but for a rounding: sizes at which a text is far too
+// wide by that are passed over unmeasured, and what fits is found as if each were tried.
+double pixels(double size) {
+    return std::max(1.0, std::floor(size));
+}
+
+bool isFarTooWide(double about, double width) {
+    constexpr double kSlack = 1.03;
+    constexpr double kPixels = 2;
+    return about > width * kSlack + kPixels;
+}
+
 // Runs of what is no digit keep their kerning; each digit stands alone.
 template <typename Each>
 double eachRun(const QString& text, const QFontMetricsF& metrics, Each each) {
@@ -128,7 +141,7 @@ Breaking broken(const QStringList& words, int count, const QFontMetricsF& metric
 QFont partFont(double pixelSize, QFont::Weight weight) {
     QFont font;
     font.setFamilies({QStringLiteral("Inter"), QStringLiteral("DejaVu Sans")});
-    font.setPixelSize(std::max(1, static_cast<int>(std::floor(pixelSize))));
+    font.setPixelSize(static_cast<int>(pixels(pixelSize)));
     font.setWeight(weight);
     font.setHintingPreference(QFont::PreferNoHinting);
     return font;
@@ -167,8 +180,14 @@ void drawLine(
 double
 fittedSize(const QString& text, double wanted, double floor, double width, QFont::Weight weight) {
     double size = std::max(wanted, floor);
-    while (size > floor && textWidth(text, size, weight) > width) {
-        size = std::max(floor, size - 1);
+    const double first = pixels(size);
+    const double widest = textWidth(text, size, weight);
+    double now = widest;
+    while (size > floor && now > width) {
+        do {
+            size = std::max(floor, size - 1);
+        } while (size > floor && isFarTooWide(widest * pixels(size) / first, width));
+        now = textWidth(text, size, weight);
     }
     return size;
 }
@@ -186,10 +205,28 @@ Wrapped wrapped(
     const auto highEnough = [&](int count, double size) {
         return height <= 0 || size * (kCapHeight + kLineHeight * (count - 1)) <= height + 0.5;
     };
+    const double first = pixels(std::max(wanted, floor));
+    std::vector<double> widest; // at the first size, by lines
+    const auto isFarOff = [&](double size) {
+        for (int count = 1; count <= lines; ++count) {
+            const double about = widest[static_cast<std::size_t>(count) - 1] * pixels(size) / first;
+            if (!isFarTooWide(about, width) && highEnough(count, size)) {
+                return false;
+            }
+        }
+        return true;
+    };
     for (double size = std::max(wanted, floor);; size = std::max(floor, size - 1)) {
+        if (!widest.empty() && size > floor && isFarOff(size)) {
+            continue;
+        }
+        const bool measures = widest.empty();
         const QFontMetricsF metrics(partFont(size, weight));
         for (int count = 1; count <= lines; ++count) {
             const Breaking breaking = broken(words, count, metrics);
+            if (measures) {
+                widest.push_back(breaking.width);
+            }
             if (breaking.width <= width && highEnough(count, size)) {
                 result.lines = breaking.lines;
                 result.size = size;

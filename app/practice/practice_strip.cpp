@@ -14,23 +14,6 @@ const QColor kWhite(0xF2, 0xF5, 0xF6);
 
 } // namespace
 
-void paintStripes(QPainter& painter, const QRectF& box, const Metrics& metrics) {
-    painter.save();
-    painter.setClipRect(box, Qt::IntersectClip);
-    painter.fillRect(box, kBlack);
-    painter.setPen(QPen(kWhite, metrics.px(10), Qt::SolidLine, Qt::FlatCap));
-    const double step = metrics.px(28);
-    // Counted from the painter's origin, so that pieces of a frame meet.
-    const double far = box.right() + box.bottom();
-    const double from = std::floor((box.left() + box.top()) / step) * step;
-    for (double at = from; at <= far + step; at += step) {
-        const double top = box.top() - step;
-        const double bottom = box.bottom() + step;
-        painter.drawLine(QPointF(at - top, top), QPointF(at - bottom, bottom));
-    }
-    painter.restore();
-}
-
 QString practiceWord() {
     return LessonLine::tr("PRACTICE");
 }

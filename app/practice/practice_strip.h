@@ -6,16 +6,12 @@
 #include "app/pages/page.h"
 #include "app/parts/press_part.h"
 #include "app/parts/strip.h"
+#include "app/parts/stripes.h"
 
 #include <QPixmap>
 
 namespace seamclock {
 
-/// As wide as the frame of stripes is [units].
-inline constexpr double kStripes = 20;
-
-/// Slanted, black and white in every theme, inside the box.
-void paintStripes(QPainter& painter, const QRectF& box, const Metrics& metrics);
 /// The word that stands everywhere.
 QString practiceWord();
 

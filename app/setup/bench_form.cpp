@@ -51,14 +51,15 @@ FormSection whatItIs(const JsonDraft& draft) {
     FormSection section;
     section.title = tr("Name and drive");
     section.under = fromUtf8(draft.shown("/name"));
-    section.roots = {"", "/id", "/name", "/drive"};
+    section.roots = {"", "/id", "/name", "/drive", "/plate"};
     section.rows = {
         rowOf(
             {textField(draft, "/id", tr("short name: stays the same")),
              textField(draft, "/name", tr("what people call it"))}),
         rowOf({choiceField(
             draft, "/drive", tr("what presses"),
-            {{"handwheel", tr("a handwheel")}, {"foot_lever", tr("a foot lever")}})})};
+            {{"handwheel", tr("a handwheel")}, {"foot_lever", tr("a foot lever")}})}),
+        rowOf({textField(draft, "/plate", tr("heated plate that hangs there: its name or mark"))})};
     return section;
 }
 

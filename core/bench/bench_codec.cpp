@@ -309,6 +309,9 @@ Bench readAll(JsonReader& root) {
                                      plainNumber(inMillimetres(bench.thinnestSheet)));
     }
     bench.drive = readDrive(root);
+    // Which plate hangs there plans nothing; but another one is another document, and so another
+    // set-up, of which every check and the trial joint are asked for anew.
+    root.textIf("plate");
     readForceLimits(root, bench.forceLimits);
     readScaleAndCalibration(root, bench);
     bench.gapRule = readGapRule(root);
@@ -463,6 +466,7 @@ std::string benchTemplate() {
   "thinnest_sheet_mm": null,
   "thickest_sheet_mm": null,
   "drive": "",
+  "plate": "",
   "force_N": {"min": null, "max": null},
   "scale": {
     "unit": "mm",
@@ -493,6 +497,7 @@ std::string benchTemplate() {
     "thinnest_sheet_mm": "the thinnest sheet it can clamp, in mm",
     "thickest_sheet_mm": "the thickest sheet it can clamp, in mm",
     "drive": "handwheel or foot_lever; leave the line out if it is neither",
+    "plate": "what people call the heated plate that hangs on this bench; with another one all checks and the trial joint are asked for anew; leave the line out if there is only one",
     "force_N": "what the drive can hold, as the springs feel it (the seam's force, drag and preload); leave out what isn't known",
     "force_N.min": "the smallest force it can hold steadily, in N; a weld with less is warned of",
     "force_N.max": "the greatest force it can hold, in N; a weld with more is refused",

@@ -1,5 +1,6 @@
 #include "core/copies/log_keeper.h"
 
+#include "core/copies/photo_copies.h"
 #include "core/copies/snapshot.h"
 #include "core/log/connection.h"
 #include "core/log/start_check.h"
@@ -105,6 +106,7 @@ struct LogKeeper::Inside {
     void publish();
     void lookForClosings(std::unique_lock<std::mutex>& lock);
     void backUp(std::unique_lock<std::mutex>& lock);
+    void backUpPhotos(std::unique_lock<std::mutex>& lock, const CopyOptions& how);
     void checkStructure(std::unique_lock<std::mutex>& lock);
     void ended();
     bool isIdleLocked() const {
@@ -178,13 +180,14 @@ void LogKeeper::Inside::backUp(std::unique_lock<std::mutex>& lock) {
     backupDue = false;
     const Instant now = wall->now();
     const std::string day = toIsoDate(now.utc, now.offset);
+    CopyOptions how;
+    how.reserveBytes = options.reserveBytes;
+    how.stop = &stopBackup;
+    backUpPhotos(lock, how); // those of later in the day, too
     if (day == backedUp) {
         return;
     }
     lock.unlock();
-    CopyOptions how;
-    how.reserveBytes = options.reserveBytes;
-    how.stop = &stopBackup;
     const auto made = behindOthers([&] { return backUpDay(log, day, how); });
     lock.lock();
     if (made) {
@@ -194,6 +197,23 @@ void LogKeeper::Inside::backUp(std::unique_lock<std::mutex>& lock) {
         state.backupTrouble.reset();
     } else if (!stop) {
         state.backupTrouble = made.error().detail;
+    }
+}
+
+/// All backups share them.
+void LogKeeper::Inside::backUpPhotos(std::unique_lock<std::mutex>& lock, const CopyOptions& how) {
+    lock.unlock();
+    const auto made =
+        behindOthers([&] { return copyPhotos(photoFolderOf(log), backupPhotoFolderOf(log), how); });
+    lock.lock();
+    state.photoTrouble.reset();
+    if (!made && !stop) {
+        state.photoTrouble = made.error().detail;
+    } else if (made) {
+        state.photos += made->copied;
+        if (const std::string damaged = damagedPhotos(*made); !damaged.empty()) {
+            state.photoTrouble = damaged;
+        }
     }
 }
 

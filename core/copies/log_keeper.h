@@ -1,5 +1,6 @@
 // Takes care of a log's copies while the program runs: the backup of the day at the program's start
-// and after the first closing of a day, and after each closing the snapshot for others, if the shop
+// and after the first closing of a day, with the photos of beads (photo_copies.h) after each
+// closing, and after each closing the snapshot for others, if the shop
 // chose a folder for it. And of a log that was too large to be looked through when it was opened:
 // its structure is looked through now, and where it is damaged, word is left for the next start.
 // Threads of its own do it, over connections that only read and at a low priority, so neither the
@@ -32,10 +33,12 @@ struct KeeperState {
     std::optional<std::string> backupTrouble;    // one sentence, until one succeeds
     std::string snapshot;                        // the file of the newest snapshot of this run
     std::optional<std::string> snapshotTrouble;  // likewise
+    std::optional<std::string> photoTrouble;     // of the photos of beads, which go with it
     std::optional<std::string> structureTrouble; // of the log's own file
     bool structureChecked = false;
     std::int64_t backups = 0; // made in this run
     std::int64_t snapshots = 0;
+    std::int64_t photos = 0;
 
     bool operator==(const KeeperState&) const = default;
 };

@@ -60,6 +60,7 @@ struct JointFilter {
     std::optional<std::string> by;
     std::optional<std::string> material;
     std::optional<std::string> verdict;
+    std::optional<std::string> seam; // its label as the joint has it: S3 does not find S3/R1
     std::optional<std::string>
         text; // words, all of which occur in the joint's texts (as their beginnings)
     std::optional<JointKey> after; // the last line of the page before

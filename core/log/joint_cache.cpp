@@ -162,7 +162,8 @@ struct Named {
 };
 constexpr std::array kNamed{
     Named{"bench", &JointFilter::bench}, Named{"opened_by", &JointFilter::by},
-    Named{"material", &JointFilter::material}, Named{"verdict", &JointFilter::verdict}};
+    Named{"material", &JointFilter::material}, Named{"verdict", &JointFilter::verdict},
+    Named{"seam", &JointFilter::seam}};
 
 /// The place in kNamed of what has the fewest lines, if that is few; otherwise one past the end, as
 /// it is where only one thing is asked for.
@@ -411,6 +412,10 @@ bool hasJointCache(SQLite::Database& database) {
         return tablesOf(fresh);
     }();
     return tablesOf(database) == kOurs;
+}
+
+void addMissingIndexes(SQLite::Database& database) {
+    database.exec("CREATE INDEX IF NOT EXISTS joint_seam ON joint(seam)");
 }
 
 struct CacheWatch::Inside {

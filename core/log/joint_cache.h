@@ -48,6 +48,10 @@ CachedJoint foldedJoint(SQLite::Database& events, const std::string& weld);
 /// Whether the cache's tables are there, and as this program makes them.
 bool hasJointCache(SQLite::Database& database);
 
+/// Gives a cache that an earlier program made the indexes that it has not; they are no part of what
+/// makes it this program's.
+void addMissingIndexes(SQLite::Database& database);
+
 /// Asks before each list whether the cache can be trusted as it is; its statements stay prepared,
 /// as that question would cost more than a page.
 class CacheWatch {

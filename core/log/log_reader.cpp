@@ -49,6 +49,11 @@ struct LogReader::Inside {
     std::string logId;
     std::unique_ptr<SQLite::Database> database;
     std::optional<CacheWatch> watch; // goes before the connection that it asks
+    struct Unlisted {                // welds with rows that the cache does not know
+        std::int64_t version = -1;   // of the file; -1: not looked yet
+        std::unordered_set<std::string> welds;
+        std::unique_ptr<SQLite::Database> lines; // null: none
+    } unlisted;
 
     /// Calls `use()` in one read transaction, so that all it asks comes from one moment.
     template <class T, class F>
@@ -63,8 +68,27 @@ struct LogReader::Inside {
         }
     }
 
+    void lookWhatIsUnlisted();
     void eachLine(const JointFilter& filter, const std::function<bool(const JointLine&)>& use);
 };
+
+/// Worked out once for all questions that are asked of the file as it is.
+void LogReader::Inside::lookWhatIsUnlisted() {
+    const std::int64_t now = integerOf(*database, "PRAGMA data_version");
+    if (now == unlisted.version) {
+        return;
+    }
+    const auto stale = staleWelds(*database);
+    unlisted.welds = {stale.begin(), stale.end()};
+    unlisted.lines.reset();
+    if (!stale.empty()) {
+        unlisted.lines = std::make_unique<SQLite::Database>(
+            ":memory:", SQLite::OPEN_READWRITE | SQLite::OPEN_CREATE);
+        remakeJointCache(*unlisted.lines);
+        cacheJoints(*database, *unlisted.lines, stale);
+    }
+    unlisted.version = now;
+}
 
 /// The cache's lines, but for welds with rows that it does not know yet: theirs are worked out here
 /// and merged in.
@@ -80,16 +104,11 @@ void LogReader::Inside::eachLine(
         }
         return;
     }
-    const auto stale = staleWelds(*database);
-    const std::unordered_set<std::string> passed(stale.begin(), stale.end());
-    std::unique_ptr<SQLite::Database> fresh;
+    lookWhatIsUnlisted();
+    const std::unordered_set<std::string>& passed = unlisted.welds;
     std::optional<JointCursor> freshLines;
-    if (!stale.empty()) {
-        fresh = std::make_unique<SQLite::Database>(
-            ":memory:", SQLite::OPEN_READWRITE | SQLite::OPEN_CREATE);
-        remakeJointCache(*fresh);
-        cacheJoints(*database, *fresh, stale);
-        freshLines.emplace(*fresh, filter);
+    if (unlisted.lines) {
+        freshLines.emplace(*unlisted.lines, filter);
     }
     std::optional<JointCursor> cachedLines;
     if (hasJointCache(*database)) {
@@ -414,6 +433,21 @@ LogReader::eachJoint(const JointFilter& filter, const std::function<bool(const J
     return m_inside->reading<void>([&]() -> Result<void> {
         m_inside->eachLine(all, use);
         return {};
+    });
+}
+
+Result<std::int64_t> LogReader::unlistedRows() {
+    return m_inside->reading<std::int64_t>([&]() -> Result<std::int64_t> {
+        std::int64_t rows = 0;
+        SQLite::Statement head(*m_inside->database, "SELECT seq FROM chain WHERE no = ?");
+        for (const std::int64_t chain : chainsOf(*m_inside->database)) {
+            head.reset();
+            head.bind(1, chain);
+            if (head.executeStep()) {
+                rows += head.getColumn(0).getInt64() - cachedTo(*m_inside->database, chain);
+            }
+        }
+        return rows;
     });
 }
 

@@ -79,6 +79,10 @@ public:
     /// count). The callback returns false to stop, must not throw, and must not use this reader.
     Result<void>
     eachJoint(const JointFilter& filter, const std::function<bool(const JointLine&)>& use);
+    /// Rows that the list of joints does not know yet. What is asked of joints is worked out from
+    /// them, so while they are many, as after a program that lists by other rules, each question
+    /// takes as long as the list itself.
+    Result<std::int64_t> unlistedRows();
     /// Every row of the chain from that one on by seq, likewise.
     Result<void>
     eachRow(const std::function<bool(const StoredRow&)>& use, std::int64_t fromSeq = 1);

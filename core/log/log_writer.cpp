@@ -153,17 +153,28 @@ private:
 struct StatedKeys {
     bool signs = false; // the head has a signature, so every new one must have
     std::set<std::string> stated;
+    bool all = false; // else only those up to the one that signed the head
 };
 
-StatedKeys statedKeys(SQLite::Database& database) {
+/// The station says as much as there are joints, since it signs at each closing. Its key it states
+/// before the first, so unless `all` are asked for the search ends with the key of the head.
+StatedKeys statedKeys(SQLite::Database& database, bool all = false) {
     StatedKeys out;
-    out.signs = integerOf(database, "SELECT count(*) FROM head_signature WHERE chain = 1") > 0;
+    SQLite::Statement head(database, "SELECT public_key FROM head_signature WHERE chain = 1");
+    out.signs = head.executeStep();
+    const std::string headKey = out.signs ? head.getColumn(0).getString() : std::string();
     SQLite::Statement query(
-        database, "SELECT body->>'$.d.public_key' FROM event INDEXED BY event_once WHERE chain = 1 "
-                  "AND subject = 'station' AND kind = 'key_set'"); // else every row is read
+        database,
+        "SELECT body->>'$.d.public_key' FROM event INDEXED BY event_once WHERE chain = 1 AND "
+        "subject = 'station' AND kind = 'key_set' ORDER BY n"); // else every row is read
     while (query.executeStep()) {
-        out.stated.insert(query.getColumn(0).getString());
+        const std::string key = query.getColumn(0).getString();
+        out.stated.insert(key);
+        if (!all && (!out.signs || key == headKey)) {
+            return out;
+        }
     }
+    out.all = true;
     return out;
 }
 
@@ -384,6 +395,13 @@ void LogWriterBase::Inside::takeKey(std::unique_lock<std::mutex>& lock) {
     Credentials credentials(
         options.credentials.empty() ? path + ".credentials" : options.credentials);
     auto found = credentials.stationKey();
+    if (found && !stated.all && stated.stated.count(found->key.publicKey()) == 0) {
+        try { // another than the head's; perhaps an older one that is back
+            stated.stated = statedKeys(*openForReading(path), true).stated;
+            stated.all = true;
+        } catch (const SQLite::Exception&) { // it is stated once more, which does no harm
+        }
+    }
     lock.lock();
     const char* reason = stated.stated.empty() ? "first" : "lost";
     if (!found) {
@@ -754,6 +772,9 @@ void LogWriterBase::Inside::refreshList(std::unique_lock<std::mutex>& lock) {
                     break;
                 }
                 list = std::move(*opened);
+                if (hasJointCache(*list)) {
+                    addMissingIndexes(*list);
+                }
             }
             if (tries > 0 || !hasJointCache(*list)) {
                 remakeJointCache(*list);

@@ -4,6 +4,7 @@
 #include "core/estimate/heat_estimate_json.h"
 #include "core/plan/plan_codec.h"
 #include "core/report/set_actual.h"
+#include "core/weld/back_off.h"
 #include "core/weld/event_codec.h"
 
 #include <algorithm>
@@ -322,6 +323,12 @@ std::string recordJson(const WeldRecord& record, const RecordExtras& extras) {
         {"events", eventsJson(record.events)}};
     if (extras.heat != nullptr) {
         json["estimate"] = Json::parse(heatReportJson(*extras.heat), nullptr, false);
+    }
+    if (const auto backOff = backOffIn(record.readings, record.plan)) {
+        json["alignment_backed_off"] = {
+            {"over", milli(backOff->overMilli)},
+            {"back", milli(backOff->backMilli)},
+            {"unit", record.plan.scale->unit}};
     }
     addIf(json, "seam", opened.seam);
     addIf(json, "reweld_of", opened.reweldOf);

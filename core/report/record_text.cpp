@@ -4,6 +4,7 @@
 #include "core/report/plain_text.h"
 #include "core/report/set_actual.h"
 #include "core/report/wording.h"
+#include "core/weld/back_off.h"
 
 #include <algorithm>
 #include <fmt/format.h>
@@ -279,6 +280,12 @@ std::string recordText(const WeldRecord& record, const RecordExtras& extras) {
         headline(fmt::format("Joint {} ({})", record.opened.number, toString(record.opened.type)));
     text += verdictText(record) + "\n" + headText(record);
     text += setAndActualText(record, extras.bench) + timesText(record);
+    if (const auto backOff = backOffIn(record.readings, record.plan)) {
+        text += fmt::format(
+            "Alignment: backed off after overshoot, from {} to {}\n",
+            valueInWords(backOff->overMilli, "milli", record.plan),
+            valueInWords(backOff->backMilli, "milli", record.plan));
+    }
     if (extras.heat != nullptr) {
         text += recordHeatText(*extras.heat, record.plan);
     }

@@ -1,7 +1,6 @@
 #include "core/session/align_median.h"
 
 #include "core/log/log_reader.h"
-#include "core/weld/record.h"
 
 #include <algorithm>
 
@@ -10,25 +9,24 @@ namespace seamclock {
 namespace {
 
 constexpr std::size_t kLookedThrough = 500;
-constexpr std::size_t kMost = 10;
 constexpr std::size_t kLeast = 5;
-
-std::optional<Milliseconds> alignmentOf(const std::vector<Event>& events) {
-    const auto weld = fold(events);
-    if (!weld) {
-        return {}; // a damaged weld is the log's to report; it has no time to give
-    }
-    for (const PhaseRecord& phase : record(*weld).phases) {
-        if (phase.phase == "alignment" && phase.took) {
-            return phase.took->hi;
-        }
-    }
-    return {};
-}
 
 } // namespace
 
-Result<std::optional<AlignTimes>> alignTimes(
+std::optional<Milliseconds> alignmentOf(const Weld& weld) {
+    std::optional<WeldTime> from;
+    std::optional<Milliseconds> took;
+    for (const Retained& event : retained(weld.events)) {
+        if (std::holds_alternative<AlignmentStarted>(event.d)) {
+            from = event.t;
+        } else if (std::holds_alternative<SoakStarted>(event.d) && from) {
+            took = (event.t - *from).hi;
+        }
+    }
+    return took;
+}
+
+Result<std::vector<Milliseconds>> lastAlignments(
     LogReader& log, const std::string& bench, const std::string& procedure,
     std::int64_t thicknessUm) {
     JointFilter filter;
@@ -45,22 +43,29 @@ Result<std::optional<AlignTimes>> alignTimes(
         if (!alike) {
             continue;
         }
-        const auto events = log.weldEvents(line.weld);
+        auto events = log.weldEvents(line.weld);
         if (!events) {
             return tl::unexpected<Error>(events.error());
         }
-        if (const auto time = alignmentOf(*events)) {
+        // A damaged weld is the log's to report; it has no time to give.
+        const auto weld = foldTaking(*events);
+        const auto time = weld ? alignmentOf(*weld) : std::nullopt;
+        if (time) {
             times.push_back(*time);
         }
-        if (times.size() == kMost) {
+        if (times.size() == kAlignmentsKept) {
             break;
         }
     }
+    return times;
+}
+
+std::optional<AlignTimes> alignTimesOf(std::vector<Milliseconds> times) {
     if (times.size() < kLeast) {
-        return std::optional<AlignTimes>();
+        return std::nullopt;
     }
     std::sort(times.begin(), times.end());
-    return std::optional(AlignTimes{times.front(), times[(times.size() - 1) / 2], times.back()});
+    return AlignTimes{times.front(), times[(times.size() - 1) / 2], times.back()};
 }
 
 } // namespace seamclock

@@ -6,9 +6,13 @@
 
 #include "core/base/instant.h"
 #include "core/base/result.h"
+#include "core/weld/fold.h"
 
+#include <cstddef>
+#include <cstdint>
 #include <optional>
 #include <string>
+#include <vector>
 
 namespace seamclock {
 
@@ -22,11 +26,19 @@ struct AlignTimes {
     bool operator==(const AlignTimes&) const = default;
 };
 
-/// Over the last ten closed welds of that bench, procedure and thickness among the last 500 joints;
-/// the median is the lower of the two middle ones where their number is even. Empty: fewer than
-/// five.
-Result<std::optional<AlignTimes>> alignTimes(
+inline constexpr std::size_t kAlignmentsKept = 10;
+
+/// How long it took in that weld; empty: it has not ended.
+std::optional<Milliseconds> alignmentOf(const Weld& weld);
+
+/// Of the last ten closed welds of that bench, procedure and thickness among the last 500 joints,
+/// the newest first.
+Result<std::vector<Milliseconds>> lastAlignments(
     LogReader& log, const std::string& bench, const std::string& procedure,
     std::int64_t thicknessUm);
+
+/// The median is the lower of the two middle ones where their number is even. Empty: fewer than
+/// five.
+std::optional<AlignTimes> alignTimesOf(std::vector<Milliseconds> times);
 
 } // namespace seamclock

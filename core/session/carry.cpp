@@ -7,8 +7,9 @@ namespace seamclock {
 
 namespace {
 
+constexpr std::string_view kSoundHeard = "sound_heard";
 constexpr std::array<std::string_view, 4> kOfTheShift{
-    "plate_warm", "plate_temperature", "scale_zero", "sound_heard"};
+    "plate_warm", "plate_temperature", "scale_zero", kSoundHeard};
 constexpr std::array<std::string_view, 5> kOfTheSetUp{
     "gap", "first_sheet", "clamping_gap", "second_sheet", "shielded"};
 
@@ -129,11 +130,19 @@ CheckHolds holdsFor(std::string_view check) {
     return isIn(kOfTheSetUp, check) ? CheckHolds::SetUp : CheckHolds::Weld;
 }
 
-std::vector<CheckMade>
-checksThatStand(const WeldOpened& next, const std::vector<Weld>& earlier, const Instant& now) {
+std::vector<CheckMade> checksThatStand(
+    const WeldOpened& next, const std::vector<Weld>& earlier, const Instant& now,
+    std::optional<Milliseconds> soundLostUtc) {
     std::vector<CheckMade> all;
     for (const std::string& check : next.plan.checks) {
         std::vector<CheckMade> made = standingFor(check, next, earlier, now);
+        if (soundLostUtc && check == kSoundHeard) {
+            made.erase(
+                std::remove_if(
+                    made.begin(), made.end(),
+                    [&](const CheckMade& one) { return *one.takenUtc <= *soundLostUtc; }),
+                made.end());
+        }
         all.insert(all.end(), made.begin(), made.end());
     }
     return all;

@@ -28,9 +28,11 @@ inline constexpr Milliseconds kShift{8 * 3'600'000};
 inline constexpr Milliseconds kPlateIdle{3'600'000};
 
 /// The checks of `next` that stand, in the plan's order, each with the time it was taken.
-/// `earlier`: the welds of that bench, the newest first, ended or not.
-std::vector<CheckMade>
-checksThatStand(const WeldOpened& next, const std::vector<Weld>& earlier, const Instant& now);
+/// `earlier`: the welds of that bench, the newest first, ended or not. `soundLostUtc`: when the
+/// sound was lost last; what was heard before that does not stand.
+std::vector<CheckMade> checksThatStand(
+    const WeldOpened& next, const std::vector<Weld>& earlier, const Instant& now,
+    std::optional<Milliseconds> soundLostUtc = {});
 
 enum class TrialState {
     Due,     // the first of the day, or another material, thickness or bench

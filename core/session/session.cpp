@@ -16,6 +16,7 @@ namespace seamclock {
 namespace {
 
 constexpr const char* kStation = "station";
+constexpr const char* kSoundHeard = "sound_heard";
 
 std::int64_t thousandths(double value) {
     return std::llround(value * 1e3);
@@ -66,18 +67,14 @@ WeldOpened opening(const WeldOrder& order, std::int64_t number, WeldPlan plan, c
 
 /// When the station last noted something on this boot. What the writer notes of its rows does not
 /// count: it does so at its own opening, before anyone has compared the clocks.
-Result<std::optional<Instant>> lastOfStation(const std::string& path, const std::string& bootId) {
+Result<std::optional<Instant>> lastOfStation(LogReader& reader, const std::string& bootId) {
     constexpr std::int64_t kFurthest = 16;
-    auto reader = LogReader::open(path);
-    if (!reader) {
-        return tl::unexpected<Error>(reader.error());
-    }
-    const auto last = reader->lastN(kStation);
+    const auto last = reader.lastN(kStation);
     if (!last) {
         return tl::unexpected<Error>(last.error());
     }
     for (std::int64_t n = *last; n > std::max(*last - kFurthest, std::int64_t{0}); --n) {
-        const auto body = reader->body(kStation, n);
+        const auto body = reader.body(kStation, n);
         if (!body) {
             return tl::unexpected<Error>(body.error());
         }
@@ -92,6 +89,40 @@ Result<std::optional<Instant>> lastOfStation(const std::string& path, const std:
     return std::optional<Instant>{};
 }
 
+/// When the sound was lost last on this boot, as far as the station's last words tell.
+std::optional<Milliseconds> soundLostUtc(LogReader& reader, const std::string& bootId) {
+    constexpr std::int64_t kFurthest = 64; // more than a shift's closings
+    const auto last = reader.lastN(kStation);
+    for (std::int64_t n = last.value_or(0);
+         n > std::max(last.value_or(0) - kFurthest, std::int64_t{0}); --n) {
+        const auto body = reader.body(kStation, n);
+        const auto fact = body && *body ? factFromBody(**body)
+                                        : Result<Fact>(fail(ErrorCode::Missing, "no such row"));
+        if (fact && fact->at.bootId != bootId) {
+            break;
+        }
+        if (fact && std::holds_alternative<SoundLost>(fact->d)) {
+            return fact->at.utc;
+        }
+    }
+    return std::nullopt;
+}
+
+/// Whether the last word on that check is that it was made and passed.
+bool passedCheck(const Weld& weld, std::string_view check) {
+    bool passed = false;
+    for (const Retained& event : retained(weld.events)) {
+        const auto* made = std::get_if<CheckMade>(&event.d);
+        const auto* left = std::get_if<CheckOverridden>(&event.d);
+        if (made != nullptr && made->check == check) {
+            passed = made->passed;
+        } else if (left != nullptr && left->check == check) {
+            passed = false;
+        }
+    }
+    return passed;
+}
+
 } // namespace
 
 Result<void> SessionBase::begin() {
@@ -100,10 +131,15 @@ Result<void> SessionBase::begin() {
         return tl::unexpected<Error>(welds.error());
     }
     const Instant now = m_clock->now();
-    auto newest = lastOfStation(m_writer->path(), now.bootId);
+    auto reader = LogReader::open(m_writer->path());
+    if (!reader) {
+        return tl::unexpected<Error>(reader.error());
+    }
+    auto newest = lastOfStation(*reader, now.bootId);
     if (!newest) {
         return tl::unexpected<Error>(newest.error());
     }
+    m_soundLostUtc = soundLostUtc(*reader, now.bootId);
     std::vector<std::pair<std::string, Milliseconds>> jumped;
     for (RecoveredWeld& one : *welds) {
         if (!one.weld) {
@@ -162,6 +198,12 @@ const Weld* SessionBase::find(const std::string& weld) const {
     return found == m_welds.end() ? nullptr : &found->second.weld;
 }
 
+void SessionBase::eachWeld(const std::function<void(const Weld&)>& use) const {
+    for (const auto& [id, open] : m_welds) {
+        use(open.weld);
+    }
+}
+
 std::optional<AlignTimes> SessionBase::usualAlignment(const std::string& weld) const {
     const auto found = m_welds.find(weld);
     return found == m_welds.end() ? std::nullopt : found->second.usual;
@@ -174,6 +216,7 @@ void SessionBase::forget(const std::string& weld) {
     }
     // What the next weld may take over of it is read in the log, so it must stand there.
     if (status(weld, found->second.weld.events.back().n) == RowStatus::Saved) {
+        m_past.gone(found->second.weld);
         m_welds.erase(found);
     }
 }
@@ -214,7 +257,11 @@ Result<Weld> SessionBase::keep(Open& open, Weld next) {
         rows.push_back(std::move(*row));
     }
     m_writer->submit(std::move(rows));
+    const bool was = isOpen(open.weld.state);
     open.weld = std::move(next);
+    if (was && std::holds_alternative<Closed>(open.weld.state)) {
+        m_past.closed(open.weld);
+    }
     return open.weld;
 }
 
@@ -346,19 +393,14 @@ Result<std::int64_t> SessionBase::nextNumber() {
     return m_lastNumber + 1;
 }
 
-Result<std::optional<AlignTimes>> SessionBase::usualFor(const WeldOrder& order) const {
+Result<std::optional<AlignTimes>> SessionBase::usualFor(const WeldOrder& order) {
     // A rehearsal's plan depends on its order alone, so that one seed gives one record in every
     // log.
     if (order.request.alignMedian || order.type == WeldType::Practice) {
         return std::optional<AlignTimes>();
     }
-    auto reader = LogReader::open(m_writer->path());
-    if (!reader) {
-        return tl::unexpected<Error>(reader.error());
-    }
-    return alignTimes(
-        *reader, order.bench.bench.id, order.procedure.procedure.id,
-        micrometresOf(order.request.thickness));
+    return m_past.usualAlignment(
+        order.bench.bench.id, order.procedure.procedure.id, micrometresOf(order.request.thickness));
 }
 
 // Only a screen asks for it, so a log that can't answer is no reason not to start.
@@ -370,10 +412,7 @@ void SessionBase::lookWhatIsUsual() {
         if (!ahead || !plan.alignMedian || plan.bench.empty()) {
             continue;
         }
-        auto reader = LogReader::open(m_writer->path());
-        const auto usual = reader
-                               ? alignTimes(*reader, plan.bench, plan.procedure, plan.thicknessUm)
-                               : tl::unexpected<Error>(reader.error());
+        const auto usual = m_past.usualAlignment(plan.bench, plan.procedure, plan.thicknessUm);
         open.usual = usual ? *usual : std::nullopt;
     }
 }
@@ -397,47 +436,45 @@ SessionBase::planOf(const WeldOrder& order, const std::optional<AlignTimes>& usu
 
 // Those of this session from memory: their rows may still be on their way to the log. The newest
 // first.
-Result<std::vector<Weld>>
-SessionBase::earlierOn(const std::string& bench, const Instant& now) const {
-    constexpr std::size_t kMost = 20;
-    std::vector<Weld> earlier;
+Result<std::vector<Weld>> SessionBase::earlierOn(const std::string& bench, const Instant& now) {
+    auto earlier = m_past.before(
+        bench, now, [this](const std::string& weld) { return m_welds.count(weld) > 0; });
+    if (!earlier) {
+        return earlier;
+    }
     for (const auto& [id, open] : m_welds) {
         if (open.weld.opened().bench == bench) {
-            earlier.push_back(open.weld);
+            earlier->push_back(open.weld);
         }
     }
-    auto reader = LogReader::open(m_writer->path());
-    if (!reader) {
-        return tl::unexpected<Error>(reader.error());
-    }
-    JointFilter filter;
-    filter.bench = bench;
-    filter.limit = kMost;
-    const auto lines = reader->joints(filter);
-    if (!lines) {
-        return tl::unexpected<Error>(lines.error());
-    }
-    for (const JointLine& line : *lines) {
-        if (now.utc - line.openedUtc > std::chrono::hours(24)) {
-            break;
-        }
-        if (m_welds.count(line.weld) > 0) {
-            continue;
-        }
-        auto events = reader->weldEvents(line.weld);
-        if (!events) {
-            return tl::unexpected<Error>(events.error());
-        }
-        auto weld = foldTaking(*events);
-        if (!weld) {
-            break; // what a damaged weld said is not known, nor what stood before it
-        }
-        earlier.push_back(std::move(*weld));
-    }
-    std::sort(earlier.begin(), earlier.end(), [](const Weld& one, const Weld& other) {
+    std::sort(earlier->begin(), earlier->end(), [](const Weld& one, const Weld& other) {
         return one.opened().number > other.opened().number;
     });
     return earlier;
+}
+
+void SessionBase::soundChanged(bool heard) {
+    const Instant now = look();
+    const auto noted = m_writer->note(
+        now, kStation, kStation, heard ? FactDetail(SoundBack{}) : FactDetail(SoundLost{}));
+    static_cast<void>(noted); // its texts are our own: it can't be malformed
+    if (heard) {
+        return;
+    }
+    m_soundLostUtc = now.utc;
+    for (const std::string& id : openWelds()) {
+        const Weld& weld = m_welds.at(id).weld;
+        const auto* preparing = std::get_if<Preparing>(&weld.state);
+        const bool heardHere = preparing != nullptr && weld.clock.bootId == now.bootId &&
+                               preparing->settled.count(kSoundHeard) > 0 &&
+                               passedCheck(weld, kSoundHeard);
+        if (heardHere) {
+            CheckMade aside; // failed and without a value: it is asked again
+            aside.check = kSoundHeard;
+            const auto kept = actAt(id, Intent{{}, kStation, aside}, now);
+            static_cast<void>(kept); // it is one of its checks
+        }
+    }
 }
 
 Result<TrialFinding> SessionBase::trialOf(const WeldOrder& order) {
@@ -479,7 +516,7 @@ Result<Weld> SessionBase::open(const WeldOrder& order, const std::string& by) {
         if (!earlier) {
             return tl::unexpected<Error>(earlier.error());
         }
-        stand = checksThatStand(opened, *earlier, now);
+        stand = checksThatStand(opened, *earlier, now, m_soundLostUtc);
     }
     const std::string id = "weld:" + newUuid();
     auto weld = seamclock::open(Event{now, by, id, 1, std::move(opened)});

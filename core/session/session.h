@@ -10,10 +10,12 @@
 #include "core/rescue/set_aside.h"
 #include "core/session/after_cut.h"
 #include "core/session/align_median.h"
+#include "core/session/bench_past.h"
 #include "core/session/carry.h"
 #include "core/session/clock_watch.h"
 #include "core/session/order.h"
 
+#include <functional>
 #include <map>
 #include <string>
 #include <vector>
@@ -45,6 +47,8 @@ public:
     /// Null: neither open nor ended in this session. Valid until the next call that changes the
     /// weld.
     const Weld* find(const std::string& weld) const;
+    /// Every weld that is here, open or ended.
+    void eachWeld(const std::function<void(const Weld&)>& use) const;
     /// How long alignment took in the last welds like that one, as the log had them when it was
     /// opened or found. Empty: fewer than five, a weld of practice, or one past its alignment.
     std::optional<AlignTimes> usualAlignment(const std::string& weld) const;
@@ -79,6 +83,10 @@ public:
     /// stays.
     void forget(const std::string& weld);
 
+    /// The sound was lost, or is there again: the log says so. What was heard before it was lost
+    /// does not stand, neither for the next welds nor for those that are still prepared.
+    void soundChanged(bool heard);
+
     /// Reads the clock and notes a jump of the wall clock; for timers, which may wake up to a
     /// changed time.
     Instant look();
@@ -93,7 +101,7 @@ public:
 
 protected:
     SessionBase(LogWriterBase& writer, const Clock& clock, std::string_view world)
-        : m_writer(&writer), m_clock(&clock), m_world(world) {}
+        : m_writer(&writer), m_clock(&clock), m_world(world), m_past(writer.path()) {}
     Result<void> begin();
 
 private:
@@ -110,15 +118,17 @@ private:
     Result<Weld> actAt(const std::string& weld, const Intent& intent, const Instant& at);
     Result<std::int64_t> nextNumber();
     Result<WeldPlan> planOf(const WeldOrder& order, const std::optional<AlignTimes>& usual) const;
-    Result<std::vector<Weld>> earlierOn(const std::string& bench, const Instant& now) const;
+    Result<std::vector<Weld>> earlierOn(const std::string& bench, const Instant& now);
     Result<void> takeInEnded(const std::string& weld);
-    Result<std::optional<AlignTimes>> usualFor(const WeldOrder& order) const;
+    Result<std::optional<AlignTimes>> usualFor(const WeldOrder& order);
     void lookWhatIsUsual();
 
     LogWriterBase* m_writer;
     const Clock* m_clock;
     std::string_view m_world;
     ClockWatch m_watch;
+    BenchPast m_past;
+    std::optional<Milliseconds> m_soundLostUtc; // last
     std::map<std::string, Open> m_welds;
     std::vector<FoundWeld> m_found;
     std::vector<DamagedWeld> m_damaged;

@@ -1,5 +1,7 @@
 // Which seams of a job stand on a bench's page: a bench is known by the id in its file, wherever
 // the file lies and whatever it is called.
+#include "app/operate/job_seams.h"
+
 #include "tests/app/operate/demo_shop.h"
 
 #include <filesystem>
@@ -58,6 +60,105 @@ TEST(JobSeams, AreFoundByTheBenchsIdWhereTwoBenchFilesHaveTheSameName) {
     EXPECT_FALSE(west.contains("S1")) << west.join(' ').toStdString();
     EXPECT_TRUE(west.contains("S2")) << west.join(' ').toStdString();
     EXPECT_FALSE(east.contains("S2")) << east.join(' ').toStdString();
+}
+
+QStringList choicesOf(Shop& shop) {
+    QStringList texts;
+    for (const ChoiceView::Choice& choice : shop.window().choicePage()->view().choices) {
+        texts << choice.text.section(':', 0, 0) + "|" + choice.under;
+    }
+    return texts;
+}
+
+const Weld& weldOf(Shop& shop) {
+    return *shop.floor().weld(shop.floor().selected());
+}
+
+void slot(Shop& shop, SlotPlace place) {
+    emit shop.window().currentPage()->slotPressed(place);
+    shop.window().refresh();
+}
+
+TEST(JobSeams, OneThatIsMadeIsNotOfferedFromItsOpeningOn) {
+    Shop shop;
+    shop.floor().select(1);
+    shop.window().openNextCard();
+    slot(shop, SlotPlace::Step);
+    shop.window().passTrial();
+    const std::string made = *weldOf(shop).opened().seam;
+    // Nothing waits for the disk, and nothing is read again.
+    shop.floor().select(0);
+    shop.floor().select(1);
+    EXPECT_FALSE(seamsOffered(shop, "west").contains(QString::fromStdString(made)));
+    // Stopped before its faces met it is as open as before.
+    ASSERT_TRUE(shop.floor().answer(
+        1, ReasonAnswer{AskReason{ReasonFor::Stop, {}}, "sheet_slipped", "A sheet slipped"}));
+    shop.floor().leave(1);
+    EXPECT_TRUE(seamsOffered(shop, "west").contains(QString::fromStdString(made)));
+}
+
+TEST(JobSeams, OneThatWasCutOutIsOfferedAndOpenedAsItsReweld) {
+    Shop shop;
+    Walk walk(shop.window(), shop.floor(), shop.clock());
+    ASSERT_TRUE(walk.toCooling());
+    const Weld cut = weldOf(shop);
+    const std::string again = *cut.opened().seam + "/R1";
+    ASSERT_TRUE(shop.floor().answer(
+        0, ReasonAnswer{AskReason{ReasonFor::Stop, {}}, "sheet_slipped", "A sheet slipped"}));
+    slot(shop, SlotPlace::Step); // next seam: to the list
+    ASSERT_EQ(shop.window().page(), PageKind::Seams);
+    EXPECT_EQ(
+        choicesOf(shop).front().toStdString(),
+        again + "|again: joint " + std::to_string(cut.opened().number) + " was cut out");
+    emit shop.window().choicePage()->chosen(0);
+    ASSERT_EQ(shop.window().page(), PageKind::Pad);
+    EXPECT_EQ(shop.window().padPage()->task().what, NumberFor::LengthLost);
+    slot(shop, SlotPlace::Stop); // not now
+    ASSERT_EQ(shop.window().page(), PageKind::Seams);
+    emit shop.window().choicePage()->chosen(0);
+    for (const QChar digit : QString("24")) {
+        shop.window().padPage()->pad()->type(digit);
+    }
+    slot(shop, SlotPlace::Step);
+    ASSERT_EQ(shop.window().page(), PageKind::Card);
+    slot(shop, SlotPlace::Step);
+    shop.window().passTrial();
+    const WeldOpened& opened = weldOf(shop).opened();
+    EXPECT_EQ(opened.seam, again);
+    EXPECT_EQ(opened.reweldOf, cut.id());
+    EXPECT_EQ(opened.lostUm, 24'000);
+    EXPECT_EQ(opened.number, cut.opened().number + 1);
+    // Stopped before its faces met, the same re-weld is asked for again.
+    ASSERT_TRUE(shop.floor().answer(
+        0, ReasonAnswer{AskReason{ReasonFor::Stop, {}}, "sheet_slipped", "A sheet slipped"}));
+    shop.floor().leave(0);
+    EXPECT_EQ(choicesOf(shop).front().section('|', 0, 0).toStdString(), again);
+}
+
+TEST(JobSeams, AreRememberedByTheLogAtTheNextStart) {
+    const test::ScratchFolder kept;
+    const auto log = kept.file("kept.seamlog");
+    {
+        Shop shop;
+        Walk walk(shop.window(), shop.floor(), shop.clock());
+        ASSERT_TRUE(walk.toCooling());
+        ASSERT_TRUE(shop.floor().answer(
+            0, ReasonAnswer{AskReason{ReasonFor::Stop, {}}, "sheet_slipped", "A sheet slipped"}));
+        ASSERT_TRUE(shop.writer().flush());
+        std::filesystem::copy_file(shop.log(), log);
+        if (std::filesystem::exists(shop.log() + "-wal")) {
+            std::filesystem::copy_file(shop.log() + "-wal", log + "-wal");
+        }
+    }
+    auto job = readFirstJob(std::string(SEAMCLOCK_SOURCE_DIR) + "/resources/demo");
+    ASSERT_TRUE(job);
+    JobSeams seams(job->seams);
+    EXPECT_TRUE(seams.openOn("east").empty()) << "nothing is offered before the log was asked";
+    seams.read(log);
+    ASSERT_TRUE(seams.isRead());
+    const auto next = seams.nextOn("east");
+    ASSERT_TRUE(next);
+    EXPECT_EQ(seams.nextLabel(*next), next->label + "/R1");
 }
 
 } // namespace

@@ -269,7 +269,8 @@ TEST_F(TwoBenches, ThePageThatStoodIsLeftForABenchThatIsToGetReady) {
     EXPECT_TRUE(is(0, "soaking"));
     EXPECT_EQ(weld(1).events.size(), events);
     goToBench(1);
-    stands(1, PageKind::Weld);
+    stands(1, PageKind::Pad); // as it was left
+    EXPECT_EQ(window().padPage()->pad()->text(), "2");
     window().openMenu();
     const auto& tiles = window().choicePage()->view().choices;
     for (std::size_t i = 0; i < tiles.size(); ++i) {

@@ -3,6 +3,7 @@
 #include <QFontInfo>
 #include <QFontMetricsF>
 #include <QPainter>
+#include <algorithm>
 #include <gtest/gtest.h>
 
 #include "tests/app/parts/text_recorder.h"
@@ -29,6 +30,60 @@ TEST(Type, DigitsStandInCellsOfEqualWidth) {
     EXPECT_LT(
         textWidth(QStringLiteral("1:11"), 183, kNumberWeight),
         textWidth(QStringLiteral("0:00"), 183, kNumberWeight) - 20);
+}
+
+/// Size after size, each measured.
+Wrapped triedOneByOne(
+    const QString& text, double wanted, double floor, double width, int most, double height) {
+    for (double size = std::max(wanted, floor);; size = std::max(floor, size - 1)) {
+        const Wrapped one = wrapped(text, size, size, width, most, kWordWeight, height);
+        if (one.fits || size <= floor) {
+            return one;
+        }
+    }
+}
+
+TEST(Type, FindsTheSizeThatTryingEachWouldFind) {
+    const QStringList texts{
+        "Wait",
+        "Plate out",
+        "Wait for a 2.0 mm bead, all along, top and bottom.",
+        "Changeover took 11.2 s: out of limits. Let it cool, or cut it out.",
+        "0:07 of 1:12",
+        QString::fromUtf8("Führungsschienenverkleidung anschließend abwischen")};
+    int shrunk = 0;
+    for (const QString& text : texts) {
+        for (const double wanted : {20.0, 42.5, 183.0}) {
+            for (const double floor : {12.0, 17.5}) {
+                for (const double width : {90.0, 217.0, 480.0, 1100.0}) {
+                    EXPECT_DOUBLE_EQ(
+                        fittedSize(text, wanted, floor, width, kWordWeight),
+                        [&] {
+                            double size = std::max(wanted, floor);
+                            while (size > floor && textWidth(text, size, kWordWeight) > width) {
+                                size = std::max(floor, size - 1);
+                            }
+                            return size;
+                        }())
+                        << text.toStdString() << " " << wanted << " " << floor << " " << width;
+                    for (const int most : {1, 2, 3}) {
+                        for (const double height : {0.0, 70.0}) {
+                            const Wrapped found =
+                                wrapped(text, wanted, floor, width, most, kWordWeight, height);
+                            const Wrapped each =
+                                triedOneByOne(text, wanted, floor, width, most, height);
+                            EXPECT_DOUBLE_EQ(found.size, each.size)
+                                << text.toStdString() << " " << wanted << " " << width;
+                            EXPECT_EQ(found.lines, each.lines);
+                            EXPECT_EQ(found.fits, each.fits);
+                            shrunk += found.fits && found.size < wanted ? 1 : 0;
+                        }
+                    }
+                }
+            }
+        }
+    }
+    EXPECT_GT(shrunk, 100) << "few had to be made smaller";
 }
 
 TEST(Type, AClocksColonStaysWhenItsDigitsChange) {

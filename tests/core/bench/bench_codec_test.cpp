@@ -37,6 +37,21 @@ TEST(BenchFile, MayLeaveOutItsCapAndItsCalibration) {
     EXPECT_FALSE(read->bench.gapRule.cap);
 }
 
+// Another plate is another set-up: what was checked with the one before is asked for anew, since
+// what stands over is known by the bench document's hash.
+TEST(BenchFile, MayNameItsPlateWhichIsAnotherDocumentAndTheSameBench) {
+    std::string text = east();
+    const auto at = text.find("\"gap\"");
+    ASSERT_NE(at, std::string::npos);
+    text.insert(at, "\"plate\": \"plate 2\", ");
+    const auto read = readBench("east", text);
+    ASSERT_TRUE(read) << read.error().detail;
+    const auto plain = readBench("east", east());
+    ASSERT_TRUE(plain);
+    EXPECT_EQ(read->bench, plain->bench);
+    EXPECT_NE(read->sha256, plain->sha256);
+}
+
 constexpr const char* kCalibrated = R"({
   "format": "seamclock-bench/1",
   "id": "north",
