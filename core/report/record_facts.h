@@ -9,6 +9,7 @@
 #include "core/log/roster.h"
 #include "core/weld/record.h"
 
+#include <cstddef>
 #include <cstdint>
 #include <optional>
 #include <string>
@@ -51,8 +52,9 @@ struct RecordFacts {
     std::optional<Certificate> certificate; // the welder's, as it was noted when the joint began
     std::vector<SealedPart> sealed; // the seals that cover more of it than those before; none: not
                                     // sealed yet
-    std::optional<std::string> reweldNumber; // of the joint that it welds again, where it is here
-    std::string trouble;                     // another log tells it differently; else ""
+    std::optional<std::int64_t>
+        reweldOfNumber;               // of the joint that it welds again, where it is here
+    std::string trouble;              // another log tells it differently; else ""
     bool elsewhere = false;           // it came with another log, whose seals stand in that one
     std::optional<HeatEstimate> heat; // whoever has worked it out may put it here
 };
@@ -62,6 +64,9 @@ Result<LogFacts> logFacts(LogReader& reader);
 
 /// Missing: no such weld. Damaged: its events can't be read, or make no weld.
 Result<RecordFacts> recordFacts(LogReader& reader, const LogFacts& log, const std::string& weld);
+
+/// What one report on paper may hold; longer lists are for CSV.
+inline constexpr std::size_t kMostReportJoints = 5'000;
 
 /// A joint in a report. What can't be read has no record, and stands in the report with why.
 struct ReportJoint {
@@ -80,9 +85,11 @@ struct ReportFacts {
 };
 
 /// The joints of a day ("2030-01-07"; local), of a job, or of any selection of the day list.
-/// Malformed: a date that is none. Otherwise as the reader.
+/// Malformed: a date that is none. OutOfRange: more than kMostReportJoints. Otherwise as the
+/// reader.
 Result<ReportFacts> reportFacts(LogReader& reader, const JointFilter& filter);
-/// The same of joints that were chosen in another way: "weld:UUID" each.
+/// The same of joints that were chosen in another way: "weld:UUID" each. Missing: one that isn't
+/// there.
 Result<ReportFacts> reportFacts(LogReader& reader, const std::vector<std::string>& welds);
 
 } // namespace seamclock
