@@ -65,7 +65,8 @@ certificateThen(LogReader& reader, const std::string& person, Milliseconds utc) 
 
 /// Of the joint that this one welds again; absent: it isn't in this log.
 Result<std::optional<std::int64_t>> numberOf(LogReader& reader, const std::string& uuid) {
-    const auto body = reader.body("weld:" + uuid, 1);
+    const bool whole = uuid.rfind("weld:", 0) == 0;
+    const auto body = reader.body(whole ? uuid : "weld:" + uuid, 1);
     if (!body) {
         return tl::unexpected<Error>(body.error());
     }
