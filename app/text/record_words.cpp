@@ -20,22 +20,9 @@ struct Record {
 
 using Table = std::map<std::string_view, const char*>;
 
-/// A line break or an escape in what somebody typed must not move anything on a page or a screen.
-QString plain(std::string_view text) {
-    QString out = fromUtf8(text);
-    for (QChar& each : out) {
-        if (each.category() == QChar::Other_Control || each.category() == QChar::Separator_Line ||
-            each.category() == QChar::Separator_Paragraph ||
-            each.category() == QChar::Other_Format) {
-            each = QLatin1Char(' ');
-        }
-    }
-    return out;
-}
-
 QString lookUp(const Table& table, std::string_view code) {
     const auto found = table.find(code);
-    return found == table.end() ? plain(code).replace(QLatin1Char('_'), QLatin1Char(' '))
+    return found == table.end() ? plainText(code).replace(QLatin1Char('_'), QLatin1Char(' '))
                                 : Record::tr(found->second);
 }
 
@@ -173,7 +160,7 @@ bool isMeasure(std::string_view unit) {
 }
 
 QString scaleUnit(const WeldPlan& plan) {
-    return plan.scale ? plain(plan.scale->unit) : QString();
+    return plan.scale ? plainText(plan.scale->unit) : QString();
 }
 
 /// Thousandths of a second behind the last whole one: "13:36.500" from 816500.
@@ -217,7 +204,7 @@ QString checkText(const CheckMade& check, const WeldPlan& plan, UnitSystem units
         where << placeWord(*check.place);
     }
     if (check.face) {
-        where << Record::tr("face %1").arg(plain(*check.face));
+        where << Record::tr("face %1").arg(plainText(*check.face));
     }
     return where.isEmpty() ? text
                            : text + QStringLiteral(" (%1)").arg(where.join(Record::tr(", ")));
@@ -247,7 +234,7 @@ QString bridgeText(const ClockBridged& bridge) {
 }
 
 QString withOwnWords(const QString& text, std::string_view own) {
-    return own.empty() ? text : text + Record::tr(", ") + plain(own);
+    return own.empty() ? text : text + Record::tr(", ") + plainText(own);
 }
 
 /// A corrected value as the record's others are: the field's name tells its unit.
@@ -263,10 +250,22 @@ QString fieldValue(
             return amountText(number, unit, plan, units);
         }
     }
-    return QStringLiteral("“%1”").arg(plain(value));
+    return QStringLiteral("“%1”").arg(plainText(value));
 }
 
 } // namespace
+
+QString plainText(std::string_view text) {
+    QString out = fromUtf8(text);
+    for (QChar& each : out) {
+        if (each.category() == QChar::Other_Control || each.category() == QChar::Separator_Line ||
+            each.category() == QChar::Separator_Paragraph ||
+            each.category() == QChar::Other_Format) {
+            each = QLatin1Char(' ');
+        }
+    }
+    return out;
+}
 
 QString itemWord(std::string_view item) {
     return lookUp(items(), item);
@@ -379,7 +378,7 @@ amountText(std::int64_t value, std::string_view unit, const WeldPlan& plan, Unit
     const QString behind =
         unit == "milli" ? scaleUnit(plan)
         : unit == "mK" ? (units == UnitSystem::Metric ? QStringLiteral("K") : QStringLiteral("°F"))
-                       : plain(unit);
+                       : plainText(unit);
     return behind.isEmpty() ? number : number + QLatin1Char(' ') + behind;
 }
 
@@ -460,7 +459,9 @@ ReasonText reasonText(const StoredReason& reason, const WeldPlan& plan, UnitSyst
 QString eventText(const WeldDetail& detail, const WeldPlan& plan, UnitSystem units) {
     const auto words = Overloaded{
         [](const WeldOpened& d) { return Record::tr("joint %1 begun").arg(d.number); },
-        [](const PlanReplaced& d) { return Record::tr("plan replaced: %1").arg(plain(d.reason)); },
+        [](const PlanReplaced& d) {
+            return Record::tr("plan replaced: %1").arg(plainText(d.reason));
+        },
         [&](const CheckMade& d) { return checkText(d, plan, units); },
         [](const CheckOverridden& d) {
             const QString text = d.authority == Authority::Foreman
@@ -493,12 +494,12 @@ QString eventText(const WeldDetail& detail, const WeldPlan& plan, UnitSystem uni
         [&](const BeadMeasured& d) { return beadText(d, plan, units); },
         [](const PhotoAdded& d) {
             return Record::tr("photo %1, %2 bytes, SHA-256 %3")
-                .arg(plain(d.name), QString::number(d.bytes), plain(d.sha256));
+                .arg(plainText(d.name), QString::number(d.bytes), plainText(d.sha256));
         },
         [](const RemarkMade& d) { return choiceWord(d.text); },
         [](const CueAcknowledged& d) {
             return Record::tr("signal seen: %1")
-                .arg(plain(d.cue).replace(QLatin1Char('_'), QLatin1Char(' ')));
+                .arg(plainText(d.cue).replace(QLatin1Char('_'), QLatin1Char(' ')));
         },
         [](const ClockBridged& d) { return bridgeText(d); },
         [](const ClockJumped& d) {
@@ -518,7 +519,7 @@ QString eventText(const WeldDetail& detail, const WeldPlan& plan, UnitSystem uni
                     choiceWord(d.reason));
         },
         [](const Graded& d) {
-            return Record::tr("graded by %1: %2").arg(plain(d.scheme), plain(d.level));
+            return Record::tr("graded by %1: %2").arg(plainText(d.scheme), plainText(d.level));
         },
         [](const Decided& d) {
             return d.reason.empty()
@@ -531,7 +532,7 @@ QString eventText(const WeldDetail& detail, const WeldPlan& plan, UnitSystem uni
 
 QString personText(const std::vector<Person>& people, std::string_view id) {
     const Person* person = findPerson(people, id);
-    return person == nullptr ? plain(id) : plain(person->name);
+    return person == nullptr ? plainText(id) : plainText(person->name);
 }
 
 } // namespace seamclock

@@ -15,6 +15,9 @@
 
 namespace seamclock {
 
+/// What somebody typed, on one line: a line break, an escape or an invisible sign becomes a blank.
+QString plainText(std::string_view text);
+
 /// Of set_actual.h: "joining_reading" is "joining reading".
 QString itemWord(std::string_view item);
 /// Of a PhaseRecord: "build_up" is "build-up".
