@@ -95,6 +95,21 @@ Result<WeldRecord> recordOf(LogReader& reader, const std::string& weld) {
     return record(std::move(*folded));
 }
 
+/// None where it can't be estimated: a material without values, a weld that came to no soak.
+std::optional<HeatEstimate>
+heatOf(const RecordFacts& facts, const std::vector<Material>& materials) {
+    const auto weld = fold(facts.record.events);
+    if (!weld) {
+        return std::nullopt;
+    }
+    const auto course = courseOf(*weld, facts.bench ? &*facts.bench : nullptr);
+    if (!course) {
+        return std::nullopt;
+    }
+    auto heat = estimateHeat(*course, materials);
+    return heat ? std::optional(std::move(*heat)) : std::nullopt;
+}
+
 /// Errors are about the log as a whole; what can't be read of one joint stands in it.
 Result<ReportJoint> jointOf(LogReader& reader, const LogFacts& log, JointLine line) {
     ReportJoint out{std::move(line), {}, 0, {}};
@@ -154,7 +169,9 @@ Result<LogFacts> logFacts(LogReader& reader) {
     return LogFacts{reader.logId(), reader.world(), std::move(*roster), std::move(*seals)};
 }
 
-Result<RecordFacts> recordFacts(LogReader& reader, const LogFacts& log, const std::string& weld) {
+Result<RecordFacts> recordFacts(
+    LogReader& reader, const LogFacts& log, const std::string& weld,
+    const std::vector<Material>* materials) {
     auto made = recordOf(reader, weld);
     if (!made) {
         return tl::unexpected<Error>(made.error());
@@ -169,6 +186,9 @@ Result<RecordFacts> recordFacts(LogReader& reader, const LogFacts& log, const st
         if (auto bench = readBench("bench document", (*document)->bytes)) {
             out.bench = std::move(bench->bench);
         }
+    }
+    if (materials != nullptr) {
+        out.heat = heatOf(out, *materials);
     }
     auto certificate = certificateThen(reader, out.record.openedBy, out.record.openedAt.utc);
     if (!certificate) {

@@ -5,6 +5,7 @@
 
 #include "core/bench/bench.h"
 #include "core/estimate/heat_estimate.h"
+#include "core/heat/material.h"
 #include "core/log/log_reader.h"
 #include "core/log/roster.h"
 #include "core/weld/record.h"
@@ -56,14 +57,17 @@ struct RecordFacts {
         reweldOfNumber;               // of the joint that it welds again, where it is here
     std::string trouble;              // another log tells it differently; else ""
     bool elsewhere = false;           // it came with another log, whose seals stand in that one
-    std::optional<HeatEstimate> heat; // whoever has worked it out may put it here
+    std::optional<HeatEstimate> heat; // where it was asked for and can be worked out
 };
 
 /// Errors as the reader's. Damaged also: a fact about people or a seal that can't be read.
 Result<LogFacts> logFacts(LogReader& reader);
 
-/// Missing: no such weld. Damaged: its events can't be read, or make no weld.
-Result<RecordFacts> recordFacts(LogReader& reader, const LogFacts& log, const std::string& weld);
+/// With `materials` also the heat estimate, which takes some tenths of a second. Missing: no such
+/// weld. Damaged: its events can't be read, or make no weld.
+Result<RecordFacts> recordFacts(
+    LogReader& reader, const LogFacts& log, const std::string& weld,
+    const std::vector<Material>* materials = nullptr);
 
 /// What one report on paper may hold; longer lists are for CSV.
 inline constexpr std::size_t kMostReportJoints = 5'000;
