@@ -6,6 +6,7 @@
 #include "core/weld/intent.h"
 #include "tests/support/story.h"
 
+#include <gtest/gtest.h>
 #include <string>
 #include <utility>
 #include <vector>

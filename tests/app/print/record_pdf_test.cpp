@@ -78,7 +78,7 @@ TEST(RecordPdf, HoldsWhatTheTradeWritesDown) {
     RecordFacts facts = test::factsOf(test::with(story, "person:oddo", SignedOff{"foreman"}));
     facts.sealed = {
         {test::sampleSeal(), static_cast<std::int64_t>(facts.record.events.size()) - 2}};
-    const QString text = Printed(facts).pdf.text();
+    QString text = Printed(facts).pdf.text();
     for (const char* words :
          {"Joint 7",
           "Seam S3, Brine settling tank",
