@@ -10,6 +10,7 @@
 #include "app/practice/practice_pictures.h"
 #include "app/practice/practice_stand.h"
 #include "app/print/paper_errand.h"
+#include "app/read/read_window.h"
 #include "app/sound/horn_link.h"
 #include "app/text/numbers.h"
 #include "app/text/words.h"
@@ -22,6 +23,7 @@
 #include <QCommandLineParser>
 #include <QDir>
 #include <QFileInfo>
+#include <QScreen>
 #include <QStandardPaths>
 #include <QTimer>
 #include <cstdio>
@@ -275,6 +277,7 @@ struct Arguments {
     QString out;
     std::optional<QString> printer;
     QString units;
+    std::optional<QString> read; // a copy of a log
 
     bool wantsPaper() const { return record || dayReport || jobReport; }
 };
@@ -465,6 +468,18 @@ int putOnPaper(const Arguments& arguments) {
     return 0;
 }
 
+PageLook lookOf(const Preferences& preferences, const QScreen* screen) {
+    PageLook look;
+    look.theme = &Theme::of(preferences.theme);
+    const double dpi = preferences.dpi > 0 ? preferences.dpi
+                       : screen != nullptr ? screen->physicalDotsPerInch()
+                                           : kUnitsPerInch;
+    look.metrics = Metrics::forDpi(dpi);
+    look.metrics.text = preferences.text;
+    look.mirrored = preferences.mirrored;
+    return look;
+}
+
 /// The window on a log of that world. `paced`: the clock that the benches live by, in practice.
 template <class World>
 int weldOn(
@@ -585,6 +600,40 @@ int weld(QApplication& application, const Arguments& arguments) {
     return weldOn<Production>(application, arguments, preferences, *clock, nullptr);
 }
 
+/// The day log over a copy, read only.
+int readElsewhere(QApplication& application, const Arguments& arguments) {
+    const Preferences preferences = readPreferences(arguments.settings);
+    const auto failed = [&](const Error& error) {
+        return showAndEnd(application, error, preferences);
+    };
+    const auto seen = lookAtCopy(arguments.read->toStdString());
+    if (!seen) {
+        return failed(seen.error());
+    }
+    const auto clock = BootClock::make();
+    if (!clock) {
+        return failed(clock.error());
+    }
+    const auto shop = readShop(arguments.job);
+    if (!shop) {
+        return failed(shop.error());
+    }
+    ReadParts parts;
+    parts.seen = *seen;
+    parts.look = lookOf(preferences, QGuiApplication::primaryScreen());
+    parts.units = preferences.units;
+    parts.materials = shop->materials;
+    parts.folder = reportFolder();
+    if (!arguments.job.isEmpty()) {
+        parts.work = {
+            fromUtf8(shop->job.shop), fromUtf8(shop->job.order), fromUtf8(shop->job.part), {}};
+    }
+    ReadWindow window(std::move(parts), clock->now());
+    QObject::connect(&window, &ReadWindow::quitAsked, &application, &QApplication::quit);
+    showWindow(window, arguments);
+    return QApplication::exec();
+}
+
 /// Without a display Qt would abort; a sentence is better.
 bool hasDisplay() {
     const auto set = [](const char* name) {
@@ -642,6 +691,8 @@ int run(int argc, char** argv) {
         "times as fast in alignment, soak and cooling.",
         "N");
     const QCommandLineOption lesson("lesson", "With --practice: the lesson to begin with.", "ID");
+    const QCommandLineOption read(
+        "read", "Read a copy of a log (a snapshot, a backup), on any computer.", "FILE");
     const QCommandLineOption record(
         "record", "The record of the joint with this number as PDF, and end.", "N");
     const QCommandLineOption dayReport(
@@ -676,6 +727,7 @@ int run(int argc, char** argv) {
     const auto ifSet = [&parser](const QCommandLineOption& option) {
         return parser.isSet(option) ? std::optional(parser.value(option)) : std::nullopt;
     };
+    arguments.read = ifSet(read);
     arguments.record = ifSet(record);
     arguments.dayReport = ifSet(dayReport);
     arguments.jobReport = parser.isSet(jobReport);
@@ -701,6 +753,9 @@ int run(int argc, char** argv) {
     }
     if (arguments.wantsPaper()) {
         return putOnPaper(arguments);
+    }
+    if (arguments.read) {
+        return readElsewhere(application, arguments);
     }
     return parser.isSet(folder) ? paint(arguments) : weld(application, arguments);
 }

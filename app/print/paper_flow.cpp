@@ -137,12 +137,10 @@ private:
         const auto number = laidOut({0, side, pages, style, Qt::AlignRight, {}, {}});
         draw(*number, m_area.right() - side, y, style);
         const double size = fittedSize(
-            m_doc.foot, sizeOf(style), kSmallestPaperPoints * m_point * 0.8, wide() - side,
-            kPlainWeight);
-        m_painter.setPen(kSoft);
-        drawLine(
-            m_painter, QRectF(left(), y, wide() - side, sizeOf(style)),
-            Qt::AlignLeft | Qt::AlignVCenter, m_doc.foot, size, kPlainWeight);
+            m_doc.foot, sizeOf(style), kSmallestPaperPoints * m_point, wide() - side, kPlainWeight);
+        const Style fitting{size / (m_scale * m_point), kPlainWeight, kSoft};
+        const auto foot = laidOut({0, wide() - side, m_doc.foot, fitting, Qt::AlignLeft, {}, {}});
+        draw(*foot, left(), y, fitting, 0, 1);
     }
 
     void newPage() {

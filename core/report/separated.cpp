@@ -37,7 +37,7 @@ bool wouldRun(std::string_view text) {
     if (text.empty() || isPlainNumber(text)) {
         return false;
     }
-    return std::string_view("=+-@\t\r\n").find(text.front()) != std::string_view::npos ||
+    return std::string_view("=+-@\t\r").find(text.front()) != std::string_view::npos ||
            beginsWide(text);
 }
 

@@ -43,6 +43,7 @@ APP_ARROWS = {
     "setup": ["pages", "text"],
     "operate": ["setup", "print"],
     "practice": ["operate"],
+    "read": ["daylog", "print"],
 }
 QT_FREE = ("core/", "app/cli/", "app/platform/", "tests/core/")
 

@@ -173,6 +173,7 @@ def main():
                 say(f"value make-log-{joints} {time.perf_counter() - start:.1f} s")
             logs.append(log)
         small, big = logs
+        run(program(folder, "report_speed"), scratch)
         run(program(folder, "log_speed"), "page", small, big)
         writing = scratch / "writing"
         writing.mkdir()

@@ -32,7 +32,6 @@ TEST(Separated, LeavesNoFormulaToASpreadsheet) {
         {"@sum(a1)", "'@sum(a1)"},
         {"\tx", "'\tx"},
         {"\rx", "\"'\rx\""},
-        {"\nx", "\"'\nx\""},
         {"\uFF1D1+1", "'\uFF1D1+1"},
         {"\uFF0B1", "'\uFF0B1"},
         {"\uFF0D1", "'\uFF0D1"},
