@@ -41,7 +41,8 @@ APP_ARROWS = {
     "pages": ["parts"],
     "print": ["parts", "text"],
     "setup": ["pages", "text"],
-    "operate": ["setup", "print"],
+    "daylog": ["pages", "text", "print"],
+    "operate": ["setup", "daylog"],
     "practice": ["operate"],
 }
 QT_FREE = ("core/", "app/cli/", "app/platform/", "tests/core/")
