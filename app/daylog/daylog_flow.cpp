@@ -1,6 +1,8 @@
 #include "app/daylog/daylog_flow.h"
 
-#include "app/daylog/event_words.h"
+#include "app/print/printer.h"
+#include "app/text/numbers.h"
+#include "app/text/record_words.h"
 #include "app/text/words.h"
 
 #include <QImageReader>
@@ -92,6 +94,11 @@ void DayLogFlow::open() {
         m_heat.reset();
         m_day->showJoint({});
         restart();
+        m_reading.askFor( // the desktop may take its time to answer
+            [](LogReader&) -> Result<QString> { return printerNames().join(QLatin1Char('\n')); },
+            [this](const Result<QString>& names) {
+                m_printers = names.value_or(QString()).split(QLatin1Char('\n'), Qt::SkipEmptyParts);
+            });
     }
     showDay();
 }
@@ -401,7 +408,7 @@ void DayLogFlow::drawJoint() {
     }
     const HeatEstimate* heat = m_heat ? &*m_heat : nullptr;
     m_day->showJoint(
-        m_joint->record ? jointView(*m_joint->record, m_names, heat)
+        m_joint->record ? jointView(*m_joint->record, m_names, heat, m_shop.units())
                         : damagedView(m_joint->line, m_names));
     drawDay();
     if (m_page == m_table) {
@@ -410,6 +417,7 @@ void DayLogFlow::drawJoint() {
 }
 
 void DayLogFlow::look(const Instant& now, const std::vector<RunningBench>& benches) {
+    m_now = now;
     m_benches = benches;
     for (const RunningBench& bench : benches) {
         m_names.benches[bench.id] = bench.cell.letter;
@@ -548,6 +556,9 @@ void DayLogFlow::showSearch() {
     tile(tr("Job"), FilterBy::Job, m_filter.job, !m_shop.job.empty());
     view.tiles.push_back(
         {tr("Close the day"), tr("seal it, by PIN"), Sign::Lock, false, m_shop.hasForeman()});
+    view.tiles.push_back(
+        {m_filter.day ? tr("Day report") : tr("Report"), tr("PDF of these joints"), Sign::Print});
+    view.tiles.push_back({tr("Tables"), tr("CSV or JSON of these"), Sign::Saved});
     m_search->setWords(m_filter.words);
     m_search->show(view);
     turnTo(
@@ -576,8 +587,27 @@ void DayLogFlow::searchTile(int index) {
     case 2:
         askFilter(FilterBy::Job);
         return;
-    default:
+    case 3:
         m_shop.closeDay();
+        return;
+    case 4: {
+        DayFilter next = m_filter;
+        next.words = m_search->words();
+        narrow(next);
+        makePaper(
+            [filter = asked(m_filter, m_shop.job, m_names), papers = papers()](LogReader& reader) {
+                return saveReportOf(reader, filter, papers);
+            },
+            tr("The report is saved: %1"));
+        showDay();
+        return;
+    }
+    default: {
+        DayFilter next = m_filter;
+        next.words = m_search->words();
+        narrow(next);
+        askTable();
+    }
     }
 }
 
@@ -623,6 +653,9 @@ void DayLogFlow::showRecord() {
                                              : tr("foreman, by PIN"),
         Sign::Shield, may && signedOff == record.decisions.rend());
     add(tr("Correct a value"), tr("both stay in the record"), Sign::Remark, may);
+    add(tr("Save as PDF"), tr("into the documents"), Sign::Saved, true);
+    add(tr("Print"), m_printers.isEmpty() ? tr("there is no printer") : m_printers.front(),
+        Sign::Print, !m_printers.isEmpty());
     view.back = hiddenSlot();
     view.stop = hiddenSlot();
     view.step = stepSlot(tr("Back to the log"), false);
@@ -644,9 +677,70 @@ void DayLogFlow::recordTile(int index) {
     case 4:
         signOff();
         return;
-    default:
+    case 5:
         correct();
+        return;
+    case 6:
+        makePaper(
+            [weld = m_joint->record->weld, papers = papers()](LogReader& reader) {
+                return saveRecordOf(reader, weld, papers);
+            },
+            tr("The record is saved: %1"));
+        return;
+    default:
+        makePaper(
+            [weld = m_joint->record->weld, papers = papers(), printer = m_printers.value(0)](
+                LogReader& reader) { return printRecordOf(reader, weld, papers, printer); },
+            tr("The record is on the printer: %1"));
     }
+}
+
+DayPapers DayLogFlow::papers() const {
+    PaperWork work = m_shop.work;
+    work.printed = QStringLiteral("%1 %2").arg(dateText(m_now), wallClockText(m_now));
+    return {m_shop.folder, work, m_shop.units(), m_shop.materials()};
+}
+
+/// The page stands meanwhile; what came of it is told on whatever page stands then.
+void DayLogFlow::makePaper(std::function<Result<QString>(LogReader&)> work, const QString& done) {
+    m_reading.askFor(std::move(work), [this, done](const Result<QString>& made) {
+        if (made) {
+            emit kept(done.arg(*made));
+        } else {
+            tell(made.error());
+        }
+    });
+}
+
+void DayLogFlow::askTable() {
+    ChoiceView view;
+    view.title = tr("Which table of these joints?");
+    view.under = tr("For spreadsheets and other programs; as the list is narrowed now.");
+    const auto add = [&](const QString& text, const QString& under) {
+        ChoiceView::Choice choice;
+        choice.text = text;
+        choice.under = under;
+        view.choices.push_back(choice);
+    };
+    add(tr("The list, CSV"), tr("a line a joint"));
+    add(tr("Every value, CSV"), tr("set and done, a line a value"));
+    add(tr("The list, JSON"), tr("for programs"));
+    view.back = hiddenSlot();
+    view.stop = plainSlot(tr("Close"), tr("nothing is written"));
+    view.step = hiddenSlot();
+    choose(
+        view,
+        [this](int index) {
+            const DayTable table = index == 0   ? DayTable::List
+                                   : index == 1 ? DayTable::Values
+                                                : DayTable::Json;
+            makePaper(
+                [filter = asked(m_filter, m_shop.job, m_names), table, papers = papers()](
+                    LogReader& reader) { return saveTableOf(reader, filter, table, papers); },
+                tr("The table is saved: %1"));
+            showDay();
+        },
+        {}, [this] { showSearch(); });
 }
 
 void DayLogFlow::showTable(int tab) {
@@ -656,9 +750,10 @@ void DayLogFlow::showTable(int tab) {
     const WeldRecord& record = *m_joint->record;
     const TableView table = tab == 0 ? valuesTable(
                                            record, m_joint->bench ? &*m_joint->bench : nullptr,
-                                           m_heat ? &*m_heat : nullptr)
-                            : tab == 1 ? eventsTable(record, m_names)
-                                       : lookedAtTable(record, m_joint->photos, m_names);
+                                           m_heat ? &*m_heat : nullptr, m_shop.units())
+                            : tab == 1
+                                ? eventsTable(record, m_names, m_shop.units())
+                                : lookedAtTable(record, m_joint->photos, m_names, m_shop.units());
     m_table->show({tr("Values"), tr("Events"), tr("Looked at")}, tab, table);
     if (m_page != m_table) {
         turnTo(
@@ -741,7 +836,7 @@ void DayLogFlow::decide(Decision decision) {
 void DayLogFlow::decideBecause(Decision decision, const std::string& reason) {
     const WeldRecord& record = *m_joint->record;
     const QString what = decisionForWhat(
-        record.opened.number, record.opened.type == WeldType::Trial, decision, reasonWord(reason));
+        record.opened.number, record.opened.type == WeldType::Trial, decision, choiceWord(reason));
     act(Decided{decision, reason}, what, what);
 }
 

@@ -6,6 +6,7 @@
 #pragma once
 
 #include "app/daylog/day_page.h"
+#include "app/daylog/day_papers.h"
 #include "app/daylog/decision.h"
 #include "app/daylog/key_ring.h"
 #include "app/daylog/log_reading.h"
@@ -34,6 +35,9 @@ struct DayLogShop {
         act;
     std::function<bool()> hasForeman; // one with a PIN
     std::function<std::vector<Material>()> materials;
+    std::function<UnitSystem()> units;
+    QString folder; // into which papers and tables go
+    PaperWork work;
     std::function<void()> closeDay; // the page of the day's seal, by PIN
     std::vector<std::string> job;   // the labels of this tablet's seams
 };
@@ -124,6 +128,9 @@ private:
     void showPhoto(std::size_t index);
     void decide(Decision decision);
     void decideBecause(Decision decision, const std::string& reason);
+    DayPapers papers() const;
+    void makePaper(std::function<Result<QString>(LogReader&)> work, const QString& done);
+    void askTable();
     void signOff();
     void correct();
     void correctValue(const Correctable& value);
@@ -172,6 +179,8 @@ private:
     std::optional<HeatEstimate> m_heat;
     std::vector<RunningBench> m_benches;
     std::optional<Milliseconds> m_lookedAt; // whether the log has grown
+    QStringList m_printers;                 // of this machine
+    Instant m_now;
     bool m_looking = false;
     std::int64_t m_head = -1;
 };

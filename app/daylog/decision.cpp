@@ -1,7 +1,7 @@
 #include "app/daylog/decision.h"
 
-#include "app/daylog/event_words.h"
 #include "app/text/numbers.h"
+#include "app/text/record_words.h"
 #include "app/text/words.h"
 
 #include <QCoreApplication>
@@ -21,7 +21,7 @@ constexpr int kLongestText = 60; // characters of a maker or a batch
 void finish(DecisionQuestion& question, const std::vector<std::string>& reasons) {
     for (const std::string& reason : reasons) {
         ChoiceView::Choice choice;
-        QString words = reasonWord(reason);
+        QString words = choiceWord(reason);
         words[0] = words[0].toUpper();
         choice.text = words;
         question.page.choices.push_back(choice);
@@ -90,7 +90,7 @@ DecisionQuestion correctionQuestion(const Correctable& value, const QString& is)
     DecisionQuestion question;
     question.page.title = Words::tr("%1: %2 instead of %3. Why?").arg(value.item, is, value.text);
     question.page.under = Words::tr("Both stay in the record. The foreman's PIN is asked next.");
-    finish(question, {"typed wrong", "read wrong", "taken from the wrong sheet"});
+    finish(question, {"typed_wrong", "read_wrong", "wrong_sheet"});
     question.page.stop = plainSlot(Words::tr("Close"), Words::tr("nothing is corrected"));
     return question;
 }

@@ -1,7 +1,7 @@
 #include "app/daylog/joint_view.h"
 
-#include "app/daylog/event_words.h"
 #include "app/text/numbers.h"
+#include "app/text/record_words.h"
 #include "app/text/words.h"
 #include "core/report/set_actual.h"
 
@@ -22,46 +22,19 @@ struct Day {
 
 const QString kNone = QStringLiteral("–");
 
-QString phaseName(const std::string& phase) {
-    if (phase == "alignment") {
-        return Day::tr("align");
-    }
-    if (phase == "build_up") {
-        return Day::tr("build-up");
-    }
-    return findingWord(phase);
-}
-
 struct Item {
     const char* code;
-    const char* words;
-    const char* field; // of its event, as core/weld/correction names it; "": none
+    const char* field; // of its event, as core/weld/correction names it
 };
 constexpr Item kItems[] = {
-    {"plate_temperature", QT_TRANSLATE_NOOP("Day", "plate"), "value_mC"},
-    {"scale_zero", QT_TRANSLATE_NOOP("Day", "zero of the scale"), "value_milli"},
-    {"drag_force", QT_TRANSLATE_NOOP("Day", "drag"), ""},
-    {"drag_reading", QT_TRANSLATE_NOOP("Day", "drag reading"), "value_milli"},
-    {"gap", QT_TRANSLATE_NOOP("Day", "gap"), "value_um"},
-    {"clamping_gap", QT_TRANSLATE_NOOP("Day", "gap for sheet 2"), "value_um"},
-    {"edge_gap", QT_TRANSLATE_NOOP("Day", "gap between edges"), "value_um"},
-    {"alignment_bead", QT_TRANSLATE_NOOP("Day", "bead"), "value_um"},
-    {"alignment_reading", QT_TRANSLATE_NOOP("Day", "align reading"), "reading_milli"},
-    {"alignment_force", QT_TRANSLATE_NOOP("Day", "align force"), ""},
-    {"alignment_pressure", QT_TRANSLATE_NOOP("Day", "align pressure"), ""},
-    {"soak_reading", QT_TRANSLATE_NOOP("Day", "soak reading"), "reading_milli"},
-    {"soak_force", QT_TRANSLATE_NOOP("Day", "soak force"), ""},
-    {"soak_pressure", QT_TRANSLATE_NOOP("Day", "soak pressure"), ""},
-    {"joining_reading", QT_TRANSLATE_NOOP("Day", "joining reading"), "reading_milli"},
-    {"joining_force", QT_TRANSLATE_NOOP("Day", "joining force"), ""},
-    {"joining_pressure", QT_TRANSLATE_NOOP("Day", "joining pressure"), ""},
-    {"recheck_reading", QT_TRANSLATE_NOOP("Day", "read in cooling"), "reading_milli"},
-    {"recheck_force", QT_TRANSLATE_NOOP("Day", "force in cooling"), ""},
-    {"recheck_pressure", QT_TRANSLATE_NOOP("Day", "pressure in cooling"), ""},
-    {"bead_height", QT_TRANSLATE_NOOP("Day", "bead height"), "height_um"},
-    {"bead_width", QT_TRANSLATE_NOOP("Day", "bead width"), "width_um"},
-    {"bead_k", QT_TRANSLATE_NOOP("Day", "K value"), "k_um"},
-    {"misalignment", QT_TRANSLATE_NOOP("Day", "out of line"), "misalignment_um"}};
+    {"plate_temperature", "value_mC"},    {"scale_zero", "value_milli"},
+    {"drag_reading", "value_milli"},      {"gap", "value_um"},
+    {"clamping_gap", "value_um"},         {"edge_gap", "value_um"},
+    {"alignment_bead", "value_um"},       {"alignment_reading", "reading_milli"},
+    {"soak_reading", "reading_milli"},    {"joining_reading", "reading_milli"},
+    {"recheck_reading", "reading_milli"}, {"bead_height", "height_um"},
+    {"bead_width", "width_um"},           {"bead_k", "k_um"},
+    {"misalignment", "misalignment_um"}};
 
 const Item* itemOf(const std::string& code) {
     const auto* const found = std::find_if(
@@ -70,39 +43,22 @@ const Item* itemOf(const std::string& code) {
 }
 
 QString itemName(const SetActual& item) {
-    const Item* known = itemOf(item.item);
-    const QString what = known == nullptr ? findingWord(item.item) : Day::tr(known->words);
+    const QString what = itemWord(item.item);
     return item.place.empty() ? what : Day::tr("%1, %2").arg(what, placeWord(item.place));
 }
 
-QString unitText(const std::string& unit, const WeldPlan& plan) {
-    return unit == "mC"   ? QStringLiteral("°C")
-           : unit == "um" ? QStringLiteral("mm")
-           : unit == "mN" ? QStringLiteral("N")
-           : unit == "Pa" ? QStringLiteral("N/mm²")
-           : plan.scale   ? fromUtf8(plan.scale->unit)
-                          : QString();
-}
+/// How one joint's values are written.
+struct Writing {
+    const WeldPlan& plan;
+    UnitSystem units;
 
-QString bareText(std::int64_t value, const std::string& unit, const WeldPlan& plan) {
-    if (unit == "mC") {
-        return celsiusText(value);
+    QString text(std::int64_t value, const std::string& unit) const {
+        return amountText(value, unit, plan, units);
     }
-    if (unit == "um") {
-        return millimetresText(value, 1);
+    QString bare(std::int64_t value, const std::string& unit) const {
+        return amountNumber(value, unit, plan, units);
     }
-    if (unit == "mN") {
-        return numberText(static_cast<double>(value) / 1000.0, 0);
-    }
-    if (unit == "Pa") {
-        return numberText(static_cast<double>(value) / 1e6, 3);
-    }
-    return readingText(value, plan.scale ? plan.scale->divisionMilli : 100);
-}
-
-QString valueText(std::int64_t value, const std::string& unit, const WeldPlan& plan) {
-    return bareText(value, unit, plan) + QLatin1Char(' ') + unitText(unit, plan);
-}
+};
 
 bool isOut(const SetActual& item) {
     const bool k = item.item == "bead_k"; // above the sheet's surface everywhere
@@ -110,29 +66,29 @@ bool isOut(const SetActual& item) {
                            (item.high && *item.actual > *item.high) || (k && *item.actual <= 0));
 }
 
-QString setText(const SetActual& item, const WeldPlan& plan) {
+QString setText(const SetActual& item, const Writing& in) {
     if (item.set) {
-        return valueText(*item.set, item.unit, plan);
+        return in.text(*item.set, item.unit);
     }
     if (item.item == "bead_k") {
         return Day::tr("above 0");
     }
     if (item.high) {
-        return Day::tr("to %1").arg(valueText(*item.high, item.unit, plan));
+        return Day::tr("to %1").arg(in.text(*item.high, item.unit));
     }
-    return item.low ? Day::tr("from %1").arg(valueText(*item.low, item.unit, plan)) : kNone;
+    return item.low ? Day::tr("from %1").arg(in.text(*item.low, item.unit)) : kNone;
 }
 
-QString allowedText(const SetActual& item, const WeldPlan& plan) {
+QString allowedText(const SetActual& item, const Writing& in) {
     if (item.low && item.high) {
         return Day::tr("%1 to %2")
-            .arg(bareText(*item.low, item.unit, plan), valueText(*item.high, item.unit, plan));
+            .arg(in.bare(*item.low, item.unit), in.text(*item.high, item.unit));
     }
     if (item.high) {
-        return Day::tr("to %1").arg(valueText(*item.high, item.unit, plan));
+        return Day::tr("to %1").arg(in.text(*item.high, item.unit));
     }
     if (item.low) {
-        return Day::tr("from %1").arg(valueText(*item.low, item.unit, plan));
+        return Day::tr("from %1").arg(in.text(*item.low, item.unit));
     }
     return item.item == "bead_k" ? Day::tr("above 0") : kNone;
 }
@@ -150,12 +106,12 @@ correctionsOf(const WeldRecord& record) {
 }
 
 QString
-struckText(const std::vector<std::string>& before, const std::string& unit, const WeldPlan& plan) {
+struckText(const std::vector<std::string>& before, const std::string& unit, const Writing& in) {
     QStringList out;
     for (const std::string& was : before) {
         bool whole = false;
         const qlonglong value = fromUtf8(was).toLongLong(&whole);
-        out << (whole && !unit.empty() ? bareText(value, unit, plan) : fromUtf8(was));
+        out << (whole && !unit.empty() ? in.bare(value, unit) : fromUtf8(was));
     }
     return out.join(QLatin1Char(' '));
 }
@@ -193,7 +149,7 @@ TableView::Cell softCell(const QString& text) {
 TableView::Row head(const QString& text) {
     return {{cell(text)}, true, 0};
 }
-QString eventText(std::int64_t n) {
+QString fromEvent(std::int64_t n) {
     return n == 0 ? kNone : Day::tr("event %1").arg(n);
 }
 
@@ -237,8 +193,9 @@ const SetActual* worstPlate(const std::vector<SetActual>& all) {
     return found;
 }
 
-std::vector<JointView::Value> theFew(const WeldRecord& record) {
+std::vector<JointView::Value> theFew(const WeldRecord& record, UnitSystem units) {
     const WeldPlan& plan = record.plan;
+    const Writing in{plan, units};
     const std::vector<SetActual> all = setAndActual(record, nullptr);
     std::vector<JointView::Value> out;
     const auto add = [&](const QString& name, const SetActual* one, const QString& set) {
@@ -247,7 +204,7 @@ std::vector<JointView::Value> theFew(const WeldRecord& record) {
         value.set = set;
         value.done = kNone;
         if (one != nullptr && one->actual) {
-            value.done = bareText(*one->actual, one->unit, plan);
+            value.done = in.bare(*one->actual, one->unit);
             value.out = isOut(*one);
             value.n = one->n;
         }
@@ -256,22 +213,23 @@ std::vector<JointView::Value> theFew(const WeldRecord& record) {
     const auto setOf = [&](const char* item) {
         const auto found = std::find_if(
             all.begin(), all.end(), [&](const SetActual& one) { return one.item == item; });
-        return found == all.end() ? kNone : setText(*found, plan);
+        return found == all.end() ? kNone : setText(*found, in);
     };
     add(Day::tr("plate"), worstPlate(all), setOf("plate_temperature"));
     // Attested by the step that ended alignment, where nobody measured it.
     add(Day::tr("bead"), worst(all, "alignment_bead", isLess),
-        plan.beadMinUm ? Day::tr("from %1").arg(millimetresText(*plan.beadMinUm, 1)) : kNone);
+        plan.beadMinUm ? Day::tr("from %1").arg(in.text(*plan.beadMinUm, "um")) : kNone);
     add(Day::tr("joining"), worst(all, "joining_reading", always), setOf("joining_reading"));
     add(Day::tr("lowest"), worst(all, "recheck_reading", isLess),
-        plan.scale ? valueText(plan.scale->joining.lowMilli, "milli", plan) : kNone);
+        plan.scale ? in.text(plan.scale->joining.lowMilli, "milli") : kNone);
     add(Day::tr("K value"), worst(all, "bead_k", isLess), Day::tr("above 0"));
     add(Day::tr("in line"), worst(all, "misalignment", isMore),
-        Day::tr("to %1 mm").arg(millimetresText(plan.misalignmentMaxUm, 1)));
+        Day::tr("to %1").arg(in.text(plan.misalignmentMaxUm, "um")));
     return out;
 }
 
-QString aboutText(const WeldRecord& record, const DayNames& names) {
+QString aboutText(const WeldRecord& record, const DayNames& names, UnitSystem units) {
+    const Writing in{record.plan, units};
     QStringList batches;
     for (const Sheet& sheet : record.opened.sheets) {
         if (!sheet.batch.empty()) {
@@ -279,12 +237,11 @@ QString aboutText(const WeldRecord& record, const DayNames& names) {
         }
     }
     batches.removeDuplicates(); // two halves of one sheet
-    QString about =
-        Day::tr("Joint %1. %2 %3 mm, %4 mm")
-            .arg(record.opened.number)
-            .arg(
-                fromUtf8(record.plan.material), millimetresText(record.plan.thicknessUm),
-                millimetresText(record.plan.lengthUm));
+    QString about = Day::tr("Joint %1. %2 %3, %4")
+                        .arg(record.opened.number)
+                        .arg(
+                            fromUtf8(record.plan.material), in.text(record.plan.thicknessUm, "um"),
+                            in.text(record.plan.lengthUm, "um"));
     if (batches.size() == 1) {
         about += Day::tr(", batch %1").arg(batches.front());
     } else if (!batches.isEmpty()) {
@@ -329,7 +286,7 @@ QString decidedText(const WeldRecord& record, const DayNames& names) {
             out = Day::tr("%1 by %2, %3: %4")
                       .arg(
                           decisionWord(record), names.person(one.by), whenText(one.at),
-                          reasonWord(decided->reason));
+                          choiceWord(decided->reason));
         }
     }
     if (!out.isEmpty()) {
@@ -347,7 +304,9 @@ QString decidedText(const WeldRecord& record, const DayNames& names) {
 
 } // namespace
 
-JointView jointView(const WeldRecord& record, const DayNames& names, const HeatEstimate* estimate) {
+JointView jointView(
+    const WeldRecord& record, const DayNames& names, const HeatEstimate* estimate,
+    UnitSystem units) {
     JointView view;
     view.weld = record.weld;
     view.trial = record.opened.type == WeldType::Trial;
@@ -355,9 +314,9 @@ JointView jointView(const WeldRecord& record, const DayNames& names, const HeatE
     const VerdictLook look = lookOf(record);
     view.mark = look.mark;
     view.tone = look.tone;
-    view.about = aboutText(record, names);
+    view.about = aboutText(record, names, units);
     view.course = courseView(record, estimate);
-    view.values = theFew(record);
+    view.values = theFew(record, units);
     view.decided = decidedText(record, names);
     if (!view.ended) {
         view.verdict = Day::tr("Not finished");
@@ -392,8 +351,10 @@ JointView damagedView(const JointLine& line, const DayNames& names) {
     return view;
 }
 
-TableView valuesTable(const WeldRecord& record, const Bench* bench, const HeatEstimate* estimate) {
+TableView valuesTable(
+    const WeldRecord& record, const Bench* bench, const HeatEstimate* estimate, UnitSystem units) {
     const WeldPlan& plan = record.plan;
+    const Writing in{plan, units};
     const auto corrected = correctionsOf(record);
     TableView table;
     table.columns = {
@@ -402,7 +363,7 @@ TableView valuesTable(const WeldRecord& record, const Bench* bench, const HeatEs
     const auto row = [&](const QString& item, const QString& set, const QString& allowed,
                          TableView::Cell done, std::int64_t n) {
         table.rows.push_back(
-            {{cell(item), cell(set), softCell(allowed), std::move(done), softCell(eventText(n))},
+            {{cell(item), cell(set), softCell(allowed), std::move(done), softCell(fromEvent(n))},
              false,
              n});
     };
@@ -417,19 +378,19 @@ TableView valuesTable(const WeldRecord& record, const Bench* bench, const HeatEs
             phase.toN != 0 ? phase.toN : phase.fromN);
     }
     table.rows.push_back(head(Day::tr("Readings and measures")));
-    row(Day::tr("shop"), kNone, kNone, cell(valueText(record.opened.ambientMc, "mC", plan)), 1);
+    row(Day::tr("shop"), kNone, kNone, cell(in.text(record.opened.ambientMc, "mC")), 1);
     for (const SetActual& item : setAndActual(record, bench)) {
-        TableView::Cell done = cell(item.actual ? valueText(*item.actual, item.unit, plan) : kNone);
+        TableView::Cell done = cell(item.actual ? in.text(*item.actual, item.unit) : kNone);
         done.out = isOut(item);
         const Item* known = itemOf(item.item);
         if (known != nullptr) {
             const auto before = corrected.find({item.n, known->field});
             if (item.n != 0 && before != corrected.end()) {
-                done.struck = struckText(before->second, item.unit, plan);
+                done.struck = struckText(before->second, item.unit, in);
             }
         }
-        row(itemName(item), item.set ? valueText(*item.set, item.unit, plan) : kNone,
-            allowedText(item, plan), done, item.n);
+        row(itemName(item), item.set ? in.text(*item.set, item.unit) : kNone, allowedText(item, in),
+            done, item.n);
     }
     table.rows.push_back(head(Day::tr("Sheets")));
     for (std::size_t i = 0; i < record.opened.sheets.size(); ++i) {
@@ -439,15 +400,15 @@ TableView valuesTable(const WeldRecord& record, const Bench* bench, const HeatEs
             cell((fromUtf8(sheet.material) + QLatin1Char(' ') + fromUtf8(sheet.grade.value_or("")))
                      .trimmed()),
             1);
-        row(Day::tr("%1, thickness").arg(which), valueText(plan.thicknessUm, "um", plan), kNone,
-            cell(valueText(sheet.thicknessUm, "um", plan)), 1);
+        row(Day::tr("%1, thickness").arg(which), in.text(plan.thicknessUm, "um"), kNone,
+            cell(in.text(sheet.thicknessUm, "um")), 1);
         for (const auto& [field, words, value] :
              {std::tuple{"maker", Day::tr("%1, maker"), sheet.maker},
               std::tuple{"batch", Day::tr("%1, batch"), sheet.batch}}) {
             TableView::Cell done = cell(value.empty() ? kNone : fromUtf8(value));
             const auto before = corrected.find({1, "sheets." + std::to_string(i) + "." + field});
             if (before != corrected.end()) {
-                done.struck = struckText(before->second, "", plan);
+                done.struck = struckText(before->second, "", in);
             }
             row(words.arg(which), kNone, kNone, done, 1);
         }
@@ -484,7 +445,7 @@ TableView valuesTable(const WeldRecord& record, const Bench* bench, const HeatEs
     return table;
 }
 
-TableView eventsTable(const WeldRecord& record, const DayNames& names) {
+TableView eventsTable(const WeldRecord& record, const DayNames& names, UnitSystem units) {
     TableView table;
     table.columns = {Day::tr("event"), Day::tr("time"), Day::tr("who"), Day::tr("what")};
     table.widths = {0.09, 0.15, 0.2, 0.56};
@@ -495,13 +456,13 @@ TableView eventsTable(const WeldRecord& record, const DayNames& names) {
         }
     }
     for (const Event& event : record.events) {
-        TableView::Cell what = cell(eventWords(event.d, record.plan));
+        TableView::Cell what = cell(eventText(event.d, record.plan, units));
         if (takenBack.count(event.n) > 0) {
             what.struck = std::move(what.text);
             what.text = Day::tr("taken back");
         }
         table.rows.push_back(
-            {{cell(QString::number(event.n)), cell(clockTextToMs(event.at)),
+            {{cell(QString::number(event.n)), cell(clockText(event.at)),
               softCell(names.person(event.by)), what},
              false,
              event.n});
@@ -510,32 +471,32 @@ TableView eventsTable(const WeldRecord& record, const DayNames& names) {
 }
 
 TableView lookedAtTable(
-    const WeldRecord& record, const std::vector<JointPhoto>& photos, const DayNames& names) {
-    const WeldPlan& plan = record.plan;
+    const WeldRecord& record, const std::vector<JointPhoto>& photos, const DayNames& names,
+    UnitSystem units) {
     TableView table;
     table.columns = {Day::tr("what"), Day::tr("by"), Day::tr("found"), Day::tr("from")};
     table.widths = {0.2, 0.22, 0.46, 0.12};
     const auto row = [&](const QString& what, const std::string& by, TableView::Cell found,
                          std::int64_t n) {
         table.rows.push_back(
-            {{cell(what), softCell(names.person(by)), std::move(found), softCell(eventText(n))},
+            {{cell(what), softCell(names.person(by)), std::move(found), softCell(fromEvent(n))},
              false,
              n});
     };
     for (const Retained& one : record.beads) {
-        row(Day::tr("bead"), one.by, cell(eventWords(one.d, plan)), one.n);
+        row(Day::tr("bead"), one.by, cell(eventText(one.d, record.plan, units)), one.n);
     }
     for (const Retained& one : record.remarks) {
-        row(Day::tr("remark"), one.by, cell(eventWords(one.d, plan)), one.n);
+        row(Day::tr("remark"), one.by, cell(eventText(one.d, record.plan, units)), one.n);
     }
     for (const Retained& one : record.reasons) {
-        row(Day::tr("reason"), one.by, cell(eventWords(one.d, plan)), one.n);
+        row(Day::tr("reason"), one.by, cell(eventText(one.d, record.plan, units)), one.n);
     }
     for (const Retained& one : record.decisions) {
         const QString what = std::holds_alternative<Graded>(one.d)      ? Day::tr("grade")
                              : std::holds_alternative<SignedOff>(one.d) ? Day::tr("sign-off")
                                                                         : Day::tr("decision");
-        row(what, one.by, cell(eventWords(one.d, plan)), one.n);
+        row(what, one.by, cell(eventText(one.d, record.plan, units)), one.n);
     }
     for (const JointPhoto& photo : photos) {
         TableView::Cell found =
@@ -551,9 +512,10 @@ TableView lookedAtTable(
 
 std::vector<Correctable> correctables(const WeldRecord& record) {
     std::vector<Correctable> out;
+    const Writing in{record.plan, UnitSystem::Metric}; // as it was written down
     for (const SetActual& item : setAndActual(record, nullptr)) {
         const Item* known = itemOf(item.item);
-        if (!item.actual || item.n == 0 || known == nullptr || *known->field == '\0') {
+        if (!item.actual || item.n == 0 || known == nullptr) {
             continue;
         }
         Correctable one;
@@ -561,15 +523,12 @@ std::vector<Correctable> correctables(const WeldRecord& record) {
         one.field = known->field;
         one.value = std::to_string(*item.actual);
         one.item = itemName(item);
-        one.text = valueText(*item.actual, item.unit, record.plan);
+        one.text = in.text(*item.actual, item.unit);
         one.scale = 1000;
-        one.unit = unitText(item.unit, record.plan);
-        one.decimals =
-            item.unit == "mC" ? 0
-            : item.unit == "um"
-                ? 1
-                : std::max(
-                      1, decimalsOf(record.plan.scale ? record.plan.scale->divisionMilli : 100));
+        one.unit = item.unit == "mC"   ? QStringLiteral("°C")
+                   : item.unit == "um" ? QStringLiteral("mm")
+                   : record.plan.scale ? plainText(record.plan.scale->unit)
+                                       : QString();
         out.push_back(std::move(one));
     }
     for (std::size_t i = 0; i < record.opened.sheets.size(); ++i) {

@@ -9,6 +9,7 @@
 #include "app/daylog/joint_photo.h"
 #include "core/bench/bench.h"
 #include "core/log/joint.h"
+#include "core/units/measure.h"
 
 #include <QString>
 #include <QStringList>
@@ -71,16 +72,20 @@ struct TableView {
 };
 
 /// `bench`: as the log keeps it; null: forces and pressures stay out. `estimate`: as courseView's.
-JointView
-jointView(const WeldRecord& record, const DayNames& names, const HeatEstimate* estimate = nullptr);
+JointView jointView(
+    const WeldRecord& record, const DayNames& names, const HeatEstimate* estimate = nullptr,
+    UnitSystem units = UnitSystem::Metric);
 /// Of a joint whose events make no weld.
 JointView damagedView(const JointLine& line, const DayNames& names);
 
+TableView valuesTable(
+    const WeldRecord& record, const Bench* bench, const HeatEstimate* estimate = nullptr,
+    UnitSystem units = UnitSystem::Metric);
 TableView
-valuesTable(const WeldRecord& record, const Bench* bench, const HeatEstimate* estimate = nullptr);
-TableView eventsTable(const WeldRecord& record, const DayNames& names);
+eventsTable(const WeldRecord& record, const DayNames& names, UnitSystem units = UnitSystem::Metric);
 TableView lookedAtTable(
-    const WeldRecord& record, const std::vector<JointPhoto>& photos, const DayNames& names);
+    const WeldRecord& record, const std::vector<JointPhoto>& photos, const DayNames& names,
+    UnitSystem units = UnitSystem::Metric);
 
 /// What may be corrected, with its value as it stands.
 struct Correctable {
@@ -91,7 +96,6 @@ struct Correctable {
     QString text;     // the value in words
     double scale = 1; // a whole number in the event is so many of the unit shown; 0: words
     QString unit;
-    int decimals = 0;
 };
 std::vector<Correctable> correctables(const WeldRecord& record);
 

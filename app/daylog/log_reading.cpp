@@ -180,6 +180,10 @@ void LogReading::askValues(FilterBy by, Then<std::vector<std::string>> then) {
         std::move(then));
 }
 
+void LogReading::askFor(std::function<Result<QString>(LogReader&)> work, Then<QString> then) {
+    run<QString>(std::move(work), std::move(then));
+}
+
 void LogReading::askHead(Then<std::int64_t> then) {
     run<std::int64_t>(
         [](LogReader& reader) -> Result<std::int64_t> {

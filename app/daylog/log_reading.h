@@ -54,6 +54,8 @@ public:
     /// By person: how they are called.
     void askPeople(Then<std::map<std::string, std::string>> then);
     void askValues(FilterBy by, Then<std::vector<std::string>> then);
+    /// Any other reading, done in its turn: a file, a paper.
+    void askFor(std::function<Result<QString>(LogReader&)> work, Then<QString> then);
     /// The row at which the log ends: whether something came.
     void askHead(Then<std::int64_t> then);
     /// Nothing comes where there is no estimate. What was asked before is dropped.

@@ -899,6 +899,9 @@ DayLogShop Window::dayLogShop() {
     };
     shop.hasForeman = [this] { return !foremenWithPin(m_people->people()).empty(); };
     shop.materials = [this] { return m_floor.materials(); };
+    shop.units = [this] { return m_parts.preferences.units; };
+    shop.folder = m_parts.reports;
+    shop.work = m_parts.work;
     shop.closeDay = [this] { m_people->openSeal(); };
     for (const JobSeam& seam : m_parts.seams) {
         shop.job.push_back(seam.label);

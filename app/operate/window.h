@@ -62,6 +62,7 @@ struct WindowParts {
     QString reports{};                 // the folder of reports and cards, where files are read from
     PowerLink* power = nullptr;        // null: nobody keeps the tablet awake
     QStringList photos{};              // folders of the tablet's camera
+    PaperWork work{};                  // of the job, as it stands on papers
 };
 
 enum class PageKind {

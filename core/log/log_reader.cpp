@@ -238,6 +238,29 @@ Result<std::optional<RowSpan>> LogReader::span(const std::string& subject) {
     });
 }
 
+Result<std::vector<std::int64_t>> LogReader::rowsOf(const std::string& subject) {
+    using Seqs = std::vector<std::int64_t>;
+    return m_inside->reading<Seqs>([&]() -> Result<Seqs> {
+        SQLite::Statement query(
+            *m_inside->database, "SELECT seq FROM event INDEXED BY event_once "
+                                 "WHERE chain = 1 AND subject = ? ORDER BY n");
+        query.bind(1, subject);
+        Seqs out;
+        while (query.executeStep()) {
+            out.push_back(query.getColumn(0).getInt64());
+        }
+        return out;
+    });
+}
+
+Result<std::string> LogReader::dispute(const std::string& weld) {
+    return m_inside->reading<std::string>([&]() -> Result<std::string> {
+        std::string said;
+        bodiesOf(*m_inside->database, weld, &said);
+        return said;
+    });
+}
+
 Result<std::vector<Event>> LogReader::weldEvents(const std::string& subject) {
     const auto stored = bodies(subject);
     if (!stored) {

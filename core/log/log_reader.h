@@ -90,6 +90,10 @@ public:
     eachRow(const std::function<bool(const StoredRow&)>& use, std::int64_t fromSeq = 1);
     /// Absent: the log's own chain has no such subject.
     Result<std::optional<RowSpan>> span(const std::string& subject);
+    /// All of its rows there, by n.
+    Result<std::vector<std::int64_t>> rowsOf(const std::string& subject);
+    /// Where two chains tell a weld differently: a sentence about the first such event; else "".
+    Result<std::string> dispute(const std::string& weld);
 
     Result<std::optional<LogDocument>> document(const std::string& sha256);
 

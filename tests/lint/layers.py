@@ -41,7 +41,7 @@ APP_ARROWS = {
     "pages": ["parts"],
     "print": ["parts", "text"],
     "setup": ["pages", "text"],
-    "daylog": ["pages", "text", "print"],
+    "daylog": ["pages", "print"],
     "operate": ["setup", "daylog"],
     "practice": ["operate"],
 }

@@ -1,6 +1,6 @@
 #include "app/daylog/decision.h"
 
-#include "app/daylog/event_words.h"
+#include "app/text/record_words.h"
 
 #include <gtest/gtest.h>
 
@@ -19,7 +19,7 @@ TEST(Decision, EachQuestionOffersReasonsAndWordsOfOnesOwn) {
             for (std::size_t i = 0; i < question.reasons.size(); ++i) {
                 EXPECT_EQ(
                     question.page.choices[i].text.toLower(),
-                    reasonWord(question.reasons[i]).toLower());
+                    choiceWord(question.reasons[i]).toLower());
                 EXPECT_FALSE(question.page.choices[i].text.contains('_')) << "no code is shown";
             }
         }

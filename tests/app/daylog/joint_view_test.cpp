@@ -83,13 +83,13 @@ TEST(JointView, EveryValueOfTheTableNamesTheEventThatHoldsIt) {
     story.close();
     const WeldRecord made = record(story.weld());
     const TableView table = valuesTable(made, nullptr);
-    const TableView::Row* front = rowOf(table, "plate, front");
+    const TableView::Row* front = rowOf(table, "plate on its face, front");
     ASSERT_NE(front, nullptr);
     EXPECT_EQ(front->cells[3].text, "211 °C");
     const auto& event = made.events.at(static_cast<std::size_t>(front->n - 1));
     EXPECT_EQ(std::get<CheckMade>(event.d).valueMc, 211'000);
     EXPECT_EQ(front->cells[4].text, QString("event %1").arg(front->n));
-    for (const char* phase : {"align", "soak", "changeover", "build-up", "cooling"}) {
+    for (const char* phase : {"alignment", "soak", "changeover", "build-up", "cooling"}) {
         const TableView::Row* row = rowOf(table, phase);
         ASSERT_NE(row, nullptr) << phase;
         EXPECT_GT(row->n, 0) << phase;
@@ -100,7 +100,7 @@ TEST(JointView, AReadingOutOfItsWindowIsMarked) {
     test::Story story = withPlateRead(221'000);
     story.close();
     const TableView table = valuesTable(record(story.weld()), nullptr);
-    const TableView::Row* front = rowOf(table, "plate, front");
+    const TableView::Row* front = rowOf(table, "plate on its face, front");
     ASSERT_NE(front, nullptr);
     EXPECT_TRUE(front->cells[3].out);
     EXPECT_TRUE(valueOf(jointView(record(story.weld()), {}), "plate")->out);
@@ -120,7 +120,7 @@ TEST(JointView, ACorrectionNeverHidesTheOriginal) {
     const TableView::Row* row = rowOf(table, "joining reading");
     ASSERT_NE(row, nullptr);
     EXPECT_EQ(row->cells[3].text, "15.2 mm");
-    EXPECT_EQ(row->cells[3].struck, "15.5 15.0");
+    EXPECT_EQ(row->cells[3].struck, "15.5 15.0") << "the oldest first";
     const TableView events = eventsTable(record(story.weld()), {});
     EXPECT_EQ(events.rows.size(), story.weld().events.size());
 }
