@@ -1,6 +1,7 @@
 #include "app/daylog/day_view.h"
 
 #include "app/text/numbers.h"
+#include "app/text/record_words.h"
 #include "app/text/words.h"
 
 #include <QCoreApplication>
@@ -109,7 +110,7 @@ JointRowView jointRow(const JointLine& line, const WeldRecord* record, const Day
     row.tone = look.tone;
     row.decided = decisionWord(*record);
     if (line.open) {
-        row.reason = Day::tr("not finished: %1").arg(findingWord(line.phase));
+        row.reason = Day::tr("not finished: %1").arg(stateWord(line.phase));
     } else if (record->aborted) {
         row.reason = Day::tr("stopped: %1").arg(stopText(*record->aborted));
     } else if (!line.verdictNow.empty()) {

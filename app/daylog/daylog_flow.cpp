@@ -35,6 +35,10 @@ DayLogFlow::DayLogFlow(DayLogShop shop, QWidget* window)
     connect(m_day, &DayPage::pressed, this, &DayLogFlow::dayPressed);
     connect(m_day, &DayPage::scrolled, this, &DayLogFlow::scroll);
     connect(m_day, &DayPage::rowChosen, this, [this](const QString& weld) {
+        if (weld.isEmpty()) {
+            return; // that line is still being read
+        }
+        m_ring->leave();
         m_chosen = weld.toStdString();
         drawDay();
         readJoint();
@@ -520,7 +524,9 @@ void DayLogFlow::askFilter(FilterBy by) {
             }
             const bool search = from == m_search;
             if (search) {
-                m_filter.words = m_search->words();
+                DayFilter typed = m_filter;
+                typed.words = m_search->words();
+                narrow(typed);
             }
             const Press back = [this, search] { search ? showSearch() : showDay(); };
             choose(

@@ -320,7 +320,7 @@ JointView jointView(
     view.decided = decidedText(record, names);
     if (!view.ended) {
         view.verdict = Day::tr("Not finished");
-        view.reason = Day::tr("It is %1.").arg(findingWord(record.phaseNow));
+        view.reason = Day::tr("It is %1.").arg(stateWord(record.phaseNow));
         return view;
     }
     view.reason = reasonOf(record);

@@ -115,7 +115,8 @@ public:
     Result<WeldOrder> weldAgain(int post, std::int64_t lostUm) const;
     /// As SessionBase::trialOf.
     Result<TrialFinding> trialOf(const WeldOrder& order) { return m_session.trialOf(order); }
-    /// A foreman's step on a joint that is ended, in his name: a decision, a sign-off, a correction.
+    /// A foreman's step on a joint that is ended, in his name: a decision, a sign-off, a
+    /// correction.
     Result<void>
     judge(const std::string& weld, const WeldDetail& detail, const ProvenPerson& by);
     /// His decision.

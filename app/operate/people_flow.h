@@ -6,11 +6,11 @@
 #pragma once
 
 #include "app/operate/floor.h"
-#include "app/pages/name_page.h"
 #include "app/operate/people_view.h"
 #include "app/operate/pin_page.h"
 #include "app/operate/seal_page.h"
 #include "app/pages/desk.h"
+#include "app/pages/name_page.h"
 
 #include <functional>
 #include <optional>

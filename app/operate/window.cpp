@@ -58,8 +58,7 @@ Window::Window(WindowParts parts, QWidget* parent)
     : QWidget(parent), m_parts(std::move(parts)), m_floor(m_parts.floor), m_seams(m_parts.seams),
       m_strip(new StripBar(this)), m_banner(new AlarmBanner(this)),
       m_frame(new StandingFrame(this)), m_weld(new WeldPage(this)), m_card(new CardPage(this)),
-      m_choice(new ChoicePage(this)), m_pad(new PadPage(this)),
-      m_entry(new EntryPage(this)),
+      m_choice(new ChoicePage(this)), m_pad(new PadPage(this)), m_entry(new EntryPage(this)),
       m_people(new PeopleFlow(m_parts.desk, m_floor, m_parts.reports, this)),
       m_heat(new HeatPage(this)), m_heatWorker(new HeatWorker(this)),
       m_setup(new SetupFlow(
