@@ -547,6 +547,11 @@ int weldOn(
         sound.get(),     &keeper,     opened->aside ? logNotice(*opened->aside) : shop->notice,
         reportFolder(),  &power};
     parts.photos = QStandardPaths::standardLocations(QStandardPaths::PicturesLocation);
+    if (!arguments.job.isEmpty()) { // the demo's is nobody else's
+        parts.work.order = fromUtf8(shop->job.order);
+        parts.work.part = fromUtf8(shop->job.part);
+        parts.work.shop = fromUtf8(shop->job.shop);
+    }
     std::unique_ptr<BenchPace> pace;
     if (paced != nullptr) {
         const QString practice =

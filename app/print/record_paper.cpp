@@ -462,7 +462,7 @@ private:
         readings.heads = {{tr("Scale and force")}, {tr("Set")},       {tr("Allowed")},
                           {tr("Actual")},          {tr("Force set")}, {tr("Actual")},
                           {tr("Pressure set")},    {tr("Actual")},    {tr("Event")}};
-        readings.shares = {0.15, 0.09, 0.13, 0.13, 0.12, 0.09, 0.13, 0.1, 0.06};
+        readings.shares = {0.1, 0.08, 0.12, 0.13, 0.13, 0.09, 0.17, 0.13, 0.05};
         for (std::size_t i = 0; i < rows.size(); ++i) {
             const SetActual& row = rows[i];
             const bool triple = i + 2 < rows.size() && endsWith(row.item, "_reading") &&

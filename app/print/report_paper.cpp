@@ -145,7 +145,8 @@ private:
                 tr("Practice. No joint here counts, and this report is no certificate.")});
         }
         doc.goesOn = doc.title;
-        doc.foot = tr("Seamclock; log %1").arg(plainText(m_report.log.logId));
+        doc.foot = (doc.across.isEmpty() ? QString() : doc.across + tr("; ")) +
+                   tr("Seamclock; log %1").arg(plainText(m_report.log.logId));
         doc.pageOf = tr("page %1 of %2");
     }
 

@@ -129,7 +129,17 @@ const Table& choices() {
         {"cannot_be_set", QT_TRANSLATE_NOOP("Record", "the bench can't be set so")},
         {"no_tool", QT_TRANSLATE_NOOP("Record", "no tool at hand")},
         {"trial_held", QT_TRANSLATE_NOOP("Record", "the trial joint held")},
-        {"trial_failed", QT_TRANSLATE_NOOP("Record", "the trial joint was not good")}};
+        {"trial_failed", QT_TRANSLATE_NOOP("Record", "the trial joint was not good")},
+        {"looked_good", QT_TRANSLATE_NOOP("Record", "looked at: the bead is good")},
+        {"tested", QT_TRANSLATE_NOOP("Record", "a test piece held")},
+        {"harmless", QT_TRANSLATE_NOOP("Record", "too small a deviation to matter here")},
+        {"bead_fault", QT_TRANSLATE_NOOP("Record", "a fault in the bead")},
+        {"out_of_line", QT_TRANSLATE_NOOP("Record", "faces out of line")},
+        {"leaks", QT_TRANSLATE_NOOP("Record", "it leaks")},
+        {"not_sound", QT_TRANSLATE_NOOP("Record", "not sound by its record")},
+        {"test_failed", QT_TRANSLATE_NOOP("Record", "a test piece broke")},
+        {"typed_wrong", QT_TRANSLATE_NOOP("Record", "typed wrong")},
+        {"read_wrong", QT_TRANSLATE_NOOP("Record", "read wrong")}};
     return kTable;
 }
 

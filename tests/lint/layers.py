@@ -41,7 +41,8 @@ APP_ARROWS = {
     "pages": ["parts"],
     "print": ["parts", "text"],
     "setup": ["pages", "text"],
-    "operate": ["setup", "print"],
+    "daylog": ["pages", "print"],
+    "operate": ["setup", "daylog"],
     "practice": ["operate"],
     "read": ["daylog", "print"],
 }

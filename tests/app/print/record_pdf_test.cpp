@@ -54,6 +54,21 @@ bool anyLineHolds(const QStringList& lines, const QStringList& words) {
     });
 }
 
+bool anyCellHolds(const PaperDoc& doc, const QString& text) {
+    for (const PaperBlock& block : doc.blocks) {
+        if (const auto* table = std::get_if<PaperTable>(&block)) {
+            for (const auto& row : table->rows) {
+                for (const PaperCell& cell : row) {
+                    if (cell.text == text) {
+                        return true;
+                    }
+                }
+            }
+        }
+    }
+    return false;
+}
+
 QString milli(std::int64_t value) {
     return QString::number(static_cast<double>(value) / 1000.0, 'g', 10);
 }
@@ -206,10 +221,17 @@ TEST(RecordPdf, ACorrectionLeavesTheOriginalStanding) {
     }
     story.then(ValueCorrected{target, "reading_milli", "15500", "16100", "misread"});
     story.then(ValueCorrected{1, "sheets.1.batch", "batch 12", "batch 21", "digits swapped"});
-    const Printed page(test::factsOf(story.weld()));
+    const RecordFacts facts = test::factsOf(story.weld());
+    const Printed page(facts);
     const QString text = page.pdf.text();
     const QString n = QString::number(story.weld().events.size() - 1);
-    EXPECT_TRUE(text.contains("16.1 mm (was 15.5 mm [" + n + "])")) << text.toStdString();
+    // On paper a cell's lines stand among those beside it: whole it is looked for in the document.
+    const QString was = "16.1 mm (was 15.5 mm [" + n + "])";
+    EXPECT_TRUE(
+        anyCellHolds(recordPaper(facts, test::sampleLog(), work(), UnitSystem::Metric), was))
+        << was.toStdString();
+    EXPECT_TRUE(anyLineHolds(page.pdf.lines(), {"joining", "16.1 mm (was", "[11]"}))
+        << page.pdf.lines().join("\n").toStdString();
     EXPECT_TRUE(text.contains("batch batch 21 (was batch 12 ["));
     EXPECT_TRUE(text.contains("reading: was 15.5 mm, is 16.1 mm (misread)"));
     test::expectTidy(page.pdf);
