@@ -580,8 +580,8 @@ struct Fit {
     int pages = 1;
 };
 
-/// One page at the largest scale at which it is one; where there is none, as many as it takes at
-/// full size.
+/// One page at the largest scale at which it is one; where there is none, as many as it takes, a
+/// little smaller than a document that is meant to be long.
 Fit fitOf(QPainter& painter, const PaperDoc& doc, const QRectF& area, double pointPx) {
     const auto pagesAt = [&](double scale) {
         return Flow(painter, nullptr, doc, area, pointPx, scale, 0).run();
@@ -592,7 +592,8 @@ Fit fitOf(QPainter& painter, const PaperDoc& doc, const QRectF& area, double poi
     }
     constexpr double kSmallest = kSmallestPaperPoints / kBody;
     if (pagesAt(kSmallest) > 1) {
-        return {1, full};
+        constexpr double kDense = 0.8; // still easy to read
+        return {kDense, pagesAt(kDense)};
     }
     double fits = kSmallest;
     double tooLarge = 1;

@@ -161,7 +161,9 @@ private:
         }
         doc.across = acrossOf(m_log.world, opened.type);
         doc.goesOn = doc.title + tr(", ") + doc.under.value(1, doc.under.first());
+        // Upright, too: a reader that takes the text out may lose a slanted word.
         doc.foot =
+            (doc.across.isEmpty() ? QString() : doc.across + tr("; ")) +
             tr("Seamclock; log %1, %2").arg(plainText(m_log.logId), plainText(m_record.weld));
         doc.pageOf = tr("page %1 of %2");
     }
@@ -495,8 +497,6 @@ private:
         QString actual = actualOf(row);
         if (row.actual) {
             actual += before(row.n, row.unit == "um" ? itemField(row.item) : row.unit, *row.actual);
-        } else if (row.item == "drag_force") {
-            actual = tr("see drag as read"); // it went into the plan
         }
         return {
             {itemWord(row.item)},

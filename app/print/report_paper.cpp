@@ -335,7 +335,7 @@ private:
         return line.seam.empty() ? QStringLiteral("–") : plainText(line.seam);
     }
 
-    /// What the welder said to it, and what was decided of the joint.
+    /// What the welder said to it.
     QString answers(const WeldRecord& record, std::string_view code) const {
         QStringList all;
         for (const Retained& one : record.reasons) {
@@ -344,6 +344,11 @@ private:
                 all << choiceWord(given.choice) +
                            (given.text ? tr(", ") + plainText(*given.text) : QString()) +
                            QLatin1Char(' ') + eventMark(one.n);
+            }
+        }
+        if (code == "remark_made") {
+            for (const Retained& one : record.remarks) {
+                all << eventText(one.d, record.plan, m_units) + QLatin1Char(' ') + eventMark(one.n);
             }
         }
         return all.join(tr("; "));

