@@ -9,7 +9,10 @@
 #include "app/power/stay_awake.h"
 #include "app/practice/practice_pictures.h"
 #include "app/practice/practice_stand.h"
+#include "app/print/paper_errand.h"
+#include "app/read/read_window.h"
 #include "app/sound/horn_link.h"
+#include "app/text/numbers.h"
 #include "app/text/words.h"
 #include "core/heat/material_codec.h"
 #include "core/log/world.h"
@@ -20,6 +23,7 @@
 #include <QCommandLineParser>
 #include <QDir>
 #include <QFileInfo>
+#include <QScreen>
 #include <QStandardPaths>
 #include <QTimer>
 #include <cstdio>
@@ -267,6 +271,15 @@ struct Arguments {
     QString practiceLog;
     QString lesson;
     std::optional<int> pace; // of practice at the operator's own screens
+    std::optional<QString> record;
+    std::optional<QString> dayReport;
+    bool jobReport = false;
+    QString out;
+    std::optional<QString> printer;
+    QString units;
+    std::optional<QString> read; // a copy of a log
+
+    bool wantsPaper() const { return record || dayReport || jobReport; }
 };
 
 void showWindow(QWidget& window, const Arguments& arguments) {
@@ -379,6 +392,94 @@ int paint(const Arguments& arguments) {
     return 0;
 }
 
+/// A record or a report, without a screen. What it is of can be told once only.
+Result<PaperErrand> errandOf(const Arguments& arguments, const Shop& shop) {
+    PaperErrand errand;
+    const auto refuse = [](const std::string& why) { return fail(ErrorCode::Malformed, why); };
+    if ((arguments.record ? 1 : 0) + (arguments.dayReport ? 1 : 0) + (arguments.jobReport ? 1 : 0) >
+        1) {
+        return refuse("--record, --day-report and --job-report: allowed: one of them");
+    }
+    if (arguments.out.isEmpty() == !arguments.printer) {
+        return refuse("a record or a report needs --out FILE.pdf or --printer NAME; allowed: one");
+    }
+    if (arguments.record) {
+        bool isNumber = false;
+        errand.number = arguments.record->toLongLong(&isNumber);
+        if (!isNumber || errand.number < 1) {
+            return refuse(
+                "--record \"" + arguments.record->toStdString() +
+                "\" is no joint's number; allowed: a whole number from 1 on");
+        }
+        errand.materials = shop.materials;
+    } else if (arguments.dayReport) {
+        errand.what = PaperErrand::What::Day;
+        errand.day = arguments.dayReport->toStdString();
+    } else {
+        errand.what = PaperErrand::What::Job;
+        for (const JobSeam& seam : shop.job.seams) {
+            errand.seams.push_back(seam.label);
+        }
+    }
+    if (!arguments.units.isEmpty() && arguments.units != "metric" &&
+        arguments.units != "imperial") {
+        return refuse(
+            "--units \"" + arguments.units.toStdString() + "\"; allowed: metric, imperial");
+    }
+    errand.units = arguments.units.isEmpty()     ? readPreferences(arguments.settings).units
+                   : arguments.units == "metric" ? UnitSystem::Metric
+                                                 : UnitSystem::Imperial;
+    errand.paper = paperOfLocale();
+    errand.out = arguments.out;
+    errand.printer = arguments.printer.value_or(QString());
+    return errand;
+}
+
+int putOnPaper(const Arguments& arguments) {
+    const auto shop = readShop(arguments.job);
+    const auto clock = BootClock::make();
+    const auto log = arguments.log.isEmpty() ? productionLogPath()
+                                             : Result<std::string>(arguments.log.toStdString());
+    for (const Error* error :
+         {shop ? nullptr : &shop.error(), clock ? nullptr : &clock.error(),
+          log ? nullptr : &log.error()}) {
+        if (error != nullptr) {
+            return sayAndEnd(*error);
+        }
+    }
+    auto errand = errandOf(arguments, *shop);
+    if (!errand) {
+        return sayAndEnd(errand.error());
+    }
+    errand->log = *log;
+    if (!arguments.job.isEmpty() || arguments.jobReport) { // the demo's is nobody else's
+        errand->work.order = fromUtf8(shop->job.order);
+        errand->work.part = fromUtf8(shop->job.part);
+        errand->work.shop = fromUtf8(shop->job.shop);
+    }
+    const Instant now = clock->now();
+    errand->work.printed =
+        fromUtf8(toIsoDate(now.utc, now.offset)) + QLatin1Char(' ') + wallClockText(now);
+    const auto put = runErrand(*errand);
+    if (!put) {
+        return sayAndEnd(put.error());
+    }
+    std::printf("%s\n", put->toLocal8Bit().constData());
+    return 0;
+}
+
+PageLook lookOf(const Preferences& preferences, const QScreen* screen) {
+    PageLook look;
+    look.theme = &Theme::of(preferences.theme);
+    const double dpi = preferences.dpi > 0 ? preferences.dpi
+                       : screen != nullptr ? screen->physicalDotsPerInch()
+                                           : kUnitsPerInch;
+    look.metrics = Metrics::forDpi(dpi);
+    look.metrics.text = preferences.text;
+    look.mirrored = preferences.mirrored;
+    return look;
+}
+
 /// The window on a log of that world. `paced`: the clock that the benches live by, in practice.
 template <class World>
 int weldOn(
@@ -446,6 +547,11 @@ int weldOn(
         sound.get(),     &keeper,     opened->aside ? logNotice(*opened->aside) : shop->notice,
         reportFolder(),  &power};
     parts.photos = QStandardPaths::standardLocations(QStandardPaths::PicturesLocation);
+    if (!arguments.job.isEmpty()) { // the demo's is nobody else's
+        parts.work.order = fromUtf8(shop->job.order);
+        parts.work.part = fromUtf8(shop->job.part);
+        parts.work.shop = fromUtf8(shop->job.shop);
+    }
     std::unique_ptr<BenchPace> pace;
     if (paced != nullptr) {
         const QString practice =
@@ -499,6 +605,40 @@ int weld(QApplication& application, const Arguments& arguments) {
     return weldOn<Production>(application, arguments, preferences, *clock, nullptr);
 }
 
+/// The day log over a copy, read only.
+int readElsewhere(QApplication& application, const Arguments& arguments) {
+    const Preferences preferences = readPreferences(arguments.settings);
+    const auto failed = [&](const Error& error) {
+        return showAndEnd(application, error, preferences);
+    };
+    const auto seen = lookAtCopy(arguments.read->toStdString());
+    if (!seen) {
+        return failed(seen.error());
+    }
+    const auto clock = BootClock::make();
+    if (!clock) {
+        return failed(clock.error());
+    }
+    const auto shop = readShop(arguments.job);
+    if (!shop) {
+        return failed(shop.error());
+    }
+    ReadParts parts;
+    parts.seen = *seen;
+    parts.look = lookOf(preferences, QGuiApplication::primaryScreen());
+    parts.units = preferences.units;
+    parts.materials = shop->materials;
+    parts.folder = reportFolder();
+    if (!arguments.job.isEmpty()) {
+        parts.work = {
+            fromUtf8(shop->job.shop), fromUtf8(shop->job.order), fromUtf8(shop->job.part), {}};
+    }
+    ReadWindow window(std::move(parts), clock->now());
+    QObject::connect(&window, &ReadWindow::quitAsked, &application, &QApplication::quit);
+    showWindow(window, arguments);
+    return QApplication::exec();
+}
+
 /// Without a display Qt would abort; a sentence is better.
 bool hasDisplay() {
     const auto set = [](const char* name) {
@@ -509,11 +649,13 @@ bool hasDisplay() {
 }
 
 int run(int argc, char** argv) {
-    bool pictures = false;
+    bool screenless = false;
     for (int i = 1; i < argc; ++i) {
-        pictures = pictures || std::strncmp(argv[i], "--pictures", 10) == 0;
+        for (const char* option : {"--pictures", "--record", "--day-report", "--job-report"}) {
+            screenless = screenless || std::strncmp(argv[i], option, std::strlen(option)) == 0;
+        }
     }
-    if (pictures) {
+    if (screenless) {
         qputenv("QT_QPA_PLATFORM", "offscreen");
     } else if (!hasDisplay()) {
         return sayAndEnd(
@@ -554,9 +696,21 @@ int run(int argc, char** argv) {
         "times as fast in alignment, soak and cooling.",
         "N");
     const QCommandLineOption lesson("lesson", "With --practice: the lesson to begin with.", "ID");
-    parser.addOptions(
-        {log, job, settings, size, whole, silent, snapshots, folder, themes, sizes, operators,
-         practice, practiceLog, lesson, pace});
+    const QCommandLineOption read(
+        "read", "Read a copy of a log (a snapshot, a backup), on any computer.", "FILE");
+    const QCommandLineOption record(
+        "record", "The record of the joint with this number as PDF, and end.", "N");
+    const QCommandLineOption dayReport(
+        "day-report", "The report of that local day as PDF, and end.", "DATE");
+    const QCommandLineOption jobReport(
+        "job-report", "The report of the job that --job names as PDF, and end.");
+    const QCommandLineOption out("out", "With these three: the PDF to write.", "FILE");
+    const QCommandLineOption printer(
+        "printer", "With these three: the printer; an empty name is the desktop's own.", "NAME");
+    const QCommandLineOption units("units", "With these three: metric or imperial.", "UNITS");
+    parser.addOptions({log,    job,    settings,  size,      whole,    silent,      snapshots,
+                       folder, themes, sizes,     operators, practice, practiceLog, lesson,
+                       pace,   record, dayReport, jobReport, out,      printer,     units});
     parser.process(application);
     Arguments arguments;
     arguments.log = parser.value(log);
@@ -575,6 +729,16 @@ int run(int argc, char** argv) {
     arguments.themes = parser.values(themes);
     arguments.sizes = parser.values(sizes);
     arguments.onlyOperator = parser.isSet(operators);
+    const auto ifSet = [&parser](const QCommandLineOption& option) {
+        return parser.isSet(option) ? std::optional(parser.value(option)) : std::nullopt;
+    };
+    arguments.read = ifSet(read);
+    arguments.record = ifSet(record);
+    arguments.dayReport = ifSet(dayReport);
+    arguments.jobReport = parser.isSet(jobReport);
+    arguments.out = parser.value(out);
+    arguments.printer = ifSet(printer);
+    arguments.units = parser.value(units);
     if (parser.isSet(pace)) {
         bool isNumber = false;
         const int times = parser.value(pace).toInt(&isNumber);
@@ -591,6 +755,12 @@ int run(int argc, char** argv) {
                  "--pace needs --log FILE; allowed: a practice log, made if it isn't there"});
         }
         arguments.pace = times;
+    }
+    if (arguments.wantsPaper()) {
+        return putOnPaper(arguments);
+    }
+    if (arguments.read) {
+        return readElsewhere(application, arguments);
     }
     return parser.isSet(folder) ? paint(arguments) : weld(application, arguments);
 }

@@ -16,20 +16,23 @@
 #include "core/report/plain_text.h"
 #include "core/report/record_json.h"
 #include "core/report/record_text.h"
-#include "core/report/separated.h"
+#include "core/report/value_rows.h"
 #include "core/report/wording.h"
 #include "core/session/after_cut.h"
+#include "core/shift/job.h"
 
 #include <CLI/CLI.hpp>
 #include <algorithm>
 #include <fmt/format.h>
 #include <functional>
 #include <memory>
+#include <unordered_set>
 
 namespace seamclock {
 namespace {
 
 constexpr std::int64_t kLongestList = 10'000;
+const std::string kStillOpen = "open"; // of --verdict
 
 struct LogCall {
     std::string log;
@@ -42,6 +45,7 @@ struct LogCall {
     std::optional<std::string> material;
     std::optional<std::string> verdict;
     std::optional<std::string> text;
+    std::optional<std::string> job;
     std::optional<std::string> limit;
     std::optional<std::string> joint;
     std::optional<std::string> weld;
@@ -49,6 +53,9 @@ struct LogCall {
     std::optional<std::string> out;
     std::optional<std::string> seal;
     std::optional<std::string> day;
+
+    /// Whether not every joint is asked for.
+    bool filters() const { return from || to || bench || by || material || verdict || text || job; }
 };
 
 using Write = std::function<void(std::string_view)>;
@@ -88,19 +95,29 @@ Result<JointFilter> readFilter(const LogCall& call) {
         const bool known = std::any_of(std::begin(words), std::end(words), [&](VerdictWord word) {
             return toString(word) == *call.verdict;
         });
-        if (!known) {
+        if (!known && *call.verdict != kStillOpen) {
             return fail(
                 ErrorCode::Malformed,
                 "--verdict " + inQuotes(*call.verdict) +
                     " is not a verdict; allowed: \"within limits\", \"within limits with "
-                    "remarks\", \"out of limits\", \"incomplete\"");
+                    "remarks\", \"out of limits\", \"incomplete\", \"open\"");
         }
     }
     filter.bench = call.bench;
     filter.by = call.by;
     filter.material = call.material;
-    filter.verdict = call.verdict;
+    filter.verdict = call.verdict == kStillOpen ? std::string() : call.verdict;
     filter.text = call.text;
+    if (call.job) {
+        const auto job = readFirstJob(*call.job);
+        if (!job) {
+            return tl::unexpected(job.error());
+        }
+        filter.seams.emplace();
+        for (const JobSeam& seam : job->seams) {
+            filter.seams->push_back(seam.label);
+        }
+    }
     if (call.limit) {
         const auto limit = parseInteger("--limit", *call.limit, 1, kLongestList);
         if (!limit) {
@@ -315,47 +332,114 @@ Result<void> exportJoints(
     return done;
 }
 
-Result<void> exportRecords(LogReader& reader, const JointFilter& filter, const Write& write) {
+Result<std::vector<std::string>> weldsOf(LogReader& reader, const JointFilter& filter) {
     std::vector<std::string> welds;
-    auto listed = reader.eachJoint(filter, [&welds](const JointLine& line) {
+    const auto listed = reader.eachJoint(filter, [&welds](const JointLine& line) {
         welds.push_back(line.weld);
         return true;
     });
     if (!listed) {
-        return listed;
+        return tl::unexpected(listed.error());
     }
-    JsonList list(write);
-    for (const std::string& weld : welds) {
+    return welds;
+}
+
+/// Each joint whole, one after the other.
+Result<void> eachRecord(
+    LogReader& reader, const JointFilter& filter,
+    const std::function<void(const FullRecord&)>& use) {
+    const auto welds = weldsOf(reader, filter);
+    if (!welds) {
+        return tl::unexpected(welds.error());
+    }
+    for (const std::string& weld : *welds) {
         const auto full = readRecord(reader, weld, WithHeat::No);
         if (!full) {
             return tl::unexpected(full.error());
         }
-        list.add(recordJson(full->record, extrasOf(*full, true)));
+        use(*full);
     }
-    list.end();
     return {};
 }
 
-Result<void> exportRows(LogReader& reader, const LogCall& call, const Write& write) {
-    Result<void> bad;
-    const auto keep = [&bad](const Result<std::string>& row, const auto& use) {
-        if (row) {
-            use(*row);
-        } else {
-            bad = tl::unexpected(row.error());
+Result<void> exportRecords(LogReader& reader, const JointFilter& filter, const Write& write) {
+    JsonList list(write);
+    auto done = eachRecord(reader, filter, [&list](const FullRecord& full) {
+        list.add(recordJson(full.record, extrasOf(full, true)));
+    });
+    list.end();
+    return done;
+}
+
+Result<void> exportValues(LogReader& reader, const JointFilter& filter, const Write& write) {
+    write(valueRowsHeader());
+    return eachRecord(reader, filter, [&write](const FullRecord& full) {
+        write(valueRows(full.record, full.bench ? &*full.bench : nullptr));
+    });
+}
+
+/// Rows of a chain, all of them, or those of the joints that a filter finds.
+class RowChoice {
+public:
+    static Result<RowChoice> of(LogReader& reader, const LogCall& call, const JointFilter& filter) {
+        RowChoice choice;
+        if (call.filters()) {
+            const auto welds = weldsOf(reader, filter);
+            if (!welds) {
+                return tl::unexpected(welds.error());
+            }
+            choice.m_welds.emplace(welds->begin(), welds->end());
         }
-        return row.has_value();
+        return choice;
+    }
+    bool takes(const StoredRow& row) const {
+        return !m_welds || m_welds->count(std::string(subjectOf(row.body))) > 0;
+    }
+
+private:
+    /// A body's keys are sorted, so that the subject stands behind all that people typed.
+    static std::string_view subjectOf(std::string_view body) {
+        constexpr std::string_view kKey = "\"subject\":\"";
+        const std::size_t at = body.rfind(kKey);
+        if (at == std::string_view::npos) {
+            return {};
+        }
+        const std::string_view rest = body.substr(at + kKey.size());
+        return rest.substr(0, rest.find('"'));
+    }
+
+    std::optional<std::unordered_set<std::string>> m_welds; // absent: every row
+};
+
+Result<void>
+exportRows(LogReader& reader, const LogCall& call, const JointFilter& filter, const Write& write) {
+    const auto choice = RowChoice::of(reader, call, filter);
+    if (!choice) {
+        return tl::unexpected(choice.error());
+    }
+    Result<void> bad;
+    const auto keep = [&](const StoredRow& row, const auto& textOf, const auto& use) {
+        if (!choice->takes(row)) {
+            return true;
+        }
+        const Result<std::string> text = textOf(row);
+        if (text) {
+            use(*text);
+        } else {
+            bad = tl::unexpected(text.error());
+        }
+        return text.has_value();
     };
     Result<void> done;
     if (call.json) {
         JsonList list(write);
         done = reader.eachRow([&](const StoredRow& row) {
-            return keep(eventRowJson(row), [&list](const std::string& text) { list.add(text); });
+            return keep(row, eventRowJson, [&list](const std::string& text) { list.add(text); });
         });
         list.end();
     } else {
         write(eventRowsHeader());
-        done = reader.eachRow([&](const StoredRow& row) { return keep(eventRow(row), write); });
+        done = reader.eachRow([&](const StoredRow& row) { return keep(row, eventRow, write); });
     }
     return done ? bad : done;
 }
@@ -374,8 +458,11 @@ exportTo(LogReader& reader, const LogCall& call, const JointFilter& filter, cons
     if (call.what == "records") {
         return exportRecords(reader, filter, write);
     }
+    if (call.what == "values") {
+        return exportValues(reader, filter, write);
+    }
     if (call.what == "events") {
-        return exportRows(reader, call, write);
+        return exportRows(reader, call, filter, write);
     }
     if (call.what == "chain") {
         return exportChain(reader, write);
@@ -384,12 +471,23 @@ exportTo(LogReader& reader, const LogCall& call, const JointFilter& filter, cons
 }
 
 Result<int> exportLog(const LogCall& call, Terminal& terminal) {
-    const std::string_view known[] = {"joints", "records", "events", "chain"};
+    const std::string_view known[] = {"joints", "records", "values", "events", "chain"};
     if (std::find(std::begin(known), std::end(known), call.what) == std::end(known)) {
         return fail(
             ErrorCode::Malformed, "--what " + inQuotes(call.what) +
-                                      " can't be exported; allowed: joints, records, events, "
-                                      "chain");
+                                      " can't be exported; allowed: joints, records, values, "
+                                      "events, chain");
+    }
+    if (call.what == "chain" && call.filters()) {
+        return fail(
+            ErrorCode::Malformed,
+            "--what \"chain\" is the whole chain, since a part of it proves nothing; allowed: "
+            "without a filter");
+    }
+    if (call.what == "values" && call.json) {
+        return fail(
+            ErrorCode::Malformed,
+            "--what \"values\" with --json; allowed: records, which hold them as JSON");
     }
     const auto filter = readFilter(call);
     if (!filter) {
@@ -595,8 +693,9 @@ void addFilter(CLI::App& words, LogCall& call) {
     words.add_option("--bench", call.bench, "only joints of the bench with this ID");
     words.add_option("--by", call.by, "only joints opened by this person:ID");
     words.add_option("--material", call.material, "only joints of this material");
-    words.add_option("--verdict", call.verdict, "only joints with this verdict");
+    words.add_option("--verdict", call.verdict, "only joints with this verdict, or open ones");
     words.add_option("--text", call.text, "only joints whose texts hold these words");
+    words.add_option("--job", call.job, "only seams of the job in this FOLDER");
 }
 
 } // namespace
@@ -668,7 +767,8 @@ void addLog(CLI::App& root, Commands& commands, Terminal& terminal) {
         log->add_subcommand("export", "A log's content, as CSV or with --json as JSON.");
     addFilter(*out, *call);
     out->add_option(
-        "--what", call->what, "joints (CSV or JSON), records (JSON), events (CSV or JSON), chain");
+        "--what", call->what,
+        "joints (CSV or JSON), records (JSON), values (CSV), events (CSV or JSON), chain");
     out->add_option("--out", call->out, "a FILE to write instead of standard output");
     CLI::App* open =
         log->add_subcommand("recover", "The open welds as they are now; writes nothing.");

@@ -410,8 +410,12 @@ Result<WeldOrder> Floor::weldAgain(int post, std::int64_t lostUm) const {
 
 Result<void> Floor::decide(
     const std::string& weld, Decision decision, const std::string& reason, const ProvenPerson& by) {
-    const auto done =
-        without(m_session.act(weld, Intent{{}, by.person(), Decided{decision, reason}}, by));
+    return judge(weld, Decided{decision, reason}, by);
+}
+
+Result<void>
+Floor::judge(const std::string& weld, const WeldDetail& detail, const ProvenPerson& by) {
+    const auto done = without(m_session.act(weld, Intent{{}, by.person(), detail}, by));
     emit changed();
     return done;
 }

@@ -118,7 +118,11 @@ public:
     Result<WeldOrder> weldAgain(int post, std::int64_t lostUm) const;
     /// As SessionBase::trialOf.
     Result<TrialFinding> trialOf(const WeldOrder& order) { return m_session.trialOf(order); }
-    /// A foreman's decision on a joint that is ended, in his name.
+    /// A foreman's step on a joint that is ended, in his name: a decision, a sign-off, a
+    /// correction.
+    Result<void>
+    judge(const std::string& weld, const WeldDetail& detail, const ProvenPerson& by);
+    /// His decision.
     Result<void> decide(
         const std::string& weld, Decision decision, const std::string& reason,
         const ProvenPerson& by);

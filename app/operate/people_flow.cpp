@@ -412,6 +412,30 @@ void PeopleFlow::openDesk() {
         [foremen, ask](int index) { ask(foremen.at(static_cast<std::size_t>(index))); }, {}, stop);
 }
 
+void PeopleFlow::openSeal() {
+    m_access.reset();
+    const QString forWhat = tr("For the day's seal.");
+    const Press stop = [this] { leave(); };
+    const auto ask = [this, forWhat, stop](const Person& foreman) {
+        enter(
+            foreman, forWhat, tr("Close the day"),
+            [this](const Proof& proof, const HeldPin&) {
+                m_access = proof;
+                showDay();
+            },
+            stop);
+    };
+    const std::vector<Person> foremen = foremenWithPin(people());
+    if (foremen.size() == 1) {
+        ask(foremen.front());
+        return;
+    }
+    const PeopleQuestion question = foremanQuestion(people(), forWhat);
+    choose(
+        question.page,
+        [foremen, ask](int index) { ask(foremen.at(static_cast<std::size_t>(index))); }, {}, stop);
+}
+
 void PeopleFlow::firstForeman() {
     const Press stop = [this] { openWho(); };
     askName(tr("Who is the first foreman?"), {}, stop);

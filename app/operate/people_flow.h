@@ -6,11 +6,11 @@
 #pragma once
 
 #include "app/operate/floor.h"
-#include "app/operate/name_page.h"
 #include "app/operate/people_view.h"
 #include "app/operate/pin_page.h"
 #include "app/operate/seal_page.h"
 #include "app/pages/desk.h"
+#include "app/pages/name_page.h"
 
 #include <functional>
 #include <optional>
@@ -49,6 +49,8 @@ public:
     /// A foreman proves himself for one step: `then` gets his proof, which is not kept. `forWhat`
     /// stands below the question.
     void askForeman(const QString& forWhat, std::function<void(const ProvenPerson&)> then);
+    /// A foreman proves himself for the page of the day's seal.
+    void openSeal();
     /// The page is left: proofs and digits go.
     void close();
     /// With the window's timer: counts down, and closes what was left alone.

@@ -29,10 +29,6 @@ QStringList patterns() {
 
 } // namespace
 
-QString photoFolder(const QString& log) {
-    return log + QStringLiteral(".photos");
-}
-
 ChoiceView photoQuestion(const QStringList& folders, QStringList& files) {
     QFileInfoList found;
     for (const QString& folder : folders) {

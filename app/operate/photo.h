@@ -2,6 +2,7 @@
 // under the name of its own SHA-256, so that the weld's event and the picture prove each other.
 #pragma once
 
+#include "app/daylog/joint_photo.h"
 #include "app/pages/choice_page.h"
 #include "core/base/result.h"
 #include "core/weld/event.h"
@@ -12,9 +13,6 @@
 namespace seamclock {
 
 inline constexpr qint64 kLargestPhoto = 50'000'000; // bytes
-
-/// "shop.seamlog.photos" beside "shop.seamlog".
-QString photoFolder(const QString& log);
 
 /// The pictures in these folders, the newest first; `files` are their paths.
 ChoiceView photoQuestion(const QStringList& folders, QStringList& files);

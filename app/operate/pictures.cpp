@@ -1,5 +1,6 @@
 #include "app/operate/pictures.h"
 
+#include "app/operate/day_walk.h"
 #include "app/operate/people_walk.h"
 #include "app/operate/setup_walk.h"
 #include "app/text/words.h"
@@ -470,11 +471,11 @@ Result<void> Walk::stoppedWeld(const Picture& picture) {
     m_window.refresh();
     take(picture, "menu");
     m_window.openDay();
-    m_window.refresh();
+    restOfDay();
     take(picture, "day");
     if (auto* row = m_window.currentPage()->findChild<JointRow*>("joint1")) {
         emit row->pressed();
-        m_window.refresh();
+        restOfDay();
         take(picture, "day-out-of-limits");
     }
     emit m_window.currentPage()->slotPressed(SlotPlace::Step);
@@ -636,6 +637,13 @@ void Walk::rest(const Picture& picture) {
     while (picture && !m_window.isCardWhole()) { // its estimate comes from a thread of its own
         QCoreApplication::processEvents(QEventLoop::WaitForMoreEvents);
     }
+}
+
+void Walk::restOfDay() {
+    while (m_window.dayLog()->isBusy()) { // it is read on threads of its own
+        QCoreApplication::processEvents(QEventLoop::WaitForMoreEvents);
+    }
+    m_window.refresh();
 }
 
 std::vector<PictureShape> pictureShapes(const QStringList& wanted) {
@@ -809,6 +817,9 @@ Result<void> paintCourse(Studio& studio, QStringList& written) {
     if (done && whole) {
         PeopleWalk people(window, **desk, clock);
         done = people.all(picture);
+        if (done) {
+            done = DayWalk(window, *writer, people, clock).all(picture);
+        }
         if (done) {
             SetupWalk setup(
                 window, **desk, people, studio.options.demo, studio.scratch.filePath("files"));

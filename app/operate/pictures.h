@@ -58,6 +58,7 @@ private:
     Result<void> stopAt(int post);
     Result<void> coarse(const Picture& picture);
     void rest(const Picture& picture);
+    void restOfDay();
     Result<void> press();
     Result<void> fromCard(const Picture& picture);
     void key(const QString& digits);

@@ -1,6 +1,6 @@
 #include "app/operate/seal_view.h"
 
-#include "app/operate/day_view.h"
+#include "app/daylog/day_view.h"
 #include "app/text/numbers.h"
 #include "app/text/words.h"
 #include "core/weld/verdict.h"

@@ -57,10 +57,9 @@ private:
 
 Window::Window(WindowParts parts, QWidget* parent)
     : QWidget(parent), m_parts(std::move(parts)), m_floor(m_parts.floor), m_seams(m_parts.seams),
-      m_list(m_parts.writer.path()), m_strip(new StripBar(this)), m_banner(new AlarmBanner(this)),
+      m_strip(new StripBar(this)), m_banner(new AlarmBanner(this)),
       m_frame(new StandingFrame(this)), m_weld(new WeldPage(this)), m_card(new CardPage(this)),
-      m_choice(new ChoicePage(this)), m_pad(new PadPage(this)), m_day(new DayPage(this)),
-      m_entry(new EntryPage(this)),
+      m_choice(new ChoicePage(this)), m_pad(new PadPage(this)), m_entry(new EntryPage(this)),
       m_people(new PeopleFlow(m_parts.desk, m_floor, m_parts.reports, this)),
       m_heat(new HeatPage(this)), m_heatWorker(new HeatWorker(this)),
       m_setup(new SetupFlow(
@@ -68,7 +67,8 @@ Window::Window(WindowParts parts, QWidget* parent)
           [this](const QString& forWhat, std::function<void(const ProvenPerson&)> then) {
               m_people->askForeman(forWhat, std::move(then));
           },
-          m_parts.reports, this)) {
+          m_parts.reports, this)),
+      m_dayLog(new DayLogFlow(dayLogShop(), this)) {
     setObjectName("window");
     setWindowTitle("Seamclock");
     setFocusPolicy(Qt::StrongFocus);
@@ -79,17 +79,13 @@ Window::Window(WindowParts parts, QWidget* parent)
         }
     });
     for (Page* page :
-         std::initializer_list<Page*>{m_weld, m_card, m_choice, m_pad, m_day, m_entry, m_heat}) {
+         std::initializer_list<Page*>{m_weld, m_card, m_choice, m_pad, m_entry, m_heat}) {
         page->hide();
         connect(page, &Page::slotPressed, this, &Window::slotPressed);
     }
     connect(m_choice, &ChoicePage::chosen, this, &Window::choose);
     connect(m_strip, &StripBar::benchPressed, this, &Window::goToBench);
     connect(m_strip, &StripBar::statusPressed, this, &Window::openMenu);
-    connect(m_day, &DayPage::rowChosen, this, [this](int row) {
-        m_list.choose(row);
-        showDay();
-    });
     connect(m_entry, &EntryPage::procedureAsked, this, [this] { turnTo(PageKind::Procedures); });
     connect(m_entry, &EntryPage::numberAsked, this, [this](NumberFor what) {
         m_entry->takeLines(m_draft);
@@ -142,6 +138,8 @@ Window::Window(WindowParts parts, QWidget* parent)
             m_pad->pad()->type(sign);
         } else if (m_kind == PageKind::People) {
             m_people->typed(sign);
+        } else if (m_kind == PageKind::Day) {
+            m_dayLog->typed(sign);
         }
     });
     connect(&m_hands, &Hands::erased, this, [this] {
@@ -164,6 +162,7 @@ Window::Window(WindowParts parts, QWidget* parent)
     });
     joinPeople();
     joinSetup();
+    joinDayLog();
     m_floor.setSeries(true);
     if (m_floor.practises()) {
         m_stripes = new StripedFrame(this);
@@ -201,11 +200,13 @@ PageLook Window::look() const {
 }
 
 std::vector<Page*> Window::pages() const {
-    std::vector<Page*> all{m_weld, m_card, m_choice, m_pad, m_day, m_entry, m_heat};
+    std::vector<Page*> all{m_weld, m_card, m_choice, m_pad, m_entry, m_heat};
     const std::vector<Page*> more = m_people->pages();
     all.insert(all.end(), more.begin(), more.end());
     const std::vector<Page*> setup = m_setup->pages();
     all.insert(all.end(), setup.begin(), setup.end());
+    const std::vector<Page*> day = m_dayLog->pages();
+    all.insert(all.end(), day.begin(), day.end());
     return all;
 }
 
@@ -408,6 +409,9 @@ void Window::turnTo(PageKind kind) {
     if (kind != PageKind::Setup && kind != PageKind::People) {
         m_setup->close();
     }
+    if (kind != PageKind::Day && kind != PageKind::People) {
+        m_dayLog->close();
+    }
     m_kind = kind;
     Page* next = m_weld;
     switch (kind) {
@@ -422,7 +426,7 @@ void Window::turnTo(PageKind kind) {
         next = m_pad;
         break;
     case PageKind::Day:
-        next = m_day;
+        next = m_dayLog->page();
         break;
     case PageKind::Entry:
         next = m_entry;
@@ -469,7 +473,7 @@ void Window::turnTo(PageKind kind) {
     } else if (kind == PageKind::Procedures) {
         m_choice->show(procedureQuestion(m_floor.procedures()));
     } else if (kind == PageKind::Day) {
-        showDay();
+        m_dayLog->takeKeys();
     } else if (kind == PageKind::Trial) {
         showTrial();
     } else if (kind == PageKind::People) {
@@ -545,6 +549,19 @@ void Window::refresh() {
     }
     status.plain = onField;
     m_strip->show(cells, status);
+    m_strip->setVisible(!isDayPage()); // it shows the bench that runs itself
+    std::vector<RunningBench> running;
+    for (int i = 0; i < static_cast<int>(cells.size()); ++i) {
+        const StripCellView& cell = cells[static_cast<std::size_t>(i)];
+        const Weld* weld = m_floor.weld(i);
+        running.push_back(
+            {m_floor.posts()[static_cast<std::size_t>(i)].bench.bench.id,
+             weld == nullptr ? std::string() : weld->id(),
+             weld != nullptr && isOpen(weld->state),
+             {cell.letter, cell.mark, cell.tone, cell.fraction, cell.phase, cell.time},
+             cell.selected});
+    }
+    m_dayLog->look(now, running);
     trySound(now);
     watchSound();
     power();
@@ -687,11 +704,14 @@ void Window::alarms(const Instant& now) {
         m_kind == PageKind::Weld && m_weld->view().layout == WeldView::Layout::Changeover;
     const bool away = callsAway(now);
     m_banner->setVisible(!text.isEmpty() && !changeover && !away);
-    m_strip->setCovered(!text.isEmpty() && m_kind != PageKind::Weld && !away);
+    const bool covers = !text.isEmpty() && m_kind != PageKind::Weld && !away;
+    m_strip->setCovered(covers);
+    m_dayLog->dayPage()->setCovered(covers && isDayPage());
     if (!text.isEmpty()) {
         // Never over a sentence, a key or a button: over the ribbon, or over the benches' cells.
         m_banner->setGeometry(
             m_kind == PageKind::Weld ? m_bannerOnWeld
+            : isDayPage()            ? m_dayLog->dayPage()->bannerPlace()
                                      : m_strip->benchesPlace().translated(m_strip->pos()));
         m_banner->setText(text, tr("Seen"), calm);
     }
@@ -802,17 +822,6 @@ void Window::slotPressed(SlotPlace place) {
             keepNumber();
         }
         return;
-    case PageKind::Day:
-        if (place == SlotPlace::Step) {
-            turnTo(PageKind::Weld);
-        } else if (place == SlotPlace::Stop) {
-            m_list.older();
-            showDay();
-        } else if (place == SlotPlace::Back) {
-            m_list.newer();
-            showDay();
-        }
-        return;
     case PageKind::Reasons:
         if (place == SlotPlace::Back) {
             reasonsBack();
@@ -839,6 +848,7 @@ void Window::slotPressed(SlotPlace place) {
         return;
     case PageKind::People:
     case PageKind::Setup:
+    case PageKind::Day:
         return; // its pages tell it themselves
     case PageKind::Procedures:
         turnTo(PageKind::Entry);
@@ -968,7 +978,10 @@ void Window::joinPeople() {
     connect(m_people, &PeopleFlow::turned, this, [this] { turnTo(PageKind::People); });
     connect(m_people, &PeopleFlow::left, this, [this] {
         if (m_kind == PageKind::People) { // else what the PIN was for leads on by itself
-            turnTo(m_setup->page() != nullptr ? PageKind::Setup : PageKind::Weld);
+            turnTo(
+                m_setup->page() != nullptr    ? PageKind::Setup
+                : m_dayLog->page() != nullptr ? PageKind::Day
+                                              : PageKind::Weld);
         }
     });
     connect(m_people, &PeopleFlow::said, this, &Window::say);
@@ -983,6 +996,42 @@ void Window::joinSetup() {
     connect(m_setup, &SetupFlow::left, this, [this] { turnTo(PageKind::Weld); });
     connect(m_setup, &SetupFlow::said, this, &Window::say);
     connect(m_setup, &SetupFlow::kept, this, &Window::sayCalmly);
+}
+
+// ---- the day log
+
+DayLogShop Window::dayLogShop() {
+    DayLogShop shop;
+    shop.log = m_parts.writer.path();
+    shop.ask = [this](const QString& forWhat, std::function<void(const ProvenPerson&)> then) {
+        m_people->askForeman(forWhat, std::move(then));
+    };
+    shop.act = [this](const std::string& weld, const WeldDetail& detail, const ProvenPerson& by) {
+        return m_floor.judge(weld, detail, by);
+    };
+    shop.hasForeman = [this] { return !foremenWithPin(m_people->people()).empty(); };
+    shop.materials = [this] { return m_floor.materials(); };
+    shop.units = [this] { return m_parts.preferences.units; };
+    shop.folder = m_parts.reports;
+    shop.work = m_parts.work;
+    shop.closeDay = [this] { m_people->openSeal(); };
+    for (const JobSeam& seam : m_parts.seams) {
+        shop.job.push_back(seam.label);
+    }
+    return shop;
+}
+
+void Window::joinDayLog() {
+    connect(m_dayLog, &DayLogFlow::turned, this, [this] {
+        if (m_kind != PageKind::People) { // a PIN's page stands; this one comes after it
+            turnTo(PageKind::Day);
+        }
+    });
+    connect(m_dayLog, &DayLogFlow::left, this, [this](int bench) {
+        bench >= 0 ? goToBench(bench) : turnTo(PageKind::Weld);
+    });
+    connect(m_dayLog, &DayLogFlow::said, this, &Window::say);
+    connect(m_dayLog, &DayLogFlow::kept, this, &Window::sayCalmly);
 }
 
 // Who is at the bench is asked once, and never while seconds count.
@@ -1578,8 +1627,7 @@ void Window::openMenu() {
 }
 
 void Window::openDay() {
-    m_list.begin();
-    turnTo(PageKind::Day);
+    m_dayLog->open();
 }
 
 void Window::openPractice() {
@@ -1599,10 +1647,6 @@ void Window::showMenu() {
     m_menu = menuFor(m_parts.preferences, at.empty() ? QString() : nameFor(m_people->people(), at));
     m_menu.page.under = awakeText();
     m_choice->show(m_menu.page);
-}
-
-void Window::showDay() {
-    m_list.showOn(*m_day, m_floor.posts());
 }
 
 void Window::chooseMenu(MenuItem item) {

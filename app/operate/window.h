@@ -3,9 +3,8 @@
 // strip with all benches stays above it.
 #pragma once
 
+#include "app/daylog/daylog_flow.h"
 #include "app/operate/card_page.h"
-#include "app/operate/day_list.h"
-#include "app/operate/day_page.h"
 #include "app/operate/entry_page.h"
 #include "app/operate/floor.h"
 #include "app/operate/hands.h"
@@ -65,6 +64,7 @@ struct WindowParts {
     QString reports{};                 // the folder of reports and cards, where files are read from
     PowerLink* power = nullptr;        // null: nobody keeps the tablet awake
     QStringList photos{};              // folders of the tablet's camera
+    PaperWork work{};                  // of the job, as it stands on papers
 };
 
 enum class PageKind {
@@ -100,6 +100,7 @@ public:
     ChoicePage* choicePage() const { return m_choice; }
     PeopleFlow* people() const { return m_people; }
     SetupFlow* setup() const { return m_setup; }
+    DayLogFlow* dayLog() const { return m_dayLog; }
     HeatPage* heatPage() const { return m_heat; }
     /// Nothing of the card is still being worked out.
     bool isCardWhole() const { return !m_shown.course || m_shown.heat; }
@@ -184,7 +185,9 @@ private:
     void askForeman(const ReasonAnswer& answer);
     void askWho();
     std::vector<Page*> pages() const;
-    void showDay();
+    void joinDayLog();
+    DayLogShop dayLogShop();
+    bool isDayPage() const { return m_kind == PageKind::Day && m_page == m_dayLog->dayPage(); }
     void placeAll();
     PageLook look() const;
     void applyLook();
@@ -199,9 +202,8 @@ private:
 
     WindowParts m_parts;
     Floor& m_floor;
-    JobSeams m_seams;
+    JobSeams m_seams; // made or not as last read
     std::optional<Milliseconds> m_seamsAsked; // again, since they could not be read
-    DayList m_list;
     Hands m_hands;
     QTimer m_tick;
     StripBar* m_strip;
@@ -213,12 +215,12 @@ private:
     CardPage* m_card;
     ChoicePage* m_choice;
     PadPage* m_pad;
-    DayPage* m_day;
     EntryPage* m_entry;
     PeopleFlow* m_people;
     HeatPage* m_heat;
     HeatWorker* m_heatWorker; // for the card
     SetupFlow* m_setup;
+    DayLogFlow* m_dayLog;
     Page* m_page = nullptr;
     PageKind m_kind = PageKind::Seams;
     PageKind m_before = PageKind::Weld; // where a closed page leads

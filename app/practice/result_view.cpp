@@ -1,6 +1,6 @@
 #include "app/practice/result_view.h"
 
-#include "app/operate/day_view.h"
+#include "app/daylog/day_view.h"
 #include "app/practice/practice_text.h"
 #include "app/text/numbers.h"
 #include "app/text/words.h"

@@ -5,6 +5,7 @@
 // when its form is closed, or the program ends.
 #pragma once
 
+#include "app/pages/ask_foreman.h"
 #include "app/pages/choice_page.h"
 #include "app/pages/desk.h"
 #include "app/setup/form_page.h"
@@ -21,10 +22,6 @@
 #include <string>
 
 namespace seamclock {
-
-/// Asks a foreman for his PIN; `then` gets the proof. Set-up's page comes back in either case.
-using AskForeman =
-    std::function<void(const QString& forWhat, std::function<void(const ProvenPerson&)> then)>;
 
 class SetupFlow : public QObject {
     Q_OBJECT

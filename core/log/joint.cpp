@@ -2,6 +2,7 @@
 
 #include "core/weld/state.h"
 
+#include <set>
 #include <variant>
 
 namespace seamclock {
@@ -19,6 +20,20 @@ void add(std::string& text, const std::string& words) {
 
 JointKey keyOf(const JointLine& line) {
     return {line.openedUtc.count(), line.number, line.weld};
+}
+
+const std::string& valueOf(const JointLine& line, JointField field) {
+    switch (field) {
+    case JointField::Bench:
+        return line.bench;
+    case JointField::By:
+        return line.by;
+    case JointField::Material:
+        return line.material;
+    case JointField::Verdict:
+        break;
+    }
+    return line.verdict;
 }
 
 JointLine lineOf(const WeldRecord& record) {
@@ -57,7 +72,12 @@ std::string textOf(const WeldRecord& record) {
     add(text, std::to_string(record.opened.number));
     add(text, record.opened.seam.value_or(""));
     add(text, record.opened.bench);
-    add(text, record.openedBy);
+    std::set<std::string_view> people;
+    for (const Event& event : record.events) {
+        if (people.insert(event.by).second) {
+            add(text, event.by);
+        }
+    }
     for (const Sheet& sheet : record.opened.sheets) {
         add(text, sheet.material);
         add(text, sheet.grade.value_or(""));
@@ -74,6 +94,12 @@ std::string textOf(const WeldRecord& record) {
         if (const auto* given = std::get_if<ReasonGiven>(&reason.d)) {
             add(text, given->choice);
             add(text, given->text.value_or(""));
+        }
+    }
+    for (const Retained& decision : record.decisions) {
+        if (const auto* decided = std::get_if<Decided>(&decision.d)) {
+            add(text, std::string(toString(decided->decision)));
+            add(text, decided->reason);
         }
     }
     if (record.aborted) {

@@ -7,14 +7,16 @@
 
 #include <cstddef>
 #include <cstdint>
+#include <map>
 #include <optional>
 #include <string>
+#include <vector>
 
 namespace seamclock {
 
 /// Raised whenever lineOf or textOf give something else for the same events; a cache made by
 /// another number, or by other rules of the verdict, is made again.
-inline constexpr std::int64_t kJointLines = 1;
+inline constexpr std::int64_t kJointLines = 2;
 
 struct JointLine {
     std::string weld; // "weld:UUID"
@@ -59,19 +61,30 @@ struct JointFilter {
     std::optional<std::string> bench;
     std::optional<std::string> by;
     std::optional<std::string> material;
-    std::optional<std::string> verdict;
+    std::optional<std::string> verdict; // as stored; "": still open
+    std::optional<std::vector<std::string>>
+        seams; // of a job: any of these labels, each with what was welded again of it ("S3/R1")
     std::optional<std::string> seam; // its label as the joint has it: S3 does not find S3/R1
     std::optional<std::string>
         text; // words, all of which occur in the joint's texts (as their beginnings)
+    /// By id, how people are called: a word of `text` with which a part of a name begins finds what
+    /// that person did, whatever the id is.
+    std::map<std::string, std::string> names;
     std::optional<JointKey> after; // the last line of the page before
     std::size_t limit = 100;       // lines of a page
 };
 
+/// What a list can be narrowed by to one value out of those that its joints have.
+enum class JointField { Bench, By, Material, Verdict };
+
 JointKey keyOf(const JointLine& line);
+
+const std::string& valueOf(const JointLine& line, JointField field);
 
 JointLine lineOf(const WeldRecord& record);
 
-/// What a search for text looks through: number, seam, bench, people, sheets, remarks, reasons.
+/// What a search for text looks through: number, seam, bench, whoever made one of its events,
+/// sheets, remarks, reasons, decisions.
 std::string textOf(const WeldRecord& record);
 
 } // namespace seamclock

@@ -91,9 +91,16 @@ std::vector<std::string> wordsOf(const std::string& text) {
 /// it has an index of its own.
 class Search {
 public:
-    Search(SQLite::Database& cache, const std::string& text) {
+    Search(
+        SQLite::Database& cache, const std::string& text,
+        const std::map<std::string, std::string>& names) {
         for (const std::string& word : wordsOf(text)) {
-            m_asked += (m_asked.empty() ? "" : " AND ") + wordIn(cache, word);
+            std::string asked = wordIn(cache, word);
+            for (const std::string& id : idsCalled(word, names)) {
+                asked += (asked.empty() ? "" : " OR ") + quoted(id);
+            }
+            m_nothing = m_nothing || asked.empty();
+            m_asked += (m_asked.empty() ? "(" : " AND (") + asked + ")";
         }
     }
 
@@ -112,6 +119,29 @@ private:
         return out + "\"";
     }
 
+    /// Those of whose names a part begins so; letters as ASCII has them count alike, large and
+    /// small.
+    static std::vector<std::string>
+    idsCalled(const std::string& word, const std::map<std::string, std::string>& names) {
+        const auto lower = [](std::string text) {
+            std::transform(text.begin(), text.end(), text.begin(), [](char c) {
+                return c >= 'A' && c <= 'Z' ? static_cast<char>(c - 'A' + 'a') : c;
+            });
+            return text;
+        };
+        std::vector<std::string> out;
+        for (const auto& [id, name] : names) {
+            const auto parts = wordsOf(lower(name));
+            if (std::any_of(parts.begin(), parts.end(), [&](const std::string& part) {
+                    return part.rfind(lower(word), 0) == 0;
+                })) {
+                out.push_back(id);
+            }
+        }
+        return out;
+    }
+
+    /// Empty: no text has it.
     std::string wordIn(SQLite::Database& cache, const std::string& word) {
         const auto isPlain = [](char c) {
             return (c >= '0' && c <= '9') || (c >= 'a' && c <= 'z') || (c >= 'A' && c <= 'Z');
@@ -146,8 +176,7 @@ private:
             terms += (terms.empty() ? "" : " OR ") + quoted(term);
             from = term + '\x01';
         }
-        m_nothing = m_nothing || count == 0;
-        return count == 0 ? quoted(word) : "(" + terms + ")";
+        return terms;
     }
 
     std::optional<Rows> m_terms;
@@ -415,7 +444,9 @@ bool hasJointCache(SQLite::Database& database) {
 }
 
 void addMissingIndexes(SQLite::Database& database) {
-    database.exec("CREATE INDEX IF NOT EXISTS joint_seam ON joint(seam)");
+    database.exec(
+        "CREATE INDEX IF NOT EXISTS joint_seam ON joint(seam);"
+        "CREATE INDEX IF NOT EXISTS joint_day ON joint(day)");
 }
 
 struct CacheWatch::Inside {
@@ -627,6 +658,52 @@ bool refreshJointCache(SQLite::Database& database, std::int64_t rows) {
     return std::any_of(chains.begin(), chains.end(), [&](auto chain) { return behind(chain) > 0; });
 }
 
+std::vector<std::string> cachedValues(SQLite::Database& cache, JointField field) {
+    const char* column = "verdict";
+    switch (field) {
+    case JointField::Bench:
+        column = "bench";
+        break;
+    case JointField::By:
+        column = "opened_by";
+        break;
+    case JointField::Material:
+        column = "material";
+        break;
+    case JointField::Verdict:
+        break;
+    }
+    const std::string name(column);
+    Rows first(cache, "SELECT " + name + " FROM joint ORDER BY " + name + " LIMIT 1");
+    Rows next(
+        cache,
+        "SELECT " + name + " FROM joint WHERE " + name + " > ? ORDER BY " + name + " LIMIT 1");
+    std::vector<std::string> out;
+    for (bool more = first.step(); more; more = next.step()) {
+        out.emplace_back((out.empty() ? first : next).text(0));
+        next.reset();
+        next.bind(1, out.back());
+    }
+    return out;
+}
+
+std::vector<std::string>
+cachedDays(SQLite::Database& cache, std::size_t most, const std::optional<std::string>& before) {
+    Rows rows(cache, "SELECT day FROM joint WHERE day < ? ORDER BY day DESC LIMIT 1");
+    std::string below = before.value_or(":"); // behind every digit
+    std::vector<std::string> out;
+    while (out.size() < most) {
+        rows.reset();
+        rows.bind(1, below);
+        if (!rows.step()) {
+            break;
+        }
+        out.emplace_back(rows.text(0));
+        below = out.back();
+    }
+    return out;
+}
+
 struct CachedJoints::Inside {
     Rows rows;
 };
@@ -672,7 +749,7 @@ JointCursor::JointCursor(SQLite::Database& cache, const JointFilter& filter) {
         conditions += std::string(conditions.empty() ? " WHERE " : " AND ") + condition;
         values.emplace_back(std::move(value));
     };
-    const Search words(cache, filter.text.value_or(""));
+    const Search words(cache, filter.text.value_or(""), filter.names);
     if (words.findsNothing()) {
         conditions = " WHERE 0";
     }
@@ -688,16 +765,31 @@ JointCursor::JointCursor(SQLite::Database& cache, const JointFilter& filter) {
             also(std::string(leads ? "" : "+") + kNamed[i].column + " = ?", *value);
         }
     }
-    const bool textLeads = search && lead == kNamed.size();
+    if (filter.seams) {
+        // Few joints are of one job: their ids are gathered, and the list goes through those only.
+        std::string places;
+        for (const std::string& seam : *filter.seams) {
+            places += places.empty() ? "(?)" : ", (?)";
+            values.emplace_back(seam);
+        }
+        const std::string ids =
+            "WITH asked(label) AS (VALUES " + places +
+            ") SELECT of.id FROM asked JOIN joint of ON of.seam = label UNION ALL "
+            "SELECT of.id FROM asked JOIN joint of ON of.seam > label || '/R' AND "
+            "of.seam < label || '/S'";
+        conditions += std::string(conditions.empty() ? " WHERE " : " AND ") +
+                      (places.empty() ? "0" : "joint.id IN (" + ids + ")");
+    }
+    const bool textLeads = search && lead == kNamed.size() && !filter.seams;
     const char* notBefore = textLeads ? "joint_text.rowid >= ?" : "id >= ?";
     const char* notAfter = textLeads ? "joint_text.rowid <= ?" : "id <= ?";
     // Local dates differ from UTC by a day at most: the order of ids narrows, the date decides.
     if (filter.fromDay) {
-        also("day >= ?", *filter.fromDay);
+        also("+day >= ?", *filter.fromDay);
         also(notBefore, idsOpenedAt(midnight(*filter.fromDay).value_or(0) - kDayMs).first);
     }
     if (filter.toDay) {
-        also("day <= ?", *filter.toDay);
+        also("+day <= ?", *filter.toDay);
         also(notAfter, idsOpenedAt(midnight(*filter.toDay).value_or(0) + 2 * kDayMs).second);
     }
     if (filter.after) {

@@ -8,6 +8,7 @@
 
 #include <cstdint>
 #include <memory>
+#include <optional>
 #include <string>
 #include <vector>
 
@@ -100,6 +101,14 @@ void cacheJoints(
 /// One step towards a complete cache, at most `rows` rows of a chain further, in one transaction.
 /// True: there is more.
 bool refreshJointCache(SQLite::Database& database, std::int64_t rows);
+
+/// The values that its joints have there, sorted; found by steps along the field's index.
+std::vector<std::string> cachedValues(SQLite::Database& cache, JointField field);
+
+/// The local days on which its joints were opened, the newest first, at most so many, and before
+/// that day, if one is given.
+std::vector<std::string> cachedDays(
+    SQLite::Database& cache, std::size_t most, const std::optional<std::string>& before = {});
 
 /// The lines of single welds as the cache has them.
 class CachedJoints {

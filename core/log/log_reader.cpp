@@ -11,6 +11,7 @@
 #include <SQLiteCpp/Statement.h>
 #include <SQLiteCpp/Transaction.h>
 #include <algorithm>
+#include <set>
 #include <unordered_set>
 #include <utility>
 
@@ -68,6 +69,7 @@ struct LogReader::Inside {
         }
     }
 
+    bool isCacheComplete();
     void lookWhatIsUnlisted();
     void eachLine(const JointFilter& filter, const std::function<bool(const JointLine&)>& use);
 };
@@ -90,14 +92,18 @@ void LogReader::Inside::lookWhatIsUnlisted() {
     unlisted.version = now;
 }
 
+bool LogReader::Inside::isCacheComplete() {
+    if (!watch) {
+        watch.emplace(*database);
+    }
+    return watch->isComplete();
+}
+
 /// The cache's lines, but for welds with rows that it does not know yet: theirs are worked out here
 /// and merged in.
 void LogReader::Inside::eachLine(
     const JointFilter& filter, const std::function<bool(const JointLine&)>& use) {
-    if (!watch) {
-        watch.emplace(*database);
-    }
-    if (watch->isComplete()) {
+    if (isCacheComplete()) {
         JointCursor lines(*database, filter);
         JointLine line;
         while (lines.next(line) && use(line)) {
@@ -248,6 +254,29 @@ Result<std::optional<RowSpan>> LogReader::span(const std::string& subject) {
             return Found{};
         }
         return Found{RowSpan{query.getColumn(0).getInt64(), query.getColumn(1).getInt64()}};
+    });
+}
+
+Result<std::vector<std::int64_t>> LogReader::rowsOf(const std::string& subject) {
+    using Seqs = std::vector<std::int64_t>;
+    return m_inside->reading<Seqs>([&]() -> Result<Seqs> {
+        SQLite::Statement query(
+            *m_inside->database, "SELECT seq FROM event INDEXED BY event_once "
+                                 "WHERE chain = 1 AND subject = ? ORDER BY n");
+        query.bind(1, subject);
+        Seqs out;
+        while (query.executeStep()) {
+            out.push_back(query.getColumn(0).getInt64());
+        }
+        return out;
+    });
+}
+
+Result<std::string> LogReader::dispute(const std::string& weld) {
+    return m_inside->reading<std::string>([&]() -> Result<std::string> {
+        std::string said;
+        bodiesOf(*m_inside->database, weld, &said);
+        return said;
     });
 }
 
@@ -418,6 +447,55 @@ Result<std::vector<JointLine>> LogReader::joints(const JointFilter& filter) {
             out.push_back(line);
             return out.size() < filter.limit;
         });
+        return out;
+    });
+}
+
+Result<std::vector<std::string>> LogReader::values(JointField field) {
+    using Values = std::vector<std::string>;
+    return m_inside->reading<Values>([&]() -> Result<Values> {
+        SQLite::Database& database = *m_inside->database;
+        Values cached;
+        if (hasJointCache(database)) {
+            cached = cachedValues(database, field);
+        }
+        if (m_inside->isCacheComplete()) {
+            return cached;
+        }
+        std::set<std::string> found(cached.begin(), cached.end());
+        for (const std::string& weld : staleWelds(database)) {
+            found.insert(valueOf(foldedJoint(database, weld).line, field));
+        }
+        return Values(found.begin(), found.end());
+    });
+}
+
+Result<std::vector<std::string>>
+LogReader::days(std::size_t most, const std::optional<std::string>& before) {
+    using Days = std::vector<std::string>;
+    JointFilter filter;
+    filter.toDay = before;
+    if (auto sound = checkFilter(filter); !sound) {
+        return tl::unexpected<Error>(std::move(sound.error()));
+    }
+    return m_inside->reading<Days>([&]() -> Result<Days> {
+        SQLite::Database& database = *m_inside->database;
+        Days cached;
+        if (hasJointCache(database)) {
+            cached = cachedDays(database, most, before);
+        }
+        if (m_inside->isCacheComplete()) {
+            return cached;
+        }
+        std::set<std::string, std::greater<>> found(cached.begin(), cached.end());
+        for (const std::string& weld : staleWelds(database)) {
+            const std::string day = foldedJoint(database, weld).line.day;
+            if (!before || day < *before) {
+                found.insert(day);
+            }
+        }
+        Days out(found.begin(), found.end());
+        out.resize(std::min(out.size(), most));
         return out;
     });
 }

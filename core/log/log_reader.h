@@ -75,6 +75,12 @@ public:
 
     /// One page, newest first.
     Result<std::vector<JointLine>> joints(const JointFilter& filter);
+    /// The values that the joints of this log have in that field, sorted. People's are their ids.
+    Result<std::vector<std::string>> values(JointField field);
+    /// The local days on which joints were opened, the newest first, at most so many; before that
+    /// day, if one is given. Malformed: a date that is none.
+    Result<std::vector<std::string>>
+    days(std::size_t most, const std::optional<std::string>& before = {});
     /// All that match, newest first, without holding them in memory (`limit` and `after` do not
     /// count). The callback returns false to stop, must not throw, and must not use this reader.
     Result<void>
@@ -88,6 +94,10 @@ public:
     eachRow(const std::function<bool(const StoredRow&)>& use, std::int64_t fromSeq = 1);
     /// Absent: the log's own chain has no such subject.
     Result<std::optional<RowSpan>> span(const std::string& subject);
+    /// All of its rows there, by n.
+    Result<std::vector<std::int64_t>> rowsOf(const std::string& subject);
+    /// Where two chains tell a weld differently: a sentence about the first such event; else "".
+    Result<std::string> dispute(const std::string& weld);
 
     Result<std::optional<LogDocument>> document(const std::string& sha256);
 

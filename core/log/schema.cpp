@@ -95,6 +95,7 @@ CREATE INDEX joint_by ON joint(opened_by);
 CREATE INDEX joint_material ON joint(material);
 CREATE INDEX joint_verdict ON joint(verdict);
 CREATE INDEX joint_seam ON joint(seam);
+CREATE INDEX joint_day ON joint(day);
 CREATE VIRTUAL TABLE joint_text USING fts5(text, prefix='1 2');
 CREATE TABLE joint_state(chain INTEGER PRIMARY KEY, seq INTEGER NOT NULL, rules INTEGER NOT NULL, lines INTEGER NOT NULL)
   STRICT;

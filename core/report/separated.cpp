@@ -22,10 +22,23 @@ bool wantsQuotes(std::string_view text) {
     });
 }
 
+/// U+FF1D, U+FF0B, U+FF0D and U+FF20, which a spreadsheet may take for their narrow forms.
+bool beginsWide(std::string_view text) {
+    for (const std::string_view sign :
+         {"\xEF\xBC\x9D", "\xEF\xBC\x8B", "\xEF\xBC\x8D", "\xEF\xBC\xA0"}) {
+        if (text.substr(0, sign.size()) == sign) {
+            return true;
+        }
+    }
+    return false;
+}
+
 bool wouldRun(std::string_view text) {
-    return !text.empty() &&
-           std::string_view("=+-@\t\r").find(text.front()) != std::string_view::npos &&
-           !isPlainNumber(text);
+    if (text.empty() || isPlainNumber(text)) {
+        return false;
+    }
+    return std::string_view("=+-@\t\r").find(text.front()) != std::string_view::npos ||
+           beginsWide(text);
 }
 
 void addCell(std::string& row, std::string_view value) {

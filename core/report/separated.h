@@ -1,6 +1,7 @@
 // Comma-separated values by RFC 4180: comma, CRLF, quotes where needed. A spreadsheet runs a cell
-// that begins with = + - @ or a control sign as a formula, and remarks and batch numbers are typed
-// by people: such a cell gets an apostrophe in front, unless it is a plain number.
+// that begins with = + - @, with their wide forms or with a tab or CR as a formula, and remarks
+// and batch numbers are typed by people: such a cell gets an apostrophe in front, unless it is a
+// plain number.
 #pragma once
 
 #include <initializer_list>

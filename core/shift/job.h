@@ -35,6 +35,9 @@ inline constexpr int kMostRewelds = 9;
 struct Job {
     std::string operatorId; // "person:ID" of the first operator
     std::vector<JobSeam> seams;
+    std::string order; // as it stands on papers, all three; "" if not told
+    std::string shop;
+    std::string part;
 };
 
 /// The first job (by file name) of the folder. Missing: there is none; Unreadable, Malformed:

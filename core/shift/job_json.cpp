@@ -103,9 +103,10 @@ Result<Job> readFirstJob(const std::string& folder) {
     if (reader.text("format") != "seamclock-job/1") {
         reader.complain("format", "is not seamclock-job/1");
     }
-    for (const char* key : {"id", "order", "shop", "part"}) {
-        reader.ignore(key);
-    }
+    reader.ignore("id");
+    job.order = reader.textIf("order").value_or("");
+    job.shop = reader.textIf("shop").value_or("");
+    job.part = reader.textIf("part").value_or("");
     for (JsonReader person : reader.objects("people")) {
         const std::string id = person.text("id");
         person.ignore("name");

@@ -135,6 +135,12 @@ Result<Weld> accept(const Weld& weld, const Intent& intent, const Instant& at) {
     if (std::holds_alternative<SignedOff>(intent.d) && !intent.foreman) {
         return refused("signing off needs a foreman's PIN");
     }
+    if (std::holds_alternative<Decided>(intent.d) && !intent.foreman) {
+        return refused("deciding on a joint needs a foreman's PIN");
+    }
+    if (std::holds_alternative<ValueCorrected>(intent.d) && !intent.foreman) {
+        return refused("correcting a value needs a foreman's PIN");
+    }
     if (const auto fits = checkReasons(weld, intent.d); !fits) {
         return tl::unexpected<Error>(fits.error());
     }

@@ -41,8 +41,10 @@ APP_ARROWS = {
     "pages": ["parts"],
     "print": ["parts", "text"],
     "setup": ["pages", "text"],
-    "operate": ["setup", "print"],
+    "daylog": ["pages", "print"],
+    "operate": ["setup", "daylog"],
     "practice": ["operate"],
+    "read": ["daylog", "print"],
 }
 QT_FREE = ("core/", "app/cli/", "app/platform/", "tests/core/")
 

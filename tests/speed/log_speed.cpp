@@ -4,6 +4,7 @@
 // "value NAME VALUE UNIT" is a plain measurement of this machine.
 //
 //     log_speed page SMALL BIG     first pages and filters, in logs made by make_big_log
+//     log_speed scroll LOG         the whole list by pages of the day log; what it is narrowed to
 //     log_speed write FOLDER       one event to disk; two logs are made there
 //     log_speed verify LOG ROUNDS  the chain and the full check
 #include "core/base/uuid.h"
@@ -251,6 +252,81 @@ void pages(const std::string& small, const std::string& big) {
     value("log-filter-slowest", slowest, "ms");
 }
 
+/// The list from its newest line to its oldest, a page of the day log at a time, beside the same
+/// pages asked of SQLite itself; and the values and days that it can be narrowed to.
+void scrolling(const std::string& path) {
+    constexpr std::size_t kPage = 40;
+    auto ours = must(LogReader::open(path));
+    Plain plain(path);
+    sqlite3_stmt* const page = plain.prepare(
+        std::string("SELECT ") + kColumns +
+        ", id FROM joint WHERE id < ? ORDER BY id DESC LIMIT ?");
+    JointFilter filter;
+    filter.limit = kPage;
+    std::int64_t below = INT64_MAX;
+    std::vector<double> tookOurs;
+    std::vector<double> tookPlain;
+    volatile std::int64_t sink = 0;
+    std::size_t joints = 0;
+    for (bool more = true; more;) {
+        std::size_t lines = 0;
+        tookOurs.push_back(processorMs([&] {
+            const auto read = must(ours.joints(filter));
+            lines = read.size();
+            if (!read.empty()) {
+                filter.after = keyOf(read.back());
+            }
+        }));
+        std::size_t beside = 0;
+        tookPlain.push_back(processorMs([&] {
+            sqlite3_bind_int64(page, 1, below);
+            sqlite3_bind_int64(page, 2, static_cast<std::int64_t>(kPage));
+            const int columns = sqlite3_column_count(page);
+            while (sqlite3_step(page) == SQLITE_ROW) {
+                for (int i = 0; i + 1 < columns; ++i) {
+                    if (sqlite3_column_type(page, i) == SQLITE_INTEGER) {
+                        sink = sink + sqlite3_column_int64(page, i);
+                    } else {
+                        sink = sink + sqlite3_column_text(page, i)[0];
+                    }
+                }
+                below = sqlite3_column_int64(page, columns - 1);
+                ++beside;
+            }
+            sqlite3_reset(page);
+        }));
+        if (lines != beside) {
+            stop("pages of " + std::to_string(lines) + " and " + std::to_string(beside) + " lines");
+        }
+        joints += lines;
+        more = lines == kPage;
+    }
+    std::printf("value log-scroll-joints %zu\n", joints);
+    ratio("log-scroll-page", median(tookOurs), median(tookPlain));
+    value("log-scroll-longest-page", *std::max_element(tookOurs.begin(), tookOurs.end()), "ms");
+    value(
+        "log-scroll-longest-page-of-sqlite", *std::max_element(tookPlain.begin(), tookPlain.end()),
+        "ms");
+    for (const auto& [name, field] :
+         {std::pair{"bench", JointField::Bench},
+          {"by", JointField::By},
+          {"material", JointField::Material},
+          {"verdict", JointField::Verdict}}) {
+        value(
+            std::string("log-values-") + name,
+            inTurn(9, {[&, of = field] {
+                       sink = sink + static_cast<std::int64_t>(must(ours.values(of)).size());
+                   }})
+                .front(),
+            "ms");
+    }
+    value(
+        "log-days-60",
+        inTurn(9, {[&] { sink = sink + static_cast<std::int64_t>(must(ours.days(60)).size()); }})
+            .front(),
+        "ms");
+}
+
 // ---- One event to disk
 
 LogRow factRow(std::int64_t n) {
@@ -431,12 +507,14 @@ int main(int argc, char** argv) {
     const std::vector<std::string> words(argv + 1, argv + argc);
     if (words.size() == 3 && words[0] == "page") {
         seamclock::pages(words[1], words[2]);
+    } else if (words.size() == 2 && words[0] == "scroll") {
+        seamclock::scrolling(words[1]);
     } else if (words.size() == 2 && words[0] == "write") {
         seamclock::writing(words[1]);
     } else if (words.size() == 3 && words[0] == "verify") {
         seamclock::verifying(words[1], std::max(1, std::atoi(words[2].c_str())));
     } else {
-        seamclock::stop("log_speed page SMALL BIG | write FOLDER | verify LOG ROUNDS");
+        seamclock::stop("log_speed page SMALL BIG | scroll LOG | write FOLDER | verify LOG ROUNDS");
     }
     return 0;
 }

@@ -3,6 +3,7 @@
 // set-up, the alarms.
 #pragma once
 
+#include "app/operate/day_walk.h"
 #include "app/operate/people_walk.h"
 #include "app/operate/setup_walk.h"
 #include "tests/app/operate/demo_shop.h"
@@ -78,6 +79,8 @@ public:
         ASSERT_TRUE(done) << done.error().detail;
         m_people.emplace(m_shop.window(), m_shop.desk(), m_shop.clock());
         done = m_people->all(picture);
+        ASSERT_TRUE(done) << done.error().detail;
+        done = DayWalk(m_shop.window(), m_shop.writer(), *m_people, m_shop.clock()).all(picture);
         ASSERT_TRUE(done) << done.error().detail;
     }
 

@@ -9,6 +9,7 @@
 #include "core/weld/record.h"
 #include "tests/app/operate/demo_shop.h"
 
+#include <QCoreApplication>
 #include <gtest/gtest.h>
 #include <map>
 
@@ -210,6 +211,10 @@ TEST(Walk, LeavesTheDaysListWithEveryJoint) {
     ASSERT_TRUE(shop.writer().flush());
     shop.window().openDay();
     EXPECT_EQ(shop.window().page(), PageKind::Day);
+    while (shop.window().dayLog()->isBusy()) { // read on a thread of its own
+        QCoreApplication::processEvents(QEventLoop::WaitForMoreEvents);
+    }
+    shop.window().refresh();
     int rows = 0;
     for (const auto* row : shop.window().currentPage()->findChildren<JointRow*>()) {
         rows += row->isVisible() ? 1 : 0;

@@ -7,6 +7,7 @@
 #include <cctype>
 #include <gtest/gtest.h>
 #include <random>
+#include <set>
 #include <sstream>
 
 namespace seamclock {
@@ -52,6 +53,13 @@ bool holds(const std::string& text, const std::string& search) {
     return true;
 }
 
+/// The label itself, or what was welded again of it.
+bool isOf(const std::string& label, const std::vector<std::string>& seams) {
+    return std::any_of(seams.begin(), seams.end(), [&](const std::string& seam) {
+        return label == seam || (begins(label, seam + "/R") && label.size() > seam.size() + 2);
+    });
+}
+
 bool fits(const CachedJoint& joint, const JointFilter& filter) {
     const auto same = [](const std::optional<std::string>& asked, const std::string& is) {
         return !asked || *asked == is;
@@ -61,6 +69,7 @@ bool fits(const CachedJoint& joint, const JointFilter& filter) {
            same(filter.material, line.material) && same(filter.verdict, line.verdict) &&
            (!filter.fromDay || line.day >= *filter.fromDay) &&
            (!filter.toDay || line.day <= *filter.toDay) &&
+           (!filter.seams || isOf(line.seam, *filter.seams)) &&
            (!filter.text || holds(joint.text, *filter.text));
 }
 
@@ -128,6 +137,7 @@ const std::vector<std::string> kBenches{"east", "west", "spare"};
 const std::vector<std::string> kPeople{"person:ilva", "person:oddo"};
 const std::vector<std::string> kMaterials{"PE-HD", "PP"};
 const std::vector<std::string> kVerdicts{"within limits", "out of limits", ""};
+const std::vector<std::string> kSeams{"S3", "S3/R1", "S3/R12", "S3/left", "S30", "S4", ""};
 const std::vector<std::string> kWords{"tank", "Tanker", "S3/R1", "VP-40713", "draught",
                                       "7",    "70",     "weir",  "lid"};
 
@@ -151,6 +161,7 @@ CachedJoint randomJoint(Chooser& choose, std::int64_t number) {
     out.line.material = choose.of(kMaterials);
     out.line.verdict = choose.of(kVerdicts);
     out.line.open = out.line.verdict.empty();
+    out.line.seam = choose.of(kSeams);
     for (std::size_t words = choose.below(5); words > 0; --words) {
         out.text += choose.of(kWords) + "\n";
     }
@@ -172,6 +183,10 @@ JointFilter randomFilter(Chooser& choose) {
     filter.text = maybe(std::vector<std::string>{
         "tank", "tan", "t", "s3", "S3/R", "vp-407", "7", "1", "nothing", "weir lid", "lid 7", "d w",
         " ", "\"", "tank nothing"});
+    if (choose.below(3) == 0) {
+        filter.seams = choose.of(
+            std::vector<std::vector<std::string>>{{"S3"}, {"S4", "S30"}, {"S3/left"}, {"S5"}, {}});
+    }
     if (filter.text == "\"") {
         filter.text = "\"tank\"";
     }
@@ -230,6 +245,73 @@ TEST(JointCache, TakesWordsThatAreNotPlainAsTheIndexDoes) {
     for (const char* text : {"elmorra", "brien's", "biggest"}) {
         EXPECT_EQ(hits(text), 0U) << text;
     }
+}
+
+TEST(JointCache, FindsAPersonByTheNameThatThePersonGoesBy) {
+    Cache cache;
+    for (const auto& [weld, id] : {std::pair{"weld:1", "person:ilva"}, {"weld:2", "person:oddo"}}) {
+        CachedJoint joint;
+        joint.line.weld = weld;
+        joint.text = std::string("tank\n") + id;
+        cache.store(joint);
+    }
+    const auto welds = [&](const char* text) {
+        JointFilter filter;
+        filter.text = text;
+        filter.names = {{"person:ilva", "Ilva Borrick-Stein"}, {"person:oddo", "Øddo Varn"}};
+        std::string out;
+        for (const JointLine& line : cache.list(filter)) {
+            out += line.weld.substr(5);
+        }
+        return out;
+    };
+    EXPECT_EQ(welds("borr"), "1") << "the name has changed since the id was made";
+    EXPECT_EQ(welds("VARN tank"), "2");
+    EXPECT_EQ(welds("Ødd"), "2");
+    EXPECT_EQ(welds("ilva"), "1") << "the id says so, too";
+    EXPECT_EQ(welds("tank"), "21");
+    EXPECT_EQ(welds("borr varn"), "");
+    EXPECT_EQ(welds("orrick"), "") << "no beginning";
+}
+
+TEST(JointCache, NamesEachValueOfAFieldOnce) {
+    Chooser choose(6);
+    Cache cache;
+    EXPECT_TRUE(cachedValues(cache.database(), JointField::Bench).empty());
+    const auto joints = fill(cache, choose, 200);
+    for (const JointField field :
+         {JointField::Bench, JointField::By, JointField::Material, JointField::Verdict}) {
+        std::set<std::string> expected;
+        for (const CachedJoint& joint : joints) {
+            expected.insert(valueOf(joint.line, field));
+        }
+        EXPECT_EQ(
+            cachedValues(cache.database(), field),
+            std::vector<std::string>(expected.begin(), expected.end()));
+    }
+}
+
+TEST(JointCache, NamesTheDaysFromTheNewestOn) {
+    Cache cache;
+    // Local days: the clock's offset decides in which a joint of the night stands.
+    const auto store = [&](std::int64_t utcHour, int offsetHours, int number) {
+        CachedJoint joint;
+        joint.line.weld = "weld:" + std::to_string(number);
+        joint.line.openedUtc = Milliseconds(1'893'974'400'000 + utcHour * 3'600'000);
+        joint.line.offset = std::chrono::hours(offsetHours);
+        joint.line.day = toIsoDate(joint.line.openedUtc, joint.line.offset);
+        cache.store(joint);
+    };
+    store(0, 0, 1);   // 2030-01-07
+    store(1, 0, 2);   // the same
+    store(23, 2, 3);  // 2030-01-08
+    store(30, -8, 4); // 2030-01-07 again, by a clock further west
+    store(60, 0, 5);  // 2030-01-09
+    using Days = std::vector<std::string>;
+    EXPECT_EQ(cachedDays(cache.database(), 9), (Days{"2030-01-09", "2030-01-08", "2030-01-07"}));
+    EXPECT_EQ(cachedDays(cache.database(), 1), (Days{"2030-01-09"}));
+    EXPECT_EQ(cachedDays(cache.database(), 9, "2030-01-08"), (Days{"2030-01-07"}));
+    EXPECT_EQ(cachedDays(cache.database(), 9, "2030-01-07"), (Days{}));
 }
 
 TEST(JointCache, StoresALineAnewInItsPlaceOrAtAnotherInstant) {

@@ -147,6 +147,40 @@ TEST_F(Reader, FindsFreeTextByTheBeginningsOfAllItsWords) {
     EXPECT_EQ(found("draught OR maker"), (Numbers{}));
 }
 
+TEST_F(Reader, NamesWhatAListCanBeNarrowedTo) {
+    using Words = std::vector<std::string>;
+    const auto expect = [&](LogReader& reader) {
+        EXPECT_EQ(reader.values(JointField::Material), (Words{"PE-HD", "PP"}));
+        EXPECT_EQ(reader.values(JointField::By), (Words{"person:op-1"}));
+        EXPECT_EQ(reader.values(JointField::Verdict), (Words{"", "incomplete", "within limits"}));
+        EXPECT_EQ(reader.days(9), (Words{"2030-01-14", "2030-01-13"}));
+        EXPECT_EQ(reader.days(1), (Words{"2030-01-14"}));
+        EXPECT_EQ(reader.days(9, "2030-01-14"), (Words{"2030-01-13"}));
+        const auto none = reader.days(9, "2030-13-14");
+        ASSERT_FALSE(none);
+        EXPECT_EQ(none.error().code, ErrorCode::Malformed);
+    };
+    auto reader = opened();
+    expect(reader);
+    {
+        test::BehindTheBack stranger(path);
+        stranger.database().exec("DELETE FROM joint");
+    }
+    expect(reader); // worked out from the events
+}
+
+TEST_F(Reader, FindsByTheSeamsOfAJobAndByWhoMadeAStep) {
+    JointFilter filter;
+    filter.seams = std::vector<std::string>{"no such seam"};
+    EXPECT_EQ(numbers(filter), (Numbers{}));
+    filter.seams = std::vector<std::string>{};
+    EXPECT_EQ(numbers(filter), (Numbers{})) << "a job without seams has no joints";
+    filter = {};
+    filter.names = {{"person:op-1", "Ilva Borrick"}};
+    filter.text = "borrick";
+    EXPECT_EQ(numbers(filter), (Numbers{4, 5, 3, 2, 1}));
+}
+
 TEST_F(Reader, SaysWhichDateIsNone) {
     for (const char* day :
          {"", "2030-1-7", "2030-02-30", "2030-13-01", "07.01.2030", "2030-01-0x", "2030-01-077"}) {

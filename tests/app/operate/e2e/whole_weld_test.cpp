@@ -3,11 +3,13 @@
 // must agree with the stamps: every event of the weld belongs to a press and counts at its instant,
 // to 100 ms. What the machine itself takes away from this test's own threads meanwhile is measured
 // beside it and added, so that a busy machine is not taken for a slow program.
-#include "app/operate/day_page.h"
+#include "app/daylog/daylog_flow.h"
 #include "app/operate/pad_page.h"
 #include "app/pages/choice_page.h"
 #include "app/text/words.h"
 #include "core/bench/bench_codec.h"
+#include "core/estimate/heat_estimate.h"
+#include "core/heat/material_codec.h"
 #include "core/log/log_reader.h"
 #include "core/log/verify.h"
 #include "core/weld/record.h"
@@ -280,7 +282,7 @@ QPointF statusTile() {
     return {strip.right() - 60, strip.center().y()};
 }
 
-/// The day's list with this joint alone, as it should be painted.
+/// The day log with this joint alone, as it should be painted once it is read and worked out.
 void expectDay(Hand& hand) {
     auto reader = LogReader::open(hand.rig().log());
     ASSERT_TRUE(reader);
@@ -289,17 +291,26 @@ void expectDay(Hand& hand) {
     ASSERT_EQ(lines->size(), 1U);
     EXPECT_FALSE(lines->front().open);
     const WeldRecord joint = record(hand.weld());
-    JointRowView row =
-        jointRow(lines->front(), firstReason(joint.verdict, joint.plan).toStdString());
-    row.chosen = true;
     const auto bench = readBenchFile(jobOfTests().seams.front().benchFile);
     ASSERT_TRUE(bench);
+    const auto materials =
+        readMaterialFolder(std::string(SEAMCLOCK_SOURCE_DIR) + "/resources/materials");
+    ASSERT_TRUE(materials);
+    const auto course = courseOf(hand.weld(), &bench->bench);
+    ASSERT_TRUE(course);
+    const auto heat = estimateHeat(*course, *materials);
+    ASSERT_TRUE(heat);
+    const DayNames names{{{bench->bench.id, "A"}}, {}};
+    DayPageView view;
+    view.rows = {jointRow(lines->front(), &joint, names)};
+    view.rows.front().chosen = true;
+    view.who = DayLogFlow::tr("no foreman has a PIN");
     DayPage page;
     page.setLook(lookOfTests());
     page.resize(kScreenWidth, kScreenHeight);
-    page.showList({row}, false, false);
-    page.showJoint(jointView(joint, &bench->bench));
-    hand.expectPicture(page, frameFor(FrameKind::Page).body, "the day's list");
+    page.show(view);
+    page.showJoint(jointView(joint, names, &*heat));
+    hand.expectPicture(page, frameFor(FrameKind::Page).body, "the day log");
 }
 
 TEST(WholeWeld, ByRealKeysAndClicksIsTheRecordThatIsSaved) {
@@ -356,6 +367,7 @@ TEST(WholeWeld, ByRealKeysAndClicksIsTheRecordThatIsSaved) {
     rig.click(statusTile());
     rig.click(menuTile(0));
     ASSERT_NO_FATAL_FAILURE(expectDay(hand));
+    rig.key("space"); // back to the bench
     rig.click(statusTile());
     rig.click(frameFor(FrameKind::Page).stop);
     EXPECT_EQ(rig.waitForEnd(), 0) << "the program ends by its own menu";

@@ -1,4 +1,4 @@
-#include "app/operate/name_page.h"
+#include "app/pages/name_page.h"
 
 #include "app/pages/line_style.h"
 

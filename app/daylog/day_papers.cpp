@@ -1,0 +1,185 @@
+#include "app/daylog/day_papers.h"
+
+#include "app/print/printer.h"
+#include "app/print/report_pdf.h"
+#include "core/bench/bench_codec.h"
+#include "core/report/day_list.h"
+#include "core/report/record_facts.h"
+#include "core/report/value_rows.h"
+#include "core/weld/record.h"
+
+#include <QDir>
+#include <QFile>
+#include <QSaveFile>
+#include <optional>
+#include <utility>
+
+namespace seamclock {
+namespace {
+
+constexpr int kMostNames = 1'000; // of one day's tables in one folder
+
+Result<RecordFacts>
+factsOf(LogReader& reader, const LogFacts& log, const std::string& weld, const DayPapers& papers) {
+    return recordFacts(reader, log, weld, &papers.materials);
+}
+
+/// A file that appears only when all of it is on disk.
+class TableFile {
+public:
+    explicit TableFile(const QString& path) : m_file(path) {
+        m_good = m_file.open(QIODevice::WriteOnly);
+    }
+
+    void write(const std::string& text) {
+        m_good = m_good && m_file.write(text.data(), static_cast<qint64>(text.size())) ==
+                               static_cast<qint64>(text.size());
+    }
+    bool isGood() const { return m_good; }
+    Result<QString> finish() {
+        if (m_good && m_file.commit()) {
+            return m_file.fileName();
+        }
+        const QString why = m_file.errorString();
+        m_file.cancelWriting();
+        return fail(
+            ErrorCode::NotWritten, "the table can't be written to \"" +
+                                       m_file.fileName().toStdString() + "\" (" +
+                                       why.toStdString() + ")");
+    }
+
+private:
+    QSaveFile m_file;
+    bool m_good = false;
+};
+
+Result<QString> freeName(const QString& folder, const QString& stem, const QString& ending) {
+    if (!QDir().mkpath(folder)) {
+        return fail(
+            ErrorCode::NotWritten,
+            "the folder \"" + folder.toStdString() + "\" for tables can't be made");
+    }
+    for (int i = 1; i <= kMostNames; ++i) {
+        const QString name =
+            i == 1 ? stem + ending : QString("%1-%2%3").arg(stem).arg(i).arg(ending);
+        QString path = QDir(folder).filePath(name);
+        if (!QFile::exists(path)) {
+            return path;
+        }
+    }
+    return fail(
+        ErrorCode::NotWritten, "there are " + std::to_string(kMostNames) + " files like \"" +
+                                   QDir(folder).filePath(stem + ending).toStdString() +
+                                   "\" already");
+}
+
+/// Of one joint; empty for one whose events make no weld.
+std::string valuesOf(LogReader& reader, const std::string& weld) {
+    const auto events = reader.weldEvents(weld);
+    auto folded = events ? fold(*events) : Result<Weld>(tl::unexpected<Error>(events.error()));
+    if (!folded) {
+        return {};
+    }
+    const WeldRecord made = record(std::move(*folded));
+    std::optional<Bench> bench;
+    const auto document = reader.document(made.opened.docs.bench);
+    if (document && *document) {
+        if (auto read = readBench("the bench of " + weld, (*document)->bytes)) {
+            bench = std::move(read->bench);
+        }
+    }
+    return valueRows(made, bench ? &*bench : nullptr);
+}
+
+} // namespace
+
+Result<QString> saveRecordOf(LogReader& reader, const std::string& weld, const DayPapers& papers) {
+    const auto log = logFacts(reader);
+    if (!log) {
+        return tl::unexpected<Error>(log.error());
+    }
+    const auto joint = factsOf(reader, *log, weld, papers);
+    if (!joint) {
+        return tl::unexpected<Error>(joint.error());
+    }
+    return saveRecordPdf(*joint, *log, papers.work, papers.units, paperOfLocale(), papers.folder);
+}
+
+Result<QString> printRecordOf(
+    LogReader& reader, const std::string& weld, const DayPapers& papers, const QString& printer) {
+    const auto log = logFacts(reader);
+    if (!log) {
+        return tl::unexpected<Error>(log.error());
+    }
+    const auto joint = factsOf(reader, *log, weld, papers);
+    if (!joint) {
+        return tl::unexpected<Error>(joint.error());
+    }
+    const auto printed =
+        printRecord(*joint, *log, papers.work, papers.units, paperOfLocale(), printer);
+    if (!printed) {
+        return tl::unexpected<Error>(printed.error());
+    }
+    return printer;
+}
+
+Result<QString>
+saveReportOf(LogReader& reader, const JointFilter& filter, const DayPapers& papers) {
+    const auto report = reportFacts(reader, filter);
+    if (!report) {
+        return tl::unexpected<Error>(report.error());
+    }
+    const bool narrowed =
+        filter.bench || filter.by || filter.material || filter.verdict || filter.text;
+    const ReportOf of = filter.fromDay && !filter.seams && !narrowed   ? ReportOf::Day
+                        : filter.seams && !filter.fromDay && !narrowed ? ReportOf::Job
+                                                                       : ReportOf::Selection;
+    return saveReportPdf(*report, of, papers.work, papers.units, paperOfLocale(), papers.folder);
+}
+
+Result<QString>
+saveTableOf(LogReader& reader, const JointFilter& filter, DayTable table, const DayPapers& papers) {
+    const QString day = QString::fromStdString(filter.fromDay.value_or(""));
+    const QString stem =
+        (table == DayTable::Values ? QStringLiteral("values") : QStringLiteral("joints")) +
+        (day.isEmpty() ? QString() : QStringLiteral("-") + day);
+    const auto path = freeName(
+        papers.folder, stem,
+        table == DayTable::Json ? QStringLiteral(".json") : QStringLiteral(".csv"));
+    if (!path) {
+        return path;
+    }
+    TableFile file(*path);
+    std::vector<std::string> welds;
+    bool first = true;
+    file.write(
+        table == DayTable::List     ? dayListHeader()
+        : table == DayTable::Values ? valueRowsHeader()
+                                    : std::string("[\n"));
+    const auto read = reader.eachJoint(filter, [&](const JointLine& line) {
+        if (table == DayTable::List) {
+            file.write(dayListRow(line));
+        } else if (table == DayTable::Json) {
+            file.write((first ? "" : ",\n") + jointLineJson(line));
+        } else {
+            welds.push_back(line.weld);
+        }
+        first = false;
+        return file.isGood();
+    });
+    if (!read) {
+        return tl::unexpected<Error>(read.error());
+    }
+    for (const std::string& weld : welds) {
+        if (!file.isGood()) {
+            break;
+        }
+        file.write(valuesOf(reader, weld));
+    }
+    if (table == DayTable::Json) {
+        file.write("\n]\n");
+    }
+    return file.finish();
+}
+
+} // namespace seamclock

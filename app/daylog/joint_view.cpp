@@ -1,0 +1,552 @@
+#include "app/daylog/joint_view.h"
+
+#include "app/text/numbers.h"
+#include "app/text/record_words.h"
+#include "app/text/words.h"
+#include "core/report/set_actual.h"
+
+#include <QCoreApplication>
+#include <QDate>
+#include <QLocale>
+#include <algorithm>
+#include <cmath>
+#include <map>
+#include <utility>
+
+namespace seamclock {
+namespace {
+
+struct Day {
+    Q_DECLARE_TR_FUNCTIONS(Day)
+};
+
+const QString kNone = QStringLiteral("–");
+
+struct Item {
+    const char* code;
+    const char* field; // of its event, as core/weld/correction names it
+};
+constexpr Item kItems[] = {
+    {"plate_temperature", "value_mC"},    {"scale_zero", "value_milli"},
+    {"drag_reading", "value_milli"},      {"gap", "value_um"},
+    {"clamping_gap", "value_um"},         {"edge_gap", "value_um"},
+    {"alignment_bead", "value_um"},       {"alignment_reading", "reading_milli"},
+    {"soak_reading", "reading_milli"},    {"joining_reading", "reading_milli"},
+    {"recheck_reading", "reading_milli"}, {"bead_height", "height_um"},
+    {"bead_width", "width_um"},           {"bead_k", "k_um"},
+    {"misalignment", "misalignment_um"}};
+
+const Item* itemOf(const std::string& code) {
+    const auto* const found = std::find_if(
+        std::begin(kItems), std::end(kItems), [&](const Item& item) { return code == item.code; });
+    return found == std::end(kItems) ? nullptr : found;
+}
+
+QString itemName(const SetActual& item) {
+    const QString what = itemWord(item.item);
+    return item.place.empty() ? what : Day::tr("%1, %2").arg(what, placeWord(item.place));
+}
+
+/// How one joint's values are written.
+struct Writing {
+    const WeldPlan& plan;
+    UnitSystem units;
+
+    QString text(std::int64_t value, const std::string& unit) const {
+        return amountText(value, unit, plan, units);
+    }
+    QString bare(std::int64_t value, const std::string& unit) const {
+        return amountNumber(value, unit, plan, units);
+    }
+};
+
+bool isOut(const SetActual& item) {
+    const bool k = item.item == "bead_k"; // above the sheet's surface everywhere
+    return item.actual && ((item.low && *item.actual < *item.low) ||
+                           (item.high && *item.actual > *item.high) || (k && *item.actual <= 0));
+}
+
+QString setText(const SetActual& item, const Writing& in) {
+    if (item.set) {
+        return in.text(*item.set, item.unit);
+    }
+    if (item.item == "bead_k") {
+        return Day::tr("above 0");
+    }
+    if (item.high) {
+        return Day::tr("to %1").arg(in.text(*item.high, item.unit));
+    }
+    return item.low ? Day::tr("from %1").arg(in.text(*item.low, item.unit)) : kNone;
+}
+
+QString allowedText(const SetActual& item, const Writing& in) {
+    if (item.low && item.high) {
+        return Day::tr("%1 to %2")
+            .arg(in.bare(*item.low, item.unit), in.text(*item.high, item.unit));
+    }
+    if (item.high) {
+        return Day::tr("to %1").arg(in.text(*item.high, item.unit));
+    }
+    if (item.low) {
+        return Day::tr("from %1").arg(in.text(*item.low, item.unit));
+    }
+    return item.item == "bead_k" ? Day::tr("above 0") : kNone;
+}
+
+/// What was corrected, by event and field: what stood there before, the oldest first.
+std::map<std::pair<std::int64_t, std::string>, std::vector<std::string>>
+correctionsOf(const WeldRecord& record) {
+    std::map<std::pair<std::int64_t, std::string>, std::vector<std::string>> out;
+    for (const Event& event : record.events) {
+        if (const auto* made = std::get_if<ValueCorrected>(&event.d)) {
+            out[{made->targetN, made->field}].push_back(made->was);
+        }
+    }
+    return out;
+}
+
+QString
+struckText(const std::vector<std::string>& before, const std::string& unit, const Writing& in) {
+    QStringList out;
+    for (const std::string& was : before) {
+        bool whole = false;
+        const qlonglong value = fromUtf8(was).toLongLong(&whole);
+        out << (whole && !unit.empty() ? in.bare(value, unit) : fromUtf8(was));
+    }
+    return out.join(QLatin1Char(' '));
+}
+
+QString takenText(const PhaseRecord& phase) {
+    if (!phase.took) {
+        return kNone;
+    }
+    const QString low = timeText(phase.took->lo);
+    return phase.took->lo == phase.took->hi
+               ? low
+               : Day::tr("%1 to %2").arg(low, timeText(phase.took->hi));
+}
+
+bool isOut(const PhaseRecord& phase) {
+    return phase.took && ((phase.low && phase.took->lo < *phase.low) ||
+                          (phase.high && phase.took->hi > *phase.high));
+}
+
+QString phaseAllowed(const PhaseRecord& phase) {
+    if (phase.low && phase.high) {
+        return Day::tr("%1 to %2").arg(timeText(*phase.low), timeText(*phase.high));
+    }
+    return phase.high  ? Day::tr("to %1").arg(timeText(*phase.high))
+           : phase.low ? Day::tr("from %1").arg(timeText(*phase.low))
+                       : kNone;
+}
+
+TableView::Cell cell(const QString& text) {
+    return {text, {}, false, false};
+}
+TableView::Cell softCell(const QString& text) {
+    return {text, {}, false, true};
+}
+TableView::Row head(const QString& text) {
+    return {{cell(text)}, true, 0};
+}
+QString fromEvent(std::int64_t n) {
+    return n == 0 ? kNone : Day::tr("event %1").arg(n);
+}
+
+/// The one of these that is nearest to being wrong, or is.
+const SetActual* worst(
+    const std::vector<SetActual>& all, const std::string& item,
+    bool (*worse)(std::int64_t, std::int64_t)) {
+    const SetActual* found = nullptr;
+    for (const SetActual& one : all) {
+        if (one.item == item && one.actual &&
+            (found == nullptr || worse(*one.actual, *found->actual))) {
+            found = &one;
+        }
+    }
+    return found;
+}
+
+bool isLess(std::int64_t a, std::int64_t b) {
+    return a < b;
+}
+bool isMore(std::int64_t a, std::int64_t b) {
+    return a > b;
+}
+bool always(std::int64_t, std::int64_t) {
+    return true;
+}
+
+/// Out of its window before in it, then the one further from the plan's aim.
+const SetActual* worstPlate(const std::vector<SetActual>& all) {
+    const auto off = [](const SetActual& one) {
+        return std::abs(*one.actual - one.set.value_or(*one.actual));
+    };
+    const SetActual* found = nullptr;
+    for (const SetActual& one : all) {
+        if (one.item == "plate_temperature" && one.actual &&
+            (found == nullptr ||
+             std::pair(isOut(one), off(one)) > std::pair(isOut(*found), off(*found)))) {
+            found = &one;
+        }
+    }
+    return found;
+}
+
+std::vector<JointView::Value> theFew(const WeldRecord& record, UnitSystem units) {
+    const WeldPlan& plan = record.plan;
+    const Writing in{plan, units};
+    const std::vector<SetActual> all = setAndActual(record, nullptr);
+    std::vector<JointView::Value> out;
+    const auto add = [&](const QString& name, const SetActual* one, const QString& set) {
+        JointView::Value value;
+        value.item = name;
+        value.set = set;
+        value.done = kNone;
+        if (one != nullptr && one->actual) {
+            value.done = in.bare(*one->actual, one->unit);
+            value.out = isOut(*one);
+            value.n = one->n;
+        }
+        out.push_back(value);
+    };
+    const auto setOf = [&](const char* item) {
+        const auto found = std::find_if(
+            all.begin(), all.end(), [&](const SetActual& one) { return one.item == item; });
+        return found == all.end() ? kNone : setText(*found, in);
+    };
+    add(Day::tr("plate"), worstPlate(all), setOf("plate_temperature"));
+    // Attested by the step that ended alignment, where nobody measured it.
+    add(Day::tr("bead"), worst(all, "alignment_bead", isLess),
+        plan.beadMinUm ? Day::tr("from %1").arg(in.text(*plan.beadMinUm, "um")) : kNone);
+    add(Day::tr("joining"), worst(all, "joining_reading", always), setOf("joining_reading"));
+    add(Day::tr("lowest"), worst(all, "recheck_reading", isLess),
+        plan.scale ? in.text(plan.scale->joining.lowMilli, "milli") : kNone);
+    add(Day::tr("K value"), worst(all, "bead_k", isLess), Day::tr("above 0"));
+    add(Day::tr("in line"), worst(all, "misalignment", isMore),
+        Day::tr("to %1").arg(in.text(plan.misalignmentMaxUm, "um")));
+    return out;
+}
+
+QString aboutText(const WeldRecord& record, const DayNames& names, UnitSystem units) {
+    const Writing in{record.plan, units};
+    QStringList batches;
+    for (const Sheet& sheet : record.opened.sheets) {
+        if (!sheet.batch.empty()) {
+            batches << fromUtf8(sheet.batch);
+        }
+    }
+    batches.removeDuplicates(); // two halves of one sheet
+    QString about = Day::tr("Joint %1. %2 %3, %4")
+                        .arg(record.opened.number)
+                        .arg(
+                            fromUtf8(record.plan.material), in.text(record.plan.thicknessUm, "um"),
+                            in.text(record.plan.lengthUm, "um"));
+    if (batches.size() == 1) {
+        about += Day::tr(", batch %1").arg(batches.front());
+    } else if (!batches.isEmpty()) {
+        about += Day::tr(", batches %1").arg(batches.join(Day::tr(" and ")));
+    }
+    return about + Day::tr(". %1.").arg(names.person(record.openedBy));
+}
+
+QString reasonOf(const WeldRecord& record) {
+    if (record.aborted) {
+        return stopText(*record.aborted);
+    }
+    const Verdict& verdict = record.verdict;
+    if (verdict.word == VerdictWord::WithinLimits) {
+        return {};
+    }
+    const auto outs =
+        std::count_if(verdict.findings.begin(), verdict.findings.end(), [](const Finding& one) {
+            return one.grade != Grade::Remark;
+        });
+    QString first = firstReason(verdict, record.plan);
+    if (!first.isEmpty()) {
+        first[0] = first[0].toUpper();
+    }
+    if (verdict.word == VerdictWord::OutOfLimits) {
+        return outs == 1 ? Day::tr("%1. All else within limits.").arg(first)
+                         : Day::tr("%1, and %2 more.").arg(first).arg(outs - 1);
+    }
+    const auto more = static_cast<qlonglong>(verdict.findings.size()) - 1;
+    return more > 0 ? Day::tr("%1, and %2 more.").arg(first).arg(more) : first + QLatin1Char('.');
+}
+
+QString whenText(const Instant& at) {
+    const QDate date = QDate::fromString(fromUtf8(toIsoDate(at.utc, at.offset)), Qt::ISODate);
+    return QLocale().toString(date, QStringLiteral("d MMM")) + QLatin1Char(' ') + wallClockText(at);
+}
+
+QString decidedText(const WeldRecord& record, const DayNames& names) {
+    QString out;
+    for (const Retained& one : record.decisions) {
+        if (const auto* decided = std::get_if<Decided>(&one.d)) {
+            out = Day::tr("%1 by %2, %3: %4")
+                      .arg(
+                          decisionWord(record), names.person(one.by), whenText(one.at),
+                          choiceWord(decided->reason));
+        }
+    }
+    if (!out.isEmpty()) {
+        out[0] = out[0].toUpper();
+    }
+    for (const Retained& one : record.decisions) {
+        if (std::holds_alternative<SignedOff>(one.d)) {
+            const QString sign =
+                Day::tr("signed off by %1, %2").arg(names.person(one.by), whenText(one.at));
+            out = out.isEmpty() ? sign : Day::tr("%1; %2").arg(out, sign);
+        }
+    }
+    return out;
+}
+
+} // namespace
+
+JointView jointView(
+    const WeldRecord& record, const DayNames& names, const HeatEstimate* estimate,
+    UnitSystem units) {
+    JointView view;
+    view.weld = record.weld;
+    view.trial = record.opened.type == WeldType::Trial;
+    view.ended = record.stored || record.aborted;
+    const VerdictLook look = lookOf(record);
+    view.mark = look.mark;
+    view.tone = look.tone;
+    view.about = aboutText(record, names, units);
+    view.course = courseView(record, estimate);
+    view.values = theFew(record, units);
+    view.decided = decidedText(record, names);
+    if (!view.ended) {
+        view.verdict = Day::tr("Not finished");
+        view.reason = Day::tr("It is %1.").arg(stateWord(record.phaseNow));
+        return view;
+    }
+    view.reason = reasonOf(record);
+    if (record.aborted) {
+        view.verdict = Day::tr("Stopped");
+        return view;
+    }
+    const std::string now(toString(record.verdict.word));
+    view.verdict = verdictWord(std::string_view(record.stored->verdict));
+    view.remarks = record.stored->verdict == toString(VerdictWord::WithRemarks);
+    if (now != record.stored->verdict || record.stored->rules != kVerdictRules) {
+        view.stored = Day::tr("Stored at closing, by rules %1. By today's rules %2: %3.")
+                          .arg(record.stored->rules)
+                          .arg(kVerdictRules)
+                          .arg(verdictWord(record.verdict.word).toLower());
+    }
+    return view;
+}
+
+JointView damagedView(const JointLine& line, const DayNames& names) {
+    JointView view;
+    view.weld = line.weld;
+    view.mark = Mark::Trouble;
+    view.tone = Tone::Soon;
+    view.verdict = Day::tr("Its events make no weld");
+    view.reason = fromUtf8(line.trouble);
+    view.about = Day::tr("Joint %1. %2.").arg(line.number).arg(names.bench(line.bench));
+    return view;
+}
+
+TableView valuesTable(
+    const WeldRecord& record, const Bench* bench, const HeatEstimate* estimate, UnitSystem units) {
+    const WeldPlan& plan = record.plan;
+    const Writing in{plan, units};
+    const auto corrected = correctionsOf(record);
+    TableView table;
+    table.columns = {
+        Day::tr("value"), Day::tr("set"), Day::tr("allowed"), Day::tr("done"), Day::tr("from")};
+    table.widths = {0.29, 0.19, 0.21, 0.19, 0.12};
+    const auto row = [&](const QString& item, const QString& set, const QString& allowed,
+                         TableView::Cell done, std::int64_t n) {
+        table.rows.push_back(
+            {{cell(item), cell(set), softCell(allowed), std::move(done), softCell(fromEvent(n))},
+             false,
+             n});
+    };
+    table.rows.push_back(head(Day::tr("Times")));
+    for (const PhaseRecord& phase : record.phases) {
+        const std::optional<Milliseconds> set = phase.target               ? phase.target
+                                                : phase.phase == "cooling" ? phase.low
+                                                                           : phase.high;
+        TableView::Cell done = cell(takenText(phase));
+        done.out = isOut(phase);
+        row(phaseName(phase.phase), set ? timeText(*set) : kNone, phaseAllowed(phase), done,
+            phase.toN != 0 ? phase.toN : phase.fromN);
+    }
+    table.rows.push_back(head(Day::tr("Readings and measures")));
+    row(Day::tr("shop"), kNone, kNone, cell(in.text(record.opened.ambientMc, "mC")), 1);
+    for (const SetActual& item : setAndActual(record, bench)) {
+        TableView::Cell done = cell(item.actual ? in.text(*item.actual, item.unit) : kNone);
+        done.out = isOut(item);
+        const Item* known = itemOf(item.item);
+        if (known != nullptr) {
+            const auto before = corrected.find({item.n, known->field});
+            if (item.n != 0 && before != corrected.end()) {
+                done.struck = struckText(before->second, item.unit, in);
+            }
+        }
+        row(itemName(item), item.set ? in.text(*item.set, item.unit) : kNone, allowedText(item, in),
+            done, item.n);
+    }
+    table.rows.push_back(head(Day::tr("Sheets")));
+    for (std::size_t i = 0; i < record.opened.sheets.size(); ++i) {
+        const Sheet& sheet = record.opened.sheets[i];
+        const QString which = Day::tr("sheet %1").arg(i + 1);
+        row(Day::tr("%1, material").arg(which), kNone, kNone,
+            cell((fromUtf8(sheet.material) + QLatin1Char(' ') + fromUtf8(sheet.grade.value_or("")))
+                     .trimmed()),
+            1);
+        row(Day::tr("%1, thickness").arg(which), in.text(plan.thicknessUm, "um"), kNone,
+            cell(in.text(sheet.thicknessUm, "um")), 1);
+        for (const auto& [field, words, value] :
+             {std::tuple{"maker", Day::tr("%1, maker"), sheet.maker},
+              std::tuple{"batch", Day::tr("%1, batch"), sheet.batch}}) {
+            TableView::Cell done = cell(value.empty() ? kNone : fromUtf8(value));
+            const auto before = corrected.find({1, "sheets." + std::to_string(i) + "." + field});
+            if (before != corrected.end()) {
+                done.struck = struckText(before->second, "", in);
+            }
+            row(words.arg(which), kNone, kNone, done, 1);
+        }
+    }
+    if (estimate != nullptr && (record.stored || record.aborted)) {
+        table.rows.push_back(head(Day::tr("Heat, an estimate: it never judges")));
+        const auto range = [&](const QString& item, const std::optional<HeatRange>& of,
+                               int decimals, const QString& unit) {
+            if (of) {
+                row(item, kNone,
+                    Day::tr("%1 to %2")
+                        .arg(numberText(of->low, decimals), numberText(of->high, decimals)),
+                    cell(numberText(of->likely, decimals) + unit), 0);
+            }
+        };
+        const HeatNumbers& numbers = estimate->numbers;
+        range(Day::tr("melt depth, end of soak"), numbers.meltDepthMm, 1, QStringLiteral(" mm"));
+        range(Day::tr("skin, end of soak"), numbers.skinEndOfSoakC, 0, QStringLiteral(" °C"));
+        range(Day::tr("skin, faces meet"), numbers.skinFacesMeetC, 0, QStringLiteral(" °C"));
+        range(
+            Day::tr("weld plane, release"), numbers.weldPlaneAtReleaseC, 0, QStringLiteral(" °C"));
+    }
+    if (!record.verdict.findings.empty()) {
+        table.rows.push_back(head(Day::tr("What the verdict found")));
+        for (const Finding& finding : record.verdict.findings) {
+            TableView::Cell done = cell(findingText(finding, plan));
+            done.out = finding.grade != Grade::Remark;
+            const QString grade = finding.grade == Grade::Remark ? Day::tr("remark")
+                                  : finding.grade == Grade::Out  ? Day::tr("out of limits")
+                                                                 : Day::tr("incomplete");
+            table.rows.push_back({{cell(grade), done}, false, 0});
+        }
+    }
+    return table;
+}
+
+TableView eventsTable(const WeldRecord& record, const DayNames& names, UnitSystem units) {
+    TableView table;
+    table.columns = {Day::tr("event"), Day::tr("time"), Day::tr("who"), Day::tr("what")};
+    table.widths = {0.09, 0.15, 0.2, 0.56};
+    std::map<std::int64_t, bool> takenBack;
+    for (const Event& event : record.events) {
+        if (const auto* back = std::get_if<StepTakenBack>(&event.d)) {
+            takenBack[back->targetN] = true;
+        }
+    }
+    for (const Event& event : record.events) {
+        TableView::Cell what = cell(eventText(event.d, record.plan, units));
+        if (takenBack.count(event.n) > 0) {
+            what.struck = std::move(what.text);
+            what.text = Day::tr("taken back");
+        }
+        table.rows.push_back(
+            {{cell(QString::number(event.n)), cell(clockText(event.at)),
+              softCell(names.person(event.by)), what},
+             false,
+             event.n});
+    }
+    return table;
+}
+
+TableView lookedAtTable(
+    const WeldRecord& record, const std::vector<JointPhoto>& photos, const DayNames& names,
+    UnitSystem units) {
+    TableView table;
+    table.columns = {Day::tr("what"), Day::tr("by"), Day::tr("found"), Day::tr("from")};
+    table.widths = {0.2, 0.22, 0.46, 0.12};
+    const auto row = [&](const QString& what, const std::string& by, TableView::Cell found,
+                         std::int64_t n) {
+        table.rows.push_back(
+            {{cell(what), softCell(names.person(by)), std::move(found), softCell(fromEvent(n))},
+             false,
+             n});
+    };
+    for (const Retained& one : record.beads) {
+        row(Day::tr("bead"), one.by, cell(eventText(one.d, record.plan, units)), one.n);
+    }
+    for (const Retained& one : record.remarks) {
+        row(Day::tr("remark"), one.by, cell(eventText(one.d, record.plan, units)), one.n);
+    }
+    for (const Retained& one : record.reasons) {
+        row(Day::tr("reason"), one.by, cell(eventText(one.d, record.plan, units)), one.n);
+    }
+    for (const Retained& one : record.decisions) {
+        const QString what = std::holds_alternative<Graded>(one.d)      ? Day::tr("grade")
+                             : std::holds_alternative<SignedOff>(one.d) ? Day::tr("sign-off")
+                                                                        : Day::tr("decision");
+        row(what, one.by, cell(eventText(one.d, record.plan, units)), one.n);
+    }
+    for (const JointPhoto& photo : photos) {
+        TableView::Cell found =
+            cell(Day::tr("%1: %2").arg(fromUtf8(photo.photo.name), photoStateText(photo.state)));
+        found.out = photo.state != PhotoState::AsKept;
+        row(Day::tr("photo"), photo.by, found, photo.n);
+    }
+    if (table.rows.empty()) {
+        table.rows.push_back(head(Day::tr("Nobody has looked at this joint yet.")));
+    }
+    return table;
+}
+
+std::vector<Correctable> correctables(const WeldRecord& record) {
+    std::vector<Correctable> out;
+    const Writing in{record.plan, UnitSystem::Metric}; // as it was written down
+    for (const SetActual& item : setAndActual(record, nullptr)) {
+        const Item* known = itemOf(item.item);
+        if (!item.actual || item.n == 0 || known == nullptr) {
+            continue;
+        }
+        Correctable one;
+        one.n = item.n;
+        one.field = known->field;
+        one.value = std::to_string(*item.actual);
+        one.item = itemName(item);
+        one.text = in.text(*item.actual, item.unit);
+        one.scale = 1000;
+        one.unit = item.unit == "mC"   ? QStringLiteral("°C")
+                   : item.unit == "um" ? QStringLiteral("mm")
+                   : record.plan.scale ? plainText(record.plan.scale->unit)
+                                       : QString();
+        out.push_back(std::move(one));
+    }
+    for (std::size_t i = 0; i < record.opened.sheets.size(); ++i) {
+        const Sheet& sheet = record.opened.sheets[i];
+        for (const auto& [field, words, value] :
+             {std::tuple{"maker", Day::tr("sheet %1, maker"), sheet.maker},
+              std::tuple{"batch", Day::tr("sheet %1, batch"), sheet.batch}}) {
+            Correctable one;
+            one.n = 1;
+            one.field = "sheets." + std::to_string(i) + "." + field;
+            one.value = value;
+            one.item = words.arg(i + 1);
+            one.text = value.empty() ? kNone : fromUtf8(value);
+            one.scale = 0;
+            out.push_back(std::move(one));
+        }
+    }
+    return out;
+}
+
+} // namespace seamclock

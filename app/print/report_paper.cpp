@@ -1,0 +1,604 @@
+#include "app/print/report_paper.h"
+
+#include "app/print/record_paper.h"
+#include "app/text/card_text.h"
+#include "app/text/record_words.h"
+#include "app/text/words.h"
+#include "core/people/certificate.h"
+#include "core/report/record_reasons.h"
+
+#include <QCoreApplication>
+#include <algorithm>
+#include <map>
+#include <set>
+#include <string>
+#include <string_view>
+#include <utility>
+
+namespace seamclock {
+namespace {
+
+struct ReportPage {
+    Q_DECLARE_TR_FUNCTIONS(ReportPaper)
+};
+
+QString tr(const char* text) {
+    return ReportPage::tr(text);
+}
+
+Instant openedAt(const JointLine& line) {
+    Instant at;
+    at.utc = line.openedUtc;
+    at.offset = line.offset;
+    return at;
+}
+
+/// Where a joint stands in the report: the worse of what was stored and what the rules say now.
+enum class Group { Out, Incomplete, Remarks, Within, Open, Damaged };
+
+Group groupOf(const ReportJoint& joint) {
+    if (!joint.record) {
+        return Group::Damaged;
+    }
+    if (joint.line.open) {
+        return Group::Open;
+    }
+    std::set<VerdictWord> words{joint.record->verdict.word};
+    if (const auto stored = verdictOf(joint.line.verdict)) {
+        words.insert(*stored);
+    }
+    if (words.count(VerdictWord::OutOfLimits) > 0) {
+        return Group::Out;
+    }
+    if (words.count(VerdictWord::Incomplete) > 0) {
+        return Group::Incomplete;
+    }
+    return words.count(VerdictWord::WithRemarks) > 0 ? Group::Remarks : Group::Within;
+}
+
+struct Sum {
+    std::int64_t joints = 0;
+    std::int64_t lengthUm = 0;
+    std::map<Group, std::int64_t> groups;
+
+    void add(const ReportJoint& joint) {
+        ++joints;
+        lengthUm += joint.record ? joint.record->plan.lengthUm : 0;
+        ++groups[groupOf(joint)];
+    }
+    std::int64_t of(Group group) const {
+        const auto found = groups.find(group);
+        return found == groups.end() ? 0 : found->second;
+    }
+};
+
+class Writer {
+public:
+    Writer(const ReportFacts& report, ReportOf of, const PaperWork& work, UnitSystem units)
+        : m_report(report), m_of(of), m_work(work), m_units(units) {
+        for (const ReportJoint& joint : report.joints) {
+            m_sum.add(joint);
+            m_days.insert(joint.line.day);
+        }
+    }
+
+    PaperDoc write() const {
+        PaperDoc doc;
+        doc.what = QStringLiteral("report");
+        head(doc);
+        cover(doc);
+        sums(doc);
+        reasons(doc, Group::Out, tr("Out of limits"));
+        reasons(doc, Group::Incomplete, tr("Incomplete"));
+        damaged(doc);
+        joints(doc);
+        reasons(doc, Group::Remarks, tr("Within limits with remarks"));
+        seals(doc);
+        doc.blocks.emplace_back(PaperHeading{tr("Take care"), {}});
+        doc.blocks.emplace_back(PaperList{paperCautions(), true, true});
+        doc.blocks.emplace_back(PaperSignatures{
+            {{tr("Supervisor"), {}}, {tr("For the customer"), {}}, {tr("Date"), {}}}});
+        return doc;
+    }
+
+private:
+    QString person(std::string_view id) const { return personText(m_report.log.roster.people, id); }
+    QString length(std::int64_t um) const { return measureText(lengthIn(m_units, um)); }
+
+    void head(PaperDoc& doc) const {
+        switch (m_of) {
+        case ReportOf::Day:
+            doc.title = tr("Day report, %1").arg(day());
+            break;
+        case ReportOf::Job:
+            doc.title =
+                m_work.order.isEmpty() ? tr("Job report") : tr("Job report, %1").arg(m_work.order);
+            break;
+        case ReportOf::Selection:
+            doc.title = tr("Report of chosen joints");
+            break;
+        }
+        QStringList under;
+        for (const QString& text : {m_work.shop, m_work.part}) {
+            if (!text.isEmpty()) {
+                under << text;
+            }
+        }
+        if (!under.isEmpty()) {
+            doc.under << under.join(tr(", "));
+        }
+        QStringList made;
+        if (!m_work.printed.isEmpty()) {
+            made << tr("printed %1").arg(m_work.printed);
+        }
+        made << tr("local times");
+        made << tr("[n]: the event of that joint in the log; what has no bracket stands in [1]");
+        doc.made = made.join(tr("; "));
+        const bool practice =
+            std::any_of(m_report.joints.begin(), m_report.joints.end(), [](const auto& joint) {
+                return joint.line.type == "practice";
+            });
+        doc.across =
+            acrossOf(m_report.log.world, practice ? WeldType::Practice : WeldType::Production);
+        if (!doc.across.isEmpty()) {
+            doc.blocks.emplace_back(PaperNotice{
+                tr("Practice. No joint here counts, and this report is no certificate.")});
+        }
+        doc.goesOn = doc.title;
+        doc.foot = (doc.across.isEmpty() ? QString() : doc.across + tr("; ")) +
+                   tr("Seamclock; log %1").arg(plainText(m_report.log.logId));
+        doc.pageOf = tr("page %1 of %2");
+    }
+
+    QString day() const {
+        return fromUtf8(
+            m_report.filter.fromDay.value_or(m_days.empty() ? std::string("–") : *m_days.begin()));
+    }
+
+    /// What was asked for, so that a reader knows what is not in it.
+    QString asked() const {
+        const JointFilter& filter = m_report.filter;
+        QStringList parts;
+        const auto add = [&parts](const QString& text, const std::optional<std::string>& value) {
+            if (value) {
+                parts << text.arg(plainText(*value));
+            }
+        };
+        if (filter.fromDay && filter.fromDay == filter.toDay) {
+            add(tr("the day %1"), filter.fromDay);
+        } else {
+            add(tr("from %1"), filter.fromDay);
+            add(tr("to %1"), filter.toDay);
+        }
+        add(tr("bench %1"), filter.bench);
+        if (filter.by) {
+            parts << tr("begun by %1").arg(person(*filter.by));
+        }
+        add(tr("material %1"), filter.material);
+        if (filter.verdict) {
+            parts << tr("verdict %1").arg(verdictWord(*filter.verdict).toLower());
+        }
+        add(tr("with the words “%1”"), filter.text);
+        return parts.isEmpty() ? tr("the joints that were chosen") : parts.join(tr(", "));
+    }
+
+    void cover(PaperDoc& doc) const {
+        std::vector<PaperFacts::Fact> facts;
+        const auto add = [&facts](const QString& name, const QString& text) {
+            if (!text.isEmpty()) {
+                facts.push_back({name, text});
+            }
+        };
+        add(tr("Order"), m_work.order);
+        add(tr("Part"), m_work.part);
+        add(tr("Asked for"), asked());
+        add(tr("Joints"), QString::number(m_sum.joints));
+        if (!m_report.joints.empty()) {
+            std::int64_t first = m_report.joints.front().line.number;
+            std::int64_t last = first;
+            for (const ReportJoint& joint : m_report.joints) {
+                first = std::min(first, joint.line.number);
+                last = std::max(last, joint.line.number);
+            }
+            add(tr("Numbers"), tr("%1 to %2").arg(first).arg(last));
+            add(tr("Time"),
+                tr("%1 to %2")
+                    .arg(
+                        minuteText(openedAt(m_report.joints.front().line), true),
+                        minuteText(openedAt(m_report.joints.back().line), m_days.size() > 1)));
+        }
+        add(tr("Types"), types());
+        add(tr("Welders"), welders());
+        add(tr("Benches"), names([](const JointLine& line) { return line.bench; }));
+        add(tr("Procedures"), names([](const JointLine& line) { return line.procedure; }));
+        doc.blocks.emplace_back(PaperFacts{std::move(facts), 2});
+    }
+
+    static QString minuteText(const Instant& at, bool withDay) {
+        return withDay ? dateText(at) + QLatin1Char(' ') + clockText(at).left(5)
+                       : clockText(at).left(5);
+    }
+
+    QString types() const {
+        std::map<std::string, int> counts;
+        for (const ReportJoint& joint : m_report.joints) {
+            if (joint.record) {
+                ++counts[joint.line.type];
+            }
+        }
+        QStringList all;
+        for (const auto& [type, count] : counts) {
+            const WeldType known = type == "trial"      ? WeldType::Trial
+                                   : type == "practice" ? WeldType::Practice
+                                                        : WeldType::Production;
+            all << tr("%1: %2").arg(typeWord(known), QString::number(count));
+        }
+        return all.join(tr(", "));
+    }
+
+    template <class Name>
+    QString names(Name name) const {
+        std::set<std::string> all;
+        for (const ReportJoint& joint : m_report.joints) {
+            if (!name(joint.line).empty()) {
+                all.insert(name(joint.line));
+            }
+        }
+        QStringList texts;
+        for (const std::string& one : all) {
+            texts << plainText(one);
+        }
+        return texts.join(tr(", "));
+    }
+
+    QString welders() const {
+        std::set<std::string> all;
+        for (const ReportJoint& joint : m_report.joints) {
+            if (!joint.line.by.empty()) {
+                all.insert(joint.line.by);
+            }
+        }
+        QStringList texts;
+        for (const std::string& id : all) {
+            const auto& known = m_report.log.roster.certificate;
+            const auto certificate = known.find(id);
+            texts
+                << (certificate == known.end()
+                        ? person(id)
+                        : tr("%1 (%2, to %3)")
+                              .arg(
+                                  person(id), plainText(scopeOf(certificate->second)),
+                                  plainText(certificate->second.until)));
+        }
+        return texts.join(tr("; "));
+    }
+
+    // ---- sums
+
+    static PaperCell numberCell(std::int64_t value, bool strong = false) {
+        PaperCell cell{value == 0 ? QStringLiteral("–") : QString::number(value)};
+        cell.right = true;
+        cell.strong = strong;
+        return cell;
+    }
+
+    std::vector<PaperCell> sumRow(const QString& name, const Sum& sum, bool strong) const {
+        PaperCell first{name};
+        first.strong = strong;
+        PaperCell seam{length(sum.lengthUm)};
+        seam.right = true;
+        seam.strong = strong;
+        return {
+            first,
+            numberCell(sum.joints, strong),
+            seam,
+            numberCell(sum.of(Group::Within), strong),
+            numberCell(sum.of(Group::Remarks), strong),
+            numberCell(sum.of(Group::Out), strong),
+            numberCell(sum.of(Group::Incomplete), strong),
+            numberCell(sum.of(Group::Open) + sum.of(Group::Damaged), strong)};
+    }
+
+    void sums(PaperDoc& doc) const {
+        if (m_report.joints.empty()) {
+            doc.blocks.emplace_back(PaperText{tr("There is no such joint in this log."), true});
+            return;
+        }
+        std::map<std::pair<std::string, std::int64_t>, Sum> bySheet;
+        for (const ReportJoint& joint : m_report.joints) {
+            bySheet[{joint.line.material, joint.line.thicknessUm}].add(joint);
+        }
+        PaperTable table;
+        const auto head = [](const QString& text) {
+            PaperCell cell{text};
+            cell.right = true;
+            return cell;
+        };
+        table.heads = {{tr("Sums by sheet")},  head(tr("Joints")),  head(tr("Seams")),
+                       head(tr("Within")),     head(tr("Remarks")), head(tr("Out")),
+                       head(tr("Incomplete")), head(tr("Open"))};
+        table.shares = {0.26, 0.09, 0.15, 0.1, 0.1, 0.1, 0.11, 0.09};
+        for (const auto& [sheet, sum] : bySheet) {
+            table.rows.push_back(sumRow(
+                sheet.first.empty()
+                    ? QStringLiteral("–")
+                    : tr("%1, %2").arg(plainText(sheet.first), length(sheet.second)),
+                sum, false));
+        }
+        table.rows.push_back(sumRow(tr("All"), m_sum, true));
+        doc.blocks.emplace_back(std::move(table));
+    }
+
+    // ---- joints by what is wrong with them
+
+    static QString seamOf(const JointLine& line) {
+        return line.seam.empty() ? QStringLiteral("–") : plainText(line.seam);
+    }
+
+    /// What the welder said to it.
+    QString answers(const WeldRecord& record, std::string_view code) const {
+        QStringList all;
+        for (const Retained& one : record.reasons) {
+            const auto& given = std::get<ReasonGiven>(one.d);
+            if (given.limit == code) {
+                all << choiceWord(given.choice) +
+                           (given.text ? tr(", ") + plainText(*given.text) : QString()) +
+                           QLatin1Char(' ') + eventMark(one.n);
+            }
+        }
+        if (code == "remark_made") {
+            for (const Retained& one : record.remarks) {
+                all << eventText(one.d, record.plan, m_units) + QLatin1Char(' ') + eventMark(one.n);
+            }
+        }
+        return all.join(tr("; "));
+    }
+
+    void reasons(PaperDoc& doc, Group group, const QString& title) const {
+        PaperTable table;
+        table.heads = {
+            {tr("Joint")},
+            {tr("Seam")},
+            {tr("Reason")},
+            {tr("Actual")},
+            {tr("Limit")},
+            {tr("Events")},
+            {tr("What was said, what was decided")}};
+        table.shares = {0.08, 0.13, 0.21, 0.12, 0.12, 0.1, 0.24};
+        std::int64_t count = 0;
+        for (const ReportJoint& joint : m_report.joints) {
+            if (groupOf(joint) == group && joint.record) {
+                ++count;
+                addReasons(table, joint, group);
+            }
+        }
+        if (count == 0) {
+            return;
+        }
+        doc.blocks.emplace_back(PaperHeading{tr("%1: %2").arg(title).arg(count), {}});
+        doc.blocks.emplace_back(std::move(table));
+    }
+
+    void addReasons(PaperTable& table, const ReportJoint& joint, Group group) const {
+        const WeldRecord& record = *joint.record;
+        bool first = true;
+        const auto add = [&](const QString& what, const ReasonText& reason, const QString& events,
+                             const QString& said, bool strong) {
+            PaperCell number{first ? QString::number(joint.line.number) : QString()};
+            number.strong = true;
+            if (first) {
+                number.mark = group == Group::Out ? Mark::Late
+                              : group == Group::Incomplete
+                                  ? (record.aborted ? Mark::Cut : Mark::Open)
+                                  : Mark::Soon;
+            }
+            PaperCell name{what};
+            name.strong = strong;
+            table.rows.push_back(
+                {number,
+                 {first ? seamOf(joint.line) : QString()},
+                 name,
+                 {reason.actual},
+                 {reason.limit},
+                 {events},
+                 {said}});
+            first = false;
+        };
+        if (record.stored && differsFromStored(record)) {
+            add(tr("closed as %1").arg(verdictWord(record.stored->verdict).toLower()), {}, {},
+                tr("by the rules now: %1").arg(verdictWord(record.verdict.word).toLower()), true);
+        }
+        for (const Finding& finding : record.verdict.findings) {
+            const ReasonText reason = reasonText(finding, record.plan, m_units);
+            add(reason.what, reason, eventMarks(eventsBehind(finding.code, record)),
+                answers(record, finding.code), finding.grade != Grade::Remark);
+        }
+        const QString decided = decision(record);
+        if (!decided.isEmpty()) {
+            add(tr("decision"), {}, {}, decided, false);
+        }
+    }
+
+    QString decision(const WeldRecord& record) const {
+        QString text;
+        for (const Retained& one : record.decisions) {
+            if (const auto* decided = std::get_if<Decided>(&one.d)) {
+                text =
+                    decisionWord(decided->decision) +
+                    (decided->reason.empty() ? QString() : tr(": ") + choiceWord(decided->reason)) +
+                    QLatin1Char(' ') + eventMark(one.n); // the last one holds
+            }
+        }
+        return text;
+    }
+
+    void damaged(PaperDoc& doc) const {
+        QStringList items;
+        for (const ReportJoint& joint : m_report.joints) {
+            if (!joint.trouble.empty()) {
+                items << tr("Joint %1 (%2): %3")
+                             .arg(
+                                 QString::number(joint.line.number), plainText(joint.line.weld),
+                                 plainText(joint.trouble));
+            }
+        }
+        if (!items.isEmpty()) {
+            doc.blocks.emplace_back(PaperHeading{tr("Can't be read, or told in two ways"), {}});
+            doc.blocks.emplace_back(PaperList{items});
+        }
+    }
+
+    // ---- all of them
+
+    PaperCell verdictCell(const ReportJoint& joint) const {
+        const JointLine& line = joint.line;
+        PaperCell cell;
+        if (line.open || !joint.record) {
+            cell.text = stateWord(line.phase);
+            cell.mark = joint.record ? Mark::Open : Mark::Trouble;
+            return cell;
+        }
+        cell.text = verdictWord(line.verdict);
+        const auto word = verdictOf(line.verdict);
+        cell.mark = joint.record->aborted ? Mark::Cut : word ? markOf(*word) : Mark::Trouble;
+        if (!line.verdictNow.empty()) {
+            cell.text += tr("; by the rules now: %1").arg(verdictWord(line.verdictNow).toLower());
+            cell.mark = Mark::Trouble;
+        }
+        return cell;
+    }
+
+    QString signedOff(const WeldRecord& record) const {
+        QStringList all;
+        for (const Retained& one : record.decisions) {
+            if (const auto* done = std::get_if<SignedOff>(&one.d)) {
+                all << tr("%1 (%2) %3").arg(person(one.by), roleWord(done->role), eventMark(one.n));
+            }
+        }
+        return all.join(tr(", "));
+    }
+
+    QString sealed(const ReportJoint& joint) const {
+        const auto events = joint.record ? static_cast<std::int64_t>(joint.record->events.size())
+                                         : joint.line.events;
+        return joint.sealedToN == 0        ? tr("no")
+               : joint.sealedToN >= events ? tr("yes")
+                                           : tr("to [%1]").arg(joint.sealedToN);
+    }
+
+    void joints(PaperDoc& doc) const {
+        if (m_report.joints.empty()) {
+            return;
+        }
+        const bool days = m_days.size() > 1;
+        PaperTable table;
+        table.heads = {{tr("Joint")},   {tr("Begun")},    {tr("Seam")},
+                       {tr("Sheet")},   {tr("Bench")},    {tr("Welder")},
+                       {tr("Verdict")}, {tr("Decision")}, {tr("Sealed")}};
+        table.shares = {0.07, days ? 0.12 : 0.07, 0.11, 0.16, 0.11, 0.12, 0.16, 0.13, 0.07};
+        for (const ReportJoint& joint : m_report.joints) {
+            const JointLine& line = joint.line;
+            PaperCell number{QString::number(line.number)};
+            number.strong = true;
+            QString decided;
+            QString sheet = QStringLiteral("–");
+            if (joint.record) {
+                QStringList parts{decision(*joint.record), signedOff(*joint.record)};
+                parts.removeAll(QString());
+                decided = parts.join(tr("; "));
+                sheet = tr("%1 %2 × %3")
+                            .arg(
+                                plainText(line.material),
+                                measureNumber(lengthIn(m_units, line.thicknessUm)),
+                                length(joint.record->plan.lengthUm));
+            }
+            table.rows.push_back(
+                {number,
+                 {minuteText(openedAt(line), days)},
+                 {line.type == "trial" ? tr("trial %1").arg(seamOf(line)) : seamOf(line)},
+                 {sheet},
+                 {plainText(line.bench)},
+                 {person(line.by)},
+                 verdictCell(joint),
+                 {decided},
+                 {sealed(joint)}});
+        }
+        doc.blocks.emplace_back(PaperHeading{tr("All joints"), {}});
+        doc.blocks.emplace_back(std::move(table));
+    }
+
+    // ---- seals
+
+    void seals(PaperDoc& doc) const {
+        doc.blocks.emplace_back(PaperHeading{
+            tr("Seals"), tr("held against this paper they show whether the log was changed")});
+        QStringList items;
+        for (const SealFact& seal : m_report.log.seals) {
+            if (m_days.count(seal.day) > 0 || seal.day == m_report.filter.fromDay) {
+                items << sealText(seal, m_report.log);
+            }
+        }
+        QStringList open;
+        for (const ReportJoint& joint : m_report.joints) {
+            const auto events = joint.record
+                                    ? static_cast<std::int64_t>(joint.record->events.size())
+                                    : joint.line.events;
+            if (joint.sealedToN < events) {
+                open << QString::number(joint.line.number);
+            }
+        }
+        if (items.isEmpty()) {
+            items << tr("These days are not sealed.");
+        }
+        if (!open.isEmpty()) {
+            items
+                << (static_cast<std::int64_t>(open.size()) == m_sum.joints
+                        ? tr("No joint here is wholly covered by a seal.")
+                        : tr("Not wholly covered by a seal: joints %1.").arg(open.join(tr(", "))));
+        }
+        doc.blocks.emplace_back(PaperList{items});
+    }
+
+    const ReportFacts& m_report;
+    ReportOf m_of;
+    const PaperWork& m_work;
+    UnitSystem m_units;
+    Sum m_sum;
+    std::set<std::string> m_days;
+};
+
+/// What a file's name may hold everywhere.
+QString fileWord(const QString& text) {
+    QString out;
+    for (const QChar each : text) {
+        const bool plain = (each >= QLatin1Char('0') && each <= QLatin1Char('9')) ||
+                           (each >= QLatin1Char('A') && each <= QLatin1Char('Z')) ||
+                           (each >= QLatin1Char('a') && each <= QLatin1Char('z'));
+        out += plain ? each : QLatin1Char('-');
+    }
+    constexpr qsizetype kLongest = 40;
+    return out.left(kLongest);
+}
+
+} // namespace
+
+PaperDoc
+reportPaper(const ReportFacts& report, ReportOf of, const PaperWork& work, UnitSystem units) {
+    return Writer(report, of, work, units).write();
+}
+
+QString reportStem(const ReportFacts& report, ReportOf of, const PaperWork& work) {
+    switch (of) {
+    case ReportOf::Day:
+        return QStringLiteral("day-%1").arg(fileWord(fromUtf8(report.filter.fromDay.value_or(
+            report.joints.empty() ? std::string("none") : report.joints.front().line.day))));
+    case ReportOf::Job:
+        return work.order.isEmpty() ? QStringLiteral("job")
+                                    : QStringLiteral("job-%1").arg(fileWord(work.order));
+    case ReportOf::Selection:
+        return QStringLiteral("joints");
+    }
+    return {};
+}
+
+} // namespace seamclock

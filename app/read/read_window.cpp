@@ -1,0 +1,131 @@
+#include "app/read/read_window.h"
+
+#include "app/text/record_words.h"
+#include "app/text/words.h"
+
+#include <QCoreApplication>
+#include <QKeyEvent>
+#include <utility>
+
+namespace seamclock {
+namespace {
+
+constexpr double kStrip = 54; // units, above the page
+constexpr double kEdge = 16;
+
+QString minuteText(const Instant& at) {
+    return dateText(at) + QLatin1Char(' ') + clockText(at).left(5);
+}
+
+DayLogShop shopOf(ReadParts& parts) {
+    DayLogShop shop;
+    shop.log = parts.seen.copy.file;
+    shop.readOnly = true;
+    shop.ask = [](const QString&, const std::function<void(const ProvenPerson&)>&) {};
+    shop.act = [](const std::string&, const WeldDetail&, const ProvenPerson&) -> Result<void> {
+        return fail(ErrorCode::Refused, "this is a copy: nothing can be written to it");
+    };
+    shop.hasForeman = [] { return false; };
+    shop.materials = [materials = std::move(parts.materials)] { return materials; };
+    shop.units = [units = parts.units] { return units; };
+    shop.folder = parts.folder;
+    shop.work = parts.work;
+    shop.closeDay = [] {};
+    return shop;
+}
+
+} // namespace
+
+QString copyLine(const CopySeen& seen, std::chrono::minutes offset) {
+    Instant made;
+    made.utc = seen.madeUtc;
+    made.offset = offset;
+    QString text = seen.copy.world == "practice"
+                       ? QCoreApplication::translate("Read", "Copy of practice, read only")
+                       : QCoreApplication::translate("Read", "Copy, read only");
+    text += QCoreApplication::translate("Read", ": made %1").arg(minuteText(made));
+    if (seen.lastRow) {
+        text +=
+            QCoreApplication::translate("Read", ", last entry %1").arg(minuteText(*seen.lastRow));
+    }
+    return text + QLatin1Char('.');
+}
+
+ReadWindow::ReadWindow(ReadParts parts, const Instant& now)
+    : m_look(parts.look), m_now(now), m_mark(new Sentence("copyMark", this)),
+      m_said(new Sentence("copySaid", this)) {
+    setObjectName("readWindow");
+    setWindowTitle("Seamclock");
+    setFocusPolicy(Qt::StrongFocus);
+    m_mark->setText(copyLine(parts.seen, now.offset));
+    m_said->setQuiet(true);
+    m_mark->setQuiet(true);
+    if (parts.seen.copy.world == "practice") {
+        m_look.watermark = QCoreApplication::translate("Read", "PRACTICE");
+    }
+    m_flow = new DayLogFlow(shopOf(parts), this);
+    for (Page* page : m_flow->pages()) {
+        page->setLook(m_look);
+    }
+    for (Sentence* line : {m_mark, m_said}) {
+        line->setLook(*m_look.theme, m_look.metrics);
+    }
+    connect(m_flow, &DayLogFlow::turned, this, &ReadWindow::turned);
+    connect(m_flow, &DayLogFlow::left, this, &ReadWindow::quitAsked);
+    connect(m_flow, &DayLogFlow::said, m_said, &Sentence::setText);
+    connect(m_flow, &DayLogFlow::kept, m_said, &Sentence::setText);
+    QPalette ground = palette();
+    ground.setColor(QPalette::Window, m_look.theme->ground);
+    setPalette(ground);
+    m_flow->open();
+    // Where a bench would stand, one touch closes the copy.
+    RunningBench close;
+    close.cell.phase = QCoreApplication::translate("Read", "Close");
+    m_flow->look(m_now, {close});
+}
+
+void ReadWindow::turned() {
+    m_said->setText({});
+    place();
+    for (Page* page : m_flow->pages()) {
+        page->setVisible(page == m_flow->page());
+    }
+    if (m_flow->page() != nullptr) {
+        setFocus();
+        m_flow->takeKeys();
+    }
+}
+
+void ReadWindow::place() {
+    const int strip = static_cast<int>(m_look.metrics.px(kStrip));
+    const int edge = static_cast<int>(m_look.metrics.px(kEdge));
+    const int half = width() * 11 / 20;
+    m_mark->setGeometry(edge, 0, half - edge, strip);
+    m_said->setGeometry(half, 0, width() - half - edge, strip);
+    for (Page* page : m_flow->pages()) {
+        page->setGeometry(0, strip, width(), height() - strip);
+    }
+}
+
+void ReadWindow::resizeEvent(QResizeEvent* event) {
+    QWidget::resizeEvent(event);
+    place();
+}
+
+void ReadWindow::keyPressEvent(QKeyEvent* event) {
+    Page* page = m_flow->page();
+    const int key = event->key();
+    if (key == Qt::Key_Return || key == Qt::Key_Enter || key == Qt::Key_Space) {
+        if (page != nullptr && !event->isAutoRepeat()) {
+            emit page->slotPressed(SlotPlace::Step);
+        }
+    } else if (key == Qt::Key_Escape) {
+        m_flow->typed(QChar(0x1b));
+    } else if (!event->text().isEmpty()) {
+        m_flow->typed(event->text().front()); // a tab among them
+    } else {
+        QWidget::keyPressEvent(event);
+    }
+}
+
+} // namespace seamclock

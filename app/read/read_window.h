@@ -1,0 +1,60 @@
+// The day log over a copy of a log, on an office computer: the same pages as the foreman's, without
+// a bench, a key or a writer behind them. Whatever page stands, the line above it says that this is
+// a copy, from when it is and up to when it tells. Papers and tables go into the reader's own
+// folder; beside the copy nothing is written and nothing is locked (core/copies/copy_look.h).
+#pragma once
+
+#include "app/daylog/daylog_flow.h"
+#include "app/pages/page.h"
+#include "core/copies/copy_look.h"
+#include "core/heat/material.h"
+#include "core/units/measure.h"
+
+#include <QString>
+#include <QWidget>
+#include <vector>
+
+namespace seamclock {
+
+struct ReadParts {
+    CopySeen seen;
+    PageLook look;
+    UnitSystem units = UnitSystem::Metric;
+    std::vector<Material> materials;
+    QString folder; // for papers and tables
+    PaperWork work;
+};
+
+/// "Copy, read only: made 2030-01-07 16:40, last entry 16:38." `offset`: this computer's.
+QString copyLine(const CopySeen& seen, std::chrono::minutes offset);
+
+class ReadWindow : public QWidget {
+    Q_OBJECT
+
+public:
+    /// `now`: for this computer's offset from UTC.
+    ReadWindow(ReadParts parts, const Instant& now);
+
+    DayLogFlow* dayLog() const { return m_flow; }
+    const Sentence* mark() const { return m_mark; }
+    const Sentence* said() const { return m_said; }
+
+signals:
+    void quitAsked();
+
+protected:
+    void resizeEvent(QResizeEvent* event) override;
+    void keyPressEvent(QKeyEvent* event) override;
+
+private:
+    void turned();
+    void place();
+
+    PageLook m_look;
+    Instant m_now;
+    Sentence* m_mark;
+    Sentence* m_said;
+    DayLogFlow* m_flow;
+};
+
+} // namespace seamclock

@@ -1,0 +1,275 @@
+#include "core/report/record_facts.h"
+
+#include "core/bench/bench_codec.h"
+#include "core/log/fact_codec.h"
+#include "core/log/seal.h"
+#include "core/weld/event_codec.h"
+
+#include <algorithm>
+#include <utility>
+#include <variant>
+
+namespace seamclock {
+
+namespace {
+
+/// The rows of a seal's day, its own included, come in the order of the chain; a day may be sealed
+/// twice, and an older day after a newer one.
+Result<std::vector<SealFact>> sealsOf(LogReader& reader) {
+    const auto bodies = reader.bodiesFrom("day:");
+    if (!bodies) {
+        return tl::unexpected<Error>(bodies.error());
+    }
+    std::vector<SealFact> out;
+    for (const std::string& body : *bodies) {
+        const auto fact = factFromBody(body);
+        const auto* seal = fact ? std::get_if<DaySealed>(&fact->d) : nullptr;
+        if (seal == nullptr) {
+            continue; // a kind that has no form here
+        }
+        out.push_back(
+            {fact->subject.substr(fact->subject.find(':') + 1), fact->by, fact->at, seal->toSeq,
+             sealFingerprint(*fact), fingerprint(seal->publicKey)});
+    }
+    return out;
+}
+
+/// How many of its first events stand in rows up to that one.
+std::int64_t coveredBy(const std::vector<std::int64_t>& rows, std::int64_t toSeq) {
+    const auto behind =
+        std::find_if(rows.begin(), rows.end(), [&](std::int64_t seq) { return seq > toSeq; });
+    return behind - rows.begin();
+}
+
+Result<std::optional<Certificate>>
+certificateThen(LogReader& reader, const std::string& person, Milliseconds utc) {
+    std::optional<Certificate> out;
+    const auto bodies = reader.bodies(person);
+    if (!bodies) {
+        return tl::unexpected<Error>(bodies.error());
+    }
+    for (const std::string& body : *bodies) {
+        const auto fact = factFromBody(body);
+        const auto* noted = fact ? std::get_if<CertificateNoted>(&fact->d) : nullptr;
+        if (noted == nullptr || fact->at.utc > utc) {
+            continue;
+        }
+        auto certificate = readCertificate(noted->scope, noted->until);
+        if (!certificate) {
+            return fail(ErrorCode::Damaged, person + ": " + certificate.error().detail);
+        }
+        out = std::move(*certificate);
+    }
+    return out;
+}
+
+/// Of the joint that this one welds again; absent: it isn't in this log.
+Result<std::optional<std::int64_t>> numberOf(LogReader& reader, const std::string& uuid) {
+    const bool whole = uuid.rfind("weld:", 0) == 0;
+    const auto body = reader.body(whole ? uuid : "weld:" + uuid, 1);
+    if (!body) {
+        return tl::unexpected<Error>(body.error());
+    }
+    if (!*body) {
+        return std::nullopt;
+    }
+    const auto event = eventFromBody(**body);
+    const auto* opened = event ? std::get_if<WeldOpened>(&event->d) : nullptr;
+    return opened == nullptr ? std::optional<std::int64_t>() : opened->number;
+}
+
+Result<WeldRecord> recordOf(LogReader& reader, const std::string& weld) {
+    auto events = reader.weldEvents(weld);
+    if (!events) {
+        return tl::unexpected<Error>(events.error());
+    }
+    if (events->empty()) {
+        return fail(
+            ErrorCode::Missing, "\"" + weld + "\" is not in " + reader.path() +
+                                    "; allowed: a weld that the list of joints shows");
+    }
+    auto folded = foldTaking(*events);
+    if (!folded) {
+        return tl::unexpected<Error>(folded.error());
+    }
+    return record(std::move(*folded));
+}
+
+/// None where it can't be estimated: a material without values, a weld that came to no soak.
+std::optional<HeatEstimate>
+heatOf(const RecordFacts& facts, const std::vector<Material>& materials) {
+    const auto weld = fold(facts.record.events);
+    if (!weld) {
+        return std::nullopt;
+    }
+    const auto course = courseOf(*weld, facts.bench ? &*facts.bench : nullptr);
+    if (!course) {
+        return std::nullopt;
+    }
+    auto heat = estimateHeat(*course, materials);
+    return heat ? std::optional(std::move(*heat)) : std::nullopt;
+}
+
+/// Errors are about the log as a whole; what can't be read of one joint stands in it.
+Result<ReportJoint> jointOf(LogReader& reader, const LogFacts& log, JointLine line) {
+    ReportJoint out{std::move(line), {}, 0, {}};
+    out.trouble = out.line.trouble;
+    auto made = recordOf(reader, out.line.weld);
+    if (made) {
+        out.record = std::move(*made);
+    } else if (out.trouble.empty()) {
+        out.trouble = made.error().detail;
+    }
+    const auto rows = reader.rowsOf(out.line.weld);
+    if (!rows) {
+        return tl::unexpected<Error>(rows.error());
+    }
+    for (const SealFact& seal : log.seals) {
+        out.sealedToN = std::max(out.sealedToN, coveredBy(*rows, seal.toSeq));
+    }
+    return out;
+}
+
+Result<ReportFacts> reportOf(LogReader& reader, std::vector<JointLine> lines) {
+    auto log = logFacts(reader);
+    if (!log) {
+        return tl::unexpected<Error>(log.error());
+    }
+    ReportFacts out{std::move(*log), {}, {}};
+    std::reverse(lines.begin(), lines.end());
+    for (JointLine& line : lines) {
+        auto joint = jointOf(reader, out.log, std::move(line));
+        if (!joint) {
+            return tl::unexpected<Error>(joint.error());
+        }
+        out.joints.push_back(std::move(*joint));
+    }
+    return out;
+}
+
+tl::unexpected<Error> tooMany() {
+    return fail(
+        ErrorCode::OutOfRange, "the report would have more than " +
+                                   std::to_string(kMostReportJoints) +
+                                   " joints; allowed: a shorter time or a narrower filter, or the "
+                                   "joints as CSV");
+}
+
+} // namespace
+
+Result<LogFacts> logFacts(LogReader& reader) {
+    auto roster = readRoster(reader);
+    if (!roster) {
+        return tl::unexpected<Error>(roster.error());
+    }
+    auto seals = sealsOf(reader);
+    if (!seals) {
+        return tl::unexpected<Error>(seals.error());
+    }
+    return LogFacts{reader.logId(), reader.world(), std::move(*roster), std::move(*seals)};
+}
+
+Result<RecordFacts> recordFacts(
+    LogReader& reader, const LogFacts& log, const std::string& weld,
+    const std::vector<Material>* materials) {
+    auto made = recordOf(reader, weld);
+    if (!made) {
+        return tl::unexpected<Error>(made.error());
+    }
+    RecordFacts out;
+    out.record = std::move(*made);
+    const auto document = reader.document(out.record.opened.docs.bench);
+    if (!document) {
+        return tl::unexpected<Error>(document.error());
+    }
+    if (*document) {
+        if (auto bench = readBench("bench document", (*document)->bytes)) {
+            out.bench = std::move(bench->bench);
+        }
+    }
+    if (materials != nullptr) {
+        out.heat = heatOf(out, *materials);
+    }
+    auto certificate = certificateThen(reader, out.record.openedBy, out.record.openedAt.utc);
+    if (!certificate) {
+        return tl::unexpected<Error>(certificate.error());
+    }
+    out.certificate = std::move(*certificate);
+    if (out.record.opened.reweldOf) {
+        const auto number = numberOf(reader, *out.record.opened.reweldOf);
+        if (!number) {
+            return tl::unexpected<Error>(number.error());
+        }
+        out.reweldOfNumber = *number;
+    }
+    auto dispute = reader.dispute(weld);
+    if (!dispute) {
+        return tl::unexpected<Error>(dispute.error());
+    }
+    out.trouble = std::move(*dispute);
+    const auto rows = reader.rowsOf(weld);
+    if (!rows) {
+        return tl::unexpected<Error>(rows.error());
+    }
+    out.elsewhere = rows->empty();
+    std::vector<SealFact> seals = log.seals;
+    std::stable_sort(seals.begin(), seals.end(), [](const SealFact& a, const SealFact& b) {
+        return a.toSeq < b.toSeq;
+    });
+    std::int64_t covered = 0;
+    for (SealFact& seal : seals) {
+        const std::int64_t now = coveredBy(*rows, seal.toSeq);
+        if (now > covered) {
+            covered = now;
+            out.sealed.push_back({std::move(seal), now});
+        }
+    }
+    return out;
+}
+
+Result<ReportFacts> reportFacts(LogReader& reader, const JointFilter& filter) {
+    std::vector<JointLine> lines;
+    const auto read = reader.eachJoint(filter, [&lines](const JointLine& line) {
+        lines.push_back(line);
+        return lines.size() <= kMostReportJoints;
+    });
+    if (!read) {
+        return tl::unexpected<Error>(read.error());
+    }
+    if (lines.size() > kMostReportJoints) {
+        return tooMany();
+    }
+    auto out = reportOf(reader, std::move(lines));
+    if (out) {
+        out->filter = filter;
+    }
+    return out;
+}
+
+Result<ReportFacts> reportFacts(LogReader& reader, const std::vector<std::string>& welds) {
+    if (welds.size() > kMostReportJoints) {
+        return tooMany();
+    }
+    std::vector<JointLine> lines;
+    for (const std::string& weld : welds) {
+        const auto made = recordOf(reader, weld);
+        if (!made) {
+            if (made.error().code == ErrorCode::Missing) {
+                return tl::unexpected<Error>(made.error());
+            }
+            JointLine line;
+            line.weld = weld;
+            line.phase = "damaged";
+            line.trouble = made.error().detail;
+            lines.push_back(std::move(line));
+            continue;
+        }
+        lines.push_back(lineOf(*made));
+    }
+    std::stable_sort(lines.begin(), lines.end(), [](const JointLine& a, const JointLine& b) {
+        return std::pair(a.openedUtc, a.number) > std::pair(b.openedUtc, b.number);
+    });
+    return reportOf(reader, std::move(lines));
+}
+
+} // namespace seamclock

@@ -1,0 +1,18 @@
+// What was set and read of a joint as comma-separated values, one row a value, so that a
+// spreadsheet can do with many joints what a record does with one: readings, forces, pressures,
+// lengths and temperatures from set_actual.h, and the five times. Each row names the event that
+// its actual value comes from. Numbers have a dot and their unit in a column of its own.
+#pragma once
+
+#include "core/bench/bench.h"
+#include "core/weld/record.h"
+
+#include <string>
+
+namespace seamclock {
+
+std::string valueRowsHeader();
+/// Without a bench there are no actual forces and pressures.
+std::string valueRows(const WeldRecord& record, const Bench* bench);
+
+} // namespace seamclock

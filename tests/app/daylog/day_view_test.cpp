@@ -1,0 +1,98 @@
+#include "app/daylog/day_view.h"
+
+#include "core/weld/record.h"
+#include "tests/support/story.h"
+
+#include <gtest/gtest.h>
+
+namespace seamclock {
+namespace {
+
+JointRowView rowOf(const test::Story& story, const DayNames& names = {}) {
+    const WeldRecord made = record(story.weld());
+    return jointRow(lineOf(made), &made, names);
+}
+
+TEST(DayView, ALineSaysWhatMatters) {
+    test::Story story;
+    story.close();
+    const JointRowView row = rowOf(story, {{{"bench-a", "A"}}, {}});
+    EXPECT_EQ(row.number, "7");
+    EXPECT_EQ(row.seam, "Seam S3, A");
+    EXPECT_EQ(row.time, "7:00") << "by the clock of that place";
+    EXPECT_EQ(row.mark, Mark::Done);
+    EXPECT_EQ(row.reason, "within limits");
+    EXPECT_TRUE(row.decided.isEmpty());
+}
+
+TEST(DayView, AStoppedWeldSaysSoAndWhy) {
+    test::Story story;
+    story.align();
+    story.then(WeldAborted{"bead_missing", "Bead missing at one end"});
+    const JointRowView row = rowOf(story);
+    EXPECT_EQ(row.mark, Mark::Cut);
+    EXPECT_EQ(row.tone, Tone::Late);
+    EXPECT_EQ(row.reason, "stopped: Bead missing at one end");
+}
+
+TEST(DayView, AnOpenWeldHasNoVerdictYet) {
+    test::Story story;
+    story.buildUp();
+    const JointRowView row = rowOf(story);
+    EXPECT_EQ(row.mark, Mark::Open);
+    EXPECT_EQ(row.tone, Tone::Rest);
+    EXPECT_EQ(row.reason, "not finished: cooling");
+}
+
+TEST(DayView, APersonsDecisionStandsBesideTheVerdict) {
+    test::Story story;
+    story.close();
+    story.then(Decided{Decision::CutOut, "test_failed"});
+    EXPECT_EQ(rowOf(story).decided, "to cut out");
+    EXPECT_EQ(rowOf(story).reason, "within limits") << "and changes nothing of it";
+    EXPECT_EQ(rowOf(story).mark, Mark::Done);
+    story.then(Decided{Decision::Accept, "tested"});
+    EXPECT_EQ(rowOf(story).decided, "accepted") << "the last holds";
+}
+
+TEST(DayView, ATrialJointIsReleased) {
+    WeldOpened opened = test::inventedOpening();
+    opened.type = WeldType::Trial;
+    test::Story story(opened);
+    story.close();
+    EXPECT_TRUE(rowOf(story).reason.startsWith("trial: "));
+    story.then(Decided{Decision::Accept, "trial_held"});
+    EXPECT_EQ(rowOf(story).decided, "released");
+}
+
+TEST(DayView, AVerdictOfOlderRulesIsShownBesideTodaysAndNeverReplaced) {
+    test::Story story;
+    story.inspect();
+    WeldClosed older = closing(story.weld());
+    older.verdict = "out of limits";
+    older.rules = 0;
+    story.then(older);
+    const JointRowView row = rowOf(story);
+    EXPECT_EQ(row.mark, Mark::Late) << "as it was stored";
+    EXPECT_EQ(row.reason, "out of limits; by today's rules within limits");
+}
+
+TEST(DayView, AJointWhoseEventsMakeNoneHasALineToo) {
+    JointLine line;
+    line.number = 12;
+    line.bench = "east";
+    line.trouble = "event 4 does not fit";
+    const JointRowView row = jointRow(line, nullptr, {});
+    EXPECT_EQ(row.mark, Mark::Trouble);
+    EXPECT_EQ(row.reason, "damaged: event 4 does not fit");
+}
+
+TEST(DayView, PeopleGoByTheirNames) {
+    const DayNames names{{}, {{"person:ilva", "Ilva Borrick"}}};
+    EXPECT_EQ(names.person("person:ilva"), "Ilva Borrick");
+    EXPECT_EQ(names.person("person:oddo"), "oddo") << "nobody said how that person is called";
+    EXPECT_EQ(names.person("station"), "station");
+}
+
+} // namespace
+} // namespace seamclock

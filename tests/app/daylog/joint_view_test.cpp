@@ -1,0 +1,215 @@
+#include "app/daylog/joint_view.h"
+
+#include "core/weld/correction.h"
+#include "tests/support/story.h"
+
+#include <algorithm>
+#include <gtest/gtest.h>
+
+namespace seamclock {
+namespace {
+
+test::Story withPlateRead(std::int64_t front = 211'000) {
+    test::Story story;
+    for (const auto& [place, mc] :
+         {std::pair{"front", front}, std::pair<const char*, std::int64_t>{"middle", 208'000},
+          std::pair<const char*, std::int64_t>{"back", 209'000}}) {
+        CheckMade read;
+        read.check = "plate_temperature";
+        read.valueMc = mc;
+        read.place = place;
+        read.passed = true;
+        story.then(read);
+    }
+    return story;
+}
+
+const TableView::Row* rowOf(const TableView& table, const QString& item) {
+    const auto found =
+        std::find_if(table.rows.begin(), table.rows.end(), [&](const TableView::Row& row) {
+            return !row.isHead && row.cells.front().text == item;
+        });
+    return found == table.rows.end() ? nullptr : &*found;
+}
+
+const JointView::Value* valueOf(const JointView& view, const QString& item) {
+    const auto found =
+        std::find_if(view.values.begin(), view.values.end(), [&](const JointView::Value& value) {
+            return value.item == item;
+        });
+    return found == view.values.end() ? nullptr : &*found;
+}
+
+TEST(JointView, SaysTheVerdictInWordsWithItsFirstReason) {
+    test::Story story;
+    story.soak();
+    story.wait(Milliseconds(11'200)); // the limit is 6.4 s
+    story.then(FacesMet{});
+    story.wait(Milliseconds(6'500));
+    story.then(ReadingTaken{ReadingPhase::Joining, 15'500});
+    story.then(PressureLocked{});
+    story.then(ReasonGiven{"changeover", "let_it_cool", {}});
+    story.cool().release().inspect();
+    story.then(closing(story.weld()));
+    const JointView view = jointView(record(story.weld()), {});
+    EXPECT_EQ(view.verdict, "Out of limits");
+    EXPECT_EQ(view.mark, Mark::Late);
+    EXPECT_EQ(view.reason, "Changeover 11.2 s, limit 6.4 s. All else within limits.");
+    EXPECT_TRUE(view.stored.isEmpty());
+    EXPECT_TRUE(view.ended);
+}
+
+TEST(JointView, TheFewValuesAreTheWorstOnesWithTheirEvents) {
+    test::Story story = withPlateRead(203'000);
+    story.close();
+    const WeldRecord made = record(story.weld());
+    const JointView view = jointView(made, {});
+    ASSERT_EQ(view.values.size(), 6U);
+    const JointView::Value* plate = valueOf(view, "plate");
+    ASSERT_NE(plate, nullptr);
+    EXPECT_EQ(plate->done, "203") << "furthest from the aim of 210 °C";
+    EXPECT_EQ(plate->set, "210 °C");
+    EXPECT_FALSE(plate->out);
+    for (const JointView::Value& value : view.values) {
+        if (value.n != 0) {
+            ASSERT_LE(value.n, static_cast<std::int64_t>(made.events.size()));
+            EXPECT_EQ(made.events[static_cast<std::size_t>(value.n - 1)].n, value.n);
+        }
+    }
+}
+
+TEST(JointView, EveryValueOfTheTableNamesTheEventThatHoldsIt) {
+    test::Story story = withPlateRead();
+    story.close();
+    const WeldRecord made = record(story.weld());
+    const TableView table = valuesTable(made, nullptr);
+    const TableView::Row* front = rowOf(table, "plate on its face, front");
+    ASSERT_NE(front, nullptr);
+    EXPECT_EQ(front->cells[3].text, "211 °C");
+    const auto& event = made.events.at(static_cast<std::size_t>(front->n - 1));
+    EXPECT_EQ(std::get<CheckMade>(event.d).valueMc, 211'000);
+    EXPECT_EQ(front->cells[4].text, QString("event %1").arg(front->n));
+    for (const char* phase : {"alignment", "soak", "changeover", "build-up", "cooling"}) {
+        const TableView::Row* row = rowOf(table, phase);
+        ASSERT_NE(row, nullptr) << phase;
+        EXPECT_GT(row->n, 0) << phase;
+    }
+}
+
+TEST(JointView, AReadingOutOfItsWindowIsMarked) {
+    test::Story story = withPlateRead(221'000);
+    story.close();
+    const TableView table = valuesTable(record(story.weld()), nullptr);
+    const TableView::Row* front = rowOf(table, "plate on its face, front");
+    ASSERT_NE(front, nullptr);
+    EXPECT_TRUE(front->cells[3].out);
+    EXPECT_TRUE(valueOf(jointView(record(story.weld()), {}), "plate")->out);
+}
+
+TEST(JointView, ACorrectionNeverHidesTheOriginal) {
+    test::Story story;
+    story.close();
+    const auto all = correctables(record(story.weld()));
+    const auto reading = std::find_if(all.begin(), all.end(), [](const Correctable& one) {
+        return one.field == "reading_milli" && one.item == "joining reading";
+    });
+    ASSERT_NE(reading, all.end());
+    story.then(ValueCorrected{reading->n, reading->field, reading->value, "15000", "misread"});
+    story.then(ValueCorrected{reading->n, reading->field, "15000", "15200", "misread again"});
+    const TableView table = valuesTable(record(story.weld()), nullptr);
+    const TableView::Row* row = rowOf(table, "joining reading");
+    ASSERT_NE(row, nullptr);
+    EXPECT_EQ(row->cells[3].text, "15.2 mm");
+    EXPECT_EQ(row->cells[3].struck, "15.5 15.0") << "the oldest first";
+    const TableView events = eventsTable(record(story.weld()), {});
+    EXPECT_EQ(events.rows.size(), story.weld().events.size());
+}
+
+TEST(JointView, WhatCanBeCorrectedIsAcceptedByTheFold) {
+    test::Story story = withPlateRead();
+    story.close();
+    const auto all = correctables(record(story.weld()));
+    EXPECT_GT(all.size(), 8U);
+    for (const Correctable& one : all) {
+        const ValueCorrected made{one.n, one.field, one.value, one.scale == 0 ? "other" : "1", ""};
+        EXPECT_TRUE(story.attempt(made)) << one.field << " of event " << one.n;
+    }
+}
+
+TEST(JointView, AStepThatWasTakenBackIsListedAsSuch) {
+    test::Story story;
+    story.align();
+    const auto n = static_cast<std::int64_t>(story.weld().events.size());
+    story.wait(Milliseconds(2'000));
+    story.then(StepTakenBack{n});
+    const TableView table = eventsTable(record(story.weld()), {});
+    const TableView::Row& row = table.rows.at(static_cast<std::size_t>(n - 1));
+    EXPECT_EQ(row.cells[3].text, "taken back");
+    EXPECT_FALSE(row.cells[3].struck.isEmpty());
+}
+
+TEST(JointView, AVerdictOfOlderRulesStandsThereWithTodaysBesideIt) {
+    test::Story story;
+    story.inspect();
+    WeldClosed older = closing(story.weld());
+    older.verdict = "out of limits";
+    older.rules = 0;
+    story.then(older);
+    const JointView view = jointView(record(story.weld()), {});
+    EXPECT_EQ(view.verdict, "Out of limits");
+    EXPECT_EQ(view.stored, "Stored at closing, by rules 0. By today's rules 1: within limits.");
+}
+
+TEST(JointView, ABatchOfBothSheetsIsNamedOnce) {
+    WeldOpened opened = test::inventedOpening();
+    opened.sheets[0].batch = "K-7";
+    opened.sheets[1].batch = "K-7";
+    test::Story same(opened);
+    EXPECT_TRUE(jointView(record(same.weld()), {}).about.contains(", batch K-7."));
+    opened.sheets[1].batch = "K-8";
+    test::Story other(opened);
+    EXPECT_TRUE(jointView(record(other.weld()), {}).about.contains(", batches K-7 and K-8."));
+}
+
+TEST(JointView, SaysWhoDecidedAndWhoSignedOff) {
+    test::Story story;
+    story.close();
+    story.then(Decided{Decision::Repair, "leaks"});
+    story.then(SignedOff{"foreman"});
+    const DayNames names{{}, {{"person:op-1", "Ilva Borrick"}}};
+    const JointView view = jointView(record(story.weld()), names);
+    EXPECT_TRUE(view.decided.startsWith("To repair by Ilva Borrick, 13 Jan "))
+        << view.decided.toStdString();
+    EXPECT_TRUE(view.decided.contains("it leaks"));
+    EXPECT_TRUE(view.decided.contains("signed off by Ilva Borrick"));
+}
+
+TEST(JointView, ADamagedJointSaysWhatIsWrong) {
+    JointLine line;
+    line.number = 3;
+    line.trouble = "event 2 is missing";
+    const JointView view = damagedView(line, {});
+    EXPECT_EQ(view.mark, Mark::Trouble);
+    EXPECT_EQ(view.reason, "event 2 is missing");
+    EXPECT_FALSE(view.ended) << "nothing can be decided of it";
+}
+
+TEST(JointView, PhotosAreListedWithWhatIsKnownOfTheirFiles) {
+    test::Story story;
+    story.close();
+    const TableView none = lookedAtTable(record(test::Story().weld()), {}, {});
+    ASSERT_EQ(none.rows.size(), 1U);
+    EXPECT_TRUE(none.rows.front().isHead);
+    JointPhoto photo;
+    photo.photo.name = "bead.jpg";
+    photo.n = 5;
+    photo.state = PhotoState::Altered;
+    const TableView table = lookedAtTable(record(story.weld()), {photo}, {});
+    const TableView::Row& last = table.rows.back();
+    EXPECT_EQ(last.cells[2].text, "bead.jpg: its file was altered");
+    EXPECT_TRUE(last.cells[2].out);
+    EXPECT_EQ(last.n, 5);
+}
+
+} // namespace
+} // namespace seamclock

@@ -1,0 +1,169 @@
+// What a paper needs of a log, from real log files.
+#include "core/report/record_facts.h"
+
+#include "core/log/log_writer.h"
+#include "core/log/seal.h"
+#include "core/log/world.h"
+#include "tests/core/log/log_samples.h"
+#include "tests/support/scratch_folder.h"
+
+#include <gtest/gtest.h>
+
+namespace seamclock {
+namespace {
+
+class Facts : public ::testing::Test {
+protected:
+    /// Five joints under a seal, one behind it; see writeSealedLog.
+    void SetUp() override {
+        path = folder.file("a.log");
+        clock.wait(std::chrono::hours(24 * 10));
+        test::writeSealedLog(path, clock, key);
+    }
+    LogReader reader() {
+        auto opened = LogReader::open(path);
+        EXPECT_TRUE(opened) << opened.error().detail;
+        return std::move(*opened);
+    }
+    Result<LogWriter<Production>> writer() {
+        return LogWriter<Production>::open(path, clock, test::signing());
+    }
+
+    test::ScratchFolder folder;
+    test::FakeClock clock;
+    SigningKey key = SigningKey::make();
+    std::string path;
+};
+
+TEST_F(Facts, NameTheSealThatCoversAJointAndNoneForTheOneBehindIt) {
+    auto log = reader();
+    const auto facts = logFacts(log);
+    ASSERT_TRUE(facts) << facts.error().detail;
+    ASSERT_EQ(facts->seals.size(), 1U);
+    EXPECT_EQ(facts->seals[0].day, "2030-01-07");
+    EXPECT_EQ(facts->seals[0].by, test::kForeman);
+    EXPECT_EQ(facts->seals[0].keyFingerprint, fingerprint(key.publicKey()));
+    EXPECT_EQ(facts->world, "production");
+    const auto first = recordFacts(log, *facts, test::weldName(1));
+    ASSERT_TRUE(first) << first.error().detail;
+    ASSERT_EQ(first->sealed.size(), 1U);
+    EXPECT_EQ(first->sealed[0].toN, static_cast<std::int64_t>(first->record.events.size()));
+    EXPECT_EQ(first->sealed[0].seal.fingerprint, facts->seals[0].fingerprint);
+    EXPECT_FALSE(first->elsewhere);
+    EXPECT_EQ(first->trouble, "");
+    const auto behind = recordFacts(log, *facts, test::weldName(6));
+    ASSERT_TRUE(behind);
+    EXPECT_TRUE(behind->sealed.empty());
+}
+
+TEST_F(Facts, ADecisionBehindTheSealIsCoveredByTheNextOneOnly) {
+    const auto events = test::closedWeld(1);
+    const auto last = static_cast<std::int64_t>(events.size());
+    {
+        auto log = writer();
+        ASSERT_TRUE(log);
+        Event decided = events.back();
+        decided.n = last + 1;
+        decided.by = test::kForeman;
+        decided.d = Decided{Decision::Accept, "looks good"};
+        log->submit(test::rowsOf({decided}));
+        ASSERT_TRUE(log->flush());
+    }
+    {
+        auto log = reader();
+        const auto facts = recordFacts(log, *logFacts(log), test::weldName(1));
+        ASSERT_TRUE(facts) << facts.error().detail;
+        ASSERT_EQ(facts->sealed.size(), 1U);
+        EXPECT_EQ(facts->sealed[0].toN, last) << "the decision came behind it";
+    }
+    auto log = writer();
+    const auto second = sealDay(*log, key, test::kForeman, "2030-01-08", clock.now());
+    ASSERT_TRUE(second) << second.error().detail;
+    auto again = reader();
+    const auto facts = recordFacts(again, *logFacts(again), test::weldName(1));
+    ASSERT_TRUE(facts);
+    ASSERT_EQ(facts->sealed.size(), 2U);
+    EXPECT_EQ(facts->sealed[1].toN, last + 1);
+    EXPECT_EQ(facts->sealed[1].seal.day, "2030-01-08");
+    EXPECT_EQ(facts->sealed[1].seal.fingerprint, sealFingerprint(*second));
+}
+
+TEST_F(Facts, HoldTheCertificateThatWasNotedWhenTheJointBegan) {
+    const auto events = test::closedWeld(1);
+    const std::string welder = events.front().by;
+    {
+        auto log = writer();
+        ASSERT_TRUE(log);
+        Instant before = events.front().at;
+        before.utc -= std::chrono::hours(1);
+        Instant after = events.front().at;
+        after.utc += std::chrono::hours(1);
+        ASSERT_TRUE(log->note(
+            before, test::kForeman, welder, CertificateNoted{"PE-HD 3-20 mm", "2030-06-30"}));
+        ASSERT_TRUE(log->note(
+            after, test::kForeman, welder, CertificateNoted{"PE-HD, PP 3-30 mm", "2032-06-30"}));
+        ASSERT_TRUE(log->flush());
+    }
+    auto log = reader();
+    const auto facts = recordFacts(log, *logFacts(log), test::weldName(1));
+    ASSERT_TRUE(facts) << facts.error().detail;
+    ASSERT_TRUE(facts->certificate);
+    EXPECT_EQ(facts->certificate->until, "2030-06-30");
+}
+
+TEST_F(Facts, OfAWeldThatIsNotThereAreRefused) {
+    auto log = reader();
+    const auto none = recordFacts(log, *logFacts(log), test::weldName(77));
+    ASSERT_FALSE(none);
+    EXPECT_EQ(none.error().code, ErrorCode::Missing);
+    EXPECT_NE(none.error().detail.find("allowed: "), std::string::npos);
+    const auto report = reportFacts(log, std::vector<std::string>{test::weldName(77)});
+    ASSERT_FALSE(report);
+    EXPECT_EQ(report.error().code, ErrorCode::Missing);
+}
+
+TEST_F(Facts, OfAReportHaveTheOldestJointFirstAndWhatIsSealedOfEach) {
+    auto log = reader();
+    const auto report = reportFacts(log, JointFilter{});
+    ASSERT_TRUE(report) << report.error().detail;
+    std::vector<std::int64_t> numbers;
+    for (const ReportJoint& joint : report->joints) {
+        ASSERT_TRUE(joint.record);
+        numbers.push_back(joint.line.number);
+        const auto events = static_cast<std::int64_t>(joint.record->events.size());
+        EXPECT_EQ(joint.sealedToN, joint.line.number == 6 ? 0 : events) << joint.line.number;
+    }
+    EXPECT_EQ(numbers, (std::vector<std::int64_t>{1, 2, 3, 5, 6, 4})) << "4 was begun last";
+    const auto chosen =
+        reportFacts(log, std::vector<std::string>{test::weldName(6), test::weldName(2)});
+    ASSERT_TRUE(chosen);
+    ASSERT_EQ(chosen->joints.size(), 2U);
+    EXPECT_EQ(chosen->joints[0].line, report->joints[1].line);
+    JointFilter bad;
+    bad.fromDay = "yesterday";
+    EXPECT_EQ(reportFacts(log, bad).error().code, ErrorCode::Malformed);
+}
+
+TEST_F(Facts, OfADamagedJointSayWhyAndKeepTheOthers) {
+    {
+        test::BehindTheBack back(path);
+        back.database().exec(
+            "UPDATE event SET body = replace(body, 'soak_started', 'soak_startled') WHERE subject "
+            "= '" +
+            test::weldName(2) + "'");
+    }
+    auto log = reader();
+    const auto report = reportFacts(log, JointFilter{});
+    ASSERT_TRUE(report) << report.error().detail;
+    ASSERT_EQ(report->joints.size(), 6U);
+    for (const ReportJoint& joint : report->joints) {
+        EXPECT_EQ(joint.record.has_value(), joint.line.weld != test::weldName(2));
+        EXPECT_EQ(joint.trouble.empty(), joint.record.has_value()) << joint.trouble;
+    }
+    const auto one = recordFacts(log, *logFacts(log), test::weldName(2));
+    ASSERT_FALSE(one);
+    EXPECT_EQ(one.error().code, ErrorCode::Damaged);
+}
+
+} // namespace
+} // namespace seamclock
