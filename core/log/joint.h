@@ -14,7 +14,7 @@ namespace seamclock {
 
 /// Raised whenever lineOf or textOf give something else for the same events; a cache made by
 /// another number, or by other rules of the verdict, is made again.
-inline constexpr std::int64_t kJointLines = 1;
+inline constexpr std::int64_t kJointLines = 2;
 
 struct JointLine {
     std::string weld; // "weld:UUID"
@@ -70,7 +70,8 @@ JointKey keyOf(const JointLine& line);
 
 JointLine lineOf(const WeldRecord& record);
 
-/// What a search for text looks through: number, seam, bench, people, sheets, remarks, reasons.
+/// What a search for text looks through: number, seam, bench, people, sheets (also as they were
+/// before a correction), remarks, reasons.
 std::string textOf(const WeldRecord& record);
 
 } // namespace seamclock
