@@ -51,6 +51,7 @@ const Kinds& kinds() {
             {"attestation_withdrawn", "procedure:"},
             {"seam_set", "seam:"},
             {"coupon_tested", "seam:"},
+            {"coupon_tested", "coupon:"},
             {"day_sealed", "day:"},
             {"practice_made", "practice:"},
         };

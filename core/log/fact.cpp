@@ -27,6 +27,7 @@ struct KindOf {
     std::string_view operator()(const SeamSet&) const { return "seam_set"; }
     std::string_view operator()(const DaySealed&) const { return "day_sealed"; }
     std::string_view operator()(const PracticeMade&) const { return "practice_made"; }
+    std::string_view operator()(const CouponTested&) const { return "coupon_tested"; }
 };
 
 } // namespace

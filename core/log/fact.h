@@ -151,15 +151,39 @@ struct PracticeMade {
     bool operator==(const PracticeMade&) const = default;
 };
 
+/// What one coupon bore, or a series of them: cut from a joint, or of a procedure trial. Under one
+/// subject the first is the series; every later one puts it right, says why, and stands beside it
+/// (core/quality/coupons.h).
+struct CouponTested {
+    std::string test;     // "tensile", "bend"
+    std::string standard; // by which it was tested, as the laboratory writes it
+    std::string material;
+    std::int64_t thicknessUm = 0;
+    std::string procedure;                // id
+    std::optional<std::string> weld;      // "weld:UUID"; absent: a procedure trial without a record
+    std::optional<std::string> welder;    // "person:ID" who welded
+    std::vector<std::int64_t> weldedPa;   // tensile: the strength of each welded coupon,
+    std::vector<std::int64_t> parentPa;   // and of each of the parent sheet
+    std::vector<std::int64_t> angleMilli; // bend: each coupon's angle in thousandths of a degree,
+    std::vector<std::int64_t> ramUm;      // or the ram's displacement
+    std::vector<std::int64_t> cracked;    // bend: 1 for each coupon that cracked, else 0
+    std::string remark;
+    std::optional<std::string> reason; // of what puts an earlier one right
+
+    bool operator==(const CouponTested&) const = default;
+};
+
 using FactDetail = std::variant<
     ProgramStarted, ProgramStopped, SoundLost, SoundBack, ClockJumped, RowsSpilled, RowsJoined,
     LogImported, HeadSigned, KeySet, PersonSet, PinChanged, CertificateNoted, BenchSet,
-    ProcedureSet, ProcedureAttested, AttestationWithdrawn, SeamSet, DaySealed, PracticeMade>;
+    ProcedureSet, ProcedureAttested, AttestationWithdrawn, SeamSet, DaySealed, PracticeMade,
+    CouponTested>;
 
 struct Fact {
     Instant at;
     std::string by; // "person:ID" or "station"
-    // "station", "person:ID", "bench:ID", "procedure:ID", "seam:UUID", "day:DATE", "practice:UUID"
+    // "station", "person:ID", "bench:ID", "procedure:ID", "seam:UUID", "day:DATE", "practice:UUID",
+    // "coupon:UUID"
     std::string subject;
     std::int64_t n = 0; // 1, 2, … within the subject
     FactDetail d;

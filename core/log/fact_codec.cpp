@@ -61,6 +61,30 @@ struct DetailJson {
             {"public_key", d.publicKey},
             {"signature", d.signature}};
     }
+    Json operator()(const CouponTested& d) const {
+        Json out{{"test", d.test},           {"standard", d.standard},
+                 {"material", d.material},   {"thickness_um", d.thicknessUm},
+                 {"procedure", d.procedure}, {"remark", d.remark}};
+        const auto text = [&out](const char* key, const std::optional<std::string>& value) {
+            if (value) {
+                out[key] = *value;
+            }
+        };
+        const auto list = [&out](const char* key, const std::vector<std::int64_t>& values) {
+            if (!values.empty()) {
+                out[key] = values;
+            }
+        };
+        text("weld", d.weld);
+        text("welder", d.welder);
+        text("reason", d.reason);
+        list("welded_Pa", d.weldedPa);
+        list("parent_Pa", d.parentPa);
+        list("angle_milli", d.angleMilli);
+        list("ram_um", d.ramUm);
+        list("cracked", d.cracked);
+        return out;
+    }
     Json operator()(const PracticeMade& d) const {
         Json out{
             {"doc", d.take},
@@ -127,6 +151,24 @@ public:
         }
         return out;
     }
+    /// Empty where it isn't there.
+    std::vector<std::int64_t> integersIf(const char* key) {
+        std::vector<std::int64_t> out;
+        const auto found = m_d.find(key);
+        if (found == m_d.end()) {
+            return out;
+        }
+        ++m_used;
+        if (!found->is_array()) {
+            m_wrong = true;
+            return out;
+        }
+        for (const Json& each : *found) {
+            m_wrong = m_wrong || !each.is_number_integer();
+            out.push_back(each.is_number_integer() ? each.get<std::int64_t>() : 0);
+        }
+        return out;
+    }
     bool flag(const char* key) {
         ++m_used;
         const auto found = m_d.find(key);
@@ -164,6 +206,25 @@ PracticeMade practiceMade(Fields& fields) {
     made.ductile = fields.flag("ductile");
     made.lapses = fields.texts("lapses");
     return made;
+}
+
+CouponTested couponTested(Fields& fields) {
+    CouponTested tested;
+    tested.test = fields.text("test");
+    tested.standard = fields.text("standard");
+    tested.material = fields.text("material");
+    tested.thicknessUm = fields.integer("thickness_um");
+    tested.procedure = fields.text("procedure");
+    tested.remark = fields.text("remark");
+    tested.weld = fields.textIf("weld");
+    tested.welder = fields.textIf("welder");
+    tested.reason = fields.textIf("reason");
+    tested.weldedPa = fields.integersIf("welded_Pa");
+    tested.parentPa = fields.integersIf("parent_Pa");
+    tested.angleMilli = fields.integersIf("angle_milli");
+    tested.ramUm = fields.integersIf("ram_um");
+    tested.cracked = fields.integersIf("cracked");
+    return tested;
 }
 
 std::optional<FactDetail> detailOf(const std::string& kind, Fields& fields) {
@@ -231,6 +292,9 @@ std::optional<FactDetail> detailOf(const std::string& kind, Fields& fields) {
     }
     if (kind == "practice_made") {
         return practiceMade(fields);
+    }
+    if (kind == "coupon_tested") {
+        return couponTested(fields);
     }
     return std::nullopt;
 }

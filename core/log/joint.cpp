@@ -85,6 +85,12 @@ std::string textOf(const WeldRecord& record) {
         add(text, sheet.batch);
         add(text, sheet.mfr.value_or(""));
     }
+    for (const Event& event : record.events) {
+        const auto* corrected = std::get_if<ValueCorrected>(&event.d);
+        if (corrected != nullptr && corrected->field.rfind("sheets.", 0) == 0) {
+            add(text, corrected->was); // a batch that was corrected is still found
+        }
+    }
     for (const Retained& remark : record.remarks) {
         if (const auto* made = std::get_if<RemarkMade>(&remark.d)) {
             add(text, made->text);

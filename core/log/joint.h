@@ -84,7 +84,7 @@ const std::string& valueOf(const JointLine& line, JointField field);
 JointLine lineOf(const WeldRecord& record);
 
 /// What a search for text looks through: number, seam, bench, whoever made one of its events,
-/// sheets, remarks, reasons, decisions.
+/// sheets (also as they were before a correction), remarks, reasons, decisions.
 std::string textOf(const WeldRecord& record);
 
 } // namespace seamclock

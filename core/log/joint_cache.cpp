@@ -415,12 +415,15 @@ CachedJoint foldedJoint(SQLite::Database& events, const std::string& weld) {
     const auto bodies = bodiesOf(events, weld, &dispute);
     const auto folded = foldOf(bodies);
     if (!folded) {
-        return {damagedLine(weld, bodies, folded.error().detail), ""};
+        return {damagedLine(weld, bodies, folded.error().detail), "", {}};
     }
-    const WeldRecord made = record(*folded);
-    CachedJoint out{lineOf(made), textOf(made)};
+    CachedJoint out = cachedJointOf(record(*folded));
     out.line.trouble = std::move(dispute);
     return out;
+}
+
+CachedJoint cachedJointOf(const WeldRecord& record) {
+    return {lineOf(record), textOf(record), measuresOf(record)};
 }
 
 bool hasJointCache(SQLite::Database& database) {
@@ -428,8 +431,8 @@ bool hasJointCache(SQLite::Database& database) {
         std::vector<std::string> out;
         SQLite::Statement query(
             from,
-            "SELECT sql FROM sqlite_schema WHERE name IN ('joint', 'joint_gone', 'joint_state', "
-            "'joint_text') ORDER BY name");
+            "SELECT sql FROM sqlite_schema WHERE name IN ('joint', 'joint_gone', "
+            "'joint_measure', 'joint_state', 'joint_text', 'joint_unmeasured') ORDER BY name");
         while (query.executeStep()) {
             out.push_back(query.getColumn(0).getString());
         }
@@ -536,7 +539,43 @@ struct JointStore::Inside {
                   "trouble = excluded.trouble, id = excluded.id"),
           textNow(cache, "SELECT text FROM joint_text WHERE rowid = ?"),
           noText(cache, "DELETE FROM joint_text WHERE rowid = ?"),
-          newText(cache, "INSERT INTO joint_text(rowid, text) VALUES(?, ?)") {}
+          newText(cache, "INSERT INTO joint_text(rowid, text) VALUES(?, ?)"),
+          moveMeasures(cache, "UPDATE joint_measure SET joint = ? WHERE joint = ?"),
+          measures(
+              cache,
+              "INSERT INTO joint_measure(joint, number, type, opened_ms, day, bench, opened_by, "
+              "procedure, thickness_um, preparation, alignment, changeover, release, plate, drift) "
+              "VALUES(?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?) ON CONFLICT(joint) DO UPDATE "
+              "SET "
+              "number = excluded.number, type = excluded.type, opened_ms = excluded.opened_ms, "
+              "day = excluded.day, bench = excluded.bench, opened_by = excluded.opened_by, "
+              "procedure = excluded.procedure, thickness_um = excluded.thickness_um, "
+              "preparation = excluded.preparation, alignment = excluded.alignment, "
+              "changeover = excluded.changeover, release = excluded.release, "
+              "plate = excluded.plate, drift = excluded.drift") {}
+
+    void storeMeasures(std::int64_t id, const CachedJoint& joint) {
+        measures.reset();
+        int at = 0;
+        measures.bind(++at, id);
+        measures.bind(++at, joint.line.number);
+        measures.bind(++at, joint.line.type);
+        measures.bind(++at, static_cast<std::int64_t>(joint.line.openedUtc.count()));
+        measures.bind(++at, joint.line.day);
+        measures.bind(++at, joint.line.bench);
+        measures.bind(++at, joint.line.by);
+        measures.bind(++at, joint.line.procedure);
+        measures.bind(++at, joint.line.thicknessUm);
+        for (const auto& value : joint.measures.values) {
+            ++at;
+            if (value) {
+                measures.bind(at, *value);
+            } else {
+                measures.bind(at);
+            }
+        }
+        measures.exec();
+    }
 
     std::int64_t freeId(const JointLine& line) {
         const auto [first, last] = idsOpenedAt(line.openedUtc.count());
@@ -560,6 +599,8 @@ struct JointStore::Inside {
     SQLite::Statement textNow;
     SQLite::Statement noText;
     SQLite::Statement newText;
+    SQLite::Statement moveMeasures;
+    SQLite::Statement measures;
 };
 
 JointStore::JointStore(SQLite::Database& cache) : m_inside(std::make_unique<Inside>(cache)) {}
@@ -581,6 +622,13 @@ void JointStore::store(const CachedJoint& joint) {
     bindLine(in.store, joint.line);
     in.store.bind(kColumnCount + 1, id);
     in.store.exec();
+    if (known && was != id) {
+        in.moveMeasures.reset();
+        in.moveMeasures.bind(1, id);
+        in.moveMeasures.bind(2, was);
+        in.moveMeasures.exec();
+    }
+    in.storeMeasures(id, joint);
     bool same = false;
     if (known) {
         in.textNow.reset();
@@ -642,7 +690,8 @@ bool refreshJointCache(SQLite::Database& database, std::int64_t rows) {
     if (std::all_of(chains.begin(), chains.end(), [&](auto chain) {
             return cachedTo(database, chain) == 0;
         })) {
-        database.exec("DELETE FROM joint_text; DELETE FROM joint; DELETE FROM joint_state;");
+        database.exec("DELETE FROM joint_text; DELETE FROM joint; DELETE FROM joint_measure; "
+                      "DELETE FROM joint_state;");
     }
     const std::int64_t from = cachedTo(database, *stale);
     const std::int64_t to = from + std::min(rows, behind(*stale));
@@ -706,13 +755,18 @@ cachedDays(SQLite::Database& cache, std::size_t most, const std::optional<std::s
 
 struct CachedJoints::Inside {
     Rows rows;
+    Rows measures;
 };
 
 CachedJoints::CachedJoints(SQLite::Database& cache)
-    : m_inside(new Inside{Rows(
-          cache, std::string("SELECT ") + kColumns +
-                     ", (SELECT text FROM joint_text WHERE rowid = joint.id) FROM joint "
-                     "WHERE weld = ?")}) {}
+    : m_inside(new Inside{
+          Rows(
+              cache, std::string("SELECT ") + kColumns +
+                         ", (SELECT text FROM joint_text WHERE rowid = joint.id)"
+                         " FROM joint WHERE weld = ?"),
+          Rows(
+              cache, "SELECT preparation, alignment, changeover, release, plate, drift FROM "
+                     "joint_measure WHERE joint = (SELECT id FROM joint WHERE weld = ?)")}) {}
 CachedJoints::CachedJoints(CachedJoints&&) noexcept = default;
 CachedJoints& CachedJoints::operator=(CachedJoints&&) noexcept = default;
 CachedJoints::~CachedJoints() = default;
@@ -728,7 +782,69 @@ std::optional<CachedJoint> CachedJoints::of(const std::string& weld) {
     readLine(rows, out.line);
     out.text = rows.text(kColumnCount);
     rows.reset();
+    Rows& measures = m_inside->measures;
+    measures.reset();
+    measures.bind(1, weld);
+    if (measures.step()) {
+        int at = 0;
+        for (auto& value : out.measures.values) {
+            value = measures.isInteger(at) ? std::optional(measures.number(at)) : std::nullopt;
+            ++at;
+        }
+    }
+    measures.reset();
     return out;
+}
+
+struct MeasureCursor::Inside {
+    Rows rows;
+};
+
+MeasureCursor::MeasureCursor(MeasureCursor&&) noexcept = default;
+MeasureCursor& MeasureCursor::operator=(MeasureCursor&&) noexcept = default;
+MeasureCursor::~MeasureCursor() = default;
+
+MeasureCursor::MeasureCursor(
+    SQLite::Database& cache, JointMeasure measure, const MeasureFilter& filter) {
+    const std::string column(toString(measure));
+    std::string asked =
+        "SELECT joint, number, opened_ms, bench, opened_by, procedure, thickness_um, " + column +
+        " FROM joint_measure WHERE type <> 'trial' AND " + column + " IS NOT NULL";
+    std::vector<std::variant<std::string, std::int64_t>> values;
+    const auto also = [&](const char* condition, const auto& value) {
+        if (value) {
+            asked += std::string(" AND ") + condition + " ?";
+            values.emplace_back(*value);
+        }
+    };
+    also("day >=", filter.fromDay);
+    also("day <=", filter.toDay);
+    also("bench =", filter.bench);
+    also("opened_by =", filter.by);
+    also("procedure =", filter.procedure);
+    also("thickness_um =", filter.thicknessUm);
+    m_inside.reset(new Inside{Rows(cache, asked + " ORDER BY joint")});
+    int at = 0;
+    for (const auto& value : values) {
+        ++at;
+        std::visit([&](const auto& one) { m_inside->rows.bind(at, one); }, value);
+    }
+}
+
+bool MeasureCursor::next(MeasuredJoint& joint) {
+    Rows& rows = m_inside->rows;
+    if (!rows.step()) {
+        return false;
+    }
+    joint.place = rows.number(0);
+    joint.number = rows.number(1);
+    joint.openedUtcMs = rows.number(2);
+    joint.bench = rows.text(3);
+    joint.by = rows.text(4);
+    joint.procedure = rows.text(5);
+    joint.thicknessUm = rows.number(6);
+    joint.value = rows.number(7);
+    return true;
 }
 
 struct JointCursor::Inside {

@@ -5,6 +5,7 @@
 
 #include "core/base/result.h"
 #include "core/log/joint.h"
+#include "core/log/joint_measures.h"
 
 #include <cstdint>
 #include <memory>
@@ -18,13 +19,16 @@ class Database;
 
 namespace seamclock {
 
-/// A joint's line with the text that a search looks through.
+/// A joint's line with the text that a search looks through and the numbers that charts follow.
 struct CachedJoint {
     JointLine line;
     std::string text;
+    JointMeasures measures;
 
     bool operator==(const CachedJoint&) const = default;
 };
+
+CachedJoint cachedJointOf(const WeldRecord& record);
 
 /// Malformed: a date that is none; OutOfRange: a page of no lines.
 Result<void> checkFilter(const JointFilter& filter);
@@ -135,6 +139,22 @@ public:
 
     /// False at the end.
     bool next(JointLine& line);
+
+private:
+    struct Inside;
+    std::unique_ptr<Inside> m_inside;
+};
+
+/// That measure of the joints that match, by the instants of their openings.
+class MeasureCursor {
+public:
+    MeasureCursor(SQLite::Database& cache, JointMeasure measure, const MeasureFilter& filter);
+    MeasureCursor(MeasureCursor&&) noexcept;
+    MeasureCursor& operator=(MeasureCursor&&) noexcept;
+    ~MeasureCursor();
+
+    /// False at the end. The texts hold until the next call.
+    bool next(MeasuredJoint& joint);
 
 private:
     struct Inside;

@@ -72,6 +72,9 @@ struct LogReader::Inside {
     bool isCacheComplete();
     void lookWhatIsUnlisted();
     void eachLine(const JointFilter& filter, const std::function<bool(const JointLine&)>& use);
+    void eachMeasured(
+        JointMeasure measure, const MeasureFilter& filter,
+        const std::function<void(const MeasuredJoint&)>& use);
 };
 
 /// Worked out once for all questions that are asked of the file as it is.
@@ -145,6 +148,66 @@ void LogReader::Inside::eachLine(
             advance(cachedLines, a, true);
         } else {
             advance(freshLines, b, false);
+        }
+    }
+}
+
+/// As the lines.
+void LogReader::Inside::eachMeasured(
+    JointMeasure measure, const MeasureFilter& filter,
+    const std::function<void(const MeasuredJoint&)>& use) {
+    if (!watch) {
+        watch.emplace(*database);
+    }
+    std::unique_ptr<SQLite::Database> fresh;
+    std::unordered_set<std::int64_t> passed; // the cache's lines of welds that went on
+    const bool complete = watch->isComplete();
+    const bool here = complete || hasJointCache(*database);
+    if (!complete) {
+        const auto stale = staleWelds(*database);
+        fresh = std::make_unique<SQLite::Database>(
+            ":memory:", SQLite::OPEN_READWRITE | SQLite::OPEN_CREATE);
+        remakeJointCache(*fresh);
+        cacheJoints(*database, *fresh, stale);
+        if (here) {
+            SQLite::Statement place(*database, "SELECT id FROM joint WHERE weld = ?");
+            for (const std::string& weld : stale) {
+                place.reset();
+                place.bind(1, weld);
+                if (place.executeStep()) {
+                    passed.insert(place.getColumn(0).getInt64());
+                }
+            }
+        }
+    }
+    std::optional<MeasureCursor> cached;
+    std::optional<MeasureCursor> added;
+    if (here) {
+        cached.emplace(*database, measure, filter);
+    }
+    if (fresh) {
+        added.emplace(*fresh, measure, filter);
+    }
+    MeasuredJoint a;
+    MeasuredJoint b;
+    const auto nextOf =
+        [&passed](std::optional<MeasureCursor>& from, MeasuredJoint& joint, bool skips) {
+            while (from && from->next(joint)) {
+                if (!skips || passed.count(joint.place) == 0) {
+                    return true;
+                }
+            }
+            return false;
+        };
+    bool hasA = nextOf(cached, a, true);
+    bool hasB = nextOf(added, b, false);
+    while (hasA || hasB) {
+        const bool first = hasA && (!hasB || a.openedUtcMs <= b.openedUtcMs);
+        use(first ? a : b);
+        if (first) {
+            hasA = nextOf(cached, a, true);
+        } else {
+            hasB = nextOf(added, b, false);
         }
     }
 }
@@ -526,6 +589,21 @@ Result<std::int64_t> LogReader::unlistedRows() {
             }
         }
         return rows;
+    });
+}
+
+Result<void> LogReader::eachMeasured(
+    JointMeasure measure, const MeasureFilter& filter,
+    const std::function<void(const MeasuredJoint&)>& use) {
+    JointFilter days;
+    days.fromDay = filter.fromDay;
+    days.toDay = filter.toDay;
+    if (auto sound = checkFilter(days); !sound) {
+        return sound;
+    }
+    return m_inside->reading<void>([&]() -> Result<void> {
+        m_inside->eachMeasured(measure, filter, use);
+        return {};
     });
 }
 

@@ -7,6 +7,7 @@
 
 #include "core/base/result.h"
 #include "core/log/joint.h"
+#include "core/log/joint_measures.h"
 #include "core/log/log_row.h"
 #include "core/weld/event.h"
 
@@ -89,6 +90,11 @@ public:
     /// them, so while they are many, as after a program that lists by other rules, each question
     /// takes as long as the list itself.
     Result<std::int64_t> unlistedRows();
+    /// That measure of the joints that match and have it, oldest first, likewise. Welds that the
+    /// cache does not know yet are worked out from their events.
+    Result<void> eachMeasured(
+        JointMeasure measure, const MeasureFilter& filter,
+        const std::function<void(const MeasuredJoint&)>& use);
     /// Every row of the chain from that one on by seq, likewise.
     Result<void>
     eachRow(const std::function<bool(const StoredRow&)>& use, std::int64_t fromSeq = 1);

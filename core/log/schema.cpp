@@ -97,14 +97,19 @@ CREATE INDEX joint_verdict ON joint(verdict);
 CREATE INDEX joint_seam ON joint(seam);
 CREATE INDEX joint_day ON joint(day);
 CREATE VIRTUAL TABLE joint_text USING fts5(text, prefix='1 2');
+CREATE TABLE joint_measure(joint INTEGER PRIMARY KEY, number INTEGER NOT NULL, type TEXT NOT NULL, opened_ms INTEGER NOT NULL,
+  day TEXT NOT NULL, bench TEXT NOT NULL, opened_by TEXT NOT NULL, procedure TEXT NOT NULL, thickness_um INTEGER NOT NULL,
+  preparation INTEGER, alignment INTEGER, changeover INTEGER, release INTEGER, plate INTEGER, drift INTEGER) STRICT;
 CREATE TABLE joint_state(chain INTEGER PRIMARY KEY, seq INTEGER NOT NULL, rules INTEGER NOT NULL, lines INTEGER NOT NULL)
   STRICT;
 CREATE TRIGGER joint_gone AFTER DELETE ON joint BEGIN UPDATE joint_state SET seq = 0; END;
+CREATE TRIGGER joint_unmeasured AFTER DELETE ON joint_measure BEGIN UPDATE joint_state SET seq = 0; END;
 )";
 
 constexpr const char* kNoCache = R"(
 DROP TABLE IF EXISTS joint;
 DROP TABLE IF EXISTS joint_text;
+DROP TABLE IF EXISTS joint_measure;
 DROP TABLE IF EXISTS joint_state;
 )";
 

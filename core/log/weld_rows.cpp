@@ -63,8 +63,7 @@ WeldFolded foldHeld(const std::string& weld, HeldWeld held, bool soFar, bool lin
     }
     WeldMade out{held.seqs.back(), weld, static_cast<std::int64_t>(held.seqs.size()), soFar, {}};
     if (lines) {
-        const WeldRecord made = record(std::move(*folded));
-        out.joint = CachedJoint{lineOf(made), textOf(made)};
+        out.joint = cachedJointOf(record(std::move(*folded)));
     }
     return out;
 }

@@ -40,6 +40,9 @@ struct Job {
     std::string part;
 };
 
+/// A job's JSON file. Errors: as the file says; Malformed with the place.
+Result<Job> readJobFile(const std::string& file);
+
 /// The first job (by file name) of the folder. Missing: there is none; Unreadable, Malformed:
 /// as the file says.
 Result<Job> readFirstJob(const std::string& folder);

@@ -94,7 +94,12 @@ Result<Job> readFirstJob(const std::string& folder) {
     if (!file) {
         return tl::unexpected(file.error());
     }
-    const auto text = parseJsonFile(*file);
+    return readJobFile(*file);
+}
+
+Result<Job> readJobFile(const std::string& file) {
+    const std::string folder = fs::path(file).parent_path().string();
+    const auto text = parseJsonFile(file);
     if (!text) {
         return tl::unexpected(text.error());
     }
@@ -116,7 +121,7 @@ Result<Job> readFirstJob(const std::string& folder) {
         person.refuseUnknown();
     }
     for (const JsonReader& seam : reader.objects("seams")) {
-        job.seams.push_back(readSeam(seam, folder));
+        job.seams.push_back(readSeam(seam, folder.empty() ? "." : folder));
     }
     if (job.seams.empty()) {
         reader.complain("seams", "there is no seam");

@@ -23,7 +23,7 @@ ARROWS = {
     "log": ["weld", "people"],
     "copies": ["log"],
     "rescue": ["log"],
-    "session": ["rescue", "shift", "weld"],
+    "session": ["rescue", "shift", "weld", "quality"],
     "report": ["log", "estimate"],
     "quality": ["log"],
     "vbench": ["plan", "heat"],

@@ -355,7 +355,7 @@ Result<Template> makeTemplate(const Kind& kind, const std::string& resources) {
     out.events = story.weld().events;
     out.later = story.later();
     const WeldRecord made = record(story.weld());
-    out.cached = {lineOf(made), ""};
+    out.cached = {lineOf(made), "", measuresOf(made)};
     out.text.emplace_back(textOf(made));
     for (Event event : out.events) {
         personalise(event, markedJoint(), Milliseconds(0));

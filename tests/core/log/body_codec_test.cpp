@@ -46,6 +46,23 @@ TEST(FactCodec, BringsEveryFormBackAsItWas) {
     unanswered.reaction.reset();
     unanswered.ductile = false;
     unanswered.lapses.clear();
+    CouponTested tensile;
+    tensile.test = "tensile";
+    tensile.standard = "EN 12814-2";
+    tensile.material = "PE-HD";
+    tensile.thicknessUm = 8'000;
+    tensile.procedure = "house-pp";
+    tensile.weld = "weld:00000000-0000-4000-8000-000000000001";
+    tensile.weldedPa = {27'400'000, 28'000'000};
+    tensile.parentPa = {30'100'000};
+    CouponTested bend;
+    bend.test = "bend";
+    bend.welder = "person:k-7";
+    bend.angleMilli = {160'000, 97'500};
+    bend.ramUm = {0};
+    bend.cracked = {0, 1};
+    bend.remark = "at the root";
+    bend.reason = "typed wrongly";
     const std::vector<std::pair<std::string, FactDetail>> all = {
         {"station", ProgramStarted{}},
         {"station", ProgramStopped{}},
@@ -69,7 +86,9 @@ TEST(FactCodec, BringsEveryFormBackAsItWas) {
         {"procedure:house-pp", AttestationWithdrawn{hash, "wrong line", {}}},
         {"seam:00000000-0000-4000-8000-000000000001", SeamSet{hash}},
         {"practice:00000000-0000-4000-8000-000000000001", made},
-        {"practice:00000000-0000-4000-8000-000000000002", unanswered}};
+        {"practice:00000000-0000-4000-8000-000000000002", unanswered},
+        {"coupon:00000000-0000-4000-8000-000000000001", tensile},
+        {"coupon:00000000-0000-4000-8000-000000000002", bend}};
     std::set<std::string_view> kinds;
     for (const auto& [subject, detail] : all) {
         kinds.insert(kindOf(detail));
@@ -166,6 +185,7 @@ TEST(Envelope, KnowsTheKindsThatLaterPartsWrite) {
              {"procedure_attested", "procedure:house-pp"},
              {"attestation_withdrawn", "procedure:house-pp"},
              {"coupon_tested", "seam:1"},
+             {"coupon_tested", "coupon:1"},
              {"head_signed", "station"},
              {"log_imported", "station"},
              {"day_sealed", "day:2030-01-07"}}) {

@@ -1,0 +1,100 @@
+#include "core/log/batches.h"
+
+#include "core/weld/fold.h"
+
+#include <algorithm>
+#include <iterator>
+
+namespace seamclock {
+
+namespace {
+
+std::string trimmed(const std::string& text) {
+    const auto from = text.find_first_not_of(" \t\r\n");
+    return from == std::string::npos
+               ? std::string()
+               : text.substr(from, text.find_last_not_of(" \t\r\n") - from + 1);
+}
+
+/// Whether the index of texts has a word of it: letters and digits, or any sign beyond ASCII.
+bool hasWord(const std::string& text) {
+    return std::any_of(text.begin(), text.end(), [](char sign) {
+        const auto byte = static_cast<unsigned char>(sign);
+        return byte >= 0x80 || (byte >= '0' && byte <= '9') || (byte >= 'a' && byte <= 'z') ||
+               (byte >= 'A' && byte <= 'Z');
+    });
+}
+
+SheetBatch noted(int place, const Sheet& sheet) {
+    return {place, sheet.material, sheet.grade.value_or(""), sheet.maker, sheet.batch,
+            false, false};
+}
+
+} // namespace
+
+Result<std::vector<SheetBatch>> batchesOf(const std::vector<Event>& events) {
+    if (auto weld = fold(events); !weld) {
+        return tl::unexpected<Error>(std::move(weld.error()));
+    }
+    const auto standing = retained(events);
+    const auto& now = std::get<WeldOpened>(standing.front().d).sheets;
+    std::vector<SheetBatch> out;
+    for (std::size_t i = 0; i < now.size(); ++i) {
+        SheetBatch sheet = noted(static_cast<int>(i) + 1, now[i]);
+        const std::string field = "sheets." + std::to_string(i) + ".batch";
+        std::vector<SheetBatch> before;
+        for (const Event& event : events) {
+            const auto* correction = std::get_if<ValueCorrected>(&event.d);
+            if (correction != nullptr && correction->targetN == 1 && correction->field == field &&
+                correction->was != correction->is) {
+                SheetBatch was = sheet;
+                was.batch = correction->was;
+                was.overruled = true;
+                before.push_back(std::move(was));
+                sheet.corrected = true;
+            }
+        }
+        out.push_back(std::move(sheet));
+        out.insert(out.end(), before.begin(), before.end());
+    }
+    return out;
+}
+
+Result<BatchFound> jointsOfBatch(LogReader& log, const std::string& batch) {
+    const std::string asked = trimmed(batch);
+    if (asked.empty()) {
+        return fail(
+            ErrorCode::Malformed, "no batch is named; allowed: its name as it is on the sheet");
+    }
+    JointFilter filter;
+    if (hasWord(asked)) {
+        filter.text = asked;
+    }
+    std::vector<JointLine> lines;
+    const auto read = log.eachJoint(filter, [&lines](const JointLine& line) {
+        lines.push_back(line);
+        return true;
+    });
+    if (!read) {
+        return tl::unexpected<Error>(read.error());
+    }
+    BatchFound out;
+    for (JointLine& line : lines) {
+        const auto events = log.weldEvents(line.weld);
+        const auto sheets = events ? batchesOf(*events) : tl::unexpected<Error>(events.error());
+        if (!sheets) {
+            ++out.damaged;
+            continue;
+        }
+        BatchJoint joint{std::move(line), {}};
+        std::copy_if(
+            sheets->begin(), sheets->end(), std::back_inserter(joint.sheets),
+            [&](const SheetBatch& sheet) { return trimmed(sheet.batch) == asked; });
+        if (!joint.sheets.empty()) {
+            out.joints.push_back(std::move(joint));
+        }
+    }
+    return out;
+}
+
+} // namespace seamclock

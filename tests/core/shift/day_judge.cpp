@@ -1,0 +1,477 @@
+#include "tests/core/shift/day_judge.h"
+
+#include <algorithm>
+#include <map>
+#include <unordered_map>
+#include <utility>
+
+namespace seamclock::test {
+
+namespace {
+
+using Ms = std::int64_t;
+
+// By the words of day_plan.h: ten minutes and twelve seconds for a kelvin, unless nothing changes.
+Ms wait(const PlateUse& from, const PlateUse& to) {
+    const bool same = from.material == to.material && from.targetMc == to.targetMc;
+    return same ? 0 : 600'000 + std::abs(from.targetMc - to.targetMc) * 12;
+}
+
+struct Seen {
+    std::map<DayKind, std::pair<Ms, Ms>> at;
+    std::map<DayKind, std::size_t> by;
+    std::size_t bench = 0;
+    std::size_t count = 0;
+};
+
+const DayKind kInOrder[] = {DayKind::Preparation, DayKind::Alignment, DayKind::Soak,
+                            DayKind::Changeover,  DayKind::BuildUp,   DayKind::Cooling};
+
+Ms lengthOf(const SeamTimes& times, DayKind kind) {
+    switch (kind) {
+    case DayKind::Preparation:
+        return times.preparation.count();
+    case DayKind::Alignment:
+        return times.alignment.count();
+    case DayKind::Soak:
+        return times.soak.count();
+    case DayKind::Changeover:
+        return times.changeover.count();
+    case DayKind::BuildUp:
+        return times.buildUp.count();
+    case DayKind::Cooling:
+        return times.cooling.count();
+    case DayKind::Release:
+        return times.release.count();
+    case DayKind::PlateWait:
+    case DayKind::Cooled:
+        return 0;
+    }
+    return 0;
+}
+
+class Rules {
+public:
+    Rules(const DayWork& work, const DayPlan& plan) : m_work(work), m_plan(plan) {}
+
+    std::vector<std::string> broken() {
+        gather();
+        peopleAndBenches();
+        for (const DaySeam& seam : m_work.seams) {
+            const bool possible =
+                std::any_of(seam.on.begin(), seam.on.end(), [](const auto& on) { return on; });
+            if (possible) {
+                wholeSeam(seam.label, nullptr, &seam);
+            } else if (m_seen.count(seam.label) > 0) {
+                m_out.push_back(seam.label + " can't be made and is in the plan");
+            }
+        }
+        for (std::size_t bench = 0; bench < m_work.benches.size(); ++bench) {
+            if (m_work.benches[bench].running) {
+                const DayRunning& running = *m_work.benches[bench].running;
+                wholeSeam(running.label, &running, nullptr);
+            }
+        }
+        plates();
+        return m_out;
+    }
+
+private:
+    void gather() {
+        Ms last = 0;
+        for (const DayStretch& one : m_plan.stretches) {
+            Seen& seen = m_seen[one.label];
+            if (seen.count++ > 0 && seen.bench != one.bench) {
+                m_out.push_back(one.label + " changes its bench");
+            }
+            seen.bench = one.bench;
+            if (!seen.at.emplace(one.kind, std::pair(one.from.count(), one.to.count())).second) {
+                m_out.push_back(one.label + " has a stretch twice");
+            }
+            if (needsPerson(one.kind) != one.person.has_value()) {
+                m_out.push_back(one.label + " has a stretch with nobody, or with somebody idle");
+            }
+            if (one.person) {
+                seen.by[one.kind] = *one.person;
+            }
+            if (one.kind == DayKind::Release || one.kind == DayKind::Cooling) {
+                last = std::max(last, one.to.count());
+            }
+        }
+        if (last != m_plan.finish.count()) {
+            m_out.push_back("the finish is not the last end");
+        }
+    }
+
+    /// Nobody and no bench has two things at once.
+    void peopleAndBenches() {
+        const auto apart = [&](const DayStretch& a, const DayStretch& b) {
+            return a.to <= b.from || b.to <= a.from;
+        };
+        for (std::size_t i = 0; i < m_plan.stretches.size(); ++i) {
+            for (std::size_t k = i + 1; k < m_plan.stretches.size(); ++k) {
+                const DayStretch& a = m_plan.stretches[i];
+                const DayStretch& b = m_plan.stretches[k];
+                if (a.person && b.person && *a.person == *b.person && !apart(a, b)) {
+                    m_out.push_back("one person at " + a.label + " and " + b.label);
+                }
+                const bool plate = a.kind == DayKind::PlateWait || b.kind == DayKind::PlateWait;
+                if (a.bench == b.bench && !plate && !apart(a, b)) {
+                    m_out.push_back("one bench for " + a.label + " and " + b.label);
+                }
+            }
+        }
+    }
+
+    void wholeSeam(const std::string& label, const DayRunning* running, const DaySeam* seam) {
+        const auto found = m_seen.find(label);
+        if (found == m_seen.end()) {
+            m_out.push_back(label + " is not in the plan");
+            return;
+        }
+        Seen& seen = found->second;
+        if (seam != nullptr && !seam->on[seen.bench]) {
+            m_out.push_back(label + " is on a bench that can't make it");
+            return;
+        }
+        const SeamTimes& times = running != nullptr ? running->left : *seam->on[seen.bench];
+        std::optional<Ms> ends;
+        if (running != nullptr) {
+            ends = 0;
+        }
+        std::optional<std::size_t> person;
+        for (const DayKind kind : kInOrder) {
+            const Ms takes = lengthOf(times, kind);
+            const auto at = seen.at.find(kind);
+            if (takes == 0) {
+                continue;
+            }
+            if (at == seen.at.end() || at->second.second - at->second.first != takes ||
+                (ends && at->second.first != *ends)) {
+                m_out.push_back(label + " is not made in one go");
+                return;
+            }
+            ends = at->second.second;
+            if (needsPerson(kind)) {
+                if (person && *person != seen.by[kind]) {
+                    m_out.push_back(label + " changes hands");
+                }
+                person = seen.by[kind];
+            }
+        }
+        const Ms takes = lengthOf(times, DayKind::Release);
+        const auto release = seen.at.find(DayKind::Release);
+        const bool released =
+            takes == 0 ||
+            (release != seen.at.end() && release->second.second - release->second.first == takes &&
+             release->second.first >= ends.value_or(0));
+        if (!released) {
+            m_out.push_back(label + " is released too early, too fast or never");
+        }
+    }
+
+    void plates() {
+        for (std::size_t bench = 0; bench < m_work.benches.size(); ++bench) {
+            PlateUse plate = m_work.benches[bench].plate;
+            Ms free = 0;
+            if (m_work.benches[bench].running) {
+                free = m_work.benches[bench].running->left.hands().count();
+            }
+            std::vector<std::pair<Ms, const DaySeam*>> begun; // by the beginning
+            for (const DaySeam& seam : m_work.seams) {
+                const auto seen = m_seen.find(seam.label);
+                if (seen != m_seen.end() && seen->second.bench == bench) {
+                    Ms from = INT64_MAX;
+                    for (const DayKind kind : kInOrder) {
+                        const auto at = seen->second.at.find(kind);
+                        from =
+                            at == seen->second.at.end() ? from : std::min(from, at->second.first);
+                    }
+                    begun.emplace_back(from, &seam);
+                }
+            }
+            std::sort(begun.begin(), begun.end());
+            for (const auto& [from, seam] : begun) {
+                const SeamTimes& times = *seam->on[bench];
+                if (from + times.preparation.count() < free + wait(plate, times.plate)) {
+                    m_out.push_back(seam->label + " is aligned before the plate is ready");
+                }
+                plate = times.plate;
+                free = from + times.hands().count();
+            }
+        }
+    }
+
+    const DayWork& m_work;
+    const DayPlan& m_plan;
+    std::map<std::string, Seen> m_seen;
+    std::vector<std::string> m_out;
+};
+
+struct Place {
+    PlateUse plate;
+    Ms plateFree = 0;
+    Ms free = 0; // or cooled, while something is on it
+    Ms release = 0;
+    int seam = -1; // -1: nothing on it; -2: what was under way at first
+};
+
+struct Moment {
+    std::vector<Place> benches;
+    std::vector<Ms> people; // sorted
+    Ms last = 0;            // the last beginning
+    Ms finish = 0;
+    unsigned left = 0; // seams, as bits
+};
+
+class Search {
+public:
+    Search(const DayWork& work, Ms notAfter, bool shortcuts)
+        : m_work(work), m_best(notAfter + 1), m_shortcuts(shortcuts) {}
+
+    Optimum run() {
+        Moment now;
+        now.people.assign(m_work.people.size(), 0);
+        for (const DayBench& bench : m_work.benches) {
+            Place place;
+            place.plate = bench.plate;
+            if (bench.running) {
+                const SeamTimes& left = bench.running->left;
+                place.plateFree = left.hands().count();
+                place.free = place.plateFree + left.cooling.count();
+                place.release = left.release.count();
+                place.seam = -2;
+                Ms& person = now.people[bench.running->person];
+                person = std::max(person, place.plateFree);
+                now.finish = std::max(now.finish, place.free);
+            }
+            now.benches.push_back(place);
+        }
+        std::sort(now.people.begin(), now.people.end());
+        for (std::size_t seam = 0; seam < m_work.seams.size(); ++seam) {
+            const auto& on = m_work.seams[seam].on;
+            if (std::any_of(on.begin(), on.end(), [](const auto& one) { return one; })) {
+                now.left |= 1U << seam;
+            }
+        }
+        go(now);
+        m_out.finish = Milliseconds(m_best);
+        return m_out;
+    }
+
+private:
+    void go(const Moment& now) {
+        ++m_out.looked;
+        const bool over =
+            now.left == 0 && std::all_of(now.benches.begin(), now.benches.end(), [](const auto& b) {
+                return b.seam == -1;
+            });
+        if (over) {
+            if (now.finish < m_best) {
+                m_best = now.finish;
+                m_out.found = true;
+            }
+            return;
+        }
+        if (m_shortcuts && (leastFinish(now) >= m_best || isBeaten(now))) {
+            return;
+        }
+        for (std::size_t bench = 0; bench < now.benches.size(); ++bench) {
+            if (now.benches[bench].seam != -1) {
+                go(released(now, bench));
+                continue;
+            }
+            for (unsigned seam = 0; seam < m_work.seams.size(); ++seam) {
+                if ((now.left & (1U << seam)) != 0 && m_work.seams[seam].on[bench]) {
+                    go(begun(now, bench, seam));
+                }
+            }
+        }
+    }
+
+    static void take(Moment& then, Ms from, Ms takes) {
+        then.last = from;
+        then.people.front() = from + takes; // any of those free by then is as good
+        std::sort(then.people.begin(), then.people.end());
+    }
+
+    Moment released(const Moment& now, std::size_t bench) const {
+        Moment then = now;
+        Place& place = then.benches[bench];
+        const Ms from = std::max({now.last, now.people.front(), place.free});
+        take(then, from, place.release);
+        place.free = from + place.release;
+        place.seam = -1;
+        then.finish = std::max(then.finish, place.free);
+        return then;
+    }
+
+    Moment begun(const Moment& now, std::size_t bench, unsigned seam) const {
+        Moment then = now;
+        Place& place = then.benches[bench];
+        const SeamTimes& times = *m_work.seams[seam].on[bench];
+        const Ms plate =
+            place.plateFree + wait(place.plate, times.plate) - times.preparation.count();
+        const Ms from = std::max({now.last, now.people.front(), place.free, plate});
+        take(then, from, times.hands().count());
+        place.plate = times.plate;
+        place.plateFree = from + times.hands().count();
+        place.free = place.plateFree + times.cooling.count();
+        place.release = times.release.count();
+        place.seam = static_cast<int>(seam);
+        then.left &= ~(1U << seam);
+        return then;
+    }
+
+    Ms leastFinish(const Moment& now) const {
+        const Ms next = std::max(now.last, now.people.front());
+        Ms least = now.finish;
+        Ms work = 0;
+        for (const Place& place : now.benches) {
+            if (place.seam != -1) {
+                least = std::max(least, std::max(next, place.free) + place.release);
+                work += place.release;
+            }
+        }
+        for (unsigned seam = 0; seam < m_work.seams.size(); ++seam) {
+            if ((now.left & (1U << seam)) == 0) {
+                continue;
+            }
+            Ms whole = INT64_MAX;
+            Ms hands = INT64_MAX;
+            for (const auto& on : m_work.seams[seam].on) {
+                if (on) {
+                    whole = std::min(whole, on->whole().count());
+                    hands = std::min(hands, on->hands().count() + on->release.count());
+                }
+            }
+            least = std::max(least, next + whole);
+            work += hands;
+        }
+        Ms all = work;
+        for (const Ms person : now.people) {
+            all += std::max(person, now.last);
+        }
+        const auto count = static_cast<Ms>(now.people.size());
+        // Only a bound where everybody is needed until the end: else the sum is too high.
+        if (all / count >= now.people.back()) {
+            least = std::max(least, all / count);
+        }
+        return least;
+    }
+
+    /// The same is left on the same benches, and nothing is later than it is here.
+    bool isBeaten(const Moment& now) {
+        std::string key(reinterpret_cast<const char*>(&now.left), sizeof now.left);
+        std::vector<Ms> times{now.last, now.finish};
+        for (const Ms person : now.people) {
+            times.push_back(std::max(person, now.last));
+        }
+        for (const Place& place : now.benches) {
+            key += std::to_string(place.seam) + place.plate.material + ";";
+            times.push_back(std::max(place.free, now.last));
+            times.push_back(place.plateFree);
+        }
+        auto& known = m_known[key];
+        for (const auto& one : known) {
+            if (std::equal(one.begin(), one.end(), times.begin(), std::less_equal<>())) {
+                return true;
+            }
+        }
+        known.erase(
+            std::remove_if(
+                known.begin(), known.end(),
+                [&](const auto& one) {
+                    return std::equal(times.begin(), times.end(), one.begin(), std::less_equal<>());
+                }),
+            known.end());
+        known.push_back(std::move(times));
+        return false;
+    }
+
+    const DayWork& m_work;
+    Ms m_best;
+    bool m_shortcuts;
+    Optimum m_out;
+    std::unordered_map<std::string, std::vector<std::vector<Ms>>> m_known;
+};
+
+} // namespace
+
+std::vector<std::string> brokenRules(const DayWork& work, const DayPlan& plan) {
+    return Rules(work, plan).broken();
+}
+
+Optimum earliestFinish(const DayWork& work, Milliseconds notAfter, bool shortcuts) {
+    return Search(work, notAfter.count(), shortcuts).run();
+}
+
+DayWork randomDay(std::mt19937_64& chance, std::size_t seams) {
+    const auto upTo = [&](std::uint64_t low, std::uint64_t high) {
+        return static_cast<std::int64_t>(low + chance() % (high - low + 1));
+    };
+    const auto seconds = [&](std::uint64_t low, std::uint64_t high) {
+        return Milliseconds(upTo(low, high) * 1'000);
+    };
+    const PlateUse plastics[] = {{"PE-HD", 210'000}, {"PVDF", 240'000}};
+    const auto timesOf = [&](const PlateUse& plate) {
+        SeamTimes times;
+        times.preparation = seconds(180, 900);
+        times.alignment = seconds(20, 130);
+        times.soak = seconds(40, 300);
+        times.changeover = seconds(3, 12);
+        times.buildUp = seconds(4, 20);
+        times.cooling = seconds(300, 2'400);
+        times.release = seconds(60, 400);
+        times.plate = plate;
+        return times;
+    };
+    DayWork work;
+    const auto benches = static_cast<std::size_t>(upTo(1, 3));
+    const auto people = static_cast<std::size_t>(upTo(1, 2));
+    for (std::size_t i = 0; i < people; ++i) {
+        work.people.push_back("person " + std::to_string(i + 1));
+    }
+    for (std::size_t i = 0; i < benches; ++i) {
+        DayBench bench;
+        bench.id = "bench " + std::to_string(i + 1);
+        if (upTo(0, 2) > 0) {
+            bench.plate = plastics[upTo(0, 1)];
+        }
+        if (upTo(0, 4) == 0) {
+            bench.plate = plastics[upTo(0, 1)];
+            DayRunning running{"running " + bench.id, timesOf(bench.plate), i % people};
+            running.left.preparation = Milliseconds{0};
+            const bool cools =
+                upTo(0, 1) == 0 ||
+                std::any_of(work.benches.begin(), work.benches.end(), [&](const DayBench& other) {
+                    return other.running && other.running->person == running.person;
+                });
+            if (cools) {
+                running.left.alignment = running.left.soak = Milliseconds{0};
+                running.left.changeover = running.left.buildUp = Milliseconds{0};
+            }
+            bench.running = running;
+        }
+        work.benches.push_back(std::move(bench));
+    }
+    for (std::size_t i = 0; i < seams; ++i) {
+        DaySeam seam;
+        seam.label = "S" + std::to_string(i + 1);
+        const PlateUse& plate = plastics[upTo(0, 3) == 0 ? 1 : 0];
+        const auto wish = upTo(0, 2) == 0 ? upTo(0, benches - 1) : -1;
+        const SeamTimes times = timesOf(plate);
+        for (std::size_t bench = 0; bench < benches; ++bench) {
+            std::optional<SeamTimes> here;
+            if (wish < 0 || static_cast<std::size_t>(wish) == bench) {
+                here = times;
+                here->preparation += seconds(0, 60); // every bench has its own pace
+            }
+            seam.on.push_back(here);
+        }
+        work.seams.push_back(std::move(seam));
+    }
+    return work;
+}
+
+} // namespace seamclock::test
