@@ -10,6 +10,7 @@
 #include "app/practice/practice_pictures.h"
 #include "app/practice/practice_stand.h"
 #include "app/sound/horn_link.h"
+#include "app/text/language.h"
 #include "app/text/words.h"
 #include "core/heat/material_codec.h"
 #include "core/log/world.h"
@@ -258,6 +259,7 @@ struct Arguments {
     QString pictures;
     QStringList sizes;
     QStringList themes;
+    std::optional<Language> language; // in place of the one that was chosen on the screen
     bool onlyOperator = false;
     bool silent = false;
     bool whole = false;
@@ -350,6 +352,7 @@ private:
 };
 
 int paint(const Arguments& arguments) {
+    speak(arguments.language.value_or(Language::English));
     const auto shop = readShop(arguments.job);
     if (!shop) {
         return sayAndEnd(shop.error());
@@ -480,6 +483,8 @@ int weldOn(
 
 int weld(QApplication& application, const Arguments& arguments) {
     Preferences preferences = readPreferences(arguments.settings);
+    preferences.language = arguments.language.value_or(preferences.language);
+    speak(preferences.language);
     if (arguments.snapshots) {
         preferences.snapshotFolder =
             arguments.snapshots->isEmpty() ? QString() : QDir(*arguments.snapshots).absolutePath();
@@ -553,10 +558,11 @@ int run(int argc, char** argv) {
         "Practise at the operator's screens: on the practice log that --log names, time runs N "
         "times as fast in alignment, soak and cooling.",
         "N");
+    const QCommandLineOption language("language", "Of the screens: en, de or es.", "CODE");
     const QCommandLineOption lesson("lesson", "With --practice: the lesson to begin with.", "ID");
     parser.addOptions(
         {log, job, settings, size, whole, silent, snapshots, folder, themes, sizes, operators,
-         practice, practiceLog, lesson, pace});
+         practice, practiceLog, lesson, pace, language});
     parser.process(application);
     Arguments arguments;
     arguments.log = parser.value(log);
@@ -575,6 +581,14 @@ int run(int argc, char** argv) {
     arguments.themes = parser.values(themes);
     arguments.sizes = parser.values(sizes);
     arguments.onlyOperator = parser.isSet(operators);
+    if (parser.isSet(language)) {
+        arguments.language = languageOf(parser.value(language));
+        if (!arguments.language) {
+            return sayAndEnd(
+                {ErrorCode::OutOfRange, "--language \"" + parser.value(language).toStdString() +
+                                            "\"; allowed: en, de or es"});
+        }
+    }
     if (parser.isSet(pace)) {
         bool isNumber = false;
         const int times = parser.value(pace).toInt(&isNumber);
