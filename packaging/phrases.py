@@ -1,6 +1,6 @@
 #!/usr/bin/env python3
-"""packaging/phrases            brings resources/translations/*.ts up to the sources: what is new in them is unfinished
-packaging/phrases --check    says what is missing, unfinished or lost a placeholder, and ends with 1 if anything is
+"""packaging/phrases.py            brings resources/translations/*.ts up to the sources: what is new in them is unfinished
+packaging/phrases.py --check    says what is missing, unfinished or lost a placeholder, and ends with 1 if anything is
 
 All phrases stand in one context: whoever asks in the program, the same English has the same translation, and where one
 English word needs two, its place in the source gives a disambiguation. Placeholders (%1, %n) must be in a translation as
@@ -117,4 +117,5 @@ def main():
         print(f"{path.name}: {len(found)} phrases, {sum(key not in have for key in found)} unfinished")
 
 
-main()
+if __name__ == "__main__":
+    main()
