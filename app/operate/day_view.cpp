@@ -112,7 +112,7 @@ JointRowView jointRow(const JointLine& line, const std::string& firstReason) {
     } else if (aborted) {
         row.reason = Day::tr("stopped: %1").arg(fromUtf8(firstReason));
     } else {
-        row.reason = firstReason.empty() ? verdictWord(word).toLower() : fromUtf8(firstReason);
+        row.reason = firstReason.empty() ? midSentence(verdictWord(word)) : fromUtf8(firstReason);
     }
     return row;
 }

@@ -5,5147 +5,5151 @@
         <name>seamclock</name>
         <message>
             <source> (%1 to %2)</source>
-            <translation type="unfinished" />
+            <translation> (%1 bis %2)</translation>
         </message>
         <message>
             <source> And %1 more: see the printed card.</source>
-            <translation type="unfinished" />
+            <translation> Weitere: %1, siehe gedruckte Karte.</translation>
         </message>
         <message>
             <source> and </source>
-            <translation type="unfinished" />
+            <translation> und </translation>
         </message>
         <message>
             <source> · %1 ticked</source>
-            <translation type="unfinished" />
+            <translation> · gewählt: %1</translation>
         </message>
         <message>
             <source> · at work: %1</source>
-            <translation type="unfinished" />
+            <translation> · an der Bank: %1</translation>
         </message>
         <message>
             <source>% for each kelvin</source>
-            <translation type="unfinished" />
+            <translation>% je Kelvin</translation>
         </message>
         <message>
             <source>%1 %2</source>
-            <translation type="unfinished" />
+            <translation>%1 %2</translation>
         </message>
         <message>
             <source>%1 %2 mm, %3 mm long</source>
-            <translation type="unfinished" />
+            <translation>%1 %2 mm, %3 mm lang</translation>
         </message>
         <message>
             <source>%1 %2, limit %3</source>
-            <translation type="unfinished" />
+            <translation>%1 %2, Grenze %3</translation>
         </message>
         <message>
             <source>%1 (%2 to %3)</source>
-            <translation type="unfinished" />
+            <translation>%1 (%2 bis %3)</translation>
         </message>
         <message>
             <source>%1 / %2 mm</source>
-            <translation type="unfinished" />
+            <translation>%1 / %2 mm</translation>
         </message>
         <message>
             <source>%1 N/mm²</source>
-            <translation type="unfinished" />
+            <translation>%1 N/mm²</translation>
         </message>
         <message>
             <source>%1 Next try in %2.</source>
-            <translation type="unfinished" />
+            <translation>%1 Wieder in %2.</translation>
         </message>
         <message>
             <source>%1 as before</source>
-            <translation type="unfinished" />
+            <translation>%1 wie vorher</translation>
         </message>
         <message>
             <source>%1 attested values are withdrawn.</source>
-            <translation type="unfinished" />
+            <translation>Bestätigung entzogen, Werte: %1.</translation>
         </message>
         <message>
             <source>%1 can't be meant: %2 to %3 %4.</source>
-            <translation type="unfinished" />
+            <translation>%1 kann nicht stimmen: %2 bis %3 %4.</translation>
         </message>
         <message>
             <source>%1 can't be welded here: %2.</source>
-            <translation type="unfinished" />
+            <translation>%1 geht hier nicht: %2.</translation>
         </message>
         <message>
             <source>%1 classes of air temperature</source>
-            <translation type="unfinished" />
+            <translation>%1 Klassen der Lufttemperatur</translation>
         </message>
         <message>
             <source>%1 for people</source>
-            <translation type="unfinished" />
+            <translation>%1 für Leser</translation>
         </message>
         <message>
             <source>%1 from memory: not attested</source>
-            <translation type="unfinished" />
+            <translation>%1 aus dem Kopf: nicht bestätigt</translation>
         </message>
         <message>
             <source>%1 has a new PIN.</source>
-            <translation type="unfinished" />
+            <translation>%1 hat eine neue PIN.</translation>
         </message>
         <message>
             <source>%1 in all</source>
-            <translation type="unfinished" />
+            <translation>gesamt %1</translation>
         </message>
         <message>
             <source>%1 is above %2 %3.</source>
-            <translation type="unfinished" />
+            <translation>%1 ist über %2 %3.</translation>
         </message>
         <message>
             <source>%1 is below %2. Keep it, turn up.</source>
-            <translation type="unfinished" />
+            <translation>%1 ist unter %2. Gilt, dann hochdrehen.</translation>
         </message>
         <message>
             <source>%1 is open</source>
-            <translation type="unfinished" />
+            <translation>%1 ist offen</translation>
         </message>
         <message>
             <source>%1 is outside %2.</source>
-            <translation type="unfinished" />
+            <translation>%1 ist außerhalb: %2.</translation>
         </message>
         <message>
             <source>%1 is too cold: %2.</source>
-            <translation type="unfinished" />
+            <translation>%1 ist zu kalt: %2.</translation>
         </message>
         <message>
             <source>%1 is too hot: %2.</source>
-            <translation type="unfinished" />
+            <translation>%1 ist zu heiß: %2.</translation>
         </message>
         <message>
             <source>%1 joints</source>
-            <translation type="unfinished" />
+            <translation>%1 Schweißungen</translation>
         </message>
         <message>
             <source>%1 kept</source>
-            <translation type="unfinished" />
+            <translation>Fotos: %1</translation>
         </message>
         <message>
             <source>%1 mm</source>
-            <translation type="unfinished" />
+            <translation>%1 mm</translation>
         </message>
         <message>
             <source>%1 mm apart</source>
-            <translation type="unfinished" />
+            <translation>%1 mm offen</translation>
         </message>
         <message>
             <source>%1 mm to the plate</source>
-            <translation type="unfinished" />
+            <translation>%1 mm zum Heizelement</translation>
         </message>
         <message>
             <source>%1 mm, formula</source>
-            <translation type="unfinished" />
+            <translation>%1 mm, Formel</translation>
         </message>
         <message>
             <source>%1 of %2</source>
-            <translation type="unfinished" />
+            <translation>%1 von %2</translation>
         </message>
         <message>
             <source>%1 of %2 attested</source>
-            <translation type="unfinished" />
+            <translation>%1 von %2 bestätigt</translation>
         </message>
         <message>
             <source>%1 of %2 s</source>
-            <translation type="unfinished" />
+            <translation>%1 von %2 s</translation>
         </message>
         <message>
             <source>%1 of %2 values</source>
-            <translation type="unfinished" />
+            <translation>%1 von %2 Werten</translation>
         </message>
         <message>
             <source>%1 of %2 values attested</source>
-            <translation type="unfinished" />
+            <translation>%1 von %2 Werten bestätigt</translation>
         </message>
         <message>
             <source>%1 of at least %2 digits.</source>
-            <translation type="unfinished" />
+            <translation>%1 von mindestens %2 Ziffern.</translation>
         </message>
         <message>
             <source>%1 points, due on %2</source>
-            <translation type="unfinished" />
+            <translation>Punkte: %1, fällig am %2</translation>
         </message>
         <message>
             <source>%1 rows</source>
-            <translation type="unfinished" />
+            <translation>%1 Zeilen</translation>
         </message>
         <message>
             <source>%1 rows are not on disk yet</source>
-            <translation type="unfinished" />
+            <translation>%1 Zeilen sind noch nicht gespeichert</translation>
         </message>
         <message>
             <source>%1 s</source>
-            <translation type="unfinished" />
+            <translation>%1 s</translation>
         </message>
         <message>
             <source>%1 s left</source>
-            <translation type="unfinished" />
+            <translation>noch %1 s</translation>
         </message>
         <message>
             <source>%1 set</source>
-            <translation type="unfinished" />
+            <translation>Soll %1</translation>
         </message>
         <message>
             <source>%1 steps</source>
-            <translation type="unfinished" />
+            <translation>%1 Schritte</translation>
         </message>
         <message>
             <source>%1 things are to be put right before it can be kept.</source>
-            <translation type="unfinished" />
+            <translation>Vor dem Übernehmen in Ordnung zu bringen: %1.</translation>
         </message>
         <message>
             <source>%1 things to put right</source>
-            <translation type="unfinished" />
+            <translation>In Ordnung zu bringen: %1</translation>
         </message>
         <message>
             <source>%1 to %2</source>
-            <translation type="unfinished" />
+            <translation>%1 bis %2</translation>
         </message>
         <message>
             <source>%1 to %2 digits.</source>
-            <translation type="unfinished" />
+            <translation>%1 bis %2 Ziffern.</translation>
         </message>
         <message>
             <source>%1 to %2 digits: it locks the key of the seal.</source>
-            <translation type="unfinished" />
+            <translation>%1 bis %2 Ziffern: sie schützt den Schlüssel des Siegels.</translation>
         </message>
         <message>
             <source>%1 to %2 mm</source>
-            <translation type="unfinished" />
+            <translation>%1 bis %2 mm</translation>
         </message>
         <message>
             <source>%1 to %2 s</source>
-            <translation type="unfinished" />
+            <translation>%1 bis %2 s</translation>
         </message>
         <message>
             <source>%1 to %2 °C</source>
-            <translation type="unfinished" />
+            <translation>%1 bis %2 °C</translation>
         </message>
         <message>
             <source>%1 took %2: out of limits. Let it cool, or cut it out.</source>
-            <translation type="unfinished" />
+            <translation>%1 %2: außerhalb. Abkühlen lassen oder austrennen.</translation>
         </message>
         <message>
             <source>%1 values are attested.</source>
-            <translation type="unfinished" />
+            <translation>Bestätigte Werte: %1.</translation>
         </message>
         <message>
             <source>%1 values lose their standing.</source>
-            <translation type="unfinished" />
+            <translation>Bestätigung entfällt, Werte: %1.</translation>
         </message>
         <message>
             <source>%1 values of %2.</source>
-            <translation type="unfinished" />
+            <translation>Werte: %1 aus %2.</translation>
         </message>
         <message>
             <source>%1 welds at a virtual bench; %2 within limits and with a joint that bends.</source>
-            <translation type="unfinished" />
+            <translation>%1 Schweißungen an einer virtuellen Bank; %2 in den Grenzen und mit biegbarer Naht.</translation>
         </message>
         <message>
             <source>%1 welds. Touch one to see it again.</source>
-            <translation type="unfinished" />
+            <translation>%1 Schweißungen. Antippen zeigt sie noch einmal.</translation>
         </message>
         <message>
             <source>%1 °C</source>
-            <translation type="unfinished" />
+            <translation>%1 °C</translation>
         </message>
         <message>
             <source>%1 · %2 · %3</source>
-            <translation type="unfinished" />
+            <translation>%1 · %2 · %3</translation>
         </message>
         <message>
             <source>%1%2. Shop %3.</source>
-            <translation type="unfinished" />
+            <translation>%1%2. Halle %3.</translation>
         </message>
         <message>
             <source>%1, %2</source>
-            <translation type="unfinished" />
+            <translation>%1, %2</translation>
         </message>
         <message>
             <source>%1, %2 mm thick, %3 mm long</source>
-            <translation type="unfinished" />
+            <translation>%1, %2 mm dick, %3 mm lang</translation>
         </message>
         <message>
             <source>%1, %2 mm: %3.</source>
-            <translation type="unfinished" />
+            <translation>%1, %2 mm: %3.</translation>
         </message>
         <message>
             <source>%1, %2 of %3 in limits, %4</source>
-            <translation type="unfinished" />
+            <translation>%1, %2 von %3 in den Grenzen, %4</translation>
         </message>
         <message>
             <source>%1, %2 thick, %3 long</source>
-            <translation type="unfinished" />
+            <translation>%1, %2 dick, %3 lang</translation>
         </message>
         <message>
             <source>%1, %2 welds</source>
-            <translation type="unfinished" />
+            <translation>%1, %2-mal</translation>
         </message>
         <message>
             <source>%1, by PIN</source>
-            <translation type="unfinished" />
+            <translation>%1, mit PIN</translation>
         </message>
         <message>
             <source>%1, edition %2</source>
-            <translation type="unfinished" />
+            <translation>%1, Ausgabe %2</translation>
         </message>
         <message>
             <source>%1, edition %2. %3</source>
-            <translation type="unfinished" />
+            <translation>%1, Ausgabe %2. %3</translation>
         </message>
         <message>
             <source>%1, has left</source>
-            <translation type="unfinished" />
+            <translation>%1, ist weg</translation>
         </message>
         <message>
             <source>%1, joint %2</source>
-            <translation type="unfinished" />
+            <translation>%1, Schweißung %2</translation>
         </message>
         <message>
             <source>%1, limit %2</source>
-            <translation type="unfinished" />
+            <translation>%1, Grenze %2</translation>
         </message>
         <message>
             <source>%1, no PIN</source>
-            <translation type="unfinished" />
+            <translation>%1, ohne PIN</translation>
         </message>
         <message>
             <source>%1, then %2 for the second sheet</source>
-            <translation type="unfinished" />
+            <translation>%1, dann %2 für die zweite Tafel</translation>
         </message>
         <message>
             <source>%1, until %2</source>
-            <translation type="unfinished" />
+            <translation>%1, bis %2</translation>
         </message>
         <message>
             <source>%1. %2</source>
-            <translation type="unfinished" />
+            <translation>%1. %2</translation>
         </message>
         <message>
             <source>%1. Let it cool, or cut it out.</source>
-            <translation type="unfinished" />
+            <translation>%1. Abkühlen lassen oder austrennen.</translation>
         </message>
         <message>
             <source>%1: %2</source>
-            <translation type="unfinished" />
+            <translation>%1: %2</translation>
         </message>
         <message>
             <source>%1: %2 s before</source>
-            <translation type="unfinished" />
+            <translation>%1: %2 s vorher</translation>
         </message>
         <message>
             <source>%1: after %2 s</source>
-            <translation type="unfinished" />
+            <translation>%1: nach %2 s</translation>
         </message>
         <message>
             <source>%1: kept.</source>
-            <translation type="unfinished" />
+            <translation>%1: gilt.</translation>
         </message>
         <message>
             <source>%1: not joined</source>
-            <translation type="unfinished" />
+            <translation>%1: nicht gefügt</translation>
         </message>
         <message>
             <source>%1: skin %2 °C and melt %3 mm as the faces met, bead %4 / %5 mm, K %6 mm</source>
-            <translation type="unfinished" />
+            <translation>%1: Haut %2 °C und Schmelze %3 mm beim Fügen, Wulst %4 / %5 mm, K %6 mm</translation>
         </message>
         <message>
             <source>%1: the certificate is kept.</source>
-            <translation type="unfinished" />
+            <translation>%1: Zeugnis eingetragen.</translation>
         </message>
         <message>
             <source>%1: told %2, it was %3</source>
-            <translation type="unfinished" />
+            <translation>%1: gemeldet %2, es war %3</translation>
         </message>
         <message>
             <source>%1: what the source lacks, and what it says instead</source>
-            <translation type="unfinished" />
+            <translation>%1: was der Quelle fehlt und was sie stattdessen sagt</translation>
         </message>
         <message>
             <source>%1: ÷ %2 = %3 %4, set to %5 %4</source>
-            <translation type="unfinished" />
+            <translation>%1: ÷ %2 = %3 %4, einstellen auf %5 %4</translation>
         </message>
         <message>
             <source>%1; and %2 more</source>
-            <translation type="unfinished" />
+            <translation>%1; weitere: %2</translation>
         </message>
         <message>
             <source>(%1, limit %2)</source>
-            <translation type="unfinished" />
+            <translation>(%1, Grenze %2)</translation>
         </message>
         <message>
             <source>+ 1 s</source>
-            <translation type="unfinished" />
+            <translation>+ 1 s</translation>
         </message>
         <message>
             <source>+ 10 s</source>
-            <translation type="unfinished" />
+            <translation>+ 10 s</translation>
         </message>
         <message>
             <source>, </source>
-            <translation type="unfinished" />
+            <translation>, </translation>
         </message>
         <message>
             <source>, preload %1</source>
-            <translation type="unfinished" />
+            <translation>, Vorlast %1</translation>
         </message>
         <message>
             <source>, zero at %1</source>
-            <translation type="unfinished" />
+            <translation>, Null bei %1</translation>
         </message>
         <message>
             <source>1 class of air temperature</source>
-            <translation type="unfinished" />
+            <translation>1 Klasse der Lufttemperatur</translation>
         </message>
         <message>
             <source>1 joint</source>
-            <translation type="unfinished" />
+            <translation>1 Schweißung</translation>
         </message>
         <message>
             <source>1 row</source>
-            <translation type="unfinished" />
+            <translation>1 Zeile</translation>
         </message>
         <message>
             <source>1 row is not on disk yet</source>
-            <translation type="unfinished" />
+            <translation>1 Zeile ist noch nicht gespeichert</translation>
         </message>
         <message>
             <source>1 step</source>
-            <translation type="unfinished" />
+            <translation>1 Schritt</translation>
         </message>
         <message>
             <source>1 thing is to be put right before it can be kept.</source>
-            <translation type="unfinished" />
+            <translation>Vor dem Übernehmen in Ordnung zu bringen: 1.</translation>
         </message>
         <message>
             <source>1 thing to put right</source>
-            <translation type="unfinished" />
+            <translation>In Ordnung zu bringen: 1</translation>
         </message>
         <message>
             <source>1 to %1 characters, by the keyboard.</source>
-            <translation type="unfinished" />
+            <translation>1 bis %1 Zeichen, mit der Tastatur.</translation>
         </message>
         <message>
             <source>10 s are over</source>
-            <translation type="unfinished" />
+            <translation>10 s sind um</translation>
         </message>
         <message>
             <source>100, 125, 150, 200 %</source>
-            <translation type="unfinished" />
+            <translation>100, 125, 150, 200 %</translation>
         </message>
         <message>
             <source>3 places</source>
-            <translation type="unfinished" />
+            <translation>3 Stellen</translation>
         </message>
         <message>
             <source>4 s ago</source>
-            <translation type="unfinished" />
+            <translation>vor 4 s</translation>
         </message>
         <message>
             <source>95 %</source>
-            <translation type="unfinished" />
+            <translation>95 %</translation>
         </message>
         <message>
             <source>: read it at %1</source>
-            <translation type="unfinished" />
+            <translation>: ablesen bei %1</translation>
         </message>
         <message>
             <source>; </source>
-            <translation type="unfinished" />
+            <translation>; </translation>
         </message>
         <message>
             <source>; cut to half: full load only after the whole time</source>
-            <translation type="unfinished" />
+            <translation>; halbiert: volle Last erst nach der ganzen Zeit</translation>
         </message>
         <message>
             <source>; ± %1 at %2 %3 (95 %)</source>
-            <translation type="unfinished" />
+            <translation>; ± %1 bei %2 %3 (95 %)</translation>
         </message>
         <message>
             <source>A PIN</source>
-            <translation type="unfinished" />
+            <translation>PIN</translation>
         </message>
         <message>
             <source>A PIN for %1?</source>
-            <translation type="unfinished" />
+            <translation>Eine PIN für %1?</translation>
         </message>
         <message>
             <source>A fifth bench is one too many: 4 are allowed.</source>
-            <translation type="unfinished" />
+            <translation>Eine fünfte Bank ist zu viel: 4 sind erlaubt.</translation>
         </message>
         <message>
             <source>A first row</source>
-            <translation type="unfinished" />
+            <translation>Erste Zeile</translation>
         </message>
         <message>
             <source>A foreman comes first, enters the others and seals the day.</source>
-            <translation type="unfinished" />
+            <translation>Erst kommt ein Meister; er trägt die anderen ein und versiegelt den Tag.</translation>
         </message>
         <message>
             <source>A melt flow rate is outside the printed ranges.</source>
-            <translation type="unfinished" />
+            <translation>Ein Schmelzindex liegt außerhalb der gedruckten Bereiche.</translation>
         </message>
         <message>
             <source>A new PIN</source>
-            <translation type="unfinished" />
+            <translation>Neue PIN</translation>
         </message>
         <message>
             <source>A photo</source>
-            <translation type="unfinished" />
+            <translation>Ein Foto</translation>
         </message>
         <message>
             <source>A screen can't teach the feel of a wheel. That comes at the bench.</source>
-            <translation type="unfinished" />
+            <translation>Ein Bildschirm lehrt nicht das Gefühl im Handrad. Das kommt an der Bank.</translation>
         </message>
         <message>
             <source>A sheet slipped</source>
-            <translation type="unfinished" />
+            <translation>Tafel verrutscht</translation>
         </message>
         <message>
             <source>A trial joint is welded first, tested, and released by the supervisor.</source>
-            <translation type="unfinished" />
+            <translation>Zuerst eine Probe schweißen und prüfen; die Aufsicht gibt sie frei.</translation>
         </message>
         <message>
             <source>A wrong tap</source>
-            <translation type="unfinished" />
+            <translation>Falsch getippt</translation>
         </message>
         <message>
             <source>Add a correction for each kelvin of air</source>
-            <translation type="unfinished" />
+            <translation>Korrektur je Kelvin Luft dazu</translation>
         </message>
         <message>
             <source>Add a formula</source>
-            <translation type="unfinished" />
+            <translation>Formel dazu</translation>
         </message>
         <message>
             <source>Add a most of soak</source>
-            <translation type="unfinished" />
+            <translation>Anwärm-Höchstdruck dazu</translation>
         </message>
         <message>
             <source>Add a table</source>
-            <translation type="unfinished" />
+            <translation>Tabelle dazu</translation>
         </message>
         <message>
             <source>Add a tolerance</source>
-            <translation type="unfinished" />
+            <translation>Toleranz dazu</translation>
         </message>
         <message>
             <source>Add an aim of soak</source>
-            <translation type="unfinished" />
+            <translation>Anwärm-Zieldruck dazu</translation>
         </message>
         <message>
             <source>Add cooling</source>
-            <translation type="unfinished" />
+            <translation>Abkühlen dazu</translation>
         </message>
         <message>
             <source>Add the plate's window</source>
-            <translation type="unfinished" />
+            <translation>Heizelementbereich dazu</translation>
         </message>
         <message>
             <source>Add the relief of half cooling</source>
-            <translation type="unfinished" />
+            <translation>Halbe Abkühlzeit zulassen</translation>
         </message>
         <message>
             <source>Add this column</source>
-            <translation type="unfinished" />
+            <translation>Spalte dazu</translation>
         </message>
         <message>
             <source>Align</source>
-            <translation type="unfinished" />
+            <translation>Angleichen</translation>
         </message>
         <message>
             <source>Align and join</source>
-            <translation type="unfinished" />
+            <translation>Angleichen, Fügen</translation>
         </message>
         <message>
             <source>Alignment bead</source>
-            <translation type="unfinished" />
+            <translation>Angleichwulst</translation>
         </message>
         <message>
             <source>All done</source>
-            <translation type="unfinished" />
+            <translation>Alles fertig</translation>
         </message>
         <message>
             <source>All is as it may be. It is kept by a foreman's PIN.</source>
-            <translation type="unfinished" />
+            <translation>Alles ist zulässig. Übernehmen mit Meister-PIN.</translation>
         </message>
         <message>
             <source>Allow it</source>
-            <translation type="unfinished" />
+            <translation>Erlauben</translation>
         </message>
         <message>
             <source>An estimate. It explains a weld and judges none; the procedure's limits decide.</source>
-            <translation type="unfinished" />
+            <translation>Eine Schätzung: erklärt, urteilt nicht; es gelten die Grenzen der Anweisung.</translation>
         </message>
         <message>
             <source>Another</source>
-            <translation type="unfinished" />
+            <translation>Anders</translation>
         </message>
         <message>
             <source>Another bench</source>
-            <translation type="unfinished" />
+            <translation>Weitere Bank</translation>
         </message>
         <message>
             <source>Another class</source>
-            <translation type="unfinished" />
+            <translation>Weitere Klasse</translation>
         </message>
         <message>
             <source>Another gap</source>
-            <translation type="unfinished" />
+            <translation>Weitere Lücke</translation>
         </message>
         <message>
             <source>Another name</source>
-            <translation type="unfinished" />
+            <translation>Anderer Name</translation>
         </message>
         <message>
             <source>Another note</source>
-            <translation type="unfinished" />
+            <translation>Weitere Notiz</translation>
         </message>
         <message>
             <source>Another point</source>
-            <translation type="unfinished" />
+            <translation>Weiterer Punkt</translation>
         </message>
         <message>
             <source>Another procedure</source>
-            <translation type="unfinished" />
+            <translation>Weitere Anweisung</translation>
         </message>
         <message>
             <source>Another reason</source>
-            <translation type="unfinished" />
+            <translation>Anderer Grund</translation>
         </message>
         <message>
             <source>Another role</source>
-            <translation type="unfinished" />
+            <translation>Andere Rolle</translation>
         </message>
         <message>
             <source>Another seam</source>
-            <translation type="unfinished" />
+            <translation>Andere Naht</translation>
         </message>
         <message>
             <source>Another spring</source>
-            <translation type="unfinished" />
+            <translation>Weitere Feder</translation>
         </message>
         <message>
             <source>Answer to a signal</source>
-            <translation type="unfinished" />
+            <translation>Antwort auf Signal</translation>
         </message>
         <message>
             <source>As before</source>
-            <translation type="unfinished" />
+            <translation>Wie vorher</translation>
         </message>
         <message>
             <source>As in: PE-HD, PP 3-20 mm until 2031-06-30</source>
-            <translation type="unfinished" />
+            <translation>Etwa so: PE-HD, PP 3-20 mm until 2031-06-30</translation>
         </message>
         <message>
             <source>As measured, both the same.</source>
-            <translation type="unfinished" />
+            <translation>Wie gemessen, beide gleich.</translation>
         </message>
         <message>
             <source>As planned</source>
-            <translation type="unfinished" />
+            <translation>Wie geplant</translation>
         </message>
         <message>
             <source>Ask</source>
-            <translation type="unfinished" />
+            <translation>Fragen</translation>
         </message>
         <message>
             <source>At %1</source>
-            <translation type="unfinished" />
+            <translation>Auf %1</translation>
         </message>
         <message>
             <source>At the worst place, above the sheet.</source>
-            <translation type="unfinished" />
+            <translation>An der schlechtesten Stelle, über der Tafel.</translation>
         </message>
         <message>
             <source>Attest</source>
-            <translation type="unfinished" />
+            <translation>Bestätigen</translation>
         </message>
         <message>
             <source>Attest instead</source>
-            <translation type="unfinished" />
+            <translation>Doch bestätigen</translation>
         </message>
         <message>
             <source>Back</source>
-            <translation type="unfinished" />
+            <translation>Hinten</translation>
         </message>
         <message>
             <source>Back +</source>
-            <translation type="unfinished" />
+            <translation>Hinten +</translation>
         </message>
         <message>
             <source>Back to the bench</source>
-            <translation type="unfinished" />
+            <translation>Zurück zur Bank</translation>
         </message>
         <message>
             <source>Back to the weld</source>
-            <translation type="unfinished" />
+            <translation>Zur Schweißung</translation>
         </message>
         <message>
             <source>Back −</source>
-            <translation type="unfinished" />
+            <translation>Hinten −</translation>
         </message>
         <message>
             <source>Backed off in soak</source>
-            <translation type="unfinished" />
+            <translation>Abgehoben beim Anwärmen</translation>
         </message>
         <message>
             <source>Bars are open</source>
-            <translation type="unfinished" />
+            <translation>Balken sind auf</translation>
         </message>
         <message>
             <source>Bead all along? Turn down to %1 and lock.</source>
-            <translation type="unfinished" />
+            <translation>Wulst überall? Auf %1 herunterdrehen, sperren.</translation>
         </message>
         <message>
             <source>Bead height</source>
-            <translation type="unfinished" />
+            <translation>Wulsthöhe</translation>
         </message>
         <message>
             <source>Bead is slow. Is the plate cold or dirty?</source>
-            <translation type="unfinished" />
+            <translation>Wulst kommt langsam. Heizelement kalt oder schmutzig?</translation>
         </message>
         <message>
             <source>Bead missing at one end</source>
-            <translation type="unfinished" />
+            <translation>Wulst fehlt an einem Ende</translation>
         </message>
         <message>
             <source>Bead width</source>
-            <translation type="unfinished" />
+            <translation>Wulstbreite</translation>
         </message>
         <message>
             <source>Begin</source>
-            <translation type="unfinished" />
+            <translation>Start</translation>
         </message>
         <message>
             <source>Bench %1 has an open weld. Practise when it is saved.</source>
-            <translation type="unfinished" />
+            <translation>Bank %1 hat eine offene Schweißung. Üben, wenn sie gespeichert ist.</translation>
         </message>
         <message>
             <source>Bench %1 is free. No seam of the job is open.</source>
-            <translation type="unfinished" />
+            <translation>Bank %1 ist frei. Im Auftrag ist keine Naht offen.</translation>
         </message>
         <message>
             <source>Bench %1 is free. Which seam?</source>
-            <translation type="unfinished" />
+            <translation>Bank %1 ist frei. Welche Naht?</translation>
         </message>
         <message>
             <source>Bend test, front to back: the joint bends everywhere.</source>
-            <translation type="unfinished" />
+            <translation>Biegeversuch, vorn bis hinten: Die Naht biegt überall.</translation>
         </message>
         <message>
             <source>Bend test, front to back: the joint breaks.</source>
-            <translation type="unfinished" />
+            <translation>Biegeversuch, vorn bis hinten: Die Naht bricht.</translation>
         </message>
         <message>
             <source>Beside the weld</source>
-            <translation type="unfinished" />
+            <translation>Neben der Schweißung</translation>
         </message>
         <message>
             <source>Both sheets: %1</source>
-            <translation type="unfinished" />
+            <translation>Beide Tafeln: %1</translation>
         </message>
         <message>
             <source>Bring the force to zero, never past it.</source>
-            <translation type="unfinished" />
+            <translation>Kraft auf null bringen, nie darüber hinaus.</translation>
         </message>
         <message>
             <source>Build-up</source>
-            <translation type="unfinished" />
+            <translation>Druckaufbau</translation>
         </message>
         <message>
             <source>By a model of heat and melt in the sheet, no measurement; in brackets what uncertain inputs make of it.</source>
-            <translation type="unfinished" />
+            <translation>Aus einem Modell von Wärme und Schmelze in der Tafel, keine Messung; in Klammern, was unsichere Eingaben daraus machen.</translation>
         </message>
         <message>
             <source>By a steady hand</source>
-            <translation type="unfinished" />
+            <translation>Von ruhiger Hand</translation>
         </message>
         <message>
             <source>Calibration</source>
-            <translation type="unfinished" />
+            <translation>Kalibrierung</translation>
         </message>
         <message>
             <source>Cannot set it</source>
-            <translation type="unfinished" />
+            <translation>Geht so nicht</translation>
         </message>
         <message>
             <source>Card in inch, lbf, °F</source>
-            <translation type="unfinished" />
+            <translation>Karte in inch, lbf, °F</translation>
         </message>
         <message>
             <source>Card in mm, N, °C</source>
-            <translation type="unfinished" />
+            <translation>Karte in mm, N, °C</translation>
         </message>
         <message>
             <source>Card is for another sheet</source>
-            <translation type="unfinished" />
+            <translation>Karte für andere Tafel</translation>
         </message>
         <message>
             <source>Card's unit is wrong</source>
-            <translation type="unfinished" />
+            <translation>Einheit auf Karte falsch</translation>
         </message>
         <message>
             <source>Certificate</source>
-            <translation type="unfinished" />
+            <translation>Zeugnis</translation>
         </message>
         <message>
             <source>Change an entry</source>
-            <translation type="unfinished" />
+            <translation>Eintrag ändern</translation>
         </message>
         <message>
             <source>Changeover</source>
-            <translation type="unfinished" />
+            <translation>Umstellen</translation>
         </message>
         <message>
             <source>Changeover too late</source>
-            <translation type="unfinished" />
+            <translation>Umstellen zu lang</translation>
         </message>
         <message>
             <source>Changes are kept by a foreman's PIN and hold for new welds.</source>
-            <translation type="unfinished" />
+            <translation>Änderungen brauchen die PIN eines Meisters und gelten für neue Schweißungen.</translation>
         </message>
         <message>
             <source>Check anew</source>
-            <translation type="unfinished" />
+            <translation>Neu prüfen</translation>
         </message>
         <message>
             <source>Checking</source>
-            <translation type="unfinished" />
+            <translation>Wird geprüft</translation>
         </message>
         <message>
             <source>Checks</source>
-            <translation type="unfinished" />
+            <translation>Prüfungen</translation>
         </message>
         <message>
             <source>Choose</source>
-            <translation type="unfinished" />
+            <translation>Wählen</translation>
         </message>
         <message>
             <source>Choose a seam first: its plan is what is looked at.</source>
-            <translation type="unfinished" />
+            <translation>Erst eine Naht wählen: Gezeigt wird ihr Plan.</translation>
         </message>
         <message>
             <source>Choose a table, then its rows. They lose their standing.</source>
-            <translation type="unfinished" />
+            <translation>Tabelle wählen, dann die Zeilen. Deren Bestätigung entfällt.</translation>
         </message>
         <message>
             <source>Choose a table, then the rows that were compared.</source>
-            <translation type="unfinished" />
+            <translation>Tabelle wählen, dann die verglichenen Zeilen.</translation>
         </message>
         <message>
             <source>Clamp</source>
-            <translation type="unfinished" />
+            <translation>Spannen</translation>
         </message>
         <message>
             <source>Clamp it</source>
-            <translation type="unfinished" />
+            <translation>Spannen</translation>
         </message>
         <message>
             <source>Clamp the first sheet evenly, end to end.</source>
-            <translation type="unfinished" />
+            <translation>Erste Tafel gleichmäßig spannen, Ende zu Ende.</translation>
         </message>
         <message>
             <source>Clamp the second sheet against the first.</source>
-            <translation type="unfinished" />
+            <translation>Zweite Tafel gegen die erste spannen.</translation>
         </message>
         <message>
             <source>Clamps</source>
-            <translation type="unfinished" />
+            <translation>Klemmen</translation>
         </message>
         <message>
             <source>Clamps are eased</source>
-            <translation type="unfinished" />
+            <translation>Klemmen sind lose</translation>
         </message>
         <message>
             <source>Clock from first contact</source>
-            <translation type="unfinished" />
+            <translation>Uhr ab erster Berührung</translation>
         </message>
         <message>
             <source>Close</source>
-            <translation type="unfinished" />
+            <translation>Schließen</translation>
         </message>
         <message>
             <source>Cold place on the plate</source>
-            <translation type="unfinished" />
+            <translation>Kalte Stelle am Heizelement</translation>
         </message>
         <message>
             <source>Cooling</source>
-            <translation type="unfinished" />
+            <translation>Abkühlen</translation>
         </message>
         <message>
             <source>Cooling %1 °C</source>
-            <translation type="unfinished" />
+            <translation>Abkühlen %1 °C</translation>
         </message>
         <message>
             <source>Cooling has gone on.</source>
-            <translation type="unfinished" />
+            <translation>Abkühlen lief weiter.</translation>
         </message>
         <message>
             <source>Cooling is %1 short. Why?</source>
-            <translation type="unfinished" />
+            <translation>Beim Abkühlen fehlen %1. Warum?</translation>
         </message>
         <message>
             <source>Cooling is over. Number on the sheet? Then release.</source>
-            <translation type="unfinished" />
+            <translation>Abkühlzeit ist um. Nummer auf der Tafel? Dann ausspannen.</translation>
         </message>
         <message>
             <source>Cooling time</source>
-            <translation type="unfinished" />
+            <translation>Abkühlzeit</translation>
         </message>
         <message>
             <source>Cooling, air %1</source>
-            <translation type="unfinished" />
+            <translation>Abkühlen, Luft %1</translation>
         </message>
         <message>
             <source>Date</source>
-            <translation type="unfinished" />
+            <translation>Datum</translation>
         </message>
         <message>
             <source>Day, people, screen and hands</source>
-            <translation type="unfinished" />
+            <translation>Tag, Personen, Anzeige, Hände</translation>
         </message>
         <message>
             <source>Do</source>
-            <translation type="unfinished" />
+            <translation>Tun</translation>
         </message>
         <message>
             <source>Done</source>
-            <translation type="unfinished" />
+            <translation>Fertig</translation>
         </message>
         <message>
             <source>Drag</source>
-            <translation type="unfinished" />
+            <translation>Schleppkraft</translation>
         </message>
         <message>
             <source>Drag is above the soak force: just in contact.</source>
-            <translation type="unfinished" />
+            <translation>Schleppkraft ist größer als die Anwärmkraft: nur anliegen.</translation>
         </message>
         <message>
             <source>Drag is not measured: taken as nothing.</source>
-            <translation type="unfinished" />
+            <translation>Schleppkraft nicht gemessen: mit null gerechnet.</translation>
         </message>
         <message>
             <source>Drag, bench %1</source>
-            <translation type="unfinished" />
+            <translation>Schleppkraft, Bank %1</translation>
         </message>
         <message>
             <source>Draught at the seam</source>
-            <translation type="unfinished" />
+            <translation>Zugluft an der Naht</translation>
         </message>
         <message>
             <source>Each sheet loses about %1 of its length in this seam: cut it longer by that, and by twice that with a seam at both ends: %2.</source>
-            <translation type="unfinished" />
+            <translation>Jede Tafel verliert in dieser Naht etwa %1 ihrer Länge: um so viel länger zuschneiden, bei Nähten an beiden Enden um das Doppelte: %2.</translation>
         </message>
         <message>
             <source>Ease clamps</source>
-            <translation type="unfinished" />
+            <translation>Klemmen lösen</translation>
         </message>
         <message>
             <source>Ease the clamps on both sides.</source>
-            <translation type="unfinished" />
+            <translation>Klemmen auf beiden Seiten lockern.</translation>
         </message>
         <message>
             <source>Edge touched</source>
-            <translation type="unfinished" />
+            <translation>Kante berührt</translation>
         </message>
         <message>
             <source>Edges</source>
-            <translation type="unfinished" />
+            <translation>Kanten</translation>
         </message>
         <message>
             <source>Edges are clean</source>
-            <translation type="unfinished" />
+            <translation>Kanten sauber</translation>
         </message>
         <message>
             <source>Edges meet</source>
-            <translation type="unfinished" />
+            <translation>Kanten passen</translation>
         </message>
         <message>
             <source>Edges not parallel</source>
-            <translation type="unfinished" />
+            <translation>Kanten nicht parallel</translation>
         </message>
         <message>
             <source>Edit in a form</source>
-            <translation type="unfinished" />
+            <translation>Im Formular ändern</translation>
         </message>
         <message>
             <source>End the program</source>
-            <translation type="unfinished" />
+            <translation>Programm beenden</translation>
         </message>
         <message>
             <source>Erase all</source>
-            <translation type="unfinished" />
+            <translation>Alles löschen</translation>
         </message>
         <message>
             <source>Estimate: each sheet loses about %1.</source>
-            <translation type="unfinished" />
+            <translation>Schätzung: Jede Tafel verliert etwa %1.</translation>
         </message>
         <message>
             <source>Estimate: it is being worked out.</source>
-            <translation type="unfinished" />
+            <translation>Schätzung: wird gerade gerechnet.</translation>
         </message>
         <message>
             <source>Estimate: it will fall by about %1 %2 and stay in its band. Each sheet loses %3.</source>
-            <translation type="unfinished" />
+            <translation>Schätzung: Der Skalenwert fällt um etwa %1 %2 und bleibt im Bereich. Jede Tafel verliert %3.</translation>
         </message>
         <message>
             <source>Estimate: it will fall by about %1 %2, below its band: top it up. Each sheet loses %3.</source>
-            <translation type="unfinished" />
+            <translation>Schätzung: Der Skalenwert fällt um etwa %1 %2 unter den Bereich: nachdrehen. Jede Tafel verliert %3.</translation>
         </message>
         <message>
             <source>Estimate: melt %1 mm deep</source>
-            <translation type="unfinished" />
+            <translation>Schätzung: Schmelze %1 mm tief</translation>
         </message>
         <message>
             <source>Estimate: soft %1 mm deep</source>
-            <translation type="unfinished" />
+            <translation>Schätzung: weich %1 mm tief</translation>
         </message>
         <message>
             <source>Estimates, not limits</source>
-            <translation type="unfinished" />
+            <translation>Schätzungen, keine Grenzen</translation>
         </message>
         <message>
             <source>Even motion</source>
-            <translation type="unfinished" />
+            <translation>Volle Bewegung</translation>
         </message>
         <message>
             <source>Faces cooled in the air</source>
-            <translation type="unfinished" />
+            <translation>Flächen an Luft abgekühlt</translation>
         </message>
         <message>
             <source>Faces out of line</source>
-            <translation type="unfinished" />
+            <translation>Versatz</translation>
         </message>
         <message>
             <source>Faces together</source>
-            <translation type="unfinished" />
+            <translation>Flächen zusammen</translation>
         </message>
         <message>
             <source>Faces together now</source>
-            <translation type="unfinished" />
+            <translation>Flächen jetzt zusammen</translation>
         </message>
         <message>
             <source>Faces together now. The limit is passed.</source>
-            <translation type="unfinished" />
+            <translation>Flächen jetzt zusammen. Grenze überschritten.</translation>
         </message>
         <message>
             <source>Film</source>
-            <translation type="unfinished" />
+            <translation>Folie</translation>
         </message>
         <message>
             <source>Film is off</source>
-            <translation type="unfinished" />
+            <translation>Folie ist ab</translation>
         </message>
         <message>
             <source>Film left on the edge</source>
-            <translation type="unfinished" />
+            <translation>Folienrest an der Kante</translation>
         </message>
         <message>
             <source>Film off</source>
-            <translation type="unfinished" />
+            <translation>Folie ab</translation>
         </message>
         <message>
             <source>Film off, edges planed and clean, plate wiped.</source>
-            <translation type="unfinished" />
+            <translation>Folie ab, Kanten gehobelt, sauber, Heizelement geputzt.</translation>
         </message>
         <message>
             <source>Fingerprint of the seal</source>
-            <translation type="unfinished" />
+            <translation>Fingerabdruck des Siegels</translation>
         </message>
         <message>
             <source>First foreman</source>
-            <translation type="unfinished" />
+            <translation>Erster Meister</translation>
         </message>
         <message>
             <source>First sheet</source>
-            <translation type="unfinished" />
+            <translation>Erste Tafel</translation>
         </message>
         <message>
             <source>First sheet is clamped</source>
-            <translation type="unfinished" />
+            <translation>Erste Tafel gespannt</translation>
         </message>
         <message>
             <source>First the one that holds now.</source>
-            <translation type="unfinished" />
+            <translation>Erst die jetzige.</translation>
         </message>
         <message>
             <source>Follow</source>
-            <translation type="unfinished" />
+            <translation>Folgen</translation>
         </message>
         <message>
             <source>Foot switch: %1</source>
-            <translation type="unfinished" />
+            <translation>Fußschalter: %1</translation>
         </message>
         <message>
             <source>Foot switch: none</source>
-            <translation type="unfinished" />
+            <translation>Fußschalter: keiner</translation>
         </message>
         <message>
             <source>For people, PINs and the day's seal.</source>
-            <translation type="unfinished" />
+            <translation>Für Personen, PINs und das Tagessiegel.</translation>
         </message>
         <message>
             <source>Force is off</source>
-            <translation type="unfinished" />
+            <translation>Kraft ist null</translation>
         </message>
         <message>
             <source>Foreman</source>
-            <translation type="unfinished" />
+            <translation>Meister</translation>
         </message>
         <message>
             <source>Foreman is here</source>
-            <translation type="unfinished" />
+            <translation>Meister ist da</translation>
         </message>
         <message>
             <source>Foreman's desk</source>
-            <translation type="unfinished" />
+            <translation>Meisterpult</translation>
         </message>
         <message>
             <source>Foreman's desk: %1</source>
-            <translation type="unfinished" />
+            <translation>Meisterpult: %1</translation>
         </message>
         <message>
             <source>From %1 °C this plastic gives off harmful gas. Never weld so.</source>
-            <translation type="unfinished" />
+            <translation>Ab %1 °C gibt dieser Kunststoff schädliches Gas ab. Nie so schweißen.</translation>
         </message>
         <message>
             <source>Front</source>
-            <translation type="unfinished" />
+            <translation>Vorn</translation>
         </message>
         <message>
             <source>Front +</source>
-            <translation type="unfinished" />
+            <translation>Vorn +</translation>
         </message>
         <message>
             <source>Front −</source>
-            <translation type="unfinished" />
+            <translation>Vorn −</translation>
         </message>
         <message>
             <source>Gap</source>
-            <translation type="unfinished" />
+            <translation>Abstand</translation>
         </message>
         <message>
             <source>Gap between the tables</source>
-            <translation type="unfinished" />
+            <translation>Abstand der Tische</translation>
         </message>
         <message>
             <source>Gap is %1 mm</source>
-            <translation type="unfinished" />
+            <translation>Abstand %1 mm</translation>
         </message>
         <message>
             <source>Gaps</source>
-            <translation type="unfinished" />
+            <translation>Lücken</translation>
         </message>
         <message>
             <source>Gaps: %1</source>
-            <translation type="unfinished" />
+            <translation>Lücken: %1</translation>
         </message>
         <message>
             <source>Gaps: %1 values</source>
-            <translation type="unfinished" />
+            <translation>Lücken: %1 Werte</translation>
         </message>
         <message>
             <source>Get ready</source>
-            <translation type="unfinished" />
+            <translation>Bereithalten</translation>
         </message>
         <message>
             <source>Give the reason</source>
-            <translation type="unfinished" />
+            <translation>Grund nennen</translation>
         </message>
         <message>
             <source>Go on</source>
-            <translation type="unfinished" />
+            <translation>Weiter</translation>
         </message>
         <message>
             <source>Go on evenly to %1. Do not jerk.</source>
-            <translation type="unfinished" />
+            <translation>Gleichmäßig weiter auf %1. Nicht rucken.</translation>
         </message>
         <message>
             <source>Go on without a trial</source>
-            <translation type="unfinished" />
+            <translation>Ohne Probe weiter</translation>
         </message>
         <message>
             <source>Go on without this check? Say why.</source>
-            <translation type="unfinished" />
+            <translation>Ohne diese Prüfung weiter? Grund nennen.</translation>
         </message>
         <message>
             <source>Go on: %1</source>
-            <translation type="unfinished" />
+            <translation>Weiter: %1</translation>
         </message>
         <message>
             <source>Grade, photo</source>
-            <translation type="unfinished" />
+            <translation>Bewertung, Foto</translation>
         </message>
         <message>
             <source>Group %1</source>
-            <translation type="unfinished" />
+            <translation>Gruppe %1</translation>
         </message>
         <message>
             <source>Half cooling: full load only after the whole time.</source>
-            <translation type="unfinished" />
+            <translation>Halbe Abkühlzeit: volle Last erst nach der ganzen Zeit.</translation>
         </message>
         <message>
             <source>Hands on the plate and the wheel. Wait for zero.</source>
-            <translation type="unfinished" />
+            <translation>Hände an Heizelement und Handrad. Auf Null warten.</translation>
         </message>
         <message>
             <source>Has left</source>
-            <translation type="unfinished" />
+            <translation>Ist weg</translation>
         </message>
         <message>
             <source>Heat in the sheet: %1, %2 mm</source>
-            <translation type="unfinished" />
+            <translation>Wärme in der Tafel: %1, %2 mm</translation>
         </message>
         <message>
             <source>Height</source>
-            <translation type="unfinished" />
+            <translation>Höhe</translation>
         </message>
         <message>
             <source>History</source>
-            <translation type="unfinished" />
+            <translation>Verlauf</translation>
         </message>
         <message>
             <source>How does the bead look to you?</source>
-            <translation type="unfinished" />
+            <translation>Wie sieht der Wulst aus?</translation>
         </message>
         <message>
             <source>How it went</source>
-            <translation type="unfinished" />
+            <translation>Wie es lief</translation>
         </message>
         <message>
             <source>How much is cut away, of both sheets together?</source>
-            <translation type="unfinished" />
+            <translation>Wie viel fällt weg, von beiden Tafeln zusammen?</translation>
         </message>
         <message>
             <source>How the scale reading comes about</source>
-            <translation type="unfinished" />
+            <translation>So entsteht der Skalenwert</translation>
         </message>
         <message>
             <source>I hear it</source>
-            <translation type="unfinished" />
+            <translation>Ich höre es</translation>
         </message>
         <message>
             <source>In limits</source>
-            <translation type="unfinished" />
+            <translation>In Grenzen</translation>
         </message>
         <message>
             <source>In soak the scale can't show it: just in contact.</source>
-            <translation type="unfinished" />
+            <translation>Beim Anwärmen zeigt es die Skala nicht: nur anliegen.</translation>
         </message>
         <message>
             <source>Incomplete</source>
-            <translation type="unfinished" />
+            <translation>Unvollständig</translation>
         </message>
         <message>
             <source>Is back</source>
-            <translation type="unfinished" />
+            <translation>Ist zurück</translation>
         </message>
         <message>
             <source>It can't be counted as cooling.</source>
-            <translation type="unfinished" />
+            <translation>Das zählt nicht als Abkühlen.</translation>
         </message>
         <message>
             <source>It closes by itself after two minutes.</source>
-            <translation type="unfinished" />
+            <translation>Es schließt nach zwei Minuten von selbst.</translation>
         </message>
         <message>
             <source>It held: go on with the series</source>
-            <translation type="unfinished" />
+            <translation>Hält: weiter mit der Serie</translation>
         </message>
         <message>
             <source>It is a trial</source>
-            <translation type="unfinished" />
+            <translation>Es ist eine Probe</translation>
         </message>
         <message>
             <source>It is kept with its time, and told when the weld is over.</source>
-            <translation type="unfinished" />
+            <translation>Es wird mit der Zeit gemerkt und nach der Schweißung gesagt.</translation>
         </message>
         <message>
             <source>It signs all rows up to now with your key. Its fingerprint then goes on paper or by mail: on this tablet alone it proves nothing to others.</source>
-            <translation type="unfinished" />
+            <translation>Es unterschreibt alle Zeilen bis jetzt mit dem eigenen Schlüssel. Der Fingerabdruck geht dann auf Papier oder per Mail hinaus: Auf diesem Tablet allein beweist er anderen nichts.</translation>
         </message>
         <message>
             <source>It will be cut out</source>
-            <translation type="unfinished" />
+            <translation>Wird ausgetrennt</translation>
         </message>
         <message>
             <source>It will be in the record.</source>
-            <translation type="unfinished" />
+            <translation>Es kommt ins Protokoll.</translation>
         </message>
         <message>
             <source>It will be out of limits.</source>
-            <translation type="unfinished" />
+            <translation>Ist dann außerhalb.</translation>
         </message>
         <message>
             <source>Join</source>
-            <translation type="unfinished" />
+            <translation>Fügen</translation>
         </message>
         <message>
             <source>Joint %1 goes on without this check.</source>
-            <translation type="unfinished" />
+            <translation>Schweißung %1 geht ohne diese Prüfung weiter.</translation>
         </message>
         <message>
             <source>Joint %1 is cut out</source>
-            <translation type="unfinished" />
+            <translation>Schweißung %1 austrennen</translation>
         </message>
         <message>
             <source>Joint %1 is not on disk yet. Trying again.</source>
-            <translation type="unfinished" />
+            <translation>Schweißung %1 ist noch nicht gespeichert. Neuer Versuch.</translation>
         </message>
         <message>
             <source>Joint %1 is saved. %2.</source>
-            <translation type="unfinished" />
+            <translation>Schweißung %1 gespeichert. %2.</translation>
         </message>
         <message>
             <source>Joint %1 is stopped. Cut back and plane again.</source>
-            <translation type="unfinished" />
+            <translation>Schweißung %1 abgebrochen. Zurückschneiden, neu hobeln.</translation>
         </message>
         <message>
             <source>Joint %1 is stopped. Cut it out and plane again.</source>
-            <translation type="unfinished" />
+            <translation>Schweißung %1 abgebrochen. Austrennen, neu hobeln.</translation>
         </message>
         <message>
             <source>Joint %1 on bench %2</source>
-            <translation type="unfinished" />
+            <translation>Schweißung %1 an Bank %2</translation>
         </message>
         <message>
             <source>Joint %1. %2 %3 mm, %4 mm. Batches %5.</source>
-            <translation type="unfinished" />
+            <translation>Schweißung %1. %2 %3 mm, %4 mm. Chargen %5.</translation>
         </message>
         <message>
             <source>Joint %1: %2.</source>
-            <translation type="unfinished" />
+            <translation>Schweißung %1: %2.</translation>
         </message>
         <message>
             <source>Joint %1: all steps are there.</source>
-            <translation type="unfinished" />
+            <translation>Schweißung %1: alle Schritte sind da.</translation>
         </message>
         <message>
             <source>Joint %1: not taken over.</source>
-            <translation type="unfinished" />
+            <translation>Schweißung %1: nicht übernommen.</translation>
         </message>
         <message>
             <source>Joint %1: steps are lost, look at the bench before you go on.</source>
-            <translation type="unfinished" />
+            <translation>Schweißung %1: Schritte fehlen; vor dem Weitermachen die Bank ansehen.</translation>
         </message>
         <message>
             <source>Joint number</source>
-            <translation type="unfinished" />
+            <translation>Schweißung Nr.</translation>
         </message>
         <message>
             <source>Judged by the top bead</source>
-            <translation type="unfinished" />
+            <translation>Nur oberen Wulst beachtet</translation>
         </message>
         <message>
             <source>K value</source>
-            <translation type="unfinished" />
+            <translation>K-Wert</translation>
         </message>
         <message>
             <source>Keep %1</source>
-            <translation type="unfinished" />
+            <translation>%1 gilt</translation>
         </message>
         <message>
             <source>Keep it</source>
-            <translation type="unfinished" />
+            <translation>Übernehmen</translation>
         </message>
         <message>
             <source>Keep this PIN</source>
-            <translation type="unfinished" />
+            <translation>PIN übernehmen</translation>
         </message>
         <message>
             <source>Kilograms taken for newtons</source>
-            <translation type="unfinished" />
+            <translation>Kilogramm statt Newton</translation>
         </message>
         <message>
             <source>Know before you start</source>
-            <translation type="unfinished" />
+            <translation>Vorher wissen</translation>
         </message>
         <message>
             <source>Last step is in memory only: leave the machine on. %1</source>
-            <translation type="unfinished" />
+            <translation>Letzter Schritt ist nur im Arbeitsspeicher: Rechner anlassen. %1</translation>
         </message>
         <message>
             <source>Last step is not on disk yet. Trying again. %1</source>
-            <translation type="unfinished" />
+            <translation>Letzter Schritt noch nicht gespeichert. Neuer Versuch. %1</translation>
         </message>
         <message>
             <source>Late</source>
-            <translation type="unfinished" />
+            <translation>Zu spät</translation>
         </message>
         <message>
             <source>Leave it locked. Nothing else to do.</source>
-            <translation type="unfinished" />
+            <translation>Gesperrt lassen. Sonst nichts zu tun.</translation>
         </message>
         <message>
             <source>Leave it locked. Read the scale in %1.</source>
-            <translation type="unfinished" />
+            <translation>Gesperrt lassen. Skala ablesen in %1.</translation>
         </message>
         <message>
             <source>Leave practice</source>
-            <translation type="unfinished" />
+            <translation>Üben verlassen</translation>
         </message>
         <message>
             <source>Leave the desk</source>
-            <translation type="unfinished" />
+            <translation>Pult verlassen</translation>
         </message>
         <message>
             <source>Leave the lesson</source>
-            <translation type="unfinished" />
+            <translation>Lektion verlassen</translation>
         </message>
         <message>
             <source>Left-handed</source>
-            <translation type="unfinished" />
+            <translation>Linkshändig</translation>
         </message>
         <message>
             <source>Length of the seam</source>
-            <translation type="unfinished" />
+            <translation>Länge der Naht</translation>
         </message>
         <message>
             <source>Less motion</source>
-            <translation type="unfinished" />
+            <translation>Weniger Bewegung</translation>
         </message>
         <message>
             <source>Lesson %1</source>
-            <translation type="unfinished" />
+            <translation>Lektion %1</translation>
         </message>
         <message>
             <source>Lesson %1, weld %2 of %3</source>
-            <translation type="unfinished" />
+            <translation>Lektion %1, Schweißung %2 von %3</translation>
         </message>
         <message>
             <source>Lesson %1: %2</source>
-            <translation type="unfinished" />
+            <translation>Lektion %1: %2</translation>
         </message>
         <message>
             <source>Let back after the lock</source>
-            <translation type="unfinished" />
+            <translation>Nach Sperren zurückgedreht</translation>
         </message>
         <message>
             <source>Let it cool</source>
-            <translation type="unfinished" />
+            <translation>Abkühlen lassen</translation>
         </message>
         <message>
             <source>Let it ring</source>
-            <translation type="unfinished" />
+            <translation>Klingeln lassen</translation>
         </message>
         <message>
             <source>Let the spring off.</source>
-            <translation type="unfinished" />
+            <translation>Feder entspannen.</translation>
         </message>
         <message>
             <source>Let the spring off. Scale must read %1.</source>
-            <translation type="unfinished" />
+            <translation>Feder entspannen. Skala muss %1 zeigen.</translation>
         </message>
         <message>
             <source>Level %1</source>
-            <translation type="unfinished" />
+            <translation>Stufe %1</translation>
         </message>
         <message>
             <source>Lift sheet</source>
-            <translation type="unfinished" />
+            <translation>Ausheben</translation>
         </message>
         <message>
             <source>Lift the sheet out, seam supported.</source>
-            <translation type="unfinished" />
+            <translation>Tafel herausheben, Naht dabei stützen.</translation>
         </message>
         <message>
             <source>Limits</source>
-            <translation type="unfinished" />
+            <translation>Grenzen</translation>
         </message>
         <message>
             <source>Listen</source>
-            <translation type="unfinished" />
+            <translation>Hören</translation>
         </message>
         <message>
             <source>Lock</source>
-            <translation type="unfinished" />
+            <translation>Sperren</translation>
         </message>
         <message>
             <source>Lock gives way</source>
-            <translation type="unfinished" />
+            <translation>Sperre gibt nach</translation>
         </message>
         <message>
             <source>Lock the wheel at %1.</source>
-            <translation type="unfinished" />
+            <translation>Handrad bei %1 sperren.</translation>
         </message>
         <message>
             <source>Look</source>
-            <translation type="unfinished" />
+            <translation>Prüfen</translation>
         </message>
         <message>
             <source>Look at the edges: gap to %1 mm, step to %2 mm.</source>
-            <translation type="unfinished" />
+            <translation>Kanten ansehen: Spalt bis %1 mm, Versatz bis %2 mm.</translation>
         </message>
         <message>
             <source>Looked for in %1.</source>
-            <translation type="unfinished" />
+            <translation>Gesucht in %1.</translation>
         </message>
         <message>
             <source>Made %1 times, best: %2, %3.</source>
-            <translation type="unfinished" />
+            <translation>%1-mal gemacht, bestes: %2, %3.</translation>
         </message>
         <message>
             <source>Made by %1</source>
-            <translation type="unfinished" />
+            <translation>Gemacht von %1</translation>
         </message>
         <message>
             <source>Made once: %1, %2.</source>
-            <translation type="unfinished" />
+            <translation>Einmal gemacht: %1, %2.</translation>
         </message>
         <message>
             <source>Make a trial</source>
-            <translation type="unfinished" />
+            <translation>Probe schweißen</translation>
         </message>
         <message>
             <source>Make another trial</source>
-            <translation type="unfinished" />
+            <translation>Noch eine Probe</translation>
         </message>
         <message>
             <source>May fall</source>
-            <translation type="unfinished" />
+            <translation>Darf fallen</translation>
         </message>
         <message>
             <source>May not fall</source>
-            <translation type="unfinished" />
+            <translation>Darf nicht fallen</translation>
         </message>
         <message>
             <source>Measure</source>
-            <translation type="unfinished" />
+            <translation>Messen</translation>
         </message>
         <message>
             <source>Measure how far the faces are out of line.</source>
-            <translation type="unfinished" />
+            <translation>Versatz der Tafeln messen.</translation>
         </message>
         <message>
             <source>Measure its width, over both beads.</source>
-            <translation type="unfinished" />
+            <translation>Breite über beide Wülste messen.</translation>
         </message>
         <message>
             <source>Measure the bead's height at its worst place.</source>
-            <translation type="unfinished" />
+            <translation>Wulsthöhe an der schlechtesten Stelle messen.</translation>
         </message>
         <message>
             <source>Measure the plate</source>
-            <translation type="unfinished" />
+            <translation>Heizelement messen</translation>
         </message>
         <message>
             <source>Measure the valley's height above the sheet.</source>
-            <translation type="unfinished" />
+            <translation>Höhe des Kerbgrunds über der Tafel messen.</translation>
         </message>
         <message>
             <source>Middle</source>
-            <translation type="unfinished" />
+            <translation>Mitte</translation>
         </message>
         <message>
             <source>More</source>
-            <translation type="unfinished" />
+            <translation>Mehr</translation>
         </message>
         <message>
             <source>More: %1 of %2</source>
-            <translation type="unfinished" />
+            <translation>Weiter: %1 von %2</translation>
         </message>
         <message>
             <source>My own PIN</source>
-            <translation type="unfinished" />
+            <translation>Eigene PIN</translation>
         </message>
         <message>
             <source>N/mm²: alignment, soak, joining</source>
-            <translation type="unfinished" />
+            <translation>N/mm²: Angleichen, Anwärmen, Fügen</translation>
         </message>
         <message>
             <source>Name and drive</source>
-            <translation type="unfinished" />
+            <translation>Name und Antrieb</translation>
         </message>
         <message>
             <source>New PIN of %1</source>
-            <translation type="unfinished" />
+            <translation>Neue PIN: %1</translation>
         </message>
         <message>
             <source>Newer</source>
-            <translation type="unfinished" />
+            <translation>Neuere</translation>
         </message>
         <message>
             <source>Next seam</source>
-            <translation type="unfinished" />
+            <translation>Nächste Naht</translation>
         </message>
         <message>
             <source>Next weld</source>
-            <translation type="unfinished" />
+            <translation>Nächste</translation>
         </message>
         <message>
             <source>Next: %1</source>
-            <translation type="unfinished" />
+            <translation>Nächste: %1</translation>
         </message>
         <message>
             <source>No *.%1 lies in %2.</source>
-            <translation type="unfinished" />
+            <translation>In %2 liegt kein *.%1.</translation>
         </message>
         <message>
             <source>No backup of the log. %1</source>
-            <translation type="unfinished" />
+            <translation>Keine Sicherung des Logbuchs. %1</translation>
         </message>
         <message>
             <source>No cooling time is printed for this shop temperature.</source>
-            <translation type="unfinished" />
+            <translation>Für diese Hallentemperatur ist keine Abkühlzeit gedruckt.</translation>
         </message>
         <message>
             <source>No copy of the log for others. %1</source>
-            <translation type="unfinished" />
+            <translation>Keine Kopie des Logbuchs für andere. %1</translation>
         </message>
         <message>
             <source>No foreman has a PIN on this tablet.</source>
-            <translation type="unfinished" />
+            <translation>Kein Meister hat eine PIN auf diesem Tablet.</translation>
         </message>
         <message>
             <source>No gauge at hand</source>
-            <translation type="unfinished" />
+            <translation>Kein Messmittel da</translation>
         </message>
         <message>
             <source>No heat estimate: %1.</source>
-            <translation type="unfinished" />
+            <translation>Keine Wärmeschätzung: %1.</translation>
         </message>
         <message>
             <source>No joint is in this log yet.</source>
-            <translation type="unfinished" />
+            <translation>Noch keine Schweißung in diesem Logbuch.</translation>
         </message>
         <message>
             <source>No joint on this day</source>
-            <translation type="unfinished" />
+            <translation>Tag ohne Schweißung</translation>
         </message>
         <message>
             <source>No mark of the scale lies in the band.</source>
-            <translation type="unfinished" />
+            <translation>Kein Strich der Skala liegt im Bereich.</translation>
         </message>
         <message>
             <source>No mistake was found.</source>
-            <translation type="unfinished" />
+            <translation>Kein Fehler gefunden.</translation>
         </message>
         <message>
             <source>No other bench can take it</source>
-            <translation type="unfinished" />
+            <translation>Keine andere Bank kann es</translation>
         </message>
         <message>
             <source>No page in practice: nothing on it would tell it from a real one.</source>
-            <translation type="unfinished" />
+            <translation>Beim Üben kein Ausdruck: Er wäre von einem echten nicht zu unterscheiden.</translation>
         </message>
         <message>
             <source>No plastic, no heat, no harm: make your mistakes here.</source>
-            <translation type="unfinished" />
+            <translation>Kein Kunststoff, keine Hitze, keine Gefahr: Fehler hier machen.</translation>
         </message>
         <message>
             <source>No sound. Watch this screen. The weld goes on.</source>
-            <translation type="unfinished" />
+            <translation>Kein Ton. Bildschirm beobachten. Schweißung läuft weiter.</translation>
         </message>
         <message>
             <source>No tool at hand</source>
-            <translation type="unfinished" />
+            <translation>Kein Werkzeug da</translation>
         </message>
         <message>
             <source>No trial joint yet today of this sheet on bench %1.</source>
-            <translation type="unfinished" />
+            <translation>Heute noch keine Probe dieser Tafel auf Bank %1.</translation>
         </message>
         <message>
             <source>Nobody has attested: %1.</source>
-            <translation type="unfinished" />
+            <translation>Nicht bestätigt: %1.</translation>
         </message>
         <message>
             <source>Nobody in particular</source>
-            <translation type="unfinished" />
+            <translation>Niemand Bestimmtes</translation>
         </message>
         <message>
             <source>Not good: cut it out</source>
-            <translation type="unfinished" />
+            <translation>Nicht gut: austrennen</translation>
         </message>
         <message>
             <source>Not made yet.</source>
-            <translation type="unfinished" />
+            <translation>Noch nie gemacht.</translation>
         </message>
         <message>
             <source>Not measured</source>
-            <translation type="unfinished" />
+            <translation>Nicht gemessen</translation>
         </message>
         <message>
             <source>Not needed for this weld</source>
-            <translation type="unfinished" />
+            <translation>Hier nicht nötig</translation>
         </message>
         <message>
             <source>Not ready to weld</source>
-            <translation type="unfinished" />
+            <translation>Nicht schweißbereit</translation>
         </message>
         <message>
             <source>Not ready to weld.</source>
-            <translation type="unfinished" />
+            <translation>Nicht schweißbereit.</translation>
         </message>
         <message>
             <source>Not sealed yet</source>
-            <translation type="unfinished" />
+            <translation>Noch kein Siegel</translation>
         </message>
         <message>
             <source>Not sure</source>
-            <translation type="unfinished" />
+            <translation>Unsicher</translation>
         </message>
         <message>
             <source>Not yet</source>
-            <translation type="unfinished" />
+            <translation>Noch nicht</translation>
         </message>
         <message>
             <source>Noted: %1.</source>
-            <translation type="unfinished" />
+            <translation>Notiert: %1.</translation>
         </message>
         <message>
             <source>Notes</source>
-            <translation type="unfinished" />
+            <translation>Notizen</translation>
         </message>
         <message>
             <source>Nothing is changed yet.</source>
-            <translation type="unfinished" />
+            <translation>Noch nichts geändert.</translation>
         </message>
         <message>
             <source>Nothing is typed: a few words say why.</source>
-            <translation type="unfinished" />
+            <translation>Nichts eingetippt: Ein paar Worte sagen, warum.</translation>
         </message>
         <message>
             <source>Nothing is typed: the edition is printed on the cover.</source>
-            <translation type="unfinished" />
+            <translation>Nichts eingetippt: Die Ausgabe steht auf dem Deckblatt.</translation>
         </message>
         <message>
             <source>Nothing touching: move the table. Read the scale.</source>
-            <translation type="unfinished" />
+            <translation>Nichts berührt sich: Tisch fahren. Skala ablesen.</translation>
         </message>
         <message>
             <source>Nothing touching: what the scale reads while the table moves.</source>
-            <translation type="unfinished" />
+            <translation>Nichts berührt sich: was die Skala zeigt, während der Tisch fährt.</translation>
         </message>
         <message>
             <source>Nothing wrong there</source>
-            <translation type="unfinished" />
+            <translation>Dort war nichts falsch</translation>
         </message>
         <message>
             <source>Nothing yet.</source>
-            <translation type="unfinished" />
+            <translation>Noch nichts.</translation>
         </message>
         <message>
             <source>Now</source>
-            <translation type="unfinished" />
+            <translation>Jetzt</translation>
         </message>
         <message>
             <source>Number</source>
-            <translation type="unfinished" />
+            <translation>Nummer</translation>
         </message>
         <message>
             <source>Numbered</source>
-            <translation type="unfinished" />
+            <translation>Nummeriert</translation>
         </message>
         <message>
             <source>Older</source>
-            <translation type="unfinished" />
+            <translation>Ältere</translation>
         </message>
         <message>
             <source>Once the wheel is locked the reading will fall by about %1 %2 (%3 to %4), as the sheets close up and shrink</source>
-            <translation type="unfinished" />
+            <translation>Ist das Handrad gesperrt, fällt der Skalenwert um etwa %1 %2 (%3 bis %4), weil die Tafeln nachrücken und schrumpfen</translation>
         </message>
         <message>
             <source>One by one</source>
-            <translation type="unfinished" />
+            <translation>Einzeln</translation>
         </message>
         <message>
             <source>One moment</source>
-            <translation type="unfinished" />
+            <translation>Moment</translation>
         </message>
         <message>
             <source>One moment: it is being checked.</source>
-            <translation type="unfinished" />
+            <translation>Moment, sie wird geprüft.</translation>
         </message>
         <message>
             <source>Only a foreman may go on here.</source>
-            <translation type="unfinished" />
+            <translation>Hier darf nur ein Meister weitermachen.</translation>
         </message>
         <message>
             <source>Only a foreman releases a trial joint.</source>
-            <translation type="unfinished" />
+            <translation>Nur ein Meister gibt eine Probe frei.</translation>
         </message>
         <message>
             <source>Open bars</source>
-            <translation type="unfinished" />
+            <translation>Balken auf</translation>
         </message>
         <message>
             <source>Open the clamp bars.</source>
-            <translation type="unfinished" />
+            <translation>Spannbalken öffnen.</translation>
         </message>
         <message>
             <source>Open the desk</source>
-            <translation type="unfinished" />
+            <translation>Pult öffnen</translation>
         </message>
         <message>
             <source>Open the gap to %1 mm, the same front and back.</source>
-            <translation type="unfinished" />
+            <translation>Abstand auf %1 mm öffnen, vorn wie hinten.</translation>
         </message>
         <message>
             <source>Order of release</source>
-            <translation type="unfinished" />
+            <translation>Ausspannfolge</translation>
         </message>
         <message>
             <source>Order of steps</source>
-            <translation type="unfinished" />
+            <translation>Schrittfolge</translation>
         </message>
         <message>
             <source>Other lessons</source>
-            <translation type="unfinished" />
+            <translation>Andere Lektion</translation>
         </message>
         <message>
             <source>Other seam</source>
-            <translation type="unfinished" />
+            <translation>Andere Naht</translation>
         </message>
         <message>
             <source>Out of limits</source>
-            <translation type="unfinished" />
+            <translation>Außerhalb</translation>
         </message>
         <message>
             <source>Out of limits: %1.</source>
-            <translation type="unfinished" />
+            <translation>Außerhalb: %1.</translation>
         </message>
         <message>
             <source>Out of limits: %1. Say why.</source>
-            <translation type="unfinished" />
+            <translation>Außerhalb: %1. Grund nennen.</translation>
         </message>
         <message>
             <source>Over both beads, at the same place.</source>
-            <translation type="unfinished" />
+            <translation>Über beide Wülste, an derselben Stelle.</translation>
         </message>
         <message>
             <source>Overheated plastic and coatings give off harmful fume: run the extraction, do not smoke, never burn residue off the plate.</source>
-            <translation type="unfinished" />
+            <translation>Überhitzter Kunststoff und Beschichtungen geben schädliche Dämpfe ab: Absaugung einschalten, nicht rauchen, Rückstände nie vom Heizelement abbrennen.</translation>
         </message>
         <message>
             <source>PIN of %1</source>
-            <translation type="unfinished" />
+            <translation>PIN: %1</translation>
         </message>
         <message>
             <source>PRACTICE</source>
-            <translation type="unfinished" />
+            <translation>ÜBUNG</translation>
         </message>
         <message>
             <source>Paint joint number %1 on the sheet.</source>
-            <translation type="unfinished" />
+            <translation>Nummer %1 auf die Tafel malen.</translation>
         </message>
         <message>
             <source>Place %1 of %2, at %3 mm: </source>
-            <translation type="unfinished" />
+            <translation>Stelle %1 von %2, bei %3 mm: </translation>
         </message>
         <message>
             <source>Plane</source>
-            <translation type="unfinished" />
+            <translation>Hobeln</translation>
         </message>
         <message>
             <source>Plane both edges. Do not touch them by hand.</source>
-            <translation type="unfinished" />
+            <translation>Beide Kanten hobeln. Nicht mehr anfassen.</translation>
         </message>
         <message>
             <source>Plane edges</source>
-            <translation type="unfinished" />
+            <translation>Kanten hobeln</translation>
         </message>
         <message>
             <source>Plate</source>
-            <translation type="unfinished" />
+            <translation>Heizelement</translation>
         </message>
         <message>
             <source>Plate and air</source>
-            <translation type="unfinished" />
+            <translation>Heizelement, Luft</translation>
         </message>
         <message>
             <source>Plate cold or dirty</source>
-            <translation type="unfinished" />
+            <translation>Heizelement kalt, schmutzig</translation>
         </message>
         <message>
             <source>Plate in</source>
-            <translation type="unfinished" />
+            <translation>Einsetzen</translation>
         </message>
         <message>
             <source>Plate in, sheets against it. Turn up to %1.</source>
-            <translation type="unfinished" />
+            <translation>Heizelement rein, Tafeln dran. Hochdrehen auf %1.</translation>
         </message>
         <message>
             <source>Plate is dirty</source>
-            <translation type="unfinished" />
+            <translation>Heizelement schmutzig</translation>
         </message>
         <message>
             <source>Plate is hot. Let it settle for 10 minutes.</source>
-            <translation type="unfinished" />
+            <translation>Heizelement ist heiß. 10 Minuten warten.</translation>
         </message>
         <message>
             <source>Plate is wiped</source>
-            <translation type="unfinished" />
+            <translation>Heizelement sauber</translation>
         </message>
         <message>
             <source>Plate out</source>
-            <translation type="unfinished" />
+            <translation>Heizelement raus</translation>
         </message>
         <message>
             <source>Plate out, faces together</source>
-            <translation type="unfinished" />
+            <translation>Heizelement raus, Flächen zusammen</translation>
         </message>
         <message>
             <source>Plate temperature, bench %1</source>
-            <translation type="unfinished" />
+            <translation>Heizelementtemperatur, Bank %1</translation>
         </message>
         <message>
             <source>Plate too cold</source>
-            <translation type="unfinished" />
+            <translation>Heizelement zu kalt</translation>
         </message>
         <message>
             <source>Plate too hot</source>
-            <translation type="unfinished" />
+            <translation>Heizelement zu heiß</translation>
         </message>
         <message>
             <source>Plate was dirty</source>
-            <translation type="unfinished" />
+            <translation>Heizelement schmutzig</translation>
         </message>
         <message>
             <source>Play</source>
-            <translation type="unfinished" />
+            <translation>Start</translation>
         </message>
         <message>
             <source>Power was off</source>
-            <translation type="unfinished" />
+            <translation>Strom war weg</translation>
         </message>
         <message>
             <source>Power was off for %1.</source>
-            <translation type="unfinished" />
+            <translation>Strom war %1 weg.</translation>
         </message>
         <message>
             <source>Power was off.</source>
-            <translation type="unfinished" />
+            <translation>Strom war weg.</translation>
         </message>
         <message>
             <source>Practice</source>
-            <translation type="unfinished" />
+            <translation>Üben</translation>
         </message>
         <message>
             <source>Practice of %1</source>
-            <translation type="unfinished" />
+            <translation>Üben: %1</translation>
         </message>
         <message>
             <source>Practice record</source>
-            <translation type="unfinished" />
+            <translation>Übungsprotokoll</translation>
         </message>
         <message>
             <source>Practice record. Not a certificate.</source>
-            <translation type="unfinished" />
+            <translation>Übungsprotokoll. Kein Zeugnis.</translation>
         </message>
         <message>
             <source>Practice, up to %1 times as fast. No joint here counts.</source>
-            <translation type="unfinished" />
+            <translation>Üben, bis zu %1-mal so schnell. Keine Schweißung zählt hier.</translation>
         </message>
         <message>
             <source>Prepare</source>
-            <translation type="unfinished" />
+            <translation>Vorbereiten</translation>
         </message>
         <message>
             <source>Press the foot switch now.</source>
-            <translation type="unfinished" />
+            <translation>Jetzt den Fußschalter drücken.</translation>
         </message>
         <message>
             <source>Pressure</source>
-            <translation type="unfinished" />
+            <translation>Druck</translation>
         </message>
         <message>
             <source>Pressure is off</source>
-            <translation type="unfinished" />
+            <translation>Druck ist weg</translation>
         </message>
         <message>
             <source>Pressure is on</source>
-            <translation type="unfinished" />
+            <translation>Druck steht</translation>
         </message>
         <message>
             <source>Pressure, plate</source>
-            <translation type="unfinished" />
+            <translation>Druck, Heizelement</translation>
         </message>
         <message>
             <source>Pressures</source>
-            <translation type="unfinished" />
+            <translation>Drücke</translation>
         </message>
         <message>
             <source>Pressures, plate</source>
-            <translation type="unfinished" />
+            <translation>Drücke, Heizelement</translation>
         </message>
         <message>
             <source>Print</source>
-            <translation type="unfinished" />
+            <translation>Drucken</translation>
         </message>
         <message>
             <source>Print or mail it today: whoever has this tablet could seal anew, and only a fingerprint elsewhere shows it.</source>
-            <translation type="unfinished" />
+            <translation>Heute noch drucken oder mailen: Wer dieses Tablet hat, könnte neu siegeln; nur ein Fingerabdruck anderswo zeigt das.</translation>
         </message>
         <message>
             <source>Procedure</source>
-            <translation type="unfinished" />
+            <translation>Anweisung</translation>
         </message>
         <message>
             <source>Rate %1 N for each %2 (± %3 %), zero at %4 %2.</source>
-            <translation type="unfinished" />
+            <translation>Rate %1 N je %2 (± %3 %), Null bei %4 %2.</translation>
         </message>
         <message>
             <source>Read</source>
-            <translation type="unfinished" />
+            <translation>Ablesen</translation>
         </message>
         <message>
             <source>Read a CSV file</source>
-            <translation type="unfinished" />
+            <translation>CSV-Datei lesen</translation>
         </message>
         <message>
             <source>Read it</source>
-            <translation type="unfinished" />
+            <translation>Lesen</translation>
         </message>
         <message>
             <source>Read on the face. Place %1 of %2: %3.</source>
-            <translation type="unfinished" />
+            <translation>An der Fläche messen. Stelle %1 von %2: %3.</translation>
         </message>
         <message>
             <source>Read scale %1 now and type it in.</source>
-            <translation type="unfinished" />
+            <translation>Skala %1 jetzt ablesen, eintippen.</translation>
         </message>
         <message>
             <source>Read the plate on its face. Place %1 of %2: %3.</source>
-            <translation type="unfinished" />
+            <translation>Heizelement an der Fläche messen. Stelle %1 von %2: %3.</translation>
         </message>
         <message>
             <source>Reading is below %1. Turn up to %2.</source>
-            <translation type="unfinished" />
+            <translation>Wert unter %1. Hochdrehen auf %2.</translation>
         </message>
         <message>
             <source>Reading not followed</source>
-            <translation type="unfinished" />
+            <translation>Wert nicht gehalten</translation>
         </message>
         <message>
             <source>Readings</source>
-            <translation type="unfinished" />
+            <translation>Ablesungen</translation>
         </message>
         <message>
             <source>Readings of the scale against the forces that a load cell shows: at least 3, over the whole range that is welded with.</source>
-            <translation type="unfinished" />
+            <translation>Skalenwerte und die Kräfte, die eine Kraftmessdose zeigt: mindestens 3, über den ganzen Bereich, in dem geschweißt wird.</translation>
         </message>
         <message>
             <source>Release</source>
-            <translation type="unfinished" />
+            <translation>Ausspannen</translation>
         </message>
         <message>
             <source>Release it</source>
-            <translation type="unfinished" />
+            <translation>Freigeben</translation>
         </message>
         <message>
             <source>Released too early</source>
-            <translation type="unfinished" />
+            <translation>Zu früh ausgespannt</translation>
         </message>
         <message>
             <source>Right-handed</source>
-            <translation type="unfinished" />
+            <translation>Rechtshändig</translation>
         </message>
         <message>
             <source>Row below</source>
-            <translation type="unfinished" />
+            <translation>Zeile drunter</translation>
         </message>
         <message>
             <source>Rows after</source>
-            <translation type="unfinished" />
+            <translation>Weitere Zeilen</translation>
         </message>
         <message>
             <source>Rows before</source>
-            <translation type="unfinished" />
+            <translation>Frühere Zeilen</translation>
         </message>
         <message>
             <source>Same again</source>
-            <translation type="unfinished" />
+            <translation>Noch einmal so</translation>
         </message>
         <message>
             <source>Save</source>
-            <translation type="unfinished" />
+            <translation>Speichern</translation>
         </message>
         <message>
             <source>Save as PDF</source>
-            <translation type="unfinished" />
+            <translation>Als PDF sichern</translation>
         </message>
         <message>
             <source>Save report</source>
-            <translation type="unfinished" />
+            <translation>Bericht sichern</translation>
         </message>
         <message>
             <source>Save the joint</source>
-            <translation type="unfinished" />
+            <translation>Speichern</translation>
         </message>
         <message>
             <source>Saved: %1</source>
-            <translation type="unfinished" />
+            <translation>Gesichert: %1</translation>
         </message>
         <message>
             <source>Say why</source>
-            <translation type="unfinished" />
+            <translation>Warum?</translation>
         </message>
         <message>
             <source>Scale</source>
-            <translation type="unfinished" />
+            <translation>Skala</translation>
         </message>
         <message>
             <source>Scale %1</source>
-            <translation type="unfinished" />
+            <translation>Skala %1</translation>
         </message>
         <message>
             <source>Scale %1 in cooling</source>
-            <translation type="unfinished" />
+            <translation>Skala %1 beim Abkühlen</translation>
         </message>
         <message>
             <source>Scale and springs</source>
-            <translation type="unfinished" />
+            <translation>Skala und Federn</translation>
         </message>
         <message>
             <source>Scale at %1, wheel locked. Wait for the signal.</source>
-            <translation type="unfinished" />
+            <translation>Skala auf %1, Handrad gesperrt. Auf das Signal warten.</translation>
         </message>
         <message>
             <source>Scale is not on zero</source>
-            <translation type="unfinished" />
+            <translation>Skala nicht auf null</translation>
         </message>
         <message>
             <source>Scale of bench %1</source>
-            <translation type="unfinished" />
+            <translation>Skala von Bank %1</translation>
         </message>
         <message>
             <source>Scale reading</source>
-            <translation type="unfinished" />
+            <translation>Skalenwert</translation>
         </message>
         <message>
             <source>Scale reads %1</source>
-            <translation type="unfinished" />
+            <translation>Skala zeigt %1</translation>
         </message>
         <message>
             <source>Scale reads %1 %2</source>
-            <translation type="unfinished" />
+            <translation>Skala zeigt %1 %2</translation>
         </message>
         <message>
             <source>Scale too coarse: only a foreman may allow it.</source>
-            <translation type="unfinished" />
+            <translation>Skala zu grob: Nur ein Meister darf es erlauben.</translation>
         </message>
         <message>
             <source>Scatter %1 N; the line is known to ± %2 N, a reading to ± %3 N (95 %, at the middle).</source>
-            <translation type="unfinished" />
+            <translation>Streuung %1 N; die Gerade ist auf ± %2 N bekannt, ein Skalenwert auf ± %3 N (95 %, in der Mitte).</translation>
         </message>
         <message>
             <source>Screen: %1</source>
-            <translation type="unfinished" />
+            <translation>Anzeige: %1</translation>
         </message>
         <message>
             <source>Seal again</source>
-            <translation type="unfinished" />
+            <translation>Neu siegeln</translation>
         </message>
         <message>
             <source>Seal the day</source>
-            <translation type="unfinished" />
+            <translation>Tag versiegeln</translation>
         </message>
         <message>
             <source>Sealed at %1 by %2</source>
-            <translation type="unfinished" />
+            <translation>Versiegelt um %1 von %2</translation>
         </message>
         <message>
             <source>Seam %1</source>
-            <translation type="unfinished" />
+            <translation>Naht %1</translation>
         </message>
         <message>
             <source>Seam %1 of %2: </source>
-            <translation type="unfinished" />
+            <translation>Naht %1 von %2: </translation>
         </message>
         <message>
             <source>Seam %1, %2</source>
-            <translation type="unfinished" />
+            <translation>Naht %1, %2</translation>
         </message>
         <message>
             <source>Seam is shielded</source>
-            <translation type="unfinished" />
+            <translation>Naht ist geschützt</translation>
         </message>
         <message>
             <source>Seamclock</source>
-            <translation type="unfinished" />
+            <translation>Seamclock</translation>
         </message>
         <message>
             <source>Seamclock can't start.</source>
-            <translation type="unfinished" />
+            <translation>Seamclock startet nicht.</translation>
         </message>
         <message>
             <source>Seamclock, practice: physics in a model, no plastic. It can't teach the feel of a wheel, and it proves no skill at a real bench.</source>
-            <translation type="unfinished" />
+            <translation>Seamclock, Üben: Physik im Modell, kein Kunststoff. Es lehrt nicht das Gefühl im Handrad und beweist kein Können an einer echten Bank.</translation>
         </message>
         <message>
             <source>Seamclock: practice</source>
-            <translation type="unfinished" />
+            <translation>Seamclock: Üben</translation>
         </message>
         <message>
             <source>Second sheet</source>
-            <translation type="unfinished" />
+            <translation>Zweite Tafel</translation>
         </message>
         <message>
             <source>Second sheet is clamped</source>
-            <translation type="unfinished" />
+            <translation>Zweite Tafel gespannt</translation>
         </message>
         <message>
             <source>See it again</source>
-            <translation type="unfinished" />
+            <translation>Noch einmal</translation>
         </message>
         <message>
             <source>See the result</source>
-            <translation type="unfinished" />
+            <translation>Ergebnis ansehen</translation>
         </message>
         <message>
             <source>Seen</source>
-            <translation type="unfinished" />
+            <translation>Gesehen</translation>
         </message>
         <message>
             <source>Seen again: %1</source>
-            <translation type="unfinished" />
+            <translation>Noch einmal: %1</translation>
         </message>
         <message>
             <source>Set</source>
-            <translation type="unfinished" />
+            <translation>Stellen</translation>
         </message>
         <message>
             <source>Set gap</source>
-            <translation type="unfinished" />
+            <translation>Abstand</translation>
         </message>
         <message>
             <source>Set the gap to %1 mm, the same front and back.</source>
-            <translation type="unfinished" />
+            <translation>Abstand auf %1 mm stellen, vorn wie hinten.</translation>
         </message>
         <message>
             <source>Set-up</source>
-            <translation type="unfinished" />
+            <translation>Einrichten</translation>
         </message>
         <message>
             <source>Set-up: procedures and benches</source>
-            <translation type="unfinished" />
+            <translation>Einrichten: Anweisungen und Bänke</translation>
         </message>
         <message>
             <source>Several short ones in one clamping add up.</source>
-            <translation type="unfinished" />
+            <translation>Mehrere kurze in einer Spannung zählen zusammen.</translation>
         </message>
         <message>
             <source>Sheet %1: %2</source>
-            <translation type="unfinished" />
+            <translation>Tafel %1: %2</translation>
         </message>
         <message>
             <source>Sheet 1</source>
-            <translation type="unfinished" />
+            <translation>Tafel 1</translation>
         </message>
         <message>
             <source>Sheet 2</source>
-            <translation type="unfinished" />
+            <translation>Tafel 2</translation>
         </message>
         <message>
             <source>Sheet is out</source>
-            <translation type="unfinished" />
+            <translation>Tafel ist raus</translation>
         </message>
         <message>
             <source>Sheets apart, plate out, faces together.</source>
-            <translation type="unfinished" />
+            <translation>Tafeln weg, Heizelement raus, Flächen zusammen.</translation>
         </message>
         <message>
             <source>Shield</source>
-            <translation type="unfinished" />
+            <translation>Schützen</translation>
         </message>
         <message>
             <source>Shield the seam. Wipe it dry.</source>
-            <translation type="unfinished" />
+            <translation>Naht schützen. Trocken wischen.</translation>
         </message>
         <message>
             <source>Shop</source>
-            <translation type="unfinished" />
+            <translation>Halle</translation>
         </message>
         <message>
             <source>Shop temperature</source>
-            <translation type="unfinished" />
+            <translation>Hallentemperatur</translation>
         </message>
         <message>
             <source>Sign in</source>
-            <translation type="unfinished" />
+            <translation>Anmelden</translation>
         </message>
         <message>
             <source>Signal</source>
-            <translation type="unfinished" />
+            <translation>Signal</translation>
         </message>
         <message>
             <source>Slammed together</source>
-            <translation type="unfinished" />
+            <translation>Hart zusammengefahren</translation>
         </message>
         <message>
             <source>Slow</source>
-            <translation type="unfinished" />
+            <translation>Langsam</translation>
         </message>
         <message>
             <source>Soak</source>
-            <translation type="unfinished" />
+            <translation>Anwärmen</translation>
         </message>
         <message>
             <source>Soak from zero to drag</source>
-            <translation type="unfinished" />
+            <translation>Anwärmen null bis Schleppkraft</translation>
         </message>
         <message>
             <source>Soak is over by %1 s. Plate out now.</source>
-            <translation type="unfinished" />
+            <translation>Anwärmzeit seit %1 s um. Heizelement raus.</translation>
         </message>
         <message>
             <source>Soak's reading lies below the calibration.</source>
-            <translation type="unfinished" />
+            <translation>Der Skalenwert fürs Anwärmen liegt unter der Kalibrierung.</translation>
         </message>
         <message>
             <source>Soak, at most</source>
-            <translation type="unfinished" />
+            <translation>Anwärmen, max.</translation>
         </message>
         <message>
             <source>Soaked under pressure</source>
-            <translation type="unfinished" />
+            <translation>Unter Druck angewärmt</translation>
         </message>
         <message>
             <source>Somebody disturbed it</source>
-            <translation type="unfinished" />
+            <translation>Jemand hat gestört</translation>
         </message>
         <message>
             <source>Somebody new</source>
-            <translation type="unfinished" />
+            <translation>Jemand Neues</translation>
         </message>
         <message>
             <source>Something is wrong</source>
-            <translation type="unfinished" />
+            <translation>Etwas stimmt nicht</translation>
         </message>
         <message>
             <source>Something sticks to it.</source>
-            <translation type="unfinished" />
+            <translation>Etwas klebt daran.</translation>
         </message>
         <message>
             <source>Speed × %1</source>
-            <translation type="unfinished" />
+            <translation>Tempo × %1</translation>
         </message>
         <message>
             <source>Spring is off</source>
-            <translation type="unfinished" />
+            <translation>Feder entspannt</translation>
         </message>
         <message>
             <source>Spring off</source>
-            <translation type="unfinished" />
+            <translation>Feder lösen</translation>
         </message>
         <message>
             <source>Stand at the bench. Can you hear the signal?</source>
-            <translation type="unfinished" />
+            <translation>An die Bank stellen. Ist das Signal zu hören?</translation>
         </message>
         <message>
             <source>Step</source>
-            <translation type="unfinished" />
+            <translation>Versatz</translation>
         </message>
         <message>
             <source>Step from one sheet to the other.</source>
-            <translation type="unfinished" />
+            <translation>Stufe von Tafel zu Tafel.</translation>
         </message>
         <message>
             <source>Stop</source>
-            <translation type="unfinished" />
+            <translation>Stopp</translation>
         </message>
         <message>
             <source>Stop this weld</source>
-            <translation type="unfinished" />
+            <translation>Abbrechen</translation>
         </message>
         <message>
             <source>Stop this weld? Say why.</source>
-            <translation type="unfinished" />
+            <translation>Abbrechen? Grund nennen.</translation>
         </message>
         <message>
             <source>Stop: cut out</source>
-            <translation type="unfinished" />
+            <translation>Stopp: austrennen</translation>
         </message>
         <message>
             <source>Stop: plate too cold</source>
-            <translation type="unfinished" />
+            <translation>Stopp: Heizelement zu kalt</translation>
         </message>
         <message>
             <source>Stop: plate too hot</source>
-            <translation type="unfinished" />
+            <translation>Stopp: Heizelement zu heiß</translation>
         </message>
         <message>
             <source>Stopped</source>
-            <translation type="unfinished" />
+            <translation>Abbruch</translation>
         </message>
         <message>
             <source>Supervisor</source>
-            <translation type="unfinished" />
+            <translation>Schweißaufsicht</translation>
         </message>
         <message>
             <source>Take back</source>
-            <translation type="unfinished" />
+            <translation>Zurücknehmen</translation>
         </message>
         <message>
             <source>Take care</source>
-            <translation type="unfinished" />
+            <translation>Vorsicht</translation>
         </message>
         <message>
             <source>Take off</source>
-            <translation type="unfinished" />
+            <translation>Abziehen</translation>
         </message>
         <message>
             <source>Take out</source>
-            <translation type="unfinished" />
+            <translation>Entfernen</translation>
         </message>
         <message>
             <source>Take out early</source>
-            <translation type="unfinished" />
+            <translation>Früher ausspannen</translation>
         </message>
         <message>
             <source>Take the call</source>
-            <translation type="unfinished" />
+            <translation>Abnehmen</translation>
         </message>
         <message>
             <source>Take the film off both edges.</source>
-            <translation type="unfinished" />
+            <translation>Folie von beiden Kanten abziehen.</translation>
         </message>
         <message>
             <source>That PIN is wrong.</source>
-            <translation type="unfinished" />
+            <translation>Die PIN ist falsch.</translation>
         </message>
         <message>
             <source>The battery is low: %1 %. Plug the charger in.</source>
-            <translation type="unfinished" />
+            <translation>Der Akku ist schwach: %1 %. Ladegerät anstecken.</translation>
         </message>
         <message>
             <source>The bead is not measured. Say why.</source>
-            <translation type="unfinished" />
+            <translation>Der Wulst ist nicht gemessen. Grund nennen.</translation>
         </message>
         <message>
             <source>The bench "%1" is changed.</source>
-            <translation type="unfinished" />
+            <translation>Die Bank „%1“ wird geändert.</translation>
         </message>
         <message>
             <source>The bench can't be set so</source>
-            <translation type="unfinished" />
+            <translation>Bank lässt sich nicht so stellen</translation>
         </message>
         <message>
             <source>The bench is kept.</source>
-            <translation type="unfinished" />
+            <translation>Die Bank ist übernommen.</translation>
         </message>
         <message>
             <source>The bench is needed</source>
-            <translation type="unfinished" />
+            <translation>Bank wird gebraucht</translation>
         </message>
         <message>
             <source>The bench that harms nobody</source>
-            <translation type="unfinished" />
+            <translation>Die Bank ohne Gefahr</translation>
         </message>
         <message>
             <source>The calibration is too uncertain for this seam.</source>
-            <translation type="unfinished" />
+            <translation>Die Kalibrierung ist zu unsicher für diese Naht.</translation>
         </message>
         <message>
             <source>The card is saved: %1</source>
-            <translation type="unfinished" />
+            <translation>Die Karte ist gespeichert: %1</translation>
         </message>
         <message>
             <source>The day's joints</source>
-            <translation type="unfinished" />
+            <translation>Tagesliste</translation>
         </message>
         <message>
             <source>The edges are planed, the chips are off.</source>
-            <translation type="unfinished" />
+            <translation>Die Kanten sind gehobelt, die Späne weg.</translation>
         </message>
         <message>
             <source>The film is off the edges.</source>
-            <translation type="unfinished" />
+            <translation>Die Folie ist von den Kanten ab.</translation>
         </message>
         <message>
             <source>The first one is entered under "Who is it?".</source>
-            <translation type="unfinished" />
+            <translation>Der erste wird unter „Wer ist es?“ eingetragen.</translation>
         </message>
         <message>
             <source>The folder above</source>
-            <translation type="unfinished" />
+            <translation>Ordner darüber</translation>
         </message>
         <message>
             <source>The force is less than this bench holds steadily.</source>
-            <translation type="unfinished" />
+            <translation>Die Kraft ist kleiner, als diese Bank sicher hält.</translation>
         </message>
         <message>
             <source>The foreman decided</source>
-            <translation type="unfinished" />
+            <translation>Der Meister entschied</translation>
         </message>
         <message>
             <source>The foreman may go on. Why?</source>
-            <translation type="unfinished" />
+            <translation>Der Meister darf weitermachen. Warum?</translation>
         </message>
         <message>
             <source>The foreman releases it</source>
-            <translation type="unfinished" />
+            <translation>Meister gibt sie frei</translation>
         </message>
         <message>
             <source>The foreman's PIN is asked next; the record keeps the name.</source>
-            <translation type="unfinished" />
+            <translation>Als Nächstes die PIN des Meisters; der Name kommt ins Protokoll.</translation>
         </message>
         <message>
             <source>The hand was slow</source>
-            <translation type="unfinished" />
+            <translation>Die Hand war langsam</translation>
         </message>
         <message>
             <source>The job lets this seam be welded again %1 times. It is in the record.</source>
-            <translation type="unfinished" />
+            <translation>Laut Auftrag darf diese Naht %1-mal neu geschweißt werden. Es steht im Protokoll.</translation>
         </message>
         <message>
             <source>The joint</source>
-            <translation type="unfinished" />
+            <translation>Die Naht</translation>
         </message>
         <message>
             <source>The joint is cut out and kept in the list as stopped.</source>
-            <translation type="unfinished" />
+            <translation>Die Schweißung wird ausgetrennt und bleibt als Abbruch in der Liste.</translation>
         </message>
         <message>
             <source>The joint of that photo is gone from its bench.</source>
-            <translation type="unfinished" />
+            <translation>Die Schweißung zu diesem Foto ist nicht mehr an der Bank.</translation>
         </message>
         <message>
             <source>The key that it types becomes the next step.</source>
-            <translation type="unfinished" />
+            <translation>Die Taste, die er tippt, wird der nächste Schritt.</translation>
         </message>
         <message>
             <source>The limit is passed. It counts, and is in the record.</source>
-            <translation type="unfinished" />
+            <translation>Grenze überschritten. Es zählt und steht im Protokoll.</translation>
         </message>
         <message>
             <source>The log is damaged. Finish the weld, end the program, start it again. %1</source>
-            <translation type="unfinished" />
+            <translation>Das Logbuch ist beschädigt. Fertig schweißen, Programm beenden, neu starten. %1</translation>
         </message>
         <message>
             <source>The log keeps what was, and who changed it.</source>
-            <translation type="unfinished" />
+            <translation>Im Logbuch bleibt, was war und wer es geändert hat.</translation>
         </message>
         <message>
             <source>The log knows no people yet.</source>
-            <translation type="unfinished" />
+            <translation>Das Logbuch kennt noch niemanden.</translation>
         </message>
         <message>
             <source>The log was damaged and is kept aside; %1 tells what was taken over.</source>
-            <translation type="unfinished" />
+            <translation>Das Logbuch war beschädigt und liegt beiseite; was übernommen wurde, steht in %1.</translation>
         </message>
         <message>
             <source>The log was damaged and is kept aside; a new one goes on.</source>
-            <translation type="unfinished" />
+            <translation>Das Logbuch war beschädigt und liegt beiseite; ein neues geht weiter.</translation>
         </message>
         <message>
             <source>The log's file was damaged. Nothing is lost: the log goes on in a new file, the old one is kept.</source>
-            <translation type="unfinished" />
+            <translation>Die Datei des Logbuchs war beschädigt. Nichts ist verloren: Es geht in einer neuen Datei weiter, die alte bleibt.</translation>
         </message>
         <message>
             <source>The machine's own instructions decide in which order a joint is released: the program has no order of its own.</source>
-            <translation type="unfinished" />
+            <translation>Die Betriebsanleitung der Maschine entscheidet, in welcher Folge ausgespannt wird: Das Programm hat keine eigene Folge.</translation>
         </message>
         <message>
             <source>The machine's own instructions decide. The last step is the sheet.</source>
-            <translation type="unfinished" />
+            <translation>Die Betriebsanleitung der Maschine entscheidet. Zuletzt kommt die Tafel.</translation>
         </message>
         <message>
             <source>The melt flow rates are far apart.</source>
-            <translation type="unfinished" />
+            <translation>Die Schmelzindizes liegen weit auseinander.</translation>
         </message>
         <message>
             <source>The melt flow rates can't be compared.</source>
-            <translation type="unfinished" />
+            <translation>Die Schmelzindizes sind nicht vergleichbar.</translation>
         </message>
         <message>
             <source>The phone rings.</source>
-            <translation type="unfinished" />
+            <translation>Das Telefon klingelt.</translation>
         </message>
         <message>
             <source>The photo is kept: %1</source>
-            <translation type="unfinished" />
+            <translation>Das Foto ist übernommen: %1</translation>
         </message>
         <message>
             <source>The place can't be reached</source>
-            <translation type="unfinished" />
+            <translation>Stelle nicht erreichbar</translation>
         </message>
         <message>
             <source>The plate burns at once. Gloves for heat, but never on planed faces; park the plate guarded.</source>
-            <translation type="unfinished" />
+            <translation>Das Heizelement verbrennt sofort. Handschuhe gegen Hitze, aber nie an gehobelten Flächen; Heizelement geschützt ablegen.</translation>
         </message>
         <message>
             <source>The plate can't be set so</source>
-            <translation type="unfinished" />
+            <translation>Heizelement nicht so einstellbar</translation>
         </message>
         <message>
             <source>The plate has cooled. Cut back and plane.</source>
-            <translation type="unfinished" />
+            <translation>Heizelement ist kalt. Zurückschneiden, hobeln.</translation>
         </message>
         <message>
             <source>The plate is between the edges: its face can't be read.</source>
-            <translation type="unfinished" />
+            <translation>Das Heizelement ist zwischen den Kanten: Seine Fläche ist nicht messbar.</translation>
         </message>
         <message>
             <source>The plate is outside its window. Wait, then read it again.</source>
-            <translation type="unfinished" />
+            <translation>Heizelement außerhalb seines Bereichs. Warten, dann neu messen.</translation>
         </message>
         <message>
             <source>The plate is wiped.</source>
-            <translation type="unfinished" />
+            <translation>Heizelement geputzt.</translation>
         </message>
         <message>
             <source>The plate stuck</source>
-            <translation type="unfinished" />
+            <translation>Heizelement klebte</translation>
         </message>
         <message>
             <source>The plate's face reads %1 °C at the %2.</source>
-            <translation type="unfinished" />
+            <translation>Heizelementfläche: %1 °C, %2.</translation>
         </message>
         <message>
             <source>The procedure "%1" is changed.</source>
-            <translation type="unfinished" />
+            <translation>Die Anweisung „%1“ wird geändert.</translation>
         </message>
         <message>
             <source>The procedure is kept.</source>
-            <translation type="unfinished" />
+            <translation>Die Anweisung ist übernommen.</translation>
         </message>
         <message>
             <source>The procedure lacks a value for this sheet.</source>
-            <translation type="unfinished" />
+            <translation>In der Anweisung fehlt ein Wert für diese Tafel.</translation>
         </message>
         <message>
             <source>The procedure lacks: %1.</source>
-            <translation type="unfinished" />
+            <translation>In der Anweisung fehlt: %1.</translation>
         </message>
         <message>
             <source>The same PIN once more</source>
-            <translation type="unfinished" />
+            <translation>Dieselbe PIN noch einmal</translation>
         </message>
         <message>
             <source>The screen has just come to this bench. Press again.</source>
-            <translation type="unfinished" />
+            <translation>Der Bildschirm kam gerade erst zu dieser Bank. Noch einmal drücken.</translation>
         </message>
         <message>
             <source>The screen is kept on. The tablet may sleep: see its own settings.</source>
-            <translation type="unfinished" />
+            <translation>Der Bildschirm bleibt an. Das Tablet kann einschlafen: siehe seine Einstellungen.</translation>
         </message>
         <message>
             <source>The sheets are molten %1 deep after soak, and their skin is at %2 when the faces meet after the longest changeover; it melts at %3.</source>
-            <translation type="unfinished" />
+            <translation>Die Tafeln sind nach dem Anwärmen %1 tief geschmolzen, und ihre Haut hat beim Fügen nach dem längsten Umstellen %2; sie schmilzt bei %3.</translation>
         </message>
         <message>
             <source>The sheets are soft %1 deep after soak, and their skin is at %2 when the faces meet after the longest changeover; it is soft above %3.</source>
-            <translation type="unfinished" />
+            <translation>Die Tafeln sind nach dem Anwärmen %1 tief weich, und ihre Haut hat beim Fügen nach dem längsten Umstellen %2; weich ist sie über %3.</translation>
         </message>
         <message>
             <source>The sheets' grades differ: ask first.</source>
-            <translation type="unfinished" />
+            <translation>Die Sorten der Tafeln sind verschieden: erst fragen.</translation>
         </message>
         <message>
             <source>The shop is too cold or too warm for this procedure.</source>
-            <translation type="unfinished" />
+            <translation>Die Halle ist zu kalt oder zu warm für diese Anweisung.</translation>
         </message>
         <message>
             <source>The skin may no longer be molten when the faces meet.</source>
-            <translation type="unfinished" />
+            <translation>Die Haut ist beim Fügen vielleicht nicht mehr geschmolzen.</translation>
         </message>
         <message>
             <source>The steps are then written in this name.</source>
-            <translation type="unfinished" />
+            <translation>Die Schritte laufen dann unter diesem Namen.</translation>
         </message>
         <message>
             <source>The steps are written in this name.</source>
-            <translation type="unfinished" />
+            <translation>Die Schritte laufen unter diesem Namen.</translation>
         </message>
         <message>
             <source>The tables crush, and the spring stores its force: keep hands out, and ease it before you open a clamp.</source>
-            <translation type="unfinished" />
+            <translation>Die Tische quetschen, und die Feder speichert ihre Kraft: Hände weg, Feder entspannen, bevor eine Klemme aufgeht.</translation>
         </message>
         <message>
             <source>The tablet is kept awake until no joint is open.</source>
-            <translation type="unfinished" />
+            <translation>Das Tablet bleibt wach, bis keine Schweißung offen ist.</translation>
         </message>
         <message>
             <source>The tablet is kept awake. Its screen may go dark: see its own settings.</source>
-            <translation type="unfinished" />
+            <translation>Das Tablet bleibt wach. Der Bildschirm kann dunkel werden: siehe seine Einstellungen.</translation>
         </message>
         <message>
             <source>The trial joint: what does the supervisor say?</source>
-            <translation type="unfinished" />
+            <translation>Die Probeschweißung: Was sagt die Aufsicht?</translation>
         </message>
         <message>
             <source>The two were not the same. Type it anew.</source>
-            <translation type="unfinished" />
+            <translation>Die beiden waren nicht gleich. Neu eintippen.</translation>
         </message>
         <message>
             <source>The weld goes on meanwhile.</source>
-            <translation type="unfinished" />
+            <translation>Die Schweißung läuft weiter.</translation>
         </message>
         <message>
             <source>There is no folder "%1".</source>
-            <translation type="unfinished" />
+            <translation>Es gibt keinen Ordner „%1“.</translation>
         </message>
         <message>
             <source>There is no photo on this tablet yet.</source>
-            <translation type="unfinished" />
+            <translation>Auf diesem Tablet ist noch kein Foto.</translation>
         </message>
         <message>
             <source>Thickness of the sheets</source>
-            <translation type="unfinished" />
+            <translation>Dicke der Tafeln</translation>
         </message>
         <message>
             <source>This card guides. The machine's own instructions, the standard in force, local rules and a qualified welder decide.</source>
-            <translation type="unfinished" />
+            <translation>Diese Karte leitet an. Betriebsanleitung der Maschine, geltende Norm, örtliche Regeln und ein geprüfter Schweißer entscheiden.</translation>
         </message>
         <message>
             <source>This is practice already: people and set-up belong to the shop.</source>
-            <translation type="unfinished" />
+            <translation>Das ist schon Üben: Personen und Einrichten gehören zum Betrieb.</translation>
         </message>
         <message>
             <source>This machine can't be kept awake from here: see its own settings.</source>
-            <translation type="unfinished" />
+            <translation>Dieser Rechner lässt sich von hier nicht wach halten: siehe seine Einstellungen.</translation>
         </message>
         <message>
             <source>This scale can't show the tolerance. Fetch the foreman.</source>
-            <translation type="unfinished" />
+            <translation>Diese Skala zeigt die Toleranz nicht. Meister holen.</translation>
         </message>
         <message>
             <source>This scale hardly shows the tolerance.</source>
-            <translation type="unfinished" />
+            <translation>Diese Skala zeigt die Toleranz kaum.</translation>
         </message>
         <message>
             <source>Tick all</source>
-            <translation type="unfinished" />
+            <translation>Alle wählen</translation>
         </message>
         <message>
             <source>Tick none</source>
-            <translation type="unfinished" />
+            <translation>Keine wählen</translation>
         </message>
         <message>
             <source>Tick values</source>
-            <translation type="unfinished" />
+            <translation>Werte wählen</translation>
         </message>
         <message>
             <source>Time goes on.</source>
-            <translation type="unfinished" />
+            <translation>Die Zeit läuft.</translation>
         </message>
         <message>
             <source>Times, bead: %1</source>
-            <translation type="unfinished" />
+            <translation>Zeiten, Wulst: %1</translation>
         </message>
         <message>
             <source>To the list</source>
-            <translation type="unfinished" />
+            <translation>Zur Liste</translation>
         </message>
         <message>
             <source>To the overview</source>
-            <translation type="unfinished" />
+            <translation>Zur Übersicht</translation>
         </message>
         <message>
             <source>To the tables</source>
-            <translation type="unfinished" />
+            <translation>Zu den Tabellen</translation>
         </message>
         <message>
             <source>Too many wrong PINs.</source>
-            <translation type="unfinished" />
+            <translation>Zu viele falsche PINs.</translation>
         </message>
         <message>
             <source>Trainee: %1</source>
-            <translation type="unfinished" />
+            <translation>Lehrling: %1</translation>
         </message>
         <message>
             <source>Trainee: nobody was named</source>
-            <translation type="unfinished" />
+            <translation>Lehrling: nicht genannt</translation>
         </message>
         <message>
             <source>Trial joint %1 is cut out.</source>
-            <translation type="unfinished" />
+            <translation>Probeschweißung %1 wird ausgetrennt.</translation>
         </message>
         <message>
             <source>Trial joint %1 is not released yet.</source>
-            <translation type="unfinished" />
+            <translation>Probe %1 ist noch nicht freigegeben.</translation>
         </message>
         <message>
             <source>Trial joint %1 is released.</source>
-            <translation type="unfinished" />
+            <translation>Probeschweißung %1 ist freigegeben.</translation>
         </message>
         <message>
             <source>Trial joint %1 was not accepted.</source>
-            <translation type="unfinished" />
+            <translation>Probe %1 wurde nicht angenommen.</translation>
         </message>
         <message>
             <source>Trouble</source>
-            <translation type="unfinished" />
+            <translation>Störung</translation>
         </message>
         <message>
             <source>Trouble with the bench</source>
-            <translation type="unfinished" />
+            <translation>Störung an der Bank</translation>
         </message>
         <message>
             <source>True time</source>
-            <translation type="unfinished" />
+            <translation>Echtzeit</translation>
         </message>
         <message>
             <source>Turn the wheel evenly. Keep to the mark.</source>
-            <translation type="unfinished" />
+            <translation>Handrad gleichmäßig drehen. Der Marke folgen.</translation>
         </message>
         <message>
             <source>Two minutes without a press: the desk is closed.</source>
-            <translation type="unfinished" />
+            <translation>Zwei Minuten ohne Druck: Das Pult ist zu.</translation>
         </message>
         <message>
             <source>Type it again</source>
-            <translation type="unfinished" />
+            <translation>Neu eintippen</translation>
         </message>
         <message>
             <source>Type it in</source>
-            <translation type="unfinished" />
+            <translation>Eintippen</translation>
         </message>
         <message>
             <source>Type readings and forces</source>
-            <translation type="unfinished" />
+            <translation>Werte und Kräfte eintippen</translation>
         </message>
         <message>
             <source>Unlock</source>
-            <translation type="unfinished" />
+            <translation>Lösen</translation>
         </message>
         <message>
             <source>Valley between the beads, above the sheet's surface.</source>
-            <translation type="unfinished" />
+            <translation>Kerbgrund zwischen den Wülsten, über der Tafeloberfläche.</translation>
         </message>
         <message>
             <source>Wait</source>
-            <translation type="unfinished" />
+            <translation>Warten</translation>
         </message>
         <message>
             <source>Wait %1</source>
-            <translation type="unfinished" />
+            <translation>Warten %1</translation>
         </message>
         <message>
             <source>Wait %2 before soak on %1. Two hands, one plate.</source>
-            <translation type="unfinished" />
+            <translation>Noch %2 warten mit Anwärmen an %1. Zwei Hände, ein Heizelement.</translation>
         </message>
         <message>
             <source>Wait %2 before you begin %1. Two hands, one plate.</source>
-            <translation type="unfinished" />
+            <translation>Vor Beginn an %1 noch %2 warten. Zwei Hände, ein Heizelement.</translation>
         </message>
         <message>
             <source>Wait for a %1 mm bead, all along, top and bottom.</source>
-            <translation type="unfinished" />
+            <translation>Auf %1 mm Wulst warten, überall, oben und unten.</translation>
         </message>
         <message>
             <source>Watch</source>
-            <translation type="unfinished" />
+            <translation>Schauen</translation>
         </message>
         <message>
             <source>Weld again</source>
-            <translation type="unfinished" />
+            <translation>Neu schweißen</translation>
         </message>
         <message>
             <source>Weld card</source>
-            <translation type="unfinished" />
+            <translation>Schweißkarte</translation>
         </message>
         <message>
             <source>Weld card, bench %1</source>
-            <translation type="unfinished" />
+            <translation>Schweißkarte, Bank %1</translation>
         </message>
         <message>
             <source>Welder</source>
-            <translation type="unfinished" />
+            <translation>Schweißer</translation>
         </message>
         <message>
             <source>What</source>
-            <translation type="unfinished" />
+            <translation>Was</translation>
         </message>
         <message>
             <source>What I did</source>
-            <translation type="unfinished" />
+            <translation>Was ich tat</translation>
         </message>
         <message>
             <source>What does the scale read now?</source>
-            <translation type="unfinished" />
+            <translation>Was zeigt die Skala jetzt?</translation>
         </message>
         <message>
             <source>What fits</source>
-            <translation type="unfinished" />
+            <translation>Was passt</translation>
         </message>
         <message>
             <source>What if</source>
-            <translation type="unfinished" />
+            <translation>Was wenn</translation>
         </message>
         <message>
             <source>What is %1 here?</source>
-            <translation type="unfinished" />
+            <translation>Was ist %1 hier?</translation>
         </message>
         <message>
             <source>What is done first when cooling is over?</source>
-            <translation type="unfinished" />
+            <translation>Was kommt zuerst nach der Abkühlzeit?</translation>
         </message>
         <message>
             <source>What is done then? (step %1)</source>
-            <translation type="unfinished" />
+            <translation>Was kommt dann? (Schritt %1)</translation>
         </message>
         <message>
             <source>What is wrong here?</source>
-            <translation type="unfinished" />
+            <translation>Was stimmt hier nicht?</translation>
         </message>
         <message>
             <source>What it is</source>
-            <translation type="unfinished" />
+            <translation>Bezeichnung</translation>
         </message>
         <message>
             <source>What it is made for</source>
-            <translation type="unfinished" />
+            <translation>Wofür sie gemacht ist</translation>
         </message>
         <message>
             <source>What the seal does</source>
-            <translation type="unfinished" />
+            <translation>Was das Siegel tut</translation>
         </message>
         <message>
             <source>What was made</source>
-            <translation type="unfinished" />
+            <translation>Was gemacht wurde</translation>
         </message>
         <message>
             <source>What was wrong</source>
-            <translation type="unfinished" />
+            <translation>Was nicht stimmte</translation>
         </message>
         <message>
             <source>What went well</source>
-            <translation type="unfinished" />
+            <translation>Was gut ging</translation>
         </message>
         <message>
             <source>What went wrong, and why</source>
-            <translation type="unfinished" />
+            <translation>Was falsch lief, und warum</translation>
         </message>
         <message>
             <source>What your hands did</source>
-            <translation type="unfinished" />
+            <translation>Was die Hände taten</translation>
         </message>
         <message>
             <source>Wheel +</source>
-            <translation type="unfinished" />
+            <translation>Rad +</translation>
         </message>
         <message>
             <source>Wheel is locked</source>
-            <translation type="unfinished" />
+            <translation>Handrad gesperrt</translation>
         </message>
         <message>
             <source>Wheel −</source>
-            <translation type="unfinished" />
+            <translation>Rad −</translation>
         </message>
         <message>
             <source>When</source>
-            <translation type="unfinished" />
+            <translation>Wann</translation>
         </message>
         <message>
             <source>Where the bench stands.</source>
-            <translation type="unfinished" />
+            <translation>Wo die Bank steht.</translation>
         </message>
         <message>
             <source>Where the numbers come from</source>
-            <translation type="unfinished" />
+            <translation>Woher die Zahlen kommen</translation>
         </message>
         <message>
             <source>Which attested values hold no more?</source>
-            <translation type="unfinished" />
+            <translation>Welche bestätigten Werte gelten nicht mehr?</translation>
         </message>
         <message>
             <source>Which certificate has %1?</source>
-            <translation type="unfinished" />
+            <translation>Welches Zeugnis hat %1?</translation>
         </message>
         <message>
             <source>Which edition was it?</source>
-            <translation type="unfinished" />
+            <translation>Welche Ausgabe war es?</translation>
         </message>
         <message>
             <source>Which file of readings and forces?</source>
-            <translation type="unfinished" />
+            <translation>Welche Datei mit Werten und Kräften?</translation>
         </message>
         <message>
             <source>Which foreman?</source>
-            <translation type="unfinished" />
+            <translation>Welcher Meister?</translation>
         </message>
         <message>
             <source>Which lesson?</source>
-            <translation type="unfinished" />
+            <translation>Welche Lektion?</translation>
         </message>
         <message>
             <source>Which name?</source>
-            <translation type="unfinished" />
+            <translation>Welcher Name?</translation>
         </message>
         <message>
             <source>Which photo? The newest comes first.</source>
-            <translation type="unfinished" />
+            <translation>Welches Foto? Das neueste zuerst.</translation>
         </message>
         <message>
             <source>Which procedure file?</source>
-            <translation type="unfinished" />
+            <translation>Welche Anweisungsdatei?</translation>
         </message>
         <message>
             <source>Which procedure?</source>
-            <translation type="unfinished" />
+            <translation>Welche Anweisung?</translation>
         </message>
         <message>
             <source>Which sheets, and how long is the seam?</source>
-            <translation type="unfinished" />
+            <translation>Welche Tafeln, und wie lang ist die Naht?</translation>
         </message>
         <message>
             <source>Which values agree with the shop's copy?</source>
-            <translation type="unfinished" />
+            <translation>Welche Werte stimmen mit der Norm im Betrieb überein?</translation>
         </message>
         <message>
             <source>While a joint cools its clock and its scale decide. Look at this later.</source>
-            <translation type="unfinished" />
+            <translation>Beim Abkühlen entscheiden Uhr und Skala. Dies später ansehen.</translation>
         </message>
         <message>
             <source>Who forgot it gets another at the foreman's desk.</source>
-            <translation type="unfinished" />
+            <translation>Vergessen? Am Meisterpult gibt es eine neue.</translation>
         </message>
         <message>
             <source>Who is it?</source>
-            <translation type="unfinished" />
+            <translation>Wer ist es?</translation>
         </message>
         <message>
             <source>Who is new?</source>
-            <translation type="unfinished" />
+            <translation>Wer ist neu?</translation>
         </message>
         <message>
             <source>Who is the first foreman?</source>
-            <translation type="unfinished" />
+            <translation>Wer ist der erste Meister?</translation>
         </message>
         <message>
             <source>Whose PIN changes?</source>
-            <translation type="unfinished" />
+            <translation>Wessen PIN ändern?</translation>
         </message>
         <message>
             <source>Whose entry changes?</source>
-            <translation type="unfinished" />
+            <translation>Wessen Eintrag ändern?</translation>
         </message>
         <message>
             <source>Why do they hold no more?</source>
-            <translation type="unfinished" />
+            <translation>Warum gelten sie nicht mehr?</translation>
         </message>
         <message>
             <source>Width</source>
-            <translation type="unfinished" />
+            <translation>Breite</translation>
         </message>
         <message>
             <source>Wipe</source>
-            <translation type="unfinished" />
+            <translation>Putzen</translation>
         </message>
         <message>
             <source>Wipe both faces of the plate. It burns.</source>
-            <translation type="unfinished" />
+            <translation>Beide Seiten des Heizelements putzen. Sehr heiß.</translation>
         </message>
         <message>
             <source>Wipe plate</source>
-            <translation type="unfinished" />
+            <translation>Putzen</translation>
         </message>
         <message>
             <source>With a PIN</source>
-            <translation type="unfinished" />
+            <translation>Mit PIN</translation>
         </message>
         <message>
             <source>With one, nobody else can work in this name.</source>
-            <translation type="unfinished" />
+            <translation>Damit arbeitet niemand sonst unter diesem Namen.</translation>
         </message>
         <message>
             <source>With the program closed, seamclock-cli people pin --forgotten gives one.</source>
-            <translation type="unfinished" />
+            <translation>Bei beendetem Programm vergibt seamclock-cli people pin --forgotten eine.</translation>
         </message>
         <message>
             <source>Withdraw</source>
-            <translation type="unfinished" />
+            <translation>Entziehen</translation>
         </message>
         <message>
             <source>Within limits</source>
-            <translation type="unfinished" />
+            <translation>In den Grenzen</translation>
         </message>
         <message>
             <source>Within limits with remarks</source>
-            <translation type="unfinished" />
+            <translation>In den Grenzen mit Vermerk</translation>
         </message>
         <message>
             <source>Without a PIN</source>
-            <translation type="unfinished" />
+            <translation>Ohne PIN</translation>
         </message>
         <message>
             <source>Without a name</source>
-            <translation type="unfinished" />
+            <translation>Ohne Namen</translation>
         </message>
         <message>
             <source>Words: %1 %</source>
-            <translation type="unfinished" />
+            <translation>Schrift: %1 %</translation>
         </message>
         <message>
             <source>Worked out: the bench once more, and the joint of a steady hand.</source>
-            <translation type="unfinished" />
+            <translation>Gerechnet: noch einmal die Bank, und die Schweißung einer ruhigen Hand.</translation>
         </message>
         <message>
             <source>Wrong row of the table</source>
-            <translation type="unfinished" />
+            <translation>Falsche Tabellenzeile</translation>
         </message>
         <message>
             <source>Wrong sheet or setting</source>
-            <translation type="unfinished" />
+            <translation>Tafel/Einstellung falsch</translation>
         </message>
         <message>
             <source>You are on the phone.</source>
-            <translation type="unfinished" />
+            <translation>Am Telefon.</translation>
         </message>
         <message>
             <source>You can't see the bench. Both hands are off it.</source>
-            <translation type="unfinished" />
+            <translation>Die Bank ist nicht zu sehen. Beide Hände sind weg.</translation>
         </message>
         <message>
             <source>You touched the edge with your hand. Plane it again.</source>
-            <translation type="unfinished" />
+            <translation>Die Hand war an der Kante. Neu hobeln.</translation>
         </message>
         <message>
             <source>Your joint</source>
-            <translation type="unfinished" />
+            <translation>Eigene Naht</translation>
         </message>
         <message>
             <source>Your own grade. It changes nothing of the verdict.</source>
-            <translation type="unfinished" />
+            <translation>Eigene Bewertung. Am Urteil ändert sie nichts.</translation>
         </message>
         <message>
             <source>Your weld is looked at.</source>
-            <translation type="unfinished" />
+            <translation>Die Schweißung wird geprüft.</translation>
         </message>
         <message>
             <source>Zero and rate come from the calibration's points.</source>
-            <translation type="unfinished" />
+            <translation>Null und Rate kommen aus den Kalibrierpunkten.</translation>
         </message>
         <message>
             <source>a bench that harms nobody</source>
-            <translation type="unfinished" />
+            <translation>eine Bank ohne Gefahr</translation>
         </message>
         <message>
             <source>a check was left out</source>
-            <translation type="unfinished" />
+            <translation>eine Prüfung ausgelassen</translation>
         </message>
         <message>
             <source>a foot lever</source>
-            <translation type="unfinished" />
+            <translation>ein Fußhebel</translation>
         </message>
         <message>
             <source>a handwheel</source>
-            <translation type="unfinished" />
+            <translation>ein Handrad</translation>
         </message>
         <message>
             <source>a rate and its uncertainty; due on %1</source>
-            <translation type="unfinished" />
+            <translation>eine Rate mit Unsicherheit; fällig am %1</translation>
         </message>
         <message>
             <source>a reading in cooling was missed</source>
-            <translation type="unfinished" />
+            <translation>eine Ablesung beim Abkühlen fehlt</translation>
         </message>
         <message>
             <source>a remark</source>
-            <translation type="unfinished" />
+            <translation>ein Vermerk</translation>
         </message>
         <message>
             <source>a step was set earlier</source>
-            <translation type="unfinished" />
+            <translation>ein Schritt wurde vorverlegt</translation>
         </message>
         <message>
             <source>a step was taken back</source>
-            <translation type="unfinished" />
+            <translation>Schritt zurückgenommen</translation>
         </message>
         <message>
             <source>a touch on the name</source>
-            <translation type="unfinished" />
+            <translation>Namen antippen</translation>
         </message>
         <message>
             <source>about %1</source>
-            <translation type="unfinished" />
+            <translation>etwa %1</translation>
         </message>
         <message>
             <source>above 0 mm</source>
-            <translation type="unfinished" />
+            <translation>über 0 mm</translation>
         </message>
         <message>
             <source>above mm</source>
-            <translation type="unfinished" />
+            <translation>über mm</translation>
         </message>
         <message>
             <source>act now</source>
-            <translation type="unfinished" />
+            <translation>jetzt</translation>
         </message>
         <message>
             <source>after 10 min</source>
-            <translation type="unfinished" />
+            <translation>nach 10 min</translation>
         </message>
         <message>
             <source>against the first</source>
-            <translation type="unfinished" />
+            <translation>gegen die erste</translation>
         </message>
         <message>
             <source>against the standard</source>
-            <translation type="unfinished" />
+            <translation>gegen die Norm</translation>
         </message>
         <message>
             <source>aim of soak's pressure</source>
-            <translation type="unfinished" />
+            <translation>Ziel des Anwärmdrucks</translation>
         </message>
         <message>
             <source>aim °C, else the middle</source>
-            <translation type="unfinished" />
+            <translation>Ziel °C, sonst die Mitte</translation>
         </message>
         <message>
             <source>air</source>
-            <translation type="unfinished" />
+            <translation>Luft</translation>
         </message>
         <message>
             <source>air from °C</source>
-            <translation type="unfinished" />
+            <translation>Luft ab °C</translation>
         </message>
         <message>
             <source>align</source>
-            <translation type="unfinished" />
+            <translation>Angleichen</translation>
         </message>
         <message>
             <source>align reading</source>
-            <translation type="unfinished" />
+            <translation>Skala Angleichen</translation>
         </message>
         <message>
             <source>alignment N/mm²</source>
-            <translation type="unfinished" />
+            <translation>Angleichen N/mm²</translation>
         </message>
         <message>
             <source>alignment bead</source>
-            <translation type="unfinished" />
+            <translation>Angleichwulst</translation>
         </message>
         <message>
             <source>alignment is slow from</source>
-            <translation type="unfinished" />
+            <translation>Angleichen langsam ab</translation>
         </message>
         <message>
             <source>alignment pressure</source>
-            <translation type="unfinished" />
+            <translation>Angleichdruck</translation>
         </message>
         <message>
             <source>alignment time</source>
-            <translation type="unfinished" />
+            <translation>Angleichzeit</translation>
         </message>
         <message>
             <source>alignment: %1</source>
-            <translation type="unfinished" />
+            <translation>Angleichen: %1</translation>
         </message>
         <message>
             <source>all %1 values attested</source>
-            <translation type="unfinished" />
+            <translation>alle %1 Werte bestätigt</translation>
         </message>
         <message>
             <source>all %1 were right</source>
-            <translation type="unfinished" />
+            <translation>alle %1 stimmten</translation>
         </message>
         <message>
             <source>all four</source>
-            <translation type="unfinished" />
+            <translation>alle vier</translation>
         </message>
         <message>
             <source>all springs, N for each mm of closing</source>
-            <translation type="unfinished" />
+            <translation>alle Federn, N je mm Schließweg</translation>
         </message>
         <message>
             <source>allowed %1 to %2 %3</source>
-            <translation type="unfinished" />
+            <translation>erlaubt %1 bis %2 %3</translation>
         </message>
         <message>
             <source>allowed %1 to %2 °C</source>
-            <translation type="unfinished" />
+            <translation>erlaubt %1 bis %2 °C</translation>
         </message>
         <message>
             <source>along the seam: %1</source>
-            <translation type="unfinished" />
+            <translation>längs der Naht: %1</translation>
         </message>
         <message>
             <source>along the straight line</source>
-            <translation type="unfinished" />
+            <translation>auf der Geraden</translation>
         </message>
         <message>
             <source>along the table's straight line</source>
-            <translation type="unfinished" />
+            <translation>auf der Geraden der Tabelle</translation>
         </message>
         <message>
             <source>an attestation</source>
-            <translation type="unfinished" />
+            <translation>eine Bestätigung</translation>
         </message>
         <message>
             <source>an empty form</source>
-            <translation type="unfinished" />
+            <translation>leeres Formular</translation>
         </message>
         <message>
             <source>and %1 more, under Attest</source>
-            <translation type="unfinished" />
+            <translation>und %1 weitere, unter Bestätigen</translation>
         </message>
         <message>
             <source>and its report</source>
-            <translation type="unfinished" />
+            <translation>und der Bericht</translation>
         </message>
         <message>
             <source>as it was handed out</source>
-            <translation type="unfinished" />
+            <translation>wie ausgegeben</translation>
         </message>
         <message>
             <source>as set here</source>
-            <translation type="unfinished" />
+            <translation>wie hier</translation>
         </message>
         <message>
             <source>at least</source>
-            <translation type="unfinished" />
+            <translation>mindestens</translation>
         </message>
         <message>
             <source>at most</source>
-            <translation type="unfinished" />
+            <translation>höchstens</translation>
         </message>
         <message>
             <source>at most %1 %2</source>
-            <translation type="unfinished" />
+            <translation>höchstens %1 %2</translation>
         </message>
         <message>
             <source>at most %1 mm</source>
-            <translation type="unfinished" />
+            <translation>höchstens %1 mm</translation>
         </message>
         <message>
             <source>at the band's end</source>
-            <translation type="unfinished" />
+            <translation>am Bereichsende</translation>
         </message>
         <message>
             <source>at the signal</source>
-            <translation type="unfinished" />
+            <translation>beim Signal</translation>
+        </message>
+        <message>
+            <source>attested by %1</source>
+            <translation>bestätigt von %1</translation>
         </message>
         <message>
             <source>attested by the shop</source>
-            <translation type="unfinished" />
+            <translation>vom Betrieb bestätigt</translation>
         </message>
         <message>
             <source>away from the bench</source>
-            <translation type="unfinished" />
+            <translation>weg von der Bank</translation>
         </message>
         <message>
             <source>back</source>
-            <translation type="unfinished" />
+            <translation>hinten</translation>
         </message>
         <message>
             <source>back to the bench</source>
-            <translation type="unfinished" />
+            <translation>zurück zur Bank</translation>
         </message>
         <message>
             <source>back to the desk</source>
-            <translation type="unfinished" />
+            <translation>zurück zum Pult</translation>
         </message>
         <message>
             <source>back to the job</source>
-            <translation type="unfinished" />
+            <translation>zurück zum Auftrag</translation>
         </message>
         <message>
             <source>back to the list</source>
-            <translation type="unfinished" />
+            <translation>zurück zur Liste</translation>
         </message>
         <message>
             <source>back to the tables</source>
-            <translation type="unfinished" />
+            <translation>zurück zu den Tabellen</translation>
         </message>
         <message>
             <source>back to the weld</source>
-            <translation type="unfinished" />
+            <translation>zurück zur Schweißung</translation>
         </message>
         <message>
             <source>bars opened under a loaded spring</source>
-            <translation type="unfinished" />
+            <translation>Balken bei gespannter Feder geöffnet</translation>
         </message>
         <message>
             <source>batch %1</source>
-            <translation type="unfinished" />
+            <translation>Charge %1</translation>
         </message>
         <message>
             <source>batch, first sheet</source>
-            <translation type="unfinished" />
+            <translation>Charge, erste Tafel</translation>
         </message>
         <message>
             <source>batch, second sheet</source>
-            <translation type="unfinished" />
+            <translation>Charge, zweite Tafel</translation>
         </message>
         <message>
             <source>battery</source>
-            <translation type="unfinished" />
+            <translation>Akku</translation>
         </message>
         <message>
             <source>bead</source>
-            <translation type="unfinished" />
+            <translation>Wulst</translation>
         </message>
         <message>
             <source>bead %1 mm</source>
-            <translation type="unfinished" />
+            <translation>Wulst %1 mm</translation>
         </message>
         <message>
             <source>bead at least</source>
-            <translation type="unfinished" />
+            <translation>Wulst mindestens</translation>
         </message>
         <message>
             <source>bead height</source>
-            <translation type="unfinished" />
+            <translation>Wulsthöhe</translation>
         </message>
         <message>
             <source>bead is slow</source>
-            <translation type="unfinished" />
+            <translation>Wulst langsam</translation>
         </message>
         <message>
             <source>bead mm</source>
-            <translation type="unfinished" />
+            <translation>Wulst mm</translation>
         </message>
         <message>
             <source>bead not measured</source>
-            <translation type="unfinished" />
+            <translation>Wulst nicht gemessen</translation>
         </message>
         <message>
             <source>bead stands after</source>
-            <translation type="unfinished" />
+            <translation>Wulst steht nach</translation>
         </message>
         <message>
             <source>bead stands, at %1</source>
-            <translation type="unfinished" />
+            <translation>Wulst steht, auf %1</translation>
         </message>
         <message>
             <source>bead width</source>
-            <translation type="unfinished" />
+            <translation>Wulstbreite</translation>
         </message>
         <message>
             <source>bead's height.</source>
-            <translation type="unfinished" />
+            <translation>Wulsthöhe.</translation>
         </message>
         <message>
             <source>bead: front %1, back %2 mm</source>
-            <translation type="unfinished" />
+            <translation>Wulst: vorn %1, hinten %2 mm</translation>
         </message>
         <message>
             <source>before every weld</source>
-            <translation type="unfinished" />
+            <translation>vor jeder Naht</translation>
         </message>
         <message>
             <source>bench %1 · seams to %2 mm · sheets %3 to %4 mm</source>
-            <translation type="unfinished" />
+            <translation>Bank %1 · Nähte bis %2 mm · Tafeln %3 bis %4 mm</translation>
         </message>
         <message>
             <source>bends</source>
-            <translation type="unfinished" />
+            <translation>biegt</translation>
         </message>
         <message>
             <source>between a band's ends</source>
-            <translation type="unfinished" />
+            <translation>zwischen Bereichsenden</translation>
         </message>
         <message>
             <source>both sheets, both sides</source>
-            <translation type="unfinished" />
+            <translation>beide Tafeln, beide Seiten</translation>
         </message>
         <message>
             <source>both, and chips off</source>
-            <translation type="unfinished" />
+            <translation>beide, Späne weg</translation>
         </message>
         <message>
             <source>breaks</source>
-            <translation type="unfinished" />
+            <translation>bricht</translation>
         </message>
         <message>
             <source>build-up</source>
-            <translation type="unfinished" />
+            <translation>Druckaufbau</translation>
         </message>
         <message>
             <source>build-up late</source>
-            <translation type="unfinished" />
+            <translation>Druckaufbau spät</translation>
         </message>
         <message>
             <source>build-up s</source>
-            <translation type="unfinished" />
+            <translation>Druckaufbau s</translation>
         </message>
         <message>
             <source>by PIN</source>
-            <translation type="unfinished" />
+            <translation>mit PIN</translation>
         </message>
         <message>
             <source>by his PIN, then go on</source>
-            <translation type="unfinished" />
+            <translation>mit PIN, dann weiter</translation>
         </message>
         <message>
             <source>by the plan</source>
-            <translation type="unfinished" />
+            <translation>laut Plan</translation>
         </message>
         <message>
             <source>by the wall clock</source>
-            <translation type="unfinished" />
+            <translation>nach der Uhrzeit</translation>
         </message>
         <message>
             <source>by your own eye</source>
-            <translation type="unfinished" />
+            <translation>nach Augenschein</translation>
         </message>
         <message>
             <source>calibrated %1, due %2</source>
-            <translation type="unfinished" />
+            <translation>kalibriert %1, fällig %2</translation>
         </message>
         <message>
             <source>calibration due on %1</source>
-            <translation type="unfinished" />
+            <translation>Kalibrierung fällig am %1</translation>
         </message>
         <message>
             <source>certificate expired</source>
-            <translation type="unfinished" />
+            <translation>Zeugnis abgelaufen</translation>
         </message>
         <message>
             <source>certificate for other sheets</source>
-            <translation type="unfinished" />
+            <translation>Zeugnis für andere Tafeln</translation>
         </message>
         <message>
             <source>change it</source>
-            <translation type="unfinished" />
+            <translation>ändern</translation>
         </message>
         <message>
             <source>changeover</source>
-            <translation type="unfinished" />
+            <translation>Umstellen</translation>
         </message>
         <message>
             <source>changeover late</source>
-            <translation type="unfinished" />
+            <translation>Umstellen zu lang</translation>
         </message>
         <message>
             <source>changeover s</source>
-            <translation type="unfinished" />
+            <translation>Umstellen s</translation>
         </message>
         <message>
             <source>class %1: air from °C</source>
-            <translation type="unfinished" />
+            <translation>Klasse %1: Luft ab °C</translation>
         </message>
         <message>
             <source>clock jumped</source>
-            <translation type="unfinished" />
+            <translation>Uhr sprang</translation>
         </message>
         <message>
             <source>cold</source>
-            <translation type="unfinished" />
+            <translation>kalt</translation>
         </message>
         <message>
             <source>cold plate</source>
-            <translation type="unfinished" />
+            <translation>zu kalt</translation>
         </message>
         <message>
             <source>cold skin</source>
-            <translation type="unfinished" />
+            <translation>Haut kalt</translation>
         </message>
         <message>
             <source>colder</source>
-            <translation type="unfinished" />
+            <translation>kälter</translation>
         </message>
         <message>
             <source>common practice, no source</source>
-            <translation type="unfinished" />
+            <translation>übliche Praxis, keine Quelle</translation>
         </message>
         <message>
             <source>cooling</source>
-            <translation type="unfinished" />
+            <translation>Abkühlen</translation>
         </message>
         <message>
             <source>cooling for each kelvin</source>
-            <translation type="unfinished" />
+            <translation>Abkühlen je Kelvin</translation>
         </message>
         <message>
             <source>cooling is over</source>
-            <translation type="unfinished" />
+            <translation>Abkühlzeit ist um</translation>
         </message>
         <message>
             <source>cooling min</source>
-            <translation type="unfinished" />
+            <translation>Abkühlen min</translation>
         </message>
         <message>
             <source>cooling over</source>
-            <translation type="unfinished" />
+            <translation>Abkühlzeit um</translation>
         </message>
         <message>
             <source>cooling, by the shop's temperature</source>
-            <translation type="unfinished" />
+            <translation>Abkühlen, nach Hallentemperatur</translation>
         </message>
         <message>
             <source>cooling: %1 left</source>
-            <translation type="unfinished" />
+            <translation>Abkühlen: noch %1</translation>
         </message>
         <message>
             <source>could not be done: %1</source>
-            <translation type="unfinished" />
+            <translation>ging nicht: %1</translation>
         </message>
         <message>
             <source>count none of it</source>
-            <translation type="unfinished" />
+            <translation>nichts davon zählen</translation>
         </message>
         <message>
             <source>count-in</source>
-            <translation type="unfinished" />
+            <translation>Vorzählen</translation>
         </message>
         <message>
             <source>cut out</source>
-            <translation type="unfinished" />
+            <translation>austrennen</translation>
         </message>
         <message>
             <source>dark</source>
-            <translation type="unfinished" />
+            <translation>dunkel</translation>
         </message>
         <message>
             <source>dark, light, high contrast</source>
-            <translation type="unfinished" />
+            <translation>dunkel, hell, starker Kontrast</translation>
         </message>
         <message>
             <source>decimal sign %1</source>
-            <translation type="unfinished" />
+            <translation>Dezimalzeichen %1</translation>
         </message>
         <message>
             <source>digits typed: %1</source>
-            <translation type="unfinished" />
+            <translation>Ziffern getippt: %1</translation>
         </message>
         <message>
             <source>dirt in it</source>
-            <translation type="unfinished" />
+            <translation>Schmutz</translation>
         </message>
         <message>
             <source>done</source>
-            <translation type="unfinished" />
+            <translation>fertig</translation>
         </message>
         <message>
             <source>done on, like 2030-01-07</source>
-            <translation type="unfinished" />
+            <translation>gemacht am, wie 2030-01-07</translation>
         </message>
         <message>
             <source>drag</source>
-            <translation type="unfinished" />
+            <translation>Schleppkraft</translation>
         </message>
         <message>
             <source>draught</source>
-            <translation type="unfinished" />
+            <translation>Zugluft</translation>
         </message>
         <message>
             <source>drawing</source>
-            <translation type="unfinished" />
+            <translation>Zeichnung</translation>
         </message>
         <message>
             <source>due in %1</source>
-            <translation type="unfinished" />
+            <translation>fällig in %1</translation>
         </message>
         <message>
             <source>due on</source>
-            <translation type="unfinished" />
+            <translation>fällig am</translation>
         </message>
         <message>
             <source>edges</source>
-            <translation type="unfinished" />
+            <translation>Kanten</translation>
         </message>
         <message>
             <source>edition</source>
-            <translation type="unfinished" />
+            <translation>Ausgabe</translation>
         </message>
         <message>
             <source>enter a name</source>
-            <translation type="unfinished" />
+            <translation>Namen eingeben</translation>
         </message>
         <message>
             <source>enters people, seals, decides; has a PIN</source>
-            <translation type="unfinished" />
+            <translation>trägt ein, siegelt, entscheidet; mit PIN</translation>
         </message>
         <message>
             <source>even rise to</source>
-            <translation type="unfinished" />
+            <translation>stetig bis</translation>
         </message>
         <message>
             <source>evenly to %1</source>
-            <translation type="unfinished" />
+            <translation>stetig bis %1</translation>
         </message>
         <message>
             <source>faces</source>
-            <translation type="unfinished" />
+            <translation>Fügen</translation>
         </message>
         <message>
             <source>faces in line</source>
-            <translation type="unfinished" />
+            <translation>Versatzgrenze</translation>
         </message>
         <message>
             <source>faces out of line</source>
-            <translation type="unfinished" />
+            <translation>Versatz</translation>
         </message>
         <message>
             <source>faces out of line.</source>
-            <translation type="unfinished" />
+            <translation>Versatz der Tafeln.</translation>
         </message>
         <message>
             <source>faces together</source>
-            <translation type="unfinished" />
+            <translation>Flächen zusammen</translation>
         </message>
         <message>
             <source>factor, floor and cap</source>
-            <translation type="unfinished" />
+            <translation>Faktor, Unter-, Obergrenze</translation>
         </message>
         <message>
             <source>factors of 1, s, s² and so on</source>
-            <translation type="unfinished" />
+            <translation>Faktoren von 1, s, s² und so weiter</translation>
         </message>
         <message>
             <source>film</source>
-            <translation type="unfinished" />
+            <translation>Folie</translation>
         </message>
         <message>
             <source>film off, edges planed</source>
-            <translation type="unfinished" />
+            <translation>Folie ab, Kanten gehobelt</translation>
         </message>
         <message>
             <source>first and last name</source>
-            <translation type="unfinished" />
+            <translation>Vor- und Nachname</translation>
         </message>
         <message>
             <source>first bench %1</source>
-            <translation type="unfinished" />
+            <translation>erst Bank %1</translation>
         </message>
         <message>
             <source>first gap, times the thickness</source>
-            <translation type="unfinished" />
+            <translation>erster Abstand, mal Dicke</translation>
         </message>
         <message>
             <source>folder</source>
-            <translation type="unfinished" />
+            <translation>Ordner</translation>
         </message>
         <message>
             <source>for a %1 mm bead</source>
-            <translation type="unfinished" />
+            <translation>bis %1 mm Wulst</translation>
         </message>
         <message>
             <source>force</source>
-            <translation type="unfinished" />
+            <translation>Kraft</translation>
         </message>
         <message>
             <source>force N</source>
-            <translation type="unfinished" />
+            <translation>Kraft N</translation>
         </message>
         <message>
             <source>foreman</source>
-            <translation type="unfinished" />
+            <translation>Meister</translation>
         </message>
         <message>
             <source>foreman without a PIN here</source>
-            <translation type="unfinished" />
+            <translation>Meister, hier ohne PIN</translation>
         </message>
         <message>
             <source>formula</source>
-            <translation type="unfinished" />
+            <translation>Formel</translation>
         </message>
         <message>
             <source>free</source>
-            <translation type="unfinished" />
+            <translation>frei</translation>
         </message>
         <message>
             <source>free, next:</source>
-            <translation type="unfinished" />
+            <translation>frei, nächste:</translation>
         </message>
         <message>
             <source>from %1</source>
-            <translation type="unfinished" />
+            <translation>ab %1</translation>
         </message>
         <message>
             <source>from %1 °C</source>
-            <translation type="unfinished" />
+            <translation>ab %1 °C</translation>
         </message>
         <message>
             <source>from a file</source>
-            <translation type="unfinished" />
+            <translation>aus einer Datei</translation>
         </message>
         <message>
             <source>from memory: not attested</source>
-            <translation type="unfinished" />
+            <translation>aus dem Kopf: nicht bestätigt</translation>
         </message>
         <message>
             <source>from mm</source>
-            <translation type="unfinished" />
+            <translation>ab mm</translation>
         </message>
         <message>
             <source>from the job</source>
-            <translation type="unfinished" />
+            <translation>aus dem Auftrag</translation>
         </message>
         <message>
             <source>from when it shows its heat</source>
-            <translation type="unfinished" />
+            <translation>ab Erreichen der Temperatur</translation>
         </message>
         <message>
             <source>front</source>
-            <translation type="unfinished" />
+            <translation>vorn</translation>
         </message>
         <message>
             <source>gap</source>
-            <translation type="unfinished" />
+            <translation>Abstand</translation>
         </message>
         <message>
             <source>gap at most</source>
-            <translation type="unfinished" />
+            <translation>Spalt max.</translation>
         </message>
         <message>
             <source>gap between the edges</source>
-            <translation type="unfinished" />
+            <translation>Spalt der Kanten</translation>
         </message>
         <message>
             <source>gap between the tables</source>
-            <translation type="unfinished" />
+            <translation>Abstand der Tische</translation>
         </message>
         <message>
             <source>gap for sheet 2</source>
-            <translation type="unfinished" />
+            <translation>Abstand Tafel 2</translation>
         </message>
         <message>
             <source>gap for the second sheet</source>
-            <translation type="unfinished" />
+            <translation>Abstand für Tafel 2</translation>
         </message>
         <message>
             <source>gap × 2</source>
-            <translation type="unfinished" />
+            <translation>Abst. × 2</translation>
         </message>
         <message>
             <source>get ready</source>
-            <translation type="unfinished" />
+            <translation>bereithalten</translation>
         </message>
         <message>
             <source>greatest force it holds N</source>
-            <translation type="unfinished" />
+            <translation>größte haltbare Kraft N</translation>
         </message>
         <message>
             <source>had left</source>
-            <translation type="unfinished" />
+            <translation>war weg</translation>
         </message>
         <message>
             <source>half cooling</source>
-            <translation type="unfinished" />
+            <translation>halbe Abkühlzeit</translation>
         </message>
         <message>
             <source>half cooling from mm</source>
-            <translation type="unfinished" />
+            <translation>halbe Abkühlzeit ab mm</translation>
         </message>
         <message>
             <source>has none here</source>
-            <translation type="unfinished" />
+            <translation>hat hier keine</translation>
         </message>
         <message>
             <source>heat in the sheet, estimated</source>
-            <translation type="unfinished" />
+            <translation>Wärme in der Tafel, geschätzt</translation>
         </message>
         <message>
             <source>high</source>
-            <translation type="unfinished" />
+            <translation>hoch</translation>
         </message>
         <message>
             <source>high contrast</source>
-            <translation type="unfinished" />
+            <translation>starker Kontrast</translation>
         </message>
         <message>
             <source>hollow</source>
-            <translation type="unfinished" />
+            <translation>hohl</translation>
         </message>
         <message>
             <source>hot</source>
-            <translation type="unfinished" />
+            <translation>heiß</translation>
         </message>
         <message>
             <source>hot faces pulled apart</source>
-            <translation type="unfinished" />
+            <translation>heiße Flächen getrennt</translation>
         </message>
         <message>
             <source>if one is not</source>
-            <translation type="unfinished" />
+            <translation>wenn eins fehlt</translation>
         </message>
         <message>
             <source>if you like</source>
-            <translation type="unfinished" />
+            <translation>freiwillig</translation>
         </message>
         <message>
             <source>in</source>
-            <translation type="unfinished" />
+            <translation>rein</translation>
         </message>
         <message>
             <source>in line</source>
-            <translation type="unfinished" />
+            <translation>bündig</translation>
         </message>
         <message>
             <source>in the plan: %1 N</source>
-            <translation type="unfinished" />
+            <translation>im Plan: %1 N</translation>
         </message>
         <message>
             <source>in the shop, by the plan</source>
-            <translation type="unfinished" />
+            <translation>in der Halle, laut Plan</translation>
         </message>
         <message>
             <source>in this bench's order</source>
-            <translation type="unfinished" />
+            <translation>in der Folge dieser Bank</translation>
         </message>
         <message>
             <source>into a file</source>
-            <translation type="unfinished" />
+            <translation>in eine Datei</translation>
         </message>
         <message>
             <source>it is in the record</source>
-            <translation type="unfinished" />
+            <translation>es steht im Protokoll</translation>
         </message>
         <message>
             <source>it stays</source>
-            <translation type="unfinished" />
+            <translation>bleibt so</translation>
         </message>
         <message>
             <source>it was</source>
-            <translation type="unfinished" />
+            <translation>war es</translation>
         </message>
         <message>
             <source>it will be in the record</source>
-            <translation type="unfinished" />
+            <translation>es kommt ins Protokoll</translation>
         </message>
         <message>
             <source>its end, %1</source>
-            <translation type="unfinished" />
+            <translation>Ende, %1</translation>
         </message>
         <message>
             <source>joined, bead %1 / %2 mm</source>
-            <translation type="unfinished" />
+            <translation>gefügt, Wulst %1 / %2 mm</translation>
         </message>
         <message>
             <source>joining N/mm²</source>
-            <translation type="unfinished" />
+            <translation>Fügen N/mm²</translation>
         </message>
         <message>
             <source>joining pressure</source>
-            <translation type="unfinished" />
+            <translation>Fügedruck</translation>
         </message>
         <message>
             <source>joining reading</source>
-            <translation type="unfinished" />
+            <translation>Skala beim Fügen</translation>
         </message>
         <message>
             <source>joint %1</source>
-            <translation type="unfinished" />
+            <translation>Nr. %1</translation>
         </message>
         <message>
             <source>joint, out of limits</source>
-            <translation type="unfinished" />
+            <translation>Schweißung, außerhalb</translation>
         </message>
         <message>
             <source>keep hands out: tables crush</source>
-            <translation type="unfinished" />
+            <translation>Hände weg: Tische quetschen</translation>
         </message>
         <message>
             <source>kept</source>
-            <translation type="unfinished" />
+            <translation>stimmt</translation>
         </message>
         <message>
             <source>kinked</source>
-            <translation type="unfinished" />
+            <translation>geknickt</translation>
         </message>
         <message>
             <source>learns to weld</source>
-            <translation type="unfinished" />
+            <translation>lernt Schweißen</translation>
         </message>
         <message>
             <source>least force it holds N</source>
-            <translation type="unfinished" />
+            <translation>kleinste haltbare Kraft N</translation>
         </message>
         <message>
             <source>left of %1 cooling</source>
-            <translation type="unfinished" />
+            <translation>Rest von %1 Abkühlen</translation>
         </message>
         <message>
             <source>left of %1 soak</source>
-            <translation type="unfinished" />
+            <translation>Rest von %1 Anwärmen</translation>
         </message>
         <message>
             <source>length of the seam</source>
-            <translation type="unfinished" />
+            <translation>Länge der Naht</translation>
         </message>
         <message>
             <source>less drag %1</source>
-            <translation type="unfinished" />
+            <translation>− Schleppkraft %1</translation>
         </message>
         <message>
             <source>let go while soft</source>
-            <translation type="unfinished" />
+            <translation>weich losgelassen</translation>
         </message>
         <message>
             <source>light</source>
-            <translation type="unfinished" />
+            <translation>hell</translation>
         </message>
         <message>
             <source>limit</source>
-            <translation type="unfinished" />
+            <translation>Grenze</translation>
         </message>
         <message>
             <source>line</source>
-            <translation type="unfinished" />
+            <translation>Gerade</translation>
         </message>
         <message>
             <source>list and records</source>
-            <translation type="unfinished" />
+            <translation>Liste und Protokolle</translation>
         </message>
         <message>
             <source>load cell</source>
-            <translation type="unfinished" />
+            <translation>Kraftmessdose</translation>
         </message>
         <message>
             <source>lock</source>
-            <translation type="unfinished" />
+            <translation>Sperren</translation>
         </message>
         <message>
             <source>locked</source>
-            <translation type="unfinished" />
+            <translation>gesperrt</translation>
         </message>
         <message>
             <source>long</source>
-            <translation type="unfinished" />
+            <translation>lang</translation>
         </message>
         <message>
             <source>longer when</source>
-            <translation type="unfinished" />
+            <translation>länger, wenn</translation>
         </message>
         <message>
             <source>longest seam mm</source>
-            <translation type="unfinished" />
+            <translation>längste Naht mm</translation>
         </message>
         <message>
             <source>look at the bead</source>
-            <translation type="unfinished" />
+            <translation>Wulst ansehen</translation>
         </message>
         <message>
             <source>lost before the faces press N</source>
-            <translation type="unfinished" />
+            <translation>Vorlast, bis die Flächen drücken N</translation>
         </message>
         <message>
             <source>louder than the fan?</source>
-            <translation type="unfinished" />
+            <translation>lauter als der Lüfter?</translation>
         </message>
         <message>
             <source>low</source>
-            <translation type="unfinished" />
+            <translation>tief</translation>
         </message>
         <message>
             <source>lower %1</source>
-            <translation type="unfinished" />
+            <translation>unten %1</translation>
         </message>
         <message>
             <source>made %1</source>
-            <translation type="unfinished" />
+            <translation>Stand %1</translation>
         </message>
         <message>
             <source>maker of the sheets</source>
-            <translation type="unfinished" />
+            <translation>Hersteller der Tafeln</translation>
         </message>
         <message>
             <source>material</source>
-            <translation type="unfinished" />
+            <translation>Werkstoff</translation>
         </message>
         <message>
             <source>materials, thickness, last day</source>
-            <translation type="unfinished" />
+            <translation>Werkstoffe, Dicke, letzter Tag</translation>
         </message>
         <message>
             <source>may fall with thickness</source>
-            <translation type="unfinished" />
+            <translation>darf mit der Dicke fallen</translation>
         </message>
         <message>
             <source>median %1</source>
-            <translation type="unfinished" />
+            <translation>Median %1</translation>
         </message>
         <message>
             <source>median %1, %2 to %3</source>
-            <translation type="unfinished" />
+            <translation>Median %1, %2 bis %3</translation>
         </message>
         <message>
             <source>meet to %1, faces in line to %2</source>
-            <translation type="unfinished" />
+            <translation>Spalt bis %1, Versatz bis %2</translation>
         </message>
         <message>
             <source>melt %1 mm deep</source>
-            <translation type="unfinished" />
+            <translation>Schmelze %1 mm tief</translation>
         </message>
         <message>
             <source>melt after soak</source>
-            <translation type="unfinished" />
+            <translation>Schmelze nach Anwärmen</translation>
         </message>
         <message>
             <source>melt flow %1</source>
-            <translation type="unfinished" />
+            <translation>Schmelzindex %1</translation>
         </message>
         <message>
             <source>melts</source>
-            <translation type="unfinished" />
+            <translation>schmilzt</translation>
         </message>
         <message>
             <source>middle</source>
-            <translation type="unfinished" />
+            <translation>Mitte</translation>
         </message>
         <message>
             <source>min</source>
-            <translation type="unfinished" />
+            <translation>min</translation>
         </message>
         <message>
             <source>minutes</source>
-            <translation type="unfinished" />
+            <translation>Minuten</translation>
         </message>
         <message>
             <source>most of soak's pressure</source>
-            <translation type="unfinished" />
+            <translation>Höchster Anwärmdruck</translation>
         </message>
         <message>
             <source>name, role, PIN</source>
-            <translation type="unfinished" />
+            <translation>Name, Rolle, PIN</translation>
         </message>
         <message>
             <source>name, role, PIN, has left</source>
-            <translation type="unfinished" />
+            <translation>Name, Rolle, PIN, ist weg</translation>
         </message>
         <message>
             <source>near the back</source>
-            <translation type="unfinished" />
+            <translation>nahe hinten</translation>
         </message>
         <message>
             <source>near the front</source>
-            <translation type="unfinished" />
+            <translation>nahe vorn</translation>
         </message>
         <message>
             <source>never less than mm</source>
-            <translation type="unfinished" />
+            <translation>nie weniger als mm</translation>
         </message>
         <message>
             <source>never more than mm, empty: no cap</source>
-            <translation type="unfinished" />
+            <translation>nie mehr als mm, leer: unbegrenzt</translation>
         </message>
         <message>
             <source>no</source>
-            <translation type="unfinished" />
+            <translation>nein</translation>
         </message>
         <message>
             <source>no calibration is on record</source>
-            <translation type="unfinished" />
+            <translation>keine Kalibrierung eingetragen</translation>
         </message>
         <message>
             <source>no certificate noted</source>
-            <translation type="unfinished" />
+            <translation>kein Zeugnis notiert</translation>
         </message>
         <message>
             <source>no load</source>
-            <translation type="unfinished" />
+            <translation>ohne Last</translation>
         </message>
         <message>
             <source>no photo is kept</source>
-            <translation type="unfinished" />
+            <translation>kein Foto übernommen</translation>
         </message>
         <message>
             <source>no sheet is in</source>
-            <translation type="unfinished" />
+            <translation>keine Tafel drin</translation>
         </message>
         <message>
             <source>no sound</source>
-            <translation type="unfinished" />
+            <translation>kein Ton</translation>
         </message>
         <message>
             <source>no trial joint was made before</source>
-            <translation type="unfinished" />
+            <translation>vorher wurde keine Probe geschweißt</translation>
         </message>
         <message>
             <source>none</source>
-            <translation type="unfinished" />
+            <translation>keine</translation>
         </message>
         <message>
             <source>none noted</source>
-            <translation type="unfinished" />
+            <translation>keins notiert</translation>
         </message>
         <message>
             <source>none was due</source>
-            <translation type="unfinished" />
+            <translation>keine fällig</translation>
         </message>
         <message>
             <source>none: the source lacks nothing</source>
-            <translation type="unfinished" />
+            <translation>keine: der Quelle fehlt nichts</translation>
         </message>
         <message>
             <source>not by hand</source>
-            <translation type="unfinished" />
+            <translation>nicht anfassen</translation>
         </message>
         <message>
             <source>not chosen yet</source>
-            <translation type="unfinished" />
+            <translation>noch nicht gewählt</translation>
         </message>
         <message>
             <source>not finished</source>
-            <translation type="unfinished" />
+            <translation>nicht fertig</translation>
         </message>
         <message>
             <source>not finished: %1</source>
-            <translation type="unfinished" />
+            <translation>nicht fertig: %1</translation>
         </message>
         <message>
             <source>not joined</source>
-            <translation type="unfinished" />
+            <translation>nicht gefügt</translation>
         </message>
         <message>
             <source>not saved</source>
-            <translation type="unfinished" />
+            <translation>ungesichert</translation>
         </message>
         <message>
             <source>not there</source>
-            <translation type="unfinished" />
+            <translation>fehlt</translation>
         </message>
         <message>
             <source>not ticked</source>
-            <translation type="unfinished" />
+            <translation>nicht gewählt</translation>
         </message>
         <message>
             <source>notch</source>
-            <translation type="unfinished" />
+            <translation>Kerbe</translation>
         </message>
         <message>
             <source>note %1</source>
-            <translation type="unfinished" />
+            <translation>Notiz %1</translation>
         </message>
         <message>
             <source>nothing is changed</source>
-            <translation type="unfinished" />
+            <translation>nichts ändert sich</translation>
         </message>
         <message>
             <source>nothing is kept</source>
-            <translation type="unfinished" />
+            <translation>nichts übernommen</translation>
         </message>
         <message>
             <source>nothing is opened</source>
-            <translation type="unfinished" />
+            <translation>nichts wird begonnen</translation>
         </message>
         <message>
             <source>nothing is read</source>
-            <translation type="unfinished" />
+            <translation>nichts wird gelesen</translation>
         </message>
         <message>
             <source>nothing yet</source>
-            <translation type="unfinished" />
+            <translation>noch nichts</translation>
         </message>
         <message>
             <source>noticed at %1</source>
-            <translation type="unfinished" />
+            <translation>bemerkt bei %1</translation>
         </message>
         <message>
             <source>now true time</source>
-            <translation type="unfinished" />
+            <translation>jetzt Echtzeit</translation>
         </message>
         <message>
             <source>now: %1</source>
-            <translation type="unfinished" />
+            <translation>jetzt: %1</translation>
         </message>
         <message>
             <source>of %1</source>
-            <translation type="unfinished" />
+            <translation>von %1</translation>
         </message>
         <message>
             <source>of %1 s</source>
-            <translation type="unfinished" />
+            <translation>von %1 s</translation>
         </message>
         <message>
             <source>of the bead, in mm</source>
-            <translation type="unfinished" />
+            <translation>des Wulstes, in mm</translation>
         </message>
         <message>
             <source>of the changeover's front</source>
-            <translation type="unfinished" />
+            <translation>der Front beim Umstellen</translation>
         </message>
         <message>
             <source>of the weld on this bench</source>
-            <translation type="unfinished" />
+            <translation>der Schweißung auf dieser Bank</translation>
         </message>
         <message>
             <source>of this table</source>
-            <translation type="unfinished" />
+            <translation>dieser Tabelle</translation>
         </message>
         <message>
             <source>off</source>
-            <translation type="unfinished" />
+            <translation>daneben</translation>
         </message>
         <message>
             <source>off the line N</source>
-            <translation type="unfinished" />
+            <translation>neben der Geraden N</translation>
         </message>
         <message>
             <source>on its face: it burns</source>
-            <translation type="unfinished" />
+            <translation>an der Fläche: sehr heiß</translation>
         </message>
         <message>
             <source>on scale %1</source>
-            <translation type="unfinished" />
+            <translation>an Skala %1</translation>
         </message>
         <message>
             <source>on the scale, no load</source>
-            <translation type="unfinished" />
+            <translation>auf der Skala, ohne Last</translation>
         </message>
         <message>
             <source>on the scale, plate between</source>
-            <translation type="unfinished" />
+            <translation>auf der Skala, Heizelement drin</translation>
         </message>
         <message>
             <source>one end to the other</source>
-            <translation type="unfinished" />
+            <translation>von Ende zu Ende</translation>
         </message>
         <message>
             <source>one page, PDF</source>
-            <translation type="unfinished" />
+            <translation>eine Seite, PDF</translation>
         </message>
         <message>
             <source>one standard deviation of the rate %</source>
-            <translation type="unfinished" />
+            <translation>eine Standardabweichung der Rate %</translation>
         </message>
         <message>
             <source>open below</source>
-            <translation type="unfinished" />
+            <translation>unten offen</translation>
         </message>
         <message>
             <source>open welds stay</source>
-            <translation type="unfinished" />
+            <translation>offene bleiben offen</translation>
         </message>
         <message>
             <source>operator</source>
-            <translation type="unfinished" />
+            <translation>Bediener</translation>
         </message>
         <message>
             <source>out</source>
-            <translation type="unfinished" />
+            <translation>raus</translation>
         </message>
         <message>
             <source>out at %1</source>
-            <translation type="unfinished" />
+            <translation>raus um %1</translation>
         </message>
         <message>
             <source>out of limits</source>
-            <translation type="unfinished" />
+            <translation>außerhalb</translation>
         </message>
         <message>
             <source>out of line</source>
-            <translation type="unfinished" />
+            <translation>Versatz</translation>
         </message>
         <message>
             <source>over %1 s</source>
-            <translation type="unfinished" />
+            <translation>über %1 s</translation>
         </message>
         <message>
             <source>over the soak of %1</source>
-            <translation type="unfinished" />
+            <translation>über Anwärmzeit %1</translation>
         </message>
         <message>
             <source>overheated</source>
-            <translation type="unfinished" />
+            <translation>überhitzt</translation>
         </message>
         <message>
             <source>page %1 of %2</source>
-            <translation type="unfinished" />
+            <translation>Seite %1 von %2</translation>
         </message>
         <message>
             <source>path of a file or folder</source>
-            <translation type="unfinished" />
+            <translation>Pfad der Datei oder des Ordners</translation>
         </message>
         <message>
             <source>pedal</source>
-            <translation type="unfinished" />
+            <translation>Pedal</translation>
         </message>
         <message>
             <source>people, PINs, the day's seal</source>
-            <translation type="unfinished" />
+            <translation>Personen, PINs, Tagessiegel</translation>
         </message>
         <message>
             <source>people, day's seal</source>
-            <translation type="unfinished" />
+            <translation>Personen, Tagessiegel</translation>
         </message>
         <message>
             <source>plate</source>
-            <translation type="unfinished" />
+            <translation>Heizelement</translation>
         </message>
         <message>
             <source>plate burns: gloves on</source>
-            <translation type="unfinished" />
+            <translation>heiß: Handschuhe an</translation>
         </message>
         <message>
             <source>plate drawn out while pressed</source>
-            <translation type="unfinished" />
+            <translation>Heizelement unter Druck gezogen</translation>
         </message>
         <message>
             <source>plate faces differ</source>
-            <translation type="unfinished" />
+            <translation>Heizelement ungleich</translation>
         </message>
         <message>
             <source>plate out</source>
-            <translation type="unfinished" />
+            <translation>Umstellen</translation>
         </message>
         <message>
             <source>plate temperature</source>
-            <translation type="unfinished" />
+            <translation>Heizelementtemperatur</translation>
         </message>
         <message>
             <source>plate to aim at</source>
-            <translation type="unfinished" />
+            <translation>Heizelement, Ziel</translation>
         </message>
         <message>
             <source>plate wiped: it burns</source>
-            <translation type="unfinished" />
+            <translation>Heizelement geputzt: heiß</translation>
         </message>
         <message>
             <source>plate, highest °C</source>
-            <translation type="unfinished" />
+            <translation>Heizelement max. °C</translation>
         </message>
         <message>
             <source>plate, lowest °C</source>
-            <translation type="unfinished" />
+            <translation>Heizelement min. °C</translation>
         </message>
         <message>
             <source>power was off</source>
-            <translation type="unfinished" />
+            <translation>Strom war weg</translation>
         </message>
         <message>
             <source>prepare</source>
-            <translation type="unfinished" />
+            <translation>vorbereiten</translation>
         </message>
         <message>
             <source>prepare %1</source>
-            <translation type="unfinished" />
+            <translation>%1 vorbereiten</translation>
         </message>
         <message>
             <source>press it to choose step by step</source>
-            <translation type="unfinished" />
+            <translation>drücken, dann Schritt für Schritt</translation>
         </message>
         <message>
             <source>pressure ± %1</source>
-            <translation type="unfinished" />
+            <translation>Druck ± %1</translation>
         </message>
         <message>
             <source>pressure's tolerance</source>
-            <translation type="unfinished" />
+            <translation>Drucktoleranz</translation>
         </message>
         <message>
             <source>pressure, alignment</source>
-            <translation type="unfinished" />
+            <translation>Druck, Angleichen</translation>
         </message>
         <message>
             <source>pressure, joining</source>
-            <translation type="unfinished" />
+            <translation>Druck, Fügen</translation>
         </message>
         <message>
             <source>pressure, soak</source>
-            <translation type="unfinished" />
+            <translation>Druck, Anwärmen</translation>
         </message>
         <message>
             <source>pressure, soak, aim</source>
-            <translation type="unfinished" />
+            <translation>Druck, Anwärmen, Ziel</translation>
         </message>
         <message>
             <source>pressure, soak, at most</source>
-            <translation type="unfinished" />
+            <translation>Druck, Anwärmen, höchstens</translation>
         </message>
         <message>
             <source>pressure, tolerance</source>
-            <translation type="unfinished" />
+            <translation>Druck, Toleranz</translation>
         </message>
         <message>
             <source>printed %1</source>
-            <translation type="unfinished" />
+            <translation>gedruckt %1</translation>
         </message>
         <message>
             <source>procedure</source>
-            <translation type="unfinished" />
+            <translation>Anweisung</translation>
         </message>
         <message>
             <source>procedures, benches</source>
-            <translation type="unfinished" />
+            <translation>Anweisungen, Bänke</translation>
         </message>
         <message>
             <source>process time %1 of %2</source>
-            <translation type="unfinished" />
+            <translation>Prozesszeit %1 von %2</translation>
         </message>
         <message>
             <source>process time %1, %2</source>
-            <translation type="unfinished" />
+            <translation>Prozesszeit %1, %2</translation>
         </message>
         <message>
             <source>program lost</source>
-            <translation type="unfinished" />
+            <translation>Programm weg</translation>
         </message>
         <message>
             <source>rate of spring %1, N for each %2</source>
-            <translation type="unfinished" />
+            <translation>Rate der Feder %1, N je %2</translation>
         </message>
         <message>
             <source>read at %1</source>
-            <translation type="unfinished" />
+            <translation>lesen bei %1</translation>
         </message>
         <message>
             <source>read in cooling</source>
-            <translation type="unfinished" />
+            <translation>Skala Abkühlen</translation>
         </message>
         <message>
             <source>read it</source>
-            <translation type="unfinished" />
+            <translation>messen</translation>
         </message>
         <message>
             <source>read on its face</source>
-            <translation type="unfinished" />
+            <translation>an der Fläche</translation>
         </message>
         <message>
             <source>reading %1</source>
-            <translation type="unfinished" />
+            <translation>Skalenwert %1</translation>
         </message>
         <message>
             <source>reading due</source>
-            <translation type="unfinished" />
+            <translation>Ablesen fällig</translation>
         </message>
         <message>
             <source>reading without force, %1</source>
-            <translation type="unfinished" />
+            <translation>Wert ohne Kraft, %1</translation>
         </message>
         <message>
             <source>readings</source>
-            <translation type="unfinished" />
+            <translation>Skalenwerte</translation>
         </message>
         <message>
             <source>readings in cooling</source>
-            <translation type="unfinished" />
+            <translation>Skalenwerte beim Abkühlen</translation>
         </message>
         <message>
             <source>readings stay the scale's</source>
-            <translation type="unfinished" />
+            <translation>Skalenwerte bleiben</translation>
         </message>
         <message>
             <source>ready</source>
-            <translation type="unfinished" />
+            <translation>bereit</translation>
         </message>
         <message>
             <source>reference air</source>
-            <translation type="unfinished" />
+            <translation>Bezugsluft</translation>
         </message>
         <message>
             <source>reference air °C</source>
-            <translation type="unfinished" />
+            <translation>Bezugsluft °C</translation>
         </message>
         <message>
             <source>release</source>
-            <translation type="unfinished" />
+            <translation>Ausspannen</translation>
         </message>
         <message>
             <source>rows 1 to %1</source>
-            <translation type="unfinished" />
+            <translation>Zeilen 1 bis %1</translation>
         </message>
         <message>
             <source>rows 1 to %1; %2 came since</source>
-            <translation type="unfinished" />
+            <translation>Zeilen 1 bis %1; seither %2</translation>
         </message>
         <message>
             <source>rows 1 to %1; 1 came since</source>
-            <translation type="unfinished" />
+            <translation>Zeilen 1 bis %1; seither 1</translation>
         </message>
         <message>
             <source>s</source>
-            <translation type="unfinished" />
+            <translation>s</translation>
         </message>
         <message>
             <source>s, limit %1 s</source>
-            <translation type="unfinished" />
+            <translation>s, Grenze %1 s</translation>
         </message>
         <message>
             <source>same as the sheet: %1 mm</source>
-            <translation type="unfinished" />
+            <translation>wie die Tafel: %1 mm</translation>
         </message>
         <message>
             <source>say what you see</source>
-            <translation type="unfinished" />
+            <translation>sagen, was auffällt</translation>
         </message>
         <message>
             <source>say why</source>
-            <translation type="unfinished" />
+            <translation>Grund?</translation>
         </message>
         <message>
             <source>scale</source>
-            <translation type="unfinished" />
+            <translation>Skala</translation>
         </message>
         <message>
             <source>scale again</source>
-            <translation type="unfinished" />
+            <translation>Skala erneut</translation>
         </message>
         <message>
             <source>scale calibration overdue</source>
-            <translation type="unfinished" />
+            <translation>Skalenkalibrierung überfällig</translation>
         </message>
         <message>
             <source>scale not calibrated</source>
-            <translation type="unfinished" />
+            <translation>Skala nicht kalibriert</translation>
         </message>
         <message>
             <source>scale: a mark every %1</source>
-            <translation type="unfinished" />
+            <translation>Skala: ein Strich je %1</translation>
         </message>
         <message>
             <source>scales: 1 or 2</source>
-            <translation type="unfinished" />
+            <translation>Skalen: 1 oder 2</translation>
         </message>
         <message>
             <source>sealed as far as it is; the rest comes behind</source>
-            <translation type="unfinished" />
+            <translation>versiegelt, so weit sie ist; der Rest kommt danach</translation>
         </message>
         <message>
             <source>seam %1</source>
-            <translation type="unfinished" />
+            <translation>Naht %1</translation>
         </message>
         <message>
             <source>seam, sheet and force</source>
-            <translation type="unfinished" />
+            <translation>Naht, Tafel und Kraft</translation>
         </message>
         <message>
             <source>second gap, times the first</source>
-            <translation type="unfinished" />
+            <translation>zweiter Abstand, mal erster</translation>
         </message>
         <message>
             <source>seen in a text</source>
-            <translation type="unfinished" />
+            <translation>in Text gesehen</translation>
         </message>
         <message>
             <source>set</source>
-            <translation type="unfinished" />
+            <translation>Soll</translation>
         </message>
         <message>
             <source>sheet 1</source>
-            <translation type="unfinished" />
+            <translation>Tafel 1</translation>
         </message>
         <message>
             <source>sheet 2</source>
-            <translation type="unfinished" />
+            <translation>Tafel 2</translation>
         </message>
         <message>
             <source>sheets and drag as now</source>
-            <translation type="unfinished" />
+            <translation>Tafeln, Schleppkraft wie eben</translation>
         </message>
         <message>
             <source>shop</source>
-            <translation type="unfinished" />
+            <translation>Halle</translation>
         </message>
         <message>
             <source>shop temperature</source>
-            <translation type="unfinished" />
+            <translation>Hallentemperatur</translation>
         </message>
         <message>
             <source>short</source>
-            <translation type="unfinished" />
+            <translation>kurz</translation>
         </message>
         <message>
             <source>short name: stays the same</source>
-            <translation type="unfinished" />
+            <translation>Kurzname: bleibt so</translation>
         </message>
         <message>
             <source>short name: stays the same for ever</source>
-            <translation type="unfinished" />
+            <translation>Kurzname: bleibt für immer so</translation>
         </message>
         <message>
             <source>skin after soak</source>
-            <translation type="unfinished" />
+            <translation>Haut nach Anwärmen</translation>
         </message>
         <message>
             <source>skin stays molten in air for</source>
-            <translation type="unfinished" />
+            <translation>Haut bleibt an Luft flüssig</translation>
         </message>
         <message>
             <source>skin when the faces meet</source>
-            <translation type="unfinished" />
+            <translation>Haut beim Fügen</translation>
         </message>
         <message>
             <source>skin °C</source>
-            <translation type="unfinished" />
+            <translation>Haut °C</translation>
         </message>
         <message>
             <source>slow from %1</source>
-            <translation type="unfinished" />
+            <translation>langsam ab %1</translation>
         </message>
         <message>
             <source>smallest division, %1</source>
-            <translation type="unfinished" />
+            <translation>kleinste Teilung, %1</translation>
         </message>
         <message>
             <source>soak</source>
-            <translation type="unfinished" />
+            <translation>Anwärmen</translation>
         </message>
         <message>
             <source>soak aims at %1</source>
-            <translation type="unfinished" />
+            <translation>Ziel Anwärmen %1</translation>
         </message>
         <message>
             <source>soak counted before the bead stood</source>
-            <translation type="unfinished" />
+            <translation>Anwärmen gezählt, bevor der Wulst stand</translation>
         </message>
         <message>
             <source>soak from zero to drag: where it stands</source>
-            <translation type="unfinished" />
+            <translation>Anwärmen null bis Schleppkraft: wo es steht</translation>
         </message>
         <message>
             <source>soak is over</source>
-            <translation type="unfinished" />
+            <translation>Anwärmzeit ist um</translation>
         </message>
         <message>
             <source>soak pressure at most</source>
-            <translation type="unfinished" />
+            <translation>Anwärmdruck höchstens</translation>
         </message>
         <message>
             <source>soak pressure to aim at</source>
-            <translation type="unfinished" />
+            <translation>Anwärmdruck, Ziel</translation>
         </message>
         <message>
             <source>soak reading</source>
-            <translation type="unfinished" />
+            <translation>Skala Anwärmen</translation>
         </message>
         <message>
             <source>soak s</source>
-            <translation type="unfinished" />
+            <translation>Anwärmen s</translation>
         </message>
         <message>
             <source>soak's tolerance</source>
-            <translation type="unfinished" />
+            <translation>Anwärmtoleranz</translation>
         </message>
         <message>
             <source>soak, aim N/mm²</source>
-            <translation type="unfinished" />
+            <translation>Anwärmen, Ziel N/mm²</translation>
         </message>
         <message>
             <source>soak, at most N/mm²</source>
-            <translation type="unfinished" />
+            <translation>Anwärmen, max. N/mm²</translation>
         </message>
         <message>
             <source>soak, longer by at most %</source>
-            <translation type="unfinished" />
+            <translation>Anwärmen, länger um max. %</translation>
         </message>
         <message>
             <source>soak, shorter by at most % (0 or less)</source>
-            <translation type="unfinished" />
+            <translation>Anwärmen, kürzer um max. % (0 oder weniger)</translation>
         </message>
         <message>
             <source>soft %1 mm deep</source>
-            <translation type="unfinished" />
+            <translation>weich %1 mm tief</translation>
         </message>
         <message>
             <source>softens</source>
-            <translation type="unfinished" />
+            <translation>erweicht</translation>
         </message>
         <message>
             <source>sound</source>
-            <translation type="unfinished" />
+            <translation>Ton</translation>
         </message>
         <message>
             <source>sound ok</source>
-            <translation type="unfinished" />
+            <translation>Ton gut</translation>
         </message>
         <message>
             <source>speed × %1</source>
-            <translation type="unfinished" />
+            <translation>Tempo × %1</translation>
         </message>
         <message>
             <source>stand where you work</source>
-            <translation type="unfinished" />
+            <translation>wo gearbeitet wird</translation>
         </message>
         <message>
             <source>standard, or the shop's own</source>
-            <translation type="unfinished" />
+            <translation>Norm, oder betriebseigen</translation>
         </message>
         <message>
             <source>stands back: front %1, back %2 mm</source>
-            <translation type="unfinished" />
+            <translation>steht zurück: vorn %1, hinten %2 mm</translation>
         </message>
         <message>
             <source>stay with the weld</source>
-            <translation type="unfinished" />
+            <translation>dabeibleiben</translation>
         </message>
         <message>
             <source>stays on the scale</source>
-            <translation type="unfinished" />
+            <translation>bleibt auf der Skala</translation>
         </message>
         <message>
             <source>step at most %1 mm</source>
-            <translation type="unfinished" />
+            <translation>Versatz max. %1 mm</translation>
         </message>
         <message>
             <source>still open</source>
-            <translation type="unfinished" />
+            <translation>noch offen</translation>
         </message>
         <message>
             <source>still soft</source>
-            <translation type="unfinished" />
+            <translation>noch weich</translation>
         </message>
         <message>
             <source>stopped</source>
-            <translation type="unfinished" />
+            <translation>Abbruch</translation>
         </message>
         <message>
             <source>stopped: %1</source>
-            <translation type="unfinished" />
+            <translation>Abbruch: %1</translation>
         </message>
         <message>
             <source>table</source>
-            <translation type="unfinished" />
+            <translation>Tabelle</translation>
         </message>
         <message>
             <source>tables close up by</source>
-            <translation type="unfinished" />
+            <translation>Tische rücken nach</translation>
         </message>
         <message>
             <source>tables: front %1 mm, back %2 mm</source>
-            <translation type="unfinished" />
+            <translation>Tische: vorn %1 mm, hinten %2 mm</translation>
         </message>
         <message>
             <source>the bead ends it, not the clock</source>
-            <translation type="unfinished" />
+            <translation>der Wulst beendet es, nicht die Uhr</translation>
         </message>
         <message>
             <source>the clock is right</source>
-            <translation type="unfinished" />
+            <translation>die Uhr geht richtig</translation>
         </message>
         <message>
             <source>the clock was set</source>
-            <translation type="unfinished" />
+            <translation>die Uhr wurde gestellt</translation>
         </message>
         <message>
             <source>the foreman</source>
-            <translation type="unfinished" />
+            <translation>der Meister</translation>
         </message>
         <message>
             <source>the key that it types</source>
-            <translation type="unfinished" />
+            <translation>die Taste, die er tippt</translation>
         </message>
         <message>
             <source>the log of real joints is not touched</source>
-            <translation type="unfinished" />
+            <translation>das echte Logbuch bleibt unberührt</translation>
         </message>
         <message>
             <source>the name stays in the log</source>
-            <translation type="unfinished" />
+            <translation>der Name bleibt im Logbuch</translation>
         </message>
         <message>
             <source>the old one is forgotten</source>
-            <translation type="unfinished" />
+            <translation>die alte ist vergessen</translation>
         </message>
         <message>
             <source>the order stays</source>
-            <translation type="unfinished" />
+            <translation>die Folge bleibt</translation>
         </message>
         <message>
             <source>the reason, for the record</source>
-            <translation type="unfinished" />
+            <translation>der Grund, fürs Protokoll</translation>
         </message>
         <message>
             <source>the same seam</source>
-            <translation type="unfinished" />
+            <translation>dieselbe Naht</translation>
         </message>
         <message>
             <source>the seal waits for them</source>
-            <translation type="unfinished" />
+            <translation>das Siegel wartet auf sie</translation>
         </message>
         <message>
             <source>the spring is loaded</source>
-            <translation type="unfinished" />
+            <translation>die Feder ist gespannt</translation>
         </message>
         <message>
             <source>the trial joint was not accepted</source>
-            <translation type="unfinished" />
+            <translation>die Probe wurde nicht angenommen</translation>
         </message>
         <message>
             <source>the trial joint was not released yet</source>
-            <translation type="unfinished" />
+            <translation>die Probe war noch nicht freigegeben</translation>
         </message>
         <message>
             <source>the upper end of the table's band</source>
-            <translation type="unfinished" />
+            <translation>das obere Ende des Tabellenbereichs</translation>
         </message>
         <message>
             <source>the wall clock went back</source>
-            <translation type="unfinished" />
+            <translation>die Uhr ging zurück</translation>
         </message>
         <message>
             <source>then clear of bench %1</source>
-            <translation type="unfinished" />
+            <translation>dann stört Bank %1 nicht</translation>
         </message>
         <message>
             <source>then lock</source>
-            <translation type="unfinished" />
+            <translation>dann sperren</translation>
         </message>
         <message>
             <source>then: plate out within %1 s</source>
-            <translation type="unfinished" />
+            <translation>dann: Umstellen in max. %1 s</translation>
         </message>
         <message>
             <source>thick</source>
-            <translation type="unfinished" />
+            <translation>dick</translation>
         </message>
         <message>
             <source>thickest sheet mm</source>
-            <translation type="unfinished" />
+            <translation>dickste Tafel mm</translation>
         </message>
         <message>
             <source>thickness</source>
-            <translation type="unfinished" />
+            <translation>Dicke</translation>
         </message>
         <message>
             <source>thickness mm</source>
-            <translation type="unfinished" />
+            <translation>Dicke mm</translation>
         </message>
         <message>
             <source>thin</source>
-            <translation type="unfinished" />
+            <translation>dünn</translation>
         </message>
         <message>
             <source>thin melt</source>
-            <translation type="unfinished" />
+            <translation>Schmelze dünn</translation>
         </message>
         <message>
             <source>things</source>
-            <translation type="unfinished" />
+            <translation>Sachen</translation>
         </message>
         <message>
             <source>thinnest sheet mm</source>
-            <translation type="unfinished" />
+            <translation>dünnste Tafel mm</translation>
         </message>
         <message>
             <source>this weld is stopped</source>
-            <translation type="unfinished" />
+            <translation>Abbruch der Schweißung</translation>
         </message>
         <message>
             <source>ticked</source>
-            <translation type="unfinished" />
+            <translation>gewählt</translation>
         </message>
         <message>
             <source>till bead stands</source>
-            <translation type="unfinished" />
+            <translation>bis Wulst steht</translation>
         </message>
         <message>
             <source>time of the weld</source>
-            <translation type="unfinished" />
+            <translation>Zeit der Schweißung</translation>
         </message>
         <message>
             <source>title</source>
-            <translation type="unfinished" />
+            <translation>Titel</translation>
         </message>
         <message>
             <source>title and date, as printed on the shop's copy</source>
-            <translation type="unfinished" />
+            <translation>Titel und Datum, wie auf der Norm im Betrieb gedruckt</translation>
         </message>
         <message>
             <source>to %1</source>
-            <translation type="unfinished" />
+            <translation>bis %1</translation>
         </message>
         <message>
             <source>to %1 °C</source>
-            <translation type="unfinished" />
+            <translation>bis %1 °C</translation>
         </message>
         <message>
             <source>to mm</source>
-            <translation type="unfinished" />
+            <translation>bis mm</translation>
         </message>
         <message>
             <source>to the list</source>
-            <translation type="unfinished" />
+            <translation>zur Liste</translation>
         </message>
         <message>
             <source>to the signal</source>
-            <translation type="unfinished" />
+            <translation>bis zum Signal</translation>
         </message>
         <message>
             <source>to °C</source>
-            <translation type="unfinished" />
+            <translation>bis °C</translation>
         </message>
         <message>
             <source>told too late: %1</source>
-            <translation type="unfinished" />
+            <translation>zu spät gemeldet: %1</translation>
         </message>
         <message>
             <source>told, not done: %1</source>
-            <translation type="unfinished" />
+            <translation>gemeldet, nicht getan: %1</translation>
         </message>
         <message>
             <source>tolerance of build-up</source>
-            <translation type="unfinished" />
+            <translation>Toleranz Druckaufbau</translation>
         </message>
         <message>
             <source>tolerance of soak</source>
-            <translation type="unfinished" />
+            <translation>Toleranz Anwärmen</translation>
         </message>
         <message>
             <source>tolerance of the pressure</source>
-            <translation type="unfinished" />
+            <translation>Drucktoleranz</translation>
         </message>
         <message>
             <source>tolerance ± N/mm²</source>
-            <translation type="unfinished" />
+            <translation>Toleranz ± N/mm²</translation>
         </message>
         <message>
             <source>too coarse for this seam</source>
-            <translation type="unfinished" />
+            <translation>zu grob für diese Naht</translation>
         </message>
         <message>
             <source>trainee</source>
-            <translation type="unfinished" />
+            <translation>Lehrling</translation>
         </message>
         <message>
             <source>trial: not released yet</source>
-            <translation type="unfinished" />
+            <translation>Probe: noch nicht freigegeben</translation>
         </message>
         <message>
             <source>true time</source>
-            <translation type="unfinished" />
+            <translation>Echtzeit</translation>
         </message>
         <message>
             <source>turned against the scale's end</source>
-            <translation type="unfinished" />
+            <translation>gegen das Skalenende gedreht</translation>
         </message>
         <message>
             <source>type it in</source>
-            <translation type="unfinished" />
+            <translation>eintippen</translation>
         </message>
         <message>
             <source>type it twice</source>
-            <translation type="unfinished" />
+            <translation>zweimal eintippen</translation>
         </message>
         <message>
             <source>unit of the scale</source>
-            <translation type="unfinished" />
+            <translation>Skaleneinheit</translation>
         </message>
         <message>
             <source>unit printed on it</source>
-            <translation type="unfinished" />
+            <translation>aufgedruckte Einheit</translation>
         </message>
         <message>
             <source>unit, division, zero, rate of each spring</source>
-            <translation type="unfinished" />
+            <translation>Einheit, Teilung, Null, Rate je Feder</translation>
         </message>
         <message>
             <source>upper %1</source>
-            <translation type="unfinished" />
+            <translation>oben %1</translation>
         </message>
         <message>
             <source>valley above the sheet.</source>
-            <translation type="unfinished" />
+            <translation>Kerbgrund über der Tafel.</translation>
         </message>
         <message>
             <source>wait</source>
-            <translation type="unfinished" />
+            <translation>warten</translation>
         </message>
         <message>
             <source>wait %1: %2 needs you</source>
-            <translation type="unfinished" />
+            <translation>%1 warten: %2 braucht Hände</translation>
         </message>
         <message>
             <source>warm</source>
-            <translation type="unfinished" />
+            <translation>warm</translation>
         </message>
         <message>
             <source>warmer</source>
-            <translation type="unfinished" />
+            <translation>wärmer</translation>
         </message>
         <message>
             <source>was not noticed</source>
-            <translation type="unfinished" />
+            <translation>nicht bemerkt</translation>
         </message>
         <message>
             <source>weld plane at %1 °C after</source>
-            <translation type="unfinished" />
+            <translation>Fügeebene auf %1 °C nach</translation>
         </message>
         <message>
             <source>weld plane at release</source>
-            <translation type="unfinished" />
+            <translation>Fügeebene beim Ausspannen</translation>
         </message>
         <message>
             <source>welded again more often than the job allows</source>
-            <translation type="unfinished" />
+            <translation>öfter neu geschweißt, als der Auftrag erlaubt</translation>
         </message>
         <message>
             <source>welds</source>
-            <translation type="unfinished" />
+            <translation>schweißt</translation>
         </message>
         <message>
             <source>what people call it</source>
-            <translation type="unfinished" />
+            <translation>wie man sie nennt</translation>
         </message>
         <message>
             <source>what presses</source>
-            <translation type="unfinished" />
+            <translation>was drückt</translation>
         </message>
         <message>
             <source>what that is worth</source>
-            <translation type="unfinished" />
+            <translation>was das wert ist</translation>
         </message>
         <message>
             <source>what the source says instead</source>
-            <translation type="unfinished" />
+            <translation>was die Quelle stattdessen sagt</translation>
         </message>
         <message>
             <source>what was made</source>
-            <translation type="unfinished" />
+            <translation>was gemacht wurde</translation>
         </message>
         <message>
             <source>where it stands</source>
-            <translation type="unfinished" />
+            <translation>wo es steht</translation>
         </message>
         <message>
             <source>where nothing is urgent</source>
-            <translation type="unfinished" />
+            <translation>wo nichts eilt</translation>
         </message>
         <message>
             <source>where something is wrong</source>
-            <translation type="unfinished" />
+            <translation>wo etwas nicht stimmt</translation>
         </message>
         <message>
             <source>where the buttons stand</source>
-            <translation type="unfinished" />
+            <translation>wo die Tasten stehen</translation>
         </message>
         <message>
             <source>which value</source>
-            <translation type="unfinished" />
+            <translation>welcher Wert</translation>
         </message>
         <message>
             <source>widest gap between the edges when they meet mm</source>
-            <translation type="unfinished" />
+            <translation>größter Spalt der anliegenden Kanten mm</translation>
         </message>
         <message>
             <source>width</source>
-            <translation type="unfinished" />
+            <translation>Breite</translation>
         </message>
         <message>
             <source>width, over both beads.</source>
-            <translation type="unfinished" />
+            <translation>Breite über beide Wülste.</translation>
         </message>
         <message>
             <source>wiped</source>
-            <translation type="unfinished" />
+            <translation>geputzt</translation>
         </message>
         <message>
             <source>with a reason</source>
-            <translation type="unfinished" />
+            <translation>mit Grund</translation>
         </message>
         <message>
             <source>with drag %1</source>
-            <translation type="unfinished" />
+            <translation>+ Schleppkraft %1</translation>
         </message>
         <message>
             <source>worked out from the others</source>
-            <translation type="unfinished" />
+            <translation>aus den anderen errechnet</translation>
         </message>
         <message>
             <source>yes: the source itself says so</source>
-            <translation type="unfinished" />
+            <translation>ja: die Quelle sagt es selbst</translation>
         </message>
         <message>
             <source>zero</source>
-            <translation type="unfinished" />
+            <translation>Null</translation>
         </message>
         <message>
             <source>zero and rate come from the calibration</source>
-            <translation type="unfinished" />
+            <translation>Null und Rate aus der Kalibrierung</translation>
         </message>
         <message>
             <source>°C of the plate, reference air, soak's tolerance</source>
-            <translation type="unfinished" />
+            <translation>°C am Heizelement, Bezugsluft, Anwärmtoleranz</translation>
         </message>
         <message>
             <source>–</source>
-            <translation type="unfinished" />
+            <translation>–</translation>
         </message>
         <message>
             <source>− 1 s</source>
-            <translation type="unfinished" />
+            <translation>− 1 s</translation>
         </message>
         <message>
             <source>− 10 s</source>
-            <translation type="unfinished" />
+            <translation>− 10 s</translation>
         </message>
     </context>
 </TS>
