@@ -96,7 +96,7 @@ TEST_P(InLanguage, AChangeLeavesNoWordOfTheOldOne) {
 
 INSTANTIATE_TEST_SUITE_P(
     Languages, InLanguage, ::testing::Values(Language::German, Language::Spanish),
-    [](const auto& info) { return codeOf(info.param).toStdString(); });
+    [](const auto& test) { return codeOf(test.param).toStdString(); });
 
 } // namespace
 } // namespace seamclock

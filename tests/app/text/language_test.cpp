@@ -75,7 +75,7 @@ TEST_P(Spoken, EachPhraseIsFoundWhoeverAsks) {
 
 INSTANTIATE_TEST_SUITE_P(
     Languages, Spoken, ::testing::Values(Language::German, Language::Spanish),
-    [](const auto& info) { return codeOf(info.param).toStdString(); });
+    [](const auto& test) { return codeOf(test.param).toStdString(); });
 
 TEST(LanguageChange, TakesNumbersAndDatesAlong) {
     const QDate day(2030, 1, 7);
