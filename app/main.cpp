@@ -12,6 +12,7 @@
 #include "app/print/paper_errand.h"
 #include "app/read/read_window.h"
 #include "app/sound/horn_link.h"
+#include "app/text/language.h"
 #include "app/text/numbers.h"
 #include "app/text/words.h"
 #include "core/heat/material_codec.h"
@@ -262,6 +263,7 @@ struct Arguments {
     QString pictures;
     QStringList sizes;
     QStringList themes;
+    std::optional<Language> language; // in place of the one that was chosen on the screen
     bool onlyOperator = false;
     bool silent = false;
     bool whole = false;
@@ -363,6 +365,7 @@ private:
 };
 
 int paint(const Arguments& arguments) {
+    speak(arguments.language.value_or(Language::English));
     const auto shop = readShop(arguments.job);
     if (!shop) {
         return sayAndEnd(shop.error());
@@ -586,6 +589,8 @@ int weldOn(
 
 int weld(QApplication& application, const Arguments& arguments) {
     Preferences preferences = readPreferences(arguments.settings);
+    preferences.language = arguments.language.value_or(preferences.language);
+    speak(preferences.language);
     if (arguments.snapshots) {
         preferences.snapshotFolder =
             arguments.snapshots->isEmpty() ? QString() : QDir(*arguments.snapshots).absolutePath();
@@ -695,6 +700,7 @@ int run(int argc, char** argv) {
         "Practise at the operator's screens: on the practice log that --log names, time runs N "
         "times as fast in alignment, soak and cooling.",
         "N");
+    const QCommandLineOption language("language", "Of the screens: en, de or es.", "CODE");
     const QCommandLineOption lesson("lesson", "With --practice: the lesson to begin with.", "ID");
     const QCommandLineOption read(
         "read", "Read a copy of a log (a snapshot, a backup), on any computer.", "FILE");
@@ -708,9 +714,10 @@ int run(int argc, char** argv) {
     const QCommandLineOption printer(
         "printer", "With these three: the printer; an empty name is the desktop's own.", "NAME");
     const QCommandLineOption units("units", "With these three: metric or imperial.", "UNITS");
-    parser.addOptions({log,    job,    settings,  size,      whole,    silent,      snapshots,
-                       folder, themes, sizes,     operators, practice, practiceLog, lesson,
-                       pace,   record, dayReport, jobReport, out,      printer,     units});
+    parser.addOptions({log,         job,    settings, size,     whole,     silent,
+                       snapshots,   folder, themes,   sizes,    operators, practice,
+                       practiceLog, lesson, pace,     language, record,    dayReport,
+                       jobReport,   out,    printer,  units,    read});
     parser.process(application);
     Arguments arguments;
     arguments.log = parser.value(log);
@@ -739,6 +746,14 @@ int run(int argc, char** argv) {
     arguments.out = parser.value(out);
     arguments.printer = ifSet(printer);
     arguments.units = parser.value(units);
+    if (parser.isSet(language)) {
+        arguments.language = languageOf(parser.value(language));
+        if (!arguments.language) {
+            return sayAndEnd(
+                {ErrorCode::OutOfRange, "--language \"" + parser.value(language).toStdString() +
+                                            "\"; allowed: en, de or es"});
+        }
+    }
     if (parser.isSet(pace)) {
         bool isNumber = false;
         const int times = parser.value(pace).toInt(&isNumber);

@@ -88,9 +88,11 @@ const Source* weakestOf(const WeldPlan& plan, std::initializer_list<std::string_
 /// Who attested it stands at the end of an attested source's text.
 QString standingShown(const Source& source) {
     const QString text = fromUtf8(source.text);
-    const qsizetype at = text.lastIndexOf(QStringLiteral("attested by "));
-    return source.standing == Standing::Attested && at >= 0 ? text.mid(at)
-                                                            : standingText(source.standing);
+    const QString before = QStringLiteral("attested by "); // as core/procedure/cells.h writes it
+    const qsizetype at = text.lastIndexOf(before);
+    return source.standing == Standing::Attested && at >= 0
+               ? Card::tr("attested by %1").arg(text.mid(at + before.size()))
+               : standingText(source.standing);
 }
 
 void addSource(const Source* source, const QString& what, CardView& view) {

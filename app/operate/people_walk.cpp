@@ -92,7 +92,9 @@ Result<void> PeopleWalk::choose(const QString& words) {
 Result<void> PeopleWalk::openWho() {
     m_window.openMenu();
     const std::string& at = m_window.people()->atBench();
-    return choose(at.empty() ? QStringLiteral("Who is it?") : nameFor(m_desk.people(), at));
+    return choose(
+        at.empty() ? QCoreApplication::translate("PeopleView", "Who is it?")
+                   : nameFor(m_desk.people(), at));
 }
 
 Result<void>

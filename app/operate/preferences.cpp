@@ -1,5 +1,6 @@
 #include "app/operate/preferences.h"
 
+#include <QLocale>
 #include <QSettings>
 #include <memory>
 
@@ -52,6 +53,10 @@ Preferences readPreferences(const QString& file) {
     }
     const double dpi = settings->value("screen/dpi", 0.0).toDouble();
     read.dpi = dpi >= 50 && dpi <= 600 ? dpi : 0;
+    // Until somebody chose one: the machine's, if it is spoken here.
+    const QString language =
+        settings->value("screen/language", QLocale::system().name()).toString();
+    read.language = languageOf(language).value_or(Language::English);
     read.snapshotFolder = settings->value("log/snapshot_folder").toString();
     return read;
 }
@@ -64,6 +69,7 @@ void writePreferences(const Preferences& preferences, const QString& file) {
     settings->setValue("card/units", nameOf(preferences.units));
     settings->setValue("screen/text", preferences.text);
     settings->setValue("screen/dpi", preferences.dpi);
+    settings->setValue("screen/language", codeOf(preferences.language));
     settings->setValue("hands/pedal_key", preferences.pedalKey);
     settings->setValue("log/snapshot_folder", preferences.snapshotFolder);
 }

@@ -3,6 +3,7 @@
 #pragma once
 
 #include "app/parts/theme.h"
+#include "app/text/language.h"
 #include "core/units/measure.h"
 
 #include <QString>
@@ -20,7 +21,8 @@ struct Preferences {
     UnitSystem units = UnitSystem::Metric; // of the card, on screen and on paper
     double text = 1;                       // one of kTextSizes
     double dpi = 0;                        // 0: as the screen says
-    QString snapshotFolder;                // where others find a copy of the log; empty: nowhere
+    Language language = Language::English;
+    QString snapshotFolder; // where others find a copy of the log; empty: nowhere
 
     bool operator==(const Preferences&) const = default;
 };

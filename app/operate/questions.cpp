@@ -109,6 +109,15 @@ Reasons reasonsFor(const AskReason& asked, const QString& coolingShort, bool for
     return reasons;
 }
 
+/// "English, Deutsch, …": each in itself, so that who can't read the screen finds it.
+QString ownNames() {
+    QStringList all;
+    for (const Language one : kLanguages) {
+        all.append(ownNameOf(one));
+    }
+    return all.join(", ");
+}
+
 Menu menuFor(const Preferences& now, const QString& atBench) {
     Menu menu;
     const QString themes[] = {tr("dark"), tr("light"), tr("high contrast")};
@@ -140,6 +149,7 @@ Menu menuFor(const Preferences& now, const QString& atBench) {
         tr("of the changeover's front"), Sign::Changeover);
     add(MenuItem::Words, tr("Words: %1 %").arg(qRound(now.text * 100)), tr("100, 125, 150, 200 %"),
         Sign::Note);
+    add(MenuItem::Speech, ownNameOf(now.language), ownNames(), Sign::Note);
     add(MenuItem::Units,
         now.units == UnitSystem::Metric ? tr("Card in mm, N, °C") : tr("Card in inch, lbf, °F"),
         tr("readings stay the scale's"), Sign::Spring);
@@ -180,6 +190,11 @@ Preferences changedBy(MenuItem item, Preferences now) {
     case MenuItem::Words:
         now.text = largerWords(now.text);
         break;
+    case MenuItem::Speech: {
+        const auto place = static_cast<std::size_t>(now.language);
+        now.language = kLanguages[(place + 1) % kLanguages.size()];
+        break;
+    }
     case MenuItem::Units:
         now.units = now.units == UnitSystem::Metric ? UnitSystem::Imperial : UnitSystem::Metric;
         break;

@@ -34,6 +34,7 @@ enum class MenuItem {
     Pedal,
     Motion,
     Words,
+    Speech, // the language
     Units
 };
 

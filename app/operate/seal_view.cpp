@@ -34,7 +34,7 @@ SealView::Line jointsLine(const DayClosing& day) {
     }
     QStringList parts;
     for (const auto& [verdict, count] : day.verdicts) {
-        const QString word = verdict.empty() ? tr("still open") : verdictWord(verdict).toLower();
+        const QString word = verdict.empty() ? tr("still open") : midSentence(verdictWord(verdict));
         parts << tr("%1 %2").arg(count).arg(word);
     }
     // The worst of them gives the mark; one that is open has none yet.

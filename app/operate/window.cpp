@@ -224,6 +224,9 @@ void Window::applyLook() {
 void Window::setPreferences(const Preferences& preferences) {
     m_parts.preferences = preferences;
     m_hands.setPedalKey(preferences.pedalKey);
+    if (preferences.language != spoken()) {
+        speak(preferences.language);
+    }
     writePreferences(preferences, m_parts.preferencesFile);
     applyLook();
     refresh();
@@ -1682,6 +1685,7 @@ void Window::chooseMenu(MenuItem item) {
     case MenuItem::Hand:
     case MenuItem::Motion:
     case MenuItem::Words:
+    case MenuItem::Speech:
     case MenuItem::Units:
         setPreferences(changedBy(item, m_parts.preferences));
         showMenu();

@@ -72,10 +72,10 @@ QString soFarText(const LessonSoFar& so) {
         return tr("Not made yet.");
     }
     const QString bends = so.ductile ? tr("bends") : tr("breaks");
-    return so.takes == 1 ? tr("Made once: %1, %2.").arg(verdictWord(*so.best).toLower(), bends)
+    return so.takes == 1 ? tr("Made once: %1, %2.").arg(midSentence(verdictWord(*so.best)), bends)
                          : tr("Made %1 times, best: %2, %3.")
                                .arg(so.takes)
-                               .arg(verdictWord(*so.best).toLower(), bends);
+                               .arg(midSentence(verdictWord(*so.best)), bends);
 }
 
 QString bendWord(BendReason reason) {

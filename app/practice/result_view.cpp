@@ -179,7 +179,7 @@ HistoryWords historyWords(const PracticeLine& line) {
     words.when = QString::fromStdString(toIsoDate(line.at.utc, line.at.offset)) + QLatin1Char(' ') +
                  wallClockText(line.at);
     words.how = tr("%1, %2 of %3 in limits, %4")
-                    .arg(verdictWord(line.verdict).toLower())
+                    .arg(midSentence(verdictWord(line.verdict)))
                     .arg(line.inLimits)
                     .arg(line.judged)
                     .arg(line.ductile ? tr("bends") : tr("breaks"));

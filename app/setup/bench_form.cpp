@@ -145,11 +145,13 @@ FormSection release(const JsonDraft& draft) {
     FormField order = textField(draft, "/release_order", tr("press it to choose step by step"));
     order.kind = FormField::Kind::Order;
     QStringList words;
+    QStringList inSentence;
     for (std::size_t i = 0; i < draft.size("/release_order"); ++i) {
         words << releaseDoneWord(draft.shown(numbered("/release_order", i)));
+        inSentence << midSentence(words.back());
     }
     order.value = words.isEmpty() ? tr("not chosen yet") : words.join(QStringLiteral(", "));
-    section.under = words.isEmpty() ? order.value : order.value.toLower();
+    section.under = words.isEmpty() ? order.value : inSentence.join(QStringLiteral(", "));
     section.rows = {rowOf({std::move(order)})};
     section.notes = {tr("The machine's own instructions decide in which order a joint is released: "
                         "the program has no order of its own.")};

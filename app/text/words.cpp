@@ -165,6 +165,10 @@ QString verdictWord(VerdictWord word) {
     return {};
 }
 
+QString midSentence(const QString& words) {
+    return words.left(1).toLower() + words.mid(1);
+}
+
 QString verdictWord(std::string_view stored) {
     for (const VerdictWord word :
          {VerdictWord::WithinLimits, VerdictWord::WithRemarks, VerdictWord::OutOfLimits,
@@ -235,7 +239,7 @@ QString firstReason(const Verdict& verdict, const WeldPlan& plan) {
             return findingText(finding, plan);
         }
     }
-    return verdictWord(verdict.word).toLower();
+    return midSentence(verdictWord(verdict.word));
 }
 
 QString warningText(const PlanWarning& warning) {

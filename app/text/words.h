@@ -24,6 +24,8 @@ QString releaseDoneWord(std::string_view step);
 QString releaseSentence(std::string_view step);
 /// "Within limits".
 QString verdictWord(VerdictWord word);
+/// With a small first letter, to stand in a sentence; nouns inside keep theirs.
+QString midSentence(const QString& words);
 /// The stored word of a verdict; empty stays empty.
 QString verdictWord(std::string_view stored);
 /// "changeover 11.2 s, limit 8.8 s"

@@ -4,6 +4,7 @@
 #include "core/log/log_lock.h"
 #include "core/log/log_reader.h"
 #include "core/log/verify.h"
+#include "core/machine/machine.h"
 
 #include <SQLiteCpp/Backup.h>
 #include <SQLiteCpp/Database.h>
@@ -12,6 +13,7 @@
 #include <SQLiteCpp/Transaction.h>
 #include <array>
 #include <cerrno>
+#include <cstdio>
 #include <cstring>
 #include <fcntl.h>
 #include <filesystem>
@@ -285,20 +287,16 @@ finish(const std::string& place, const std::string& part, const CopyOptions& opt
 }
 
 Result<void> move(const std::string& part, const std::string& place, bool replace) {
-    int moved = -1;
+    int why = 0;
     if (!replace) {
-        moved = renameat2(AT_FDCWD, part.c_str(), AT_FDCWD, place.c_str(), RENAME_NOREPLACE);
-        // Some file systems can't promise that nothing is replaced.
-        std::error_code unknown;
-        replace = moved != 0 && errno == EINVAL && !fs::exists(place, unknown);
+        why = renameWithoutReplacing(part, place);
+    } else if (std::rename(part.c_str(), place.c_str()) != 0) {
+        why = errno;
     }
-    if (replace) {
-        moved = rename(part.c_str(), place.c_str());
-    }
-    if (moved != 0) {
+    if (why != 0) {
         return fail(
-            errno == EEXIST ? ErrorCode::Conflict : ErrorCode::NotWritten,
-            place + ": can't be made (" + lastSystemWord() + ")");
+            why == EEXIST ? ErrorCode::Conflict : ErrorCode::NotWritten,
+            place + ": can't be made (" + std::strerror(why) + ")");
     }
     return syncFolder(folderOf(place));
 }

@@ -4,6 +4,7 @@
 #include "core/copies/snapshot.h"
 #include "core/log/connection.h"
 #include "core/log/start_check.h"
+#include "core/machine/machine.h"
 
 #include <SQLiteCpp/Database.h>
 #include <SQLiteCpp/Exception.h>
@@ -12,10 +13,7 @@
 #include <condition_variable>
 #include <filesystem>
 #include <mutex>
-#include <sys/resource.h>
-#include <sys/syscall.h>
 #include <thread>
-#include <unistd.h>
 #include <utility>
 
 namespace seamclock {
@@ -31,10 +29,7 @@ template <class F>
 auto behindOthers(F use) {
     decltype(use()) out;
     std::thread low([&] {
-        static_cast<void>(setpriority(PRIO_PROCESS, static_cast<id_t>(syscall(SYS_gettid)), 10));
-        // ioprio_set(2), for which the C library has no function: this thread (1, 0), the class
-        // "best effort" (2), its last level.
-        static_cast<void>(syscall(SYS_ioprio_set, 1, 0, (2 << 13) | 7));
+        standBehindOthers();
         out = use();
     });
     low.join();

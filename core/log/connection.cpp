@@ -2,6 +2,7 @@
 
 #include "core/log/chain.h"
 #include "core/log/world.h"
+#include "core/machine/machine.h"
 
 #include <SQLiteCpp/Database.h>
 #include <SQLiteCpp/Exception.h>
@@ -12,11 +13,8 @@
 #include <cstdio>
 #include <cstring>
 #include <filesystem>
-#include <fstream>
 #include <sqlite3.h>
-#include <sstream>
 #include <sys/stat.h>
-#include <sys/vfs.h>
 #include <system_error>
 #include <vector>
 
@@ -92,28 +90,6 @@ void chainFunction(sqlite3_context* context, int, sqlite3_value** values) {
     sqlite3_result_text(context, hash.data(), static_cast<int>(hash.size()), SQLITE_TRANSIENT);
 }
 
-/// The type of the file system that holds a path: the longest mount point that is a beginning of
-/// it.
-std::string mountTypeOf(const std::string& path) {
-    std::ifstream table("/proc/self/mounts");
-    std::string line;
-    std::string best;
-    std::string type;
-    while (std::getline(table, line)) {
-        std::istringstream words(line);
-        std::string device;
-        std::string point;
-        std::string kind;
-        words >> device >> point >> kind;
-        const bool inside = point == "/" || path == point || path.rfind(point + "/", 0) == 0;
-        if (inside && point.size() >= best.size()) {
-            best = point;
-            type = kind;
-        }
-    }
-    return type;
-}
-
 } // namespace
 
 std::string absolutePath(const std::string& path) {
@@ -140,34 +116,12 @@ std::string fileUri(const std::string& path, std::string_view parameters) {
     return out;
 }
 
-bool isNetworkFileSystem(std::uint64_t magic, std::string_view mountType) {
-    // statfs(2): NFS, CIFS, SMB, SMB2, AFS, Coda, Ceph. FUSE is anything that user space makes of
-    // it.
-    for (const std::uint64_t known :
-         {0x6969ULL, 0xFF534D42ULL, 0x517BULL, 0xFE534D42ULL, 0x5346414FULL, 0x73757245ULL,
-          0x00C36400ULL}) {
-        if (magic == known) {
-            return true;
-        }
-    }
-    for (const std::string_view known :
-         {"nfs", "nfs4", "cifs", "smb3", "smbfs", "fuse.sshfs", "fuse.gvfsd-fuse", "fuse.rclone",
-          "fuse.glusterfs", "fuse.davfs"}) {
-        if (mountType == known) {
-            return true;
-        }
-    }
-    return false;
-}
-
 Result<void> refuseNetwork(const std::string& path) {
-    struct statfs facts {};
-    if (statfs(path.c_str(), &facts) != 0) {
-        return fail(ErrorCode::Unreadable, path + ": " + std::strerror(errno));
+    const auto far = liesOnNetwork(absolutePath(path));
+    if (!far) {
+        return tl::unexpected<Error>(far.error());
     }
-    // The field's type differs between machines; the magic numbers have 32 bits.
-    const auto magic = static_cast<std::uint64_t>(facts.f_type) & 0xFFFFFFFFULL;
-    if (isNetworkFileSystem(magic, mountTypeOf(absolutePath(path)))) {
+    if (*far) {
         return fail(
             ErrorCode::Unreadable, path + ": lies on a network file system, where a live log can't "
                                           "be used safely; use a log on this machine, "

@@ -39,10 +39,7 @@ std::string fileUri(const std::string& path, std::string_view parameters);
 /// In the complaint about a log whose head was forged or cut off while no program ran.
 inline constexpr std::string_view kNotSigned = "is not what the station signed";
 
-/// Whether a file system lies on another machine: the magic number of statfs, and the type as the
-/// kernel's mount table has it ("fuse.sshfs"), which tells the user-space ones apart.
-bool isNetworkFileSystem(std::uint64_t magic, std::string_view mountType);
-/// Unreadable if the file or folder lies on one.
+/// Unreadable if the file or folder lies on a network file system.
 Result<void> refuseNetwork(const std::string& path);
 
 /// Read-only. Immutable for a published copy, and where even reading needs a file that can't be

@@ -3,6 +3,7 @@
 #include "core/base/uuid.h"
 #include "core/log/chain.h"
 #include "core/log/connection.h"
+#include "core/machine/machine.h"
 
 #include <SQLiteCpp/Database.h>
 #include <SQLiteCpp/Exception.h>
@@ -245,16 +246,11 @@ Result<void> makeLog(const std::string& path, std::string_view world, std::int32
             insert.bind(4, genesis);
             insert.exec();
         }
-        // A file that came meanwhile is not replaced; some file systems can't promise that.
+        // A file that came meanwhile is not replaced.
         if (!syncPath(begun, O_RDONLY)) {
             return fail(ErrorCode::NotWritten, path + ": can't be brought to disk");
         }
-        int moved = renameat2(AT_FDCWD, begun.c_str(), AT_FDCWD, path.c_str(), RENAME_NOREPLACE);
-        if (moved != 0 && errno == EINVAL && !std::filesystem::exists(path)) {
-            moved = rename(begun.c_str(), path.c_str());
-        }
-        if (moved != 0) {
-            const int why = errno;
+        if (const int why = renameWithoutReplacing(begun, path); why != 0) {
             return fail(
                 why == EEXIST ? ErrorCode::Conflict : ErrorCode::NotWritten,
                 path + ": can't be made (" + std::strerror(why) + ")");

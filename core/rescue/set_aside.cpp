@@ -5,6 +5,7 @@
 #include "core/log/log_lock.h"
 #include "core/log/schema.h"
 #include "core/log/spill.h"
+#include "core/machine/machine.h"
 #include "core/rescue/salvage.h"
 
 #include <SQLiteCpp/Database.h>
@@ -54,16 +55,12 @@ bool syncFolderOf(const std::string& path) {
     return syncFile(fs::path(path).parent_path().string(), O_RDONLY | O_DIRECTORY);
 }
 
-/// Never over a file that is there; some file systems can't promise that in one step.
+/// Never over a file that is there.
 Result<void> move(const std::string& from, const std::string& to) {
-    int moved = renameat2(AT_FDCWD, from.c_str(), AT_FDCWD, to.c_str(), RENAME_NOREPLACE);
-    if (moved != 0 && errno == EINVAL && !exists(to)) {
-        moved = rename(from.c_str(), to.c_str());
-    }
-    if (moved != 0) {
+    if (const int why = renameWithoutReplacing(from, to); why != 0) {
         return fail(
             ErrorCode::NotWritten,
-            from + ": can't be moved to " + to + " (" + std::strerror(errno) + ")");
+            from + ": can't be moved to " + to + " (" + std::strerror(why) + ")");
     }
     return {};
 }

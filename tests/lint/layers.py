@@ -12,6 +12,7 @@ from source_files import CPP, Lint, code_of, line_of
 ARROWS = {
     "base": [],
     "units": ["base"],
+    "machine": ["base"],
     "people": ["base"],
     "procedure": ["units"],
     "bench": ["units"],
@@ -20,7 +21,7 @@ ARROWS = {
     "weld": ["plan"],
     "shift": ["weld"],
     "estimate": ["weld", "plan", "heat"],
-    "log": ["weld", "people"],
+    "log": ["weld", "people", "machine"],
     "copies": ["log"],
     "rescue": ["log"],
     "session": ["rescue", "shift", "weld", "quality"],

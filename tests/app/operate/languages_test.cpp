@@ -1,0 +1,102 @@
+// Every screen of the walk in every language: no word cut off, outside its part or over another,
+// lying and upright; and a change of language on the standing screen leaves no word of the old one:
+// what is written then is what a window shows that spoke that language from its start.
+#include "app/text/language.h"
+#include "tests/app/operate/all_screens.h"
+#include "tests/app/parts/screen_checks.h"
+#include "tests/app/parts/text_recorder.h"
+#include "tests/support/sanitized.h"
+
+#include <map>
+#include <string>
+
+namespace seamclock {
+namespace {
+
+class InLanguage : public ::testing::TestWithParam<Language> {
+protected:
+    ~InLanguage() override { speak(Language::English); }
+};
+
+/// What is written on each visible part.
+std::map<std::string, std::string> writtenOn(Window& window) {
+    std::map<std::string, std::string> all;
+    for (QWidget* widget : window.findChildren<QWidget*>()) {
+        auto* part = dynamic_cast<Part*>(widget);
+        if (part == nullptr || !part->isVisible()) {
+            continue;
+        }
+        TextRecorder recorder(part->size());
+        part->render(&recorder, QPoint(), QRegion(), QWidget::RenderFlags());
+        all[part->objectName().toStdString()] += recorder.all().toStdString() + "\n";
+    }
+    return all;
+}
+
+TEST_P(InLanguage, NoWordIsCutOnAnyScreen) {
+    speak(GetParam());
+    Preferences preferences;
+    preferences.language = GetParam();
+    Stage stage(QSize(1280, 800), preferences);
+    int parts = 0;
+    stage.walk([&parts](Window& window, const std::string& name) {
+        const Preferences before = window.preferences();
+        const QSize size = window.size();
+        for (const bool upright : {false, true}) {
+            const test::Tablet tablet{QSize(1280, 800), 1, 10, upright};
+            for (const double text :
+                 test::kSanitized ? std::vector<double>{1} : std::vector{1.0, 1.5}) {
+                Preferences next = before;
+                next.text = text;
+                next.dpi = tablet.dpi();
+                window.resize(tablet.window());
+                window.setPreferences(next);
+                for (const std::string& trouble : test::wordTroubles(window, parts)) {
+                    ADD_FAILURE() << name << " " << tablet.name() << " text " << qRound(text * 100)
+                                  << ": " << trouble;
+                }
+            }
+        }
+        window.resize(size);
+        window.setPreferences(before);
+    });
+    EXPECT_GT(parts, 2'000);
+}
+
+TEST_P(InLanguage, AChangeLeavesNoWordOfTheOldOne) {
+    std::map<std::string, std::map<std::string, std::string>> fromTheStart;
+    {
+        speak(GetParam());
+        Preferences preferences;
+        preferences.language = GetParam();
+        Stage stage(QSize(1280, 800), preferences);
+        stage.walk([&fromTheStart](Window& window, const std::string& name) {
+            fromTheStart[name] = writtenOn(window);
+        });
+    }
+    speak(Language::English);
+    Stage stage;
+    int other = 0;
+    stage.walk([&](Window& window, const std::string& name) {
+        const auto english = writtenOn(window);
+        Preferences next = window.preferences();
+        next.language = GetParam();
+        window.setPreferences(next);
+        const auto changed = writtenOn(window);
+        for (const auto& [part, words] : changed) {
+            EXPECT_EQ(words, fromTheStart[name][part]) << name << ": " << part;
+        }
+        other += changed != english ? 1 : 0;
+        next.language = Language::English;
+        window.setPreferences(next);
+        EXPECT_EQ(writtenOn(window), english) << name << ": back in English";
+    });
+    EXPECT_GT(other, 100) << "screens that changed";
+}
+
+INSTANTIATE_TEST_SUITE_P(
+    Languages, InLanguage, ::testing::Values(Language::German, Language::Spanish),
+    [](const auto& test) { return codeOf(test.param).toStdString(); });
+
+} // namespace
+} // namespace seamclock
