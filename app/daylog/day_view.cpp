@@ -116,8 +116,8 @@ JointRowView jointRow(const JointLine& line, const WeldRecord* record, const Day
     } else if (!line.verdictNow.empty()) {
         row.reason = Day::tr("%1; by today's rules %2")
                          .arg(
-                             verdictWord(std::string_view(line.verdict)).toLower(),
-                             verdictWord(std::string_view(line.verdictNow)).toLower());
+                             midSentence(verdictWord(std::string_view(line.verdict))),
+                             midSentence(verdictWord(std::string_view(line.verdictNow))));
     } else {
         row.remarks = record->verdict.word == VerdictWord::WithRemarks;
         row.reason = firstReason(record->verdict, record->plan);

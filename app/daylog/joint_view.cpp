@@ -335,7 +335,7 @@ JointView jointView(
         view.stored = Day::tr("Stored at closing, by rules %1. By today's rules %2: %3.")
                           .arg(record.stored->rules)
                           .arg(kVerdictRules)
-                          .arg(verdictWord(record.verdict.word).toLower());
+                          .arg(midSentence(verdictWord(record.verdict.word)));
     }
     return view;
 }

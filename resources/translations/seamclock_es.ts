@@ -8,6 +8,10 @@
             <translation> (%1 a %2)</translation>
         </message>
         <message>
+            <source> (%1, pressed %2)</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
             <source> And %1 more: see the printed card.</source>
             <translation> Y %1 más: ver la ficha impresa.</translation>
         </message>
@@ -16,12 +20,20 @@
             <translation> y </translation>
         </message>
         <message>
+            <source> ± %1</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
             <source> · %1 ticked</source>
             <translation> · marcados: %1</translation>
         </message>
         <message>
             <source> · at work: %1</source>
             <translation> · trabaja: %1</translation>
+        </message>
+        <message>
+            <source>"%1" is no value for %2; allowed: %3.</source>
+            <translation type="unfinished" />
         </message>
         <message>
             <source>% for each kelvin</source>
@@ -36,16 +48,44 @@
             <translation>%1 %2 mm, %3 mm de largo</translation>
         </message>
         <message>
+            <source>%1 %2 × %3</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>%1 %2, %3: %4</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
             <source>%1 %2, limit %3</source>
             <translation>%1 %2, límite %3</translation>
+        </message>
+        <message>
+            <source>%1 %2, plan %3</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>%1 %2, plan %3, out of limits</source>
+            <translation type="unfinished" />
         </message>
         <message>
             <source>%1 (%2 to %3)</source>
             <translation>%1 (%2 a %3)</translation>
         </message>
         <message>
+            <source>%1 (%2) %3</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>%1 (%2, to %3)</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
             <source>%1 / %2 mm</source>
             <translation>%1 / %2 mm</translation>
+        </message>
+        <message>
+            <source>%1 It is in the record.</source>
+            <translation type="unfinished" />
         </message>
         <message>
             <source>%1 N/mm²</source>
@@ -62,6 +102,10 @@
         <message>
             <source>%1 attested values are withdrawn.</source>
             <translation>Cotejos retirados: %1.</translation>
+        </message>
+        <message>
+            <source>%1 by %2, %3: %4</source>
+            <translation type="unfinished" />
         </message>
         <message>
             <source>%1 can't be meant: %2 to %3 %4.</source>
@@ -92,12 +136,20 @@
             <translation>%1 en total</translation>
         </message>
         <message>
+            <source>%1 is %2. What is right?</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
             <source>%1 is above %2 %3.</source>
             <translation>%1 supera %2 %3.</translation>
         </message>
         <message>
             <source>%1 is below %2. Keep it, turn up.</source>
             <translation>%1 no llega a %2. Anotar y subir.</translation>
+        </message>
+        <message>
+            <source>%1 is not too far: %2.</source>
+            <translation type="unfinished" />
         </message>
         <message>
             <source>%1 is open</source>
@@ -122,6 +174,10 @@
         <message>
             <source>%1 kept</source>
             <translation>hay %1</translation>
+        </message>
+        <message>
+            <source>%1 missing or altered</source>
+            <translation type="unfinished" />
         </message>
         <message>
             <source>%1 mm</source>
@@ -164,6 +220,10 @@
             <translation>%1 de al menos %2 cifras.</translation>
         </message>
         <message>
+            <source>%1 of them</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
             <source>%1 points, due on %2</source>
             <translation>%1 puntos, vence el %2</translation>
         </message>
@@ -202,6 +262,10 @@
         <message>
             <source>%1 to %2</source>
             <translation>%1 a %2</translation>
+        </message>
+        <message>
+            <source>%1 to %2 %3</source>
+            <translation type="unfinished" />
         </message>
         <message>
             <source>%1 to %2 digits.</source>
@@ -264,6 +328,10 @@
             <translation>%1, %2</translation>
         </message>
         <message>
+            <source>%1, %2 %3</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
             <source>%1, %2 mm thick, %3 mm long</source>
             <translation>%1, espesor %2 mm, largo %3 mm</translation>
         </message>
@@ -284,6 +352,14 @@
             <translation>%1, %2 soldaduras</translation>
         </message>
         <message>
+            <source>%1, and %2 more.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>%1, batch</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
             <source>%1, by PIN</source>
             <translation>%1, con PIN</translation>
         </message>
@@ -294,6 +370,18 @@
         <message>
             <source>%1, edition %2. %3</source>
             <translation>%1, edición %2. %3</translation>
+        </message>
+        <message>
+            <source>%1, event %2</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>%1, event %2: %3</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>%1, face %2</source>
+            <translation type="unfinished" />
         </message>
         <message>
             <source>%1, has left</source>
@@ -308,12 +396,28 @@
             <translation>%1, límite %2</translation>
         </message>
         <message>
+            <source>%1, maker</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>%1, material</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
             <source>%1, no PIN</source>
             <translation>%1, sin PIN</translation>
         </message>
         <message>
             <source>%1, then %2 for the second sheet</source>
             <translation>%1, luego %2 para la segunda placa</translation>
+        </message>
+        <message>
+            <source>%1, thickness</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>%1, to %2</source>
+            <translation type="unfinished" />
         </message>
         <message>
             <source>%1, until %2</source>
@@ -324,12 +428,20 @@
             <translation>%1. %2</translation>
         </message>
         <message>
+            <source>%1. All else within limits.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
             <source>%1. Let it cool, or cut it out.</source>
             <translation>%1. Dejar enfriar o cortar.</translation>
         </message>
         <message>
             <source>%1: %2</source>
             <translation>%1: %2</translation>
+        </message>
+        <message>
+            <source>%1: %2 instead of %3. Why?</source>
+            <translation type="unfinished" />
         </message>
         <message>
             <source>%1: %2 s before</source>
@@ -346,6 +458,10 @@
         <message>
             <source>%1: not joined</source>
             <translation>%1: sin unir</translation>
+        </message>
+        <message>
+            <source>%1: set %2, done %3</source>
+            <translation type="unfinished" />
         </message>
         <message>
             <source>%1: skin %2 °C and melt %3 mm as the faces met, bead %4 / %5 mm, K %6 mm</source>
@@ -368,8 +484,16 @@
             <translation>%1: ÷ %2 = %3 %4, poner a %5 %4</translation>
         </message>
         <message>
+            <source>%1; %2</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
             <source>%1; and %2 more</source>
             <translation>%1; y %2 más</translation>
+        </message>
+        <message>
+            <source>%1; by today's rules %2</source>
+            <translation type="unfinished" />
         </message>
         <message>
             <source>(%1, limit %2)</source>
@@ -388,12 +512,40 @@
             <translation>, </translation>
         </message>
         <message>
+            <source>, %1 cut away of both sheets together</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>, batch %1</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>, batches %1</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>, cut to half: full load only after the whole time</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>, last entry %1</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
             <source>, preload %1</source>
             <translation>, precarga %1</translation>
         </message>
         <message>
+            <source>, taken %1</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
             <source>, zero at %1</source>
             <translation>, cero en %1</translation>
+        </message>
+        <message>
+            <source>. %1.</source>
+            <translation type="unfinished" />
         </message>
         <message>
             <source>1 class of air temperature</source>
@@ -424,6 +576,10 @@
             <translation>1 cosa por corregir</translation>
         </message>
         <message>
+            <source>1 to %1 characters</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
             <source>1 to %1 characters, by the keyboard.</source>
             <translation>1 a %1 caracteres, con el teclado.</translation>
         </message>
@@ -448,6 +604,14 @@
             <translation>95 %</translation>
         </message>
         <message>
+            <source>: </source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>: made %1</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
             <source>: read it at %1</source>
             <translation>: leerla a los %1</translation>
         </message>
@@ -456,8 +620,36 @@
             <translation>; </translation>
         </message>
         <message>
+            <source>; also %1 %2</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>; by the rules now: %1</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>; calibrated %1, due %2</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>; cooling </source>
+            <translation type="unfinished" />
+        </message>
+        <message>
             <source>; cut to half: full load only after the whole time</source>
             <translation>; a la mitad: carga plena solo tras el tiempo completo</translation>
+        </message>
+        <message>
+            <source>; its document is not in the log, so there are no actual forces</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>; plan replaced </source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>; scale in %1 from %2, %3</source>
+            <translation type="unfinished" />
         </message>
         <message>
             <source>; ± %1 at %2 %3 (95 %)</source>
@@ -508,8 +700,20 @@
             <translation>Primero se suelda una unión de prueba, se ensaya y el supervisor la libera.</translation>
         </message>
         <message>
+            <source>A verdict tells how a joint was made, by what people typed and tapped; it does not prove that the joint is good, and no bead does.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
             <source>A wrong tap</source>
             <translation>Toque erróneo</translation>
+        </message>
+        <message>
+            <source>Accept</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Actual</source>
+            <translation type="unfinished" />
         </message>
         <message>
             <source>Add a correction for each kelvin of air</source>
@@ -564,6 +768,14 @@
             <translation>Cordón al igualar</translation>
         </message>
         <message>
+            <source>All</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>All days</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
             <source>All done</source>
             <translation>Todo hecho</translation>
         </message>
@@ -572,8 +784,24 @@
             <translation>Todo está en regla. Se guarda con el PIN de un encargado.</translation>
         </message>
         <message>
+            <source>All joints</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
             <source>Allow it</source>
             <translation>Permitir</translation>
+        </message>
+        <message>
+            <source>Allowed</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Allowed in grey, took in black</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Allowed: %1.</source>
+            <translation type="unfinished" />
         </message>
         <message>
             <source>An estimate. It explains a weld and judges none; the procedure's limits decide.</source>
@@ -594,6 +822,10 @@
         <message>
             <source>Another gap</source>
             <translation>Otro vacío</translation>
+        </message>
+        <message>
+            <source>Another log tells this joint differently: %1.</source>
+            <translation type="unfinished" />
         </message>
         <message>
             <source>Another name</source>
@@ -652,6 +884,10 @@
             <translation>Llamar</translation>
         </message>
         <message>
+            <source>Asked for</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
             <source>At %1</source>
             <translation>A %1</translation>
         </message>
@@ -678,6 +914,10 @@
         <message>
             <source>Back to the bench</source>
             <translation>Volver al banco</translation>
+        </message>
+        <message>
+            <source>Back to the log</source>
+            <translation type="unfinished" />
         </message>
         <message>
             <source>Back to the weld</source>
@@ -720,6 +960,14 @@
             <translation>Empezar</translation>
         </message>
         <message>
+            <source>Begun</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Bench</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
             <source>Bench %1 has an open weld. Practise when it is saved.</source>
             <translation>El banco %1 tiene una soldadura abierta. Practicar tras guardarla.</translation>
         </message>
@@ -730,6 +978,14 @@
         <message>
             <source>Bench %1 is free. Which seam?</source>
             <translation>Banco %1 libre. ¿Qué junta?</translation>
+        </message>
+        <message>
+            <source>Bench %1 is free. Which seams are made is being read.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Benches</source>
+            <translation type="unfinished" />
         </message>
         <message>
             <source>Bend test, front to back: the joint bends everywhere.</source>
@@ -748,6 +1004,10 @@
             <translation>Ambas placas: %1</translation>
         </message>
         <message>
+            <source>Both stay in the record. The foreman's PIN is asked next.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
             <source>Bring the force to zero, never past it.</source>
             <translation>Llevar la fuerza a cero, nunca más allá.</translation>
         </message>
@@ -764,8 +1024,20 @@
             <translation>Con mano firme</translation>
         </message>
         <message>
+            <source>By the rules now: %1</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>CSV or JSON of these</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
             <source>Calibration</source>
             <translation>Calibración</translation>
+        </message>
+        <message>
+            <source>Can't be read, or told in two ways</source>
+            <translation type="unfinished" />
         </message>
         <message>
             <source>Cannot set it</source>
@@ -820,6 +1092,10 @@
             <translation>Controles</translation>
         </message>
         <message>
+            <source>Checks and release</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
             <source>Choose</source>
             <translation>Elegir</translation>
         </message>
@@ -860,12 +1136,24 @@
             <translation>Mordazas flojas</translation>
         </message>
         <message>
+            <source>Clear</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
             <source>Clock from first contact</source>
             <translation>Reloj desde el primer contacto</translation>
         </message>
         <message>
             <source>Close</source>
             <translation>Cerrar</translation>
+        </message>
+        <message>
+            <source>Close the day</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Closed as: %1</source>
+            <translation type="unfinished" />
         </message>
         <message>
             <source>Cold place on the plate</source>
@@ -900,12 +1188,48 @@
             <translation>Enfriar, aire %1</translation>
         </message>
         <message>
+            <source>Copy of practice, read only</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Copy, read only</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Correct a value</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Course</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Cut out</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
             <source>Date</source>
             <translation>Fecha</translation>
         </message>
         <message>
+            <source>Day report</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Day report, %1</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
             <source>Day, people, screen and hands</source>
             <translation>Día, personas, pantalla y manos</translation>
+        </message>
+        <message>
+            <source>Decision</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Decision and sign-off</source>
+            <translation type="unfinished" />
         </message>
         <message>
             <source>Do</source>
@@ -948,6 +1272,10 @@
             <translation>Aflojar las mordazas de los dos lados.</translation>
         </message>
         <message>
+            <source>Edge leans</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
             <source>Edge touched</source>
             <translation>Canto tocado</translation>
         </message>
@@ -980,6 +1308,10 @@
             <translation>Borrar todo</translation>
         </message>
         <message>
+            <source>Estimate, not a limit</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
             <source>Estimate: each sheet loses about %1.</source>
             <translation>Estimación: cada placa pierde unos %1.</translation>
         </message>
@@ -1010,6 +1342,38 @@
         <message>
             <source>Even motion</source>
             <translation>Avance continuo</translation>
+        </message>
+        <message>
+            <source>Event</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Events</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Events %1 to %2: %3</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Events %1 to %2: not sealed yet.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Every event</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Every value</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Every value is within its limits.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Every value, CSV</source>
+            <translation type="unfinished" />
         </message>
         <message>
             <source>Faces cooled in the air</source>
@@ -1088,8 +1452,24 @@
             <translation>Para personas, PIN y el sello del día.</translation>
         </message>
         <message>
+            <source>For spreadsheets and other programs; as the list is narrowed now.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>For the customer</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>For the day's seal.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
             <source>Force is off</source>
             <translation>Fuerza quitada</translation>
+        </message>
+        <message>
+            <source>Force set</source>
+            <translation type="unfinished" />
         </message>
         <message>
             <source>Foreman</source>
@@ -1106,6 +1486,10 @@
         <message>
             <source>Foreman's desk: %1</source>
             <translation>Panel del encargado: %1</translation>
+        </message>
+        <message>
+            <source>From</source>
+            <translation type="unfinished" />
         </message>
         <message>
             <source>From %1 °C this plastic gives off harmful gas. Never weld so.</source>
@@ -1176,12 +1560,20 @@
             <translation>Seguir: %1</translation>
         </message>
         <message>
+            <source>Grade</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
             <source>Grade, photo</source>
             <translation>Valorar, foto</translation>
         </message>
         <message>
             <source>Group %1</source>
             <translation>Grupo %1</translation>
+        </message>
+        <message>
+            <source>Guard</source>
+            <translation type="unfinished" />
         </message>
         <message>
             <source>Half cooling: full load only after the whole time.</source>
@@ -1200,6 +1592,10 @@
             <translation>Calor en la placa: %1, %2 mm</translation>
         </message>
         <message>
+            <source>Heat, an estimate: it never judges</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
             <source>Height</source>
             <translation>Altura</translation>
         </message>
@@ -1210,6 +1606,10 @@
         <message>
             <source>How does the bead look to you?</source>
             <translation>¿Qué aspecto tiene el cordón?</translation>
+        </message>
+        <message>
+            <source>How far did the scale go before you turned back?</source>
+            <translation type="unfinished" />
         </message>
         <message>
             <source>How it went</source>
@@ -1244,6 +1644,10 @@
             <translation>Ha vuelto</translation>
         </message>
         <message>
+            <source>It came with another log; its seal stands in that one.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
             <source>It can't be counted as cooling.</source>
             <translation>No puede contar como enfriamiento.</translation>
         </message>
@@ -1254,6 +1658,10 @@
         <message>
             <source>It held: go on with the series</source>
             <translation>Aguantó: seguir con la serie</translation>
+        </message>
+        <message>
+            <source>It is %1.</source>
+            <translation type="unfinished" />
         </message>
         <message>
             <source>It is a trial</source>
@@ -1280,12 +1688,48 @@
             <translation>Quedará fuera de límites.</translation>
         </message>
         <message>
+            <source>Its events make no weld</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Job</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Job report</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Job report, %1</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
             <source>Join</source>
             <translation>Unir</translation>
         </message>
         <message>
+            <source>Joint</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Joint %1</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Joint %1 (%2): %3</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
             <source>Joint %1 goes on without this check.</source>
             <translation>La unión %1 sigue sin este control.</translation>
+        </message>
+        <message>
+            <source>Joint %1 is accepted. Why?</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Joint %1 is accepted: %2.</source>
+            <translation type="unfinished" />
         </message>
         <message>
             <source>Joint %1 is cut out</source>
@@ -1300,6 +1744,10 @@
             <translation>Unión %1 guardada. %2.</translation>
         </message>
         <message>
+            <source>Joint %1 is signed off.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
             <source>Joint %1 is stopped. Cut back and plane again.</source>
             <translation>Unión %1 parada. Recortar y cepillar otra vez.</translation>
         </message>
@@ -1308,12 +1756,36 @@
             <translation>Unión %1 parada. Cortarla y cepillar otra vez.</translation>
         </message>
         <message>
+            <source>Joint %1 is to be cut out. Why?</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Joint %1 is to be cut out: %2.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Joint %1 is to be repaired. Why?</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Joint %1 is to be repaired: %2.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
             <source>Joint %1 on bench %2</source>
             <translation>Unión %1 en el banco %2</translation>
         </message>
         <message>
-            <source>Joint %1. %2 %3 mm, %4 mm. Batches %5.</source>
-            <translation>Unión %1. %2 %3 mm, %4 mm. Lotes %5.</translation>
+            <source>Joint %1. %2 %3, %4</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Joint %1. %2.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Joint %1: %2 is corrected.</source>
+            <translation type="unfinished" />
         </message>
         <message>
             <source>Joint %1: %2.</source>
@@ -1334,6 +1806,34 @@
         <message>
             <source>Joint number</source>
             <translation>Unión número</translation>
+        </message>
+        <message>
+            <source>Joints</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Joints in which material?</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Joints of which bench?</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Joints of which day?</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Joints of which job?</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Joints of which operator?</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Joints with which verdict?</source>
+            <translation type="unfinished" />
         </message>
         <message>
             <source>Judged by the top bead</source>
@@ -1362,6 +1862,10 @@
         <message>
             <source>Know before you start</source>
             <translation>Saber antes de empezar</translation>
+        </message>
+        <message>
+            <source>Known before</source>
+            <translation type="unfinished" />
         </message>
         <message>
             <source>Last step is in memory only: leave the machine on. %1</source>
@@ -1398,6 +1902,10 @@
         <message>
             <source>Left-handed</source>
             <translation>Zurdo</translation>
+        </message>
+        <message>
+            <source>Length</source>
+            <translation type="unfinished" />
         </message>
         <message>
             <source>Length of the seam</source>
@@ -1452,6 +1960,10 @@
             <translation>Sacar la placa con la junta apoyada.</translation>
         </message>
         <message>
+            <source>Limit</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
             <source>Limits</source>
             <translation>Límites</translation>
         </message>
@@ -1480,6 +1992,10 @@
             <translation>Mirar cantos: hueco hasta %1 mm, escalón hasta %2 mm.</translation>
         </message>
         <message>
+            <source>Looked at</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
             <source>Looked for in %1.</source>
             <translation>Buscadas en %1.</translation>
         </message>
@@ -1502,6 +2018,10 @@
         <message>
             <source>Make another trial</source>
             <translation>Hacer otra prueba</translation>
+        </message>
+        <message>
+            <source>Material</source>
+            <translation type="unfinished" />
         </message>
         <message>
             <source>May fall</source>
@@ -1542,6 +2062,10 @@
         <message>
             <source>More</source>
             <translation>Más</translation>
+        </message>
+        <message>
+            <source>More rows</source>
+            <translation type="unfinished" />
         </message>
         <message>
             <source>More: %1 of %2</source>
@@ -1596,6 +2120,10 @@
             <translation>Registro sin copia para otros. %1</translation>
         </message>
         <message>
+            <source>No decision and no sign-off yet.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
             <source>No foreman has a PIN on this tablet.</source>
             <translation>Ningún encargado tiene PIN en esta tableta.</translation>
         </message>
@@ -1608,8 +2136,16 @@
             <translation>Sin estimación térmica: %1.</translation>
         </message>
         <message>
+            <source>No joint here is wholly covered by a seal.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
             <source>No joint is in this log yet.</source>
             <translation>Aún no hay uniones en este registro.</translation>
+        </message>
+        <message>
+            <source>No joint is like that.</source>
+            <translation type="unfinished" />
         </message>
         <message>
             <source>No joint on this day</source>
@@ -1632,8 +2168,16 @@
             <translation>En prácticas no hay página: nada la distinguiría de una real.</translation>
         </message>
         <message>
+            <source>No phase was begun.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
             <source>No plastic, no heat, no harm: make your mistakes here.</source>
             <translation>Sin plástico, sin calor, sin daño: los errores, aquí.</translation>
+        </message>
+        <message>
+            <source>No reason was stored.</source>
+            <translation type="unfinished" />
         </message>
         <message>
             <source>No sound. Watch this screen. The weld goes on.</source>
@@ -1652,8 +2196,20 @@
             <translation>Nadie ha cotejado: %1.</translation>
         </message>
         <message>
+            <source>Nobody has looked at this joint yet.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
             <source>Nobody in particular</source>
             <translation>Nadie en concreto</translation>
+        </message>
+        <message>
+            <source>Not finished</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Not finished: %1</source>
+            <translation type="unfinished" />
         </message>
         <message>
             <source>Not good: cut it out</source>
@@ -1684,8 +2240,16 @@
             <translation>Aún sin sellar</translation>
         </message>
         <message>
+            <source>Not sealed yet.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
             <source>Not sure</source>
             <translation>Hay duda</translation>
+        </message>
+        <message>
+            <source>Not wholly covered by a seal: joints %1.</source>
+            <translation type="unfinished" />
         </message>
         <message>
             <source>Not yet</source>
@@ -1728,6 +2292,10 @@
             <translation>Nada todavía.</translation>
         </message>
         <message>
+            <source>Nothing.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
             <source>Now</source>
             <translation>Ya</translation>
         </message>
@@ -1740,8 +2308,16 @@
             <translation>Numerada</translation>
         </message>
         <message>
+            <source>Numbers</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
             <source>Older</source>
             <translation>Viejas</translation>
+        </message>
+        <message>
+            <source>On the sheet</source>
+            <translation type="unfinished" />
         </message>
         <message>
             <source>Once the wheel is locked the reading will fall by about %1 %2 (%3 to %4), as the sheets close up and shrink</source>
@@ -1768,6 +2344,10 @@
             <translation>Solo un encargado libera una unión de prueba.</translation>
         </message>
         <message>
+            <source>Open</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
             <source>Open bars</source>
             <translation>Abrir barras</translation>
         </message>
@@ -1784,6 +2364,14 @@
             <translation>Abrir el hueco a %1 mm, igual delante y atrás.</translation>
         </message>
         <message>
+            <source>Operator</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Order</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
             <source>Order of release</source>
             <translation>Orden al sacar</translation>
         </message>
@@ -1798,6 +2386,10 @@
         <message>
             <source>Other seam</source>
             <translation>Otra junta</translation>
+        </message>
+        <message>
+            <source>Out</source>
+            <translation type="unfinished" />
         </message>
         <message>
             <source>Out of limits</source>
@@ -1820,6 +2412,10 @@
             <translation>El plástico y los recubrimientos sobrecalentados desprenden humos nocivos: poner la extracción, no fumar, no quemar nunca restos del espejo.</translation>
         </message>
         <message>
+            <source>PDF of these joints</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
             <source>PIN of %1</source>
             <translation>PIN de %1</translation>
         </message>
@@ -1830,6 +2426,18 @@
         <message>
             <source>Paint joint number %1 on the sheet.</source>
             <translation>Pintar el número de unión %1 en la placa.</translation>
+        </message>
+        <message>
+            <source>Part</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Photos</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Photos are in no backup. %1</source>
+            <translation type="unfinished" />
         </message>
         <message>
             <source>Place %1 of %2, at %3 mm: </source>
@@ -1940,6 +2548,14 @@
             <translation>Práctica, hasta %1 veces más rápida. Ninguna unión de aquí cuenta.</translation>
         </message>
         <message>
+            <source>Practice. No joint here counts, and this report is no certificate.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Practice. This joint counts for nothing, and this record is no certificate.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
             <source>Prepare</source>
             <translation>Preparar</translation>
         </message>
@@ -1958,6 +2574,10 @@
         <message>
             <source>Pressure is on</source>
             <translation>Presión puesta</translation>
+        </message>
+        <message>
+            <source>Pressure set</source>
+            <translation type="unfinished" />
         </message>
         <message>
             <source>Pressure, plate</source>
@@ -1982,6 +2602,10 @@
         <message>
             <source>Procedure</source>
             <translation>Procedimiento</translation>
+        </message>
+        <message>
+            <source>Procedures</source>
+            <translation type="unfinished" />
         </message>
         <message>
             <source>Rate %1 N for each %2 (± %3 %), zero at %4 %2.</source>
@@ -2024,8 +2648,28 @@
             <translation>Lecturas</translation>
         </message>
         <message>
+            <source>Readings and measures</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
             <source>Readings of the scale against the forces that a load cell shows: at least 3, over the whole range that is welded with.</source>
             <translation>Lecturas de la escala frente a las fuerzas que marca una célula de carga: al menos 3, en todo el margen con que se suelda.</translation>
+        </message>
+        <message>
+            <source>Reason</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Record</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Record of a heated-tool butt weld</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Record of joint %1</source>
+            <translation type="unfinished" />
         </message>
         <message>
             <source>Release</source>
@@ -2038,6 +2682,22 @@
         <message>
             <source>Released too early</source>
             <translation>Sacada antes de tiempo</translation>
+        </message>
+        <message>
+            <source>Remarks</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Repair</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Report</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Report of chosen joints</source>
+            <translation type="unfinished" />
         </message>
         <message>
             <source>Right-handed</source>
@@ -2054,6 +2714,10 @@
         <message>
             <source>Rows before</source>
             <translation>Más arriba</translation>
+        </message>
+        <message>
+            <source>Said, changed and seen</source>
+            <translation type="unfinished" />
         </message>
         <message>
             <source>Same again</source>
@@ -2096,6 +2760,10 @@
             <translation>Escala %1 al enfriar</translation>
         </message>
         <message>
+            <source>Scale and force</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
             <source>Scale and springs</source>
             <translation>Escala y muelles</translation>
         </message>
@@ -2136,6 +2804,10 @@
             <translation>Pantalla: %1</translation>
         </message>
         <message>
+            <source>Seal</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
             <source>Seal again</source>
             <translation>Resellar</translation>
         </message>
@@ -2144,8 +2816,20 @@
             <translation>Sellar el día</translation>
         </message>
         <message>
+            <source>Sealed</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
             <source>Sealed at %1 by %2</source>
             <translation>Sellado a las %1 por %2</translation>
+        </message>
+        <message>
+            <source>Seals</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Seam</source>
+            <translation type="unfinished" />
         </message>
         <message>
             <source>Seam %1</source>
@@ -2180,6 +2864,26 @@
             <translation>Seamclock: práctica</translation>
         </message>
         <message>
+            <source>Seamclock; log %1</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Seamclock; log %1, %2</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Seams</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Search</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Search for what?</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
             <source>Second sheet</source>
             <translation>Segunda placa</translation>
         </message>
@@ -2208,6 +2912,10 @@
             <translation>Poner</translation>
         </message>
         <message>
+            <source>Set and actual</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
             <source>Set gap</source>
             <translation>Poner hueco</translation>
         </message>
@@ -2228,6 +2936,14 @@
             <translation>Varias cortas en una sujeción se suman.</translation>
         </message>
         <message>
+            <source>Sheet</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Sheet %1</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
             <source>Sheet %1: %2</source>
             <translation>Placa %1: %2</translation>
         </message>
@@ -2242,6 +2958,10 @@
         <message>
             <source>Sheet is out</source>
             <translation>Placa fuera</translation>
+        </message>
+        <message>
+            <source>Sheets</source>
+            <translation type="unfinished" />
         </message>
         <message>
             <source>Sheets apart, plate out, faces together.</source>
@@ -2266,6 +2986,10 @@
         <message>
             <source>Sign in</source>
             <translation>Entrar</translation>
+        </message>
+        <message>
+            <source>Sign it off</source>
+            <translation type="unfinished" />
         </message>
         <message>
             <source>Signal</source>
@@ -2310,6 +3034,10 @@
         <message>
             <source>Somebody new</source>
             <translation>Persona nueva</translation>
+        </message>
+        <message>
+            <source>Something else</source>
+            <translation type="unfinished" />
         </message>
         <message>
             <source>Something is wrong</source>
@@ -2372,8 +3100,28 @@
             <translation>Parada</translation>
         </message>
         <message>
+            <source>Stopped: %1</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Stored at closing, by rules %1. By today's rules %2: %3.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Stored at closing: %1</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Sums by sheet</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
             <source>Supervisor</source>
             <translation>Supervisor</translation>
+        </message>
+        <message>
+            <source>Tables</source>
+            <translation type="unfinished" />
         </message>
         <message>
             <source>Take back</source>
@@ -2452,6 +3200,18 @@
             <translation>Los cantos están cepillados, sin virutas.</translation>
         </message>
         <message>
+            <source>The file can't be read: %1</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>The file is not the one that was kept; it is not shown: %1</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>The file is not there: %1</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
             <source>The film is off the edges.</source>
             <translation>El film ya no está en los cantos.</translation>
         </message>
@@ -2484,6 +3244,10 @@
             <translation>Después se pide el PIN del encargado; el registro guarda su nombre.</translation>
         </message>
         <message>
+            <source>The foreman's PIN is asked next; the verdict stays as it is.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
             <source>The hand was slow</source>
             <translation>La mano fue lenta</translation>
         </message>
@@ -2510,6 +3274,14 @@
         <message>
             <source>The limit is passed. It counts, and is in the record.</source>
             <translation>Límite superado. Cuenta y consta en el registro.</translation>
+        </message>
+        <message>
+            <source>The list, CSV</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>The list, JSON</source>
+            <translation type="unfinished" />
         </message>
         <message>
             <source>The log is damaged. Finish the weld, end the program, start it again. %1</source>
@@ -2544,6 +3316,10 @@
             <translation>Deciden las instrucciones de la máquina. El último paso es la placa.</translation>
         </message>
         <message>
+            <source>The machine's own instructions, the standard in force, local rules and a qualified welder decide.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
             <source>The melt flow rates are far apart.</source>
             <translation>Los índices de fluidez están muy separados.</translation>
         </message>
@@ -2564,8 +3340,16 @@
             <translation>No se llega al sitio</translation>
         </message>
         <message>
+            <source>The plan names no source.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
             <source>The plate burns at once. Gloves for heat, but never on planed faces; park the plate guarded.</source>
             <translation>El espejo calefactor quema al instante. Guantes térmicos, pero nunca en caras cepilladas; dejar el espejo protegido.</translation>
+        </message>
+        <message>
+            <source>The plate burns at once; the tables crush, and the spring stores its force; overheated plastic and coatings give off harmful fume.</source>
+            <translation type="unfinished" />
         </message>
         <message>
             <source>The plate can't be set so</source>
@@ -2612,8 +3396,24 @@
             <translation>Al procedimiento le falta: %1.</translation>
         </message>
         <message>
+            <source>The record is on the printer: %1</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>The record is saved: %1</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>The report is saved: %1</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
             <source>The same PIN once more</source>
             <translation>El mismo PIN otra vez</translation>
+        </message>
+        <message>
+            <source>The same was stored at closing %1, by rules %2.</source>
+            <translation type="unfinished" />
         </message>
         <message>
             <source>The screen has just come to this bench. Press again.</source>
@@ -2652,6 +3452,10 @@
             <translation>Los pasos se anotan con este nombre.</translation>
         </message>
         <message>
+            <source>The table is saved: %1</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
             <source>The tables crush, and the spring stores its force: keep hands out, and ease it before you open a clamp.</source>
             <translation>Las mesas aplastan y el muelle guarda su fuerza: manos fuera, y quitarla antes de abrir una mordaza.</translation>
         </message>
@@ -2676,12 +3480,32 @@
             <translation>La soldadura sigue mientras tanto.</translation>
         </message>
         <message>
+            <source>The weld is not closed, so no verdict is stored yet.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>The weld was stopped, so no verdict was stored.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
             <source>There is no folder "%1".</source>
             <translation>No existe la carpeta «%1».</translation>
         </message>
         <message>
             <source>There is no photo on this tablet yet.</source>
             <translation>Aún no hay fotos en esta tableta.</translation>
+        </message>
+        <message>
+            <source>There is no such joint in this log.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>These days are not sealed.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Thickness</source>
+            <translation type="unfinished" />
         </message>
         <message>
             <source>Thickness of the sheets</source>
@@ -2720,8 +3544,16 @@
             <translation>Marcar valores</translation>
         </message>
         <message>
+            <source>Time</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
             <source>Time goes on.</source>
             <translation>El tiempo sigue.</translation>
+        </message>
+        <message>
+            <source>Times</source>
+            <translation type="unfinished" />
         </message>
         <message>
             <source>Times, bead: %1</source>
@@ -2744,6 +3576,10 @@
             <translation>Demasiados PIN erróneos.</translation>
         </message>
         <message>
+            <source>Took</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
             <source>Trainee: %1</source>
             <translation>Aprendiz: %1</translation>
         </message>
@@ -2762,6 +3598,14 @@
         <message>
             <source>Trial joint %1 is released.</source>
             <translation>Unión de prueba %1 liberada.</translation>
+        </message>
+        <message>
+            <source>Trial joint %1 is released. Why?</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Trial joint %1 is released: %2.</source>
+            <translation type="unfinished" />
         </message>
         <message>
             <source>Trial joint %1 was not accepted.</source>
@@ -2784,8 +3628,20 @@
             <translation>Girar el volante por igual. Seguir la marca.</translation>
         </message>
         <message>
+            <source>Turned too far</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Turned too far, bench %1</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
             <source>Two minutes without a press: the desk is closed.</source>
             <translation>Dos minutos sin pulsar: el panel se ha cerrado.</translation>
+        </message>
+        <message>
+            <source>Type a word or two first: the record keeps them.</source>
+            <translation type="unfinished" />
         </message>
         <message>
             <source>Type it again</source>
@@ -2800,12 +3656,28 @@
             <translation>Teclear lecturas y fuerzas</translation>
         </message>
         <message>
+            <source>Types</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
             <source>Unlock</source>
             <translation>Soltar</translation>
         </message>
         <message>
             <source>Valley between the beads, above the sheet's surface.</source>
             <translation>Valle entre los cordones, sobre la cara de la placa.</translation>
+        </message>
+        <message>
+            <source>Values</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Verdict</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Verdict: %1</source>
+            <translation type="unfinished" />
         </message>
         <message>
             <source>Wait</source>
@@ -2846,6 +3718,14 @@
         <message>
             <source>Welder</source>
             <translation>Soldador</translation>
+        </message>
+        <message>
+            <source>Welders</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Welds again</source>
+            <translation type="unfinished" />
         </message>
         <message>
             <source>What</source>
@@ -2892,12 +3772,28 @@
             <translation>Para qué se ha hecho</translation>
         </message>
         <message>
+            <source>What stood there stays in the record, struck.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
             <source>What the seal does</source>
             <translation>Qué hace el sello</translation>
         </message>
         <message>
+            <source>What the verdict found</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
             <source>What was made</source>
             <translation>Lo hecho</translation>
+        </message>
+        <message>
+            <source>What was said, what was decided</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>What was welded</source>
+            <translation type="unfinished" />
         </message>
         <message>
             <source>What was wrong</source>
@@ -2932,12 +3828,20 @@
             <translation>Cuándo</translation>
         </message>
         <message>
+            <source>Where</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
             <source>Where the bench stands.</source>
             <translation>Donde está el banco.</translation>
         </message>
         <message>
             <source>Where the numbers come from</source>
             <translation>De dónde salen los números</translation>
+        </message>
+        <message>
+            <source>Where the plan's values come from</source>
+            <translation type="unfinished" />
         </message>
         <message>
             <source>Which attested values hold no more?</source>
@@ -2968,6 +3872,10 @@
             <translation>¿Qué nombre?</translation>
         </message>
         <message>
+            <source>Which photo?</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
             <source>Which photo? The newest comes first.</source>
             <translation>¿Qué foto? La más nueva va primero.</translation>
         </message>
@@ -2982,6 +3890,14 @@
         <message>
             <source>Which sheets, and how long is the seam?</source>
             <translation>¿Qué placas y qué largo de junta?</translation>
+        </message>
+        <message>
+            <source>Which table of these joints?</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Which value was written down wrong?</source>
+            <translation type="unfinished" />
         </message>
         <message>
             <source>Which values agree with the shop's copy?</source>
@@ -3052,6 +3968,10 @@
             <translation>Retirar</translation>
         </message>
         <message>
+            <source>Within</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
             <source>Within limits</source>
             <translation>Dentro de límites</translation>
         </message>
@@ -3112,6 +4032,14 @@
             <translation>El cero y la rigidez salen de los puntos de calibración.</translation>
         </message>
         <message>
+            <source>[n]: the event in the log that a value comes from</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>[n]: the event of that joint in the log; what has no bracket stands in [1]</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
             <source>a bench that harms nobody</source>
             <translation>un banco que no daña a nadie</translation>
         </message>
@@ -3120,12 +4048,28 @@
             <translation>se omitió un control</translation>
         </message>
         <message>
+            <source>a copy, read only</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>a fault in the bead</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
             <source>a foot lever</source>
             <translation>palanca de pie</translation>
         </message>
         <message>
             <source>a handwheel</source>
             <translation>volante</translation>
+        </message>
+        <message>
+            <source>a line a joint</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>a person's, whatever the verdict says</source>
+            <translation type="unfinished" />
         </message>
         <message>
             <source>a rate and its uncertainty; due on %1</source>
@@ -3140,6 +4084,10 @@
             <translation>observación</translation>
         </message>
         <message>
+            <source>a sheet slipped</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
             <source>a step was set earlier</source>
             <translation>un paso se adelantó</translation>
         </message>
@@ -3148,12 +4096,28 @@
             <translation>un paso se deshizo</translation>
         </message>
         <message>
+            <source>a test piece broke</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>a test piece held</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
             <source>a touch on the name</source>
             <translation>tocar el nombre</translation>
         </message>
         <message>
+            <source>a wrong tap</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
             <source>about %1</source>
             <translation>unos %1</translation>
+        </message>
+        <message>
+            <source>above 0</source>
+            <translation type="unfinished" />
         </message>
         <message>
             <source>above 0 mm</source>
@@ -3164,12 +4128,20 @@
             <translation>más de mm</translation>
         </message>
         <message>
+            <source>accepted</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
             <source>act now</source>
             <translation>actuar ya</translation>
         </message>
         <message>
             <source>after 10 min</source>
             <translation>tras 10 min</translation>
+        </message>
+        <message>
+            <source>again: joint %1 was cut out</source>
+            <translation type="unfinished" />
         </message>
         <message>
             <source>against the first</source>
@@ -3200,8 +4172,8 @@
             <translation>igualar</translation>
         </message>
         <message>
-            <source>align reading</source>
-            <translation>lectura al igualar</translation>
+            <source>alignment</source>
+            <translation type="unfinished" />
         </message>
         <message>
             <source>alignment N/mm²</source>
@@ -3212,6 +4184,14 @@
             <translation>cordón al igualar</translation>
         </message>
         <message>
+            <source>alignment begun</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>alignment force</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
             <source>alignment is slow from</source>
             <translation>igualar es lento desde</translation>
         </message>
@@ -3220,12 +4200,20 @@
             <translation>presión al igualar</translation>
         </message>
         <message>
+            <source>alignment reading</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
             <source>alignment time</source>
             <translation>tiempo de igualar</translation>
         </message>
         <message>
             <source>alignment: %1</source>
             <translation>igualar: %1</translation>
+        </message>
+        <message>
+            <source>all</source>
+            <translation type="unfinished" />
         </message>
         <message>
             <source>all %1 values attested</source>
@@ -3240,8 +4228,16 @@
             <translation>los cuatro</translation>
         </message>
         <message>
+            <source>all joints again</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
             <source>all springs, N for each mm of closing</source>
             <translation>todos los muelles, N por mm de cierre</translation>
+        </message>
+        <message>
+            <source>allowed</source>
+            <translation type="unfinished" />
         </message>
         <message>
             <source>allowed %1 to %2 %3</source>
@@ -3250,6 +4246,10 @@
         <message>
             <source>allowed %1 to %2 °C</source>
             <translation>permitido %1 a %2 °C</translation>
+        </message>
+        <message>
+            <source>allowed up to %1 %2</source>
+            <translation type="unfinished" />
         </message>
         <message>
             <source>along the seam: %1</source>
@@ -3276,12 +4276,24 @@
             <translation>y %1 más, en Cotejar</translation>
         </message>
         <message>
+            <source>and back: it goes on</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
             <source>and its report</source>
             <translation>y su informe</translation>
         </message>
         <message>
+            <source>another reason</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
             <source>as it was handed out</source>
             <translation>tal como se entregó</translation>
+        </message>
+        <message>
+            <source>as it was kept</source>
+            <translation type="unfinished" />
         </message>
         <message>
             <source>as set here</source>
@@ -3292,8 +4304,16 @@
             <translation>mínimo</translation>
         </message>
         <message>
+            <source>at least %1</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
             <source>at most</source>
             <translation>máximo</translation>
+        </message>
+        <message>
+            <source>at most %1</source>
+            <translation type="unfinished" />
         </message>
         <message>
             <source>at most %1 %2</source>
@@ -3328,6 +4348,10 @@
             <translation>atrás</translation>
         </message>
         <message>
+            <source>back to</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
             <source>back to the bench</source>
             <translation>volver al banco</translation>
         </message>
@@ -3352,12 +4376,24 @@
             <translation>a la soldadura</translation>
         </message>
         <message>
+            <source>backed off after overshoot</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
             <source>bars opened under a loaded spring</source>
             <translation>barras abiertas con el muelle cargado</translation>
         </message>
         <message>
             <source>batch %1</source>
             <translation>lote %1</translation>
+        </message>
+        <message>
+            <source>batch of sheet 1</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>batch of sheet 2</source>
+            <translation type="unfinished" />
         </message>
         <message>
             <source>batch, first sheet</source>
@@ -3380,6 +4416,14 @@
             <translation>cordón %1 mm</translation>
         </message>
         <message>
+            <source>bead K</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>bead at %1: %2</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
             <source>bead at least</source>
             <translation>cordón mínimo</translation>
         </message>
@@ -3390,6 +4434,10 @@
         <message>
             <source>bead is slow</source>
             <translation>cordón lento</translation>
+        </message>
+        <message>
+            <source>bead missing at one end</source>
+            <translation type="unfinished" />
         </message>
         <message>
             <source>bead mm</source>
@@ -3416,12 +4464,48 @@
             <translation>altura del cordón.</translation>
         </message>
         <message>
+            <source>bead, grade, decisions</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>bead: %1</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
             <source>bead: front %1, back %2 mm</source>
             <translation>cordón: delante %1, atrás %2 mm</translation>
         </message>
         <message>
             <source>before every weld</source>
             <translation>antes de cada soldadura</translation>
+        </message>
+        <message>
+            <source>before: %1</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>begun by %1</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>being looked at</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>being prepared</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>being released</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>bench</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>bench %1</source>
+            <translation type="unfinished" />
         </message>
         <message>
             <source>bench %1 · seams to %2 mm · sheets %3 to %4 mm</source>
@@ -3438,6 +4522,10 @@
         <message>
             <source>both sheets, both sides</source>
             <translation>ambas placas, dos caras</translation>
+        </message>
+        <message>
+            <source>both stay in the record</source>
+            <translation type="unfinished" />
         </message>
         <message>
             <source>both, and chips off</source>
@@ -3460,16 +4548,40 @@
             <translation>aumento s</translation>
         </message>
         <message>
+            <source>by</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
             <source>by PIN</source>
             <translation>con PIN</translation>
+        </message>
+        <message>
+            <source>by a model of heat in the sheet, no measurement and no part of the verdict</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>by bead</source>
+            <translation type="unfinished" />
         </message>
         <message>
             <source>by his PIN, then go on</source>
             <translation>con su PIN, y seguir</translation>
         </message>
         <message>
+            <source>by the first event [1], unless told</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
             <source>by the plan</source>
             <translation>según el plan</translation>
+        </message>
+        <message>
+            <source>by the rules now: %1</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>by the upper end of the table's band</source>
+            <translation type="unfinished" />
         </message>
         <message>
             <source>by the wall clock</source>
@@ -3486,6 +4598,10 @@
         <message>
             <source>calibration due on %1</source>
             <translation>la calibración vence el %1</translation>
+        </message>
+        <message>
+            <source>can't be read</source>
+            <translation type="unfinished" />
         </message>
         <message>
             <source>certificate expired</source>
@@ -3512,12 +4628,24 @@
             <translation>cambio s</translation>
         </message>
         <message>
+            <source>changeover too late</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
             <source>class %1: air from °C</source>
             <translation>clase %1: aire desde °C</translation>
         </message>
         <message>
             <source>clock jumped</source>
             <translation>salto del reloj</translation>
+        </message>
+        <message>
+            <source>closed as %1</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>closed: %1</source>
+            <translation type="unfinished" />
         </message>
         <message>
             <source>cold</source>
@@ -3584,6 +4712,10 @@
             <translation>cortar</translation>
         </message>
         <message>
+            <source>damaged: %1</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
             <source>dark</source>
             <translation>oscura</translation>
         </message>
@@ -3592,8 +4724,16 @@
             <translation>oscura, clara, alto contraste</translation>
         </message>
         <message>
+            <source>day</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
             <source>decimal sign %1</source>
             <translation>signo decimal %1</translation>
+        </message>
+        <message>
+            <source>decision</source>
+            <translation type="unfinished" />
         </message>
         <message>
             <source>digits typed: %1</source>
@@ -3616,6 +4756,14 @@
             <translation>arrastre</translation>
         </message>
         <message>
+            <source>drag as read</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>drag read with the sheet clamped</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
             <source>draught</source>
             <translation>aire</translation>
         </message>
@@ -3632,8 +4780,24 @@
             <translation>vence el</translation>
         </message>
         <message>
+            <source>e.g. another plate</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>each sheet lost</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
             <source>edges</source>
             <translation>cantos</translation>
+        </message>
+        <message>
+            <source>edges meet in parallel</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>edges planed, clean, not touched</source>
+            <translation type="unfinished" />
         </message>
         <message>
             <source>edition</source>
@@ -3654,6 +4818,30 @@
         <message>
             <source>evenly to %1</source>
             <translation>por igual a %1</translation>
+        </message>
+        <message>
+            <source>event</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>event %1</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>event %1 taken back</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>event %1 was %2 earlier</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>event %1, %2: was %3, is %4 (%5)</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>face %1</source>
+            <translation type="unfinished" />
         </message>
         <message>
             <source>faces</source>
@@ -3692,6 +4880,10 @@
             <translation>film fuera, cantos cepillados</translation>
         </message>
         <message>
+            <source>finished</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
             <source>first and last name</source>
             <translation>nombre y apellido</translation>
         </message>
@@ -3704,12 +4896,20 @@
             <translation>primer hueco, por el espesor</translation>
         </message>
         <message>
+            <source>first sheet clamped evenly</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
             <source>folder</source>
             <translation>carpeta</translation>
         </message>
         <message>
             <source>for a %1 mm bead</source>
             <translation>para cordón de %1 mm</translation>
+        </message>
+        <message>
+            <source>for programs</source>
+            <translation type="unfinished" />
         </message>
         <message>
             <source>force</source>
@@ -3720,6 +4920,10 @@
             <translation>fuerza N</translation>
         </message>
         <message>
+            <source>force in cooling</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
             <source>foreman</source>
             <translation>encargado</translation>
         </message>
@@ -3728,8 +4932,16 @@
             <translation>encargado sin PIN aquí</translation>
         </message>
         <message>
+            <source>foreman, by PIN</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
             <source>formula</source>
             <translation>fórmula</translation>
+        </message>
+        <message>
+            <source>found</source>
+            <translation type="unfinished" />
         </message>
         <message>
             <source>free</source>
@@ -3738,6 +4950,10 @@
         <message>
             <source>free, next:</source>
             <translation>libre, sigue:</translation>
+        </message>
+        <message>
+            <source>from</source>
+            <translation type="unfinished" />
         </message>
         <message>
             <source>from %1</source>
@@ -3788,12 +5004,16 @@
             <translation>hueco entre mesas</translation>
         </message>
         <message>
-            <source>gap for sheet 2</source>
-            <translation>hueco para placa 2</translation>
-        </message>
-        <message>
             <source>gap for the second sheet</source>
             <translation>hueco para la segunda placa</translation>
+        </message>
+        <message>
+            <source>gap opened for the second sheet</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>gap set, the same front and back</source>
+            <translation type="unfinished" />
         </message>
         <message>
             <source>gap × 2</source>
@@ -3802,6 +5022,14 @@
         <message>
             <source>get ready</source>
             <translation>atención</translation>
+        </message>
+        <message>
+            <source>grade</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>graded by %1: %2</source>
+            <translation type="unfinished" />
         </message>
         <message>
             <source>greatest force it holds N</source>
@@ -3826,6 +5054,18 @@
         <message>
             <source>heat in the sheet, estimated</source>
             <translation>calor en la placa, estimado</translation>
+        </message>
+        <message>
+            <source>heated plate that hangs there: its name or mark</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>held against this paper it shows whether the log was changed</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>held against this paper they show whether the log was changed</source>
+            <translation type="unfinished" />
         </message>
         <message>
             <source>high</source>
@@ -3860,8 +5100,28 @@
             <translation>meter</translation>
         </message>
         <message>
+            <source>in alignment</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>in build-up</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>in changeover</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>in cooling</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
             <source>in line</source>
             <translation>alineado</translation>
+        </message>
+        <message>
+            <source>in soak</source>
+            <translation type="unfinished" />
         </message>
         <message>
             <source>in the plan: %1 N</source>
@@ -3876,12 +5136,24 @@
             <translation>en el orden de este banco</translation>
         </message>
         <message>
+            <source>incomplete</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
             <source>into a file</source>
             <translation>en un archivo</translation>
         </message>
         <message>
+            <source>into the documents</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
             <source>it is in the record</source>
             <translation>consta en registro</translation>
+        </message>
+        <message>
+            <source>it leaks</source>
+            <translation type="unfinished" />
         </message>
         <message>
             <source>it stays</source>
@@ -3892,6 +5164,10 @@
             <translation>ocurrió</translation>
         </message>
         <message>
+            <source>it will be cut out</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
             <source>it will be in the record</source>
             <translation>constará en el registro</translation>
         </message>
@@ -3900,12 +5176,36 @@
             <translation>su final, %1</translation>
         </message>
         <message>
+            <source>its events can't be read</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>its file can't be read</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>its file is missing</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>its file was altered</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
             <source>joined, bead %1 / %2 mm</source>
             <translation>unidas, cordón %1 / %2 mm</translation>
         </message>
         <message>
+            <source>joining</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
             <source>joining N/mm²</source>
             <translation>unir N/mm²</translation>
+        </message>
+        <message>
+            <source>joining force</source>
+            <translation type="unfinished" />
         </message>
         <message>
             <source>joining pressure</source>
@@ -3918,6 +5218,10 @@
         <message>
             <source>joint %1</source>
             <translation>unión %1</translation>
+        </message>
+        <message>
+            <source>joint %1 begun</source>
+            <translation type="unfinished" />
         </message>
         <message>
             <source>joint, out of limits</source>
@@ -3952,6 +5256,18 @@
             <translation>por calentar, de %1</translation>
         </message>
         <message>
+            <source>left out by the foreman: %1 (%2)</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>left out by the welder: %1 (%2)</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>length</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
             <source>length of the seam</source>
             <translation>longitud de la junta</translation>
         </message>
@@ -3962,6 +5278,10 @@
         <message>
             <source>let go while soft</source>
             <translation>soltada aún blanda</translation>
+        </message>
+        <message>
+            <source>let it cool</source>
+            <translation type="unfinished" />
         </message>
         <message>
             <source>light</source>
@@ -3982,6 +5302,14 @@
         <message>
             <source>load cell</source>
             <translation>célula de carga</translation>
+        </message>
+        <message>
+            <source>local times</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>local times, %1</source>
+            <translation type="unfinished" />
         </message>
         <message>
             <source>lock</source>
@@ -4008,6 +5336,10 @@
             <translation>mirar el cordón</translation>
         </message>
         <message>
+            <source>looked at: the bead is good</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
             <source>lost before the faces press N</source>
             <translation>perdida antes de apretar las caras N</translation>
         </message>
@@ -4024,8 +5356,24 @@
             <translation>inferior %1</translation>
         </message>
         <message>
+            <source>lowest</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
             <source>made %1</source>
             <translation>hecha %1</translation>
+        </message>
+        <message>
+            <source>maker %1</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>maker of sheet 1</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>maker of sheet 2</source>
+            <translation type="unfinished" />
         </message>
         <message>
             <source>maker of the sheets</source>
@@ -4034,6 +5382,10 @@
         <message>
             <source>material</source>
             <translation>material</translation>
+        </message>
+        <message>
+            <source>material %1</source>
+            <translation type="unfinished" />
         </message>
         <message>
             <source>materials, thickness, last day</source>
@@ -4064,6 +5416,10 @@
             <translation>fundido tras calentar</translation>
         </message>
         <message>
+            <source>melt depth, end of soak</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
             <source>melt flow %1</source>
             <translation>fluidez %1</translation>
         </message>
@@ -4082,6 +5438,10 @@
         <message>
             <source>minutes</source>
             <translation>minutos</translation>
+        </message>
+        <message>
+            <source>molten at the end of soak</source>
+            <translation type="unfinished" />
         </message>
         <message>
             <source>most of soak's pressure</source>
@@ -4124,6 +5484,14 @@
             <translation>sin certificado anotado</translation>
         </message>
         <message>
+            <source>no foreman has a PIN</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>no gauge at hand</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
             <source>no load</source>
             <translation>sin carga</translation>
         </message>
@@ -4140,8 +5508,16 @@
             <translation>sin sonido</translation>
         </message>
         <message>
+            <source>no tool at hand</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
             <source>no trial joint was made before</source>
             <translation>no se hizo antes unión de prueba</translation>
+        </message>
+        <message>
+            <source>no weather guard noted</source>
+            <translation type="unfinished" />
         </message>
         <message>
             <source>none</source>
@@ -4152,8 +5528,16 @@
             <translation>ninguno</translation>
         </message>
         <message>
+            <source>none noted in this log</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
             <source>none was due</source>
             <translation>no tocaba</translation>
+        </message>
+        <message>
+            <source>none was kept</source>
+            <translation type="unfinished" />
         </message>
         <message>
             <source>none: the source lacks nothing</source>
@@ -4176,12 +5560,36 @@
             <translation>sin terminar: %1</translation>
         </message>
         <message>
+            <source>not given</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
             <source>not joined</source>
             <translation>sin unir</translation>
         </message>
         <message>
+            <source>not needed for this weld</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>not over</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>not passed: %1</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>not said</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
             <source>not saved</source>
             <translation>sin guardar</translation>
+        </message>
+        <message>
+            <source>not sound by its record</source>
+            <translation type="unfinished" />
         </message>
         <message>
             <source>not there</source>
@@ -4204,6 +5612,14 @@
             <translation>no cambia nada</translation>
         </message>
         <message>
+            <source>nothing is corrected</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>nothing is decided</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
             <source>nothing is kept</source>
             <translation>no se guarda nada</translation>
         </message>
@@ -4214,6 +5630,10 @@
         <message>
             <source>nothing is read</source>
             <translation>no se lee nada</translation>
+        </message>
+        <message>
+            <source>nothing is written</source>
+            <translation type="unfinished" />
         </message>
         <message>
             <source>nothing yet</source>
@@ -4230,6 +5650,22 @@
         <message>
             <source>now: %1</source>
             <translation>ahora: %1</translation>
+        </message>
+        <message>
+            <source>number %1, %2 %3</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>number not written on it yet</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>number on the sheet</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>number, seam, batch, remark, name</source>
+            <translation type="unfinished" />
         </message>
         <message>
             <source>of %1</source>
@@ -4304,6 +5740,10 @@
             <translation>operario</translation>
         </message>
         <message>
+            <source>or: turned too far</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
             <source>out</source>
             <translation>sacar</translation>
         </message>
@@ -4352,12 +5792,32 @@
             <translation>personas, sello del día</translation>
         </message>
         <message>
+            <source>photo</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>photo %1, %2 bytes, SHA-256 %3</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>plan</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>plan replaced: %1</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
             <source>plate</source>
             <translation>espejo</translation>
         </message>
         <message>
             <source>plate burns: gloves on</source>
             <translation>quema: guantes puestos</translation>
+        </message>
+        <message>
+            <source>plate cold or dirty</source>
+            <translation type="unfinished" />
         </message>
         <message>
             <source>plate drawn out while pressed</source>
@@ -4368,8 +5828,20 @@
             <translation>espejo desigual</translation>
         </message>
         <message>
+            <source>plate on its face</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
             <source>plate out</source>
             <translation>espejo fuera</translation>
+        </message>
+        <message>
+            <source>plate read on its face</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>plate settled for ten minutes</source>
+            <translation type="unfinished" />
         </message>
         <message>
             <source>plate temperature</source>
@@ -4378,6 +5850,10 @@
         <message>
             <source>plate to aim at</source>
             <translation>espejo, objetivo</translation>
+        </message>
+        <message>
+            <source>plate wiped</source>
+            <translation type="unfinished" />
         </message>
         <message>
             <source>plate wiped: it burns</source>
@@ -4396,6 +5872,22 @@
             <translation>corte de luz</translation>
         </message>
         <message>
+            <source>power was off for %1, by a clock that nobody confirmed</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>power was off for %1, confirmed by a person</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>power was off for %1; the clock went back</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>practice</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
             <source>prepare</source>
             <translation>preparar</translation>
         </message>
@@ -4406,6 +5898,10 @@
         <message>
             <source>press it to choose step by step</source>
             <translation>pulsar para elegir paso a paso</translation>
+        </message>
+        <message>
+            <source>pressure in cooling</source>
+            <translation type="unfinished" />
         </message>
         <message>
             <source>pressure ± %1</source>
@@ -4460,8 +5956,16 @@
             <translation>tiempo de proceso %1, %2</translation>
         </message>
         <message>
+            <source>production</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
             <source>program lost</source>
             <translation>programa caído</translation>
+        </message>
+        <message>
+            <source>protective film off</source>
+            <translation type="unfinished" />
         </message>
         <message>
             <source>rate of spring %1, N for each %2</source>
@@ -4472,10 +5976,6 @@
             <translation>leer a los %1</translation>
         </message>
         <message>
-            <source>read in cooling</source>
-            <translation>lectura al enfriar</translation>
-        </message>
-        <message>
             <source>read it</source>
             <translation>leerla</translation>
         </message>
@@ -4484,12 +5984,24 @@
             <translation>leer en su cara</translation>
         </message>
         <message>
+            <source>read wrong</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>reading</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
             <source>reading %1</source>
             <translation>lectura %1</translation>
         </message>
         <message>
             <source>reading due</source>
             <translation>toca leer</translation>
+        </message>
+        <message>
+            <source>reading in cooling</source>
+            <translation type="unfinished" />
         </message>
         <message>
             <source>reading without force, %1</source>
@@ -4512,6 +6024,14 @@
             <translation>listo</translation>
         </message>
         <message>
+            <source>reason</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>reason for %1: %2</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
             <source>reference air</source>
             <translation>aire de referencia</translation>
         </message>
@@ -4524,6 +6044,18 @@
             <translation>sacar</translation>
         </message>
         <message>
+            <source>released</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>remark</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>remarks, reasons, photos, grading</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
             <source>rows 1 to %1</source>
             <translation>filas 1 a %1</translation>
         </message>
@@ -4534,6 +6066,14 @@
         <message>
             <source>rows 1 to %1; 1 came since</source>
             <translation>filas 1 a %1; después, 1</translation>
+        </message>
+        <message>
+            <source>rules %1 %2; it stands as it was stored</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>rules %1, by the plan's limits alone</source>
+            <translation type="unfinished" />
         </message>
         <message>
             <source>s</source>
@@ -4568,8 +6108,24 @@
             <translation>calibración de escala vencida</translation>
         </message>
         <message>
+            <source>scale fine enough for the tolerance</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
             <source>scale not calibrated</source>
             <translation>escala sin calibrar</translation>
+        </message>
+        <message>
+            <source>scale read without load</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>scale without load</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>scale, %1: %2</source>
+            <translation type="unfinished" />
         </message>
         <message>
             <source>scale: a mark every %1</source>
@@ -4580,12 +6136,24 @@
             <translation>escalas: 1 o 2</translation>
         </message>
         <message>
+            <source>seal it, by PIN</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>seal of %1 by %2, made %3, rows 1 to %4; fingerprint %5; key %6</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
             <source>sealed as far as it is; the rest comes behind</source>
             <translation>sellada hasta donde está; el resto viene después</translation>
         </message>
         <message>
             <source>seam %1</source>
             <translation>junta %1</translation>
+        </message>
+        <message>
+            <source>seam shielded from draught, wet and sun</source>
+            <translation type="unfinished" />
         </message>
         <message>
             <source>seam, sheet and force</source>
@@ -4596,12 +6164,36 @@
             <translation>segundo hueco, por el primero</translation>
         </message>
         <message>
+            <source>second sheet clamped</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
             <source>seen in a text</source>
             <translation>visto en un texto</translation>
         </message>
         <message>
             <source>set</source>
             <translation>plan</translation>
+        </message>
+        <message>
+            <source>set against done</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>set and done, a line a value</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>sheet %1</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>sheet %1, batch</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>sheet %1, maker</source>
+            <translation type="unfinished" />
         </message>
         <message>
             <source>sheet 1</source>
@@ -4614,6 +6206,10 @@
         <message>
             <source>sheets and drag as now</source>
             <translation>placas y arrastre como ahora</translation>
+        </message>
+        <message>
+            <source>shielded from draught and damp</source>
+            <translation type="unfinished" />
         </message>
         <message>
             <source>shop</source>
@@ -4636,8 +6232,36 @@
             <translation>nombre corto: no cambia nunca</translation>
         </message>
         <message>
+            <source>sign-off</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>signal heard at the bench</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>signal seen: %1</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>signed by %1</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>signed off as %1</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>signed off by %1, %2</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
             <source>skin after soak</source>
             <translation>piel tras calentar</translation>
+        </message>
+        <message>
+            <source>skin at the end of soak</source>
+            <translation type="unfinished" />
         </message>
         <message>
             <source>skin stays molten in air for</source>
@@ -4648,12 +6272,28 @@
             <translation>piel al juntar las caras</translation>
         </message>
         <message>
+            <source>skin when the faces met</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
             <source>skin °C</source>
             <translation>piel °C</translation>
         </message>
         <message>
+            <source>skin, end of soak</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>skin, faces meet</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
             <source>slow from %1</source>
             <translation>lento desde %1</translation>
+        </message>
+        <message>
+            <source>smallest bead in alignment</source>
+            <translation type="unfinished" />
         </message>
         <message>
             <source>smallest division, %1</source>
@@ -4672,12 +6312,20 @@
             <translation>calentar contado antes de formarse el cordón</translation>
         </message>
         <message>
+            <source>soak force</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
             <source>soak from zero to drag: where it stands</source>
             <translation>calentar de cero a arrastre: dónde consta</translation>
         </message>
         <message>
             <source>soak is over</source>
             <translation>ya calentado</translation>
+        </message>
+        <message>
+            <source>soak pressure</source>
+            <translation type="unfinished" />
         </message>
         <message>
             <source>soak pressure at most</source>
@@ -4690,6 +6338,10 @@
         <message>
             <source>soak reading</source>
             <translation>lect. al calentar</translation>
+        </message>
+        <message>
+            <source>soak reading reached</source>
+            <translation type="unfinished" />
         </message>
         <message>
             <source>soak s</source>
@@ -4724,6 +6376,10 @@
             <translation>ablanda</translation>
         </message>
         <message>
+            <source>somebody disturbed it</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
             <source>sound</source>
             <translation>sonido</translation>
         </message>
@@ -4746,6 +6402,10 @@
         <message>
             <source>stands back: front %1, back %2 mm</source>
             <translation>separada: delante %1, atrás %2 mm</translation>
+        </message>
+        <message>
+            <source>station</source>
+            <translation type="unfinished" />
         </message>
         <message>
             <source>stay with the weld</source>
@@ -4776,6 +6436,10 @@
             <translation>parada: %1</translation>
         </message>
         <message>
+            <source>supervisor</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
             <source>table</source>
             <translation>tabla</translation>
         </message>
@@ -4788,8 +6452,28 @@
             <translation>mesas: delante %1 mm, atrás %2 mm</translation>
         </message>
         <message>
+            <source>taken back</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>temperature</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
             <source>the bead ends it, not the clock</source>
             <translation>lo acaba el cordón, no el reloj</translation>
+        </message>
+        <message>
+            <source>the bench can't be set so</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>the bench was needed</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>the benches</source>
+            <translation type="unfinished" />
         </message>
         <message>
             <source>the clock is right</source>
@@ -4800,8 +6484,28 @@
             <translation>se ajustó el reloj</translation>
         </message>
         <message>
+            <source>the clock was set by %1</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>the day %1</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
             <source>the foreman</source>
             <translation>el encargado</translation>
+        </message>
+        <message>
+            <source>the foreman decided</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>the hand was slow</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>the joints that were chosen</source>
+            <translation type="unfinished" />
         </message>
         <message>
             <source>the key that it types</source>
@@ -4824,6 +6528,14 @@
             <translation>el orden no cambia</translation>
         </message>
         <message>
+            <source>the place can't be reached</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>the plate stuck</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
             <source>the reason, for the record</source>
             <translation>el motivo, para el registro</translation>
         </message>
@@ -4840,8 +6552,16 @@
             <translation>el muelle está cargado</translation>
         </message>
         <message>
+            <source>the trial joint held</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
             <source>the trial joint was not accepted</source>
             <translation>la unión de prueba no se aceptó</translation>
+        </message>
+        <message>
+            <source>the trial joint was not good</source>
+            <translation type="unfinished" />
         </message>
         <message>
             <source>the trial joint was not released yet</source>
@@ -4866,6 +6586,10 @@
         <message>
             <source>then: plate out within %1 s</source>
             <translation>luego: espejo fuera en %1 s</translation>
+        </message>
+        <message>
+            <source>there is no printer</source>
+            <translation type="unfinished" />
         </message>
         <message>
             <source>thick</source>
@@ -4900,6 +6624,10 @@
             <translation>placa más fina mm</translation>
         </message>
         <message>
+            <source>this job</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
             <source>this weld is stopped</source>
             <translation>esta soldadura se para</translation>
         </message>
@@ -4910,6 +6638,14 @@
         <message>
             <source>till bead stands</source>
             <translation>hasta el cordón</translation>
+        </message>
+        <message>
+            <source>till the bead stands</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>time</source>
+            <translation type="unfinished" />
         </message>
         <message>
             <source>time of the weld</source>
@@ -4932,8 +6668,28 @@
             <translation>hasta %1 °C</translation>
         </message>
         <message>
+            <source>to [%1]</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>to be cut out</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>to be repaired</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>to cut out</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
             <source>to mm</source>
             <translation>hasta mm</translation>
+        </message>
+        <message>
+            <source>to repair</source>
+            <translation type="unfinished" />
         </message>
         <message>
             <source>to the list</source>
@@ -4976,12 +6732,32 @@
             <translation>muy basta para esta junta</translation>
         </message>
         <message>
+            <source>too small a deviation to matter here</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
             <source>trainee</source>
             <translation>aprendiz</translation>
         </message>
         <message>
+            <source>trial %1</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>trial joint</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>trial: %1</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
             <source>trial: not released yet</source>
             <translation>prueba: aún sin liberar</translation>
+        </message>
+        <message>
+            <source>trouble with the bench</source>
+            <translation type="unfinished" />
         </message>
         <message>
             <source>true time</source>
@@ -4998,6 +6774,14 @@
         <message>
             <source>type it twice</source>
             <translation>teclear dos veces</translation>
+        </message>
+        <message>
+            <source>typed by the keyboard</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>typed wrong</source>
+            <translation type="unfinished" />
         </message>
         <message>
             <source>unit of the scale</source>
@@ -5020,6 +6804,18 @@
             <translation>valle sobre la placa.</translation>
         </message>
         <message>
+            <source>value</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>verdict</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>verdict %1</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
             <source>wait</source>
             <translation>espera</translation>
         </message>
@@ -5036,6 +6832,10 @@
             <translation>más calor</translation>
         </message>
         <message>
+            <source>was %1 %2</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
             <source>was not noticed</source>
             <translation>no se notó</translation>
         </message>
@@ -5048,12 +6848,32 @@
             <translation>plano soldado al sacar</translation>
         </message>
         <message>
+            <source>weld plane at release about %1 °C, an estimate</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>weld plane, release</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>weld plane, °C est.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
             <source>welded again more often than the job allows</source>
             <translation>resoldada más veces de las que permite el trabajo</translation>
         </message>
         <message>
+            <source>welder</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
             <source>welds</source>
             <translation>suelda</translation>
+        </message>
+        <message>
+            <source>what</source>
+            <translation type="unfinished" />
         </message>
         <message>
             <source>what people call it</source>
@@ -5076,6 +6896,10 @@
             <translation>lo hecho</translation>
         </message>
         <message>
+            <source>wheel locked</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
             <source>where it stands</source>
             <translation>dónde consta</translation>
         </message>
@@ -5096,12 +6920,24 @@
             <translation>qué valor</translation>
         </message>
         <message>
+            <source>who</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>why</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
             <source>widest gap between the edges when they meet mm</source>
             <translation>hueco máximo entre cantos al juntarse mm</translation>
         </message>
         <message>
             <source>width</source>
             <translation>ancho</translation>
+        </message>
+        <message>
+            <source>width %1, height %2, K %3, faces out of line %4</source>
+            <translation type="unfinished" />
         </message>
         <message>
             <source>width, over both beads.</source>
@@ -5120,8 +6956,20 @@
             <translation>con arrastre %1</translation>
         </message>
         <message>
+            <source>with the words “%1”</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
             <source>worked out from the others</source>
             <translation>calculado a partir de los otros</translation>
+        </message>
+        <message>
+            <source>wrong sheet or setting</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>yes</source>
+            <translation type="unfinished" />
         </message>
         <message>
             <source>yes: the source itself says so</source>
