@@ -600,6 +600,10 @@ void PracticeWindow::chosen(int index) {
     const auto at = static_cast<std::size_t>(index);
     switch (m_kind) {
     case PracticePage::Lessons:
+        if (line.brokenOff) {
+            say(tr("The program ended in mid-weld: nothing was kept to see again."));
+            return;
+        }
         m_lesson = m_room.lessons().at(at);
         m_made = 0;
         turnTo(PracticePage::Lesson);
