@@ -9,6 +9,7 @@
 #include "app/power/stay_awake.h"
 #include "app/practice/practice_pictures.h"
 #include "app/practice/practice_stand.h"
+#include "app/practice/practice_text.h"
 #include "app/print/paper_errand.h"
 #include "app/read/read_window.h"
 #include "app/sound/horn_link.h"
@@ -17,6 +18,7 @@
 #include "app/text/words.h"
 #include "core/heat/material_codec.h"
 #include "core/log/world.h"
+#include "core/practice/broken_off.h"
 #include "core/practice/practice_run.h"
 #include "core/practice/shift_pace.h"
 
@@ -31,6 +33,7 @@
 #include <cstdlib>
 #include <cstring>
 #include <optional>
+#include <type_traits>
 #include <utility>
 
 namespace seamclock {
@@ -519,6 +522,14 @@ int weldOn(
     if (opened->aside) {
         session->takeUp(*opened->aside);
     }
+    QString ended;
+    if constexpr (std::is_same_v<World, Practice>) {
+        const auto brokenOff = endBrokenOff(*session); // before its bench is looked for
+        if (!brokenOff) {
+            return failed(brokenOff.error());
+        }
+        ended = brokenOffText(*brokenOff);
+    }
     const std::string by = shop->job.operatorId.empty() ? "station" : shop->job.operatorId;
     Floor floor(*session, writer, clock, shop->procedures, by);
     if (paced != nullptr) {
@@ -561,7 +572,8 @@ int weldOn(
             QCoreApplication::translate(
                 "Main", "Practice, up to %1 times as fast. No joint here counts.")
                 .arg(*arguments.pace);
-        parts.notice = parts.notice.isEmpty() ? practice : practice + " " + parts.notice;
+        parts.notice =
+            QStringList{practice, ended, parts.notice}.join(QLatin1Char(' ')).simplified();
         pace = std::make_unique<BenchPace>(floor, *paced, *arguments.pace, sound.get());
     }
     keeper.begin();

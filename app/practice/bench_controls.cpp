@@ -4,6 +4,8 @@
 #include "core/practice/chance.h"
 
 #include <QCoreApplication>
+#include <algorithm>
+#include <cmath>
 
 namespace seamclock {
 namespace {
@@ -84,6 +86,12 @@ std::vector<Control> whileHeating(const ControlState& state) {
     return all;
 }
 
+bool anyJoined(const BenchView& bench) {
+    return std::any_of(bench.stations.begin(), bench.stations.end(), [](const auto& station) {
+        return station.joined.has_value();
+    });
+}
+
 std::vector<Control> clampsPanel(const BenchView& bench) {
     std::vector<Control> all;
     if (bench.clamped[0] && bench.clamped[1]) {
@@ -94,7 +102,12 @@ std::vector<Control> clampsPanel(const BenchView& bench) {
         all.push_back(control(tr("Spring off"), Sign::Spring, DoActs{{LetSpringOff{}}, {}}));
         all.push_back(control(tr("Lift sheet"), Sign::Release, DoActs{{LiftSheet{}}, {}}));
         all.back().view.on = bench.lifted;
-        all.push_back(nothing());
+        if (anyJoined(bench)) {
+            all.push_back(nothing());
+        } else { // before the plate comes in
+            all.push_back(control(tr("Shim"), Sign::Prepare, ShowPanel{ControlPanel::Shim}));
+            all.back().view.enabled = bench.plateInside <= 0;
+        }
         all.push_back(close());
         return all;
     }
@@ -166,6 +179,28 @@ std::vector<Control> sheetPanel(int sheet, const Push& push) {
     return all;
 }
 
+/// The second sheet, clamped, set right against the first: how far its front end stands out more
+/// than its back, and its lower side more than its upper.
+std::vector<Control> shimPanel(const BenchView& bench) {
+    const auto um = [](double mm) { return std::llround(mm * 1e3); };
+    const double ends = bench.stations.back().gapMm - bench.stations.front().gapMm;
+    const auto last = static_cast<double>(bench.stations.size());
+    const double whole = ends * last / std::max(last - 1, 1.0); // at the ends, not their middles
+    const QString front = signedMm(um(std::round(whole * 10) / 10));
+    const QString below = signedMm(um(std::round(-bench.leanMm[1] * 10) / 10));
+    const auto shim = [](std::int64_t frontUm, std::int64_t belowUm) {
+        return DoActs{{ShimSheet{1, frontUm, 0, belowUm}}, {}, false};
+    };
+    std::vector<Control> all;
+    all.push_back(control(tr("Front +"), Sign::Prepare, shim(kPushStepUm, 0), front));
+    all.push_back(control(tr("Front −"), Sign::Prepare, shim(-kPushStepUm, 0), front));
+    all.push_back(control(tr("Below +"), Sign::Prepare, shim(0, kPushStepUm), below));
+    all.push_back(control(tr("Below −"), Sign::Prepare, shim(0, -kPushStepUm), below));
+    all.push_back(nothing());
+    all.push_back(control(tr("Close"), Sign::Back, ShowPanel{ControlPanel::Clamps}));
+    return all;
+}
+
 } // namespace
 
 std::vector<Control> controlsOf(const ControlState& state) {
@@ -182,6 +217,8 @@ std::vector<Control> controlsOf(const ControlState& state) {
         return sheetPanel(0, state.push);
     case ControlPanel::SecondSheet:
         return sheetPanel(1, state.push);
+    case ControlPanel::Shim:
+        return shimPanel(state.bench);
     }
     return {};
 }

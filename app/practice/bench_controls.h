@@ -17,7 +17,7 @@
 
 namespace seamclock {
 
-enum class ControlPanel { None, Clamps, Plate, Gap, FirstSheet, SecondSheet };
+enum class ControlPanel { None, Clamps, Plate, Gap, FirstSheet, SecondSheet, Shim };
 
 /// How the next sheet's ends are held against the other [µm]; more pushes it further.
 struct Push {

@@ -13,6 +13,13 @@ namespace {
 
 constexpr double kSeen = 0.05; // [mm] what is less is not drawn as a gap
 
+// A ribbon in moving air: it stands out nearly flat in a strong one, and sways slowly. Both chosen,
+// so that it is seen from where the scale is read.
+constexpr double kRibbonMostDeg = 80;
+constexpr double kRibbonSwayDeg = 6;
+constexpr double kRibbonSwayS = 2.4; // slower than anything may flash
+constexpr double kPi = 3.14159265358979323846;
+
 struct PracticeWords {
     Q_DECLARE_TR_FUNCTIONS(PracticeWords)
 };
@@ -72,10 +79,23 @@ QString noteOf(const StationView& station, const BenchView& view, const SheetRun
     }
     if (station.meltMm > kSeen && edge != nullptr) {
         const QString depth = numberText(station.meltMm, 1);
-        return edge->material().crystals ? tr("melt %1 mm deep").arg(depth)
-                                         : tr("soft %1 mm deep").arg(depth);
+        const QString melt = edge->material().crystals ? tr("melt %1 mm deep").arg(depth)
+                                                       : tr("soft %1 mm deep").arg(depth);
+        if (station.threadMm > 0 || station.hairMm > 0) {
+            return tr("%1, it strings").arg(melt);
+        }
+        // A bare face: what the air takes of it.
+        return station.touches == Touches::Nothing && view.plateInside < 1
+                   ? tr("%1, skin %2 °C").arg(melt, numberText(station.skinC, 0))
+                   : melt;
     }
     if (view.clamped[0] && view.clamped[1]) {
+        if (station.behindMm > kSeen && view.plateInside <= 0) {
+            const QString behind = numberText(station.behindMm, 1);
+            return (view.leanMm[0] + view.leanMm[1] < 0 ? tr("%1 mm apart, %2 more above")
+                                                        : tr("%1 mm apart, %2 more below"))
+                .arg(numberText(station.gapMm, 1), behind);
+        }
         return view.plateInside > 0 ? tr("%1 mm to the plate").arg(numberText(station.gapMm, 1))
                                     : tr("%1 mm apart").arg(numberText(station.gapMm, 1));
     }
@@ -102,6 +122,16 @@ QString seamTextOf(const BenchDrawing& drawing, const BenchView& view) {
 }
 
 } // namespace
+
+double ribbonDegrees(double draught, Milliseconds at) {
+    if (draught <= 1) {
+        return 0;
+    }
+    const double lifted = kRibbonMostDeg * (1 - 1 / draught);
+    const double seconds = static_cast<double>(at.count()) / 1e3;
+    const double sway = kRibbonSwayDeg * std::sin(2 * kPi * seconds / kRibbonSwayS);
+    return std::round(lifted + sway * (1 - 1 / draught));
+}
 
 QString placeName(int place, int places) {
     if (place == 0) {
@@ -149,6 +179,7 @@ BenchDrawing practiceBenchView(
     drawing.wheelMm = fine(view.travelMm) + drawing.springMm;
     drawing.wheelMmPerS = view.wheelMmPerS;
     drawing.wheel = view.wheel;
+    drawing.ribbonDeg = ribbonDegrees(view.draught, view.at);
 
     drawing.place = at;
     drawing.placeText = placeName(at, places);
@@ -160,7 +191,14 @@ BenchDrawing practiceBenchView(
     drawing.bottomMm = fine(std::max(0.0, station.beadBottomMm));
     drawing.valleyTopMm = fine(station.valleyTopMm);
     drawing.valleyBottomMm = fine(station.valleyBottomMm);
-    drawing.behindMm = fine(station.behindMm);
+    const double below = std::max(view.leanMm[0], 0.0) + std::max(view.leanMm[1], 0.0);
+    const double above = std::max(-view.leanMm[0], 0.0) + std::max(-view.leanMm[1], 0.0);
+    const double whole = std::max(below, above);
+    for (std::size_t sheet = 0; whole > 0 && sheet < 2; ++sheet) { // what is not yet melted back
+        drawing.leanMm[sheet] = fine(view.leanMm[sheet] * station.behindMm / whole);
+    }
+    drawing.threadMm = fine(station.threadMm);
+    drawing.hairMm = fine(station.hairMm);
     drawing.joined = station.joined.has_value() && !station.marks.parted;
     drawing.note = noteOf(station, view, edge);
     drawing.beadMm = plan.beadMinUm ? static_cast<double>(*plan.beadMinUm) / 1e3 : 0;

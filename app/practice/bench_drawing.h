@@ -44,6 +44,7 @@ struct BenchDrawing {
     double springMm = 0; // pressed by so much
     double wheelMm = 0;  // the spring's far end
     double wheelMmPerS = 0;
+    double ribbonDeg = 0; // of a ribbon on the bench, from hanging straight: the draught
     WheelHold wheel = WheelHold::Held;
 
     int place = 0; // the one that is looked at
@@ -54,7 +55,9 @@ struct BenchDrawing {
     double bottomMm = 0;
     double valleyTopMm = 0;
     double valleyBottomMm = 0;
-    double behindMm = 0;
+    double leanMm[2] = {0, 0}; // how far each edge's lower side still stands behind its upper
+    double threadMm = 0;       // melt strings between edge and plate
+    double hairMm = 0;         // or hangs on the edge
     bool joined = false;
     QString note;      // melt and gap in figures
     double beadMm = 0; // to reach; 0: none
@@ -72,6 +75,9 @@ struct BenchDrawing {
 BenchDrawing practiceBenchView(
     const BenchView& view, const BenchSetup& setup, int place, const SheetRun* edge,
     const ScaleView& band);
+
+/// How far a draught of that strength lifts a ribbon from hanging straight, at that time [°].
+double ribbonDegrees(double draught, Milliseconds at);
 
 /// "front", "middle", "back", and between.
 QString placeName(int place, int places);

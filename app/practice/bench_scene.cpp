@@ -10,11 +10,13 @@
 #include <QTouchEvent>
 #include <algorithm>
 #include <cmath>
+#include <utility>
 
 namespace seamclock {
 namespace {
 
 constexpr double kRoomCelsius = 20;
+constexpr double kPi = 3.14159265358979323846;
 
 double sideOf(bool left) {
     return left ? -1.0 : 1.0;
@@ -71,6 +73,11 @@ public:
             paintJoint();
         }
         for (const bool left : {true, false}) {
+            if (m_drawing.sheetIn[left ? 0 : 1]) {
+                paintStrings(left);
+            }
+        }
+        for (const bool left : {true, false}) {
             paintClamp(left);
         }
         m_painter.restore();
@@ -97,17 +104,54 @@ private:
         m_painter.setPen(QPen(m_theme.outline, px(2.5), Qt::SolidLine, Qt::FlatCap));
         m_painter.drawLine(QPointF(edge, top()), QPointF(face, top()));
         m_painter.drawLine(QPointF(edge, low()), QPointF(face, low()));
-        const double lean = m_drawing.behindMm * m_perMm / 2;
+        const double leans = m_drawing.leanMm[left ? 0 : 1] * m_perMm;
+        const double lean = std::abs(leans);
+        const double front = leans < 0 ? low() : top();
+        const double behind = leans < 0 ? top() : low();
         if (lean > px(0.5)) {
-            // what is missing of the edge below is the ground's
-            QPainterPath missing(QPointF(face - side * px(1), top()));
-            missing.lineTo(QPointF(face - side * px(1), low() + px(2)));
-            missing.lineTo(QPointF(face + side * lean, low() + px(2)));
+            // what is missing of the edge on that side is the ground's
+            const double beyond = behind + (leans < 0 ? -px(2) : px(2));
+            QPainterPath missing(QPointF(face - side * px(1), front));
+            missing.lineTo(QPointF(face - side * px(1), beyond));
+            missing.lineTo(QPointF(face + side * lean, beyond));
             missing.closeSubpath();
             m_painter.fillPath(missing, m_theme.panel);
         }
         if (!m_drawing.joined) {
-            m_painter.drawLine(QPointF(face, top()), QPointF(face + side * lean, low()));
+            m_painter.drawLine(QPointF(face, front), QPointF(face + side * lean, behind));
+        }
+    }
+
+    // Melt that is too hot follows the plate in threads; torn, they hang on the edge.
+    void paintStrings(bool left) {
+        const bool spans = m_drawing.threadMm > 0;
+        if (!spans && m_drawing.hairMm <= 0) {
+            return;
+        }
+        const double side = sideOf(left);
+        const double face = faceX(left);
+        const double plate = m_middle.x() + side * m_drawing.plateMm * m_perMm / 2;
+        m_painter.setBrush(Qt::NoBrush);
+        const QColor melt = temperatureColour(m_drawing.skinC);
+        for (const double share : {0.12, 0.29, 0.43, 0.62, 0.77, 0.9}) {
+            const double y = top() + share * 2 * m_half;
+            QPainterPath thread(QPointF(face, y));
+            if (spans) { // it sags
+                const double sag = px(4) + 0.25 * std::abs(plate - face);
+                thread.quadTo(
+                    QPointF((plate + face) / 2, y + sag),
+                    QPointF(plate, y - px(3) + share * px(6)));
+            } else {
+                const double hair = m_drawing.hairMm * m_perMm * (0.6 + 0.4 * share);
+                thread.quadTo(
+                    QPointF(face - side * hair * 0.5, y),
+                    QPointF(face - side * hair * 0.6, y + hair * 0.7));
+            }
+            for (const auto& [ink, wide] :
+                 {std::pair(m_theme.outline, px(4)), std::pair(melt, px(2))}) {
+                m_painter.setPen(QPen(ink, wide, Qt::SolidLine, Qt::RoundCap));
+                m_painter.drawPath(thread);
+            }
         }
     }
 
@@ -242,6 +286,7 @@ public:
         clamp(m_fixed + 12, 0);
         clamp(moving + 12, 1);
         paintDrive(moving + m_table);
+        paintRibbon();
         m_painter.restore();
     }
 
@@ -310,6 +355,30 @@ private:
             }
             m_painter.restore();
         }
+    }
+
+    /// On a post at the fixed end: it hangs straight in still air, and a draught lifts it.
+    void paintRibbon() {
+        const double post = 34;
+        const double arm = post + 12;
+        const double topY = 22;
+        m_painter.setPen(QPen(m_theme.metalEdge, px(4), Qt::SolidLine, Qt::RoundCap));
+        m_painter.drawLine(QPointF(x(post), y(98)), QPointF(x(post), y(topY)));
+        m_painter.drawLine(QPointF(x(post), y(topY)), QPointF(x(arm), y(topY)));
+        m_painter.setPen(QPen(m_theme.text, px(4.5), Qt::SolidLine, Qt::RoundCap, Qt::RoundJoin));
+        m_painter.setBrush(Qt::NoBrush);
+        // Bent from hanging at the knot to its full lift at the end.
+        const int parts = 6;
+        const double length = 50.0 / parts;
+        QPointF at(arm, topY);
+        QPainterPath ribbon(QPointF(x(at.x()), y(at.y())));
+        for (int i = 1; i <= parts; ++i) {
+            const double share = std::sqrt(static_cast<double>(i) / parts);
+            const double angle = m_drawing.ribbonDeg * share * kPi / 180;
+            at += QPointF(length * std::sin(angle), length * std::cos(angle));
+            ribbon.lineTo(x(at.x()), y(at.y()));
+        }
+        m_painter.drawPath(ribbon);
     }
 
     void clamp(double left, int sheet) {
@@ -400,7 +469,9 @@ void BenchScene::show(const BenchDrawing& drawing) {
         return;
     }
     m_drawing = drawing;
-    setAccessibleName(spoken({drawing.placeText, drawing.note, drawing.plateText}));
+    setAccessibleName(spoken(
+        {drawing.placeText, drawing.note, drawing.plateText,
+         drawing.ribbonDeg > 0 ? tr("the ribbon is lifted") : QString()}));
     update();
 }
 

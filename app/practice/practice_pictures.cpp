@@ -74,6 +74,26 @@ Result<QStringList> paintOne(
     if (done) {
         done = walk.afterwards(picture);
     }
+    // What is drawn of a lean, of a draught and of melt that strings.
+    WalkMistakes trusts;
+    trusts.trustsDisplay = true;
+    for (const Lesson& lesson : lessons) {
+        const BenchFaults& faults = lesson.faults;
+        const char* const what = faults.leanMm != 0        ? "leans"
+                                 : faults.draught > 1      ? "draught"
+                                 : faults.plateOffsetK > 0 ? "too-hot"
+                                                           : nullptr;
+        if (!done || what == nullptr) {
+            continue;
+        }
+        done = walk.toChangeover(lesson.id, trusts, [&](const QString& name) {
+            for (const char* const shown : {"shim", "ready", "apart", "changeover"}) {
+                if (name == QLatin1String(shown)) {
+                    picture(QString("%1-%2").arg(what, name));
+                }
+            }
+        });
+    }
     if (!done) {
         return tl::unexpected<Error>(done.error());
     }

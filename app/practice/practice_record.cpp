@@ -31,9 +31,15 @@ practiceSheet(const std::vector<PracticeLine>& lines, const QString& who, const 
         return line.ductile && (line.verdict == VerdictWord::WithinLimits ||
                                 line.verdict == VerdictWord::WithRemarks);
     });
+    const auto broken = std::count_if(
+        lines.begin(), lines.end(), [](const PracticeLine& line) { return line.brokenOff; });
     sheet.summary = tr("%1 welds at a virtual bench; %2 within limits and with a joint that bends.")
-                        .arg(lines.size())
+                        .arg(static_cast<std::ptrdiff_t>(lines.size()) - broken)
                         .arg(good);
+    if (broken > 0) {
+        sheet.summary +=
+            QLatin1Char(' ') + tr("Besides, %1 broken off when the program ended.").arg(broken);
+    }
     sheet.heads[0] = tr("When");
     sheet.heads[1] = tr("What");
     sheet.heads[2] = tr("How it went");

@@ -40,7 +40,7 @@ LessonSoFar soFar(const std::vector<PracticeLine>& lines, const std::string& les
     LessonSoFar so;
     int best = -1;
     for (const PracticeLine& line : lines) {
-        if (line.lesson != lesson) {
+        if (line.lesson != lesson || line.brokenOff) {
             continue;
         }
         ++so.takes;
@@ -80,6 +80,11 @@ Result<std::unique_ptr<PracticeRoom>> PracticeRoom::open(
         session->takeUp(*opened->aside);
     }
     room->m_session = std::make_unique<Session<Practice>>(std::move(*session));
+    auto ended = endBrokenOff(*room->m_session);
+    if (!ended) {
+        return tl::unexpected<Error>(ended.error());
+    }
+    room->m_brokenOff = std::move(*ended);
     return room;
 }
 
@@ -151,7 +156,17 @@ Result<std::vector<PracticeLine>> PracticeRoom::history() {
     if (!reader) {
         return tl::unexpected<Error>(reader.error());
     }
-    return practiceHistory(*reader, m_by);
+    auto lines = practiceHistory(*reader, m_by);
+    if (lines) {
+        for (PracticeLine& line : *lines) {
+            for (const Lesson& lesson : m_lessons) {
+                if (line.brokenOff && lesson.id == line.lesson) {
+                    line.lessonTitle = lesson.title;
+                }
+            }
+        }
+    }
+    return lines;
 }
 
 Result<std::vector<Event>> PracticeRoom::eventsOf(const std::string& weld) {

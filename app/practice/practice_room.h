@@ -5,6 +5,7 @@
 
 #include "app/operate/floor.h"
 #include "core/log/world.h"
+#include "core/practice/broken_off.h"
 #include "core/practice/practice_history.h"
 #include "core/practice/practice_run.h"
 #include "core/practice/virtual_clock.h"
@@ -45,6 +46,8 @@ public:
     const std::string& by() const { return m_by; }
     const std::string& logPath() const { return m_path; }
     LogWriter<Practice>& writer() { return m_writer; }
+    /// Welds that the program's last end left open: ended now, at the opening.
+    const std::vector<BrokenOffWeld>& brokenOff() const { return m_brokenOff; }
     Instant now() const { return m_clock->now(); }
 
     /// Opens the lesson's weld on its bench, set anew. Errors as setLesson, PracticeRun::begin and
@@ -83,6 +86,7 @@ private:
     std::unique_ptr<VirtualClock> m_clock;
     LogWriter<Practice> m_writer;
     std::unique_ptr<Session<Practice>> m_session;
+    std::vector<BrokenOffWeld> m_brokenOff;
     std::unique_ptr<Floor> m_floor; // of the lesson that runs
     std::unique_ptr<PracticeRun> m_run;
 };

@@ -1,5 +1,6 @@
 #include "app/practice/practice_stand.h"
 
+#include "app/practice/practice_text.h"
 #include "app/text/words.h"
 #include "core/base/uuid.h"
 #include "core/practice/lesson_codec.h"
@@ -33,6 +34,7 @@ Result<std::unique_ptr<PracticeStand>> PracticeStand::open(PracticeOrder order) 
     const auto seed = static_cast<std::uint64_t>(begins.utc.count() / 1000);
     PracticeWindowParts parts{
         *stand->m_room, order.machine, order.preferences, order.who, order.reports};
+    parts.notice = brokenOffText(stand->m_room->brokenOff());
     parts.seed = seed;
     parts.sound = order.sound;
     stand->m_window = std::make_unique<PracticeWindow>(std::move(parts));

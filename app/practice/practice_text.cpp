@@ -78,6 +78,15 @@ QString soFarText(const LessonSoFar& so) {
                                .arg(midSentence(verdictWord(*so.best)), bends);
 }
 
+QString brokenOffText(const std::vector<BrokenOffWeld>& welds) {
+    if (welds.empty()) {
+        return {};
+    }
+    return welds.size() == 1
+               ? tr("Joint %1 was broken off when the program ended.").arg(welds.front().number)
+               : tr("%1 joints were broken off when the program ended.").arg(welds.size());
+}
+
 QString bendWord(BendReason reason) {
     switch (reason) {
     case BendReason::NotJoined:

@@ -7,6 +7,7 @@
 
 #include <QString>
 #include <string_view>
+#include <vector>
 
 namespace seamclock {
 
@@ -18,6 +19,8 @@ QString wrongWord(Wrong wrong);
 QString lessonSheetText(const Lesson& lesson);
 /// "Not made yet." or "Made 2 times, best: within limits, bends."
 QString soFarText(const LessonSoFar& so);
+/// What became of welds that the program's end left open, at the next start; empty: none were.
+QString brokenOffText(const std::vector<BrokenOffWeld>& welds);
 /// "flat fracture: skin too cold"
 QString bendWord(BendReason reason);
 /// "Soaked under pressure".

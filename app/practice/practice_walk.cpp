@@ -38,9 +38,13 @@ void PracticeWalk::take(const Picture& picture, const QString& name) {
 
 void PracticeWalk::go(Milliseconds gap) {
     while (gap.count() > 0) {
-        const Milliseconds part = std::min(gap, kWait);
+        const Milliseconds part = std::min(gap, m_frame);
         m_machine.advance(part);
-        m_window.tick();
+        if (m_make) {
+            m_make();
+        } else {
+            m_window.tick();
+        }
         gap -= part;
     }
 }
@@ -118,7 +122,10 @@ bool PracticeWalk::touches() const {
     });
 }
 
-double PracticeWalk::bead() const {
+double PracticeWalk::bead(const WalkMistakes& mistakes) const {
+    if (mistakes.topBeadOnly) {
+        return least(&StationView::beadTopMm);
+    }
     return std::min(least(&StationView::beadTopMm), least(&StationView::beadBottomMm));
 }
 
@@ -180,19 +187,7 @@ void PracticeWalk::turnTo(double reading, double mmPerS) {
 
 Result<void> PracticeWalk::weld(
     const std::string& lesson, const WalkMistakes& mistakes, const Picture& picture) {
-    Result<void> done = toBench(lesson, picture);
-    if (done) {
-        done = prepare(mistakes, picture);
-    }
-    if (done) {
-        done = align(mistakes, picture);
-    }
-    if (done) {
-        done = soak(mistakes, picture);
-    }
-    if (done) {
-        done = changeOver(mistakes, picture);
-    }
+    Result<void> done = toChangeover(lesson, mistakes, picture);
     if (done) {
         done = buildUp(picture);
     }
@@ -203,6 +198,21 @@ Result<void> PracticeWalk::weld(
         done = release(picture);
     }
     return done ? finish(picture) : done;
+}
+
+Result<void> PracticeWalk::toChangeover(
+    const std::string& lesson, const WalkMistakes& mistakes, const Picture& picture) {
+    Result<void> done = toBench(lesson, picture);
+    if (done) {
+        done = prepare(mistakes, picture);
+    }
+    if (done) {
+        done = align(mistakes, picture);
+    }
+    if (done) {
+        done = soak(mistakes, picture);
+    }
+    return done ? changeOver(mistakes, picture) : done;
 }
 
 Result<void> PracticeWalk::toBench(const std::string& lesson, const Picture& picture) {
@@ -269,7 +279,26 @@ Result<void> PracticeWalk::clamp(const QString& which, bool even) {
     return several({"Clamp it", "Close"});
 }
 
-Result<void> PracticeWalk::check(const std::string& asked, const WalkMistakes& mistakes) {
+// The second sheet's lower side, until it stands with the upper one.
+Result<void> PracticeWalk::shim(const Picture& picture) {
+    constexpr double kUpright = 0.1; // [mm]
+    if (std::abs(bench().leanMm[1]) <= kUpright) {
+        return {};
+    }
+    if (const auto done = several({"Clamps", "Shim"}); !done) {
+        return done;
+    }
+    take(picture, "shim");
+    for (int tries = 0; tries < 50 && std::abs(bench().leanMm[1]) > kUpright; ++tries) {
+        if (const auto done = several({bench().leanMm[1] > 0 ? "Below +" : "Below −"}); !done) {
+            return done;
+        }
+    }
+    return several({"Close", "Close"});
+}
+
+Result<void> PracticeWalk::check(
+    const std::string& asked, const WalkMistakes& mistakes, const Picture& picture) {
     if (asked == "plate_temperature") {
         const int place = platePlacesRead(*weldNow());
         const QString names[] = {"Front", "Middle", "Back"};
@@ -281,7 +310,8 @@ Result<void> PracticeWalk::check(const std::string& asked, const WalkMistakes& m
         if (const auto done = step(); !done) {
             return done;
         }
-        return number(std::round(seen.stations[at].plateC), 0);
+        return number(
+            std::round(mistakes.trustsDisplay ? seen.plateShownC : seen.stations[at].plateC), 0);
     }
     Result<void> done;
     if (asked == "film_off") {
@@ -302,6 +332,8 @@ Result<void> PracticeWalk::check(const std::string& asked, const WalkMistakes& m
         done = clamp("First sheet", true);
     } else if (asked == "second_sheet") {
         done = clamp("Second sheet", !mistakes.offParallel);
+    } else if (asked == "edges_meet" && !mistakes.leavesLean) {
+        done = shim(picture);
     }
     go(kWait);
     return done ? step() : done;
@@ -335,7 +367,7 @@ Result<void> PracticeWalk::prepare(const WalkMistakes& mistakes, const Picture& 
             take(picture, "prepare-second-sheet");
             static_cast<void>(several({"Close", "Close"}));
         }
-        if (const auto done = check(asked, mistakes); !done) {
+        if (const auto done = check(asked, mistakes, picture); !done) {
             return done;
         }
         go(Milliseconds(1'000));
@@ -375,14 +407,14 @@ Result<void> PracticeWalk::align(const WalkMistakes& mistakes, const Picture& pi
     const double division = static_cast<double>(plan().scale->divisionMilli) / 1e3;
     const Milliseconds until = m_room.run().now() + kLongest / 2;
     bool shown = false;
-    while (m_room.run().now() < until && bead() < wanted &&
+    while (m_room.run().now() < until && bead(mistakes) < wanted &&
            !(mistakes.offParallel &&
              m_room.run().now() > until - kLongest / 2 + Milliseconds(180'000))) {
         if (bench().scale.reading < set - division / 2) {
             turnTo(set, kTurn);
         }
         go(kWait);
-        if (!shown && bead() > wanted * 0.6) {
+        if (!shown && bead(mistakes) > wanted * 0.6) {
             shown = true;
             take(picture, "align");
         }
@@ -438,6 +470,7 @@ Result<void> PracticeWalk::changeOver(const WalkMistakes& mistakes, const Pictur
     }
     m_window.refresh();
     apart(1.5);
+    take(picture, "apart");
     if (const auto done = control("Plate"); !done) {
         return done;
     }

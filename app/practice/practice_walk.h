@@ -9,6 +9,7 @@
 #include <functional>
 #include <optional>
 #include <string>
+#include <utility>
 
 namespace seamclock {
 
@@ -17,6 +18,9 @@ struct WalkMistakes {
     bool pressedSoak = false;               // the reading is never brought down
     std::optional<Milliseconds> changeover; // the faces are kept apart so long
     bool offParallel = false;               // the second sheet is pushed at one end only
+    bool leavesLean = false;                // an edge that leans is not shimmed
+    bool topBeadOnly = false;               // nobody looks underneath
+    bool trustsDisplay = false;             // the plate's own, and measures no face
     bool takesCall = false;
     bool touchesEdge = false;
     std::optional<Wrong> says; // in preparation
@@ -35,11 +39,19 @@ public:
     Result<void> toBench(const std::string& lesson, const Picture& picture = {});
     Result<void> prepare(const WalkMistakes& mistakes, const Picture& picture = {});
     Result<void> align(const WalkMistakes& mistakes, const Picture& picture = {});
+    /// All of that, until the plate is out and the faces are bare.
+    Result<void> toChangeover(
+        const std::string& lesson, const WalkMistakes& mistakes, const Picture& picture = {});
     /// After the result: the take seen again, the history, the record on paper.
     Result<void> afterwards(const Picture& picture = {});
 
     /// True time goes on.
     void go(Milliseconds gap);
+    /// From now on in frames of at most so long, each made by `make` in place of the window's tick.
+    void frames(Milliseconds longest, std::function<void()> make) {
+        m_frame = longest;
+        m_make = std::move(make);
+    }
     /// Presses the control of that word.
     Result<void> control(const QString& text);
     Result<void> step();
@@ -47,10 +59,12 @@ public:
 private:
     static void take(const Picture& picture, const QString& name);
     Result<void> several(const QStringList& controls);
-    Result<void> check(const std::string& asked, const WalkMistakes& mistakes);
+    Result<void>
+    check(const std::string& asked, const WalkMistakes& mistakes, const Picture& picture);
     Result<void> number(double value, int decimals);
     Result<void> evenGap(std::int64_t um);
     Result<void> clamp(const QString& which, bool even);
+    Result<void> shim(const Picture& picture);
     Result<void> soak(const WalkMistakes& mistakes, const Picture& picture);
     Result<void> changeOver(const WalkMistakes& mistakes, const Picture& picture);
     Result<void> buildUp(const Picture& picture);
@@ -67,7 +81,7 @@ private:
     BenchView bench() const;
     double least(double StationView::*field) const;
     bool touches() const;
-    double bead() const;
+    double bead(const WalkMistakes& mistakes) const;
     const Weld* weldNow() const { return m_room.weld(); }
     const WeldPlan& plan() const { return weldNow()->plan; }
     double mmPerUnit() const;
@@ -75,7 +89,9 @@ private:
     PracticeWindow& m_window;
     PracticeRoom& m_room;
     VirtualClock& m_machine;
-    int m_holding = 0; // 1, -1: the control that is held
+    Milliseconds m_frame{200};
+    std::function<void()> m_make; // empty: the window's tick
+    int m_holding = 0;            // 1, -1: the control that is held
 };
 
 } // namespace seamclock

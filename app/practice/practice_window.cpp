@@ -2,10 +2,8 @@
 
 #include "app/operate/card_view.h"
 #include "app/operate/number_task.h"
-#include "app/practice/practice_record.h"
 #include "app/practice/practice_result.h"
 #include "app/practice/practice_text.h"
-#include "app/print/practice_pdf.h"
 #include "app/text/numbers.h"
 #include "app/text/words.h"
 #include "core/session/sheet_plan.h"
@@ -26,20 +24,6 @@ constexpr int kTickMs = 40; // 25 frames a second
 constexpr Milliseconds kLongestFrame{
     250}; // after a pause of the machine's own nothing is caught up
 constexpr Milliseconds kSaid{6'000};
-constexpr Milliseconds kRepeat{60}; // a held key's repeat comes within
-
-// The hand on the wheel: as it presses, and as far as it can be made slower and faster [mm/s].
-constexpr double kTurn = 2;
-constexpr double kSlowest = 0.5;
-constexpr double kFastest = 25;
-constexpr double kDoubles = 16; // units of sliding that double the speed
-
-/// In steps that can be told apart, so that a finger at rest makes no acts.
-double speedFor(double units) {
-    const double steps = std::round(units / kDoubles * 2) / 2;
-    return std::clamp(kTurn * std::exp2(steps), kSlowest, kFastest);
-}
-
 } // namespace
 
 PracticeWindow::PracticeWindow(PracticeWindowParts parts, QWidget* parent)
@@ -47,7 +31,8 @@ PracticeWindow::PracticeWindow(PracticeWindowParts parts, QWidget* parent)
       m_strip(new PracticeStrip(this)), m_banner(new AlarmBanner(this)),
       m_bench(new BenchPage(this)), m_card(new CardPage(this)), m_pad(new PadPage(this)),
       m_choice(new ChoicePage(this)), m_list(new ListPage(this)), m_tell(new TellPage(this)),
-      m_resultPage(new ResultPage(this)), m_worker(new ScoreWorker(this)) {
+      m_resultPage(new ResultPage(this)), m_worker(new ScoreWorker(this)),
+      m_hand(new TraineeHand(m_room, m_parts.machine, this)) {
     setObjectName("practiceWindow");
     setWindowTitle(tr("Seamclock: practice"));
     setFocusPolicy(Qt::StrongFocus);
@@ -59,12 +44,22 @@ PracticeWindow::PracticeWindow(PracticeWindowParts parts, QWidget* parent)
     connect(m_list, &ListPage::chosen, this, &PracticeWindow::chosen);
     connect(m_bench, &BenchPage::controlPressed, this, &PracticeWindow::controlPressed);
     connect(m_bench, &BenchPage::controlSlid, this, &PracticeWindow::controlSlid);
-    connect(m_bench, &BenchPage::controlLeft, this, &PracticeWindow::controlLeft);
+    connect(m_bench, &BenchPage::controlLeft, m_hand, &TraineeHand::letGo);
+    connect(m_hand, &TraineeHand::said, this, &PracticeWindow::say);
+    connect(m_hand, &TraineeHand::changed, this, &PracticeWindow::refresh);
+    connect(m_hand, &TraineeHand::backPressed, this, [this] {
+        const WeldView weld = m_bench->view().weld;
+        weldSlot(weld.back, weld.onto);
+    });
     connect(m_bench, &BenchPage::placeChosen, this, [this](int place) {
         m_place = place;
         refresh();
     });
-    connect(m_bench, &BenchPage::edgeTouched, this, &PracticeWindow::touchEdge);
+    connect(m_bench, &BenchPage::edgeTouched, this, [this](int sheet) {
+        if (m_kind == PracticePage::Bench) {
+            m_hand->touchEdge(sheet, m_place);
+        }
+    });
     connect(m_bench, &BenchPage::timeChosen, this, [this](double share) {
         if (m_kind == PracticePage::Replay && m_result) {
             const double whole = static_cast<double>(m_result->replay.length().count());
@@ -218,8 +213,7 @@ void PracticeWindow::closeEvent(QCloseEvent* event) {
 
 void PracticeWindow::turnTo(PracticePage kind) {
     if (kind != PracticePage::Bench) {
-        turnWheel(0); // the hand goes to the screen
-        m_panel = ControlPanel::None;
+        m_hand->leave();
     }
     m_kind = kind;
     Page* next = m_bench;
@@ -288,11 +282,7 @@ void PracticeWindow::tick() {
                                     ? std::clamp(now - *m_lastTick, Milliseconds(0), kLongestFrame)
                                     : Milliseconds(0);
     m_lastTick = now;
-    if (m_keyLeft && now - *m_keyLeft >= kRepeat) {
-        m_keyLeft.reset();
-        m_turnKey = 0;
-        turnWheel(0);
-    }
+    m_hand->look();
     if (m_room.runs() && m_kind != PracticePage::Lesson && m_kind != PracticePage::Working) {
         m_room.advance(passed, m_pace);
         lookAtCall();
@@ -399,9 +389,13 @@ void PracticeWindow::showBench() {
         std::clamp(m_place, 0, static_cast<int>(seen.stations.size()) - 1));
     view.bench = practiceBenchView(
         seen, bench.setup(), static_cast<int>(place), &bench.edge(place), view.weld.scale);
+    if (m_parts.preferences.lessMotion) { // lifted, and still
+        view.bench.ribbonDeg = ribbonDegrees(seen.draught, Milliseconds(0));
+    }
     const Weld* now = m_room.weld();
     const bool preparing = now != nullptr && std::holds_alternative<Preparing>(now->state);
-    view.controls = controlsOf({seen, preparing, m_panel, m_push, view.weld.back.view});
+    view.controls =
+        controlsOf({seen, preparing, m_hand->panel(), m_hand->push(), view.weld.back.view});
     m_bench->show(view);
 }
 
@@ -424,7 +418,7 @@ void PracticeWindow::typed(QChar sign) {
     }
     if (sign >= QLatin1Char('1') && sign <= QLatin1Char('6')) {
         const int index = sign.unicode() - u'1';
-        if (m_kind == PracticePage::Replay || m_panel != ControlPanel::None) {
+        if (m_kind == PracticePage::Replay || m_hand->panel() != ControlPanel::None) {
             controlPressed(index);
         }
         return;
@@ -433,7 +427,7 @@ void PracticeWindow::typed(QChar sign) {
         return;
     }
     const QChar letter = sign.toLower();
-    if (m_panel == ControlPanel::None) {
+    if (m_hand->panel() == ControlPanel::None) {
         const QString keys = QStringLiteral("lcpb"); // lock, clamps, plate, back
         if (const auto at = keys.indexOf(letter); at >= 0) {
             controlPressed(static_cast<int>(at) + 2);
@@ -606,6 +600,10 @@ void PracticeWindow::chosen(int index) {
         return;
     case PracticePage::History: {
         const PracticeLine& line = m_history.at(at);
+        if (line.brokenOff) {
+            say(tr("The program ended in mid-weld: nothing was kept to see again."));
+            return;
+        }
         auto kept = m_room.kept(line);
         auto events = m_room.eventsOf(line.weld);
         if (!kept || !events) {
@@ -649,149 +647,24 @@ void PracticeWindow::chosen(int index) {
 void PracticeWindow::controlPressed(int index) {
     if (m_kind == PracticePage::Replay) {
         replayStep(kReplayKeys.at(static_cast<std::size_t>(index)));
-        return;
-    }
-    const auto& controls = m_bench->view().controls;
-    if (m_kind != PracticePage::Bench || index >= static_cast<int>(controls.size())) {
-        return;
-    }
-    const Control control = controls[static_cast<std::size_t>(index)];
-    if (control.view.enabled && !control.view.hidden) {
-        doControl(control.does);
+    } else if (const Control* control = controlAt(index)) {
+        m_hand->press(Control(*control)); // what it shows may be another then
     }
 }
 
 void PracticeWindow::controlSlid(int index, double units) {
+    if (const Control* control = controlAt(index)) {
+        m_hand->slide(*control, units);
+    }
+}
+
+const Control* PracticeWindow::controlAt(int index) const {
     const auto& controls = m_bench->view().controls;
-    if (m_kind != PracticePage::Bench || index >= static_cast<int>(controls.size())) {
-        return;
-    }
-    const auto* turn = std::get_if<TurnIt>(&controls[static_cast<std::size_t>(index)].does);
-    if (turn != nullptr && m_turning != 0) {
-        turnWheel(turn->way * speedFor(units));
-    }
+    return m_kind == PracticePage::Bench && index < static_cast<int>(controls.size())
+               ? &controls[static_cast<std::size_t>(index)]
+               : nullptr;
 }
 
-void PracticeWindow::controlLeft(int index) {
-    static_cast<void>(index);
-    if (m_turnKey == 0) {
-        turnWheel(0);
-    }
-}
-
-void PracticeWindow::doControl(const ControlDoes& does) {
-    if (const auto* turn = std::get_if<TurnIt>(&does)) {
-        turnWheel(turn->way * kTurn);
-    } else if (const auto* acts = std::get_if<DoActs>(&does)) {
-        bool all = true;
-        for (const BenchAct& one : acts->acts) {
-            all = act(one) && all;
-        }
-        if (all && !acts->said.isEmpty()) {
-            say(acts->said, true);
-        }
-        if (all && acts->closes) {
-            showPanel(m_panel == ControlPanel::Plate ? ControlPanel::None : ControlPanel::Clamps);
-        }
-    } else if (const auto* panel = std::get_if<ShowPanel>(&does)) {
-        showPanel(panel->panel);
-    } else if (const auto* read = std::get_if<ReadPlate>(&does)) {
-        readPlate(read->place);
-    } else if (const auto* push = std::get_if<PushMore>(&does)) {
-        m_push.frontUm += push->by.frontUm;
-        m_push.backUm += push->by.backUm;
-    } else if (const auto* gap = std::get_if<GapMore>(&does)) {
-        gapMore(gap->by);
-    } else if (std::holds_alternative<PressBack>(does)) {
-        const WeldView& weld = m_bench->view().weld;
-        weldSlot(weld.back, weld.onto);
-    }
-    refresh();
-}
-
-void PracticeWindow::showPanel(ControlPanel panel) {
-    turnWheel(0);
-    m_panel = panel;
-    const Weld* weld = m_room.weld();
-    if (panel == ControlPanel::Gap && weld != nullptr) {
-        // A hand sets it about right and then puts it even.
-        const BenchView seen = m_room.run().bench().view();
-        const bool one = seen.clamped[0] || seen.clamped[1];
-        const std::int64_t plan = one ? weld->plan.clampingGapUm : weld->plan.gapUm;
-        const double off = std::abs(seen.gapLeftMm - static_cast<double>(plan) / 1e3);
-        if (off > 2.5 && !(seen.clamped[0] && seen.clamped[1])) {
-            const Push gap = firstGap(plan, seed());
-            act(SetGap{gap.frontUm, gap.backUm});
-        }
-    } else if (panel == ControlPanel::FirstSheet) {
-        m_push = firstPush(0, seed());
-    } else if (panel == ControlPanel::SecondSheet) {
-        m_push = firstPush(1, seed());
-    }
-}
-
-void PracticeWindow::gapMore(const Push& by) {
-    const BenchView seen = m_room.run().bench().view();
-    const auto um = [](double mm) { return std::llround(mm * 1e3); };
-    act(SetGap{
-        std::max<std::int64_t>(0, um(seen.gapLeftMm) + by.frontUm),
-        std::max<std::int64_t>(0, um(seen.gapRightMm) + by.backUm)});
-}
-
-void PracticeWindow::readPlate(int place) {
-    const BenchView seen = m_room.run().bench().view();
-    const StationView& station = seen.stations[static_cast<std::size_t>(place)];
-    const QString where = placeName(place, static_cast<int>(seen.stations.size()));
-    if (seen.plateInside > 0) {
-        say(tr("The plate is between the edges: its face can't be read."));
-        return;
-    }
-    QString text =
-        tr("The plate's face reads %1 °C at the %2.").arg(numberText(station.plateC, 0), where);
-    if (seen.plateDirty) {
-        text += QLatin1Char(' ') + tr("Something sticks to it.");
-    }
-    say(text, true);
-}
-
-void PracticeWindow::touchEdge(int sheet) {
-    if (m_kind != PracticePage::Bench || !m_room.runs()) {
-        return;
-    }
-    const BenchView seen = m_room.run().bench().view();
-    if (seen.plateInside > 0 || !seen.clamped[sheet]) {
-        return; // nobody puts a hand there
-    }
-    const double length = static_cast<double>(m_room.run().set().setup.plan.lengthUm) / 1e3;
-    const auto at = static_cast<std::size_t>(m_place);
-    const int permille = static_cast<int>(
-        std::lround(seen.stations[std::min(at, seen.stations.size() - 1)].placeMm / length * 1e3));
-    if (act(TouchEdge{sheet, permille})) {
-        say(tr("You touched the edge with your hand. Plane it again."));
-    }
-}
-
-bool PracticeWindow::act(const BenchAct& act) {
-    if (!m_room.runs()) {
-        return false;
-    }
-    const auto done = m_room.run().act(act);
-    told(done);
-    return done.has_value();
-}
-
-void PracticeWindow::turnWheel(double mmPerS) {
-    if (!m_room.runs() || mmPerS == m_turning) {
-        return;
-    }
-    if (m_room.run().bench().view().wheel == WheelHold::Locked) {
-        m_turning = 0;
-        return;
-    }
-    m_turning = act(TurnWheel{std::llround(mmPerS * 1e3)}) ? mmPerS : 0;
-}
-
-// The wheel's keys are held; a held key repeats, by release and press where the system says so.
 bool PracticeWindow::eventFilter(QObject* watched, QEvent* event) {
     const bool down = event->type() == QEvent::KeyPress;
     if ((!down && event->type() != QEvent::KeyRelease) || !watched->isWidgetType() ||
@@ -799,35 +672,15 @@ bool PracticeWindow::eventFilter(QObject* watched, QEvent* event) {
         return QWidget::eventFilter(watched, event);
     }
     const auto* key = static_cast<QKeyEvent*>(event);
-    return wheelKey(key->key(), key->modifiers(), down, key->isAutoRepeat()) ||
-           QWidget::eventFilter(watched, event);
-}
-
-bool PracticeWindow::wheelKey(int key, Qt::KeyboardModifiers modifiers, bool down, bool repeats) {
-    const bool wheel = key == Qt::Key_Up || key == Qt::Key_Down;
-    if (!wheel && down && (key == Qt::Key_Left || key == Qt::Key_Right)) {
+    if (down && (key->key() == Qt::Key_Left || key->key() == Qt::Key_Right)) {
         const auto places = static_cast<int>(m_bench->view().bench.places.size());
-        m_place = std::clamp(m_place + (key == Qt::Key_Left ? -1 : 1), 0, std::max(places - 1, 0));
+        const int to = m_place + (key->key() == Qt::Key_Left ? -1 : 1);
+        m_place = std::clamp(to, 0, std::max(places - 1, 0));
         refresh();
         return true;
     }
-    if (!wheel || m_panel != ControlPanel::None) {
-        return false;
-    }
-    if (repeats) {
-        return true;
-    }
-    if (!down) {
-        m_keyLeft = m_parts.machine.now().boot;
-        return true;
-    }
-    m_keyLeft.reset();
-    m_turnKey = key;
-    const double speed = modifiers.testFlag(Qt::ShiftModifier)     ? kFastest
-                         : modifiers.testFlag(Qt::ControlModifier) ? kSlowest
-                                                                   : kTurn;
-    turnWheel(key == Qt::Key_Up ? speed : -speed);
-    return true;
+    return m_hand->key(key->key(), key->modifiers(), down, key->isAutoRepeat()) ||
+           QWidget::eventFilter(watched, event);
 }
 
 void PracticeWindow::setPace(int pace) {

@@ -1,7 +1,8 @@
 // The trainee's window, over the operator's until it is left: which page stands, which press goes
 // where, and the timer that leads process time on. The weld is made by the operator's own offers;
-// the six controls are the bench's. While a lesson runs, every page but the one that ends it leaves
-// time going on, as at a real bench.
+// the six controls are the bench's (trainee_hand.h). Lessons and what stands beside a weld are in
+// practice_pages.cpp, result, replay and history in practice_past.cpp. While a lesson runs, every
+// page but the one that ends it leaves time going on, as at a real bench.
 #pragma once
 
 #include "app/operate/card_page.h"
@@ -18,6 +19,7 @@
 #include "app/practice/result_page.h"
 #include "app/practice/score_worker.h"
 #include "app/practice/tell_page.h"
+#include "app/practice/trainee_hand.h"
 #include "app/setup/list_page.h"
 
 #include <QPixmap>
@@ -99,9 +101,9 @@ public:
     int pace() const { return m_pace; }
     void setPace(int pace);
     /// Leads the bench by an act of the trainee, as a control does.
-    bool act(const BenchAct& act);
+    bool act(const BenchAct& act) { return m_hand->act(act); }
     /// Holds the wheel at that speed [mm/s], positive closing; 0: it is held still.
-    void turnWheel(double mmPerS);
+    void turnWheel(double mmPerS) { m_hand->turnWheel(mmPerS); }
 
 signals:
     void left();
@@ -131,13 +133,7 @@ private:
 
     void controlPressed(int index);
     void controlSlid(int index, double units);
-    void controlLeft(int index);
-    void doControl(const ControlDoes& does);
-    void gapMore(const Push& by);
-    void showPanel(ControlPanel panel);
-    void readPlate(int place);
-    void touchEdge(int sheet);
-    bool wheelKey(int key, Qt::KeyboardModifiers modifiers, bool down, bool repeats);
+    const Control* controlAt(int index) const; // null: the bench does not stand
 
     void begin();
     void over();
@@ -176,6 +172,7 @@ private:
     TellPage* m_tell;
     ResultPage* m_resultPage;
     ScoreWorker* m_worker;
+    TraineeHand* m_hand;
     Page* m_page = nullptr;
     PracticePage m_kind = PracticePage::Lessons;
 
@@ -185,11 +182,6 @@ private:
     std::optional<Milliseconds> m_lastTick; // of the machine
     int m_pace = 1;
     int m_place = 0; // along the seam, that is looked at
-    ControlPanel m_panel = ControlPanel::None;
-    Push m_push;
-    double m_turning = 0;                  // [mm/s]
-    int m_turnKey = 0;                     // that is held
-    std::optional<Milliseconds> m_keyLeft; // of the machine; it may be a repeat
     AskReason m_asked;
     Reasons m_reasons;
     std::vector<std::function<void()>> m_side; // what the choices of a page do

@@ -178,6 +178,10 @@ HistoryWords historyWords(const PracticeLine& line) {
     words.made = tr("%1, joint %2").arg(fromUtf8(line.lessonTitle)).arg(line.number);
     words.when = QString::fromStdString(toIsoDate(line.at.utc, line.at.offset)) + QLatin1Char(' ') +
                  wallClockText(line.at);
+    if (line.brokenOff) {
+        words.how = tr("broken off: the program ended in mid-weld");
+        return words;
+    }
     words.how = tr("%1, %2 of %3 in limits, %4")
                     .arg(midSentence(verdictWord(line.verdict)))
                     .arg(line.inLimits)

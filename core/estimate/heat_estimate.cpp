@@ -223,6 +223,29 @@ HeatInputs moved(HeatInputs inputs, const Material& material, const std::array<i
     return inputs;
 }
 
+/// By the nominal values alone, low and high the same.
+Result<HeatEstimate> nominalHeat(
+    const HeatCourse& course, const std::vector<Material>& materials, double chosenC,
+    const std::atomic<bool>* stop) {
+    auto material = materialFor(materials, course.material);
+    if (!material) {
+        return tl::unexpected<Error>(material.error());
+    }
+    HeatEstimate estimate;
+    estimate.course = course;
+    estimate.chosenC = chosenC;
+    estimate.meltingC = material->meltingPoint();
+    const Outputs outputs =
+        CourseRun(course, *material, course.inputs, chosenC, &estimate.curve, stop).outputs();
+    for (const Place& place : kPlaces) {
+        if (const auto likely = outputs.*place.one) {
+            estimate.numbers.*place.all = HeatRange{*likely, *likely, *likely};
+        }
+    }
+    estimate.material = std::move(*material);
+    return estimate;
+}
+
 } // namespace
 
 std::array<HeatFactor, 7> heatFactors(const Material& material) {
@@ -259,21 +282,16 @@ Result<Material> materialFor(const std::vector<Material>& materials, const std::
 Result<HeatEstimate> estimateHeat(
     const HeatCourse& course, const std::vector<Material>& materials, double chosenC,
     const std::atomic<bool>* stop) {
-    auto material = materialFor(materials, course.material);
-    if (!material) {
-        return tl::unexpected<Error>(material.error());
+    auto estimate = nominalHeat(course, materials, chosenC, stop);
+    if (!estimate) {
+        return estimate;
     }
-    HeatEstimate estimate;
-    estimate.course = course;
-    estimate.chosenC = chosenC;
-    estimate.meltingC = material->meltingPoint();
-    const Outputs nominal =
-        CourseRun(course, *material, course.inputs, chosenC, &estimate.curve, stop).outputs();
     constexpr std::size_t kRuns = 8;
     std::array<Outputs, kRuns> runs;
     for (std::size_t i = 0; i < kRuns; ++i) {
+        const Material& material = estimate->material;
         runs[i] = CourseRun(
-                      course, *material, moved(course.inputs, *material, signsOf(i)), chosenC,
+                      course, material, moved(course.inputs, material, signsOf(i)), chosenC,
                       nullptr, stop)
                       .outputs();
         if (stop != nullptr && *stop) {
@@ -281,8 +299,8 @@ Result<HeatEstimate> estimateHeat(
         }
     }
     for (const Place& place : kPlaces) {
-        const auto likely = nominal.*place.one;
-        if (!likely) {
+        auto& range = estimate->numbers.*place.all;
+        if (!range) {
             continue;
         }
         double squares = 0;
@@ -292,39 +310,23 @@ Result<HeatEstimate> estimateHeat(
             for (std::size_t i = 0; i < kRuns; ++i) {
                 const auto value = runs[i].*place.one;
                 whole = whole && value.has_value();
-                effect += signsOf(i)[factor] * value.value_or(*likely) / kRuns;
+                effect += signsOf(i)[factor] * value.value_or(range->likely) / kRuns;
             }
             squares += effect * effect;
         }
         if (!whole) {
-            continue; // at some end of the ranges it does not come about at all
+            range.reset(); // at some end of the ranges it does not come about at all
+            continue;
         }
         const double half = std::sqrt(squares);
-        estimate.numbers.*place.all = HeatRange{*likely - half, *likely, *likely + half};
+        *range = HeatRange{range->likely - half, range->likely, range->likely + half};
     }
-    estimate.material = std::move(*material);
     return estimate;
 }
 
 Result<HeatEstimate>
 likelyHeat(const HeatCourse& course, const std::vector<Material>& materials, double chosenC) {
-    auto material = materialFor(materials, course.material);
-    if (!material) {
-        return tl::unexpected<Error>(material.error());
-    }
-    HeatEstimate estimate;
-    estimate.course = course;
-    estimate.chosenC = chosenC;
-    estimate.meltingC = material->meltingPoint();
-    const Outputs outputs =
-        CourseRun(course, *material, course.inputs, chosenC, &estimate.curve, nullptr).outputs();
-    for (const Place& place : kPlaces) {
-        if (const auto likely = outputs.*place.one) {
-            estimate.numbers.*place.all = HeatRange{*likely, *likely, *likely};
-        }
-    }
-    estimate.material = std::move(*material);
-    return estimate;
+    return nominalHeat(course, materials, chosenC, nullptr);
 }
 
 } // namespace seamclock

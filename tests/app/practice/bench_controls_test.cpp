@@ -28,7 +28,7 @@ TEST(BenchControls, AreSixInEveryPanelAndOfThreeWordsAtMost) {
     const BenchView view = bench.view();
     for (const ControlPanel panel :
          {ControlPanel::None, ControlPanel::Clamps, ControlPanel::Plate, ControlPanel::Gap,
-          ControlPanel::FirstSheet, ControlPanel::SecondSheet}) {
+          ControlPanel::FirstSheet, ControlPanel::SecondSheet, ControlPanel::Shim}) {
         const auto controls = controlsOf({view, true, panel, {}, {}});
         ASSERT_EQ(controls.size(), 6U);
         for (const Control& one : controls) {
@@ -102,7 +102,38 @@ TEST(BenchControls, ClampsPanelIsForPreparingUntilBothSheetsAreInAndThenForRelea
     view = bench.view();
     EXPECT_EQ(
         words(controlsOf({view, true, ControlPanel::Clamps, {}, {}})),
-        (QStringList{"Ease clamps", "Open bars", "Spring off", "Lift sheet", "", "Close"}));
+        (QStringList{"Ease clamps", "Open bars", "Spring off", "Lift sheet", "Shim", "Close"}));
+}
+
+TEST(BenchControls, ShimSetsOneEndAndTheLowerSideOfTheSecondSheet) {
+    VirtualBench bench = benchFor(setupFor(kPe10));
+    HandFaults faults;
+    faults.leftUm = -400;
+    faults.leanUm = 600;
+    SteadyHand hand(bench, faults);
+    ASSERT_TRUE(hand.prepare());
+    BenchView view = bench.view();
+    auto controls = controlsOf({view, true, ControlPanel::Shim, {}, {}});
+    EXPECT_EQ(
+        words(controls), (QStringList{"Front +", "Front −", "Below +", "Below −", "", "Close"}));
+    EXPECT_EQ(controls[0].view.under, "-0.4 mm");
+    EXPECT_EQ(controls[2].view.under, "-0.6 mm");
+    EXPECT_EQ(actsOf(controls[0]), (std::vector<BenchAct>{ShimSheet{1, 200, 0, 0}}));
+    for (const std::size_t press : {0U, 0U, 2U, 2U, 2U}) {
+        for (const BenchAct& act : actsOf(controls[press])) {
+            ASSERT_TRUE(bench.act(act));
+        }
+    }
+    view = bench.view();
+    controls = controlsOf({view, true, ControlPanel::Shim, {}, {}});
+    EXPECT_EQ(controls[0].view.under, "0.0 mm");
+    EXPECT_EQ(controls[2].view.under, "0.0 mm");
+    // Once the sheets are joined there is nothing to shim.
+    ASSERT_TRUE(hand.align());
+    ASSERT_TRUE(hand.soak());
+    ASSERT_TRUE(hand.changeOver());
+    view = bench.view();
+    EXPECT_EQ(words(controlsOf({view, false, ControlPanel::Clamps, {}, {}}))[4], "");
 }
 
 TEST(BenchControls, SheetIsClampedAsItIsHeld) {

@@ -110,6 +110,80 @@ TEST(BenchDrawing, OpensAsFarAsThePlateAndTheGapsBesideIt) {
     EXPECT_NEAR(drawn(bench, 2).openMm, open, 0.3) << "the plate takes room and moves no table";
 }
 
+TEST(BenchDrawing, ShowsTheLeanOfTheSheetThatLeans) {
+    VirtualBench bench = benchFor(setupFor(kPe10));
+    HandFaults faults;
+    faults.leanUm = 1'200;
+    SteadyHand hand(bench, faults);
+    ASSERT_TRUE(hand.prepare());
+    const BenchDrawing cold = drawn(bench, 2);
+    EXPECT_EQ(cold.leanMm[0], 0);
+    EXPECT_NEAR(cold.leanMm[1], 1.2, kFine);
+    EXPECT_TRUE(cold.note.contains("1.2 more below")) << cold.note.toStdString();
+    ASSERT_TRUE(hand.align()); // until the lower bead stands: melted back by then
+    EXPECT_EQ(drawn(bench, 2).leanMm[1], 0);
+    EXPECT_NEAR(drawn(bench, 2).leanMm[1], bench.view().stations[2].behindMm, kFine);
+}
+
+TEST(BenchDrawing, ARibbonHangsInStillAirAndADraughtLiftsIt) {
+    EXPECT_EQ(ribbonDegrees(1, Milliseconds(900)), 0);
+    EXPECT_EQ(ribbonDegrees(0.5, Milliseconds(900)), 0) << "shielded from what still air takes";
+    double before = 0;
+    for (const double draught : {1.5, 2.0, 4.0, 6.0, 10.0}) {
+        const double lifted = ribbonDegrees(draught, Milliseconds(0));
+        EXPECT_GT(lifted, before);
+        EXPECT_LT(lifted, 90);
+        before = lifted;
+    }
+    EXPECT_NE(ribbonDegrees(6, Milliseconds(600)), ribbonDegrees(6, Milliseconds(1'800)));
+    BenchSetup setup = setupFor(kPe10);
+    setup.faults.draught = 6;
+    const VirtualBench bench = benchFor(setup);
+    EXPECT_EQ(drawn(bench, 2).ribbonDeg, ribbonDegrees(6, bench.now()));
+}
+
+TEST(BenchDrawing, TheAirTakesOfABareFaceAndThatIsRead) {
+    // Soaked and drawn off, a second in the air: the skin is in the words, and colder in a draught.
+    double skin = 400;
+    for (const double draught : {1.0, 6.0}) {
+        BenchSetup setup = setupFor(kPe10);
+        setup.faults.draught = draught;
+        VirtualBench bench = benchFor(setup);
+        SteadyHand hand(bench, {});
+        ASSERT_TRUE(hand.prepare());
+        ASSERT_TRUE(hand.align());
+        ASSERT_TRUE(hand.soak());
+        ASSERT_TRUE(HandMoves(bench).apart(1.5));
+        ASSERT_TRUE(bench.act(TakePlateOut{}));
+        bench.advance(Milliseconds(3'000));
+        const BenchDrawing drawing = drawn(bench, 2);
+        EXPECT_TRUE(drawing.note.contains(QString("skin %1").arg(drawing.skinC)))
+            << drawing.note.toStdString();
+        EXPECT_LT(drawing.skinC, skin);
+        skin = drawing.skinC;
+    }
+}
+
+TEST(BenchDrawing, MeltThatIsTooHotStrings) {
+    BenchSetup setup = setupFor(kPe10);
+    setup.faults.plateOffsetK = 35;
+    VirtualBench bench = benchFor(setup);
+    SteadyHand hand(bench, {});
+    ASSERT_TRUE(hand.prepare());
+    ASSERT_TRUE(hand.align());
+    ASSERT_TRUE(hand.soak());
+    EXPECT_EQ(drawn(bench, 2).threadMm, 0) << "nothing parts yet";
+    ASSERT_TRUE(HandMoves(bench).apart(1.5));
+    const BenchDrawing parted = drawn(bench, 2);
+    EXPECT_NEAR(parted.threadMm, bench.view().stations[2].threadMm, kFine);
+    EXPECT_GT(parted.threadMm, 1.4);
+    EXPECT_TRUE(parted.note.contains("it strings")) << parted.note.toStdString();
+    ASSERT_TRUE(bench.act(TakePlateOut{}));
+    bench.advance(Milliseconds(800));
+    EXPECT_EQ(drawn(bench, 2).threadMm, 0);
+    EXPECT_GT(drawn(bench, 2).hairMm, 1);
+}
+
 TEST(BenchDrawing, KeepsAPlaceThatIsNotThereWithinTheSeam) {
     const VirtualBench bench = benchFor(setupFor(kPe10));
     EXPECT_EQ(practiceBenchView(bench.view(), bench.setup(), 99, nullptr, {}).place, 4);

@@ -136,6 +136,19 @@ TEST_F(PracticeKeys, SpeedWrongAndMenuHaveTheirLetters) {
     EXPECT_EQ(m_shop.window().page(), PracticePage::Side);
 }
 
+TEST_F(PracticeKeys, AnEndIsShimmedByKeysAlone) {
+    // Everything is clamped: C, the fifth button, and one press for 0.2 mm.
+    const double before = m_shop.room().run().bench().view().leanMm[1];
+    key(Qt::Key_C);
+    key(Qt::Key_5);
+    key(Qt::Key_3);
+    EXPECT_NEAR(m_shop.room().run().bench().view().leanMm[1], before - 0.2, 1e-9);
+    key(Qt::Key_4);
+    EXPECT_NEAR(m_shop.room().run().bench().view().leanMm[1], before, 1e-9);
+    key(Qt::Key_6);
+    key(Qt::Key_6);
+}
+
 TEST_F(PracticeKeys, TheEyeGoesAlongTheSeam) {
     EXPECT_EQ(m_shop.window().benchPage()->view().bench.placeText, "middle");
     key(Qt::Key_Left);

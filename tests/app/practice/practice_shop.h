@@ -44,15 +44,17 @@ inline PracticeShop practiceShop() {
 class Practising {
 public:
     explicit Practising(
-        QSize size = QSize(1280, 800), Preferences preferences = {}, const QString& who = {})
-        : m_machine(practiceMorning()) {
+        QSize size = QSize(1280, 800), Preferences preferences = {}, const QString& who = {},
+        std::string log = {}, PracticeSound* sound = nullptr)
+        : m_log(log.empty() ? m_folder.file("practice.seamlog") : std::move(log)),
+          m_machine(practiceMorning()) {
         auto lessons = readLessonFolder(resource("lessons"));
         EXPECT_TRUE(lessons) << (lessons ? "" : lessons.error().detail);
         if (!lessons) {
             return;
         }
         auto room = PracticeRoom::open(
-            m_machine.now(), practiceShop(), std::move(*lessons), log(), "person:ilva");
+            m_machine.now(), practiceShop(), std::move(*lessons), m_log, "person:ilva");
         EXPECT_TRUE(room) << (room ? "" : room.error().detail);
         if (!room) {
             return;
@@ -61,6 +63,7 @@ public:
         preferences.dpi = kUnitsPerInch;
         PracticeWindowParts parts{
             *m_room, m_machine, preferences, who, QString::fromStdString(documents())};
+        parts.sound = sound;
         m_window = std::make_unique<PracticeWindow>(std::move(parts));
         m_window->stopTimer();
         m_window->resize(size);
@@ -72,12 +75,13 @@ public:
     PracticeRoom& room() { return *m_room; }
     PracticeWalk& walk() { return *m_walk; }
     VirtualClock& machine() { return m_machine; }
-    std::string log() const { return m_folder.file("practice.seamlog"); }
+    const std::string& log() const { return m_log; }
     std::string documents() const { return m_folder.file("documents"); }
     std::string file(const std::string& name) const { return m_folder.file(name); }
 
 private:
     ScratchFolder m_folder;
+    std::string m_log; // in that folder, unless it was given
     VirtualClock m_machine;
     std::unique_ptr<PracticeRoom> m_room;
     std::unique_ptr<PracticeWindow> m_window;

@@ -98,6 +98,79 @@ TEST(PracticeWalk, MovingOneClampChangesTheBeadAndWhatIsSaid) {
     EXPECT_GT(front, back + 0.2);
 }
 
+TEST(PracticeWalk, TheLessonOfEdgesThatLeanIsWithinLimitsForWhoShims) {
+    Practising shop;
+    QStringList panel;
+    const auto done = shop.walk().weld("pe10-parallel", {});
+    ASSERT_TRUE(done) << done.error().detail;
+    const PracticeScore& score = shop.window().result()->score;
+    EXPECT_TRUE(
+        score.verdict.word == VerdictWord::WithinLimits ||
+        score.verdict.word == VerdictWord::WithRemarks);
+    EXPECT_TRUE(score.made.bend.ductile);
+    EXPECT_TRUE(score.order.empty()) << score.order.front().code;
+    ASSERT_EQ(score.notice.size(), 1U);
+    EXPECT_TRUE(score.notice[0].at) << "who shims it has seen it";
+    const auto& acts = shop.window().result()->replay.take().acts;
+    EXPECT_EQ(
+        std::count_if(
+            acts.begin(), acts.end(),
+            [](const TimedAct& one) { return std::holds_alternative<ShimSheet>(one.act); }),
+        6)
+        << "1.2 mm in steps of 0.2";
+}
+
+TEST(PracticeWalk, ALeanThatIsLeftTakesTheLowerBeadAndIsSaid) {
+    Practising shop;
+    WalkMistakes mistakes;
+    mistakes.leavesLean = true;
+    mistakes.topBeadOnly = true;
+    const auto done = shop.walk().weld("pe10-parallel", mistakes);
+    ASSERT_TRUE(done) << done.error().detail;
+    const PracticeScore& score = shop.window().result()->score;
+    EXPECT_TRUE(has(score, Lapse::TopBeadOnly));
+    ASSERT_FALSE(score.order.empty());
+    EXPECT_EQ(score.order.front().code, "told_not_done:edges_meet");
+    EXPECT_FALSE(score.notice[0].at);
+    const StationView& middle = score.made.end.stations[2];
+    EXPECT_LT(middle.beadBottomMm, middle.beadTopMm - 0.1);
+    // 1.2 mm is less than both edges lose in all, so it bends; a thicker wedge would not.
+    EXPECT_EQ(middle.behindMm, 0);
+}
+
+TEST(PracticeWalk, AnEndThatWasPushedTooFarIsSetRightByTouchAndTheBeadsAreEven) {
+    Practising shop;
+    WalkMistakes mistakes;
+    mistakes.offParallel = true;
+    ASSERT_TRUE(shop.walk().toBench("pe10-first"));
+    ASSERT_TRUE(shop.walk().prepare(mistakes));
+    const auto off = [&] {
+        const BenchView seen = shop.room().run().bench().view();
+        return seen.stations.back().gapMm - seen.stations.front().gapMm;
+    };
+    ASSERT_GT(off(), 0.5);
+    ASSERT_TRUE(shop.walk().control("Clamps"));
+    ASSERT_TRUE(shop.walk().control("Shim"));
+    for (int presses = 0; presses < 30 && off() > 0.1; ++presses) {
+        ASSERT_TRUE(shop.walk().control("Front −"));
+    }
+    EXPECT_LT(std::abs(off()), 0.1);
+    ASSERT_TRUE(shop.walk().control("Close"));
+    ASSERT_TRUE(shop.walk().control("Close"));
+    shop.window().refresh();
+    double front = 0;
+    double back = 0;
+    ASSERT_TRUE(shop.walk().align({}, [&](const QString& name) {
+        if (name == "align") {
+            const BenchDrawing& drawing = shop.window().benchPage()->view().bench;
+            front = drawing.places.front().topMm;
+            back = drawing.places.back().topMm;
+        }
+    }));
+    EXPECT_GT(front, 0.5);
+    EXPECT_NEAR(front, back, 0.1);
+}
+
 TEST(PracticeWalk, ACallCoversTheBenchUntilItIsOver) {
     Practising shop;
     WalkMistakes mistakes;
