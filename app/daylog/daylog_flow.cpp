@@ -232,6 +232,8 @@ void DayLogFlow::askPage(std::size_t page) {
         into.asked = false;
         if (!lines) {
             m_nothing = fromUtf8(lines.error().detail);
+            into.there = true; // not asked again and again; the next look does
+            m_whole = true;
             drawDay();
             return;
         }
@@ -263,7 +265,9 @@ void DayLogFlow::readAround() {
     const auto first = static_cast<std::size_t>(std::max(0, m_top - leaf())) / kPage;
     const auto last = static_cast<std::size_t>(m_top + 3 * leaf()) / kPage;
     for (std::size_t page = first; page <= last && page < m_lines.size(); ++page) {
-        if (m_lines[page].rows.empty() && (page == 0 || m_lines[page].after)) {
+        const PageOfLines& one = m_lines[page];
+        const bool letGo = one.count > 0 && one.rows.empty();
+        if (!one.there || letGo) {
             askPage(page);
         }
     }

@@ -60,10 +60,28 @@ struct Writing {
     }
 };
 
+/// The verdict's row that a value is judged by.
+std::string findingOf(const std::string& item) {
+    if (item == "recheck_reading") {
+        return "joining_reading";
+    }
+    return item == "soak_reading" ? "soak_pressure" : item;
+}
+
 bool isOut(const SetActual& item) {
     const bool k = item.item == "bead_k"; // above the sheet's surface everywhere
     return item.actual && ((item.low && *item.actual < *item.low) ||
                            (item.high && *item.actual > *item.high) || (k && *item.actual <= 0));
+}
+
+/// Outside its band, and the verdict calls it out of limits: not each reading outside is, as one
+/// that was topped up in time.
+bool isOut(const SetActual& item, const WeldRecord& record) {
+    const std::string code = findingOf(item.item);
+    return isOut(item) &&
+           std::any_of(
+               record.verdict.findings.begin(), record.verdict.findings.end(),
+               [&](const Finding& one) { return one.code == code && one.grade == Grade::Out; });
 }
 
 QString setText(const SetActual& item, const Writing& in) {
@@ -205,7 +223,7 @@ std::vector<JointView::Value> theFew(const WeldRecord& record, UnitSystem units)
         value.done = kNone;
         if (one != nullptr && one->actual) {
             value.done = in.bare(*one->actual, one->unit);
-            value.out = isOut(*one);
+            value.out = isOut(*one, record);
             value.n = one->n;
         }
         out.push_back(value);
@@ -221,7 +239,9 @@ std::vector<JointView::Value> theFew(const WeldRecord& record, UnitSystem units)
         plan.beadMinUm ? Day::tr("from %1").arg(in.text(*plan.beadMinUm, "um")) : kNone);
     add(Day::tr("joining"), worst(all, "joining_reading", always), setOf("joining_reading"));
     add(Day::tr("lowest"), worst(all, "recheck_reading", isLess),
-        plan.scale ? in.text(plan.scale->joining.lowMilli, "milli") : kNone);
+        plan.scale ? lowEndText(plan.scale->joining.lowMilli, plan.scale->divisionMilli) +
+                         QLatin1Char(' ') + plainText(plan.scale->unit)
+                   : kNone);
     add(Day::tr("K value"), worst(all, "bead_k", isLess), Day::tr("above 0"));
     add(Day::tr("in line"), worst(all, "misalignment", isMore),
         Day::tr("to %1").arg(in.text(plan.misalignmentMaxUm, "um")));
@@ -381,7 +401,7 @@ TableView valuesTable(
     row(Day::tr("shop"), kNone, kNone, cell(in.text(record.opened.ambientMc, "mC")), 1);
     for (const SetActual& item : setAndActual(record, bench)) {
         TableView::Cell done = cell(item.actual ? in.text(*item.actual, item.unit) : kNone);
-        done.out = isOut(item);
+        done.out = isOut(item, record);
         const Item* known = itemOf(item.item);
         if (known != nullptr) {
             const auto before = corrected.find({item.n, known->field});

@@ -149,7 +149,7 @@ void TablePage::refresh() {
         SlotView tab = hiddenSlot();
         if (i < m_names.size()) {
             tab = plainSlot(m_names[i]);
-            tab.look = i == m_tab ? SlotView::Look::Waiting : SlotView::Look::Plain;
+            tab.look = i == m_tab ? SlotView::Look::Key : SlotView::Look::Plain;
         }
         m_tabs[static_cast<std::size_t>(i)]->show(tab);
     }

@@ -19,10 +19,13 @@ DayWalk::DayWalk(Window& window, LogWriterBase& writer, PeopleWalk& people, Virt
 
 void DayWalk::settle() {
     static_cast<void>(m_writer.flush());
-    m_clock.advance(seconds(1)); // so that it looks whether the log has grown
-    m_window.refresh();
-    while (flow().isBusy()) {
-        QCoreApplication::processEvents(QEventLoop::WaitForMoreEvents);
+    // It looks twice whether the log has grown: one look may have begun before the rows were there.
+    for (int look = 0; look < 2; ++look) {
+        m_clock.advance(seconds(1));
+        m_window.refresh();
+        while (flow().isBusy()) {
+            QCoreApplication::processEvents(QEventLoop::WaitForMoreEvents);
+        }
     }
     m_window.refresh();
 }

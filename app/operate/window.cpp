@@ -1631,6 +1631,9 @@ void Window::openMenu() {
 
 void Window::openDay() {
     m_dayLog->open();
+    if (m_dayLog->page() != nullptr) { // also from a page of the people's, which it leaves
+        turnTo(PageKind::Day);
+    }
 }
 
 void Window::openPractice() {

@@ -49,7 +49,17 @@ TEST(JointView, SaysTheVerdictInWordsWithItsFirstReason) {
     story.then(ReadingTaken{ReadingPhase::Joining, 15'500});
     story.then(PressureLocked{});
     story.then(ReasonGiven{"changeover", "let_it_cool", {}});
-    story.cool().release().inspect();
+    const Milliseconds locked = story.time().lo;
+    for (const int at : {70, 240}) {
+        story.waitUntil(locked + std::chrono::seconds(at));
+        story.then(ReadingTaken{ReadingPhase::Recheck, 15'000});
+    }
+    story.waitUntil(locked + story.weld().plan.cooling->atLeast);
+    for (const std::string& step : std::vector<std::string>(story.weld().plan.releaseOrder)) {
+        story.then(ReleaseStep{step}).wait(Milliseconds(8'000));
+    }
+    story.then(BeadMeasured{{}, 9'000, 4'000, 800, 200});
+    story.then(JointNumbered{});
     story.then(closing(story.weld()));
     const JointView view = jointView(record(story.weld()), {});
     EXPECT_EQ(view.verdict, "Out of limits");

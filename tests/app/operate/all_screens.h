@@ -59,7 +59,7 @@ public:
         ASSERT_TRUE(done) << done.error().detail;
         done = setup.whatIf(picture);
         ASSERT_TRUE(done) << done.error().detail;
-        EXPECT_GE(m_seen.size(), 124U);
+        EXPECT_GE(m_seen.size(), 144U);
     }
 
     /// The operator's and the people's alone.

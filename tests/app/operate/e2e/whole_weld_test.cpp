@@ -294,7 +294,7 @@ void expectDay(Hand& hand) {
     const auto bench = readBenchFile(jobOfTests().seams.front().benchFile);
     ASSERT_TRUE(bench);
     const auto materials =
-        readMaterialFolder(std::string(SEAMCLOCK_SOURCE_DIR) + "/resources/materials");
+        readMaterialFolder(std::string(SEAMCLOCK_SOURCE_DIR) + "/tests/data/e2e/materials");
     ASSERT_TRUE(materials);
     const auto course = courseOf(hand.weld(), &bench->bench);
     ASSERT_TRUE(course);
