@@ -153,7 +153,9 @@ void BenchCell::show(const BenchCellView& view) {
     }
     m_view = view;
     setAccessibleName(
-        spoken({view.letter, view.phase, view.time, tr("back to"), tr("the benches")}));
+        view.leave.isEmpty()
+            ? spoken({view.letter, view.phase, view.time, tr("back to"), tr("the benches")})
+            : view.leave);
     update();
 }
 
@@ -161,6 +163,13 @@ void BenchCell::paintEvent(QPaintEvent*) {
     QPainter painter(this);
     painter.setRenderHint(QPainter::Antialiasing);
     drawPanel(painter, rect(), px(14), theme().button, theme().edge, px(2));
+    if (!m_view.leave.isEmpty()) {
+        painter.setPen(theme().text);
+        drawLine(
+            painter, rect(), Qt::AlignCenter, m_view.leave,
+            fittedSize(m_view.leave, px(30), px(14), width() * 0.9, kWordWeight), kWordWeight);
+        return;
+    }
     const double middle = height() / 2.0;
     double x = px(18);
     painter.setPen(theme().text);

@@ -68,6 +68,7 @@ struct BenchCellView {
     double fraction = 0;
     QString phase;
     QString time;
+    QString leave = {}; // where there is no bench to go back to: what it says instead of all else
 
     bool operator==(const BenchCellView&) const = default;
 };

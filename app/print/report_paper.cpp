@@ -179,6 +179,13 @@ private:
             parts << tr("verdict %1").arg(verdictWord(*filter.verdict).toLower());
         }
         add(tr("with the words “%1”"), filter.text);
+        if (filter.seams) {
+            QStringList seams;
+            for (const std::string& seam : *filter.seams) {
+                seams << plainText(seam);
+            }
+            parts << tr("the job's seams: %1").arg(seams.join(tr(", ")));
+        }
         return parts.isEmpty() ? tr("the joints that were chosen") : parts.join(tr(", "));
     }
 
@@ -349,6 +356,12 @@ private:
         if (code == "remark_made") {
             for (const Retained& one : record.remarks) {
                 all << eventText(one.d, record.plan, m_units) + QLatin1Char(' ') + eventMark(one.n);
+            }
+        }
+        for (const Event& event : record.events) {
+            if (code == "aborted" && std::holds_alternative<WeldAborted>(event.d)) {
+                all << eventText(event.d, record.plan, m_units) + QLatin1Char(' ') +
+                           eventMark(event.n);
             }
         }
         return all.join(tr("; "));

@@ -5,6 +5,8 @@
 
 #include <QCoreApplication>
 #include <QKeyEvent>
+#include <QPalette>
+#include <algorithm>
 #include <utility>
 
 namespace seamclock {
@@ -72,21 +74,25 @@ ReadWindow::ReadWindow(ReadParts parts, const Instant& now)
     }
     connect(m_flow, &DayLogFlow::turned, this, &ReadWindow::turned);
     connect(m_flow, &DayLogFlow::left, this, &ReadWindow::quitAsked);
-    connect(m_flow, &DayLogFlow::said, m_said, &Sentence::setText);
-    connect(m_flow, &DayLogFlow::kept, m_said, &Sentence::setText);
+    connect(m_flow, &DayLogFlow::said, this, &ReadWindow::say);
+    connect(m_flow, &DayLogFlow::kept, this, &ReadWindow::say);
     QPalette ground = palette();
     ground.setColor(QPalette::Window, m_look.theme->ground);
     setPalette(ground);
     m_flow->open();
     // Where a bench would stand, one touch closes the copy.
     RunningBench close;
-    close.cell.phase = QCoreApplication::translate("Read", "Close");
+    close.cell.leave = QCoreApplication::translate("Read", "Close");
     m_flow->look(m_now, {close});
 }
 
-void ReadWindow::turned() {
-    m_said->setText({});
+void ReadWindow::say(const QString& text) {
+    m_said->setText(text);
     place();
+}
+
+void ReadWindow::turned() {
+    say({});
     for (Page* page : m_flow->pages()) {
         page->setVisible(page == m_flow->page());
     }
@@ -99,9 +105,9 @@ void ReadWindow::turned() {
 void ReadWindow::place() {
     const int strip = static_cast<int>(m_look.metrics.px(kStrip));
     const int edge = static_cast<int>(m_look.metrics.px(kEdge));
-    const int half = width() * 11 / 20;
-    m_mark->setGeometry(edge, 0, half - edge, strip);
-    m_said->setGeometry(half, 0, width() - half - edge, strip);
+    const int half = m_said->text().isEmpty() ? width() : width() / 2;
+    m_mark->setGeometry(edge, 0, half - 2 * edge, strip);
+    m_said->setGeometry(half, 0, std::max(0, width() - half - edge), strip);
     for (Page* page : m_flow->pages()) {
         page->setGeometry(0, strip, width(), height() - strip);
     }

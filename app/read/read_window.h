@@ -47,6 +47,7 @@ protected:
     void keyPressEvent(QKeyEvent* event) override;
 
 private:
+    void say(const QString& text);
     void turned();
     void place();
 

@@ -58,7 +58,8 @@ TEST_F(Errand, MakesTheReportOfADayAndOfAJob) {
     errand.work.order = "QV-118";
     ASSERT_TRUE(runErrand(errand));
     EXPECT_TRUE(text().contains("Job report, QV-118"));
-    EXPECT_TRUE(text().contains("Joints 6")) << text().toStdString();
+    EXPECT_TRUE(text().contains("the job's seams: S3")) << text().toStdString();
+    EXPECT_TRUE(text().contains("1 to 6"));
     errand.seams = {"none of this name"};
     ASSERT_TRUE(runErrand(errand));
     EXPECT_TRUE(text().contains("There is no such joint in this log."));

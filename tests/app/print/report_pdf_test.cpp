@@ -111,6 +111,7 @@ TEST(ReportPdf, BeginsWithWhatIsOutOfLimitsAndWhy) {
     EXPECT_TRUE(text.contains("to be cut out: brittle")) << "what was decided";
     EXPECT_TRUE(text.contains("edge gap 0.3 mm [")) << "what was remarked";
     EXPECT_TRUE(anyLineHolds(lines, {"43", "S9", "stopped"}));
+    EXPECT_TRUE(text.contains("a sheet slipped [")) << "why it was stopped";
     test::expectTidy(page.pdf);
 }
 

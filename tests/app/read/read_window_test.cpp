@@ -98,7 +98,7 @@ TEST_F(Read, OffersNobodyToDecide) {
     const DayPageView& view = window->dayLog()->dayPage()->view();
     EXPECT_FALSE(view.mayDecide);
     EXPECT_EQ(view.who, "a copy, read only");
-    EXPECT_EQ(view.running.phase, "Close");
+    EXPECT_EQ(view.running.leave, "Close");
 }
 
 TEST_F(Read, IsLeftByTheCellWhereABenchWouldStand) {
