@@ -158,6 +158,7 @@ def main():
         return
     pieces(folder)
     run(program(folder, "heat_speed"))
+    run(program(folder, "shop_speed"), "day")
     run(program(folder, "vbench_speed"))
     run(program(folder, "rehearse_speed"))
     run(program(folder, "practice_frame_speed"))
@@ -174,6 +175,7 @@ def main():
             logs.append(log)
         small, big = logs
         run(program(folder, "log_speed"), "page", small, big)
+        run(program(folder, "shop_speed"), "charts", big)
         writing = scratch / "writing"
         writing.mkdir()
         run(program(folder, "log_speed"), "write", writing)
