@@ -11,6 +11,7 @@
 #include "core/shift/seam_times.h"
 
 #include <map>
+#include <optional>
 #include <string>
 #include <utility>
 #include <vector>

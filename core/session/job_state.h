@@ -10,7 +10,7 @@
 #include "core/shift/job.h"
 #include "core/weld/event.h"
 
-#include <cstdint>
+#include <cstddef>
 #include <optional>
 #include <string>
 #include <string_view>
