@@ -37,13 +37,18 @@ void addProcedureFacts(CLI::App& procedures, Commands& commands, Terminal& termi
 void addPlan(CLI::App& root, Commands& commands, Terminal& terminal);
 void addHeat(CLI::App& root, Commands& commands, Terminal& terminal);
 void addJob(CLI::App& root, Commands& commands, Terminal& terminal);
+/// Within "job".
+void addJobDay(CLI::App& root, Commands& commands, Terminal& terminal);
+void addCharts(CLI::App& root, Commands& commands, Terminal& terminal);
+void addCoupons(CLI::App& root, Commands& commands, Terminal& terminal);
 void addBench(CLI::App& root, Commands& commands, Terminal& terminal);
 void addRehearse(CLI::App& root, Commands& commands, Terminal& terminal);
 void addPractice(CLI::App& root, Commands& commands, Terminal& terminal);
 void addLog(CLI::App& root, Commands& commands, Terminal& terminal);
 /// Within "log".
 void addLogCopies(CLI::App& log, Commands& commands, Terminal& terminal);
-/// These two add to the words of log, too, so they come after it.
+/// These add to the words of log, too, so they come after it.
+void addBatch(CLI::App& root, Commands& commands, Terminal& terminal);
 void addForeman(CLI::App& root, Commands& commands, Terminal& terminal);
 void addEvidence(CLI::App& root, Commands& commands, Terminal& terminal);
 

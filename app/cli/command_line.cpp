@@ -179,11 +179,15 @@ int readAndRun(int argc, const char* const* argv) {
     addHeat(root, commands, terminal);
     addBench(root, commands, terminal);
     addJob(root, commands, terminal);
+    addJobDay(root, commands, terminal);
     addRehearse(root, commands, terminal);
     addPractice(root, commands, terminal);
     addLog(root, commands, terminal);
+    addBatch(root, commands, terminal);
     addForeman(root, commands, terminal);
     addEvidence(root, commands, terminal);
+    addCoupons(root, commands, terminal);
+    addCharts(root, commands, terminal);
     refuseOptionsAsValues(root);
     try {
         root.parse(wordsOf(argc, argv));

@@ -49,7 +49,7 @@ public:
         label(plan, Words::tr("plan"), kPlainWeight, m_theme.textSoft);
         y = plan.bottom() + px(7 * m_row);
         const QRectF done(m_box.left(), y, m_box.width(), px(bar));
-        label(done, Words::tr("done"), kLabelWeight, m_theme.text);
+        label(done, Words::tr("done", "beside what was set"), kLabelWeight, m_theme.text);
         for (std::size_t i = 0; i < m_view.phases.size(); ++i) {
             paintBars(i, column(i, plan), column(i, done));
         }

@@ -108,7 +108,7 @@ void JointPanel::paintValues(QPainter& painter, const QRectF& box) const {
             fittedSize(text, std::min(textPx(units), row * 0.86), px(10), wide, weight), weight);
     };
     cell(-1, 1, Words::tr("set"), kPlainWeight, 20, theme().text);
-    cell(-1, 2, Words::tr("done"), kLabelWeight, 20, theme().text);
+    cell(-1, 2, Words::tr("done", "beside what was set"), kLabelWeight, 20, theme().text);
     for (int c = 0; c < count; ++c) {
         const JointView::Value& value = m_view.values[static_cast<std::size_t>(c)];
         cell(c, 0, value.item, kPlainWeight, 20, theme().textSoft);

@@ -21,6 +21,7 @@ PadPage::PadPage(QWidget* parent)
 
 void PadPage::ask(const NumberTask& task, const QString& typed) {
     m_task = task;
+    m_pad->setDecimalSign(decimalSign()); // the language may have changed
     m_pad->setDecimals(task.decimals);
     m_pad->setText(typed);
     refresh();

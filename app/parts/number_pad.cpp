@@ -296,6 +296,10 @@ bool NumberPad::mayType(QChar sign) const {
 }
 
 void NumberPad::type(QChar digitOrSign) {
+    // A keyboard's point is meant where the language writes a comma, and the other way round.
+    if (digitOrSign == QLatin1Char('.') || digitOrSign == QLatin1Char(',')) {
+        digitOrSign = m_decimal;
+    }
     if (!mayType(digitOrSign)) {
         return;
     }

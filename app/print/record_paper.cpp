@@ -153,7 +153,7 @@ private:
             doc.verdict = tr("Not finished: %1").arg(stateWord(m_record.phaseNow));
             doc.mark = Mark::Open;
         } else if (m_record.aborted) {
-            doc.verdict = tr("Stopped: %1").arg(verdictWord(now).toLower());
+            doc.verdict = tr("Stopped: %1").arg(midSentence(verdictWord(now)));
             doc.mark = Mark::Cut;
         } else {
             doc.verdict = verdictWord(now);
@@ -395,7 +395,7 @@ private:
     void verdict(PaperDoc& doc) const {
         const Verdict& verdict = m_record.verdict;
         doc.blocks.emplace_back(PaperHeading{
-            tr("Verdict: %1").arg(verdictWord(verdict.word).toLower()),
+            tr("Verdict: %1").arg(midSentence(verdictWord(verdict.word))),
             tr("rules %1, by the plan's limits alone").arg(kVerdictRules)});
         if (verdict.findings.empty()) {
             doc.blocks.emplace_back(PaperText{tr("Every value is within its limits.")});
@@ -428,7 +428,7 @@ private:
             return;
         }
         const WeldClosed& closed = *m_record.stored;
-        const QString word = verdictWord(closed.verdict).toLower();
+        const QString word = midSentence(verdictWord(closed.verdict));
         if (!differsFromStored(m_record)) {
             doc.blocks.emplace_back(
                 PaperText{tr("The same was stored at closing %1, by rules %2.")
@@ -457,11 +457,11 @@ private:
     void values(PaperDoc& doc) const {
         const auto rows = setAndActual(m_record, m_joint.bench ? &*m_joint.bench : nullptr);
         PaperTable measures;
-        measures.heads = {{tr("Set and actual")}, {tr("Set")},   {tr("Allowed")},
+        measures.heads = {{tr("Set and actual")}, {tr("Set", "what was to be, beside what was")},   {tr("Allowed")},
                           {tr("Actual")},         {tr("Where")}, {tr("Event")}};
         measures.shares = {0.22, 0.14, 0.2, 0.2, 0.17, 0.07};
         PaperTable readings;
-        readings.heads = {{tr("Scale and force")}, {tr("Set")},       {tr("Allowed")},
+        readings.heads = {{tr("Scale and force")}, {tr("Set", "what was to be, beside what was")},       {tr("Allowed")},
                           {tr("Actual")},          {tr("Force set")}, {tr("Actual")},
                           {tr("Pressure set")},    {tr("Actual")},    {tr("Event")}};
         readings.shares = {0.1, 0.08, 0.12, 0.13, 0.13, 0.09, 0.17, 0.13, 0.05};
@@ -580,7 +580,7 @@ private:
         PaperTable table;
         table.heads = {
             {tr("Course")},
-            {tr("Set")},
+            {tr("Set", "what was to be, beside what was")},
             {tr("Allowed")},
             {tr("Took")},
             {tr("Allowed in grey, took in black")},

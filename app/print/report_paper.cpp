@@ -176,7 +176,7 @@ private:
         }
         add(tr("material %1"), filter.material);
         if (filter.verdict) {
-            parts << tr("verdict %1").arg(verdictWord(*filter.verdict).toLower());
+            parts << tr("verdict %1").arg(midSentence(verdictWord(*filter.verdict)));
         }
         add(tr("with the words “%1”"), filter.text);
         if (filter.seams) {
@@ -418,8 +418,8 @@ private:
             first = false;
         };
         if (record.stored && differsFromStored(record)) {
-            add(tr("closed as %1").arg(verdictWord(record.stored->verdict).toLower()), {}, {},
-                tr("by the rules now: %1").arg(verdictWord(record.verdict.word).toLower()), true);
+            add(tr("closed as %1").arg(midSentence(verdictWord(record.stored->verdict))), {}, {},
+                tr("by the rules now: %1").arg(midSentence(verdictWord(record.verdict.word))), true);
         }
         for (const Finding& finding : record.verdict.findings) {
             const ReasonText reason = reasonText(finding, record.plan, m_units);
@@ -475,7 +475,7 @@ private:
         const auto word = verdictOf(line.verdict);
         cell.mark = joint.record->aborted ? Mark::Cut : word ? markOf(*word) : Mark::Trouble;
         if (!line.verdictNow.empty()) {
-            cell.text += tr("; by the rules now: %1").arg(verdictWord(line.verdictNow).toLower());
+            cell.text += tr("; by the rules now: %1").arg(midSentence(verdictWord(line.verdictNow)));
             cell.mark = Mark::Trouble;
         }
         return cell;

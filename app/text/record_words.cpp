@@ -516,7 +516,7 @@ QString eventText(const WeldDetail& detail, const WeldPlan& plan, UnitSystem uni
             return Record::tr("the clock was set by %1").arg(limitTimeText(d.delta));
         },
         [](const WeldClosed& d) {
-            return Record::tr("closed: %1").arg(verdictWord(d.verdict).toLower());
+            return Record::tr("closed: %1").arg(midSentence(verdictWord(d.verdict)));
         },
         [](const WeldAborted& d) {
             return withOwnWords(Record::tr("stopped: %1").arg(choiceWord(d.reason)), d.text);

@@ -4,6 +4,7 @@
 
 #include <algorithm>
 #include <iterator>
+#include <sstream>
 
 namespace seamclock {
 
@@ -23,6 +24,19 @@ bool hasWord(const std::string& text) {
         return byte >= 0x80 || (byte >= '0' && byte <= '9') || (byte >= 'a' && byte <= 'z') ||
                (byte >= 'A' && byte <= 'Z');
     });
+}
+
+/// What the index is asked for: the words that it has. Empty: none of them is one.
+std::string wordsIn(const std::string& text) {
+    std::istringstream words(text);
+    std::string out;
+    std::string word;
+    while (words >> word) {
+        if (hasWord(word)) {
+            out += (out.empty() ? "" : " ") + word;
+        }
+    }
+    return out;
 }
 
 SheetBatch noted(int place, const Sheet& sheet) {
@@ -67,8 +81,8 @@ Result<BatchFound> jointsOfBatch(LogReader& log, const std::string& batch) {
             ErrorCode::Malformed, "no batch is named; allowed: its name as it is on the sheet");
     }
     JointFilter filter;
-    if (hasWord(asked)) {
-        filter.text = asked;
+    if (const std::string words = wordsIn(asked); !words.empty()) {
+        filter.text = words;
     }
     std::vector<JointLine> lines;
     const auto read = log.eachJoint(filter, [&lines](const JointLine& line) {

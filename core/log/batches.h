@@ -7,7 +7,7 @@
 
 #include "core/log/log_reader.h"
 
-#include <functional>
+#include <cstddef>
 #include <string>
 #include <vector>
 

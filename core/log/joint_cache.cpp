@@ -765,8 +765,13 @@ CachedJoints::CachedJoints(SQLite::Database& cache)
                          ", (SELECT text FROM joint_text WHERE rowid = joint.id)"
                          " FROM joint WHERE weld = ?"),
           Rows(
-              cache, "SELECT preparation, alignment, changeover, release, plate, drift FROM "
-                     "joint_measure WHERE joint = (SELECT id FROM joint WHERE weld = ?)")}) {}
+              cache,
+              // What stands twice must be the same in both tables.
+              "SELECT m.preparation, m.alignment, m.changeover, m.release, m.plate, m.drift "
+              "FROM joint j JOIN joint_measure m ON m.joint = j.id WHERE j.weld = ? AND "
+              "m.number = j.number AND m.type = j.type AND m.opened_ms = j.opened_ms AND "
+              "m.day = j.day AND m.bench = j.bench AND m.opened_by = j.opened_by AND "
+              "m.procedure = j.procedure AND m.thickness_um = j.thickness_um")}) {}
 CachedJoints::CachedJoints(CachedJoints&&) noexcept = default;
 CachedJoints& CachedJoints::operator=(CachedJoints&&) noexcept = default;
 CachedJoints::~CachedJoints() = default;

@@ -9,8 +9,11 @@
 #include "core/log/fact.h"
 #include "core/quality/welding_factor.h"
 
+#include <cstddef>
+#include <cstdint>
 #include <optional>
 #include <string>
+#include <string_view>
 #include <vector>
 
 namespace seamclock {

@@ -5,6 +5,7 @@
 #include <fmt/format.h>
 #include <map>
 #include <tuple>
+#include <utility>
 
 namespace seamclock {
 

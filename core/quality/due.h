@@ -9,6 +9,7 @@
 #include "core/log/shelf.h"
 
 #include <cstdint>
+#include <optional>
 #include <string>
 #include <string_view>
 #include <vector>

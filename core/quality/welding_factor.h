@@ -11,6 +11,7 @@
 
 #include "core/base/result.h"
 
+#include <cstddef>
 #include <optional>
 #include <string>
 #include <string_view>

@@ -1,8 +1,10 @@
 #include "core/session/office.h"
 
+#include "core/base/uuid.h"
 #include "core/log/fact_codec.h"
 #include "core/log/log_reader.h"
 #include "core/log/seal.h"
+#include "core/quality/coupons.h"
 
 #include <algorithm>
 
@@ -305,6 +307,57 @@ Result<void> Office::withdrawAttestation(
         }
     }
     return note(by.person(), "procedure:" + procedure, AttestationWithdrawn{{}, reason, cells});
+}
+
+Result<std::string> Office::noteCoupons(const ProvenPerson& by, const CouponTested& tested) {
+    if (const auto may = mayChange(by); !may) {
+        return passOn(may.error());
+    }
+    if (const auto sound = checkCoupon(tested); !sound) {
+        return passOn(sound.error());
+    }
+    if (tested.reason) {
+        return fail(
+            ErrorCode::Malformed, "a new series has no reason; allowed: one only where an earlier "
+                                  "series is put right");
+    }
+    const std::string series = "coupon:" + newUuid();
+    if (const auto noted = note(by.person(), series, tested); !noted) {
+        return passOn(noted.error());
+    }
+    return series;
+}
+
+Result<void> Office::correctCoupons(
+    const ProvenPerson& by, const std::string& series, const CouponTested& tested) {
+    if (auto may = mayChange(by); !may) {
+        return may;
+    }
+    if (auto sound = checkCoupon(tested); !sound) {
+        return sound;
+    }
+    if (!tested.reason || tested.reason->empty()) {
+        return fail(ErrorCode::Missing, "no reason is given; allowed: a few words why");
+    }
+    auto reader = LogReader::open(m_writer->path());
+    if (!reader) {
+        return passOn(reader.error());
+    }
+    const auto known = reader->lastN(series);
+    if (!known) {
+        return passOn(known.error());
+    }
+    const auto waiting = m_writer->waiting();
+    const bool there =
+        *known > 0 || std::any_of(waiting.begin(), waiting.end(), [&](const LogRow& row) {
+            return row.subject == series;
+        });
+    if (series.rfind("coupon:", 0) != 0 || !there) {
+        return fail(
+            ErrorCode::Missing,
+            "there is no series \"" + series + "\"; allowed: one that coupons list shows");
+    }
+    return note(by.person(), series, tested);
 }
 
 Result<Fact> Office::seal(const Access& foreman, const std::optional<std::string>& day) {

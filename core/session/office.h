@@ -61,6 +61,14 @@ public:
     Result<void> withdrawAttestation(
         const ProvenPerson& by, const std::string& procedure, const std::string& reason,
         const std::vector<std::string>& cells);
+    /// Coupons that were tested (core/quality/coupons.h); the id of their series. Errors as
+    /// checkCoupon; Malformed: a reason, which only what puts an earlier one right has.
+    Result<std::string> noteCoupons(const ProvenPerson& by, const CouponTested& tested);
+    /// Puts a series right as a whole; what it said before stays in the log. Missing: there is no
+    /// such series in it, or no reason is given.
+    Result<void>
+    correctCoupons(const ProvenPerson& by, const std::string& series, const CouponTested& tested);
+
     /// What the log says of benches, procedures and attestations, this office's own words included.
     const Shelf& shelf() const { return m_shelf; }
 

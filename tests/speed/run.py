@@ -166,6 +166,7 @@ def main():
         return
     pieces(folder)
     run(program(folder, "heat_speed"))
+    run(program(folder, "shop_speed"), "day")
     run(program(folder, "vbench_speed"))
     run(program(folder, "rehearse_speed"))
     run(program(folder, "practice_frame_speed"))
@@ -184,6 +185,7 @@ def main():
         run(program(folder, "report_speed"), scratch)
         run(program(folder, "log_speed"), "page", small, big)
         scroll(folder, big, scratch, full)
+        run(program(folder, "shop_speed"), "charts", big)
         writing = scratch / "writing"
         writing.mkdir()
         run(program(folder, "log_speed"), "write", writing)

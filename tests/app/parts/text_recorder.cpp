@@ -21,15 +21,8 @@ public:
 
     void drawTextItem(const QPointF& at, const QTextItem& item) override {
         const QFontMetricsF metrics(item.font());
-        static const QString kDescending = QStringLiteral("gjpqy,;Q");
-        double descent = 0;
-        for (QChar letter : item.text()) {
-            if (kDescending.contains(letter)) {
-                // the letters' own descent: the font's leaves room for accents below
-                descent = -metrics.tightBoundingRect(QStringLiteral("gp")).bottom();
-                descent = std::abs(descent);
-            }
-        }
+        // the letters' own descent: the font's leaves room for accents below
+        const double descent = std::max(metrics.tightBoundingRect(item.text()).bottom(), 0.0);
         const QRectF ink(
             at.x(), at.y() - metrics.capHeight(), item.width(), metrics.capHeight() + descent);
         const QTransform& to = painter()->deviceTransform(); // it may be turned

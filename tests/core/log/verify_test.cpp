@@ -262,6 +262,17 @@ const std::vector<Mutation>& mutations() {
                  "UPDATE joint_text SET text = 'nothing of note' WHERE rowid = " + anyLine(r));
              return std::int64_t{0};
          }},
+        {"stale numbers of the charts",
+         [](BehindTheBack& s, Random& r, std::int64_t) {
+             const bool value = pick(r, 0, 1) == 0;
+             s.database().exec(
+                 value ? "UPDATE joint_measure SET alignment = coalesce(alignment, 0) + 1 WHERE "
+                         "joint = " +
+                             anyLine(r)
+                       : std::string("UPDATE joint_measure SET bench = 'x' WHERE joint = (SELECT "
+                                     "max(joint) FROM joint_measure WHERE alignment IS NOT NULL)"));
+             return std::int64_t{0};
+         }},
         {"a line in the list that no events make", [](BehindTheBack& s, Random& r, std::int64_t) {
              s.database().exec(
                  "CREATE TEMP TABLE one AS SELECT * FROM joint WHERE id = " + anyLine(r));

@@ -9,6 +9,7 @@
 #include "tests/support/scratch_folder.h"
 
 #include <SQLiteCpp/SQLiteCpp.h>
+#include <algorithm>
 #include <gtest/gtest.h>
 
 namespace seamclock {
@@ -61,6 +62,35 @@ protected:
     std::optional<LogWriter<Production>> writer;
     std::optional<Office> office;
 };
+
+TEST_F(OfficeTest, CouponsAreAForemansWordAndPutRightWithAReason) {
+    const Access ines = foreman();
+    CouponTested tested;
+    tested.test = "tensile";
+    tested.material = "PE-HD";
+    tested.thicknessUm = 8'000;
+    tested.weldedPa = {27'000'000, 28'000'000};
+    const auto series = office->noteCoupons(ines.who, tested);
+    ASSERT_TRUE(series) << series.error().detail;
+    EXPECT_EQ(series->rfind("coupon:", 0), 0U);
+    EXPECT_EQ(
+        office->correctCoupons(ines.who, *series, tested).error().detail,
+        "no reason is given; allowed: a few words why");
+    tested.reason = "the scale was in kgf";
+    EXPECT_EQ(office->noteCoupons(ines.who, tested).error().code, ErrorCode::Malformed);
+    EXPECT_TRUE(office->correctCoupons(ines.who, *series, tested));
+    EXPECT_EQ(
+        office->correctCoupons(ines.who, "coupon:none", tested).error().detail,
+        "there is no series \"coupon:none\"; allowed: one that coupons list shows");
+    tested.weldedPa.clear();
+    EXPECT_EQ(office->correctCoupons(ines.who, *series, tested).error().code, ErrorCode::Missing);
+    const auto said = facts();
+    EXPECT_EQ(
+        std::count(said.begin(), said.end(), *series + " coupon_tested by person:ines-falk"), 2);
+    EXPECT_TRUE(office->addPerson(ines.who, "Jo", Role::Operator, pin("4711")));
+    const Access jo = enter("person:jo", "4711");
+    EXPECT_EQ(office->noteCoupons(jo.who, tested).error().code, ErrorCode::Refused);
+}
 
 TEST_F(OfficeTest, TheFirstForemanComesByNobodysWordAndOnlyOnce) {
     EXPECT_TRUE(office->roster().people.empty());

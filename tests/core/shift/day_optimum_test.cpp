@@ -69,8 +69,8 @@ TEST(DayOptimum, ThePlanCanBeKeptAndTheBoundIsNeverAboveTheOptimum) {
     std::printf(
         "at most: the plan %.2f %% above the best, the bound %.1f %% below\n", worstPlan * 100,
         worstBound * 100);
-    EXPECT_LE(worstPlan, 0.15); // measured: 0.145, in the mean 0.007
-    EXPECT_LE(worstBound, 0.60);
+    EXPECT_LE(worstPlan, 0.06);  // measured: 0.0566; 0.003 in the mean of all days
+    EXPECT_LE(worstBound, 0.40); // measured: 0.395
 }
 
 } // namespace

@@ -1,0 +1,382 @@
+// coupons: what coupons cut from a joint or a procedure trial bore, entered by a foreman, and the
+// welding factor with its interval.
+#include "app/cli/command.h"
+#include "app/cli/foreman_desk.h"
+#include "app/cli/numbers.h"
+#include "app/cli/shop_json.h"
+#include "core/base/plain_number.h"
+#include "core/log/log_reader.h"
+#include "core/report/plain_text.h"
+#include "core/report/wording.h"
+
+#include <CLI/CLI.hpp>
+#include <algorithm>
+#include <cmath>
+#include <fmt/format.h>
+#include <memory>
+#include <tuple>
+
+namespace seamclock {
+namespace {
+
+constexpr std::int64_t kPascalPerKilopascal = 1'000;
+
+struct CouponsCall {
+    std::string log;
+    bool json = false;
+    std::optional<std::string> by;
+    std::optional<std::string> joint;
+    std::optional<std::string> weld;
+    std::optional<std::string> test;
+    std::optional<std::string> standard;
+    std::optional<std::string> material;
+    std::optional<std::string> thickness;
+    std::optional<std::string> procedure;
+    std::optional<std::string> welder;
+    std::optional<std::string> welded;
+    std::optional<std::string> parent;
+    std::optional<std::string> angles;
+    std::optional<std::string> ram;
+    std::optional<std::string> cracked;
+    std::optional<std::string> remark;
+    std::optional<std::string> series; // to put right
+    std::optional<std::string> reason;
+};
+
+Result<std::vector<std::int64_t>>
+readList(const char* option, const std::optional<std::string>& words) {
+    if (!words) {
+        return std::vector<std::int64_t>();
+    }
+    auto list = readThousandths(*words);
+    if (!list) {
+        return fail(list.error().code, std::string(option) + ": " + list.error().detail);
+    }
+    return list;
+}
+
+/// "yes" and "no" for each coupon.
+Result<std::vector<std::int64_t>> readCracked(const std::optional<std::string>& words) {
+    std::vector<std::int64_t> out;
+    std::string_view left = words ? std::string_view(*words) : std::string_view();
+    while (!left.empty()) {
+        const auto comma = left.find(',');
+        const std::string_view word = left.substr(0, comma);
+        left = comma == std::string_view::npos ? std::string_view() : left.substr(comma + 1);
+        if (word != "yes" && word != "no") {
+            return fail(
+                ErrorCode::Malformed, "--cracked " + inQuotes(word) +
+                                          " is neither; allowed: yes or no for each, parted by "
+                                          "commas");
+        }
+        out.push_back(word == "yes" ? 1 : 0);
+    }
+    return out;
+}
+
+/// Material, thickness, procedure and welder of the joint, where they aren't told.
+Result<void> takeFromJoint(const CouponsCall& call, CouponTested& tested) {
+    if (!call.joint && !call.weld) {
+        return {};
+    }
+    auto reader = LogReader::open(call.log);
+    if (!reader) {
+        return tl::unexpected(reader.error());
+    }
+    const auto weld = chooseWeld(*reader, call.log, call.joint, call.weld);
+    if (!weld) {
+        return tl::unexpected(weld.error());
+    }
+    const auto events = reader->weldEvents(*weld);
+    if (!events) {
+        return tl::unexpected(events.error());
+    }
+    const auto* opened = events->empty() ? nullptr : std::get_if<WeldOpened>(&events->front().d);
+    if (opened == nullptr) {
+        return fail(
+            ErrorCode::Missing, "--weld " + inQuotes(*weld) +
+                                    " is not in this log; allowed: one that log list --json shows");
+    }
+    tested.weld = *weld;
+    tested.welder = events->front().by;
+    tested.procedure = opened->plan.procedure;
+    if (!opened->sheets.empty()) {
+        tested.material = opened->sheets.front().material;
+        tested.thicknessUm = opened->sheets.front().thicknessUm;
+    }
+    return {};
+}
+
+Result<CouponTested> readTested(const CouponsCall& call) {
+    CouponTested tested;
+    tested.test = call.test.value_or("tensile");
+    if (auto taken = takeFromJoint(call, tested); !taken) {
+        return tl::unexpected(taken.error());
+    }
+    if (call.thickness) {
+        const auto thickness = parseNumber("--thickness", *call.thickness, {0.1, 1'000, "mm"});
+        if (!thickness) {
+            return tl::unexpected(thickness.error());
+        }
+        tested.thicknessUm = std::llround(*thickness * 1e3);
+    }
+    tested.material = call.material.value_or(tested.material);
+    tested.procedure = call.procedure.value_or(tested.procedure);
+    tested.standard = call.standard.value_or("");
+    tested.remark = call.remark.value_or("");
+    tested.reason = call.reason;
+    if (call.welder) {
+        tested.welder = call.welder;
+    }
+    for (const auto& [option, words, list] :
+         {std::tuple("--welded", &call.welded, &tested.weldedPa),
+          std::tuple("--parent", &call.parent, &tested.parentPa),
+          std::tuple("--angles", &call.angles, &tested.angleMilli),
+          std::tuple("--ram", &call.ram, &tested.ramUm)}) {
+        auto read = readList(option, *words);
+        if (!read) {
+            return tl::unexpected(read.error());
+        }
+        *list = std::move(*read);
+    }
+    for (auto* strengths : {&tested.weldedPa, &tested.parentPa}) {
+        for (std::int64_t& one : *strengths) {
+            one *= kPascalPerKilopascal; // a thousandth of a MPa
+        }
+    }
+    auto cracked = readCracked(call.cracked);
+    if (!cracked) {
+        return tl::unexpected(cracked.error());
+    }
+    tested.cracked = std::move(*cracked);
+    // Said with the options' own names; the rest is checkCoupon's.
+    if (tested.material.empty()) {
+        return fail(
+            ErrorCode::Missing,
+            "--material is missing; allowed: as in PE-HD, or --joint to take it from");
+    }
+    if (tested.thicknessUm == 0) {
+        return fail(
+            ErrorCode::Missing,
+            "--thickness is missing; allowed: 0.1 to 1000 mm, or --joint to take it from");
+    }
+    if (auto sound = checkCoupon(tested); !sound) {
+        return tl::unexpected(sound.error());
+    }
+    return tested;
+}
+
+std::string shown(double value, double per = 1e3) {
+    return plainNumber(std::round(value * per) / per);
+}
+
+std::string factorText(const CouponSeries& series) {
+    const WeldingFactor& factor = *series.factor;
+    std::string text = shown(factor.factor);
+    text += factor.interval ? fmt::format(
+                                  ", 95 % between {} and {}", shown(factor.interval->low),
+                                  shown(factor.interval->high))
+                            : ", no interval: too few coupons, or parents that scatter too much";
+    switch (answerOf(factor, series.required)) {
+    case FactorAnswer::Met:
+        text += fmt::format("; above the required {} with all its interval", *series.required);
+        break;
+    case FactorAnswer::MetByMean:
+        text += fmt::format(
+            "; reaches the required {} by its means, not with all its interval", *series.required);
+        break;
+    case FactorAnswer::NotMet:
+        text += fmt::format("; below the required {}", *series.required);
+        break;
+    case FactorAnswer::NoRequirement:
+        return text + "; no requirement to hand";
+    }
+    return text + " [" + std::string(kRequiredFactorSource) + "]";
+}
+
+std::string meanText(const StrengthMean& mean) {
+    return fmt::format(
+        "{} coupons, mean {} MPa, standard deviation {}", mean.count, shown(mean.meanMpa, 1e2),
+        shown(mean.sdMpa, 1e2));
+}
+
+std::string listText(const std::vector<std::int64_t>& values, double per) {
+    std::string text;
+    for (const std::int64_t one : values) {
+        text += (text.empty() ? "" : ", ") + plainNumber(static_cast<double>(one) / per);
+    }
+    return text;
+}
+
+std::string seriesText(const CouponSeries& series) {
+    const CouponTested& now = series.now();
+    std::vector<std::vector<std::string>> rows = {
+        {"Test", onOneLine(now.test + (now.standard.empty() ? "" : ", " + now.standard))},
+        {"Sheet", onOneLine(now.material + " " + fromThousandths(now.thicknessUm) + " mm")},
+        {"From", series.joint > 0 ? fmt::format("joint {}", series.joint)
+                 : now.weld       ? onOneLine(*now.weld)
+                                  : "a procedure trial"}};
+    const auto add = [&rows](const char* name, const std::string& text) {
+        if (!text.empty()) {
+            rows.push_back({name, onOneLine(text)});
+        }
+    };
+    add("Procedure", now.procedure);
+    add("Welded by", series.joinedBy);
+    if (series.factor) {
+        add("Welded", meanText(series.factor->welded));
+        add("Parent", meanText(series.factor->parent));
+        add("Factor", factorText(series));
+    } else if (!now.weldedPa.empty()) {
+        add("Welded", listText(now.weldedPa, 1e6) + " MPa");
+    }
+    if (!now.angleMilli.empty()) {
+        add("Bend angle", listText(now.angleMilli, 1e3) + "°");
+    }
+    if (!now.ramUm.empty()) {
+        add("Ram", listText(now.ramUm, 1e3) + " mm");
+    }
+    if (!now.cracked.empty()) {
+        add("Cracked", fmt::format(
+                           "{} of {}", std::count(now.cracked.begin(), now.cracked.end(), 1),
+                           now.cracked.size()));
+    }
+    add("Remark", now.remark);
+    std::string text = headline(onOneLine(series.id)) + aligned(rows);
+    for (std::size_t i = 1; i < series.versions.size(); ++i) {
+        const CouponVersion& version = series.versions[i];
+        text += wrapped(
+                    "  put right on " + toIsoDate(version.at.utc, version.at.offset) + " by " +
+                        onOneLine(version.by + ": " + version.tested.reason.value_or("")) +
+                        "; what was entered before stays in the log",
+                    4) +
+                "\n";
+    }
+    return text;
+}
+
+Result<int> listCoupons(const CouponsCall& call, Terminal& terminal) {
+    auto reader = LogReader::open(call.log);
+    if (!reader) {
+        return tl::unexpected(reader.error());
+    }
+    auto series = readCoupons(*reader);
+    if (!series) {
+        return tl::unexpected(series.error());
+    }
+    if (call.joint || call.weld) {
+        const auto weld = chooseWeld(*reader, call.log, call.joint, call.weld);
+        if (!weld) {
+            return tl::unexpected(weld.error());
+        }
+        series->erase(
+            std::remove_if(
+                series->begin(), series->end(),
+                [&weld](const CouponSeries& one) { return one.now().weld != *weld; }),
+            series->end());
+    }
+    if (call.json) {
+        terminal.write(couponsJson(call.log, *series));
+        return 0;
+    }
+    std::string text;
+    for (const CouponSeries& one : *series) {
+        text += (text.empty() ? "" : "\n") + seriesText(one);
+    }
+    terminal.write(text.empty() ? "no coupons are entered\n" : text);
+    return 0;
+}
+
+Result<int> enterCoupons(const CouponsCall& call, Terminal& terminal) {
+    const auto tested = readTested(call);
+    if (!tested) {
+        return tl::unexpected(tested.error());
+    }
+    std::string id;
+    {
+        auto desk = openForemanDesk(call.log);
+        if (!desk) {
+            return tl::unexpected(desk.error());
+        }
+        const auto by = enterForeman(call.by, **desk);
+        if (!by) {
+            return tl::unexpected(by.error());
+        }
+        Office& office = *(*desk)->office;
+        if (call.series) {
+            id = *call.series;
+            if (auto put = office.correctCoupons(by->who, id, *tested); !put) {
+                return tl::unexpected(put.error());
+            }
+        } else {
+            auto noted = office.noteCoupons(by->who, *tested);
+            if (!noted) {
+                return tl::unexpected(noted.error());
+            }
+            id = std::move(*noted);
+        }
+        if (const auto flushed = (*desk)->writer->flush(); !flushed) {
+            return tl::unexpected(flushed.error());
+        }
+    }
+    auto reader = LogReader::open(call.log);
+    if (!reader) {
+        return tl::unexpected(reader.error());
+    }
+    auto series = readCoupons(*reader);
+    if (!series) {
+        return tl::unexpected(series.error());
+    }
+    series->erase(
+        std::remove_if(
+            series->begin(), series->end(),
+            [&id](const CouponSeries& one) { return one.id != id; }),
+        series->end());
+    terminal.write(
+        call.json ? couponsJson(call.log, *series)
+                  : (series->empty() ? std::string() : seriesText(series->front())));
+    return 0;
+}
+
+} // namespace
+
+void addCoupons(CLI::App& root, Commands& commands, Terminal& terminal) {
+    auto call = std::make_shared<CouponsCall>();
+    CLI::App* coupons = root.add_subcommand(
+        "coupons", "Coupons that were tested, and the welding factor with its interval.");
+    coupons->require_subcommand(0, 1);
+    CLI::App* list = coupons->add_subcommand("list", "All of a log, or of one joint.");
+    CLI::App* add = coupons->add_subcommand(
+        "add", "A series of coupons; of a joint it takes sheet, procedure and welder.");
+    CLI::App* correct = coupons->add_subcommand(
+        "correct", "Puts a series right, as a whole; what was entered before stays in the log.");
+    correct->add_option("--series", call->series, "which, as coupon:UUID")->required();
+    correct->add_option("--reason", call->reason, "why, in a few words")->required();
+    for (CLI::App* words : {add, correct}) {
+        words->add_option("--by", call->by, "the foreman, as person:ID");
+        words->add_option("--test", call->test, "tensile (that, if not said) or bend");
+        words->add_option("--standard", call->standard, "by which, as the laboratory writes it");
+        words->add_option("--material", call->material, "of the sheets, as in PE-HD");
+        words->add_option("--thickness", call->thickness, "of the sheets in mm, 0.1 to 1000");
+        words->add_option("--procedure", call->procedure, "the procedure's id");
+        words->add_option("--welder", call->welder, "who welded, as person:ID");
+        words->add_option(
+            "--welded", call->welded, "strengths of welded coupons in MPa: 28.4,27.9");
+        words->add_option("--parent", call->parent, "and of the parent sheet, likewise");
+        words->add_option("--angles", call->angles, "bend angles in degrees, 0 to 180: 160,160");
+        words->add_option("--ram", call->ram, "or displacements of the ram in mm, 0 to 500");
+        words->add_option("--cracked", call->cracked, "yes or no for each bend coupon: no,no");
+        words->add_option("--remark", call->remark, "up to 200 bytes");
+    }
+    for (CLI::App* words : {list, add, correct}) {
+        words->add_option("--joint", call->joint, "the joint's NUMBER that they were cut from");
+        words->add_option("--weld", call->weld, "or its weld's UUID");
+        words->add_option("--log", call->log, "the log's FILE")->required();
+        words->add_flag("--json", call->json, "as JSON");
+    }
+    commands.push_back({list, [call, &terminal] { return listCoupons(*call, terminal); }});
+    commands.push_back({add, [call, &terminal] { return enterCoupons(*call, terminal); }});
+    commands.push_back({correct, [call, &terminal] { return enterCoupons(*call, terminal); }});
+}
+
+} // namespace seamclock

@@ -1,0 +1,294 @@
+#include "core/session/job_day.h"
+
+#include "core/base/overloaded.h"
+#include "core/bench/bench_codec.h"
+#include "core/log/log_reader.h"
+#include "core/quality/shop_charts.h"
+#include "core/weld/fold.h"
+
+#include <algorithm>
+#include <cmath>
+#include <set>
+#include <variant>
+
+namespace seamclock {
+
+namespace {
+
+using Ms = Milliseconds;
+
+Ms leftOf(Ms whole, Ms gone) {
+    return std::max(Ms{0}, whole - gone);
+}
+
+/// What is left of a weld's stretches; absent: its bench is free. `gone`: weld time, absent where
+/// the weld doesn't know it.
+std::optional<SeamTimes>
+leftOf(const Weld& weld, const SeamTimes& whole, const std::optional<WeldTime>& at) {
+    SeamTimes left = whole;
+    // Least of what surely passed, so that the plan is never too early.
+    const auto since = [&](WeldTime from) { return at ? (*at - from).lo : Ms{0}; };
+    const auto done = [&left](std::initializer_list<Ms SeamTimes::*> stretches) {
+        for (const auto stretch : stretches) {
+            left.*stretch = Ms{0};
+        }
+    };
+    const bool holds = std::visit(
+        Overloaded{
+            [&](const Preparing&) {
+                left.preparation = leftOf(whole.preparation, since(WeldTime{}));
+                return true;
+            },
+            [&](const Aligning& state) {
+                done({&SeamTimes::preparation});
+                left.alignment = leftOf(whole.alignment, since(state.from));
+                return true;
+            },
+            [&](const Soaking& state) {
+                done({&SeamTimes::preparation, &SeamTimes::alignment});
+                left.soak = leftOf(whole.soak, since(state.from));
+                return true;
+            },
+            [&](const ChangingOver& state) {
+                done({&SeamTimes::preparation, &SeamTimes::alignment, &SeamTimes::soak});
+                left.changeover = leftOf(whole.changeover, since(state.from));
+                return true;
+            },
+            [&](const BuildingUp& state) {
+                done(
+                    {&SeamTimes::preparation, &SeamTimes::alignment, &SeamTimes::soak,
+                     &SeamTimes::changeover});
+                left.buildUp = leftOf(whole.buildUp, since(state.from));
+                return true;
+            },
+            [&](const Cooling& state) {
+                done(
+                    {&SeamTimes::preparation, &SeamTimes::alignment, &SeamTimes::soak,
+                     &SeamTimes::changeover, &SeamTimes::buildUp});
+                left.cooling = at ? leftOf(state.due.lo, at->lo) : whole.cooling;
+                return true;
+            },
+            [&](const Releasing&) {
+                done(
+                    {&SeamTimes::preparation, &SeamTimes::alignment, &SeamTimes::soak,
+                     &SeamTimes::changeover, &SeamTimes::buildUp, &SeamTimes::cooling});
+                return true;
+            },
+            [](const Inspecting&) { return false; }, [](const Closed&) { return false; },
+            [](const Aborted&) { return false; }},
+        weld.state);
+    return holds ? std::optional(left) : std::nullopt;
+}
+
+class Maker {
+public:
+    Maker(const JobDayAsk& ask, LogReader* log) : m_ask(ask), m_log(log) {}
+
+    Result<JobDay> make() {
+        if (auto begun = readLog(); !begun) {
+            return tl::unexpected<Error>(begun.error());
+        }
+        m_out.work.people = m_ask.people;
+        for (const Bench& bench : m_ask.benches) {
+            m_out.work.benches.push_back({bench.id, {"", kColdPlateMc}, {}});
+        }
+        if (auto placed = placeWelds(); !placed) {
+            return tl::unexpected<Error>(placed.error());
+        }
+        for (std::size_t i = 0; i < m_ask.seams.size(); ++i) {
+            const SeamState state = m_out.progress.seams[i].state;
+            if (state != SeamState::Done && state != SeamState::Running) {
+                addSeam(m_ask.seams[i]);
+            }
+        }
+        auto plan = planDay(m_out.work);
+        if (!plan) {
+            return tl::unexpected<Error>(plan.error());
+        }
+        m_out.plan = std::move(*plan);
+        return std::move(m_out);
+    }
+
+private:
+    Result<void> readLog() {
+        if (m_log == nullptr) {
+            for (const JobSeam& seam : m_ask.seams) {
+                m_out.progress.seams.push_back({seam.label, SeamState::Open, "", {}});
+            }
+            return {};
+        }
+        auto progress = jobProgress(*m_log, m_ask.seams, m_ask.fromDay);
+        if (!progress) {
+            return tl::unexpected<Error>(progress.error());
+        }
+        m_out.progress = std::move(*progress);
+        auto medians = medianTimes(*m_log);
+        if (!medians) {
+            return tl::unexpected<Error>(medians.error());
+        }
+        m_medians = std::move(*medians);
+        return {};
+    }
+
+    ShopTimes shopTimes(
+        const std::string& bench, const std::string& procedure, std::int64_t thicknessUm) const {
+        const auto found = m_medians.find({bench, procedure, thicknessUm});
+        return found == m_medians.end()
+                   ? ShopTimes{}
+                   : ShopTimes{
+                         found->second.preparation, found->second.alignment, found->second.release};
+    }
+
+    std::optional<std::size_t> benchNamed(const std::string& id) const {
+        const auto found =
+            std::find_if(m_ask.benches.begin(), m_ask.benches.end(), [&](const Bench& bench) {
+                return bench.id == id;
+            });
+        return found == m_ask.benches.end()
+                   ? std::nullopt
+                   : std::optional(static_cast<std::size_t>(found - m_ask.benches.begin()));
+    }
+
+    /// Of today: the welds that hold a bench, and where the others left its plate.
+    Result<void> placeWelds() {
+        if (m_log == nullptr) {
+            return {};
+        }
+        const auto open = m_log->openWelds();
+        if (!open) {
+            return tl::unexpected<Error>(open.error());
+        }
+        for (const std::string& weld : *open) {
+            if (auto placed = placeWeld(weld, true); !placed) {
+                return placed;
+            }
+        }
+        JointFilter today;
+        today.fromDay = toIsoDate(m_ask.now.utc, m_ask.now.offset);
+        today.toDay = today.fromDay;
+        std::set<std::string> known;
+        std::vector<std::string> lastOnes;
+        const auto read = m_log->eachJoint(today, [&](const JointLine& line) {
+            if (known.insert(line.bench).second) {
+                lastOnes.push_back(line.weld);
+            }
+            return known.size() < m_ask.benches.size() + 100;
+        });
+        if (!read) {
+            return read;
+        }
+        for (const std::string& weld : lastOnes) {
+            if (auto placed = placeWeld(weld, false); !placed) {
+                return placed;
+            }
+        }
+        return {};
+    }
+
+    Result<void> placeWeld(const std::string& name, bool running) {
+        const auto events = m_log->weldEvents(name);
+        if (!events) {
+            return tl::unexpected<Error>(events.error());
+        }
+        const auto weld = fold(*events);
+        const auto bench = weld ? benchNamed(weld->opened().bench) : std::nullopt;
+        if (!bench || !weld->plan.isReady() || !weld->plan.plate) {
+            return {}; // damaged, or of a bench that isn't planned for
+        }
+        DayBench& day = m_out.work.benches[*bench];
+        if (day.running) {
+            return {};
+        }
+        day.plate = {weld->plan.material, weld->plan.plate->targetMc};
+        if (running) {
+            addRunning(*weld, day);
+        }
+        return {};
+    }
+
+    void addRunning(const Weld& weld, DayBench& day) {
+        const WeldPlan& plan = weld.plan;
+        const WeldOpened& opened = weld.opened();
+        const std::int64_t thickness = opened.sheets.front().thicknessUm;
+        const ShopTimes shop = shopTimes(opened.bench, plan.procedure, thickness);
+        SeamTimes whole;
+        whole.soak = plan.soak->target;
+        whole.alignment = shop.alignment.value_or(
+            Ms{std::llround(static_cast<double>(whole.soak.count()) * kChosenAlignment)});
+        whole.preparation = shop.preparation.value_or(kChosenPreparation);
+        whole.release = shop.release.value_or(kChosenRelease);
+        whole.changeover = *plan.changeoverMax;
+        whole.buildUp = plan.buildUp->target;
+        whole.cooling = plan.cooling->atLeast;
+        whole.plate = day.plate;
+        const auto at = weldTimeAt(weld, m_ask.now);
+        const auto left = leftOf(weld, whole, at ? std::optional(*at) : std::nullopt);
+        if (!left) {
+            return;
+        }
+        const auto by = std::find(m_ask.people.begin(), m_ask.people.end(), weld.events.front().by);
+        const auto person =
+            by == m_ask.people.end() ? 0 : static_cast<std::size_t>(by - m_ask.people.begin());
+        const std::string label = opened.seam.value_or("joint " + std::to_string(opened.number));
+        day.running = DayRunning{label, *left, person};
+    }
+
+    void addSeam(const JobSeam& seam) {
+        DaySeam out;
+        out.label = seam.label;
+        out.on.resize(m_ask.benches.size());
+        const auto procedure = std::find_if(
+            m_ask.procedures.begin(), m_ask.procedures.end(),
+            [&](const ProcedureDocument& one) { return one.procedure.id == seam.procedure; });
+        if (procedure == m_ask.procedures.end()) {
+            out.whyNot = "the procedure \"" + seam.procedure + "\" is not there";
+            m_out.work.seams.push_back(std::move(out));
+            return;
+        }
+        std::string wish = seam.bench;
+        if (wish.empty() && !seam.benchFile.empty()) {
+            const auto file = readBenchFile(seam.benchFile);
+            if (!file) {
+                out.whyNot = file.error().detail;
+                m_out.work.seams.push_back(std::move(out));
+                return;
+            }
+            wish = file->bench.id;
+        }
+        if (!wish.empty() && !benchNamed(wish)) {
+            out.whyNot = "it is wished on the bench \"" + wish + "\", which is not planned for";
+        }
+        for (std::size_t i = 0; i < m_ask.benches.size(); ++i) {
+            const Bench& bench = m_ask.benches[i];
+            if (!wish.empty() && bench.id != wish) {
+                continue;
+            }
+            const std::int64_t thickness = seam.sheets.empty()
+                                               ? std::llround(seam.thicknessMm * 1e3)
+                                               : seam.sheets.front().thicknessUm;
+            const auto work = seamWork(
+                seam, procedure->procedure, bench, shopTimes(bench.id, seam.procedure, thickness));
+            if (work) {
+                out.on[i] = work->times;
+                m_out.times[{seam.label, bench.id}] = *work;
+            } else {
+                out.whyNot +=
+                    (out.whyNot.empty() ? "" : "; ") + bench.id + ": " + work.error().detail;
+            }
+        }
+        m_out.work.seams.push_back(std::move(out));
+    }
+
+    const JobDayAsk& m_ask;
+    LogReader* m_log;
+    JobDay m_out;
+    std::map<LikeTimes, MedianTimes> m_medians;
+};
+
+} // namespace
+
+Result<JobDay> jobDay(const JobDayAsk& ask, LogReader* log) {
+    return Maker(ask, log).make();
+}
+
+} // namespace seamclock

@@ -1,0 +1,45 @@
+// The day's plan of a job as the day stands: seams that are done are left out, welds that are under
+// way count with what is left of them, the rest is planned (core/shift/day_plan.h) with the shop's
+// own times where its log knows them (core/quality/shop_charts.h). Asked again after every joint it
+// is recomputed from what is done so far; it holds no state of its own.
+#pragma once
+
+#include "core/base/result.h"
+#include "core/bench/bench.h"
+#include "core/procedure/procedure_codec.h"
+#include "core/session/job_state.h"
+#include "core/shift/seam_times.h"
+
+#include <map>
+#include <optional>
+#include <string>
+#include <utility>
+#include <vector>
+
+namespace seamclock {
+
+struct JobDayAsk {
+    std::vector<JobSeam> seams;
+    std::vector<Bench> benches;
+    std::vector<std::string> people; // who welds today
+    std::vector<ProcedureDocument> procedures;
+    Instant now;
+    std::optional<std::string> fromDay; // as jobProgress
+};
+
+struct JobDay {
+    JobProgress progress;
+    DayWork work;
+    DayPlan plan;
+    /// By seam's label and bench's id: where its three times come from.
+    std::map<std::pair<std::string, std::string>, SeamWork> times;
+};
+
+/// A seam may be made on every bench whose plan has no objection, unless it is wished on one; what
+/// was cut out or is to redo is planned like an open one. A bench's plate stands where its last
+/// joint of today left it, and is cold otherwise. A weld that doesn't know the time (its tablet
+/// started again) counts with all of the stretch that it is in. `log` may be null: then nothing is
+/// done yet and no time is the shop's. Errors as jobProgress and planDay.
+Result<JobDay> jobDay(const JobDayAsk& ask, LogReader* log);
+
+} // namespace seamclock

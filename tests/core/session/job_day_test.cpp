@@ -1,0 +1,113 @@
+// The day's plan of the demo's job on the demo's benches, without a log and with one.
+#include "core/session/job_day.h"
+
+#include "core/log/log_reader.h"
+#include "core/log/world.h"
+#include "core/session/job_order.h"
+#include "core/session/session.h"
+#include "tests/support/fake_clock.h"
+#include "tests/support/scratch_folder.h"
+#include "tests/support/shipped.h"
+
+#include <algorithm>
+#include <gtest/gtest.h>
+
+namespace seamclock {
+namespace {
+
+using std::chrono::minutes;
+
+JobDayAsk demo() {
+    JobDayAsk ask;
+    auto job = readFirstJob(test::resource("demo"));
+    EXPECT_TRUE(job) << job.error().detail;
+    ask.seams = job->seams;
+    ask.benches = {test::demoBench("east"), test::demoBench("west")};
+    ask.people = {"person:ilva"};
+    ask.procedures = readProcedureFolder(test::resource("procedures")).value();
+    ask.now = test::FakeClock().now();
+    return ask;
+}
+
+TEST(JobDay, PlansTheWholeDemoJob) {
+    const JobDayAsk ask = demo();
+    const auto day = jobDay(ask, nullptr);
+    ASSERT_TRUE(day) << day.error().detail;
+    EXPECT_TRUE(day->plan.impossible.empty());
+    EXPECT_EQ(day->progress.count(SeamState::Open), ask.seams.size());
+    EXPECT_LE(day->plan.bound.atLeast, day->plan.finish);
+    for (const DayStretch& one : day->plan.stretches) {
+        // As the job wishes: S1 and S5 on the east bench, the others on the west one.
+        const bool east = one.label == "S1" || one.label == "S5";
+        EXPECT_EQ(day->work.benches[one.bench].id, east ? "east" : "west") << one.label;
+    }
+    const auto& s1 = day->times.at({"S1", "east"});
+    EXPECT_EQ(s1.alignment, TimeFrom::Chosen);
+    EXPECT_EQ(s1.times.soak, std::chrono::seconds(150)); // PE-HD 15 mm, 10 s per mm (trade.md)
+}
+
+TEST(JobDay, SaysWhyASeamIsNotPlanned) {
+    JobDayAsk ask = demo();
+    ask.benches = {test::demoBench("west")};
+    auto day = jobDay(ask, nullptr);
+    ASSERT_TRUE(day);
+    ASSERT_EQ(day->plan.impossible.size(), 2U);
+    EXPECT_EQ(
+        day->plan.impossible[0],
+        (DayImpossible{"S1", "it is wished on the bench \"east\", which is not planned for"}));
+    ask = demo();
+    ask.seams.resize(1);
+    ask.seams[0].procedure = "nobody";
+    day = jobDay(ask, nullptr);
+    ASSERT_TRUE(day);
+    EXPECT_EQ(day->plan.impossible[0].why, "the procedure \"nobody\" is not there");
+    ask = demo();
+    ask.seams.resize(1);
+    ask.seams[0].benchFile.clear();
+    ask.seams[0].lengthsMm = {50'000};
+    day = jobDay(ask, nullptr);
+    ASSERT_TRUE(day);
+    const std::string why = day->plan.impossible[0].why;
+    EXPECT_EQ(why.rfind("east: ", 0), 0U) << why;
+    EXPECT_NE(why.find("; west: "), std::string::npos) << why;
+}
+
+TEST(JobDay, GoesOnFromWhatRuns) {
+    test::ScratchFolder folder;
+    test::FakeClock clock;
+    const std::string path = folder.file("a.log");
+    JobDayAsk ask = demo();
+    auto writer = LogWriter<Production>::open(path, clock);
+    ASSERT_TRUE(writer) << writer.error().detail;
+    auto session = Session<Production>::start(*writer, clock);
+    ASSERT_TRUE(session) << session.error().detail;
+    const auto s2 = std::find_if(
+        ask.seams.begin(), ask.seams.end(), [](const JobSeam& one) { return one.label == "S2"; });
+    auto order = orderOf(*s2, ask.procedures);
+    ASSERT_TRUE(order) << order.error().detail;
+    ASSERT_TRUE(session->open(*order, "person:ilva"));
+    ASSERT_TRUE(writer->flush());
+    clock.wait(minutes(4));
+    ask.now = clock.now();
+    auto reader = LogReader::open(path);
+    ASSERT_TRUE(reader);
+    const auto day = jobDay(ask, &*reader);
+    ASSERT_TRUE(day) << day.error().detail;
+    EXPECT_EQ(day->progress.count(SeamState::Running), 1U);
+    EXPECT_EQ(day->work.seams.size(), ask.seams.size() - 1);
+    const DayBench& west = day->work.benches[1];
+    ASSERT_TRUE(west.running);
+    EXPECT_EQ(west.running->label, "S2");
+    EXPECT_EQ(west.running->left.preparation, kChosenPreparation - minutes(4));
+    EXPECT_EQ(west.plate, (PlateUse{"PE-HD", 210'000})); // nobody heats it anew
+    EXPECT_EQ(day->work.benches[0].plate.material, "");  // the other is cold
+    // Its tablet started again: it doesn't know the time, so all of the stretch is counted.
+    clock.reboot(minutes(1));
+    ask.now = clock.now();
+    const auto after = jobDay(ask, &*reader);
+    ASSERT_TRUE(after);
+    EXPECT_EQ(after->work.benches[1].running->left.preparation, kChosenPreparation);
+}
+
+} // namespace
+} // namespace seamclock

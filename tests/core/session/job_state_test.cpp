@@ -1,0 +1,155 @@
+// How far a job is, by joints in a real log.
+#include "core/session/job_state.h"
+
+#include "core/log/log_reader.h"
+#include "tests/core/log/log_samples.h"
+#include "tests/support/scratch_folder.h"
+#include "tests/support/story.h"
+
+#include <gtest/gtest.h>
+
+namespace seamclock {
+namespace {
+
+JobSeam seam(const std::string& label) {
+    JobSeam out;
+    out.label = label;
+    out.procedure = "invented";
+    out.thicknessMm = 8;
+    out.lengthsMm = {860};
+    out.sheets = {
+        {"PE-HD", {}, "Maker One", "batch 11", 8'000, {}},
+        {"PE-HD", {}, "Maker One", "batch 12", 8'000, {}}};
+    return out;
+}
+
+/// The sample welds are of seam S3.
+class JobState : public ::testing::Test {
+protected:
+    void write(std::vector<Event> events, const std::string& label = "S3") {
+        std::get<WeldOpened>(events.front().d).seam = label;
+        auto writer = LogWriter<Production>::open(path, clock, test::quick());
+        ASSERT_TRUE(writer) << writer.error().detail;
+        writer->submit(test::rowsOf(events), test::sampleDocuments());
+        ASSERT_TRUE(writer->flush());
+    }
+    static std::vector<Event> decided(std::vector<Event> events, Decision decision) {
+        Event said = events.back();
+        ++said.n;
+        said.d = Decided{decision, "seen"};
+        events.push_back(said);
+        return events;
+    }
+    /// A weld whose changeover took 20 s: out of limits, and its reason given.
+    static std::vector<Event> slow(std::int64_t number) {
+        WeldOpened opened = test::inventedOpening();
+        opened.number = number;
+        opened.docs = std::get<WeldOpened>(test::closedWeld(1).front().d).docs;
+        test::Story story(opened);
+        story.soak().wait(std::chrono::seconds(20)).then(FacesMet{});
+        story.wait(std::chrono::seconds(6)).then(ReadingTaken{ReadingPhase::Joining, 15'500});
+        story.wait(std::chrono::seconds(2)).then(PressureLocked{});
+        story.wait(std::chrono::seconds(700));
+        for (const std::string& step : std::vector<std::string>(story.weld().plan.releaseOrder)) {
+            story.then(ReleaseStep{step}).wait(std::chrono::seconds(2));
+        }
+        story.then(ReasonGiven{"changeover", "other", "stuck"});
+        story.then(closing(story.weld()));
+        std::vector<Event> events = story.weld().events;
+        for (Event& event : events) {
+            event.subject = test::weldName(number);
+            event.at.boot += std::chrono::hours(number);
+            event.at.utc += std::chrono::hours(number);
+        }
+        return events;
+    }
+    SeamProgress state(const std::optional<std::string>& from = {}) {
+        auto reader = LogReader::open(path);
+        EXPECT_TRUE(reader) << reader.error().detail;
+        const auto progress = jobProgress(*reader, {seam("S3"), seam("S4")}, from);
+        EXPECT_TRUE(progress) << (progress ? "" : progress.error().detail);
+        if (!progress) {
+            return {};
+        }
+        EXPECT_EQ(progress->seams[1].state, SeamState::Open);
+        elsewhere = progress->elsewhere.size();
+        return progress->seams[0];
+    }
+
+    test::ScratchFolder folder;
+    test::FakeClock clock;
+    std::string path = folder.file("a.log");
+    std::size_t elsewhere = 0;
+};
+
+TEST_F(JobState, GoesFromOpenOverRunningToDone) {
+    write(test::closedWeld(1), "S9");
+    EXPECT_EQ(state().state, SeamState::Open);
+    write(test::unfinishedWeld(2, 8));
+    EXPECT_EQ(state().state, SeamState::Running);
+    EXPECT_EQ(state().why, "soaking");
+    write(test::closedWeld(2));
+    EXPECT_EQ(state().state, SeamState::Done);
+    EXPECT_EQ(state().joints.size(), 1U);
+}
+
+TEST_F(JobState, FollowsWhatAForemanDecided) {
+    write(decided(test::closedWeld(1), Decision::CutOut));
+    EXPECT_EQ(state().state, SeamState::CutOut);
+    EXPECT_EQ(state().why, "joint 1 was cut out");
+    write(decided(test::closedWeld(2), Decision::Repair));
+    EXPECT_EQ(state().state, SeamState::ToRedo);
+    write(test::closedWeld(3), "S3/R1"); // S3 welded again
+    EXPECT_EQ(state().state, SeamState::Done);
+    EXPECT_EQ(state().joints.size(), 3U);
+    EXPECT_EQ(state().joints[0].line.number, 3); // newest first
+}
+
+TEST_F(JobState, OutOfLimitsIsToRedoUntilSomebodyAccepts) {
+    const auto events = slow(1);
+    write(events);
+    const SeamProgress before = state();
+    EXPECT_EQ(before.state, SeamState::ToRedo);
+    EXPECT_EQ(before.why, "joint 1 is out of limits and not decided");
+    write(decided(events, Decision::Accept));
+    EXPECT_EQ(state().state, SeamState::Done);
+}
+
+TEST_F(JobState, AWeldStoppedBeforeItsAlignmentMeltedNothing) {
+    WeldOpened opened = test::inventedOpening();
+    opened.docs = std::get<WeldOpened>(test::closedWeld(1).front().d).docs;
+    test::Story early(opened);
+    early.prepare().then(WeldAborted{"other", "dinner"});
+    write(early.weld().events);
+    EXPECT_EQ(state().state, SeamState::Open);
+    opened.number = 8;
+    test::Story late(opened);
+    late.align().then(WeldAborted{"power", ""});
+    std::vector<Event> events = late.weld().events;
+    for (Event& event : events) {
+        event.subject = test::weldName(8);
+    }
+    write(events);
+    EXPECT_EQ(state().state, SeamState::ToRedo);
+    EXPECT_EQ(state().why, "joint 8 was stopped");
+}
+
+TEST_F(JobState, ALabelOnOtherSheetsAndATrialDoNotCount) {
+    auto thick = test::closedWeld(1);
+    for (Sheet& sheet : std::get<WeldOpened>(thick.front().d).sheets) {
+        sheet.thicknessUm = 12'000;
+    }
+    write(thick);
+    EXPECT_EQ(state().state, SeamState::Open);
+    EXPECT_EQ(elsewhere, 1U);
+    auto trial = test::closedWeld(2);
+    std::get<WeldOpened>(trial.front().d).type = WeldType::Trial;
+    write(trial);
+    EXPECT_EQ(state().state, SeamState::Open);
+    write(test::closedWeld(3));
+    EXPECT_EQ(state().state, SeamState::Done);
+    EXPECT_EQ(state("2031-01-01").state, SeamState::Open); // none so late
+}
+
+} // namespace
+} // namespace seamclock
