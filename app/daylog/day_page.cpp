@@ -452,7 +452,9 @@ void DayPage::place() {
             one ? handed(QRectF(left + index * (each + kBetween), y, each, kButtons)) : QRectF());
     };
     const bool may = m_view.mayDecide && joint.ended;
-    decides(m_accept, 0, joint.trial ? tr("Release", "a trial joint, by the foreman") : tr("Accept"), may);
+    decides(
+        m_accept, 0, joint.trial ? tr("Release", "a trial joint, by the foreman") : tr("Accept"),
+        may);
     decides(m_repair, 1, tr("Repair"), may);
     decides(m_cutOut, 2, tr("Cut out"), may);
     decides(m_record, 3, tr("Record"), one);

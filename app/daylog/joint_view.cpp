@@ -378,7 +378,8 @@ TableView valuesTable(
     const auto corrected = correctionsOf(record);
     TableView table;
     table.columns = {
-        Day::tr("value"), Day::tr("set"), Day::tr("allowed"), Day::tr("done", "beside what was set"), Day::tr("from")};
+        Day::tr("value"), Day::tr("set"), Day::tr("allowed"),
+        Day::tr("done", "beside what was set"), Day::tr("from")};
     table.widths = {0.29, 0.19, 0.21, 0.19, 0.12};
     const auto row = [&](const QString& item, const QString& set, const QString& allowed,
                          TableView::Cell done, std::int64_t n) {

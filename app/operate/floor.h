@@ -120,8 +120,7 @@ public:
     Result<TrialFinding> trialOf(const WeldOrder& order) { return m_session.trialOf(order); }
     /// A foreman's step on a joint that is ended, in his name: a decision, a sign-off, a
     /// correction.
-    Result<void>
-    judge(const std::string& weld, const WeldDetail& detail, const ProvenPerson& by);
+    Result<void> judge(const std::string& weld, const WeldDetail& detail, const ProvenPerson& by);
     /// His decision.
     Result<void> decide(
         const std::string& weld, Decision decision, const std::string& reason,

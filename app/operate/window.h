@@ -202,7 +202,7 @@ private:
 
     WindowParts m_parts;
     Floor& m_floor;
-    JobSeams m_seams; // made or not as last read
+    JobSeams m_seams;                         // made or not as last read
     std::optional<Milliseconds> m_seamsAsked; // again, since they could not be read
     Hands m_hands;
     QTimer m_tick;

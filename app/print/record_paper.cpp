@@ -457,13 +457,22 @@ private:
     void values(PaperDoc& doc) const {
         const auto rows = setAndActual(m_record, m_joint.bench ? &*m_joint.bench : nullptr);
         PaperTable measures;
-        measures.heads = {{tr("Set and actual")}, {tr("Set", "what was to be, beside what was")},   {tr("Allowed")},
-                          {tr("Actual")},         {tr("Where")}, {tr("Event")}};
+        measures.heads = {
+            {tr("Set and actual")}, {RecordPage::tr("Set", "what was to be, beside what was")},
+            {tr("Allowed")},        {tr("Actual")},
+            {tr("Where")},          {tr("Event")}};
         measures.shares = {0.22, 0.14, 0.2, 0.2, 0.17, 0.07};
         PaperTable readings;
-        readings.heads = {{tr("Scale and force")}, {tr("Set", "what was to be, beside what was")},       {tr("Allowed")},
-                          {tr("Actual")},          {tr("Force set")}, {tr("Actual")},
-                          {tr("Pressure set")},    {tr("Actual")},    {tr("Event")}};
+        readings.heads = {
+            {tr("Scale and force")},
+            {RecordPage::tr("Set", "what was to be, beside what was")},
+            {tr("Allowed")},
+            {tr("Actual")},
+            {tr("Force set")},
+            {tr("Actual")},
+            {tr("Pressure set")},
+            {tr("Actual")},
+            {tr("Event")}};
         readings.shares = {0.1, 0.08, 0.12, 0.13, 0.13, 0.09, 0.17, 0.13, 0.05};
         for (std::size_t i = 0; i < rows.size(); ++i) {
             const SetActual& row = rows[i];
@@ -580,7 +589,7 @@ private:
         PaperTable table;
         table.heads = {
             {tr("Course")},
-            {tr("Set", "what was to be, beside what was")},
+            {RecordPage::tr("Set", "what was to be, beside what was")},
             {tr("Allowed")},
             {tr("Took")},
             {tr("Allowed in grey, took in black")},

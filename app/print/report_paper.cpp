@@ -419,7 +419,8 @@ private:
         };
         if (record.stored && differsFromStored(record)) {
             add(tr("closed as %1").arg(midSentence(verdictWord(record.stored->verdict))), {}, {},
-                tr("by the rules now: %1").arg(midSentence(verdictWord(record.verdict.word))), true);
+                tr("by the rules now: %1").arg(midSentence(verdictWord(record.verdict.word))),
+                true);
         }
         for (const Finding& finding : record.verdict.findings) {
             const ReasonText reason = reasonText(finding, record.plan, m_units);
@@ -475,7 +476,8 @@ private:
         const auto word = verdictOf(line.verdict);
         cell.mark = joint.record->aborted ? Mark::Cut : word ? markOf(*word) : Mark::Trouble;
         if (!line.verdictNow.empty()) {
-            cell.text += tr("; by the rules now: %1").arg(midSentence(verdictWord(line.verdictNow)));
+            cell.text +=
+                tr("; by the rules now: %1").arg(midSentence(verdictWord(line.verdictNow)));
             cell.mark = Mark::Trouble;
         }
         return cell;

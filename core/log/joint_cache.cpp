@@ -447,9 +447,8 @@ bool hasJointCache(SQLite::Database& database) {
 }
 
 void addMissingIndexes(SQLite::Database& database) {
-    database.exec(
-        "CREATE INDEX IF NOT EXISTS joint_seam ON joint(seam);"
-        "CREATE INDEX IF NOT EXISTS joint_day ON joint(day)");
+    database.exec("CREATE INDEX IF NOT EXISTS joint_seam ON joint(seam);"
+                  "CREATE INDEX IF NOT EXISTS joint_day ON joint(day)");
 }
 
 struct CacheWatch::Inside {

@@ -9,7 +9,7 @@
         </message>
         <message>
             <source> (%1, pressed %2)</source>
-            <translation type="unfinished" />
+            <translation> (%1, gedrückt %2)</translation>
         </message>
         <message>
             <source> And %1 more: see the printed card.</source>
@@ -21,7 +21,7 @@
         </message>
         <message>
             <source> ± %1</source>
-            <translation type="unfinished" />
+            <translation> ± %1</translation>
         </message>
         <message>
             <source> · %1 ticked</source>
@@ -33,7 +33,7 @@
         </message>
         <message>
             <source>"%1" is no value for %2; allowed: %3.</source>
-            <translation type="unfinished" />
+            <translation>„%1“ ist kein Wert für %2; erlaubt: %3.</translation>
         </message>
         <message>
             <source>% for each kelvin</source>
@@ -49,11 +49,11 @@
         </message>
         <message>
             <source>%1 %2 × %3</source>
-            <translation type="unfinished" />
+            <translation>%1 %2 × %3</translation>
         </message>
         <message>
             <source>%1 %2, %3: %4</source>
-            <translation type="unfinished" />
+            <translation>%1 %2, %3: %4</translation>
         </message>
         <message>
             <source>%1 %2, limit %3</source>
@@ -61,11 +61,11 @@
         </message>
         <message>
             <source>%1 %2, plan %3</source>
-            <translation type="unfinished" />
+            <translation>%1 %2, Plan %3</translation>
         </message>
         <message>
             <source>%1 %2, plan %3, out of limits</source>
-            <translation type="unfinished" />
+            <translation>%1 %2, Plan %3, außerhalb</translation>
         </message>
         <message>
             <source>%1 (%2 to %3)</source>
@@ -73,11 +73,11 @@
         </message>
         <message>
             <source>%1 (%2) %3</source>
-            <translation type="unfinished" />
+            <translation>%1 (%2) %3</translation>
         </message>
         <message>
             <source>%1 (%2, to %3)</source>
-            <translation type="unfinished" />
+            <translation>%1 (%2, bis %3)</translation>
         </message>
         <message>
             <source>%1 / %2 mm</source>
@@ -85,7 +85,7 @@
         </message>
         <message>
             <source>%1 It is in the record.</source>
-            <translation type="unfinished" />
+            <translation>%1 Es steht im Protokoll.</translation>
         </message>
         <message>
             <source>%1 N/mm²</source>
@@ -105,7 +105,7 @@
         </message>
         <message>
             <source>%1 by %2, %3: %4</source>
-            <translation type="unfinished" />
+            <translation>%1 (%2, %3): %4</translation>
         </message>
         <message>
             <source>%1 can't be meant: %2 to %3 %4.</source>
@@ -137,7 +137,7 @@
         </message>
         <message>
             <source>%1 is %2. What is right?</source>
-            <translation type="unfinished" />
+            <translation>%1 ist %2. Was ist richtig?</translation>
         </message>
         <message>
             <source>%1 is above %2 %3.</source>
@@ -149,7 +149,7 @@
         </message>
         <message>
             <source>%1 is not too far: %2.</source>
-            <translation type="unfinished" />
+            <translation>%1 ist nicht zu weit: %2.</translation>
         </message>
         <message>
             <source>%1 is open</source>
@@ -172,12 +172,16 @@
             <translation>%1 Schweißungen</translation>
         </message>
         <message>
+            <source>%1 joints were broken off when the program ended.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
             <source>%1 kept</source>
             <translation>Fotos: %1</translation>
         </message>
         <message>
             <source>%1 missing or altered</source>
-            <translation type="unfinished" />
+            <translation>fehlt, verändert: %1</translation>
         </message>
         <message>
             <source>%1 mm</source>
@@ -186,6 +190,14 @@
         <message>
             <source>%1 mm apart</source>
             <translation>%1 mm offen</translation>
+        </message>
+        <message>
+            <source>%1 mm apart, %2 more above</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>%1 mm apart, %2 more below</source>
+            <translation type="unfinished" />
         </message>
         <message>
             <source>%1 mm to the plate</source>
@@ -221,7 +233,7 @@
         </message>
         <message>
             <source>%1 of them</source>
-            <translation type="unfinished" />
+            <translation>gesamt %1</translation>
         </message>
         <message>
             <source>%1 points, due on %2</source>
@@ -265,7 +277,7 @@
         </message>
         <message>
             <source>%1 to %2 %3</source>
-            <translation type="unfinished" />
+            <translation>%1 bis %2 %3</translation>
         </message>
         <message>
             <source>%1 to %2 digits.</source>
@@ -329,7 +341,7 @@
         </message>
         <message>
             <source>%1, %2 %3</source>
-            <translation type="unfinished" />
+            <translation>%1, %2 %3</translation>
         </message>
         <message>
             <source>%1, %2 mm thick, %3 mm long</source>
@@ -353,11 +365,11 @@
         </message>
         <message>
             <source>%1, and %2 more.</source>
-            <translation type="unfinished" />
+            <translation>%1, weitere: %2.</translation>
         </message>
         <message>
             <source>%1, batch</source>
-            <translation type="unfinished" />
+            <translation>%1, Charge</translation>
         </message>
         <message>
             <source>%1, by PIN</source>
@@ -373,19 +385,23 @@
         </message>
         <message>
             <source>%1, event %2</source>
-            <translation type="unfinished" />
+            <translation>%1, Ereignis %2</translation>
         </message>
         <message>
             <source>%1, event %2: %3</source>
-            <translation type="unfinished" />
+            <translation>%1, Ereignis %2: %3</translation>
         </message>
         <message>
             <source>%1, face %2</source>
-            <translation type="unfinished" />
+            <translation>%1, Fläche %2</translation>
         </message>
         <message>
             <source>%1, has left</source>
             <translation>%1, ist weg</translation>
+        </message>
+        <message>
+            <source>%1, it strings</source>
+            <translation type="unfinished" />
         </message>
         <message>
             <source>%1, joint %2</source>
@@ -397,15 +413,19 @@
         </message>
         <message>
             <source>%1, maker</source>
-            <translation type="unfinished" />
+            <translation>%1, Hersteller</translation>
         </message>
         <message>
             <source>%1, material</source>
-            <translation type="unfinished" />
+            <translation>%1, Werkstoff</translation>
         </message>
         <message>
             <source>%1, no PIN</source>
             <translation>%1, ohne PIN</translation>
+        </message>
+        <message>
+            <source>%1, skin %2 °C</source>
+            <translation type="unfinished" />
         </message>
         <message>
             <source>%1, then %2 for the second sheet</source>
@@ -413,11 +433,11 @@
         </message>
         <message>
             <source>%1, thickness</source>
-            <translation type="unfinished" />
+            <translation>%1, Dicke</translation>
         </message>
         <message>
             <source>%1, to %2</source>
-            <translation type="unfinished" />
+            <translation>%1, bis %2</translation>
         </message>
         <message>
             <source>%1, until %2</source>
@@ -429,7 +449,7 @@
         </message>
         <message>
             <source>%1. All else within limits.</source>
-            <translation type="unfinished" />
+            <translation>%1. Sonst alles in den Grenzen.</translation>
         </message>
         <message>
             <source>%1. Let it cool, or cut it out.</source>
@@ -441,7 +461,7 @@
         </message>
         <message>
             <source>%1: %2 instead of %3. Why?</source>
-            <translation type="unfinished" />
+            <translation>%1: %2 statt %3. Warum?</translation>
         </message>
         <message>
             <source>%1: %2 s before</source>
@@ -461,7 +481,7 @@
         </message>
         <message>
             <source>%1: set %2, done %3</source>
-            <translation type="unfinished" />
+            <translation>%1: Soll %2, Ist %3</translation>
         </message>
         <message>
             <source>%1: skin %2 °C and melt %3 mm as the faces met, bead %4 / %5 mm, K %6 mm</source>
@@ -485,7 +505,7 @@
         </message>
         <message>
             <source>%1; %2</source>
-            <translation type="unfinished" />
+            <translation>%1; %2</translation>
         </message>
         <message>
             <source>%1; and %2 more</source>
@@ -493,7 +513,7 @@
         </message>
         <message>
             <source>%1; by today's rules %2</source>
-            <translation type="unfinished" />
+            <translation>%1; nach heutigen Regeln %2</translation>
         </message>
         <message>
             <source>(%1, limit %2)</source>
@@ -513,23 +533,23 @@
         </message>
         <message>
             <source>, %1 cut away of both sheets together</source>
-            <translation type="unfinished" />
+            <translation>, von beiden Tafeln zusammen %1 weggeschnitten</translation>
         </message>
         <message>
             <source>, batch %1</source>
-            <translation type="unfinished" />
+            <translation>, Charge %1</translation>
         </message>
         <message>
             <source>, batches %1</source>
-            <translation type="unfinished" />
+            <translation>, Chargen %1</translation>
         </message>
         <message>
             <source>, cut to half: full load only after the whole time</source>
-            <translation type="unfinished" />
+            <translation>, halbiert: volle Last erst nach der ganzen Zeit</translation>
         </message>
         <message>
             <source>, last entry %1</source>
-            <translation type="unfinished" />
+            <translation>, letzter Eintrag %1</translation>
         </message>
         <message>
             <source>, preload %1</source>
@@ -537,7 +557,7 @@
         </message>
         <message>
             <source>, taken %1</source>
-            <translation type="unfinished" />
+            <translation>, gemacht %1</translation>
         </message>
         <message>
             <source>, zero at %1</source>
@@ -545,7 +565,7 @@
         </message>
         <message>
             <source>. %1.</source>
-            <translation type="unfinished" />
+            <translation>. %1.</translation>
         </message>
         <message>
             <source>1 class of air temperature</source>
@@ -577,7 +597,7 @@
         </message>
         <message>
             <source>1 to %1 characters</source>
-            <translation type="unfinished" />
+            <translation>1 bis %1 Zeichen</translation>
         </message>
         <message>
             <source>1 to %1 characters, by the keyboard.</source>
@@ -605,11 +625,11 @@
         </message>
         <message>
             <source>: </source>
-            <translation type="unfinished" />
+            <translation>: </translation>
         </message>
         <message>
             <source>: made %1</source>
-            <translation type="unfinished" />
+            <translation>: Stand %1</translation>
         </message>
         <message>
             <source>: read it at %1</source>
@@ -621,19 +641,19 @@
         </message>
         <message>
             <source>; also %1 %2</source>
-            <translation type="unfinished" />
+            <translation>; auch %1 %2</translation>
         </message>
         <message>
             <source>; by the rules now: %1</source>
-            <translation type="unfinished" />
+            <translation>; nach heutigen Regeln: %1</translation>
         </message>
         <message>
             <source>; calibrated %1, due %2</source>
-            <translation type="unfinished" />
+            <translation>; kalibriert %1, fällig %2</translation>
         </message>
         <message>
             <source>; cooling </source>
-            <translation type="unfinished" />
+            <translation>; Abkühlen </translation>
         </message>
         <message>
             <source>; cut to half: full load only after the whole time</source>
@@ -641,15 +661,15 @@
         </message>
         <message>
             <source>; its document is not in the log, so there are no actual forces</source>
-            <translation type="unfinished" />
+            <translation>; ihr Dokument ist nicht im Logbuch, daher keine Ist-Kräfte</translation>
         </message>
         <message>
             <source>; plan replaced </source>
-            <translation type="unfinished" />
+            <translation>; Plan ersetzt </translation>
         </message>
         <message>
             <source>; scale in %1 from %2, %3</source>
-            <translation type="unfinished" />
+            <translation>; Skala in %1 ab %2, %3</translation>
         </message>
         <message>
             <source>; ± %1 at %2 %3 (95 %)</source>
@@ -701,7 +721,7 @@
         </message>
         <message>
             <source>A verdict tells how a joint was made, by what people typed and tapped; it does not prove that the joint is good, and no bead does.</source>
-            <translation type="unfinished" />
+            <translation>Ein Urteil sagt, wie eine Schweißung gemacht wurde, nach dem, was Menschen eingetippt und gedrückt haben; es beweist nicht, dass sie gut ist, und das tut auch kein Wulst.</translation>
         </message>
         <message>
             <source>A wrong tap</source>
@@ -709,11 +729,11 @@
         </message>
         <message>
             <source>Accept</source>
-            <translation type="unfinished" />
+            <translation>Annehmen</translation>
         </message>
         <message>
             <source>Actual</source>
-            <translation type="unfinished" />
+            <translation>Ist</translation>
         </message>
         <message>
             <source>Add a correction for each kelvin of air</source>
@@ -769,11 +789,11 @@
         </message>
         <message>
             <source>All</source>
-            <translation type="unfinished" />
+            <translation>Alle</translation>
         </message>
         <message>
             <source>All days</source>
-            <translation type="unfinished" />
+            <translation>Alle Tage</translation>
         </message>
         <message>
             <source>All done</source>
@@ -785,7 +805,7 @@
         </message>
         <message>
             <source>All joints</source>
-            <translation type="unfinished" />
+            <translation>Alle Schweißungen</translation>
         </message>
         <message>
             <source>Allow it</source>
@@ -793,15 +813,15 @@
         </message>
         <message>
             <source>Allowed</source>
-            <translation type="unfinished" />
+            <translation>Erlaubt</translation>
         </message>
         <message>
             <source>Allowed in grey, took in black</source>
-            <translation type="unfinished" />
+            <translation>Erlaubt grau, Dauer schwarz</translation>
         </message>
         <message>
             <source>Allowed: %1.</source>
-            <translation type="unfinished" />
+            <translation>Erlaubt: %1.</translation>
         </message>
         <message>
             <source>An estimate. It explains a weld and judges none; the procedure's limits decide.</source>
@@ -825,7 +845,7 @@
         </message>
         <message>
             <source>Another log tells this joint differently: %1.</source>
-            <translation type="unfinished" />
+            <translation>Ein anderes Logbuch stellt diese Schweißung anders dar: %1.</translation>
         </message>
         <message>
             <source>Another name</source>
@@ -885,7 +905,7 @@
         </message>
         <message>
             <source>Asked for</source>
-            <translation type="unfinished" />
+            <translation>Auswahl</translation>
         </message>
         <message>
             <source>At %1</source>
@@ -917,7 +937,7 @@
         </message>
         <message>
             <source>Back to the log</source>
-            <translation type="unfinished" />
+            <translation>Zum Logbuch</translation>
         </message>
         <message>
             <source>Back to the weld</source>
@@ -961,11 +981,19 @@
         </message>
         <message>
             <source>Begun</source>
+            <translation>Beginn</translation>
+        </message>
+        <message>
+            <source>Below +</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Below −</source>
             <translation type="unfinished" />
         </message>
         <message>
             <source>Bench</source>
-            <translation type="unfinished" />
+            <translation>Bank</translation>
         </message>
         <message>
             <source>Bench %1 has an open weld. Practise when it is saved.</source>
@@ -981,11 +1009,11 @@
         </message>
         <message>
             <source>Bench %1 is free. Which seams are made is being read.</source>
-            <translation type="unfinished" />
+            <translation>Bank %1 ist frei. Fertige Nähte werden gelesen.</translation>
         </message>
         <message>
             <source>Benches</source>
-            <translation type="unfinished" />
+            <translation>Bänke</translation>
         </message>
         <message>
             <source>Bend test, front to back: the joint bends everywhere.</source>
@@ -1000,12 +1028,16 @@
             <translation>Neben der Schweißung</translation>
         </message>
         <message>
+            <source>Besides, %1 broken off when the program ended.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
             <source>Both sheets: %1</source>
             <translation>Beide Tafeln: %1</translation>
         </message>
         <message>
             <source>Both stay in the record. The foreman's PIN is asked next.</source>
-            <translation type="unfinished" />
+            <translation>Beides bleibt im Protokoll. Als Nächstes die PIN des Meisters.</translation>
         </message>
         <message>
             <source>Bring the force to zero, never past it.</source>
@@ -1025,11 +1057,11 @@
         </message>
         <message>
             <source>By the rules now: %1</source>
-            <translation type="unfinished" />
+            <translation>Nach heutigen Regeln: %1</translation>
         </message>
         <message>
             <source>CSV or JSON of these</source>
-            <translation type="unfinished" />
+            <translation>CSV oder JSON davon</translation>
         </message>
         <message>
             <source>Calibration</source>
@@ -1037,7 +1069,7 @@
         </message>
         <message>
             <source>Can't be read, or told in two ways</source>
-            <translation type="unfinished" />
+            <translation>Nicht lesbar oder widersprüchlich</translation>
         </message>
         <message>
             <source>Cannot set it</source>
@@ -1093,7 +1125,7 @@
         </message>
         <message>
             <source>Checks and release</source>
-            <translation type="unfinished" />
+            <translation>Prüfungen und Ausspannen</translation>
         </message>
         <message>
             <source>Choose</source>
@@ -1137,7 +1169,7 @@
         </message>
         <message>
             <source>Clear</source>
-            <translation type="unfinished" />
+            <translation>Leeren</translation>
         </message>
         <message>
             <source>Clock from first contact</source>
@@ -1149,11 +1181,11 @@
         </message>
         <message>
             <source>Close the day</source>
-            <translation type="unfinished" />
+            <translation>Tag abschließen</translation>
         </message>
         <message>
             <source>Closed as: %1</source>
-            <translation type="unfinished" />
+            <translation>Abgeschlossen als: %1</translation>
         </message>
         <message>
             <source>Cold place on the plate</source>
@@ -1189,23 +1221,23 @@
         </message>
         <message>
             <source>Copy of practice, read only</source>
-            <translation type="unfinished" />
+            <translation>Kopie vom Üben, nur lesen</translation>
         </message>
         <message>
             <source>Copy, read only</source>
-            <translation type="unfinished" />
+            <translation>Kopie, nur lesen</translation>
         </message>
         <message>
             <source>Correct a value</source>
-            <translation type="unfinished" />
+            <translation>Wert berichtigen</translation>
         </message>
         <message>
             <source>Course</source>
-            <translation type="unfinished" />
+            <translation>Verlauf</translation>
         </message>
         <message>
             <source>Cut out</source>
-            <translation type="unfinished" />
+            <translation>Austrennen</translation>
         </message>
         <message>
             <source>Date</source>
@@ -1213,11 +1245,11 @@
         </message>
         <message>
             <source>Day report</source>
-            <translation type="unfinished" />
+            <translation>Tagesbericht</translation>
         </message>
         <message>
             <source>Day report, %1</source>
-            <translation type="unfinished" />
+            <translation>Tagesbericht, %1</translation>
         </message>
         <message>
             <source>Day, people, screen and hands</source>
@@ -1225,11 +1257,11 @@
         </message>
         <message>
             <source>Decision</source>
-            <translation type="unfinished" />
+            <translation>Entscheidung</translation>
         </message>
         <message>
             <source>Decision and sign-off</source>
-            <translation type="unfinished" />
+            <translation>Entscheidung und Abzeichnung</translation>
         </message>
         <message>
             <source>Do</source>
@@ -1273,7 +1305,7 @@
         </message>
         <message>
             <source>Edge leans</source>
-            <translation type="unfinished" />
+            <translation>Kante schräg</translation>
         </message>
         <message>
             <source>Edge touched</source>
@@ -1309,7 +1341,7 @@
         </message>
         <message>
             <source>Estimate, not a limit</source>
-            <translation type="unfinished" />
+            <translation>Schätzung, keine Grenze</translation>
         </message>
         <message>
             <source>Estimate: each sheet loses about %1.</source>
@@ -1345,35 +1377,35 @@
         </message>
         <message>
             <source>Event</source>
-            <translation type="unfinished" />
+            <translation>[n]</translation>
         </message>
         <message>
             <source>Events</source>
-            <translation type="unfinished" />
+            <translation>Ereignisse</translation>
         </message>
         <message>
             <source>Events %1 to %2: %3</source>
-            <translation type="unfinished" />
+            <translation>Ereignisse %1 bis %2: %3</translation>
         </message>
         <message>
             <source>Events %1 to %2: not sealed yet.</source>
-            <translation type="unfinished" />
+            <translation>Ereignisse %1 bis %2: noch nicht versiegelt.</translation>
         </message>
         <message>
             <source>Every event</source>
-            <translation type="unfinished" />
+            <translation>Alle Ereignisse</translation>
         </message>
         <message>
             <source>Every value</source>
-            <translation type="unfinished" />
+            <translation>Alle Werte</translation>
         </message>
         <message>
             <source>Every value is within its limits.</source>
-            <translation type="unfinished" />
+            <translation>Jeder Wert ist in seinen Grenzen.</translation>
         </message>
         <message>
             <source>Every value, CSV</source>
-            <translation type="unfinished" />
+            <translation>Alle Werte, CSV</translation>
         </message>
         <message>
             <source>Faces cooled in the air</source>
@@ -1453,15 +1485,15 @@
         </message>
         <message>
             <source>For spreadsheets and other programs; as the list is narrowed now.</source>
-            <translation type="unfinished" />
+            <translation>Für Tabellenprogramme und andere; so, wie die Liste jetzt eingegrenzt ist.</translation>
         </message>
         <message>
             <source>For the customer</source>
-            <translation type="unfinished" />
+            <translation>Für den Kunden</translation>
         </message>
         <message>
             <source>For the day's seal.</source>
-            <translation type="unfinished" />
+            <translation>Für das Tagessiegel.</translation>
         </message>
         <message>
             <source>Force is off</source>
@@ -1469,7 +1501,7 @@
         </message>
         <message>
             <source>Force set</source>
-            <translation type="unfinished" />
+            <translation>Kraft Soll</translation>
         </message>
         <message>
             <source>Foreman</source>
@@ -1489,7 +1521,7 @@
         </message>
         <message>
             <source>From</source>
-            <translation type="unfinished" />
+            <translation>Ab</translation>
         </message>
         <message>
             <source>From %1 °C this plastic gives off harmful gas. Never weld so.</source>
@@ -1561,7 +1593,7 @@
         </message>
         <message>
             <source>Grade</source>
-            <translation type="unfinished" />
+            <translation>Einstufung</translation>
         </message>
         <message>
             <source>Grade, photo</source>
@@ -1573,7 +1605,7 @@
         </message>
         <message>
             <source>Guard</source>
-            <translation type="unfinished" />
+            <translation>Schutz</translation>
         </message>
         <message>
             <source>Half cooling: full load only after the whole time.</source>
@@ -1593,7 +1625,7 @@
         </message>
         <message>
             <source>Heat, an estimate: it never judges</source>
-            <translation type="unfinished" />
+            <translation>Wärme, geschätzt: urteilt nie</translation>
         </message>
         <message>
             <source>Height</source>
@@ -1609,7 +1641,7 @@
         </message>
         <message>
             <source>How far did the scale go before you turned back?</source>
-            <translation type="unfinished" />
+            <translation>Wie weit ging die Skala vor dem Zurückdrehen?</translation>
         </message>
         <message>
             <source>How it went</source>
@@ -1645,7 +1677,7 @@
         </message>
         <message>
             <source>It came with another log; its seal stands in that one.</source>
-            <translation type="unfinished" />
+            <translation>Aus einem anderen Logbuch; das Siegel steht dort.</translation>
         </message>
         <message>
             <source>It can't be counted as cooling.</source>
@@ -1661,7 +1693,7 @@
         </message>
         <message>
             <source>It is %1.</source>
-            <translation type="unfinished" />
+            <translation>Stand: %1.</translation>
         </message>
         <message>
             <source>It is a trial</source>
@@ -1689,19 +1721,19 @@
         </message>
         <message>
             <source>Its events make no weld</source>
-            <translation type="unfinished" />
+            <translation>Ergibt keine Schweißung</translation>
         </message>
         <message>
             <source>Job</source>
-            <translation type="unfinished" />
+            <translation>Auftrag</translation>
         </message>
         <message>
             <source>Job report</source>
-            <translation type="unfinished" />
+            <translation>Auftragsbericht</translation>
         </message>
         <message>
             <source>Job report, %1</source>
-            <translation type="unfinished" />
+            <translation>Auftragsbericht, %1</translation>
         </message>
         <message>
             <source>Join</source>
@@ -1709,15 +1741,15 @@
         </message>
         <message>
             <source>Joint</source>
-            <translation type="unfinished" />
+            <translation>Nr.</translation>
         </message>
         <message>
             <source>Joint %1</source>
-            <translation type="unfinished" />
+            <translation>Schweißung %1</translation>
         </message>
         <message>
             <source>Joint %1 (%2): %3</source>
-            <translation type="unfinished" />
+            <translation>Schweißung %1 (%2): %3</translation>
         </message>
         <message>
             <source>Joint %1 goes on without this check.</source>
@@ -1725,11 +1757,11 @@
         </message>
         <message>
             <source>Joint %1 is accepted. Why?</source>
-            <translation type="unfinished" />
+            <translation>Schweißung %1 annehmen. Warum?</translation>
         </message>
         <message>
             <source>Joint %1 is accepted: %2.</source>
-            <translation type="unfinished" />
+            <translation>Schweißung %1 angenommen: %2.</translation>
         </message>
         <message>
             <source>Joint %1 is cut out</source>
@@ -1745,7 +1777,7 @@
         </message>
         <message>
             <source>Joint %1 is signed off.</source>
-            <translation type="unfinished" />
+            <translation>Schweißung %1 ist abgezeichnet.</translation>
         </message>
         <message>
             <source>Joint %1 is stopped. Cut back and plane again.</source>
@@ -1757,35 +1789,39 @@
         </message>
         <message>
             <source>Joint %1 is to be cut out. Why?</source>
-            <translation type="unfinished" />
+            <translation>Schweißung %1 austrennen. Warum?</translation>
         </message>
         <message>
             <source>Joint %1 is to be cut out: %2.</source>
-            <translation type="unfinished" />
+            <translation>Schweißung %1 austrennen: %2.</translation>
         </message>
         <message>
             <source>Joint %1 is to be repaired. Why?</source>
-            <translation type="unfinished" />
+            <translation>Schweißung %1 reparieren. Warum?</translation>
         </message>
         <message>
             <source>Joint %1 is to be repaired: %2.</source>
-            <translation type="unfinished" />
+            <translation>Schweißung %1 reparieren: %2.</translation>
         </message>
         <message>
             <source>Joint %1 on bench %2</source>
             <translation>Schweißung %1 an Bank %2</translation>
         </message>
         <message>
-            <source>Joint %1. %2 %3, %4</source>
+            <source>Joint %1 was broken off when the program ended.</source>
             <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Joint %1. %2 %3, %4</source>
+            <translation>Schweißung %1. %2 %3, %4</translation>
         </message>
         <message>
             <source>Joint %1. %2.</source>
-            <translation type="unfinished" />
+            <translation>Schweißung %1. %2.</translation>
         </message>
         <message>
             <source>Joint %1: %2 is corrected.</source>
-            <translation type="unfinished" />
+            <translation>Schweißung %1: %2 ist berichtigt.</translation>
         </message>
         <message>
             <source>Joint %1: %2.</source>
@@ -1809,31 +1845,31 @@
         </message>
         <message>
             <source>Joints</source>
-            <translation type="unfinished" />
+            <translation>Anzahl</translation>
         </message>
         <message>
             <source>Joints in which material?</source>
-            <translation type="unfinished" />
+            <translation>Schweißungen in welchem Werkstoff?</translation>
         </message>
         <message>
             <source>Joints of which bench?</source>
-            <translation type="unfinished" />
+            <translation>Schweißungen an welcher Bank?</translation>
         </message>
         <message>
             <source>Joints of which day?</source>
-            <translation type="unfinished" />
+            <translation>Schweißungen von welchem Tag?</translation>
         </message>
         <message>
             <source>Joints of which job?</source>
-            <translation type="unfinished" />
+            <translation>Schweißungen aus welchem Auftrag?</translation>
         </message>
         <message>
             <source>Joints of which operator?</source>
-            <translation type="unfinished" />
+            <translation>Schweißungen von welchem Bediener?</translation>
         </message>
         <message>
             <source>Joints with which verdict?</source>
-            <translation type="unfinished" />
+            <translation>Schweißungen mit welchem Urteil?</translation>
         </message>
         <message>
             <source>Judged by the top bead</source>
@@ -1865,7 +1901,7 @@
         </message>
         <message>
             <source>Known before</source>
-            <translation type="unfinished" />
+            <translation>Vorher bekannt</translation>
         </message>
         <message>
             <source>Last step is in memory only: leave the machine on. %1</source>
@@ -1905,7 +1941,7 @@
         </message>
         <message>
             <source>Length</source>
-            <translation type="unfinished" />
+            <translation>Länge</translation>
         </message>
         <message>
             <source>Length of the seam</source>
@@ -1961,7 +1997,7 @@
         </message>
         <message>
             <source>Limit</source>
-            <translation type="unfinished" />
+            <translation>Grenze</translation>
         </message>
         <message>
             <source>Limits</source>
@@ -1993,7 +2029,7 @@
         </message>
         <message>
             <source>Looked at</source>
-            <translation type="unfinished" />
+            <translation>Befunde</translation>
         </message>
         <message>
             <source>Looked for in %1.</source>
@@ -2021,7 +2057,7 @@
         </message>
         <message>
             <source>Material</source>
-            <translation type="unfinished" />
+            <translation>Werkstoff</translation>
         </message>
         <message>
             <source>May fall</source>
@@ -2065,7 +2101,7 @@
         </message>
         <message>
             <source>More rows</source>
-            <translation type="unfinished" />
+            <translation>Mehr Zeilen</translation>
         </message>
         <message>
             <source>More: %1 of %2</source>
@@ -2121,7 +2157,7 @@
         </message>
         <message>
             <source>No decision and no sign-off yet.</source>
-            <translation type="unfinished" />
+            <translation>Noch keine Entscheidung oder Abzeichnung.</translation>
         </message>
         <message>
             <source>No foreman has a PIN on this tablet.</source>
@@ -2137,7 +2173,7 @@
         </message>
         <message>
             <source>No joint here is wholly covered by a seal.</source>
-            <translation type="unfinished" />
+            <translation>Keine Schweißung hier ist ganz von einem Siegel gedeckt.</translation>
         </message>
         <message>
             <source>No joint is in this log yet.</source>
@@ -2145,7 +2181,7 @@
         </message>
         <message>
             <source>No joint is like that.</source>
-            <translation type="unfinished" />
+            <translation>Keine Schweißung passt dazu.</translation>
         </message>
         <message>
             <source>No joint on this day</source>
@@ -2169,7 +2205,7 @@
         </message>
         <message>
             <source>No phase was begun.</source>
-            <translation type="unfinished" />
+            <translation>Keine Phase begonnen.</translation>
         </message>
         <message>
             <source>No plastic, no heat, no harm: make your mistakes here.</source>
@@ -2177,7 +2213,7 @@
         </message>
         <message>
             <source>No reason was stored.</source>
-            <translation type="unfinished" />
+            <translation>Kein Grund ist gespeichert.</translation>
         </message>
         <message>
             <source>No sound. Watch this screen. The weld goes on.</source>
@@ -2197,7 +2233,7 @@
         </message>
         <message>
             <source>Nobody has looked at this joint yet.</source>
-            <translation type="unfinished" />
+            <translation>Diese Schweißung hat noch niemand angesehen.</translation>
         </message>
         <message>
             <source>Nobody in particular</source>
@@ -2205,11 +2241,11 @@
         </message>
         <message>
             <source>Not finished</source>
-            <translation type="unfinished" />
+            <translation>Nicht fertig</translation>
         </message>
         <message>
             <source>Not finished: %1</source>
-            <translation type="unfinished" />
+            <translation>Nicht fertig: %1</translation>
         </message>
         <message>
             <source>Not good: cut it out</source>
@@ -2241,7 +2277,7 @@
         </message>
         <message>
             <source>Not sealed yet.</source>
-            <translation type="unfinished" />
+            <translation>Noch nicht versiegelt.</translation>
         </message>
         <message>
             <source>Not sure</source>
@@ -2249,7 +2285,7 @@
         </message>
         <message>
             <source>Not wholly covered by a seal: joints %1.</source>
-            <translation type="unfinished" />
+            <translation>Nicht ganz von einem Siegel gedeckt: Schweißungen %1.</translation>
         </message>
         <message>
             <source>Not yet</source>
@@ -2293,7 +2329,7 @@
         </message>
         <message>
             <source>Nothing.</source>
-            <translation type="unfinished" />
+            <translation>Nichts.</translation>
         </message>
         <message>
             <source>Now</source>
@@ -2309,7 +2345,7 @@
         </message>
         <message>
             <source>Numbers</source>
-            <translation type="unfinished" />
+            <translation>Nummern</translation>
         </message>
         <message>
             <source>Older</source>
@@ -2317,7 +2353,7 @@
         </message>
         <message>
             <source>On the sheet</source>
-            <translation type="unfinished" />
+            <translation>Auf der Tafel</translation>
         </message>
         <message>
             <source>Once the wheel is locked the reading will fall by about %1 %2 (%3 to %4), as the sheets close up and shrink</source>
@@ -2345,7 +2381,7 @@
         </message>
         <message>
             <source>Open</source>
-            <translation type="unfinished" />
+            <translation>Offen</translation>
         </message>
         <message>
             <source>Open bars</source>
@@ -2365,11 +2401,11 @@
         </message>
         <message>
             <source>Operator</source>
-            <translation type="unfinished" />
+            <translation>Bediener</translation>
         </message>
         <message>
             <source>Order</source>
-            <translation type="unfinished" />
+            <translation>Auftrag</translation>
         </message>
         <message>
             <source>Order of release</source>
@@ -2389,7 +2425,7 @@
         </message>
         <message>
             <source>Out</source>
-            <translation type="unfinished" />
+            <translation>Außerhalb</translation>
         </message>
         <message>
             <source>Out of limits</source>
@@ -2413,7 +2449,7 @@
         </message>
         <message>
             <source>PDF of these joints</source>
-            <translation type="unfinished" />
+            <translation>PDF dieser Schweißungen</translation>
         </message>
         <message>
             <source>PIN of %1</source>
@@ -2429,15 +2465,15 @@
         </message>
         <message>
             <source>Part</source>
-            <translation type="unfinished" />
+            <translation>Teil</translation>
         </message>
         <message>
             <source>Photos</source>
-            <translation type="unfinished" />
+            <translation>Fotos</translation>
         </message>
         <message>
             <source>Photos are in no backup. %1</source>
-            <translation type="unfinished" />
+            <translation>Fotos sind in keiner Sicherung. %1</translation>
         </message>
         <message>
             <source>Place %1 of %2, at %3 mm: </source>
@@ -2549,11 +2585,11 @@
         </message>
         <message>
             <source>Practice. No joint here counts, and this report is no certificate.</source>
-            <translation type="unfinished" />
+            <translation>Übung. Keine Schweißung zählt hier, und dieser Bericht ist kein Zeugnis.</translation>
         </message>
         <message>
             <source>Practice. This joint counts for nothing, and this record is no certificate.</source>
-            <translation type="unfinished" />
+            <translation>Übung. Diese Schweißung zählt nicht, und dieses Protokoll ist kein Zeugnis.</translation>
         </message>
         <message>
             <source>Prepare</source>
@@ -2577,7 +2613,7 @@
         </message>
         <message>
             <source>Pressure set</source>
-            <translation type="unfinished" />
+            <translation>Druck Soll</translation>
         </message>
         <message>
             <source>Pressure, plate</source>
@@ -2605,7 +2641,7 @@
         </message>
         <message>
             <source>Procedures</source>
-            <translation type="unfinished" />
+            <translation>Anweisungen</translation>
         </message>
         <message>
             <source>Rate %1 N for each %2 (± %3 %), zero at %4 %2.</source>
@@ -2649,7 +2685,7 @@
         </message>
         <message>
             <source>Readings and measures</source>
-            <translation type="unfinished" />
+            <translation>Skalen- und Messwerte</translation>
         </message>
         <message>
             <source>Readings of the scale against the forces that a load cell shows: at least 3, over the whole range that is welded with.</source>
@@ -2657,23 +2693,28 @@
         </message>
         <message>
             <source>Reason</source>
-            <translation type="unfinished" />
+            <translation>Grund</translation>
         </message>
         <message>
             <source>Record</source>
-            <translation type="unfinished" />
+            <translation>Protokoll</translation>
         </message>
         <message>
             <source>Record of a heated-tool butt weld</source>
-            <translation type="unfinished" />
+            <translation>Protokoll einer Heizelementstumpfschweißung</translation>
         </message>
         <message>
             <source>Record of joint %1</source>
-            <translation type="unfinished" />
+            <translation>Protokoll, Schweißung %1</translation>
         </message>
         <message>
             <source>Release</source>
             <translation>Ausspannen</translation>
+        </message>
+        <message>
+            <source>Release</source>
+            <comment>a trial joint, by the foreman</comment>
+            <translation>Freigeben</translation>
         </message>
         <message>
             <source>Release it</source>
@@ -2685,19 +2726,19 @@
         </message>
         <message>
             <source>Remarks</source>
-            <translation type="unfinished" />
+            <translation>Vermerke</translation>
         </message>
         <message>
             <source>Repair</source>
-            <translation type="unfinished" />
+            <translation>Reparieren</translation>
         </message>
         <message>
             <source>Report</source>
-            <translation type="unfinished" />
+            <translation>Bericht</translation>
         </message>
         <message>
             <source>Report of chosen joints</source>
-            <translation type="unfinished" />
+            <translation>Bericht gewählter Schweißungen</translation>
         </message>
         <message>
             <source>Right-handed</source>
@@ -2717,7 +2758,7 @@
         </message>
         <message>
             <source>Said, changed and seen</source>
-            <translation type="unfinished" />
+            <translation>Gesagt, geändert, gesehen</translation>
         </message>
         <message>
             <source>Same again</source>
@@ -2761,7 +2802,7 @@
         </message>
         <message>
             <source>Scale and force</source>
-            <translation type="unfinished" />
+            <translation>Skala und Kraft</translation>
         </message>
         <message>
             <source>Scale and springs</source>
@@ -2805,7 +2846,7 @@
         </message>
         <message>
             <source>Seal</source>
-            <translation type="unfinished" />
+            <translation>Siegel</translation>
         </message>
         <message>
             <source>Seal again</source>
@@ -2817,7 +2858,7 @@
         </message>
         <message>
             <source>Sealed</source>
-            <translation type="unfinished" />
+            <translation>Siegel</translation>
         </message>
         <message>
             <source>Sealed at %1 by %2</source>
@@ -2825,11 +2866,11 @@
         </message>
         <message>
             <source>Seals</source>
-            <translation type="unfinished" />
+            <translation>Siegel</translation>
         </message>
         <message>
             <source>Seam</source>
-            <translation type="unfinished" />
+            <translation>Naht</translation>
         </message>
         <message>
             <source>Seam %1</source>
@@ -2865,23 +2906,23 @@
         </message>
         <message>
             <source>Seamclock; log %1</source>
-            <translation type="unfinished" />
+            <translation>Seamclock; Logbuch %1</translation>
         </message>
         <message>
             <source>Seamclock; log %1, %2</source>
-            <translation type="unfinished" />
+            <translation>Seamclock; Logbuch %1, %2</translation>
         </message>
         <message>
             <source>Seams</source>
-            <translation type="unfinished" />
+            <translation>Nähte</translation>
         </message>
         <message>
             <source>Search</source>
-            <translation type="unfinished" />
+            <translation>Suchen</translation>
         </message>
         <message>
             <source>Search for what?</source>
-            <translation type="unfinished" />
+            <translation>Wonach suchen?</translation>
         </message>
         <message>
             <source>Second sheet</source>
@@ -2912,8 +2953,13 @@
             <translation>Stellen</translation>
         </message>
         <message>
+            <source>Set</source>
+            <comment>what was to be, beside what was</comment>
+            <translation>Soll</translation>
+        </message>
+        <message>
             <source>Set and actual</source>
-            <translation type="unfinished" />
+            <translation>Soll und Ist</translation>
         </message>
         <message>
             <source>Set gap</source>
@@ -2937,11 +2983,11 @@
         </message>
         <message>
             <source>Sheet</source>
-            <translation type="unfinished" />
+            <translation>Tafel</translation>
         </message>
         <message>
             <source>Sheet %1</source>
-            <translation type="unfinished" />
+            <translation>Tafel %1</translation>
         </message>
         <message>
             <source>Sheet %1: %2</source>
@@ -2961,7 +3007,7 @@
         </message>
         <message>
             <source>Sheets</source>
-            <translation type="unfinished" />
+            <translation>Tafeln</translation>
         </message>
         <message>
             <source>Sheets apart, plate out, faces together.</source>
@@ -2974,6 +3020,10 @@
         <message>
             <source>Shield the seam. Wipe it dry.</source>
             <translation>Naht schützen. Trocken wischen.</translation>
+        </message>
+        <message>
+            <source>Shim</source>
+            <translation type="unfinished" />
         </message>
         <message>
             <source>Shop</source>
@@ -2989,7 +3039,7 @@
         </message>
         <message>
             <source>Sign it off</source>
-            <translation type="unfinished" />
+            <translation>Abzeichnen</translation>
         </message>
         <message>
             <source>Signal</source>
@@ -3037,7 +3087,7 @@
         </message>
         <message>
             <source>Something else</source>
-            <translation type="unfinished" />
+            <translation>Etwas anderes</translation>
         </message>
         <message>
             <source>Something is wrong</source>
@@ -3101,19 +3151,19 @@
         </message>
         <message>
             <source>Stopped: %1</source>
-            <translation type="unfinished" />
+            <translation>Abbruch: %1</translation>
         </message>
         <message>
             <source>Stored at closing, by rules %1. By today's rules %2: %3.</source>
-            <translation type="unfinished" />
+            <translation>Beim Abschluss gespeichert, nach Regeln %1. Nach heutigen Regeln %2: %3.</translation>
         </message>
         <message>
             <source>Stored at closing: %1</source>
-            <translation type="unfinished" />
+            <translation>Beim Abschluss gespeichert: %1</translation>
         </message>
         <message>
             <source>Sums by sheet</source>
-            <translation type="unfinished" />
+            <translation>Summen je Tafel</translation>
         </message>
         <message>
             <source>Supervisor</source>
@@ -3121,7 +3171,7 @@
         </message>
         <message>
             <source>Tables</source>
-            <translation type="unfinished" />
+            <translation>Tabellen</translation>
         </message>
         <message>
             <source>Take back</source>
@@ -3201,15 +3251,15 @@
         </message>
         <message>
             <source>The file can't be read: %1</source>
-            <translation type="unfinished" />
+            <translation>Die Datei ist nicht lesbar: %1</translation>
         </message>
         <message>
             <source>The file is not the one that was kept; it is not shown: %1</source>
-            <translation type="unfinished" />
+            <translation>Die Datei ist nicht die übernommene; sie wird nicht gezeigt: %1</translation>
         </message>
         <message>
             <source>The file is not there: %1</source>
-            <translation type="unfinished" />
+            <translation>Die Datei ist nicht da: %1</translation>
         </message>
         <message>
             <source>The film is off the edges.</source>
@@ -3245,7 +3295,7 @@
         </message>
         <message>
             <source>The foreman's PIN is asked next; the verdict stays as it is.</source>
-            <translation type="unfinished" />
+            <translation>Als Nächstes die PIN des Meisters; das Urteil bleibt, wie es ist.</translation>
         </message>
         <message>
             <source>The hand was slow</source>
@@ -3277,11 +3327,11 @@
         </message>
         <message>
             <source>The list, CSV</source>
-            <translation type="unfinished" />
+            <translation>Die Liste, CSV</translation>
         </message>
         <message>
             <source>The list, JSON</source>
-            <translation type="unfinished" />
+            <translation>Die Liste, JSON</translation>
         </message>
         <message>
             <source>The log is damaged. Finish the weld, end the program, start it again. %1</source>
@@ -3317,7 +3367,7 @@
         </message>
         <message>
             <source>The machine's own instructions, the standard in force, local rules and a qualified welder decide.</source>
-            <translation type="unfinished" />
+            <translation>Betriebsanleitung der Maschine, geltende Norm, örtliche Regeln und ein geprüfter Schweißer entscheiden.</translation>
         </message>
         <message>
             <source>The melt flow rates are far apart.</source>
@@ -3341,7 +3391,7 @@
         </message>
         <message>
             <source>The plan names no source.</source>
-            <translation type="unfinished" />
+            <translation>Der Plan nennt keine Quelle.</translation>
         </message>
         <message>
             <source>The plate burns at once. Gloves for heat, but never on planed faces; park the plate guarded.</source>
@@ -3349,7 +3399,7 @@
         </message>
         <message>
             <source>The plate burns at once; the tables crush, and the spring stores its force; overheated plastic and coatings give off harmful fume.</source>
-            <translation type="unfinished" />
+            <translation>Das Heizelement verbrennt sofort; die Tische quetschen, und die Feder speichert ihre Kraft; überhitzter Kunststoff und Beschichtungen geben schädliche Dämpfe ab.</translation>
         </message>
         <message>
             <source>The plate can't be set so</source>
@@ -3396,16 +3446,20 @@
             <translation>In der Anweisung fehlt: %1.</translation>
         </message>
         <message>
-            <source>The record is on the printer: %1</source>
+            <source>The program ended in mid-weld: nothing was kept to see again.</source>
             <translation type="unfinished" />
+        </message>
+        <message>
+            <source>The record is on the printer: %1</source>
+            <translation>Das Protokoll ist beim Drucker: %1</translation>
         </message>
         <message>
             <source>The record is saved: %1</source>
-            <translation type="unfinished" />
+            <translation>Das Protokoll ist gespeichert: %1</translation>
         </message>
         <message>
             <source>The report is saved: %1</source>
-            <translation type="unfinished" />
+            <translation>Der Bericht ist gespeichert: %1</translation>
         </message>
         <message>
             <source>The same PIN once more</source>
@@ -3413,7 +3467,7 @@
         </message>
         <message>
             <source>The same was stored at closing %1, by rules %2.</source>
-            <translation type="unfinished" />
+            <translation>Dasselbe wurde beim Abschluss %1 gespeichert, nach Regeln %2.</translation>
         </message>
         <message>
             <source>The screen has just come to this bench. Press again.</source>
@@ -3453,7 +3507,7 @@
         </message>
         <message>
             <source>The table is saved: %1</source>
-            <translation type="unfinished" />
+            <translation>Die Tabelle ist gespeichert: %1</translation>
         </message>
         <message>
             <source>The tables crush, and the spring stores its force: keep hands out, and ease it before you open a clamp.</source>
@@ -3481,11 +3535,11 @@
         </message>
         <message>
             <source>The weld is not closed, so no verdict is stored yet.</source>
-            <translation type="unfinished" />
+            <translation>Nicht abgeschlossen, daher ist noch kein Urteil gespeichert.</translation>
         </message>
         <message>
             <source>The weld was stopped, so no verdict was stored.</source>
-            <translation type="unfinished" />
+            <translation>Abgebrochen, daher ist kein Urteil gespeichert.</translation>
         </message>
         <message>
             <source>There is no folder "%1".</source>
@@ -3497,15 +3551,15 @@
         </message>
         <message>
             <source>There is no such joint in this log.</source>
-            <translation type="unfinished" />
+            <translation>Keine solche Schweißung ist in diesem Logbuch.</translation>
         </message>
         <message>
             <source>These days are not sealed.</source>
-            <translation type="unfinished" />
+            <translation>Diese Tage sind nicht versiegelt.</translation>
         </message>
         <message>
             <source>Thickness</source>
-            <translation type="unfinished" />
+            <translation>Dicke</translation>
         </message>
         <message>
             <source>Thickness of the sheets</source>
@@ -3545,7 +3599,7 @@
         </message>
         <message>
             <source>Time</source>
-            <translation type="unfinished" />
+            <translation>Zeit</translation>
         </message>
         <message>
             <source>Time goes on.</source>
@@ -3553,7 +3607,7 @@
         </message>
         <message>
             <source>Times</source>
-            <translation type="unfinished" />
+            <translation>Zeiten</translation>
         </message>
         <message>
             <source>Times, bead: %1</source>
@@ -3577,7 +3631,7 @@
         </message>
         <message>
             <source>Took</source>
-            <translation type="unfinished" />
+            <translation>Dauer</translation>
         </message>
         <message>
             <source>Trainee: %1</source>
@@ -3601,11 +3655,11 @@
         </message>
         <message>
             <source>Trial joint %1 is released. Why?</source>
-            <translation type="unfinished" />
+            <translation>Probeschweißung %1 freigeben. Warum?</translation>
         </message>
         <message>
             <source>Trial joint %1 is released: %2.</source>
-            <translation type="unfinished" />
+            <translation>Probeschweißung %1 freigegeben: %2.</translation>
         </message>
         <message>
             <source>Trial joint %1 was not accepted.</source>
@@ -3629,11 +3683,11 @@
         </message>
         <message>
             <source>Turned too far</source>
-            <translation type="unfinished" />
+            <translation>Zu weit gedreht</translation>
         </message>
         <message>
             <source>Turned too far, bench %1</source>
-            <translation type="unfinished" />
+            <translation>Zu weit gedreht, Bank %1</translation>
         </message>
         <message>
             <source>Two minutes without a press: the desk is closed.</source>
@@ -3641,7 +3695,7 @@
         </message>
         <message>
             <source>Type a word or two first: the record keeps them.</source>
-            <translation type="unfinished" />
+            <translation>Erst ein, zwei Wörter eintippen: Das Protokoll behält sie.</translation>
         </message>
         <message>
             <source>Type it again</source>
@@ -3657,7 +3711,7 @@
         </message>
         <message>
             <source>Types</source>
-            <translation type="unfinished" />
+            <translation>Arten</translation>
         </message>
         <message>
             <source>Unlock</source>
@@ -3669,15 +3723,15 @@
         </message>
         <message>
             <source>Values</source>
-            <translation type="unfinished" />
+            <translation>Werte</translation>
         </message>
         <message>
             <source>Verdict</source>
-            <translation type="unfinished" />
+            <translation>Urteil</translation>
         </message>
         <message>
             <source>Verdict: %1</source>
-            <translation type="unfinished" />
+            <translation>Urteil: %1</translation>
         </message>
         <message>
             <source>Wait</source>
@@ -3721,11 +3775,11 @@
         </message>
         <message>
             <source>Welders</source>
-            <translation type="unfinished" />
+            <translation>Schweißer</translation>
         </message>
         <message>
             <source>Welds again</source>
-            <translation type="unfinished" />
+            <translation>Ersatz für</translation>
         </message>
         <message>
             <source>What</source>
@@ -3773,7 +3827,7 @@
         </message>
         <message>
             <source>What stood there stays in the record, struck.</source>
-            <translation type="unfinished" />
+            <translation>Was dastand, bleibt durchgestrichen im Protokoll.</translation>
         </message>
         <message>
             <source>What the seal does</source>
@@ -3781,7 +3835,7 @@
         </message>
         <message>
             <source>What the verdict found</source>
-            <translation type="unfinished" />
+            <translation>Was das Urteil ergab</translation>
         </message>
         <message>
             <source>What was made</source>
@@ -3789,11 +3843,11 @@
         </message>
         <message>
             <source>What was said, what was decided</source>
-            <translation type="unfinished" />
+            <translation>Gesagt und entschieden</translation>
         </message>
         <message>
             <source>What was welded</source>
-            <translation type="unfinished" />
+            <translation>Was geschweißt wurde</translation>
         </message>
         <message>
             <source>What was wrong</source>
@@ -3829,7 +3883,7 @@
         </message>
         <message>
             <source>Where</source>
-            <translation type="unfinished" />
+            <translation>Wo</translation>
         </message>
         <message>
             <source>Where the bench stands.</source>
@@ -3841,7 +3895,7 @@
         </message>
         <message>
             <source>Where the plan's values come from</source>
-            <translation type="unfinished" />
+            <translation>Woher die Werte des Plans kommen</translation>
         </message>
         <message>
             <source>Which attested values hold no more?</source>
@@ -3873,7 +3927,7 @@
         </message>
         <message>
             <source>Which photo?</source>
-            <translation type="unfinished" />
+            <translation>Welches Foto?</translation>
         </message>
         <message>
             <source>Which photo? The newest comes first.</source>
@@ -3893,11 +3947,11 @@
         </message>
         <message>
             <source>Which table of these joints?</source>
-            <translation type="unfinished" />
+            <translation>Welche Tabelle dieser Schweißungen?</translation>
         </message>
         <message>
             <source>Which value was written down wrong?</source>
-            <translation type="unfinished" />
+            <translation>Welcher Wert ist falsch notiert?</translation>
         </message>
         <message>
             <source>Which values agree with the shop's copy?</source>
@@ -3969,7 +4023,7 @@
         </message>
         <message>
             <source>Within</source>
-            <translation type="unfinished" />
+            <translation>In Grenzen</translation>
         </message>
         <message>
             <source>Within limits</source>
@@ -4033,11 +4087,11 @@
         </message>
         <message>
             <source>[n]: the event in the log that a value comes from</source>
-            <translation type="unfinished" />
+            <translation>[n]: das Ereignis im Logbuch, aus dem ein Wert kommt</translation>
         </message>
         <message>
             <source>[n]: the event of that joint in the log; what has no bracket stands in [1]</source>
-            <translation type="unfinished" />
+            <translation>[n]: das Ereignis dieser Schweißung im Logbuch; was keine Klammer hat, steht in [1]</translation>
         </message>
         <message>
             <source>a bench that harms nobody</source>
@@ -4049,11 +4103,11 @@
         </message>
         <message>
             <source>a copy, read only</source>
-            <translation type="unfinished" />
+            <translation>Kopie, nur lesen</translation>
         </message>
         <message>
             <source>a fault in the bead</source>
-            <translation type="unfinished" />
+            <translation>Fehler im Wulst</translation>
         </message>
         <message>
             <source>a foot lever</source>
@@ -4065,11 +4119,11 @@
         </message>
         <message>
             <source>a line a joint</source>
-            <translation type="unfinished" />
+            <translation>Zeile je Schweißung</translation>
         </message>
         <message>
             <source>a person's, whatever the verdict says</source>
-            <translation type="unfinished" />
+            <translation>von einem Menschen, gleich was das Urteil sagt</translation>
         </message>
         <message>
             <source>a rate and its uncertainty; due on %1</source>
@@ -4085,7 +4139,7 @@
         </message>
         <message>
             <source>a sheet slipped</source>
-            <translation type="unfinished" />
+            <translation>Tafel verrutscht</translation>
         </message>
         <message>
             <source>a step was set earlier</source>
@@ -4097,11 +4151,11 @@
         </message>
         <message>
             <source>a test piece broke</source>
-            <translation type="unfinished" />
+            <translation>Prüfstück ist gebrochen</translation>
         </message>
         <message>
             <source>a test piece held</source>
-            <translation type="unfinished" />
+            <translation>Prüfstück hat gehalten</translation>
         </message>
         <message>
             <source>a touch on the name</source>
@@ -4109,7 +4163,7 @@
         </message>
         <message>
             <source>a wrong tap</source>
-            <translation type="unfinished" />
+            <translation>falsch getippt</translation>
         </message>
         <message>
             <source>about %1</source>
@@ -4117,7 +4171,7 @@
         </message>
         <message>
             <source>above 0</source>
-            <translation type="unfinished" />
+            <translation>über 0</translation>
         </message>
         <message>
             <source>above 0 mm</source>
@@ -4129,7 +4183,7 @@
         </message>
         <message>
             <source>accepted</source>
-            <translation type="unfinished" />
+            <translation>angenommen</translation>
         </message>
         <message>
             <source>act now</source>
@@ -4141,7 +4195,7 @@
         </message>
         <message>
             <source>again: joint %1 was cut out</source>
-            <translation type="unfinished" />
+            <translation>neu: Schweißung %1 ausgetrennt</translation>
         </message>
         <message>
             <source>against the first</source>
@@ -4173,7 +4227,7 @@
         </message>
         <message>
             <source>alignment</source>
-            <translation type="unfinished" />
+            <translation>Angleichen</translation>
         </message>
         <message>
             <source>alignment N/mm²</source>
@@ -4185,11 +4239,11 @@
         </message>
         <message>
             <source>alignment begun</source>
-            <translation type="unfinished" />
+            <translation>Angleichen begonnen</translation>
         </message>
         <message>
             <source>alignment force</source>
-            <translation type="unfinished" />
+            <translation>Angleichkraft</translation>
         </message>
         <message>
             <source>alignment is slow from</source>
@@ -4201,7 +4255,7 @@
         </message>
         <message>
             <source>alignment reading</source>
-            <translation type="unfinished" />
+            <translation>Skala Angleichen</translation>
         </message>
         <message>
             <source>alignment time</source>
@@ -4213,7 +4267,7 @@
         </message>
         <message>
             <source>all</source>
-            <translation type="unfinished" />
+            <translation>alle</translation>
         </message>
         <message>
             <source>all %1 values attested</source>
@@ -4229,7 +4283,7 @@
         </message>
         <message>
             <source>all joints again</source>
-            <translation type="unfinished" />
+            <translation>wieder alle</translation>
         </message>
         <message>
             <source>all springs, N for each mm of closing</source>
@@ -4237,7 +4291,7 @@
         </message>
         <message>
             <source>allowed</source>
-            <translation type="unfinished" />
+            <translation>erlaubt</translation>
         </message>
         <message>
             <source>allowed %1 to %2 %3</source>
@@ -4249,7 +4303,7 @@
         </message>
         <message>
             <source>allowed up to %1 %2</source>
-            <translation type="unfinished" />
+            <translation>erlaubt bis %1 %2</translation>
         </message>
         <message>
             <source>along the seam: %1</source>
@@ -4277,7 +4331,7 @@
         </message>
         <message>
             <source>and back: it goes on</source>
-            <translation type="unfinished" />
+            <translation>und zurück: es geht weiter</translation>
         </message>
         <message>
             <source>and its report</source>
@@ -4285,7 +4339,7 @@
         </message>
         <message>
             <source>another reason</source>
-            <translation type="unfinished" />
+            <translation>anderer Grund</translation>
         </message>
         <message>
             <source>as it was handed out</source>
@@ -4293,7 +4347,7 @@
         </message>
         <message>
             <source>as it was kept</source>
-            <translation type="unfinished" />
+            <translation>wie übernommen</translation>
         </message>
         <message>
             <source>as set here</source>
@@ -4305,7 +4359,7 @@
         </message>
         <message>
             <source>at least %1</source>
-            <translation type="unfinished" />
+            <translation>mindestens %1</translation>
         </message>
         <message>
             <source>at most</source>
@@ -4313,7 +4367,7 @@
         </message>
         <message>
             <source>at most %1</source>
-            <translation type="unfinished" />
+            <translation>höchstens %1</translation>
         </message>
         <message>
             <source>at most %1 %2</source>
@@ -4349,7 +4403,7 @@
         </message>
         <message>
             <source>back to</source>
-            <translation type="unfinished" />
+            <translation>zurück zu</translation>
         </message>
         <message>
             <source>back to the bench</source>
@@ -4377,7 +4431,7 @@
         </message>
         <message>
             <source>backed off after overshoot</source>
-            <translation type="unfinished" />
+            <translation>zu weit, zurückgedreht</translation>
         </message>
         <message>
             <source>bars opened under a loaded spring</source>
@@ -4389,11 +4443,11 @@
         </message>
         <message>
             <source>batch of sheet 1</source>
-            <translation type="unfinished" />
+            <translation>Charge Tafel 1</translation>
         </message>
         <message>
             <source>batch of sheet 2</source>
-            <translation type="unfinished" />
+            <translation>Charge Tafel 2</translation>
         </message>
         <message>
             <source>batch, first sheet</source>
@@ -4417,11 +4471,11 @@
         </message>
         <message>
             <source>bead K</source>
-            <translation type="unfinished" />
+            <translation>K-Wert</translation>
         </message>
         <message>
             <source>bead at %1: %2</source>
-            <translation type="unfinished" />
+            <translation>Wulst bei %1: %2</translation>
         </message>
         <message>
             <source>bead at least</source>
@@ -4437,7 +4491,7 @@
         </message>
         <message>
             <source>bead missing at one end</source>
-            <translation type="unfinished" />
+            <translation>Wulst fehlt an einem Ende</translation>
         </message>
         <message>
             <source>bead mm</source>
@@ -4465,11 +4519,11 @@
         </message>
         <message>
             <source>bead, grade, decisions</source>
-            <translation type="unfinished" />
+            <translation>Wulst, Bewertung, Entscheid</translation>
         </message>
         <message>
             <source>bead: %1</source>
-            <translation type="unfinished" />
+            <translation>Wulst: %1</translation>
         </message>
         <message>
             <source>bead: front %1, back %2 mm</source>
@@ -4481,31 +4535,31 @@
         </message>
         <message>
             <source>before: %1</source>
-            <translation type="unfinished" />
+            <translation>vorher: %1</translation>
         </message>
         <message>
             <source>begun by %1</source>
-            <translation type="unfinished" />
+            <translation>begonnen von %1</translation>
         </message>
         <message>
             <source>being looked at</source>
-            <translation type="unfinished" />
+            <translation>Prüfung</translation>
         </message>
         <message>
             <source>being prepared</source>
-            <translation type="unfinished" />
+            <translation>Vorbereitung</translation>
         </message>
         <message>
             <source>being released</source>
-            <translation type="unfinished" />
+            <translation>Ausspannen</translation>
         </message>
         <message>
             <source>bench</source>
-            <translation type="unfinished" />
+            <translation>Bank</translation>
         </message>
         <message>
             <source>bench %1</source>
-            <translation type="unfinished" />
+            <translation>Bank %1</translation>
         </message>
         <message>
             <source>bench %1 · seams to %2 mm · sheets %3 to %4 mm</source>
@@ -4525,7 +4579,7 @@
         </message>
         <message>
             <source>both stay in the record</source>
-            <translation type="unfinished" />
+            <translation>beides bleibt im Protokoll</translation>
         </message>
         <message>
             <source>both, and chips off</source>
@@ -4534,6 +4588,10 @@
         <message>
             <source>breaks</source>
             <translation>bricht</translation>
+        </message>
+        <message>
+            <source>broken off: the program ended in mid-weld</source>
+            <translation type="unfinished" />
         </message>
         <message>
             <source>build-up</source>
@@ -4549,7 +4607,7 @@
         </message>
         <message>
             <source>by</source>
-            <translation type="unfinished" />
+            <translation>von</translation>
         </message>
         <message>
             <source>by PIN</source>
@@ -4557,11 +4615,11 @@
         </message>
         <message>
             <source>by a model of heat in the sheet, no measurement and no part of the verdict</source>
-            <translation type="unfinished" />
+            <translation>aus einem Modell der Wärme in der Tafel, keine Messung und kein Teil des Urteils</translation>
         </message>
         <message>
             <source>by bead</source>
-            <translation type="unfinished" />
+            <translation>nach Wulst</translation>
         </message>
         <message>
             <source>by his PIN, then go on</source>
@@ -4569,7 +4627,7 @@
         </message>
         <message>
             <source>by the first event [1], unless told</source>
-            <translation type="unfinished" />
+            <translation>aus Ereignis [1], wenn nichts dabeisteht</translation>
         </message>
         <message>
             <source>by the plan</source>
@@ -4577,11 +4635,11 @@
         </message>
         <message>
             <source>by the rules now: %1</source>
-            <translation type="unfinished" />
+            <translation>nach heutigen Regeln: %1</translation>
         </message>
         <message>
             <source>by the upper end of the table's band</source>
-            <translation type="unfinished" />
+            <translation>nach dem oberen Ende des Tabellenbereichs</translation>
         </message>
         <message>
             <source>by the wall clock</source>
@@ -4601,7 +4659,7 @@
         </message>
         <message>
             <source>can't be read</source>
-            <translation type="unfinished" />
+            <translation>nicht lesbar</translation>
         </message>
         <message>
             <source>certificate expired</source>
@@ -4629,7 +4687,7 @@
         </message>
         <message>
             <source>changeover too late</source>
-            <translation type="unfinished" />
+            <translation>Umstellen zu lang</translation>
         </message>
         <message>
             <source>class %1: air from °C</source>
@@ -4641,11 +4699,11 @@
         </message>
         <message>
             <source>closed as %1</source>
-            <translation type="unfinished" />
+            <translation>abgeschlossen als %1</translation>
         </message>
         <message>
             <source>closed: %1</source>
-            <translation type="unfinished" />
+            <translation>abgeschlossen: %1</translation>
         </message>
         <message>
             <source>cold</source>
@@ -4713,7 +4771,7 @@
         </message>
         <message>
             <source>damaged: %1</source>
-            <translation type="unfinished" />
+            <translation>beschädigt: %1</translation>
         </message>
         <message>
             <source>dark</source>
@@ -4725,7 +4783,7 @@
         </message>
         <message>
             <source>day</source>
-            <translation type="unfinished" />
+            <translation>Tag</translation>
         </message>
         <message>
             <source>decimal sign %1</source>
@@ -4733,7 +4791,7 @@
         </message>
         <message>
             <source>decision</source>
-            <translation type="unfinished" />
+            <translation>Entscheidung</translation>
         </message>
         <message>
             <source>digits typed: %1</source>
@@ -4748,6 +4806,11 @@
             <translation>fertig</translation>
         </message>
         <message>
+            <source>done</source>
+            <comment>beside what was set</comment>
+            <translation>Ist</translation>
+        </message>
+        <message>
             <source>done on, like 2030-01-07</source>
             <translation>gemacht am, wie 2030-01-07</translation>
         </message>
@@ -4757,11 +4820,11 @@
         </message>
         <message>
             <source>drag as read</source>
-            <translation type="unfinished" />
+            <translation>Skala Schleppkraft</translation>
         </message>
         <message>
             <source>drag read with the sheet clamped</source>
-            <translation type="unfinished" />
+            <translation>Schleppkraft mit gespannter Tafel abgelesen</translation>
         </message>
         <message>
             <source>draught</source>
@@ -4781,11 +4844,11 @@
         </message>
         <message>
             <source>e.g. another plate</source>
-            <translation type="unfinished" />
+            <translation>z. B. neues Heizelement</translation>
         </message>
         <message>
             <source>each sheet lost</source>
-            <translation type="unfinished" />
+            <translation>jede Tafel verlor</translation>
         </message>
         <message>
             <source>edges</source>
@@ -4793,11 +4856,11 @@
         </message>
         <message>
             <source>edges meet in parallel</source>
-            <translation type="unfinished" />
+            <translation>Kanten liegen parallel an</translation>
         </message>
         <message>
             <source>edges planed, clean, not touched</source>
-            <translation type="unfinished" />
+            <translation>Kanten gehobelt, sauber, nicht angefasst</translation>
         </message>
         <message>
             <source>edition</source>
@@ -4821,27 +4884,27 @@
         </message>
         <message>
             <source>event</source>
-            <translation type="unfinished" />
+            <translation>Ereignis</translation>
         </message>
         <message>
             <source>event %1</source>
-            <translation type="unfinished" />
+            <translation>Ereignis %1</translation>
         </message>
         <message>
             <source>event %1 taken back</source>
-            <translation type="unfinished" />
+            <translation>Ereignis %1 zurückgenommen</translation>
         </message>
         <message>
             <source>event %1 was %2 earlier</source>
-            <translation type="unfinished" />
+            <translation>Ereignis %1 war %2 früher</translation>
         </message>
         <message>
             <source>event %1, %2: was %3, is %4 (%5)</source>
-            <translation type="unfinished" />
+            <translation>Ereignis %1, %2: war %3, ist %4 (%5)</translation>
         </message>
         <message>
             <source>face %1</source>
-            <translation type="unfinished" />
+            <translation>Fläche %1</translation>
         </message>
         <message>
             <source>faces</source>
@@ -4881,7 +4944,7 @@
         </message>
         <message>
             <source>finished</source>
-            <translation type="unfinished" />
+            <translation>fertig</translation>
         </message>
         <message>
             <source>first and last name</source>
@@ -4897,7 +4960,7 @@
         </message>
         <message>
             <source>first sheet clamped evenly</source>
-            <translation type="unfinished" />
+            <translation>erste Tafel gleichmäßig gespannt</translation>
         </message>
         <message>
             <source>folder</source>
@@ -4909,7 +4972,7 @@
         </message>
         <message>
             <source>for programs</source>
-            <translation type="unfinished" />
+            <translation>für Programme</translation>
         </message>
         <message>
             <source>force</source>
@@ -4921,7 +4984,7 @@
         </message>
         <message>
             <source>force in cooling</source>
-            <translation type="unfinished" />
+            <translation>Kraft beim Abkühlen</translation>
         </message>
         <message>
             <source>foreman</source>
@@ -4933,7 +4996,7 @@
         </message>
         <message>
             <source>foreman, by PIN</source>
-            <translation type="unfinished" />
+            <translation>Meister, mit PIN</translation>
         </message>
         <message>
             <source>formula</source>
@@ -4941,7 +5004,7 @@
         </message>
         <message>
             <source>found</source>
-            <translation type="unfinished" />
+            <translation>Befund</translation>
         </message>
         <message>
             <source>free</source>
@@ -4953,7 +5016,7 @@
         </message>
         <message>
             <source>from</source>
-            <translation type="unfinished" />
+            <translation>aus</translation>
         </message>
         <message>
             <source>from %1</source>
@@ -5009,11 +5072,11 @@
         </message>
         <message>
             <source>gap opened for the second sheet</source>
-            <translation type="unfinished" />
+            <translation>Abstand für die zweite Tafel geöffnet</translation>
         </message>
         <message>
             <source>gap set, the same front and back</source>
-            <translation type="unfinished" />
+            <translation>Abstand gestellt, vorn wie hinten</translation>
         </message>
         <message>
             <source>gap × 2</source>
@@ -5025,11 +5088,11 @@
         </message>
         <message>
             <source>grade</source>
-            <translation type="unfinished" />
+            <translation>Bewertung</translation>
         </message>
         <message>
             <source>graded by %1: %2</source>
-            <translation type="unfinished" />
+            <translation>bewertet nach %1: %2</translation>
         </message>
         <message>
             <source>greatest force it holds N</source>
@@ -5057,15 +5120,15 @@
         </message>
         <message>
             <source>heated plate that hangs there: its name or mark</source>
-            <translation type="unfinished" />
+            <translation>Heizelement an der Bank: Name oder Zeichen</translation>
         </message>
         <message>
             <source>held against this paper it shows whether the log was changed</source>
-            <translation type="unfinished" />
+            <translation>mit diesem Papier verglichen zeigt es, ob das Logbuch geändert wurde</translation>
         </message>
         <message>
             <source>held against this paper they show whether the log was changed</source>
-            <translation type="unfinished" />
+            <translation>mit diesem Papier verglichen zeigen sie, ob das Logbuch geändert wurde</translation>
         </message>
         <message>
             <source>high</source>
@@ -5101,19 +5164,19 @@
         </message>
         <message>
             <source>in alignment</source>
-            <translation type="unfinished" />
+            <translation>Angleichen</translation>
         </message>
         <message>
             <source>in build-up</source>
-            <translation type="unfinished" />
+            <translation>Druckaufbau</translation>
         </message>
         <message>
             <source>in changeover</source>
-            <translation type="unfinished" />
+            <translation>Umstellen</translation>
         </message>
         <message>
             <source>in cooling</source>
-            <translation type="unfinished" />
+            <translation>beim Abkühlen</translation>
         </message>
         <message>
             <source>in line</source>
@@ -5121,7 +5184,7 @@
         </message>
         <message>
             <source>in soak</source>
-            <translation type="unfinished" />
+            <translation>Anwärmen</translation>
         </message>
         <message>
             <source>in the plan: %1 N</source>
@@ -5137,7 +5200,7 @@
         </message>
         <message>
             <source>incomplete</source>
-            <translation type="unfinished" />
+            <translation>unvollständig</translation>
         </message>
         <message>
             <source>into a file</source>
@@ -5145,7 +5208,7 @@
         </message>
         <message>
             <source>into the documents</source>
-            <translation type="unfinished" />
+            <translation>in die Dokumente</translation>
         </message>
         <message>
             <source>it is in the record</source>
@@ -5153,7 +5216,7 @@
         </message>
         <message>
             <source>it leaks</source>
-            <translation type="unfinished" />
+            <translation>undicht</translation>
         </message>
         <message>
             <source>it stays</source>
@@ -5165,7 +5228,7 @@
         </message>
         <message>
             <source>it will be cut out</source>
-            <translation type="unfinished" />
+            <translation>wird ausgetrennt</translation>
         </message>
         <message>
             <source>it will be in the record</source>
@@ -5177,19 +5240,19 @@
         </message>
         <message>
             <source>its events can't be read</source>
-            <translation type="unfinished" />
+            <translation>Ereignisse nicht lesbar</translation>
         </message>
         <message>
             <source>its file can't be read</source>
-            <translation type="unfinished" />
+            <translation>Datei nicht lesbar</translation>
         </message>
         <message>
             <source>its file is missing</source>
-            <translation type="unfinished" />
+            <translation>Datei fehlt</translation>
         </message>
         <message>
             <source>its file was altered</source>
-            <translation type="unfinished" />
+            <translation>Datei wurde verändert</translation>
         </message>
         <message>
             <source>joined, bead %1 / %2 mm</source>
@@ -5197,7 +5260,7 @@
         </message>
         <message>
             <source>joining</source>
-            <translation type="unfinished" />
+            <translation>Fügen</translation>
         </message>
         <message>
             <source>joining N/mm²</source>
@@ -5205,7 +5268,7 @@
         </message>
         <message>
             <source>joining force</source>
-            <translation type="unfinished" />
+            <translation>Fügekraft</translation>
         </message>
         <message>
             <source>joining pressure</source>
@@ -5221,7 +5284,7 @@
         </message>
         <message>
             <source>joint %1 begun</source>
-            <translation type="unfinished" />
+            <translation>Schweißung %1 begonnen</translation>
         </message>
         <message>
             <source>joint, out of limits</source>
@@ -5257,15 +5320,15 @@
         </message>
         <message>
             <source>left out by the foreman: %1 (%2)</source>
-            <translation type="unfinished" />
+            <translation>vom Meister ausgelassen: %1 (%2)</translation>
         </message>
         <message>
             <source>left out by the welder: %1 (%2)</source>
-            <translation type="unfinished" />
+            <translation>vom Schweißer ausgelassen: %1 (%2)</translation>
         </message>
         <message>
             <source>length</source>
-            <translation type="unfinished" />
+            <translation>Länge</translation>
         </message>
         <message>
             <source>length of the seam</source>
@@ -5281,7 +5344,7 @@
         </message>
         <message>
             <source>let it cool</source>
-            <translation type="unfinished" />
+            <translation>abkühlen lassen</translation>
         </message>
         <message>
             <source>light</source>
@@ -5305,11 +5368,11 @@
         </message>
         <message>
             <source>local times</source>
-            <translation type="unfinished" />
+            <translation>Ortszeit</translation>
         </message>
         <message>
             <source>local times, %1</source>
-            <translation type="unfinished" />
+            <translation>Ortszeit, %1</translation>
         </message>
         <message>
             <source>lock</source>
@@ -5337,7 +5400,7 @@
         </message>
         <message>
             <source>looked at: the bead is good</source>
-            <translation type="unfinished" />
+            <translation>angesehen: Wulst ist gut</translation>
         </message>
         <message>
             <source>lost before the faces press N</source>
@@ -5357,7 +5420,7 @@
         </message>
         <message>
             <source>lowest</source>
-            <translation type="unfinished" />
+            <translation>tiefster</translation>
         </message>
         <message>
             <source>made %1</source>
@@ -5365,15 +5428,15 @@
         </message>
         <message>
             <source>maker %1</source>
-            <translation type="unfinished" />
+            <translation>Hersteller %1</translation>
         </message>
         <message>
             <source>maker of sheet 1</source>
-            <translation type="unfinished" />
+            <translation>Hersteller Tafel 1</translation>
         </message>
         <message>
             <source>maker of sheet 2</source>
-            <translation type="unfinished" />
+            <translation>Hersteller Tafel 2</translation>
         </message>
         <message>
             <source>maker of the sheets</source>
@@ -5385,7 +5448,7 @@
         </message>
         <message>
             <source>material %1</source>
-            <translation type="unfinished" />
+            <translation>Werkstoff %1</translation>
         </message>
         <message>
             <source>materials, thickness, last day</source>
@@ -5417,7 +5480,7 @@
         </message>
         <message>
             <source>melt depth, end of soak</source>
-            <translation type="unfinished" />
+            <translation>Schmelztiefe nach Anwärmen</translation>
         </message>
         <message>
             <source>melt flow %1</source>
@@ -5441,7 +5504,7 @@
         </message>
         <message>
             <source>molten at the end of soak</source>
-            <translation type="unfinished" />
+            <translation>geschmolzen nach dem Anwärmen</translation>
         </message>
         <message>
             <source>most of soak's pressure</source>
@@ -5485,11 +5548,11 @@
         </message>
         <message>
             <source>no foreman has a PIN</source>
-            <translation type="unfinished" />
+            <translation>kein Meister hat eine PIN</translation>
         </message>
         <message>
             <source>no gauge at hand</source>
-            <translation type="unfinished" />
+            <translation>kein Messmittel da</translation>
         </message>
         <message>
             <source>no load</source>
@@ -5509,7 +5572,7 @@
         </message>
         <message>
             <source>no tool at hand</source>
-            <translation type="unfinished" />
+            <translation>kein Werkzeug da</translation>
         </message>
         <message>
             <source>no trial joint was made before</source>
@@ -5517,7 +5580,7 @@
         </message>
         <message>
             <source>no weather guard noted</source>
-            <translation type="unfinished" />
+            <translation>kein Wetterschutz notiert</translation>
         </message>
         <message>
             <source>none</source>
@@ -5529,7 +5592,7 @@
         </message>
         <message>
             <source>none noted in this log</source>
-            <translation type="unfinished" />
+            <translation>keins in diesem Logbuch notiert</translation>
         </message>
         <message>
             <source>none was due</source>
@@ -5537,7 +5600,7 @@
         </message>
         <message>
             <source>none was kept</source>
-            <translation type="unfinished" />
+            <translation>keins übernommen</translation>
         </message>
         <message>
             <source>none: the source lacks nothing</source>
@@ -5561,7 +5624,7 @@
         </message>
         <message>
             <source>not given</source>
-            <translation type="unfinished" />
+            <translation>ohne Angabe</translation>
         </message>
         <message>
             <source>not joined</source>
@@ -5569,19 +5632,19 @@
         </message>
         <message>
             <source>not needed for this weld</source>
-            <translation type="unfinished" />
+            <translation>hier nicht nötig</translation>
         </message>
         <message>
             <source>not over</source>
-            <translation type="unfinished" />
+            <translation>läuft noch</translation>
         </message>
         <message>
             <source>not passed: %1</source>
-            <translation type="unfinished" />
+            <translation>nicht bestanden: %1</translation>
         </message>
         <message>
             <source>not said</source>
-            <translation type="unfinished" />
+            <translation>ohne Angabe</translation>
         </message>
         <message>
             <source>not saved</source>
@@ -5589,7 +5652,7 @@
         </message>
         <message>
             <source>not sound by its record</source>
-            <translation type="unfinished" />
+            <translation>laut Protokoll nicht in Ordnung</translation>
         </message>
         <message>
             <source>not there</source>
@@ -5613,11 +5676,11 @@
         </message>
         <message>
             <source>nothing is corrected</source>
-            <translation type="unfinished" />
+            <translation>nichts wird berichtigt</translation>
         </message>
         <message>
             <source>nothing is decided</source>
-            <translation type="unfinished" />
+            <translation>nichts entschieden</translation>
         </message>
         <message>
             <source>nothing is kept</source>
@@ -5633,7 +5696,7 @@
         </message>
         <message>
             <source>nothing is written</source>
-            <translation type="unfinished" />
+            <translation>nichts wird geschrieben</translation>
         </message>
         <message>
             <source>nothing yet</source>
@@ -5653,19 +5716,19 @@
         </message>
         <message>
             <source>number %1, %2 %3</source>
-            <translation type="unfinished" />
+            <translation>Nummer %1, %2 %3</translation>
         </message>
         <message>
             <source>number not written on it yet</source>
-            <translation type="unfinished" />
+            <translation>Nummer steht noch nicht darauf</translation>
         </message>
         <message>
             <source>number on the sheet</source>
-            <translation type="unfinished" />
+            <translation>Nummer auf der Tafel</translation>
         </message>
         <message>
             <source>number, seam, batch, remark, name</source>
-            <translation type="unfinished" />
+            <translation>Nummer, Naht, Charge, Vermerk, Name</translation>
         </message>
         <message>
             <source>of %1</source>
@@ -5741,7 +5804,7 @@
         </message>
         <message>
             <source>or: turned too far</source>
-            <translation type="unfinished" />
+            <translation>oder: zu weit gedreht</translation>
         </message>
         <message>
             <source>out</source>
@@ -5793,19 +5856,19 @@
         </message>
         <message>
             <source>photo</source>
-            <translation type="unfinished" />
+            <translation>Foto</translation>
         </message>
         <message>
             <source>photo %1, %2 bytes, SHA-256 %3</source>
-            <translation type="unfinished" />
+            <translation>Foto %1, %2 Byte, SHA-256 %3</translation>
         </message>
         <message>
             <source>plan</source>
-            <translation type="unfinished" />
+            <translation>Plan</translation>
         </message>
         <message>
             <source>plan replaced: %1</source>
-            <translation type="unfinished" />
+            <translation>Plan ersetzt: %1</translation>
         </message>
         <message>
             <source>plate</source>
@@ -5817,7 +5880,7 @@
         </message>
         <message>
             <source>plate cold or dirty</source>
-            <translation type="unfinished" />
+            <translation>Heizelement kalt, schmutzig</translation>
         </message>
         <message>
             <source>plate drawn out while pressed</source>
@@ -5829,7 +5892,7 @@
         </message>
         <message>
             <source>plate on its face</source>
-            <translation type="unfinished" />
+            <translation>Heizelementfläche</translation>
         </message>
         <message>
             <source>plate out</source>
@@ -5837,11 +5900,11 @@
         </message>
         <message>
             <source>plate read on its face</source>
-            <translation type="unfinished" />
+            <translation>Heizelement an der Fläche gemessen</translation>
         </message>
         <message>
             <source>plate settled for ten minutes</source>
-            <translation type="unfinished" />
+            <translation>Heizelement zehn Minuten durchgewärmt</translation>
         </message>
         <message>
             <source>plate temperature</source>
@@ -5853,7 +5916,7 @@
         </message>
         <message>
             <source>plate wiped</source>
-            <translation type="unfinished" />
+            <translation>Heizelement geputzt</translation>
         </message>
         <message>
             <source>plate wiped: it burns</source>
@@ -5873,19 +5936,19 @@
         </message>
         <message>
             <source>power was off for %1, by a clock that nobody confirmed</source>
-            <translation type="unfinished" />
+            <translation>Strom war %1 weg, nach einer Uhr, die niemand bestätigt hat</translation>
         </message>
         <message>
             <source>power was off for %1, confirmed by a person</source>
-            <translation type="unfinished" />
+            <translation>Strom war %1 weg, von einer Person bestätigt</translation>
         </message>
         <message>
             <source>power was off for %1; the clock went back</source>
-            <translation type="unfinished" />
+            <translation>Strom war %1 weg; die Uhr ging zurück</translation>
         </message>
         <message>
             <source>practice</source>
-            <translation type="unfinished" />
+            <translation>Übung</translation>
         </message>
         <message>
             <source>prepare</source>
@@ -5901,7 +5964,7 @@
         </message>
         <message>
             <source>pressure in cooling</source>
-            <translation type="unfinished" />
+            <translation>Druck beim Abkühlen</translation>
         </message>
         <message>
             <source>pressure ± %1</source>
@@ -5957,7 +6020,7 @@
         </message>
         <message>
             <source>production</source>
-            <translation type="unfinished" />
+            <translation>Fertigung</translation>
         </message>
         <message>
             <source>program lost</source>
@@ -5965,7 +6028,7 @@
         </message>
         <message>
             <source>protective film off</source>
-            <translation type="unfinished" />
+            <translation>Schutzfolie ab</translation>
         </message>
         <message>
             <source>rate of spring %1, N for each %2</source>
@@ -5985,11 +6048,11 @@
         </message>
         <message>
             <source>read wrong</source>
-            <translation type="unfinished" />
+            <translation>falsch gelesen</translation>
         </message>
         <message>
             <source>reading</source>
-            <translation type="unfinished" />
+            <translation>Skalenwert</translation>
         </message>
         <message>
             <source>reading %1</source>
@@ -6001,7 +6064,7 @@
         </message>
         <message>
             <source>reading in cooling</source>
-            <translation type="unfinished" />
+            <translation>Skala beim Abkühlen</translation>
         </message>
         <message>
             <source>reading without force, %1</source>
@@ -6025,11 +6088,11 @@
         </message>
         <message>
             <source>reason</source>
-            <translation type="unfinished" />
+            <translation>Grund</translation>
         </message>
         <message>
             <source>reason for %1: %2</source>
-            <translation type="unfinished" />
+            <translation>Grund für %1: %2</translation>
         </message>
         <message>
             <source>reference air</source>
@@ -6045,15 +6108,15 @@
         </message>
         <message>
             <source>released</source>
-            <translation type="unfinished" />
+            <translation>freigegeben</translation>
         </message>
         <message>
             <source>remark</source>
-            <translation type="unfinished" />
+            <translation>Vermerk</translation>
         </message>
         <message>
             <source>remarks, reasons, photos, grading</source>
-            <translation type="unfinished" />
+            <translation>Vermerke, Gründe, Fotos, Bewertung</translation>
         </message>
         <message>
             <source>rows 1 to %1</source>
@@ -6069,11 +6132,11 @@
         </message>
         <message>
             <source>rules %1 %2; it stands as it was stored</source>
-            <translation type="unfinished" />
+            <translation>Regeln %1 %2; bleibt, wie es gespeichert wurde</translation>
         </message>
         <message>
             <source>rules %1, by the plan's limits alone</source>
-            <translation type="unfinished" />
+            <translation>Regeln %1, nur nach den Grenzen des Plans</translation>
         </message>
         <message>
             <source>s</source>
@@ -6109,7 +6172,7 @@
         </message>
         <message>
             <source>scale fine enough for the tolerance</source>
-            <translation type="unfinished" />
+            <translation>Skala fein genug für die Toleranz</translation>
         </message>
         <message>
             <source>scale not calibrated</source>
@@ -6117,15 +6180,15 @@
         </message>
         <message>
             <source>scale read without load</source>
-            <translation type="unfinished" />
+            <translation>Skala ohne Last abgelesen</translation>
         </message>
         <message>
             <source>scale without load</source>
-            <translation type="unfinished" />
+            <translation>Skala ohne Last</translation>
         </message>
         <message>
             <source>scale, %1: %2</source>
-            <translation type="unfinished" />
+            <translation>Skala, %1: %2</translation>
         </message>
         <message>
             <source>scale: a mark every %1</source>
@@ -6137,11 +6200,11 @@
         </message>
         <message>
             <source>seal it, by PIN</source>
-            <translation type="unfinished" />
+            <translation>mit PIN versiegeln</translation>
         </message>
         <message>
             <source>seal of %1 by %2, made %3, rows 1 to %4; fingerprint %5; key %6</source>
-            <translation type="unfinished" />
+            <translation>Siegel für %1 von %2, gemacht %3, Zeilen 1 bis %4; Fingerabdruck %5; Schlüssel %6</translation>
         </message>
         <message>
             <source>sealed as far as it is; the rest comes behind</source>
@@ -6153,7 +6216,7 @@
         </message>
         <message>
             <source>seam shielded from draught, wet and sun</source>
-            <translation type="unfinished" />
+            <translation>Naht vor Zugluft, Nässe und Sonne geschützt</translation>
         </message>
         <message>
             <source>seam, sheet and force</source>
@@ -6165,7 +6228,7 @@
         </message>
         <message>
             <source>second sheet clamped</source>
-            <translation type="unfinished" />
+            <translation>zweite Tafel gespannt</translation>
         </message>
         <message>
             <source>seen in a text</source>
@@ -6177,23 +6240,23 @@
         </message>
         <message>
             <source>set against done</source>
-            <translation type="unfinished" />
+            <translation>Soll gegen Ist</translation>
         </message>
         <message>
             <source>set and done, a line a value</source>
-            <translation type="unfinished" />
+            <translation>Soll und Ist, Zeile je Wert</translation>
         </message>
         <message>
             <source>sheet %1</source>
-            <translation type="unfinished" />
+            <translation>Tafel %1</translation>
         </message>
         <message>
             <source>sheet %1, batch</source>
-            <translation type="unfinished" />
+            <translation>Tafel %1, Charge</translation>
         </message>
         <message>
             <source>sheet %1, maker</source>
-            <translation type="unfinished" />
+            <translation>Tafel %1, Hersteller</translation>
         </message>
         <message>
             <source>sheet 1</source>
@@ -6209,7 +6272,7 @@
         </message>
         <message>
             <source>shielded from draught and damp</source>
-            <translation type="unfinished" />
+            <translation>vor Zugluft und Nässe geschützt</translation>
         </message>
         <message>
             <source>shop</source>
@@ -6233,27 +6296,27 @@
         </message>
         <message>
             <source>sign-off</source>
-            <translation type="unfinished" />
+            <translation>Abzeichnung</translation>
         </message>
         <message>
             <source>signal heard at the bench</source>
-            <translation type="unfinished" />
+            <translation>Signal an der Bank gehört</translation>
         </message>
         <message>
             <source>signal seen: %1</source>
-            <translation type="unfinished" />
+            <translation>Signal gesehen: %1</translation>
         </message>
         <message>
             <source>signed by %1</source>
-            <translation type="unfinished" />
+            <translation>gezeichnet: %1</translation>
         </message>
         <message>
             <source>signed off as %1</source>
-            <translation type="unfinished" />
+            <translation>abgezeichnet als %1</translation>
         </message>
         <message>
             <source>signed off by %1, %2</source>
-            <translation type="unfinished" />
+            <translation>abgezeichnet von %1, %2</translation>
         </message>
         <message>
             <source>skin after soak</source>
@@ -6261,7 +6324,7 @@
         </message>
         <message>
             <source>skin at the end of soak</source>
-            <translation type="unfinished" />
+            <translation>Haut nach dem Anwärmen</translation>
         </message>
         <message>
             <source>skin stays molten in air for</source>
@@ -6273,7 +6336,7 @@
         </message>
         <message>
             <source>skin when the faces met</source>
-            <translation type="unfinished" />
+            <translation>Haut beim Fügen</translation>
         </message>
         <message>
             <source>skin °C</source>
@@ -6281,11 +6344,11 @@
         </message>
         <message>
             <source>skin, end of soak</source>
-            <translation type="unfinished" />
+            <translation>Haut nach Anwärmen</translation>
         </message>
         <message>
             <source>skin, faces meet</source>
-            <translation type="unfinished" />
+            <translation>Haut beim Fügen</translation>
         </message>
         <message>
             <source>slow from %1</source>
@@ -6293,7 +6356,7 @@
         </message>
         <message>
             <source>smallest bead in alignment</source>
-            <translation type="unfinished" />
+            <translation>kleinster Angleichwulst</translation>
         </message>
         <message>
             <source>smallest division, %1</source>
@@ -6313,7 +6376,7 @@
         </message>
         <message>
             <source>soak force</source>
-            <translation type="unfinished" />
+            <translation>Anwärmkraft</translation>
         </message>
         <message>
             <source>soak from zero to drag: where it stands</source>
@@ -6325,7 +6388,7 @@
         </message>
         <message>
             <source>soak pressure</source>
-            <translation type="unfinished" />
+            <translation>Anwärmdruck</translation>
         </message>
         <message>
             <source>soak pressure at most</source>
@@ -6341,7 +6404,7 @@
         </message>
         <message>
             <source>soak reading reached</source>
-            <translation type="unfinished" />
+            <translation>Anwärmwert erreicht</translation>
         </message>
         <message>
             <source>soak s</source>
@@ -6377,7 +6440,7 @@
         </message>
         <message>
             <source>somebody disturbed it</source>
-            <translation type="unfinished" />
+            <translation>jemand hat gestört</translation>
         </message>
         <message>
             <source>sound</source>
@@ -6405,7 +6468,7 @@
         </message>
         <message>
             <source>station</source>
-            <translation type="unfinished" />
+            <translation>Rechner</translation>
         </message>
         <message>
             <source>stay with the weld</source>
@@ -6437,7 +6500,7 @@
         </message>
         <message>
             <source>supervisor</source>
-            <translation type="unfinished" />
+            <translation>Aufsicht</translation>
         </message>
         <message>
             <source>table</source>
@@ -6453,11 +6516,11 @@
         </message>
         <message>
             <source>taken back</source>
-            <translation type="unfinished" />
+            <translation>zurückgenommen</translation>
         </message>
         <message>
             <source>temperature</source>
-            <translation type="unfinished" />
+            <translation>Temperatur</translation>
         </message>
         <message>
             <source>the bead ends it, not the clock</source>
@@ -6465,15 +6528,15 @@
         </message>
         <message>
             <source>the bench can't be set so</source>
-            <translation type="unfinished" />
+            <translation>Bank lässt sich nicht so stellen</translation>
         </message>
         <message>
             <source>the bench was needed</source>
-            <translation type="unfinished" />
+            <translation>Bank wurde gebraucht</translation>
         </message>
         <message>
             <source>the benches</source>
-            <translation type="unfinished" />
+            <translation>den Bänken</translation>
         </message>
         <message>
             <source>the clock is right</source>
@@ -6485,11 +6548,11 @@
         </message>
         <message>
             <source>the clock was set by %1</source>
-            <translation type="unfinished" />
+            <translation>die Uhr wurde um %1 gestellt</translation>
         </message>
         <message>
             <source>the day %1</source>
-            <translation type="unfinished" />
+            <translation>Tag %1</translation>
         </message>
         <message>
             <source>the foreman</source>
@@ -6497,15 +6560,19 @@
         </message>
         <message>
             <source>the foreman decided</source>
-            <translation type="unfinished" />
+            <translation>der Meister entschied</translation>
         </message>
         <message>
             <source>the hand was slow</source>
+            <translation>die Hand war langsam</translation>
+        </message>
+        <message>
+            <source>the job's seams: %1</source>
             <translation type="unfinished" />
         </message>
         <message>
             <source>the joints that were chosen</source>
-            <translation type="unfinished" />
+            <translation>die gewählten Schweißungen</translation>
         </message>
         <message>
             <source>the key that it types</source>
@@ -6529,15 +6596,19 @@
         </message>
         <message>
             <source>the place can't be reached</source>
-            <translation type="unfinished" />
+            <translation>Stelle nicht erreichbar</translation>
         </message>
         <message>
             <source>the plate stuck</source>
-            <translation type="unfinished" />
+            <translation>Heizelement klebte</translation>
         </message>
         <message>
             <source>the reason, for the record</source>
             <translation>der Grund, fürs Protokoll</translation>
+        </message>
+        <message>
+            <source>the ribbon is lifted</source>
+            <translation type="unfinished" />
         </message>
         <message>
             <source>the same seam</source>
@@ -6553,7 +6624,7 @@
         </message>
         <message>
             <source>the trial joint held</source>
-            <translation type="unfinished" />
+            <translation>die Probe hat gehalten</translation>
         </message>
         <message>
             <source>the trial joint was not accepted</source>
@@ -6561,7 +6632,7 @@
         </message>
         <message>
             <source>the trial joint was not good</source>
-            <translation type="unfinished" />
+            <translation>die Probe war nicht gut</translation>
         </message>
         <message>
             <source>the trial joint was not released yet</source>
@@ -6589,7 +6660,7 @@
         </message>
         <message>
             <source>there is no printer</source>
-            <translation type="unfinished" />
+            <translation>kein Drucker da</translation>
         </message>
         <message>
             <source>thick</source>
@@ -6625,7 +6696,7 @@
         </message>
         <message>
             <source>this job</source>
-            <translation type="unfinished" />
+            <translation>dieser Auftrag</translation>
         </message>
         <message>
             <source>this weld is stopped</source>
@@ -6641,11 +6712,11 @@
         </message>
         <message>
             <source>till the bead stands</source>
-            <translation type="unfinished" />
+            <translation>bis der Wulst steht</translation>
         </message>
         <message>
             <source>time</source>
-            <translation type="unfinished" />
+            <translation>Zeit</translation>
         </message>
         <message>
             <source>time of the weld</source>
@@ -6669,19 +6740,19 @@
         </message>
         <message>
             <source>to [%1]</source>
-            <translation type="unfinished" />
+            <translation>bis [%1]</translation>
         </message>
         <message>
             <source>to be cut out</source>
-            <translation type="unfinished" />
+            <translation>auszutrennen</translation>
         </message>
         <message>
             <source>to be repaired</source>
-            <translation type="unfinished" />
+            <translation>zu reparieren</translation>
         </message>
         <message>
             <source>to cut out</source>
-            <translation type="unfinished" />
+            <translation>austrennen</translation>
         </message>
         <message>
             <source>to mm</source>
@@ -6689,7 +6760,7 @@
         </message>
         <message>
             <source>to repair</source>
-            <translation type="unfinished" />
+            <translation>reparieren</translation>
         </message>
         <message>
             <source>to the list</source>
@@ -6733,7 +6804,7 @@
         </message>
         <message>
             <source>too small a deviation to matter here</source>
-            <translation type="unfinished" />
+            <translation>Abweichung hier ohne Bedeutung</translation>
         </message>
         <message>
             <source>trainee</source>
@@ -6741,15 +6812,15 @@
         </message>
         <message>
             <source>trial %1</source>
-            <translation type="unfinished" />
+            <translation>Probe %1</translation>
         </message>
         <message>
             <source>trial joint</source>
-            <translation type="unfinished" />
+            <translation>Probeschweißung</translation>
         </message>
         <message>
             <source>trial: %1</source>
-            <translation type="unfinished" />
+            <translation>Probe: %1</translation>
         </message>
         <message>
             <source>trial: not released yet</source>
@@ -6757,7 +6828,7 @@
         </message>
         <message>
             <source>trouble with the bench</source>
-            <translation type="unfinished" />
+            <translation>Störung an der Bank</translation>
         </message>
         <message>
             <source>true time</source>
@@ -6777,11 +6848,11 @@
         </message>
         <message>
             <source>typed by the keyboard</source>
-            <translation type="unfinished" />
+            <translation>mit der Tastatur</translation>
         </message>
         <message>
             <source>typed wrong</source>
-            <translation type="unfinished" />
+            <translation>vertippt</translation>
         </message>
         <message>
             <source>unit of the scale</source>
@@ -6805,15 +6876,15 @@
         </message>
         <message>
             <source>value</source>
-            <translation type="unfinished" />
+            <translation>Wert</translation>
         </message>
         <message>
             <source>verdict</source>
-            <translation type="unfinished" />
+            <translation>Urteil</translation>
         </message>
         <message>
             <source>verdict %1</source>
-            <translation type="unfinished" />
+            <translation>Urteil %1</translation>
         </message>
         <message>
             <source>wait</source>
@@ -6833,7 +6904,7 @@
         </message>
         <message>
             <source>was %1 %2</source>
-            <translation type="unfinished" />
+            <translation>war %1 %2</translation>
         </message>
         <message>
             <source>was not noticed</source>
@@ -6849,15 +6920,15 @@
         </message>
         <message>
             <source>weld plane at release about %1 °C, an estimate</source>
-            <translation type="unfinished" />
+            <translation>Fügeebene beim Ausspannen etwa %1 °C, geschätzt</translation>
         </message>
         <message>
             <source>weld plane, release</source>
-            <translation type="unfinished" />
+            <translation>Fügeebene, Ausspannen</translation>
         </message>
         <message>
             <source>weld plane, °C est.</source>
-            <translation type="unfinished" />
+            <translation>Fügeebene, ca. °C</translation>
         </message>
         <message>
             <source>welded again more often than the job allows</source>
@@ -6865,7 +6936,7 @@
         </message>
         <message>
             <source>welder</source>
-            <translation type="unfinished" />
+            <translation>Schweißer</translation>
         </message>
         <message>
             <source>welds</source>
@@ -6873,7 +6944,7 @@
         </message>
         <message>
             <source>what</source>
-            <translation type="unfinished" />
+            <translation>was</translation>
         </message>
         <message>
             <source>what people call it</source>
@@ -6897,7 +6968,7 @@
         </message>
         <message>
             <source>wheel locked</source>
-            <translation type="unfinished" />
+            <translation>Handrad gesperrt</translation>
         </message>
         <message>
             <source>where it stands</source>
@@ -6921,11 +6992,11 @@
         </message>
         <message>
             <source>who</source>
-            <translation type="unfinished" />
+            <translation>wer</translation>
         </message>
         <message>
             <source>why</source>
-            <translation type="unfinished" />
+            <translation>warum</translation>
         </message>
         <message>
             <source>widest gap between the edges when they meet mm</source>
@@ -6937,7 +7008,7 @@
         </message>
         <message>
             <source>width %1, height %2, K %3, faces out of line %4</source>
-            <translation type="unfinished" />
+            <translation>Breite %1, Höhe %2, K %3, Versatz %4</translation>
         </message>
         <message>
             <source>width, over both beads.</source>
@@ -6957,7 +7028,7 @@
         </message>
         <message>
             <source>with the words “%1”</source>
-            <translation type="unfinished" />
+            <translation>mit den Worten „%1“</translation>
         </message>
         <message>
             <source>worked out from the others</source>
@@ -6965,11 +7036,11 @@
         </message>
         <message>
             <source>wrong sheet or setting</source>
-            <translation type="unfinished" />
+            <translation>Tafel oder Einstellung falsch</translation>
         </message>
         <message>
             <source>yes</source>
-            <translation type="unfinished" />
+            <translation>ja</translation>
         </message>
         <message>
             <source>yes: the source itself says so</source>

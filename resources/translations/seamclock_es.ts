@@ -9,7 +9,7 @@
         </message>
         <message>
             <source> (%1, pressed %2)</source>
-            <translation type="unfinished" />
+            <translation> (%1, pulsado %2)</translation>
         </message>
         <message>
             <source> And %1 more: see the printed card.</source>
@@ -21,7 +21,7 @@
         </message>
         <message>
             <source> ± %1</source>
-            <translation type="unfinished" />
+            <translation> ± %1</translation>
         </message>
         <message>
             <source> · %1 ticked</source>
@@ -33,7 +33,7 @@
         </message>
         <message>
             <source>"%1" is no value for %2; allowed: %3.</source>
-            <translation type="unfinished" />
+            <translation>«%1» no es un valor para %2; permitido: %3.</translation>
         </message>
         <message>
             <source>% for each kelvin</source>
@@ -49,11 +49,11 @@
         </message>
         <message>
             <source>%1 %2 × %3</source>
-            <translation type="unfinished" />
+            <translation>%1 %2 × %3</translation>
         </message>
         <message>
             <source>%1 %2, %3: %4</source>
-            <translation type="unfinished" />
+            <translation>%1 %2, %3: %4</translation>
         </message>
         <message>
             <source>%1 %2, limit %3</source>
@@ -61,11 +61,11 @@
         </message>
         <message>
             <source>%1 %2, plan %3</source>
-            <translation type="unfinished" />
+            <translation>%1 %2, plan %3</translation>
         </message>
         <message>
             <source>%1 %2, plan %3, out of limits</source>
-            <translation type="unfinished" />
+            <translation>%1 %2, plan %3, fuera de límites</translation>
         </message>
         <message>
             <source>%1 (%2 to %3)</source>
@@ -73,11 +73,11 @@
         </message>
         <message>
             <source>%1 (%2) %3</source>
-            <translation type="unfinished" />
+            <translation>%1 (%2) %3</translation>
         </message>
         <message>
             <source>%1 (%2, to %3)</source>
-            <translation type="unfinished" />
+            <translation>%1 (%2, hasta %3)</translation>
         </message>
         <message>
             <source>%1 / %2 mm</source>
@@ -85,7 +85,7 @@
         </message>
         <message>
             <source>%1 It is in the record.</source>
-            <translation type="unfinished" />
+            <translation>%1 Consta en el registro.</translation>
         </message>
         <message>
             <source>%1 N/mm²</source>
@@ -105,7 +105,7 @@
         </message>
         <message>
             <source>%1 by %2, %3: %4</source>
-            <translation type="unfinished" />
+            <translation>%1 (%2, %3): %4</translation>
         </message>
         <message>
             <source>%1 can't be meant: %2 to %3 %4.</source>
@@ -137,7 +137,7 @@
         </message>
         <message>
             <source>%1 is %2. What is right?</source>
-            <translation type="unfinished" />
+            <translation>%1: %2. ¿Qué es lo correcto?</translation>
         </message>
         <message>
             <source>%1 is above %2 %3.</source>
@@ -149,7 +149,7 @@
         </message>
         <message>
             <source>%1 is not too far: %2.</source>
-            <translation type="unfinished" />
+            <translation>%1 no es excesivo: %2.</translation>
         </message>
         <message>
             <source>%1 is open</source>
@@ -172,12 +172,16 @@
             <translation>%1 uniones</translation>
         </message>
         <message>
+            <source>%1 joints were broken off when the program ended.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
             <source>%1 kept</source>
             <translation>hay %1</translation>
         </message>
         <message>
             <source>%1 missing or altered</source>
-            <translation type="unfinished" />
+            <translation>perdidas o alteradas: %1</translation>
         </message>
         <message>
             <source>%1 mm</source>
@@ -186,6 +190,14 @@
         <message>
             <source>%1 mm apart</source>
             <translation>separadas %1 mm</translation>
+        </message>
+        <message>
+            <source>%1 mm apart, %2 more above</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>%1 mm apart, %2 more below</source>
+            <translation type="unfinished" />
         </message>
         <message>
             <source>%1 mm to the plate</source>
@@ -221,7 +233,7 @@
         </message>
         <message>
             <source>%1 of them</source>
-            <translation type="unfinished" />
+            <translation>%1 en total</translation>
         </message>
         <message>
             <source>%1 points, due on %2</source>
@@ -265,7 +277,7 @@
         </message>
         <message>
             <source>%1 to %2 %3</source>
-            <translation type="unfinished" />
+            <translation>%1 a %2 %3</translation>
         </message>
         <message>
             <source>%1 to %2 digits.</source>
@@ -329,7 +341,7 @@
         </message>
         <message>
             <source>%1, %2 %3</source>
-            <translation type="unfinished" />
+            <translation>%1, %2 %3</translation>
         </message>
         <message>
             <source>%1, %2 mm thick, %3 mm long</source>
@@ -353,11 +365,11 @@
         </message>
         <message>
             <source>%1, and %2 more.</source>
-            <translation type="unfinished" />
+            <translation>%1, y %2 más.</translation>
         </message>
         <message>
             <source>%1, batch</source>
-            <translation type="unfinished" />
+            <translation>%1, lote</translation>
         </message>
         <message>
             <source>%1, by PIN</source>
@@ -373,19 +385,23 @@
         </message>
         <message>
             <source>%1, event %2</source>
-            <translation type="unfinished" />
+            <translation>%1, evento %2</translation>
         </message>
         <message>
             <source>%1, event %2: %3</source>
-            <translation type="unfinished" />
+            <translation>%1, evento %2: %3</translation>
         </message>
         <message>
             <source>%1, face %2</source>
-            <translation type="unfinished" />
+            <translation>%1, cara %2</translation>
         </message>
         <message>
             <source>%1, has left</source>
             <translation>%1, se ha ido</translation>
+        </message>
+        <message>
+            <source>%1, it strings</source>
+            <translation type="unfinished" />
         </message>
         <message>
             <source>%1, joint %2</source>
@@ -397,15 +413,19 @@
         </message>
         <message>
             <source>%1, maker</source>
-            <translation type="unfinished" />
+            <translation>%1, fabricante</translation>
         </message>
         <message>
             <source>%1, material</source>
-            <translation type="unfinished" />
+            <translation>%1, material</translation>
         </message>
         <message>
             <source>%1, no PIN</source>
             <translation>%1, sin PIN</translation>
+        </message>
+        <message>
+            <source>%1, skin %2 °C</source>
+            <translation type="unfinished" />
         </message>
         <message>
             <source>%1, then %2 for the second sheet</source>
@@ -413,11 +433,11 @@
         </message>
         <message>
             <source>%1, thickness</source>
-            <translation type="unfinished" />
+            <translation>%1, espesor</translation>
         </message>
         <message>
             <source>%1, to %2</source>
-            <translation type="unfinished" />
+            <translation>%1, hasta %2</translation>
         </message>
         <message>
             <source>%1, until %2</source>
@@ -429,7 +449,7 @@
         </message>
         <message>
             <source>%1. All else within limits.</source>
-            <translation type="unfinished" />
+            <translation>%1. Lo demás, dentro de límites.</translation>
         </message>
         <message>
             <source>%1. Let it cool, or cut it out.</source>
@@ -441,7 +461,7 @@
         </message>
         <message>
             <source>%1: %2 instead of %3. Why?</source>
-            <translation type="unfinished" />
+            <translation>%1: %2 en vez de %3. ¿Por qué?</translation>
         </message>
         <message>
             <source>%1: %2 s before</source>
@@ -461,7 +481,7 @@
         </message>
         <message>
             <source>%1: set %2, done %3</source>
-            <translation type="unfinished" />
+            <translation>%1: plan %2, hecho %3</translation>
         </message>
         <message>
             <source>%1: skin %2 °C and melt %3 mm as the faces met, bead %4 / %5 mm, K %6 mm</source>
@@ -485,7 +505,7 @@
         </message>
         <message>
             <source>%1; %2</source>
-            <translation type="unfinished" />
+            <translation>%1; %2</translation>
         </message>
         <message>
             <source>%1; and %2 more</source>
@@ -493,7 +513,7 @@
         </message>
         <message>
             <source>%1; by today's rules %2</source>
-            <translation type="unfinished" />
+            <translation>%1; con las reglas de hoy, %2</translation>
         </message>
         <message>
             <source>(%1, limit %2)</source>
@@ -513,23 +533,23 @@
         </message>
         <message>
             <source>, %1 cut away of both sheets together</source>
-            <translation type="unfinished" />
+            <translation>, %1 cortados de las dos placas juntas</translation>
         </message>
         <message>
             <source>, batch %1</source>
-            <translation type="unfinished" />
+            <translation>, lote %1</translation>
         </message>
         <message>
             <source>, batches %1</source>
-            <translation type="unfinished" />
+            <translation>, lotes %1</translation>
         </message>
         <message>
             <source>, cut to half: full load only after the whole time</source>
-            <translation type="unfinished" />
+            <translation>, a la mitad: carga plena solo tras el tiempo completo</translation>
         </message>
         <message>
             <source>, last entry %1</source>
-            <translation type="unfinished" />
+            <translation>, última entrada %1</translation>
         </message>
         <message>
             <source>, preload %1</source>
@@ -537,7 +557,7 @@
         </message>
         <message>
             <source>, taken %1</source>
-            <translation type="unfinished" />
+            <translation>, hecho %1</translation>
         </message>
         <message>
             <source>, zero at %1</source>
@@ -545,7 +565,7 @@
         </message>
         <message>
             <source>. %1.</source>
-            <translation type="unfinished" />
+            <translation>. %1.</translation>
         </message>
         <message>
             <source>1 class of air temperature</source>
@@ -577,7 +597,7 @@
         </message>
         <message>
             <source>1 to %1 characters</source>
-            <translation type="unfinished" />
+            <translation>1 a %1 caracteres</translation>
         </message>
         <message>
             <source>1 to %1 characters, by the keyboard.</source>
@@ -605,11 +625,11 @@
         </message>
         <message>
             <source>: </source>
-            <translation type="unfinished" />
+            <translation>: </translation>
         </message>
         <message>
             <source>: made %1</source>
-            <translation type="unfinished" />
+            <translation>: hecha %1</translation>
         </message>
         <message>
             <source>: read it at %1</source>
@@ -621,19 +641,19 @@
         </message>
         <message>
             <source>; also %1 %2</source>
-            <translation type="unfinished" />
+            <translation>; también %1 %2</translation>
         </message>
         <message>
             <source>; by the rules now: %1</source>
-            <translation type="unfinished" />
+            <translation>; con las reglas de hoy: %1</translation>
         </message>
         <message>
             <source>; calibrated %1, due %2</source>
-            <translation type="unfinished" />
+            <translation>; calibrada el %1, vence el %2</translation>
         </message>
         <message>
             <source>; cooling </source>
-            <translation type="unfinished" />
+            <translation>; enfriar </translation>
         </message>
         <message>
             <source>; cut to half: full load only after the whole time</source>
@@ -641,15 +661,15 @@
         </message>
         <message>
             <source>; its document is not in the log, so there are no actual forces</source>
-            <translation type="unfinished" />
+            <translation>; su documento no está en el registro, por eso no hay fuerzas reales</translation>
         </message>
         <message>
             <source>; plan replaced </source>
-            <translation type="unfinished" />
+            <translation>; plan sustituido </translation>
         </message>
         <message>
             <source>; scale in %1 from %2, %3</source>
-            <translation type="unfinished" />
+            <translation>; escala en %1 desde %2, %3</translation>
         </message>
         <message>
             <source>; ± %1 at %2 %3 (95 %)</source>
@@ -701,7 +721,7 @@
         </message>
         <message>
             <source>A verdict tells how a joint was made, by what people typed and tapped; it does not prove that the joint is good, and no bead does.</source>
-            <translation type="unfinished" />
+            <translation>Un dictamen dice cómo se hizo una unión, según lo que se tecleó y pulsó; no demuestra que la unión sea buena, y ningún cordón lo hace.</translation>
         </message>
         <message>
             <source>A wrong tap</source>
@@ -709,11 +729,11 @@
         </message>
         <message>
             <source>Accept</source>
-            <translation type="unfinished" />
+            <translation>Aceptar</translation>
         </message>
         <message>
             <source>Actual</source>
-            <translation type="unfinished" />
+            <translation>Real</translation>
         </message>
         <message>
             <source>Add a correction for each kelvin of air</source>
@@ -769,11 +789,11 @@
         </message>
         <message>
             <source>All</source>
-            <translation type="unfinished" />
+            <translation>Todo</translation>
         </message>
         <message>
             <source>All days</source>
-            <translation type="unfinished" />
+            <translation>Todos los días</translation>
         </message>
         <message>
             <source>All done</source>
@@ -785,7 +805,7 @@
         </message>
         <message>
             <source>All joints</source>
-            <translation type="unfinished" />
+            <translation>Todas las uniones</translation>
         </message>
         <message>
             <source>Allow it</source>
@@ -793,15 +813,15 @@
         </message>
         <message>
             <source>Allowed</source>
-            <translation type="unfinished" />
+            <translation>Permitido</translation>
         </message>
         <message>
             <source>Allowed in grey, took in black</source>
-            <translation type="unfinished" />
+            <translation>Permitido en gris, real en negro</translation>
         </message>
         <message>
             <source>Allowed: %1.</source>
-            <translation type="unfinished" />
+            <translation>Permitido: %1.</translation>
         </message>
         <message>
             <source>An estimate. It explains a weld and judges none; the procedure's limits decide.</source>
@@ -825,7 +845,7 @@
         </message>
         <message>
             <source>Another log tells this joint differently: %1.</source>
-            <translation type="unfinished" />
+            <translation>Otro registro cuenta esta unión de otro modo: %1.</translation>
         </message>
         <message>
             <source>Another name</source>
@@ -885,7 +905,7 @@
         </message>
         <message>
             <source>Asked for</source>
-            <translation type="unfinished" />
+            <translation>Selección</translation>
         </message>
         <message>
             <source>At %1</source>
@@ -917,7 +937,7 @@
         </message>
         <message>
             <source>Back to the log</source>
-            <translation type="unfinished" />
+            <translation>Volver al registro</translation>
         </message>
         <message>
             <source>Back to the weld</source>
@@ -961,11 +981,19 @@
         </message>
         <message>
             <source>Begun</source>
+            <translation>Inicio</translation>
+        </message>
+        <message>
+            <source>Below +</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Below −</source>
             <translation type="unfinished" />
         </message>
         <message>
             <source>Bench</source>
-            <translation type="unfinished" />
+            <translation>Banco</translation>
         </message>
         <message>
             <source>Bench %1 has an open weld. Practise when it is saved.</source>
@@ -981,11 +1009,11 @@
         </message>
         <message>
             <source>Bench %1 is free. Which seams are made is being read.</source>
-            <translation type="unfinished" />
+            <translation>Banco %1 libre. Se está leyendo qué juntas están hechas.</translation>
         </message>
         <message>
             <source>Benches</source>
-            <translation type="unfinished" />
+            <translation>Bancos</translation>
         </message>
         <message>
             <source>Bend test, front to back: the joint bends everywhere.</source>
@@ -1000,12 +1028,16 @@
             <translation>Además de soldar</translation>
         </message>
         <message>
+            <source>Besides, %1 broken off when the program ended.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
             <source>Both sheets: %1</source>
             <translation>Ambas placas: %1</translation>
         </message>
         <message>
             <source>Both stay in the record. The foreman's PIN is asked next.</source>
-            <translation type="unfinished" />
+            <translation>Los dos quedan en el registro. Después se pide el PIN del encargado.</translation>
         </message>
         <message>
             <source>Bring the force to zero, never past it.</source>
@@ -1025,11 +1057,11 @@
         </message>
         <message>
             <source>By the rules now: %1</source>
-            <translation type="unfinished" />
+            <translation>Con las reglas de hoy: %1</translation>
         </message>
         <message>
             <source>CSV or JSON of these</source>
-            <translation type="unfinished" />
+            <translation>CSV o JSON de estas</translation>
         </message>
         <message>
             <source>Calibration</source>
@@ -1037,7 +1069,7 @@
         </message>
         <message>
             <source>Can't be read, or told in two ways</source>
-            <translation type="unfinished" />
+            <translation>Ilegibles o contadas de dos modos</translation>
         </message>
         <message>
             <source>Cannot set it</source>
@@ -1093,7 +1125,7 @@
         </message>
         <message>
             <source>Checks and release</source>
-            <translation type="unfinished" />
+            <translation>Controles y sacado</translation>
         </message>
         <message>
             <source>Choose</source>
@@ -1137,7 +1169,7 @@
         </message>
         <message>
             <source>Clear</source>
-            <translation type="unfinished" />
+            <translation>Sin filtro</translation>
         </message>
         <message>
             <source>Clock from first contact</source>
@@ -1149,11 +1181,11 @@
         </message>
         <message>
             <source>Close the day</source>
-            <translation type="unfinished" />
+            <translation>Cerrar el día</translation>
         </message>
         <message>
             <source>Closed as: %1</source>
-            <translation type="unfinished" />
+            <translation>Cerrada como: %1</translation>
         </message>
         <message>
             <source>Cold place on the plate</source>
@@ -1189,23 +1221,23 @@
         </message>
         <message>
             <source>Copy of practice, read only</source>
-            <translation type="unfinished" />
+            <translation>Copia de práctica, solo lectura</translation>
         </message>
         <message>
             <source>Copy, read only</source>
-            <translation type="unfinished" />
+            <translation>Copia, solo lectura</translation>
         </message>
         <message>
             <source>Correct a value</source>
-            <translation type="unfinished" />
+            <translation>Corregir un valor</translation>
         </message>
         <message>
             <source>Course</source>
-            <translation type="unfinished" />
+            <translation>Proceso</translation>
         </message>
         <message>
             <source>Cut out</source>
-            <translation type="unfinished" />
+            <translation>Cortar</translation>
         </message>
         <message>
             <source>Date</source>
@@ -1213,11 +1245,11 @@
         </message>
         <message>
             <source>Day report</source>
-            <translation type="unfinished" />
+            <translation>Informe diario</translation>
         </message>
         <message>
             <source>Day report, %1</source>
-            <translation type="unfinished" />
+            <translation>Informe del día, %1</translation>
         </message>
         <message>
             <source>Day, people, screen and hands</source>
@@ -1225,11 +1257,11 @@
         </message>
         <message>
             <source>Decision</source>
-            <translation type="unfinished" />
+            <translation>Decisión</translation>
         </message>
         <message>
             <source>Decision and sign-off</source>
-            <translation type="unfinished" />
+            <translation>Decisión y firma</translation>
         </message>
         <message>
             <source>Do</source>
@@ -1273,7 +1305,7 @@
         </message>
         <message>
             <source>Edge leans</source>
-            <translation type="unfinished" />
+            <translation>Canto ladeado</translation>
         </message>
         <message>
             <source>Edge touched</source>
@@ -1309,7 +1341,7 @@
         </message>
         <message>
             <source>Estimate, not a limit</source>
-            <translation type="unfinished" />
+            <translation>Estimación, no límite</translation>
         </message>
         <message>
             <source>Estimate: each sheet loses about %1.</source>
@@ -1345,35 +1377,35 @@
         </message>
         <message>
             <source>Event</source>
-            <translation type="unfinished" />
+            <translation>Evento</translation>
         </message>
         <message>
             <source>Events</source>
-            <translation type="unfinished" />
+            <translation>Eventos</translation>
         </message>
         <message>
             <source>Events %1 to %2: %3</source>
-            <translation type="unfinished" />
+            <translation>Eventos %1 a %2: %3</translation>
         </message>
         <message>
             <source>Events %1 to %2: not sealed yet.</source>
-            <translation type="unfinished" />
+            <translation>Eventos %1 a %2: aún sin sellar.</translation>
         </message>
         <message>
             <source>Every event</source>
-            <translation type="unfinished" />
+            <translation>Cada evento</translation>
         </message>
         <message>
             <source>Every value</source>
-            <translation type="unfinished" />
+            <translation>Cada valor</translation>
         </message>
         <message>
             <source>Every value is within its limits.</source>
-            <translation type="unfinished" />
+            <translation>Todos los valores están dentro de sus límites.</translation>
         </message>
         <message>
             <source>Every value, CSV</source>
-            <translation type="unfinished" />
+            <translation>Cada valor, CSV</translation>
         </message>
         <message>
             <source>Faces cooled in the air</source>
@@ -1453,15 +1485,15 @@
         </message>
         <message>
             <source>For spreadsheets and other programs; as the list is narrowed now.</source>
-            <translation type="unfinished" />
+            <translation>Para hojas de cálculo y otros programas; con la lista filtrada como ahora.</translation>
         </message>
         <message>
             <source>For the customer</source>
-            <translation type="unfinished" />
+            <translation>Por el cliente</translation>
         </message>
         <message>
             <source>For the day's seal.</source>
-            <translation type="unfinished" />
+            <translation>Para el sello del día.</translation>
         </message>
         <message>
             <source>Force is off</source>
@@ -1469,7 +1501,7 @@
         </message>
         <message>
             <source>Force set</source>
-            <translation type="unfinished" />
+            <translation>Fuerza plan</translation>
         </message>
         <message>
             <source>Foreman</source>
@@ -1489,7 +1521,7 @@
         </message>
         <message>
             <source>From</source>
-            <translation type="unfinished" />
+            <translation>Desde</translation>
         </message>
         <message>
             <source>From %1 °C this plastic gives off harmful gas. Never weld so.</source>
@@ -1561,7 +1593,7 @@
         </message>
         <message>
             <source>Grade</source>
-            <translation type="unfinished" />
+            <translation>Grado</translation>
         </message>
         <message>
             <source>Grade, photo</source>
@@ -1573,7 +1605,7 @@
         </message>
         <message>
             <source>Guard</source>
-            <translation type="unfinished" />
+            <translation>Protección</translation>
         </message>
         <message>
             <source>Half cooling: full load only after the whole time.</source>
@@ -1593,7 +1625,7 @@
         </message>
         <message>
             <source>Heat, an estimate: it never judges</source>
-            <translation type="unfinished" />
+            <translation>Calor, una estimación: nunca juzga</translation>
         </message>
         <message>
             <source>Height</source>
@@ -1609,7 +1641,7 @@
         </message>
         <message>
             <source>How far did the scale go before you turned back?</source>
-            <translation type="unfinished" />
+            <translation>¿Hasta dónde llegó la escala antes de volver atrás?</translation>
         </message>
         <message>
             <source>How it went</source>
@@ -1645,7 +1677,7 @@
         </message>
         <message>
             <source>It came with another log; its seal stands in that one.</source>
-            <translation type="unfinished" />
+            <translation>Vino con otro registro; su sello está en aquel.</translation>
         </message>
         <message>
             <source>It can't be counted as cooling.</source>
@@ -1661,7 +1693,7 @@
         </message>
         <message>
             <source>It is %1.</source>
-            <translation type="unfinished" />
+            <translation>Estado: %1.</translation>
         </message>
         <message>
             <source>It is a trial</source>
@@ -1689,19 +1721,19 @@
         </message>
         <message>
             <source>Its events make no weld</source>
-            <translation type="unfinished" />
+            <translation>Sus eventos no forman soldadura</translation>
         </message>
         <message>
             <source>Job</source>
-            <translation type="unfinished" />
+            <translation>Trabajo</translation>
         </message>
         <message>
             <source>Job report</source>
-            <translation type="unfinished" />
+            <translation>Informe del trabajo</translation>
         </message>
         <message>
             <source>Job report, %1</source>
-            <translation type="unfinished" />
+            <translation>Informe del trabajo, %1</translation>
         </message>
         <message>
             <source>Join</source>
@@ -1709,15 +1741,15 @@
         </message>
         <message>
             <source>Joint</source>
-            <translation type="unfinished" />
+            <translation>Unión</translation>
         </message>
         <message>
             <source>Joint %1</source>
-            <translation type="unfinished" />
+            <translation>Unión %1</translation>
         </message>
         <message>
             <source>Joint %1 (%2): %3</source>
-            <translation type="unfinished" />
+            <translation>Unión %1 (%2): %3</translation>
         </message>
         <message>
             <source>Joint %1 goes on without this check.</source>
@@ -1725,11 +1757,11 @@
         </message>
         <message>
             <source>Joint %1 is accepted. Why?</source>
-            <translation type="unfinished" />
+            <translation>Se acepta la unión %1. ¿Por qué?</translation>
         </message>
         <message>
             <source>Joint %1 is accepted: %2.</source>
-            <translation type="unfinished" />
+            <translation>Unión %1 aceptada: %2.</translation>
         </message>
         <message>
             <source>Joint %1 is cut out</source>
@@ -1745,7 +1777,7 @@
         </message>
         <message>
             <source>Joint %1 is signed off.</source>
-            <translation type="unfinished" />
+            <translation>Unión %1 firmada.</translation>
         </message>
         <message>
             <source>Joint %1 is stopped. Cut back and plane again.</source>
@@ -1757,35 +1789,39 @@
         </message>
         <message>
             <source>Joint %1 is to be cut out. Why?</source>
-            <translation type="unfinished" />
+            <translation>Hay que cortar la unión %1. ¿Por qué?</translation>
         </message>
         <message>
             <source>Joint %1 is to be cut out: %2.</source>
-            <translation type="unfinished" />
+            <translation>Unión %1, a cortar: %2.</translation>
         </message>
         <message>
             <source>Joint %1 is to be repaired. Why?</source>
-            <translation type="unfinished" />
+            <translation>Hay que reparar la unión %1. ¿Por qué?</translation>
         </message>
         <message>
             <source>Joint %1 is to be repaired: %2.</source>
-            <translation type="unfinished" />
+            <translation>Unión %1, a reparar: %2.</translation>
         </message>
         <message>
             <source>Joint %1 on bench %2</source>
             <translation>Unión %1 en el banco %2</translation>
         </message>
         <message>
-            <source>Joint %1. %2 %3, %4</source>
+            <source>Joint %1 was broken off when the program ended.</source>
             <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Joint %1. %2 %3, %4</source>
+            <translation>Unión %1. %2 %3, %4</translation>
         </message>
         <message>
             <source>Joint %1. %2.</source>
-            <translation type="unfinished" />
+            <translation>Unión %1. %2.</translation>
         </message>
         <message>
             <source>Joint %1: %2 is corrected.</source>
-            <translation type="unfinished" />
+            <translation>Unión %1: se corrige %2.</translation>
         </message>
         <message>
             <source>Joint %1: %2.</source>
@@ -1809,31 +1845,31 @@
         </message>
         <message>
             <source>Joints</source>
-            <translation type="unfinished" />
+            <translation>Uniones</translation>
         </message>
         <message>
             <source>Joints in which material?</source>
-            <translation type="unfinished" />
+            <translation>¿Uniones de qué material?</translation>
         </message>
         <message>
             <source>Joints of which bench?</source>
-            <translation type="unfinished" />
+            <translation>¿Uniones de qué banco?</translation>
         </message>
         <message>
             <source>Joints of which day?</source>
-            <translation type="unfinished" />
+            <translation>¿Uniones de qué día?</translation>
         </message>
         <message>
             <source>Joints of which job?</source>
-            <translation type="unfinished" />
+            <translation>¿Uniones de qué trabajo?</translation>
         </message>
         <message>
             <source>Joints of which operator?</source>
-            <translation type="unfinished" />
+            <translation>¿Uniones de qué operario?</translation>
         </message>
         <message>
             <source>Joints with which verdict?</source>
-            <translation type="unfinished" />
+            <translation>¿Uniones con qué dictamen?</translation>
         </message>
         <message>
             <source>Judged by the top bead</source>
@@ -1865,7 +1901,7 @@
         </message>
         <message>
             <source>Known before</source>
-            <translation type="unfinished" />
+            <translation>Sabido antes</translation>
         </message>
         <message>
             <source>Last step is in memory only: leave the machine on. %1</source>
@@ -1905,7 +1941,7 @@
         </message>
         <message>
             <source>Length</source>
-            <translation type="unfinished" />
+            <translation>Longitud</translation>
         </message>
         <message>
             <source>Length of the seam</source>
@@ -1961,7 +1997,7 @@
         </message>
         <message>
             <source>Limit</source>
-            <translation type="unfinished" />
+            <translation>Límite</translation>
         </message>
         <message>
             <source>Limits</source>
@@ -1993,7 +2029,7 @@
         </message>
         <message>
             <source>Looked at</source>
-            <translation type="unfinished" />
+            <translation>Examen</translation>
         </message>
         <message>
             <source>Looked for in %1.</source>
@@ -2021,7 +2057,7 @@
         </message>
         <message>
             <source>Material</source>
-            <translation type="unfinished" />
+            <translation>Material</translation>
         </message>
         <message>
             <source>May fall</source>
@@ -2065,7 +2101,7 @@
         </message>
         <message>
             <source>More rows</source>
-            <translation type="unfinished" />
+            <translation>Más abajo</translation>
         </message>
         <message>
             <source>More: %1 of %2</source>
@@ -2121,7 +2157,7 @@
         </message>
         <message>
             <source>No decision and no sign-off yet.</source>
-            <translation type="unfinished" />
+            <translation>Aún sin decisión ni firma.</translation>
         </message>
         <message>
             <source>No foreman has a PIN on this tablet.</source>
@@ -2137,7 +2173,7 @@
         </message>
         <message>
             <source>No joint here is wholly covered by a seal.</source>
-            <translation type="unfinished" />
+            <translation>Ninguna unión de aquí está del todo cubierta por un sello.</translation>
         </message>
         <message>
             <source>No joint is in this log yet.</source>
@@ -2145,7 +2181,7 @@
         </message>
         <message>
             <source>No joint is like that.</source>
-            <translation type="unfinished" />
+            <translation>Ninguna unión es así.</translation>
         </message>
         <message>
             <source>No joint on this day</source>
@@ -2169,7 +2205,7 @@
         </message>
         <message>
             <source>No phase was begun.</source>
-            <translation type="unfinished" />
+            <translation>No se empezó ninguna fase.</translation>
         </message>
         <message>
             <source>No plastic, no heat, no harm: make your mistakes here.</source>
@@ -2177,7 +2213,7 @@
         </message>
         <message>
             <source>No reason was stored.</source>
-            <translation type="unfinished" />
+            <translation>No se guardó ningún motivo.</translation>
         </message>
         <message>
             <source>No sound. Watch this screen. The weld goes on.</source>
@@ -2197,7 +2233,7 @@
         </message>
         <message>
             <source>Nobody has looked at this joint yet.</source>
-            <translation type="unfinished" />
+            <translation>Nadie ha examinado aún esta unión.</translation>
         </message>
         <message>
             <source>Nobody in particular</source>
@@ -2205,11 +2241,11 @@
         </message>
         <message>
             <source>Not finished</source>
-            <translation type="unfinished" />
+            <translation>Sin terminar</translation>
         </message>
         <message>
             <source>Not finished: %1</source>
-            <translation type="unfinished" />
+            <translation>Sin terminar: %1</translation>
         </message>
         <message>
             <source>Not good: cut it out</source>
@@ -2241,7 +2277,7 @@
         </message>
         <message>
             <source>Not sealed yet.</source>
-            <translation type="unfinished" />
+            <translation>Aún sin sellar.</translation>
         </message>
         <message>
             <source>Not sure</source>
@@ -2249,7 +2285,7 @@
         </message>
         <message>
             <source>Not wholly covered by a seal: joints %1.</source>
-            <translation type="unfinished" />
+            <translation>No cubiertas del todo por un sello: uniones %1.</translation>
         </message>
         <message>
             <source>Not yet</source>
@@ -2293,7 +2329,7 @@
         </message>
         <message>
             <source>Nothing.</source>
-            <translation type="unfinished" />
+            <translation>Nada.</translation>
         </message>
         <message>
             <source>Now</source>
@@ -2309,7 +2345,7 @@
         </message>
         <message>
             <source>Numbers</source>
-            <translation type="unfinished" />
+            <translation>Números</translation>
         </message>
         <message>
             <source>Older</source>
@@ -2317,7 +2353,7 @@
         </message>
         <message>
             <source>On the sheet</source>
-            <translation type="unfinished" />
+            <translation>En la placa</translation>
         </message>
         <message>
             <source>Once the wheel is locked the reading will fall by about %1 %2 (%3 to %4), as the sheets close up and shrink</source>
@@ -2345,7 +2381,7 @@
         </message>
         <message>
             <source>Open</source>
-            <translation type="unfinished" />
+            <translation>Abiertas</translation>
         </message>
         <message>
             <source>Open bars</source>
@@ -2365,11 +2401,11 @@
         </message>
         <message>
             <source>Operator</source>
-            <translation type="unfinished" />
+            <translation>Operario</translation>
         </message>
         <message>
             <source>Order</source>
-            <translation type="unfinished" />
+            <translation>Pedido</translation>
         </message>
         <message>
             <source>Order of release</source>
@@ -2389,7 +2425,7 @@
         </message>
         <message>
             <source>Out</source>
-            <translation type="unfinished" />
+            <translation>Fuera</translation>
         </message>
         <message>
             <source>Out of limits</source>
@@ -2413,7 +2449,7 @@
         </message>
         <message>
             <source>PDF of these joints</source>
-            <translation type="unfinished" />
+            <translation>PDF de estas uniones</translation>
         </message>
         <message>
             <source>PIN of %1</source>
@@ -2429,15 +2465,15 @@
         </message>
         <message>
             <source>Part</source>
-            <translation type="unfinished" />
+            <translation>Pieza</translation>
         </message>
         <message>
             <source>Photos</source>
-            <translation type="unfinished" />
+            <translation>Fotos</translation>
         </message>
         <message>
             <source>Photos are in no backup. %1</source>
-            <translation type="unfinished" />
+            <translation>Fotos sin respaldo. %1</translation>
         </message>
         <message>
             <source>Place %1 of %2, at %3 mm: </source>
@@ -2549,11 +2585,11 @@
         </message>
         <message>
             <source>Practice. No joint here counts, and this report is no certificate.</source>
-            <translation type="unfinished" />
+            <translation>Práctica. Ninguna unión de aquí cuenta y este informe no es un certificado.</translation>
         </message>
         <message>
             <source>Practice. This joint counts for nothing, and this record is no certificate.</source>
-            <translation type="unfinished" />
+            <translation>Práctica. Esta unión no cuenta para nada y este informe no es un certificado.</translation>
         </message>
         <message>
             <source>Prepare</source>
@@ -2577,7 +2613,7 @@
         </message>
         <message>
             <source>Pressure set</source>
-            <translation type="unfinished" />
+            <translation>Presión plan</translation>
         </message>
         <message>
             <source>Pressure, plate</source>
@@ -2605,7 +2641,7 @@
         </message>
         <message>
             <source>Procedures</source>
-            <translation type="unfinished" />
+            <translation>Procedimientos</translation>
         </message>
         <message>
             <source>Rate %1 N for each %2 (± %3 %), zero at %4 %2.</source>
@@ -2649,7 +2685,7 @@
         </message>
         <message>
             <source>Readings and measures</source>
-            <translation type="unfinished" />
+            <translation>Lecturas y medidas</translation>
         </message>
         <message>
             <source>Readings of the scale against the forces that a load cell shows: at least 3, over the whole range that is welded with.</source>
@@ -2657,23 +2693,28 @@
         </message>
         <message>
             <source>Reason</source>
-            <translation type="unfinished" />
+            <translation>Motivo</translation>
         </message>
         <message>
             <source>Record</source>
-            <translation type="unfinished" />
+            <translation>Informe</translation>
         </message>
         <message>
             <source>Record of a heated-tool butt weld</source>
-            <translation type="unfinished" />
+            <translation>Informe de soldadura a tope con elemento calefactor</translation>
         </message>
         <message>
             <source>Record of joint %1</source>
-            <translation type="unfinished" />
+            <translation>Informe de la unión %1</translation>
         </message>
         <message>
             <source>Release</source>
             <translation>Sacar</translation>
+        </message>
+        <message>
+            <source>Release</source>
+            <comment>a trial joint, by the foreman</comment>
+            <translation>Liberar</translation>
         </message>
         <message>
             <source>Release it</source>
@@ -2685,19 +2726,19 @@
         </message>
         <message>
             <source>Remarks</source>
-            <translation type="unfinished" />
+            <translation>Observ.</translation>
         </message>
         <message>
             <source>Repair</source>
-            <translation type="unfinished" />
+            <translation>Reparar</translation>
         </message>
         <message>
             <source>Report</source>
-            <translation type="unfinished" />
+            <translation>Informe</translation>
         </message>
         <message>
             <source>Report of chosen joints</source>
-            <translation type="unfinished" />
+            <translation>Informe de uniones elegidas</translation>
         </message>
         <message>
             <source>Right-handed</source>
@@ -2717,7 +2758,7 @@
         </message>
         <message>
             <source>Said, changed and seen</source>
-            <translation type="unfinished" />
+            <translation>Dicho, cambiado y visto</translation>
         </message>
         <message>
             <source>Same again</source>
@@ -2761,7 +2802,7 @@
         </message>
         <message>
             <source>Scale and force</source>
-            <translation type="unfinished" />
+            <translation>Escala y fuerza</translation>
         </message>
         <message>
             <source>Scale and springs</source>
@@ -2805,7 +2846,7 @@
         </message>
         <message>
             <source>Seal</source>
-            <translation type="unfinished" />
+            <translation>Sello</translation>
         </message>
         <message>
             <source>Seal again</source>
@@ -2817,7 +2858,7 @@
         </message>
         <message>
             <source>Sealed</source>
-            <translation type="unfinished" />
+            <translation>Sellada</translation>
         </message>
         <message>
             <source>Sealed at %1 by %2</source>
@@ -2825,11 +2866,11 @@
         </message>
         <message>
             <source>Seals</source>
-            <translation type="unfinished" />
+            <translation>Sellos</translation>
         </message>
         <message>
             <source>Seam</source>
-            <translation type="unfinished" />
+            <translation>Junta</translation>
         </message>
         <message>
             <source>Seam %1</source>
@@ -2865,23 +2906,23 @@
         </message>
         <message>
             <source>Seamclock; log %1</source>
-            <translation type="unfinished" />
+            <translation>Seamclock; registro %1</translation>
         </message>
         <message>
             <source>Seamclock; log %1, %2</source>
-            <translation type="unfinished" />
+            <translation>Seamclock; registro %1, %2</translation>
         </message>
         <message>
             <source>Seams</source>
-            <translation type="unfinished" />
+            <translation>Juntas</translation>
         </message>
         <message>
             <source>Search</source>
-            <translation type="unfinished" />
+            <translation>Buscar</translation>
         </message>
         <message>
             <source>Search for what?</source>
-            <translation type="unfinished" />
+            <translation>¿Qué se busca?</translation>
         </message>
         <message>
             <source>Second sheet</source>
@@ -2912,8 +2953,13 @@
             <translation>Poner</translation>
         </message>
         <message>
+            <source>Set</source>
+            <comment>what was to be, beside what was</comment>
+            <translation>Plan</translation>
+        </message>
+        <message>
             <source>Set and actual</source>
-            <translation type="unfinished" />
+            <translation>Plan y valor real</translation>
         </message>
         <message>
             <source>Set gap</source>
@@ -2937,11 +2983,11 @@
         </message>
         <message>
             <source>Sheet</source>
-            <translation type="unfinished" />
+            <translation>Placa</translation>
         </message>
         <message>
             <source>Sheet %1</source>
-            <translation type="unfinished" />
+            <translation>Placa %1</translation>
         </message>
         <message>
             <source>Sheet %1: %2</source>
@@ -2961,7 +3007,7 @@
         </message>
         <message>
             <source>Sheets</source>
-            <translation type="unfinished" />
+            <translation>Placas</translation>
         </message>
         <message>
             <source>Sheets apart, plate out, faces together.</source>
@@ -2974,6 +3020,10 @@
         <message>
             <source>Shield the seam. Wipe it dry.</source>
             <translation>Proteger la junta. Secarla.</translation>
+        </message>
+        <message>
+            <source>Shim</source>
+            <translation type="unfinished" />
         </message>
         <message>
             <source>Shop</source>
@@ -2989,7 +3039,7 @@
         </message>
         <message>
             <source>Sign it off</source>
-            <translation type="unfinished" />
+            <translation>Firmarla</translation>
         </message>
         <message>
             <source>Signal</source>
@@ -3037,7 +3087,7 @@
         </message>
         <message>
             <source>Something else</source>
-            <translation type="unfinished" />
+            <translation>Otro motivo</translation>
         </message>
         <message>
             <source>Something is wrong</source>
@@ -3101,19 +3151,19 @@
         </message>
         <message>
             <source>Stopped: %1</source>
-            <translation type="unfinished" />
+            <translation>Parada: %1</translation>
         </message>
         <message>
             <source>Stored at closing, by rules %1. By today's rules %2: %3.</source>
-            <translation type="unfinished" />
+            <translation>Guardado al cerrar, con reglas %1. Con las reglas de hoy (%2): %3.</translation>
         </message>
         <message>
             <source>Stored at closing: %1</source>
-            <translation type="unfinished" />
+            <translation>Guardado al cerrar: %1</translation>
         </message>
         <message>
             <source>Sums by sheet</source>
-            <translation type="unfinished" />
+            <translation>Sumas por placa</translation>
         </message>
         <message>
             <source>Supervisor</source>
@@ -3121,7 +3171,7 @@
         </message>
         <message>
             <source>Tables</source>
-            <translation type="unfinished" />
+            <translation>Tablas</translation>
         </message>
         <message>
             <source>Take back</source>
@@ -3201,15 +3251,15 @@
         </message>
         <message>
             <source>The file can't be read: %1</source>
-            <translation type="unfinished" />
+            <translation>El archivo no se puede leer: %1</translation>
         </message>
         <message>
             <source>The file is not the one that was kept; it is not shown: %1</source>
-            <translation type="unfinished" />
+            <translation>El archivo no es el que se guardó; no se muestra: %1</translation>
         </message>
         <message>
             <source>The file is not there: %1</source>
-            <translation type="unfinished" />
+            <translation>El archivo no está: %1</translation>
         </message>
         <message>
             <source>The film is off the edges.</source>
@@ -3245,7 +3295,7 @@
         </message>
         <message>
             <source>The foreman's PIN is asked next; the verdict stays as it is.</source>
-            <translation type="unfinished" />
+            <translation>Después se pide el PIN del encargado; el dictamen no cambia.</translation>
         </message>
         <message>
             <source>The hand was slow</source>
@@ -3277,11 +3327,11 @@
         </message>
         <message>
             <source>The list, CSV</source>
-            <translation type="unfinished" />
+            <translation>La lista, CSV</translation>
         </message>
         <message>
             <source>The list, JSON</source>
-            <translation type="unfinished" />
+            <translation>La lista, JSON</translation>
         </message>
         <message>
             <source>The log is damaged. Finish the weld, end the program, start it again. %1</source>
@@ -3317,7 +3367,7 @@
         </message>
         <message>
             <source>The machine's own instructions, the standard in force, local rules and a qualified welder decide.</source>
-            <translation type="unfinished" />
+            <translation>Deciden las instrucciones de la máquina, la norma vigente, la normativa local y un soldador cualificado.</translation>
         </message>
         <message>
             <source>The melt flow rates are far apart.</source>
@@ -3341,7 +3391,7 @@
         </message>
         <message>
             <source>The plan names no source.</source>
-            <translation type="unfinished" />
+            <translation>El plan no nombra ninguna fuente.</translation>
         </message>
         <message>
             <source>The plate burns at once. Gloves for heat, but never on planed faces; park the plate guarded.</source>
@@ -3349,7 +3399,7 @@
         </message>
         <message>
             <source>The plate burns at once; the tables crush, and the spring stores its force; overheated plastic and coatings give off harmful fume.</source>
-            <translation type="unfinished" />
+            <translation>El espejo calefactor quema al instante; las mesas aplastan y el muelle guarda su fuerza; el plástico y los recubrimientos sobrecalentados desprenden humos nocivos.</translation>
         </message>
         <message>
             <source>The plate can't be set so</source>
@@ -3396,16 +3446,20 @@
             <translation>Al procedimiento le falta: %1.</translation>
         </message>
         <message>
-            <source>The record is on the printer: %1</source>
+            <source>The program ended in mid-weld: nothing was kept to see again.</source>
             <translation type="unfinished" />
+        </message>
+        <message>
+            <source>The record is on the printer: %1</source>
+            <translation>Informe en la impresora: %1</translation>
         </message>
         <message>
             <source>The record is saved: %1</source>
-            <translation type="unfinished" />
+            <translation>Informe guardado: %1</translation>
         </message>
         <message>
             <source>The report is saved: %1</source>
-            <translation type="unfinished" />
+            <translation>Informe guardado: %1</translation>
         </message>
         <message>
             <source>The same PIN once more</source>
@@ -3413,7 +3467,7 @@
         </message>
         <message>
             <source>The same was stored at closing %1, by rules %2.</source>
-            <translation type="unfinished" />
+            <translation>Lo mismo se guardó al cerrar %1, con reglas %2.</translation>
         </message>
         <message>
             <source>The screen has just come to this bench. Press again.</source>
@@ -3453,7 +3507,7 @@
         </message>
         <message>
             <source>The table is saved: %1</source>
-            <translation type="unfinished" />
+            <translation>Tabla guardada: %1</translation>
         </message>
         <message>
             <source>The tables crush, and the spring stores its force: keep hands out, and ease it before you open a clamp.</source>
@@ -3481,11 +3535,11 @@
         </message>
         <message>
             <source>The weld is not closed, so no verdict is stored yet.</source>
-            <translation type="unfinished" />
+            <translation>La soldadura no está cerrada, por eso aún no hay dictamen guardado.</translation>
         </message>
         <message>
             <source>The weld was stopped, so no verdict was stored.</source>
-            <translation type="unfinished" />
+            <translation>La soldadura se paró, por eso no se guardó dictamen.</translation>
         </message>
         <message>
             <source>There is no folder "%1".</source>
@@ -3497,15 +3551,15 @@
         </message>
         <message>
             <source>There is no such joint in this log.</source>
-            <translation type="unfinished" />
+            <translation>No hay ninguna unión así en este registro.</translation>
         </message>
         <message>
             <source>These days are not sealed.</source>
-            <translation type="unfinished" />
+            <translation>Estos días no están sellados.</translation>
         </message>
         <message>
             <source>Thickness</source>
-            <translation type="unfinished" />
+            <translation>Espesor</translation>
         </message>
         <message>
             <source>Thickness of the sheets</source>
@@ -3545,7 +3599,7 @@
         </message>
         <message>
             <source>Time</source>
-            <translation type="unfinished" />
+            <translation>Horas</translation>
         </message>
         <message>
             <source>Time goes on.</source>
@@ -3553,7 +3607,7 @@
         </message>
         <message>
             <source>Times</source>
-            <translation type="unfinished" />
+            <translation>Tiempos</translation>
         </message>
         <message>
             <source>Times, bead: %1</source>
@@ -3577,7 +3631,7 @@
         </message>
         <message>
             <source>Took</source>
-            <translation type="unfinished" />
+            <translation>Duró</translation>
         </message>
         <message>
             <source>Trainee: %1</source>
@@ -3601,11 +3655,11 @@
         </message>
         <message>
             <source>Trial joint %1 is released. Why?</source>
-            <translation type="unfinished" />
+            <translation>Se libera la unión de prueba %1. ¿Por qué?</translation>
         </message>
         <message>
             <source>Trial joint %1 is released: %2.</source>
-            <translation type="unfinished" />
+            <translation>Unión de prueba %1 liberada: %2.</translation>
         </message>
         <message>
             <source>Trial joint %1 was not accepted.</source>
@@ -3629,11 +3683,11 @@
         </message>
         <message>
             <source>Turned too far</source>
-            <translation type="unfinished" />
+            <translation>Giro excesivo</translation>
         </message>
         <message>
             <source>Turned too far, bench %1</source>
-            <translation type="unfinished" />
+            <translation>Giro excesivo, banco %1</translation>
         </message>
         <message>
             <source>Two minutes without a press: the desk is closed.</source>
@@ -3641,7 +3695,7 @@
         </message>
         <message>
             <source>Type a word or two first: the record keeps them.</source>
-            <translation type="unfinished" />
+            <translation>Teclear antes una o dos palabras: quedan en el registro.</translation>
         </message>
         <message>
             <source>Type it again</source>
@@ -3657,7 +3711,7 @@
         </message>
         <message>
             <source>Types</source>
-            <translation type="unfinished" />
+            <translation>Tipos</translation>
         </message>
         <message>
             <source>Unlock</source>
@@ -3669,15 +3723,15 @@
         </message>
         <message>
             <source>Values</source>
-            <translation type="unfinished" />
+            <translation>Valores</translation>
         </message>
         <message>
             <source>Verdict</source>
-            <translation type="unfinished" />
+            <translation>Dictamen</translation>
         </message>
         <message>
             <source>Verdict: %1</source>
-            <translation type="unfinished" />
+            <translation>Dictamen: %1</translation>
         </message>
         <message>
             <source>Wait</source>
@@ -3721,11 +3775,11 @@
         </message>
         <message>
             <source>Welders</source>
-            <translation type="unfinished" />
+            <translation>Soldadores</translation>
         </message>
         <message>
             <source>Welds again</source>
-            <translation type="unfinished" />
+            <translation>Resuelda</translation>
         </message>
         <message>
             <source>What</source>
@@ -3773,7 +3827,7 @@
         </message>
         <message>
             <source>What stood there stays in the record, struck.</source>
-            <translation type="unfinished" />
+            <translation>Lo que había queda en el registro, tachado.</translation>
         </message>
         <message>
             <source>What the seal does</source>
@@ -3781,7 +3835,7 @@
         </message>
         <message>
             <source>What the verdict found</source>
-            <translation type="unfinished" />
+            <translation>Lo hallado por el dictamen</translation>
         </message>
         <message>
             <source>What was made</source>
@@ -3789,11 +3843,11 @@
         </message>
         <message>
             <source>What was said, what was decided</source>
-            <translation type="unfinished" />
+            <translation>Qué se dijo, qué se decidió</translation>
         </message>
         <message>
             <source>What was welded</source>
-            <translation type="unfinished" />
+            <translation>Qué se soldó</translation>
         </message>
         <message>
             <source>What was wrong</source>
@@ -3829,7 +3883,7 @@
         </message>
         <message>
             <source>Where</source>
-            <translation type="unfinished" />
+            <translation>Lugar</translation>
         </message>
         <message>
             <source>Where the bench stands.</source>
@@ -3841,7 +3895,7 @@
         </message>
         <message>
             <source>Where the plan's values come from</source>
-            <translation type="unfinished" />
+            <translation>De dónde salen los valores del plan</translation>
         </message>
         <message>
             <source>Which attested values hold no more?</source>
@@ -3873,7 +3927,7 @@
         </message>
         <message>
             <source>Which photo?</source>
-            <translation type="unfinished" />
+            <translation>¿Qué foto?</translation>
         </message>
         <message>
             <source>Which photo? The newest comes first.</source>
@@ -3893,11 +3947,11 @@
         </message>
         <message>
             <source>Which table of these joints?</source>
-            <translation type="unfinished" />
+            <translation>¿Qué tabla de estas uniones?</translation>
         </message>
         <message>
             <source>Which value was written down wrong?</source>
-            <translation type="unfinished" />
+            <translation>¿Qué valor se anotó mal?</translation>
         </message>
         <message>
             <source>Which values agree with the shop's copy?</source>
@@ -3969,7 +4023,7 @@
         </message>
         <message>
             <source>Within</source>
-            <translation type="unfinished" />
+            <translation>Dentro</translation>
         </message>
         <message>
             <source>Within limits</source>
@@ -4033,11 +4087,11 @@
         </message>
         <message>
             <source>[n]: the event in the log that a value comes from</source>
-            <translation type="unfinished" />
+            <translation>[n]: el evento del registro del que sale un valor</translation>
         </message>
         <message>
             <source>[n]: the event of that joint in the log; what has no bracket stands in [1]</source>
-            <translation type="unfinished" />
+            <translation>[n]: el evento de esa unión en el registro; lo que no lleva corchetes está en [1]</translation>
         </message>
         <message>
             <source>a bench that harms nobody</source>
@@ -4049,11 +4103,11 @@
         </message>
         <message>
             <source>a copy, read only</source>
-            <translation type="unfinished" />
+            <translation>copia, solo lectura</translation>
         </message>
         <message>
             <source>a fault in the bead</source>
-            <translation type="unfinished" />
+            <translation>un defecto en el cordón</translation>
         </message>
         <message>
             <source>a foot lever</source>
@@ -4065,11 +4119,11 @@
         </message>
         <message>
             <source>a line a joint</source>
-            <translation type="unfinished" />
+            <translation>una fila por unión</translation>
         </message>
         <message>
             <source>a person's, whatever the verdict says</source>
-            <translation type="unfinished" />
+            <translation>de una persona, diga lo que diga el dictamen</translation>
         </message>
         <message>
             <source>a rate and its uncertainty; due on %1</source>
@@ -4085,7 +4139,7 @@
         </message>
         <message>
             <source>a sheet slipped</source>
-            <translation type="unfinished" />
+            <translation>se movió una placa</translation>
         </message>
         <message>
             <source>a step was set earlier</source>
@@ -4097,11 +4151,11 @@
         </message>
         <message>
             <source>a test piece broke</source>
-            <translation type="unfinished" />
+            <translation>una probeta rompió</translation>
         </message>
         <message>
             <source>a test piece held</source>
-            <translation type="unfinished" />
+            <translation>una probeta aguantó</translation>
         </message>
         <message>
             <source>a touch on the name</source>
@@ -4109,7 +4163,7 @@
         </message>
         <message>
             <source>a wrong tap</source>
-            <translation type="unfinished" />
+            <translation>toque erróneo</translation>
         </message>
         <message>
             <source>about %1</source>
@@ -4117,7 +4171,7 @@
         </message>
         <message>
             <source>above 0</source>
-            <translation type="unfinished" />
+            <translation>mayor de 0</translation>
         </message>
         <message>
             <source>above 0 mm</source>
@@ -4129,7 +4183,7 @@
         </message>
         <message>
             <source>accepted</source>
-            <translation type="unfinished" />
+            <translation>aceptada</translation>
         </message>
         <message>
             <source>act now</source>
@@ -4141,7 +4195,7 @@
         </message>
         <message>
             <source>again: joint %1 was cut out</source>
-            <translation type="unfinished" />
+            <translation>otra vez: se cortó la unión %1</translation>
         </message>
         <message>
             <source>against the first</source>
@@ -4173,7 +4227,7 @@
         </message>
         <message>
             <source>alignment</source>
-            <translation type="unfinished" />
+            <translation>igualar</translation>
         </message>
         <message>
             <source>alignment N/mm²</source>
@@ -4185,11 +4239,11 @@
         </message>
         <message>
             <source>alignment begun</source>
-            <translation type="unfinished" />
+            <translation>inicio de igualar</translation>
         </message>
         <message>
             <source>alignment force</source>
-            <translation type="unfinished" />
+            <translation>fuerza al igualar</translation>
         </message>
         <message>
             <source>alignment is slow from</source>
@@ -4201,7 +4255,7 @@
         </message>
         <message>
             <source>alignment reading</source>
-            <translation type="unfinished" />
+            <translation>lectura al igualar</translation>
         </message>
         <message>
             <source>alignment time</source>
@@ -4213,7 +4267,7 @@
         </message>
         <message>
             <source>all</source>
-            <translation type="unfinished" />
+            <translation>todos</translation>
         </message>
         <message>
             <source>all %1 values attested</source>
@@ -4229,7 +4283,7 @@
         </message>
         <message>
             <source>all joints again</source>
-            <translation type="unfinished" />
+            <translation>otra vez todas</translation>
         </message>
         <message>
             <source>all springs, N for each mm of closing</source>
@@ -4237,7 +4291,7 @@
         </message>
         <message>
             <source>allowed</source>
-            <translation type="unfinished" />
+            <translation>permitido</translation>
         </message>
         <message>
             <source>allowed %1 to %2 %3</source>
@@ -4249,7 +4303,7 @@
         </message>
         <message>
             <source>allowed up to %1 %2</source>
-            <translation type="unfinished" />
+            <translation>permitido hasta %1 %2</translation>
         </message>
         <message>
             <source>along the seam: %1</source>
@@ -4277,7 +4331,7 @@
         </message>
         <message>
             <source>and back: it goes on</source>
-            <translation type="unfinished" />
+            <translation>y vuelta atrás: sigue</translation>
         </message>
         <message>
             <source>and its report</source>
@@ -4285,7 +4339,7 @@
         </message>
         <message>
             <source>another reason</source>
-            <translation type="unfinished" />
+            <translation>otro motivo</translation>
         </message>
         <message>
             <source>as it was handed out</source>
@@ -4293,7 +4347,7 @@
         </message>
         <message>
             <source>as it was kept</source>
-            <translation type="unfinished" />
+            <translation>tal como se guardó</translation>
         </message>
         <message>
             <source>as set here</source>
@@ -4305,7 +4359,7 @@
         </message>
         <message>
             <source>at least %1</source>
-            <translation type="unfinished" />
+            <translation>mínimo %1</translation>
         </message>
         <message>
             <source>at most</source>
@@ -4313,7 +4367,7 @@
         </message>
         <message>
             <source>at most %1</source>
-            <translation type="unfinished" />
+            <translation>máximo %1</translation>
         </message>
         <message>
             <source>at most %1 %2</source>
@@ -4349,7 +4403,7 @@
         </message>
         <message>
             <source>back to</source>
-            <translation type="unfinished" />
+            <translation>volver a</translation>
         </message>
         <message>
             <source>back to the bench</source>
@@ -4377,7 +4431,7 @@
         </message>
         <message>
             <source>backed off after overshoot</source>
-            <translation type="unfinished" />
+            <translation>aflojado tras pasarse</translation>
         </message>
         <message>
             <source>bars opened under a loaded spring</source>
@@ -4389,11 +4443,11 @@
         </message>
         <message>
             <source>batch of sheet 1</source>
-            <translation type="unfinished" />
+            <translation>lote de la placa 1</translation>
         </message>
         <message>
             <source>batch of sheet 2</source>
-            <translation type="unfinished" />
+            <translation>lote de la placa 2</translation>
         </message>
         <message>
             <source>batch, first sheet</source>
@@ -4417,11 +4471,11 @@
         </message>
         <message>
             <source>bead K</source>
-            <translation type="unfinished" />
+            <translation>valor K</translation>
         </message>
         <message>
             <source>bead at %1: %2</source>
-            <translation type="unfinished" />
+            <translation>cordón a %1: %2</translation>
         </message>
         <message>
             <source>bead at least</source>
@@ -4437,7 +4491,7 @@
         </message>
         <message>
             <source>bead missing at one end</source>
-            <translation type="unfinished" />
+            <translation>falta cordón en un extremo</translation>
         </message>
         <message>
             <source>bead mm</source>
@@ -4465,11 +4519,11 @@
         </message>
         <message>
             <source>bead, grade, decisions</source>
-            <translation type="unfinished" />
+            <translation>cordón, valoración, decisiones</translation>
         </message>
         <message>
             <source>bead: %1</source>
-            <translation type="unfinished" />
+            <translation>cordón: %1</translation>
         </message>
         <message>
             <source>bead: front %1, back %2 mm</source>
@@ -4481,31 +4535,31 @@
         </message>
         <message>
             <source>before: %1</source>
-            <translation type="unfinished" />
+            <translation>antes: %1</translation>
         </message>
         <message>
             <source>begun by %1</source>
-            <translation type="unfinished" />
+            <translation>empezadas por %1</translation>
         </message>
         <message>
             <source>being looked at</source>
-            <translation type="unfinished" />
+            <translation>en examen</translation>
         </message>
         <message>
             <source>being prepared</source>
-            <translation type="unfinished" />
+            <translation>en preparación</translation>
         </message>
         <message>
             <source>being released</source>
-            <translation type="unfinished" />
+            <translation>al sacar</translation>
         </message>
         <message>
             <source>bench</source>
-            <translation type="unfinished" />
+            <translation>banco</translation>
         </message>
         <message>
             <source>bench %1</source>
-            <translation type="unfinished" />
+            <translation>banco %1</translation>
         </message>
         <message>
             <source>bench %1 · seams to %2 mm · sheets %3 to %4 mm</source>
@@ -4525,7 +4579,7 @@
         </message>
         <message>
             <source>both stay in the record</source>
-            <translation type="unfinished" />
+            <translation>los dos quedan en el registro</translation>
         </message>
         <message>
             <source>both, and chips off</source>
@@ -4534,6 +4588,10 @@
         <message>
             <source>breaks</source>
             <translation>rompe</translation>
+        </message>
+        <message>
+            <source>broken off: the program ended in mid-weld</source>
+            <translation type="unfinished" />
         </message>
         <message>
             <source>build-up</source>
@@ -4549,7 +4607,7 @@
         </message>
         <message>
             <source>by</source>
-            <translation type="unfinished" />
+            <translation>por</translation>
         </message>
         <message>
             <source>by PIN</source>
@@ -4557,11 +4615,11 @@
         </message>
         <message>
             <source>by a model of heat in the sheet, no measurement and no part of the verdict</source>
-            <translation type="unfinished" />
+            <translation>por un modelo de calor en la placa, ni medición ni parte del dictamen</translation>
         </message>
         <message>
             <source>by bead</source>
-            <translation type="unfinished" />
+            <translation>por cordón</translation>
         </message>
         <message>
             <source>by his PIN, then go on</source>
@@ -4569,7 +4627,7 @@
         </message>
         <message>
             <source>by the first event [1], unless told</source>
-            <translation type="unfinished" />
+            <translation>según el primer evento [1], salvo indicación</translation>
         </message>
         <message>
             <source>by the plan</source>
@@ -4577,11 +4635,11 @@
         </message>
         <message>
             <source>by the rules now: %1</source>
-            <translation type="unfinished" />
+            <translation>con las reglas de hoy: %1</translation>
         </message>
         <message>
             <source>by the upper end of the table's band</source>
-            <translation type="unfinished" />
+            <translation>por el extremo superior del tramo de la tabla</translation>
         </message>
         <message>
             <source>by the wall clock</source>
@@ -4601,7 +4659,7 @@
         </message>
         <message>
             <source>can't be read</source>
-            <translation type="unfinished" />
+            <translation>ilegible</translation>
         </message>
         <message>
             <source>certificate expired</source>
@@ -4629,7 +4687,7 @@
         </message>
         <message>
             <source>changeover too late</source>
-            <translation type="unfinished" />
+            <translation>cambio demasiado tarde</translation>
         </message>
         <message>
             <source>class %1: air from °C</source>
@@ -4641,11 +4699,11 @@
         </message>
         <message>
             <source>closed as %1</source>
-            <translation type="unfinished" />
+            <translation>cerrada como %1</translation>
         </message>
         <message>
             <source>closed: %1</source>
-            <translation type="unfinished" />
+            <translation>cerrada: %1</translation>
         </message>
         <message>
             <source>cold</source>
@@ -4713,7 +4771,7 @@
         </message>
         <message>
             <source>damaged: %1</source>
-            <translation type="unfinished" />
+            <translation>dañada: %1</translation>
         </message>
         <message>
             <source>dark</source>
@@ -4725,7 +4783,7 @@
         </message>
         <message>
             <source>day</source>
-            <translation type="unfinished" />
+            <translation>día</translation>
         </message>
         <message>
             <source>decimal sign %1</source>
@@ -4733,7 +4791,7 @@
         </message>
         <message>
             <source>decision</source>
-            <translation type="unfinished" />
+            <translation>decisión</translation>
         </message>
         <message>
             <source>digits typed: %1</source>
@@ -4748,6 +4806,11 @@
             <translation>hecho</translation>
         </message>
         <message>
+            <source>done</source>
+            <comment>beside what was set</comment>
+            <translation>hecho</translation>
+        </message>
+        <message>
             <source>done on, like 2030-01-07</source>
             <translation>hecha el, p. ej. 2030-01-07</translation>
         </message>
@@ -4757,11 +4820,11 @@
         </message>
         <message>
             <source>drag as read</source>
-            <translation type="unfinished" />
+            <translation>arrastre leído</translation>
         </message>
         <message>
             <source>drag read with the sheet clamped</source>
-            <translation type="unfinished" />
+            <translation>arrastre leído con la placa sujeta</translation>
         </message>
         <message>
             <source>draught</source>
@@ -4781,11 +4844,11 @@
         </message>
         <message>
             <source>e.g. another plate</source>
-            <translation type="unfinished" />
+            <translation>p. ej. otro espejo</translation>
         </message>
         <message>
             <source>each sheet lost</source>
-            <translation type="unfinished" />
+            <translation>pérdida por placa</translation>
         </message>
         <message>
             <source>edges</source>
@@ -4793,11 +4856,11 @@
         </message>
         <message>
             <source>edges meet in parallel</source>
-            <translation type="unfinished" />
+            <translation>cantos a tope y paralelos</translation>
         </message>
         <message>
             <source>edges planed, clean, not touched</source>
-            <translation type="unfinished" />
+            <translation>cantos cepillados, limpios, sin tocar</translation>
         </message>
         <message>
             <source>edition</source>
@@ -4821,27 +4884,27 @@
         </message>
         <message>
             <source>event</source>
-            <translation type="unfinished" />
+            <translation>evento</translation>
         </message>
         <message>
             <source>event %1</source>
-            <translation type="unfinished" />
+            <translation>evento %1</translation>
         </message>
         <message>
             <source>event %1 taken back</source>
-            <translation type="unfinished" />
+            <translation>evento %1 deshecho</translation>
         </message>
         <message>
             <source>event %1 was %2 earlier</source>
-            <translation type="unfinished" />
+            <translation>evento %1: ocurrió %2 antes</translation>
         </message>
         <message>
             <source>event %1, %2: was %3, is %4 (%5)</source>
-            <translation type="unfinished" />
+            <translation>evento %1, %2: era %3, es %4 (%5)</translation>
         </message>
         <message>
             <source>face %1</source>
-            <translation type="unfinished" />
+            <translation>cara %1</translation>
         </message>
         <message>
             <source>faces</source>
@@ -4881,7 +4944,7 @@
         </message>
         <message>
             <source>finished</source>
-            <translation type="unfinished" />
+            <translation>terminada</translation>
         </message>
         <message>
             <source>first and last name</source>
@@ -4897,7 +4960,7 @@
         </message>
         <message>
             <source>first sheet clamped evenly</source>
-            <translation type="unfinished" />
+            <translation>primera placa sujeta por igual</translation>
         </message>
         <message>
             <source>folder</source>
@@ -4909,7 +4972,7 @@
         </message>
         <message>
             <source>for programs</source>
-            <translation type="unfinished" />
+            <translation>para programas</translation>
         </message>
         <message>
             <source>force</source>
@@ -4921,7 +4984,7 @@
         </message>
         <message>
             <source>force in cooling</source>
-            <translation type="unfinished" />
+            <translation>fuerza al enfriar</translation>
         </message>
         <message>
             <source>foreman</source>
@@ -4933,7 +4996,7 @@
         </message>
         <message>
             <source>foreman, by PIN</source>
-            <translation type="unfinished" />
+            <translation>encargado, con PIN</translation>
         </message>
         <message>
             <source>formula</source>
@@ -4941,7 +5004,7 @@
         </message>
         <message>
             <source>found</source>
-            <translation type="unfinished" />
+            <translation>hallado</translation>
         </message>
         <message>
             <source>free</source>
@@ -4953,7 +5016,7 @@
         </message>
         <message>
             <source>from</source>
-            <translation type="unfinished" />
+            <translation>origen</translation>
         </message>
         <message>
             <source>from %1</source>
@@ -5009,11 +5072,11 @@
         </message>
         <message>
             <source>gap opened for the second sheet</source>
-            <translation type="unfinished" />
+            <translation>hueco abierto para la segunda placa</translation>
         </message>
         <message>
             <source>gap set, the same front and back</source>
-            <translation type="unfinished" />
+            <translation>hueco puesto, igual delante y atrás</translation>
         </message>
         <message>
             <source>gap × 2</source>
@@ -5025,11 +5088,11 @@
         </message>
         <message>
             <source>grade</source>
-            <translation type="unfinished" />
+            <translation>valoración</translation>
         </message>
         <message>
             <source>graded by %1: %2</source>
-            <translation type="unfinished" />
+            <translation>valorada según %1: %2</translation>
         </message>
         <message>
             <source>greatest force it holds N</source>
@@ -5057,15 +5120,15 @@
         </message>
         <message>
             <source>heated plate that hangs there: its name or mark</source>
-            <translation type="unfinished" />
+            <translation>espejo que lleva montado: su nombre o marca</translation>
         </message>
         <message>
             <source>held against this paper it shows whether the log was changed</source>
-            <translation type="unfinished" />
+            <translation>comparado con este papel muestra si se cambió el registro</translation>
         </message>
         <message>
             <source>held against this paper they show whether the log was changed</source>
-            <translation type="unfinished" />
+            <translation>comparados con este papel muestran si se cambió el registro</translation>
         </message>
         <message>
             <source>high</source>
@@ -5101,19 +5164,19 @@
         </message>
         <message>
             <source>in alignment</source>
-            <translation type="unfinished" />
+            <translation>al igualar</translation>
         </message>
         <message>
             <source>in build-up</source>
-            <translation type="unfinished" />
+            <translation>en el aumento</translation>
         </message>
         <message>
             <source>in changeover</source>
-            <translation type="unfinished" />
+            <translation>en el cambio</translation>
         </message>
         <message>
             <source>in cooling</source>
-            <translation type="unfinished" />
+            <translation>al enfriar</translation>
         </message>
         <message>
             <source>in line</source>
@@ -5121,7 +5184,7 @@
         </message>
         <message>
             <source>in soak</source>
-            <translation type="unfinished" />
+            <translation>al calentar</translation>
         </message>
         <message>
             <source>in the plan: %1 N</source>
@@ -5137,7 +5200,7 @@
         </message>
         <message>
             <source>incomplete</source>
-            <translation type="unfinished" />
+            <translation>incompleta</translation>
         </message>
         <message>
             <source>into a file</source>
@@ -5145,7 +5208,7 @@
         </message>
         <message>
             <source>into the documents</source>
-            <translation type="unfinished" />
+            <translation>en los documentos</translation>
         </message>
         <message>
             <source>it is in the record</source>
@@ -5153,7 +5216,7 @@
         </message>
         <message>
             <source>it leaks</source>
-            <translation type="unfinished" />
+            <translation>hay fuga</translation>
         </message>
         <message>
             <source>it stays</source>
@@ -5165,7 +5228,7 @@
         </message>
         <message>
             <source>it will be cut out</source>
-            <translation type="unfinished" />
+            <translation>se va a cortar</translation>
         </message>
         <message>
             <source>it will be in the record</source>
@@ -5177,19 +5240,19 @@
         </message>
         <message>
             <source>its events can't be read</source>
-            <translation type="unfinished" />
+            <translation>no se pueden leer sus eventos</translation>
         </message>
         <message>
             <source>its file can't be read</source>
-            <translation type="unfinished" />
+            <translation>no se puede leer su archivo</translation>
         </message>
         <message>
             <source>its file is missing</source>
-            <translation type="unfinished" />
+            <translation>falta su archivo</translation>
         </message>
         <message>
             <source>its file was altered</source>
-            <translation type="unfinished" />
+            <translation>archivo alterado</translation>
         </message>
         <message>
             <source>joined, bead %1 / %2 mm</source>
@@ -5197,7 +5260,7 @@
         </message>
         <message>
             <source>joining</source>
-            <translation type="unfinished" />
+            <translation>unir</translation>
         </message>
         <message>
             <source>joining N/mm²</source>
@@ -5205,7 +5268,7 @@
         </message>
         <message>
             <source>joining force</source>
-            <translation type="unfinished" />
+            <translation>fuerza al unir</translation>
         </message>
         <message>
             <source>joining pressure</source>
@@ -5221,7 +5284,7 @@
         </message>
         <message>
             <source>joint %1 begun</source>
-            <translation type="unfinished" />
+            <translation>unión %1 empezada</translation>
         </message>
         <message>
             <source>joint, out of limits</source>
@@ -5257,15 +5320,15 @@
         </message>
         <message>
             <source>left out by the foreman: %1 (%2)</source>
-            <translation type="unfinished" />
+            <translation>omitido por el encargado: %1 (%2)</translation>
         </message>
         <message>
             <source>left out by the welder: %1 (%2)</source>
-            <translation type="unfinished" />
+            <translation>omitido por el soldador: %1 (%2)</translation>
         </message>
         <message>
             <source>length</source>
-            <translation type="unfinished" />
+            <translation>longitud</translation>
         </message>
         <message>
             <source>length of the seam</source>
@@ -5281,7 +5344,7 @@
         </message>
         <message>
             <source>let it cool</source>
-            <translation type="unfinished" />
+            <translation>dejar enfriar</translation>
         </message>
         <message>
             <source>light</source>
@@ -5305,11 +5368,11 @@
         </message>
         <message>
             <source>local times</source>
-            <translation type="unfinished" />
+            <translation>horas locales</translation>
         </message>
         <message>
             <source>local times, %1</source>
-            <translation type="unfinished" />
+            <translation>horas locales, %1</translation>
         </message>
         <message>
             <source>lock</source>
@@ -5337,7 +5400,7 @@
         </message>
         <message>
             <source>looked at: the bead is good</source>
-            <translation type="unfinished" />
+            <translation>examinada: el cordón es bueno</translation>
         </message>
         <message>
             <source>lost before the faces press N</source>
@@ -5357,7 +5420,7 @@
         </message>
         <message>
             <source>lowest</source>
-            <translation type="unfinished" />
+            <translation>mínima</translation>
         </message>
         <message>
             <source>made %1</source>
@@ -5365,15 +5428,15 @@
         </message>
         <message>
             <source>maker %1</source>
-            <translation type="unfinished" />
+            <translation>fabricante %1</translation>
         </message>
         <message>
             <source>maker of sheet 1</source>
-            <translation type="unfinished" />
+            <translation>fabricante, placa 1</translation>
         </message>
         <message>
             <source>maker of sheet 2</source>
-            <translation type="unfinished" />
+            <translation>fabricante, placa 2</translation>
         </message>
         <message>
             <source>maker of the sheets</source>
@@ -5385,7 +5448,7 @@
         </message>
         <message>
             <source>material %1</source>
-            <translation type="unfinished" />
+            <translation>material %1</translation>
         </message>
         <message>
             <source>materials, thickness, last day</source>
@@ -5417,7 +5480,7 @@
         </message>
         <message>
             <source>melt depth, end of soak</source>
-            <translation type="unfinished" />
+            <translation>fundido, tras calentar</translation>
         </message>
         <message>
             <source>melt flow %1</source>
@@ -5441,7 +5504,7 @@
         </message>
         <message>
             <source>molten at the end of soak</source>
-            <translation type="unfinished" />
+            <translation>fundido al acabar de calentar</translation>
         </message>
         <message>
             <source>most of soak's pressure</source>
@@ -5485,11 +5548,11 @@
         </message>
         <message>
             <source>no foreman has a PIN</source>
-            <translation type="unfinished" />
+            <translation>ningún encargado con PIN</translation>
         </message>
         <message>
             <source>no gauge at hand</source>
-            <translation type="unfinished" />
+            <translation>no hay medidor a mano</translation>
         </message>
         <message>
             <source>no load</source>
@@ -5509,7 +5572,7 @@
         </message>
         <message>
             <source>no tool at hand</source>
-            <translation type="unfinished" />
+            <translation>sin herramienta</translation>
         </message>
         <message>
             <source>no trial joint was made before</source>
@@ -5517,7 +5580,7 @@
         </message>
         <message>
             <source>no weather guard noted</source>
-            <translation type="unfinished" />
+            <translation>no consta protección exterior</translation>
         </message>
         <message>
             <source>none</source>
@@ -5529,7 +5592,7 @@
         </message>
         <message>
             <source>none noted in this log</source>
-            <translation type="unfinished" />
+            <translation>ninguno anotado en este registro</translation>
         </message>
         <message>
             <source>none was due</source>
@@ -5537,7 +5600,7 @@
         </message>
         <message>
             <source>none was kept</source>
-            <translation type="unfinished" />
+            <translation>ninguna guardada</translation>
         </message>
         <message>
             <source>none: the source lacks nothing</source>
@@ -5561,7 +5624,7 @@
         </message>
         <message>
             <source>not given</source>
-            <translation type="unfinished" />
+            <translation>sin indicar</translation>
         </message>
         <message>
             <source>not joined</source>
@@ -5569,19 +5632,19 @@
         </message>
         <message>
             <source>not needed for this weld</source>
-            <translation type="unfinished" />
+            <translation>no hace falta en esta soldadura</translation>
         </message>
         <message>
             <source>not over</source>
-            <translation type="unfinished" />
+            <translation>sin acabar</translation>
         </message>
         <message>
             <source>not passed: %1</source>
-            <translation type="unfinished" />
+            <translation>no superado: %1</translation>
         </message>
         <message>
             <source>not said</source>
-            <translation type="unfinished" />
+            <translation>sin indicar</translation>
         </message>
         <message>
             <source>not saved</source>
@@ -5589,7 +5652,7 @@
         </message>
         <message>
             <source>not sound by its record</source>
-            <translation type="unfinished" />
+            <translation>no apta según su registro</translation>
         </message>
         <message>
             <source>not there</source>
@@ -5613,11 +5676,11 @@
         </message>
         <message>
             <source>nothing is corrected</source>
-            <translation type="unfinished" />
+            <translation>no se corrige nada</translation>
         </message>
         <message>
             <source>nothing is decided</source>
-            <translation type="unfinished" />
+            <translation>no se decide nada</translation>
         </message>
         <message>
             <source>nothing is kept</source>
@@ -5633,7 +5696,7 @@
         </message>
         <message>
             <source>nothing is written</source>
-            <translation type="unfinished" />
+            <translation>no se escribe nada</translation>
         </message>
         <message>
             <source>nothing yet</source>
@@ -5653,19 +5716,19 @@
         </message>
         <message>
             <source>number %1, %2 %3</source>
-            <translation type="unfinished" />
+            <translation>número %1, %2 %3</translation>
         </message>
         <message>
             <source>number not written on it yet</source>
-            <translation type="unfinished" />
+            <translation>número aún sin escribir en ella</translation>
         </message>
         <message>
             <source>number on the sheet</source>
-            <translation type="unfinished" />
+            <translation>número en la placa</translation>
         </message>
         <message>
             <source>number, seam, batch, remark, name</source>
-            <translation type="unfinished" />
+            <translation>número, junta, lote, observación, nombre</translation>
         </message>
         <message>
             <source>of %1</source>
@@ -5741,7 +5804,7 @@
         </message>
         <message>
             <source>or: turned too far</source>
-            <translation type="unfinished" />
+            <translation>o: giro excesivo</translation>
         </message>
         <message>
             <source>out</source>
@@ -5793,19 +5856,19 @@
         </message>
         <message>
             <source>photo</source>
-            <translation type="unfinished" />
+            <translation>foto</translation>
         </message>
         <message>
             <source>photo %1, %2 bytes, SHA-256 %3</source>
-            <translation type="unfinished" />
+            <translation>foto %1, %2 bytes, SHA-256 %3</translation>
         </message>
         <message>
             <source>plan</source>
-            <translation type="unfinished" />
+            <translation>plan</translation>
         </message>
         <message>
             <source>plan replaced: %1</source>
-            <translation type="unfinished" />
+            <translation>plan sustituido: %1</translation>
         </message>
         <message>
             <source>plate</source>
@@ -5817,7 +5880,7 @@
         </message>
         <message>
             <source>plate cold or dirty</source>
-            <translation type="unfinished" />
+            <translation>espejo frío o sucio</translation>
         </message>
         <message>
             <source>plate drawn out while pressed</source>
@@ -5829,7 +5892,7 @@
         </message>
         <message>
             <source>plate on its face</source>
-            <translation type="unfinished" />
+            <translation>espejo en su cara</translation>
         </message>
         <message>
             <source>plate out</source>
@@ -5837,11 +5900,11 @@
         </message>
         <message>
             <source>plate read on its face</source>
-            <translation type="unfinished" />
+            <translation>espejo leído en su cara</translation>
         </message>
         <message>
             <source>plate settled for ten minutes</source>
-            <translation type="unfinished" />
+            <translation>espejo asentado diez minutos</translation>
         </message>
         <message>
             <source>plate temperature</source>
@@ -5853,7 +5916,7 @@
         </message>
         <message>
             <source>plate wiped</source>
-            <translation type="unfinished" />
+            <translation>espejo limpio</translation>
         </message>
         <message>
             <source>plate wiped: it burns</source>
@@ -5873,19 +5936,19 @@
         </message>
         <message>
             <source>power was off for %1, by a clock that nobody confirmed</source>
-            <translation type="unfinished" />
+            <translation>corte de luz de %1, según un reloj que nadie confirmó</translation>
         </message>
         <message>
             <source>power was off for %1, confirmed by a person</source>
-            <translation type="unfinished" />
+            <translation>corte de luz de %1, confirmado por una persona</translation>
         </message>
         <message>
             <source>power was off for %1; the clock went back</source>
-            <translation type="unfinished" />
+            <translation>corte de luz de %1; el reloj retrocedió</translation>
         </message>
         <message>
             <source>practice</source>
-            <translation type="unfinished" />
+            <translation>práctica</translation>
         </message>
         <message>
             <source>prepare</source>
@@ -5901,7 +5964,7 @@
         </message>
         <message>
             <source>pressure in cooling</source>
-            <translation type="unfinished" />
+            <translation>presión al enfriar</translation>
         </message>
         <message>
             <source>pressure ± %1</source>
@@ -5957,7 +6020,7 @@
         </message>
         <message>
             <source>production</source>
-            <translation type="unfinished" />
+            <translation>producción</translation>
         </message>
         <message>
             <source>program lost</source>
@@ -5965,7 +6028,7 @@
         </message>
         <message>
             <source>protective film off</source>
-            <translation type="unfinished" />
+            <translation>film protector quitado</translation>
         </message>
         <message>
             <source>rate of spring %1, N for each %2</source>
@@ -5985,11 +6048,11 @@
         </message>
         <message>
             <source>read wrong</source>
-            <translation type="unfinished" />
+            <translation>mal leído</translation>
         </message>
         <message>
             <source>reading</source>
-            <translation type="unfinished" />
+            <translation>lectura</translation>
         </message>
         <message>
             <source>reading %1</source>
@@ -6001,7 +6064,7 @@
         </message>
         <message>
             <source>reading in cooling</source>
-            <translation type="unfinished" />
+            <translation>lectura al enfriar</translation>
         </message>
         <message>
             <source>reading without force, %1</source>
@@ -6025,11 +6088,11 @@
         </message>
         <message>
             <source>reason</source>
-            <translation type="unfinished" />
+            <translation>motivo</translation>
         </message>
         <message>
             <source>reason for %1: %2</source>
-            <translation type="unfinished" />
+            <translation>motivo de %1: %2</translation>
         </message>
         <message>
             <source>reference air</source>
@@ -6045,15 +6108,15 @@
         </message>
         <message>
             <source>released</source>
-            <translation type="unfinished" />
+            <translation>liberada</translation>
         </message>
         <message>
             <source>remark</source>
-            <translation type="unfinished" />
+            <translation>observación</translation>
         </message>
         <message>
             <source>remarks, reasons, photos, grading</source>
-            <translation type="unfinished" />
+            <translation>observaciones, motivos, fotos, valoración</translation>
         </message>
         <message>
             <source>rows 1 to %1</source>
@@ -6069,11 +6132,11 @@
         </message>
         <message>
             <source>rules %1 %2; it stands as it was stored</source>
-            <translation type="unfinished" />
+            <translation>reglas %1 %2; queda como se guardó</translation>
         </message>
         <message>
             <source>rules %1, by the plan's limits alone</source>
-            <translation type="unfinished" />
+            <translation>reglas %1, solo por los límites del plan</translation>
         </message>
         <message>
             <source>s</source>
@@ -6109,7 +6172,7 @@
         </message>
         <message>
             <source>scale fine enough for the tolerance</source>
-            <translation type="unfinished" />
+            <translation>escala bastante fina para la tolerancia</translation>
         </message>
         <message>
             <source>scale not calibrated</source>
@@ -6117,15 +6180,15 @@
         </message>
         <message>
             <source>scale read without load</source>
-            <translation type="unfinished" />
+            <translation>escala leída sin carga</translation>
         </message>
         <message>
             <source>scale without load</source>
-            <translation type="unfinished" />
+            <translation>escala sin carga</translation>
         </message>
         <message>
             <source>scale, %1: %2</source>
-            <translation type="unfinished" />
+            <translation>escala, %1: %2</translation>
         </message>
         <message>
             <source>scale: a mark every %1</source>
@@ -6137,11 +6200,11 @@
         </message>
         <message>
             <source>seal it, by PIN</source>
-            <translation type="unfinished" />
+            <translation>sellarlo, con PIN</translation>
         </message>
         <message>
             <source>seal of %1 by %2, made %3, rows 1 to %4; fingerprint %5; key %6</source>
-            <translation type="unfinished" />
+            <translation>sello del %1 por %2, hecho %3, filas 1 a %4; huella %5; clave %6</translation>
         </message>
         <message>
             <source>sealed as far as it is; the rest comes behind</source>
@@ -6153,7 +6216,7 @@
         </message>
         <message>
             <source>seam shielded from draught, wet and sun</source>
-            <translation type="unfinished" />
+            <translation>junta protegida del aire, la humedad y el sol</translation>
         </message>
         <message>
             <source>seam, sheet and force</source>
@@ -6165,7 +6228,7 @@
         </message>
         <message>
             <source>second sheet clamped</source>
-            <translation type="unfinished" />
+            <translation>segunda placa sujeta</translation>
         </message>
         <message>
             <source>seen in a text</source>
@@ -6177,23 +6240,23 @@
         </message>
         <message>
             <source>set against done</source>
-            <translation type="unfinished" />
+            <translation>plan frente a hecho</translation>
         </message>
         <message>
             <source>set and done, a line a value</source>
-            <translation type="unfinished" />
+            <translation>plan y hecho, una fila por valor</translation>
         </message>
         <message>
             <source>sheet %1</source>
-            <translation type="unfinished" />
+            <translation>placa %1</translation>
         </message>
         <message>
             <source>sheet %1, batch</source>
-            <translation type="unfinished" />
+            <translation>placa %1, lote</translation>
         </message>
         <message>
             <source>sheet %1, maker</source>
-            <translation type="unfinished" />
+            <translation>placa %1, fabricante</translation>
         </message>
         <message>
             <source>sheet 1</source>
@@ -6209,7 +6272,7 @@
         </message>
         <message>
             <source>shielded from draught and damp</source>
-            <translation type="unfinished" />
+            <translation>protegida del aire y la humedad</translation>
         </message>
         <message>
             <source>shop</source>
@@ -6233,27 +6296,27 @@
         </message>
         <message>
             <source>sign-off</source>
-            <translation type="unfinished" />
+            <translation>firma</translation>
         </message>
         <message>
             <source>signal heard at the bench</source>
-            <translation type="unfinished" />
+            <translation>señal oída en el banco</translation>
         </message>
         <message>
             <source>signal seen: %1</source>
-            <translation type="unfinished" />
+            <translation>señal vista: %1</translation>
         </message>
         <message>
             <source>signed by %1</source>
-            <translation type="unfinished" />
+            <translation>firmada por %1</translation>
         </message>
         <message>
             <source>signed off as %1</source>
-            <translation type="unfinished" />
+            <translation>firmada como %1</translation>
         </message>
         <message>
             <source>signed off by %1, %2</source>
-            <translation type="unfinished" />
+            <translation>firmada por %1, %2</translation>
         </message>
         <message>
             <source>skin after soak</source>
@@ -6261,7 +6324,7 @@
         </message>
         <message>
             <source>skin at the end of soak</source>
-            <translation type="unfinished" />
+            <translation>piel al acabar de calentar</translation>
         </message>
         <message>
             <source>skin stays molten in air for</source>
@@ -6273,7 +6336,7 @@
         </message>
         <message>
             <source>skin when the faces met</source>
-            <translation type="unfinished" />
+            <translation>piel al juntarse las caras</translation>
         </message>
         <message>
             <source>skin °C</source>
@@ -6281,11 +6344,11 @@
         </message>
         <message>
             <source>skin, end of soak</source>
-            <translation type="unfinished" />
+            <translation>piel, tras calentar</translation>
         </message>
         <message>
             <source>skin, faces meet</source>
-            <translation type="unfinished" />
+            <translation>piel, al juntar caras</translation>
         </message>
         <message>
             <source>slow from %1</source>
@@ -6293,7 +6356,7 @@
         </message>
         <message>
             <source>smallest bead in alignment</source>
-            <translation type="unfinished" />
+            <translation>cordón mínimo al igualar</translation>
         </message>
         <message>
             <source>smallest division, %1</source>
@@ -6313,7 +6376,7 @@
         </message>
         <message>
             <source>soak force</source>
-            <translation type="unfinished" />
+            <translation>fuerza al calentar</translation>
         </message>
         <message>
             <source>soak from zero to drag: where it stands</source>
@@ -6325,7 +6388,7 @@
         </message>
         <message>
             <source>soak pressure</source>
-            <translation type="unfinished" />
+            <translation>presión al calentar</translation>
         </message>
         <message>
             <source>soak pressure at most</source>
@@ -6341,7 +6404,7 @@
         </message>
         <message>
             <source>soak reading reached</source>
-            <translation type="unfinished" />
+            <translation>lectura al calentar alcanzada</translation>
         </message>
         <message>
             <source>soak s</source>
@@ -6377,7 +6440,7 @@
         </message>
         <message>
             <source>somebody disturbed it</source>
-            <translation type="unfinished" />
+            <translation>alguien interrumpió</translation>
         </message>
         <message>
             <source>sound</source>
@@ -6405,7 +6468,7 @@
         </message>
         <message>
             <source>station</source>
-            <translation type="unfinished" />
+            <translation>puesto</translation>
         </message>
         <message>
             <source>stay with the weld</source>
@@ -6437,7 +6500,7 @@
         </message>
         <message>
             <source>supervisor</source>
-            <translation type="unfinished" />
+            <translation>supervisor</translation>
         </message>
         <message>
             <source>table</source>
@@ -6453,11 +6516,11 @@
         </message>
         <message>
             <source>taken back</source>
-            <translation type="unfinished" />
+            <translation>deshecho</translation>
         </message>
         <message>
             <source>temperature</source>
-            <translation type="unfinished" />
+            <translation>temperatura</translation>
         </message>
         <message>
             <source>the bead ends it, not the clock</source>
@@ -6465,15 +6528,15 @@
         </message>
         <message>
             <source>the bench can't be set so</source>
-            <translation type="unfinished" />
+            <translation>el banco no se ajusta así</translation>
         </message>
         <message>
             <source>the bench was needed</source>
-            <translation type="unfinished" />
+            <translation>se necesitaba el banco</translation>
         </message>
         <message>
             <source>the benches</source>
-            <translation type="unfinished" />
+            <translation>los bancos</translation>
         </message>
         <message>
             <source>the clock is right</source>
@@ -6485,11 +6548,11 @@
         </message>
         <message>
             <source>the clock was set by %1</source>
-            <translation type="unfinished" />
+            <translation>se ajustó el reloj en %1</translation>
         </message>
         <message>
             <source>the day %1</source>
-            <translation type="unfinished" />
+            <translation>el día %1</translation>
         </message>
         <message>
             <source>the foreman</source>
@@ -6497,15 +6560,19 @@
         </message>
         <message>
             <source>the foreman decided</source>
-            <translation type="unfinished" />
+            <translation>lo decidió el encargado</translation>
         </message>
         <message>
             <source>the hand was slow</source>
+            <translation>la mano fue lenta</translation>
+        </message>
+        <message>
+            <source>the job's seams: %1</source>
             <translation type="unfinished" />
         </message>
         <message>
             <source>the joints that were chosen</source>
-            <translation type="unfinished" />
+            <translation>las uniones elegidas</translation>
         </message>
         <message>
             <source>the key that it types</source>
@@ -6529,15 +6596,19 @@
         </message>
         <message>
             <source>the place can't be reached</source>
-            <translation type="unfinished" />
+            <translation>no se llega al sitio</translation>
         </message>
         <message>
             <source>the plate stuck</source>
-            <translation type="unfinished" />
+            <translation>el espejo se pegó</translation>
         </message>
         <message>
             <source>the reason, for the record</source>
             <translation>el motivo, para el registro</translation>
+        </message>
+        <message>
+            <source>the ribbon is lifted</source>
+            <translation type="unfinished" />
         </message>
         <message>
             <source>the same seam</source>
@@ -6553,7 +6624,7 @@
         </message>
         <message>
             <source>the trial joint held</source>
-            <translation type="unfinished" />
+            <translation>la unión de prueba aguantó</translation>
         </message>
         <message>
             <source>the trial joint was not accepted</source>
@@ -6561,7 +6632,7 @@
         </message>
         <message>
             <source>the trial joint was not good</source>
-            <translation type="unfinished" />
+            <translation>la unión de prueba no valía</translation>
         </message>
         <message>
             <source>the trial joint was not released yet</source>
@@ -6589,7 +6660,7 @@
         </message>
         <message>
             <source>there is no printer</source>
-            <translation type="unfinished" />
+            <translation>no hay impresora</translation>
         </message>
         <message>
             <source>thick</source>
@@ -6625,7 +6696,7 @@
         </message>
         <message>
             <source>this job</source>
-            <translation type="unfinished" />
+            <translation>este trabajo</translation>
         </message>
         <message>
             <source>this weld is stopped</source>
@@ -6641,11 +6712,11 @@
         </message>
         <message>
             <source>till the bead stands</source>
-            <translation type="unfinished" />
+            <translation>hasta el cordón</translation>
         </message>
         <message>
             <source>time</source>
-            <translation type="unfinished" />
+            <translation>hora</translation>
         </message>
         <message>
             <source>time of the weld</source>
@@ -6669,19 +6740,19 @@
         </message>
         <message>
             <source>to [%1]</source>
-            <translation type="unfinished" />
+            <translation>hasta [%1]</translation>
         </message>
         <message>
             <source>to be cut out</source>
-            <translation type="unfinished" />
+            <translation>a cortar</translation>
         </message>
         <message>
             <source>to be repaired</source>
-            <translation type="unfinished" />
+            <translation>a reparar</translation>
         </message>
         <message>
             <source>to cut out</source>
-            <translation type="unfinished" />
+            <translation>a cortar</translation>
         </message>
         <message>
             <source>to mm</source>
@@ -6689,7 +6760,7 @@
         </message>
         <message>
             <source>to repair</source>
-            <translation type="unfinished" />
+            <translation>a reparar</translation>
         </message>
         <message>
             <source>to the list</source>
@@ -6733,7 +6804,7 @@
         </message>
         <message>
             <source>too small a deviation to matter here</source>
-            <translation type="unfinished" />
+            <translation>desviación demasiado pequeña para importar aquí</translation>
         </message>
         <message>
             <source>trainee</source>
@@ -6741,15 +6812,15 @@
         </message>
         <message>
             <source>trial %1</source>
-            <translation type="unfinished" />
+            <translation>prueba %1</translation>
         </message>
         <message>
             <source>trial joint</source>
-            <translation type="unfinished" />
+            <translation>unión de prueba</translation>
         </message>
         <message>
             <source>trial: %1</source>
-            <translation type="unfinished" />
+            <translation>prueba: %1</translation>
         </message>
         <message>
             <source>trial: not released yet</source>
@@ -6757,7 +6828,7 @@
         </message>
         <message>
             <source>trouble with the bench</source>
-            <translation type="unfinished" />
+            <translation>problema con el banco</translation>
         </message>
         <message>
             <source>true time</source>
@@ -6777,11 +6848,11 @@
         </message>
         <message>
             <source>typed by the keyboard</source>
-            <translation type="unfinished" />
+            <translation>con el teclado</translation>
         </message>
         <message>
             <source>typed wrong</source>
-            <translation type="unfinished" />
+            <translation>mal tecleado</translation>
         </message>
         <message>
             <source>unit of the scale</source>
@@ -6805,15 +6876,15 @@
         </message>
         <message>
             <source>value</source>
-            <translation type="unfinished" />
+            <translation>valor</translation>
         </message>
         <message>
             <source>verdict</source>
-            <translation type="unfinished" />
+            <translation>dictamen</translation>
         </message>
         <message>
             <source>verdict %1</source>
-            <translation type="unfinished" />
+            <translation>dictamen %1</translation>
         </message>
         <message>
             <source>wait</source>
@@ -6833,7 +6904,7 @@
         </message>
         <message>
             <source>was %1 %2</source>
-            <translation type="unfinished" />
+            <translation>era %1 %2</translation>
         </message>
         <message>
             <source>was not noticed</source>
@@ -6849,15 +6920,15 @@
         </message>
         <message>
             <source>weld plane at release about %1 °C, an estimate</source>
-            <translation type="unfinished" />
+            <translation>plano soldado al sacar a unos %1 °C, estimación</translation>
         </message>
         <message>
             <source>weld plane, release</source>
-            <translation type="unfinished" />
+            <translation>plano soldado, al sacar</translation>
         </message>
         <message>
             <source>weld plane, °C est.</source>
-            <translation type="unfinished" />
+            <translation>plano soldado, °C est.</translation>
         </message>
         <message>
             <source>welded again more often than the job allows</source>
@@ -6865,7 +6936,7 @@
         </message>
         <message>
             <source>welder</source>
-            <translation type="unfinished" />
+            <translation>soldador</translation>
         </message>
         <message>
             <source>welds</source>
@@ -6873,7 +6944,7 @@
         </message>
         <message>
             <source>what</source>
-            <translation type="unfinished" />
+            <translation>qué</translation>
         </message>
         <message>
             <source>what people call it</source>
@@ -6897,7 +6968,7 @@
         </message>
         <message>
             <source>wheel locked</source>
-            <translation type="unfinished" />
+            <translation>volante bloqueado</translation>
         </message>
         <message>
             <source>where it stands</source>
@@ -6921,11 +6992,11 @@
         </message>
         <message>
             <source>who</source>
-            <translation type="unfinished" />
+            <translation>quién</translation>
         </message>
         <message>
             <source>why</source>
-            <translation type="unfinished" />
+            <translation>motivo</translation>
         </message>
         <message>
             <source>widest gap between the edges when they meet mm</source>
@@ -6937,7 +7008,7 @@
         </message>
         <message>
             <source>width %1, height %2, K %3, faces out of line %4</source>
-            <translation type="unfinished" />
+            <translation>ancho %1, altura %2, K %3, caras desalineadas %4</translation>
         </message>
         <message>
             <source>width, over both beads.</source>
@@ -6957,7 +7028,7 @@
         </message>
         <message>
             <source>with the words “%1”</source>
-            <translation type="unfinished" />
+            <translation>con las palabras «%1»</translation>
         </message>
         <message>
             <source>worked out from the others</source>
@@ -6965,11 +7036,11 @@
         </message>
         <message>
             <source>wrong sheet or setting</source>
-            <translation type="unfinished" />
+            <translation>placa o ajuste erróneo</translation>
         </message>
         <message>
             <source>yes</source>
-            <translation type="unfinished" />
+            <translation>sí</translation>
         </message>
         <message>
             <source>yes: the source itself says so</source>
