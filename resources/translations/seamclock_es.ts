@@ -173,7 +173,7 @@
         </message>
         <message>
             <source>%1 joints were broken off when the program ended.</source>
-            <translation type="unfinished" />
+            <translation>Uniones interrumpidas al acabar el programa: %1.</translation>
         </message>
         <message>
             <source>%1 kept</source>
@@ -193,11 +193,11 @@
         </message>
         <message>
             <source>%1 mm apart, %2 more above</source>
-            <translation type="unfinished" />
+            <translation>%1 mm abierto, arriba %2 más</translation>
         </message>
         <message>
             <source>%1 mm apart, %2 more below</source>
-            <translation type="unfinished" />
+            <translation>%1 mm abierto, abajo %2 más</translation>
         </message>
         <message>
             <source>%1 mm to the plate</source>
@@ -401,7 +401,7 @@
         </message>
         <message>
             <source>%1, it strings</source>
-            <translation type="unfinished" />
+            <translation>%1, hace hilos</translation>
         </message>
         <message>
             <source>%1, joint %2</source>
@@ -425,7 +425,7 @@
         </message>
         <message>
             <source>%1, skin %2 °C</source>
-            <translation type="unfinished" />
+            <translation>%1, piel %2 °C</translation>
         </message>
         <message>
             <source>%1, then %2 for the second sheet</source>
@@ -985,11 +985,11 @@
         </message>
         <message>
             <source>Below +</source>
-            <translation type="unfinished" />
+            <translation>Abajo +</translation>
         </message>
         <message>
             <source>Below −</source>
-            <translation type="unfinished" />
+            <translation>Abajo −</translation>
         </message>
         <message>
             <source>Bench</source>
@@ -1029,7 +1029,7 @@
         </message>
         <message>
             <source>Besides, %1 broken off when the program ended.</source>
-            <translation type="unfinished" />
+            <translation>Además, %1 interrumpidas al acabar el programa.</translation>
         </message>
         <message>
             <source>Both sheets: %1</source>
@@ -1809,7 +1809,7 @@
         </message>
         <message>
             <source>Joint %1 was broken off when the program ended.</source>
-            <translation type="unfinished" />
+            <translation>La unión %1 se interrumpió al acabar el programa.</translation>
         </message>
         <message>
             <source>Joint %1. %2 %3, %4</source>
@@ -3023,7 +3023,7 @@
         </message>
         <message>
             <source>Shim</source>
-            <translation type="unfinished" />
+            <translation>Calzar</translation>
         </message>
         <message>
             <source>Shop</source>
@@ -3447,7 +3447,7 @@
         </message>
         <message>
             <source>The program ended in mid-weld: nothing was kept to see again.</source>
-            <translation type="unfinished" />
+            <translation>El programa acabó a media soldadura: no quedó nada que ver.</translation>
         </message>
         <message>
             <source>The record is on the printer: %1</source>
@@ -4591,7 +4591,7 @@
         </message>
         <message>
             <source>broken off: the program ended in mid-weld</source>
-            <translation type="unfinished" />
+            <translation>interrumpida: el programa acabó a media soldadura</translation>
         </message>
         <message>
             <source>build-up</source>
@@ -6568,7 +6568,7 @@
         </message>
         <message>
             <source>the job's seams: %1</source>
-            <translation type="unfinished" />
+            <translation>juntas del trabajo: %1</translation>
         </message>
         <message>
             <source>the joints that were chosen</source>
@@ -6608,7 +6608,7 @@
         </message>
         <message>
             <source>the ribbon is lifted</source>
-            <translation type="unfinished" />
+            <translation>la cinta se levanta</translation>
         </message>
         <message>
             <source>the same seam</source>
