@@ -5,6 +5,7 @@
 
 #include <QPainter>
 #include <QPainterPath>
+#include <algorithm>
 
 namespace seamclock {
 
@@ -31,8 +32,10 @@ void CardPanel::paintEvent(QPaintEvent*) {
     QPainter painter(this);
     painter.setRenderHint(QPainter::Antialiasing);
     const bool upright = height() > width();
+    // On a small tablet there is half the height: the columns need it most.
+    const bool low = height() < px(upright ? 800 : 440);
     const double gap = px(10);
-    const double head = px(84);
+    const double head = px(low ? 58 : 84);
     QRectF all = rect();
     const QRectF title(0, 0, width(), head);
     panel(painter, title);
@@ -40,18 +43,22 @@ void CardPanel::paintEvent(QPaintEvent*) {
     const double inset = px(20);
     const double inner = width() - 2 * inset;
     drawLine(
-        painter, QRectF(inset, px(5), inner, px(42)), Qt::AlignLeft | Qt::AlignVCenter,
-        m_view.title, fittedSize(m_view.title, px(34), px(22), inner, kWordWeight), kWordWeight);
+        painter, QRectF(inset, px(low ? 3 : 5), inner, px(low ? 30 : 42)),
+        Qt::AlignLeft | Qt::AlignVCenter, m_view.title,
+        fittedSize(m_view.title, px(low ? 28 : 34), px(22), inner, kWordWeight), kWordWeight);
     painter.setPen(theme().textSoft);
     drawLine(
-        painter, QRectF(inset, px(45), inner, px(34)), Qt::AlignLeft | Qt::AlignVCenter,
-        m_view.under, fittedSize(m_view.under, px(25), px(15), inner, kPlainWeight), kPlainWeight);
+        painter, QRectF(inset, px(low ? 31 : 45), inner, px(low ? 24 : 34)),
+        Qt::AlignLeft | Qt::AlignVCenter, m_view.under,
+        fittedSize(m_view.under, px(low ? 20 : 25), px(15), inner, kPlainWeight), kPlainWeight);
     all.setTop(head + gap);
 
     const int columns = upright ? 3 : 6;
     const int rows = upright ? 2 : 1;
-    const double low = upright ? px(150) + px(190) + gap : px(158);
-    const double tall = (all.height() - low - gap - (rows - 1) * gap) / rows;
+    const double sums = px(low ? 116 : upright ? 150 : 158);
+    const double sources = low ? sums : px(190);
+    const double below = upright ? sums + sources + gap : sums;
+    const double tall = (all.height() - below - gap - (rows - 1) * gap) / rows;
     const double wide = (all.width() - (columns - 1) * gap) / columns;
     for (int i = 0; i < static_cast<int>(m_view.columns.size()); ++i) {
         const int row = i / columns;
@@ -62,12 +69,12 @@ void CardPanel::paintEvent(QPaintEvent*) {
     }
     const double under = all.top() + rows * (tall + gap);
     if (upright) {
-        paintArithmetic(painter, QRectF(0, under, width(), px(150)));
-        paintSources(painter, QRectF(0, under + px(150) + gap, width(), px(190)));
+        paintArithmetic(painter, QRectF(0, under, width(), sums));
+        paintSources(painter, QRectF(0, under + sums + gap, width(), sources));
     } else {
         const double left = width() * 0.593;
-        paintArithmetic(painter, QRectF(0, under, left, low));
-        paintSources(painter, QRectF(left + gap, under, width() - left - gap, low));
+        paintArithmetic(painter, QRectF(0, under, left, sums));
+        paintSources(painter, QRectF(left + gap, under, width() - left - gap, sums));
     }
 }
 
@@ -82,7 +89,9 @@ void CardPanel::paintColumn(
         const QRectF place(x, box.top() + tall * at, wide, tall * high);
         drawTabular(
             painter, place, Qt::AlignLeft | Qt::AlignVCenter, text,
-            fittedSize(text, px(size), px(12), wide * 0.96, weight), weight);
+            fittedSize(
+                text, std::min(px(size), tall * high / kCapHeight), px(12), wide * 0.96, weight),
+            weight);
     };
     const double sign = px(46);
     paintSign(
@@ -95,10 +104,10 @@ void CardPanel::paintColumn(
         fittedSize(column.name, px(22), px(13), name.width(), kLabelWeight), kLabelWeight);
 
     const auto withUnit = [&](double at, double high, const QString& big, const QString& unit,
-                              double size, double unitSize) {
+                              double size, double unitSize, double share) {
         const double unitWide =
             unit.isEmpty() ? 0 : textWidth(unit, px(unitSize), kLabelWeight) + px(7);
-        double fit = px(size);
+        double fit = std::min(px(size), tall * high * share / kCapHeight);
         while (fit > px(14) && tabularWidth(big, fit, kNumberWeight) + unitWide > wide) {
             fit -= px(1);
         }
@@ -114,13 +123,13 @@ void CardPanel::paintColumn(
                 unit, px(unitSize), kLabelWeight);
         }
     };
-    withUnit(0.235, 0.2, column.big, column.bigUnit, 54, 26);
+    withUnit(0.235, 0.2, column.big, column.bigUnit, 54, 26, 0.98);
     line(0.45, 0.09, column.under, 22, kLabelWeight, theme().textSoft);
     painter.setPen(QPen(theme().hairline, px(1.5)));
     painter.drawLine(
         QPointF(x, box.top() + tall * 0.575),
         QPointF(box.right() - px(14), box.top() + tall * 0.575));
-    withUnit(0.61, 0.13, column.scale, column.scaleUnit, 32, 20);
+    withUnit(0.61, 0.13, column.scale, column.scaleUnit, 32, 20, 0.7);
     line(0.74, 0.1, column.band, 22, kLabelWeight, theme().text);
     painter.setPen(theme().textSoft);
     const Wrapped foot = wrapped(column.foot, px(20), px(13), wide, 1, kPlainWeight);
@@ -143,7 +152,10 @@ void CardPanel::paintArithmetic(QPainter& painter, const QRectF& box) const {
         fittedSize(m_view.force, px(29), px(14), wide, kLabelWeight),
         fittedSize(m_view.reading, px(29), px(14), wide, kLabelWeight));
     // Warning and estimate both: every row a little closer.
-    const bool full = !m_view.warning.isEmpty() && !m_view.estimate.isEmpty();
+    // Where the panel is low there is room for one of them, and the warning comes first.
+    const bool estimated =
+        !m_view.estimate.isEmpty() && (m_view.warning.isEmpty() || tall >= px(140));
+    const bool full = !m_view.warning.isEmpty() && estimated;
     const double first = full ? 0.22 : 0.26;
     const double step = full ? 0.2 : 0.24;
     drawLine(
@@ -154,7 +166,7 @@ void CardPanel::paintArithmetic(QPainter& painter, const QRectF& box) const {
         Qt::AlignLeft | Qt::AlignVCenter, m_view.reading, size, kLabelWeight);
     double y = box.top() + tall * (full ? 0.62 : 0.74);
     const double high = tall * (full ? 0.18 : 0.24);
-    if (!m_view.estimate.isEmpty()) {
+    if (estimated) {
         painter.setPen(theme().textSoft);
         drawLine(
             painter, QRectF(x, y, wide, high), Qt::AlignLeft | Qt::AlignVCenter, m_view.estimate,
@@ -187,7 +199,7 @@ void CardPanel::paintSources(QPainter& painter, const QRectF& box) const {
     const double row = (box.height() - px(46)) / 3;
     double y = box.top() + px(42);
     for (const CardView::Source& source : m_view.sources) {
-        const double mark = px(30);
+        const double mark = std::min(px(30), row);
         const QRectF at(x, y + (row - mark) / 2, mark, mark);
         if (source.memory) {
             paintMark(painter, at, Mark::Soon, theme().tone(Tone::Soon).ink, theme());
@@ -195,6 +207,15 @@ void CardPanel::paintSources(QPainter& painter, const QRectF& box) const {
             paintSign(painter, at, source.sign, theme().tone(Tone::Normal).ink);
         }
         const double left = mark + px(12);
+        if (row < px(30)) { // one line
+            const QString both = source.what + QStringLiteral(": ") + source.standing;
+            painter.setPen(theme().text);
+            drawLine(
+                painter, QRectF(x + left, y, wide - left, row), Qt::AlignLeft | Qt::AlignVCenter,
+                both, fittedSize(both, px(18), px(10), wide - left, kPlainWeight), kPlainWeight);
+            y += row;
+            continue;
+        }
         // Two lines in a row, however low it is.
         const double what = std::min(px(20), row * 0.46);
         const double standing = std::min(px(18), row * 0.4);

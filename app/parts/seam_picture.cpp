@@ -175,8 +175,9 @@ void paintBeadToReach(Sketch& s, double leftFace, double rightFace) {
     // above the clamp where it would stand in front of it
     const double textRight = textLeft + tabularWidth(text.lines.value(0), text.size, kLabelWeight);
     const bool overClamp = textRight > clampEdge(s, rightFace, false) - s.px(8);
-    const double base =
+    const double wish =
         overClamp ? std::min(y - s.px(14), s.top() - s.px(kClampHeight + 10)) : y - s.px(14);
+    const double base = std::max(wish, s.box.top() + wrappedHeight(text) + s.px(8)); // but whole
     s.painter.setPen(s.words);
     drawWrapped(
         s.painter, QRectF(textLeft, base - height, room, height), Qt::AlignLeft | Qt::AlignBottom,
