@@ -12,7 +12,7 @@
 #include "app/print/paper_errand.h"
 #include "app/read/read_window.h"
 #include "app/sound/horn_link.h"
-#include "app/text/numbers.h"
+#include "app/text/record_words.h"
 #include "app/text/words.h"
 #include "core/heat/material_codec.h"
 #include "core/log/world.h"
@@ -458,8 +458,7 @@ int putOnPaper(const Arguments& arguments) {
         errand->work.shop = fromUtf8(shop->job.shop);
     }
     const Instant now = clock->now();
-    errand->work.printed =
-        fromUtf8(toIsoDate(now.utc, now.offset)) + QLatin1Char(' ') + wallClockText(now);
+    errand->work.printed = instantText(now).left(16); // to the minute
     const auto put = runErrand(*errand);
     if (!put) {
         return sayAndEnd(put.error());
@@ -708,9 +707,10 @@ int run(int argc, char** argv) {
     const QCommandLineOption printer(
         "printer", "With these three: the printer; an empty name is the desktop's own.", "NAME");
     const QCommandLineOption units("units", "With these three: metric or imperial.", "UNITS");
-    parser.addOptions({log,    job,    settings,  size,      whole,    silent,      snapshots,
-                       folder, themes, sizes,     operators, practice, practiceLog, lesson,
-                       pace,   record, dayReport, jobReport, out,      printer,     units});
+    parser.addOptions({log,         job,    settings, size,  whole,     silent,
+                       snapshots,   folder, themes,   sizes, operators, practice,
+                       practiceLog, lesson, pace,     read,  record,    dayReport,
+                       jobReport,   out,    printer,  units});
     parser.process(application);
     Arguments arguments;
     arguments.log = parser.value(log);
