@@ -14,7 +14,7 @@
 #include "app/read/read_window.h"
 #include "app/sound/horn_link.h"
 #include "app/text/language.h"
-#include "app/text/numbers.h"
+#include "app/text/record_words.h"
 #include "app/text/words.h"
 #include "core/heat/material_codec.h"
 #include "core/log/world.h"
@@ -464,8 +464,7 @@ int putOnPaper(const Arguments& arguments) {
         errand->work.shop = fromUtf8(shop->job.shop);
     }
     const Instant now = clock->now();
-    errand->work.printed =
-        fromUtf8(toIsoDate(now.utc, now.offset)) + QLatin1Char(' ') + wallClockText(now);
+    errand->work.printed = instantText(now).left(16); // to the minute
     const auto put = runErrand(*errand);
     if (!put) {
         return sayAndEnd(put.error());
