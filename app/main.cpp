@@ -442,6 +442,7 @@ Result<PaperErrand> errandOf(const Arguments& arguments, const Shop& shop) {
 }
 
 int putOnPaper(const Arguments& arguments) {
+    speak(arguments.language.value_or(readPreferences(arguments.settings).language));
     const auto shop = readShop(arguments.job);
     const auto clock = BootClock::make();
     const auto log = arguments.log.isEmpty() ? productionLogPath()
@@ -600,13 +601,13 @@ int weldOn(
 
 int weld(QApplication& application, const Arguments& arguments) {
     Preferences preferences = readPreferences(arguments.settings);
-    preferences.language = arguments.language.value_or(preferences.language);
-    speak(preferences.language);
     if (arguments.snapshots) {
         preferences.snapshotFolder =
             arguments.snapshots->isEmpty() ? QString() : QDir(*arguments.snapshots).absolutePath();
         writePreferences(preferences, arguments.settings);
     }
+    preferences.language = arguments.language.value_or(preferences.language);
+    speak(preferences.language);
     const auto failed = [&](const Error& error) {
         return showAndEnd(application, error, preferences);
     };
@@ -624,6 +625,7 @@ int weld(QApplication& application, const Arguments& arguments) {
 /// The day log over a copy, read only.
 int readElsewhere(QApplication& application, const Arguments& arguments) {
     const Preferences preferences = readPreferences(arguments.settings);
+    speak(arguments.language.value_or(preferences.language));
     const auto failed = [&](const Error& error) {
         return showAndEnd(application, error, preferences);
     };
@@ -781,6 +783,17 @@ int run(int argc, char** argv) {
                  "--pace needs --log FILE; allowed: a practice log, made if it isn't there"});
         }
         arguments.pace = times;
+    }
+    if (arguments.read && arguments.wantsPaper()) {
+        return sayAndEnd(
+            {ErrorCode::Malformed, "--read shows a copy; allowed with a record or a report: --log "
+                                   "FILE, which may be a copy"});
+    }
+    if (!arguments.wantsPaper() &&
+        (parser.isSet(out) || parser.isSet(printer) || parser.isSet(units))) {
+        return sayAndEnd(
+            {ErrorCode::Malformed, "--out, --printer and --units go with a paper; allowed: with "
+                                   "--record, --day-report or --job-report"});
     }
     if (arguments.wantsPaper()) {
         return putOnPaper(arguments);

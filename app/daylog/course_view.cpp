@@ -170,8 +170,7 @@ private:
             }
         }
         m_view.scaleTop = std::max(inUnits(top), 1e-3);
-        m_view.scaleTopText = readingText(
-            std::max(scale.alignment.setMilli, scale.joining.setMilli), scale.divisionMilli);
+        m_view.scaleTopText = readingText(top, scale.divisionMilli);
     }
 
     void addHappenings() {

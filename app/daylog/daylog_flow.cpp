@@ -233,6 +233,7 @@ void DayLogFlow::askPage(std::size_t page) {
         if (!lines) {
             m_nothing = fromUtf8(lines.error().detail);
             into.there = true; // not asked again and again; the next look does
+            m_head = -1;
             m_whole = true;
             drawDay();
             return;
@@ -372,7 +373,9 @@ void DayLogFlow::drawDay() {
     view.older = m_top + lines < known() || !m_whole;
     view.older = view.older && known() > 0;
     view.nothing = m_nothing;
-    view.mayDecide = m_joint && m_joint->record && m_shop.hasForeman();
+    // While another was chosen and is not read yet, nothing is done to the one that stands there.
+    const bool stands = m_joint && m_joint->record && m_joint->line.weld == m_chosen;
+    view.mayDecide = stands && m_shop.hasForeman();
     view.who = m_shop.readOnly       ? tr("a copy, read only")
                : m_shop.hasForeman() ? tr("foreman, by PIN")
                                      : tr("no foreman has a PIN");
@@ -600,6 +603,7 @@ void DayLogFlow::searchTile(int index) {
         askFilter(FilterBy::Job);
         return;
     case 3:
+        m_ring->leave();
         m_shop.closeDay();
         return;
     case 4: {
@@ -626,7 +630,7 @@ void DayLogFlow::searchTile(int index) {
 // ---- one joint
 
 void DayLogFlow::showRecord() {
-    if (!m_joint || !m_joint->record) {
+    if (!m_joint || !m_joint->record || m_joint->line.weld != m_chosen) {
         return;
     }
     const WeldRecord& record = *m_joint->record;
@@ -820,7 +824,7 @@ void DayLogFlow::showPhoto(std::size_t index) {
 }
 
 void DayLogFlow::decide(Decision decision) {
-    if (!m_joint || !m_joint->record || !m_shop.hasForeman()) {
+    if (!m_joint || !m_joint->record || m_joint->line.weld != m_chosen || !m_shop.hasForeman()) {
         return;
     }
     const std::int64_t number = m_joint->record->opened.number;

@@ -118,9 +118,14 @@ Result<std::string> corrected(const Correctable& value, const QString& typed) {
         return text.toStdString();
     }
     bool read = false;
-    double number = QLocale().toDouble(text, &read);
+    // No signs between thousands: "0.500" typed in a language with a comma is a half, not 500.
+    QLocale locale;
+    locale.setNumberOptions(QLocale::RejectGroupSeparator);
+    double number = locale.toDouble(text, &read);
     if (!read) {
-        number = QLocale::c().toDouble(text, &read);
+        QLocale plain = QLocale::c();
+        plain.setNumberOptions(QLocale::RejectGroupSeparator);
+        number = plain.toDouble(QString(text).replace(QLatin1Char(','), QLatin1Char('.')), &read);
     }
     if (!read || !std::isfinite(number)) {
         return refused(ErrorCode::Malformed);

@@ -2,6 +2,7 @@
 
 #include "app/pages/line_style.h"
 
+#include <QKeyEvent>
 #include <QLineEdit>
 #include <algorithm>
 
@@ -18,23 +19,33 @@ SearchPage::SearchPage(QWidget* parent)
       m_line(new QLineEdit(this)) {
     m_line->setObjectName("searchLine");
     m_line->setMaxLength(kLongestSearch);
-    m_line->setPlaceholderText(tr("number, seam, batch, remark, name"));
-    m_line->setAccessibleName(m_line->placeholderText());
     connect(m_line, &QLineEdit::returnPressed, this, [this] { emit slotPressed(SlotPlace::Step); });
     for (int i = 0; i < kTiles; ++i) {
         auto* tile = keep(new SlotButton(QString("choiceSearch%1").arg(i), this));
         m_tiles.push_back(tile);
         connect(tile, &SlotButton::pressed, this, [this, i] { emit tilePressed(i); });
     }
-    m_back->show(plainSlot(tr("Clear"), tr("all joints again")));
     m_stop->show(hiddenSlot());
-    m_step->show(stepSlot(tr("Search")));
 }
 
 void SearchPage::show(const SearchView& view) {
     m_view = view;
     m_title->setText(view.title);
+    // Not once for all: the language may have changed.
+    m_line->setPlaceholderText(tr("number, seam, batch, remark, name"));
+    m_line->setAccessibleName(m_line->placeholderText());
+    m_back->show(plainSlot(tr("Clear"), tr("all joints again")));
+    m_step->show(stepSlot(tr("Search")));
     place();
+}
+
+void SearchPage::keyPressEvent(QKeyEvent* event) {
+    // It comes only through the line, which has told it already.
+    if (event->key() == Qt::Key_Return || event->key() == Qt::Key_Enter) {
+        event->accept();
+        return;
+    }
+    Page::keyPressEvent(event);
 }
 
 QString SearchPage::words() const {

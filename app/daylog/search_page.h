@@ -44,6 +44,7 @@ signals:
     void tilePressed(int index);
 
 protected:
+    void keyPressEvent(QKeyEvent* event) override;
     void place() override;
     void lookChanged() override;
 

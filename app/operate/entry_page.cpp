@@ -17,14 +17,10 @@ EntryPage::EntryPage(QWidget* parent)
       m_maker(new QLineEdit(this)), m_batches{new QLineEdit(this), new QLineEdit(this)} {
     m_trouble->setQuiet(true);
     m_maker->setObjectName("entryMaker");
-    m_maker->setPlaceholderText(tr("maker of the sheets"));
     m_batches[0]->setObjectName("entryBatch1");
-    m_batches[0]->setPlaceholderText(tr("batch, first sheet"));
     m_batches[1]->setObjectName("entryBatch2");
-    m_batches[1]->setPlaceholderText(tr("batch, second sheet"));
     for (QLineEdit* line : {m_maker, m_batches[0], m_batches[1]}) {
         line->setMaxLength(60);
-        line->setAccessibleName(line->placeholderText());
     }
     connect(m_procedure, &SlotButton::pressed, this, &EntryPage::procedureAsked);
     connect(m_thickness, &SlotButton::pressed, this, [this] {
@@ -38,6 +34,13 @@ EntryPage::EntryPage(QWidget* parent)
 }
 
 void EntryPage::show(const EntryDraft& draft, const QString& procedure, const QString& trouble) {
+    // Not once for all: the language may have changed.
+    m_maker->setPlaceholderText(tr("maker of the sheets"));
+    m_batches[0]->setPlaceholderText(tr("batch, first sheet"));
+    m_batches[1]->setPlaceholderText(tr("batch, second sheet"));
+    for (QLineEdit* line : {m_maker, m_batches[0], m_batches[1]}) {
+        line->setAccessibleName(line->placeholderText());
+    }
     m_title->setText(tr("Which sheets, and how long is the seam?"));
     m_trouble->setText(trouble);
     bool asked = false; // one is blue: the first that is missing

@@ -23,7 +23,9 @@ void PadPage::ask(const NumberTask& task, const QString& typed) {
     m_task = task;
     m_pad->setDecimalSign(decimalSign()); // the language may have changed
     m_pad->setDecimals(task.decimals);
-    m_pad->setText(typed);
+    m_pad->setText(QString(typed)
+                       .replace(QLatin1Char('.'), decimalSign())
+                       .replace(QLatin1Char(','), decimalSign()));
     refresh();
 }
 

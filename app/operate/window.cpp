@@ -292,8 +292,8 @@ void Window::layNumberAside() {
     const int post = m_floor.selected();
     const Weld* weld = m_floor.weld(post);
     m_typed[post] = {
-        weld != nullptr ? weld->id() : std::string(), m_pad->task(), m_pad->pad()->text(),
-        m_before};
+        weld != nullptr ? weld->id() : std::string(), m_pad->task(), m_pad->pad()->text(), m_before,
+        m_before == PageKind::Seams ? m_cutOut : std::nullopt};
 }
 
 /// It stands there again, if it is still asked for.
@@ -322,6 +322,7 @@ void Window::takeUpNumber(int post) {
             *weld, half.task.what, m_floor.posts()[static_cast<std::size_t>(post)].letter());
     }
     m_before = half.before;
+    m_cutOut = half.cutOut;
     m_pad->ask(task, half.text);
     turnTo(PageKind::Pad);
 }
@@ -769,7 +770,7 @@ void Window::told(const Result<void>& done) {
 void Window::stepPressed() {
     const SlotView& step = m_page->stepView();
     const bool there = step.look != SlotView::Look::Hidden && step.look != SlotView::Look::Gone;
-    if (there) {
+    if (there || m_kind == PageKind::Day) { // whose ring of keys may stand on another target
         emit m_page->slotPressed(SlotPlace::Step);
     }
 }

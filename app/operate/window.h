@@ -255,6 +255,7 @@ private:
         NumberTask task;
         QString text;
         PageKind before = PageKind::Weld;
+        std::optional<WeldOrder> cutOut;
     };
     std::map<int, HalfTyped> m_typed; // by bench
     struct HeldBack {

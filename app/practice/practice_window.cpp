@@ -485,7 +485,15 @@ void PracticeWindow::slotPressed(SlotPlace place) {
         }
         return;
     case PracticePage::Reasons:
-        if (place == SlotPlace::Back) {
+        if (place == SlotPlace::Back && m_asked.what == ReasonFor::Stop) {
+            // "Turned too far", where it is offered
+            const Weld* weld = m_room.weld();
+            if (weld != nullptr && std::holds_alternative<Aligning>(weld->state)) {
+                askNumber(NumberFor::Overshoot);
+            } else {
+                turnTo(PracticePage::Bench);
+            }
+        } else if (place == SlotPlace::Back) {
             m_asked = {ReasonFor::Stop, m_asked.code};
             m_reasons = reasonsFor(m_asked, {});
             turnTo(PracticePage::Reasons);

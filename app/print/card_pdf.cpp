@@ -19,7 +19,9 @@ constexpr double kMarginMm = 12; // what every printer can print, and room for a
 } // namespace
 
 Paper paperOfLocale() {
-    return QLocale().measurementSystem() == QLocale::ImperialUSSystem ? Paper::Letter : Paper::A4;
+    // Of the machine, not of the language: English is read on A4, too.
+    return QLocale::system().measurementSystem() == QLocale::ImperialUSSystem ? Paper::Letter
+                                                                              : Paper::A4;
 }
 
 Result<QByteArray> cardPdf(const CardSheet& sheet, Paper paper) {

@@ -94,12 +94,14 @@ private:
     }
 
     /// "was 51.5 mm [44]": what stood there before somebody corrected it.
-    QString before(std::int64_t n, std::string_view unit, std::int64_t now) const {
+    /// `field`: how the event's own name of that value ends, as "reading_milli".
+    QString
+    before(std::int64_t n, std::string_view field, std::string_view unit, std::int64_t now) const {
         QStringList all;
         for (const auto& [at, corrected] : m_corrections) {
             bool isNumber = false;
             const qlonglong was = fromUtf8(corrected->was).toLongLong(&isNumber);
-            if (corrected->targetN == n && isNumber && fitsUnit(corrected->field, unit) &&
+            if (corrected->targetN == n && isNumber && endsSo(corrected->field, field) &&
                 was != now) {
                 all << tr("was %1 %2").arg(amount(was, unit), eventMark(at));
             }
@@ -107,9 +109,9 @@ private:
         return all.isEmpty() ? QString() : QStringLiteral(" (%1)").arg(all.join(tr(", ")));
     }
 
-    static bool fitsUnit(const std::string& field, std::string_view unit) {
-        return field.size() > unit.size() &&
-               field.compare(field.size() - unit.size(), unit.size(), unit) == 0;
+    static bool endsSo(const std::string& field, std::string_view end) {
+        return field.size() >= end.size() &&
+               field.compare(field.size() - end.size(), end.size(), end) == 0;
     }
 
     // ---- the head
@@ -505,7 +507,8 @@ private:
     std::vector<PaperCell> measureRow(const SetActual& row) const {
         QString actual = actualOf(row);
         if (row.actual) {
-            actual += before(row.n, row.unit == "um" ? itemField(row.item) : row.unit, *row.actual);
+            actual += before(
+                row.n, row.unit == "um" ? itemField(row.item) : row.unit, row.unit, *row.actual);
         }
         return {
             {itemWord(row.item)},
@@ -538,7 +541,7 @@ private:
     readingRow(const SetActual& reading, const SetActual& force, const SetActual& pressure) const {
         QString actual = actualOf(reading);
         if (reading.actual) {
-            actual += before(reading.n, reading.unit, *reading.actual);
+            actual += before(reading.n, reading.unit, reading.unit, *reading.actual);
         }
         const auto set = [this](const SetActual& row) {
             return row.set    ? amount(*row.set, row.unit)
