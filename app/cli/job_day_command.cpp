@@ -224,7 +224,7 @@ std::string dayText(const std::string& file, const JobDay& day, const Instant& n
                 0) +
             "\n";
     }
-    const std::size_t done = day.progress.count(SeamState::Done);
+    const std::size_t done = day.progress.count(JobSeamState::Done);
     if (done > 0) {
         text += fmt::format("done already: {}\n", done);
     }

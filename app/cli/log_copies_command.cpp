@@ -79,7 +79,9 @@ Result<int> backUp(const CopyCall& call, Terminal& terminal) {
     how.reserveBytes = call.out ? 0 : kBackupReserve;
     const auto photos = copyPhotos(photoFolderOf(call.log), photoFolder, how);
     if (!photos) {
-        return tl::unexpected(photos.error());
+        return fail(
+            photos.error().code,
+            photos.error().detail + "; the log's copy itself stands as " + copy.file);
     }
     const std::size_t waiting = waitingBeside(call.log);
     if (call.json) {
@@ -125,7 +127,10 @@ Result<int> restore(const CopyCall& call, Terminal& terminal) {
     }
     const auto photos = copyPhotos(photosOfCopy(call.from), photoFolderOf(call.log), {});
     if (!photos) {
-        return tl::unexpected(photos.error());
+        return fail(
+            photos.error().code,
+            photos.error().detail + "; the log itself is restored: copy the folder " +
+                photosOfCopy(call.from) + " to " + photoFolderOf(call.log) + " by hand");
     }
     const auto newest = newestOf(call.from);
     if (!newest) {

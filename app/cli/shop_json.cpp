@@ -237,9 +237,9 @@ jobProgressJson(const std::string& file, const std::string& log, const JobProgre
         elsewhere.push_back(jointBrief(line));
     }
     Json counts;
-    for (const SeamState state :
-         {SeamState::Open, SeamState::Running, SeamState::Done, SeamState::ToRedo,
-          SeamState::CutOut}) {
+    for (const JobSeamState state :
+         {JobSeamState::Open, JobSeamState::Running, JobSeamState::Done, JobSeamState::ToRedo,
+          JobSeamState::CutOut}) {
         counts[std::string(toString(state))] = progress.count(state);
     }
     return printed(

@@ -36,12 +36,16 @@ std::optional<std::string> hashInName(const fs::path& file) {
 }
 
 std::optional<std::string> bytesOf(const fs::path& file) {
-    std::ifstream in(file, std::ios::binary);
-    if (!in) {
+    try { // a file's buffer throws where the disk can't read, whatever the stream is told
+        std::ifstream in(file, std::ios::binary);
+        if (!in) {
+            return std::nullopt;
+        }
+        std::string bytes{std::istreambuf_iterator<char>(in), std::istreambuf_iterator<char>()};
+        return in.bad() ? std::nullopt : std::optional(std::move(bytes));
+    } catch (const std::ios_base::failure&) {
         return std::nullopt;
     }
-    std::string bytes{std::istreambuf_iterator<char>(in), std::istreambuf_iterator<char>()};
-    return in.bad() ? std::nullopt : std::optional(std::move(bytes));
 }
 
 bool isWhat(const fs::path& file, const std::string& hash) {
@@ -134,6 +138,10 @@ copyPhotos(const std::string& from, const std::string& to, const CopyOptions& op
         if (hashInName(at->path())) {
             found.push_back(at->path());
         }
+    }
+    if (gone && gone != std::errc::no_such_file_or_directory) {
+        return fail(
+            ErrorCode::Unreadable, from + ": the photos can't be listed (" + gone.message() + ")");
     }
     if (found.empty()) {
         return out;

@@ -29,7 +29,8 @@ struct PhotosCopied {
 /// What `from` has and `to` has not; a folder `from` that is not there has none. What lies in
 /// `from` under other names than photos have is left alone. Each is on disk under its name when
 /// this returns. Of `options` the reserve and the stop count. NotWritten: no room, the disk
-/// refused, or it was stopped; those that were copied before stay.
+/// refused, or it was stopped; those that were copied before stay. Unreadable: `from` can't be
+/// listed.
 Result<PhotosCopied>
 copyPhotos(const std::string& from, const std::string& to, const CopyOptions& options);
 

@@ -17,11 +17,11 @@ std::string trimmed(const std::string& text) {
                : text.substr(from, text.find_last_not_of(" \t\r\n") - from + 1);
 }
 
-/// Whether the index of texts has a word of it: letters and digits, or any sign beyond ASCII.
+/// Whether the index of texts has a word of it for sure: signs beyond ASCII may be none there.
 bool hasWord(const std::string& text) {
     return std::any_of(text.begin(), text.end(), [](char sign) {
         const auto byte = static_cast<unsigned char>(sign);
-        return byte >= 0x80 || (byte >= '0' && byte <= '9') || (byte >= 'a' && byte <= 'z') ||
+        return (byte >= '0' && byte <= '9') || (byte >= 'a' && byte <= 'z') ||
                (byte >= 'A' && byte <= 'Z');
     });
 }
@@ -93,6 +93,17 @@ Result<BatchFound> jointsOfBatch(LogReader& log, const std::string& batch) {
         return tl::unexpected<Error>(read.error());
     }
     BatchFound out;
+    if (filter.text) { // the index has no words of a joint that can't be read: all of them count
+        JointFilter unread;
+        unread.verdict = "";
+        const auto counted = log.eachJoint(unread, [&out](const JointLine& line) {
+            out.damaged += line.phase == "damaged" ? 1 : 0;
+            return true;
+        });
+        if (!counted) {
+            return tl::unexpected<Error>(counted.error());
+        }
+    }
     for (JointLine& line : lines) {
         const auto events = log.weldEvents(line.weld);
         const auto sheets = events ? batchesOf(*events) : tl::unexpected<Error>(events.error());

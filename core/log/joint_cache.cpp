@@ -737,7 +737,7 @@ std::vector<std::string> cachedValues(SQLite::Database& cache, JointField field)
 
 std::vector<std::string>
 cachedDays(SQLite::Database& cache, std::size_t most, const std::optional<std::string>& before) {
-    Rows rows(cache, "SELECT day FROM joint WHERE day < ? ORDER BY day DESC LIMIT 1");
+    Rows rows(cache, "SELECT day FROM joint WHERE day < ? AND day > '' ORDER BY day DESC LIMIT 1");
     std::string below = before.value_or(":"); // behind every digit
     std::vector<std::string> out;
     while (out.size() < most) {

@@ -553,7 +553,7 @@ LogReader::days(std::size_t most, const std::optional<std::string>& before) {
         std::set<std::string, std::greater<>> found(cached.begin(), cached.end());
         for (const std::string& weld : staleWelds(database)) {
             const std::string day = foldedJoint(database, weld).line.day;
-            if (!before || day < *before) {
+            if (!day.empty() && (!before || day < *before)) {
                 found.insert(day);
             }
         }

@@ -725,11 +725,12 @@ private:
     static std::map<std::string, std::string> objectsOf(SQLite::Database& database, bool cache) {
         std::map<std::string, std::string> out;
         SQLite::Statement query(
-            database, "SELECT type || ' ' || name, coalesce(sql, '') FROM sqlite_schema "
-                      "WHERE name NOT LIKE 'sqlite\\_stat%' ESCAPE '\\' AND "
-                      "(? OR tbl_name NOT IN ('joint', 'joint_state', 'joint_text', "
-                      "'joint_text_config', 'joint_text_content', 'joint_text_data', "
-                      "'joint_text_docsize', 'joint_text_idx'))");
+            database,
+            "SELECT type || ' ' || name, coalesce(sql, '') FROM sqlite_schema "
+            "WHERE name NOT LIKE 'sqlite\\_stat%' ESCAPE '\\' AND "
+            "(? OR tbl_name NOT IN ('joint', 'joint_measure', 'joint_state', 'joint_text', "
+            "'joint_text_config', 'joint_text_content', 'joint_text_data', "
+            "'joint_text_docsize', 'joint_text_idx'))");
         query.bind(1, cache ? 1 : 0);
         while (query.executeStep()) {
             out.emplace(query.getColumn(0).getString(), query.getColumn(1).getString());
@@ -761,6 +762,12 @@ private:
             m_database, "SELECT rowid FROM joint_text WHERE rowid NOT IN (SELECT id FROM joint)");
         if (texts.executeStep()) {
             return find(0, 0, "the list's texts hold one that belongs to no weld");
+        }
+        SQLite::Statement measures(
+            m_database,
+            "SELECT joint FROM joint_measure WHERE joint NOT IN (SELECT id FROM joint)");
+        if (measures.executeStep()) {
+            return find(0, 0, "the list's measures hold one that belongs to no weld");
         }
         return true;
     }

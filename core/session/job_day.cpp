@@ -8,6 +8,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <map>
 #include <set>
 #include <variant>
 
@@ -96,8 +97,8 @@ public:
             return tl::unexpected<Error>(placed.error());
         }
         for (std::size_t i = 0; i < m_ask.seams.size(); ++i) {
-            const SeamState state = m_out.progress.seams[i].state;
-            if (state != SeamState::Done && state != SeamState::Running) {
+            const JobSeamState state = m_out.progress.seams[i].state;
+            if (state != JobSeamState::Done && state != JobSeamState::Running) {
                 addSeam(m_ask.seams[i]);
             }
         }
@@ -113,7 +114,7 @@ private:
     Result<void> readLog() {
         if (m_log == nullptr) {
             for (const JobSeam& seam : m_ask.seams) {
-                m_out.progress.seams.push_back({seam.label, SeamState::Open, "", {}});
+                m_out.progress.seams.push_back({seam.label, JobSeamState::Open, "", {}});
             }
             return {};
         }
@@ -226,11 +227,34 @@ private:
         if (!left) {
             return;
         }
-        const auto by = std::find(m_ask.people.begin(), m_ask.people.end(), weld.events.front().by);
-        const auto person =
-            by == m_ask.people.end() ? 0 : static_cast<std::size_t>(by - m_ask.people.begin());
-        const std::string label = opened.seam.value_or("joint " + std::to_string(opened.number));
+        const std::size_t person = handsOf(weld.events.front().by);
+        const std::string number = "joint " + std::to_string(opened.number);
+        const std::string label =
+            opened.type == WeldType::Trial ? "trial, " + number : opened.seam.value_or(number);
         day.running = DayRunning{label, *left, person};
+    }
+
+    /// Whoever isn't named welds with the hands of one who isn't at a running weld, if there is
+    /// one.
+    std::size_t handsOf(const std::string& by) {
+        const auto named = std::find(m_ask.people.begin(), m_ask.people.end(), by);
+        if (named != m_ask.people.end()) {
+            return m_hands[by] = static_cast<std::size_t>(named - m_ask.people.begin());
+        }
+        const auto known = m_hands.find(by);
+        if (known != m_hands.end()) {
+            return known->second;
+        }
+        std::set<std::size_t> taken;
+        for (const auto& [who, place] : m_hands) {
+            taken.insert(place);
+        }
+        std::size_t place = 0;
+        while (taken.count(place) > 0 && place + 1 < m_ask.people.size()) {
+            ++place;
+        }
+        m_hands[by] = place;
+        return place;
     }
 
     void addSeam(const JobSeam& seam) {
@@ -283,6 +307,7 @@ private:
     LogReader* m_log;
     JobDay m_out;
     std::map<LikeTimes, MedianTimes> m_medians;
+    std::map<std::string, std::size_t> m_hands; // who is at a running weld, as one of the people
 };
 
 } // namespace

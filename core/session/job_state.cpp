@@ -41,32 +41,32 @@ SeamJoint jointOf(JointLine line, const std::vector<Event>& events) {
     return out;
 }
 
-std::pair<SeamState, std::string> stateBy(const SeamJoint& joint) {
+std::pair<JobSeamState, std::string> stateBy(const SeamJoint& joint) {
     const std::string number = "joint " + std::to_string(joint.line.number);
     if (joint.line.phase == "damaged") {
-        return {SeamState::ToRedo, number + " can't be read: " + joint.line.trouble};
+        return {JobSeamState::ToRedo, number + " can't be read: " + joint.line.trouble};
     }
     if (joint.line.open) {
-        return {SeamState::Running, joint.line.phase};
+        return {JobSeamState::Running, joint.line.phase};
     }
     if (joint.decision) {
         switch (*joint.decision) {
         case Decision::Accept:
-            return {SeamState::Done, ""};
+            return {JobSeamState::Done, ""};
         case Decision::Repair:
-            return {SeamState::ToRedo, number + " is to be repaired"};
+            return {JobSeamState::ToRedo, number + " is to be repaired"};
         case Decision::CutOut:
-            return {SeamState::CutOut, number + " was cut out"};
+            return {JobSeamState::CutOut, number + " was cut out"};
         }
     }
     if (joint.line.phase == "aborted") {
-        return {SeamState::ToRedo, number + " was stopped"};
+        return {JobSeamState::ToRedo, number + " was stopped"};
     }
     if (joint.line.verdict == "within limits" ||
         joint.line.verdict == "within limits with remarks") {
-        return {SeamState::Done, ""};
+        return {JobSeamState::Done, ""};
     }
-    return {SeamState::ToRedo, number + " is " + joint.line.verdict + " and not decided"};
+    return {JobSeamState::ToRedo, number + " is " + joint.line.verdict + " and not decided"};
 }
 
 void judge(SeamProgress& seam) {
@@ -81,23 +81,23 @@ void judge(SeamProgress& seam) {
 
 } // namespace
 
-std::string_view toString(SeamState state) {
+std::string_view toString(JobSeamState state) {
     switch (state) {
-    case SeamState::Open:
+    case JobSeamState::Open:
         return "open";
-    case SeamState::Running:
+    case JobSeamState::Running:
         return "running";
-    case SeamState::Done:
+    case JobSeamState::Done:
         return "done";
-    case SeamState::ToRedo:
+    case JobSeamState::ToRedo:
         return "to_redo";
-    case SeamState::CutOut:
+    case JobSeamState::CutOut:
         return "cut_out";
     }
     return "";
 }
 
-std::size_t JobProgress::count(SeamState state) const {
+std::size_t JobProgress::count(JobSeamState state) const {
     return static_cast<std::size_t>(std::count_if(
         seams.begin(), seams.end(), [state](const auto& seam) { return seam.state == state; }));
 }
@@ -108,7 +108,7 @@ Result<JobProgress> jobProgress(
     std::map<std::string, std::size_t> places;
     for (const JobSeam& seam : seams) {
         places.emplace(seam.label, out.seams.size());
-        out.seams.push_back({seam.label, SeamState::Open, "", {}});
+        out.seams.push_back({seam.label, JobSeamState::Open, "", {}});
     }
     // The welds that count are those of the log's own world.
     const std::string counts(

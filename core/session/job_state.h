@@ -20,8 +20,8 @@ namespace seamclock {
 
 class LogReader;
 
-enum class SeamState { Open, Running, Done, ToRedo, CutOut };
-std::string_view toString(SeamState state); // "open", "running", "done", "to_redo", "cut_out"
+enum class JobSeamState { Open, Running, Done, ToRedo, CutOut };
+std::string_view toString(JobSeamState state); // "open", "running", "done", "to_redo", "cut_out"
 
 struct SeamJoint {
     JointLine line;
@@ -33,7 +33,7 @@ struct SeamJoint {
 
 struct SeamProgress {
     std::string label;
-    SeamState state = SeamState::Open;
+    JobSeamState state = JobSeamState::Open;
     std::string why;               // "" where the state says all
     std::vector<SeamJoint> joints; // newest first
 
@@ -44,7 +44,7 @@ struct JobProgress {
     std::vector<SeamProgress> seams;  // in the job's order
     std::vector<JointLine> elsewhere; // the label of a seam, but other sheets
 
-    std::size_t count(SeamState state) const;
+    std::size_t count(JobSeamState state) const;
     bool operator==(const JobProgress&) const = default;
 };
 

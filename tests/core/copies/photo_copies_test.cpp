@@ -75,6 +75,22 @@ TEST_F(PhotoCopies, OneWhoseBytesAreOthersIsNotTakenAndTold) {
     EXPECT_TRUE(damagedPhotos({}).empty());
 }
 
+TEST_F(PhotoCopies, WhatCannotBeReadIsToldAndEndsNothing) {
+    fs::remove(fs::path(photos) / kAbc);
+    fs::create_directory(fs::path(photos) / kAbc); // reading it fails with EISDIR, for root too
+    const auto copied = copyPhotos(photos, backups, {});
+    ASSERT_TRUE(copied) << copied.error().detail;
+    EXPECT_EQ(copied->damaged, std::vector<std::string>{kAbc});
+    EXPECT_EQ(bytesAt(backups, kLong), kLongBytes);
+}
+
+TEST_F(PhotoCopies, AFolderThatCannotBeListedIsNotTakenForAnEmptyOne) {
+    put(folder.file("a"), "file", "no folder");
+    const auto copied = copyPhotos(folder.file("a") + "/file", backups, {});
+    ASSERT_FALSE(copied);
+    EXPECT_EQ(copied.error().code, ErrorCode::Unreadable);
+}
+
 TEST_F(PhotoCopies, AHalfWrittenCopyIsMadeWhole) {
     put(backups, kLong, "abcd");
     EXPECT_EQ(copyPhotos(photos, backups, {}), (PhotosCopied{2, 0, {}}));

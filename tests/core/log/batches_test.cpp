@@ -71,6 +71,9 @@ TEST_F(Batches, OfOddSignsAreFoundToo) {
     EXPECT_EQ(numbers("Ж-7"), Numbers{2});
     EXPECT_EQ(numbers("(7)"), Numbers{2});
     EXPECT_EQ(numbers("7"), Numbers{});
+    write(weldOf(3, "A – 12", "Lot № 7"));
+    EXPECT_EQ(numbers("A – 12"), Numbers{3});
+    EXPECT_EQ(numbers("Lot № 7"), Numbers{3});
 }
 
 TEST_F(Batches, ACorrectionIsFoundUnderBothNames) {

@@ -11,6 +11,8 @@
 
 #include <algorithm>
 #include <gtest/gtest.h>
+#include <string>
+#include <utility>
 
 namespace seamclock {
 namespace {
@@ -34,7 +36,7 @@ TEST(JobDay, PlansTheWholeDemoJob) {
     const auto day = jobDay(ask, nullptr);
     ASSERT_TRUE(day) << day.error().detail;
     EXPECT_TRUE(day->plan.impossible.empty());
-    EXPECT_EQ(day->progress.count(SeamState::Open), ask.seams.size());
+    EXPECT_EQ(day->progress.count(JobSeamState::Open), ask.seams.size());
     EXPECT_LE(day->plan.bound.atLeast, day->plan.finish);
     for (const DayStretch& one : day->plan.stretches) {
         // As the job wishes: S1 and S5 on the east bench, the others on the west one.
@@ -93,7 +95,7 @@ TEST(JobDay, GoesOnFromWhatRuns) {
     ASSERT_TRUE(reader);
     const auto day = jobDay(ask, &*reader);
     ASSERT_TRUE(day) << day.error().detail;
-    EXPECT_EQ(day->progress.count(SeamState::Running), 1U);
+    EXPECT_EQ(day->progress.count(JobSeamState::Running), 1U);
     EXPECT_EQ(day->work.seams.size(), ask.seams.size() - 1);
     const DayBench& west = day->work.benches[1];
     ASSERT_TRUE(west.running);
@@ -107,6 +109,36 @@ TEST(JobDay, GoesOnFromWhatRuns) {
     const auto after = jobDay(ask, &*reader);
     ASSERT_TRUE(after);
     EXPECT_EQ(after->work.benches[1].running->left.preparation, kChosenPreparation);
+}
+
+TEST(JobDay, TwoWhomThePlanDoesNotNameHaveTwoPairsOfHands) {
+    test::ScratchFolder folder;
+    test::FakeClock clock;
+    const std::string path = folder.file("a.log");
+    JobDayAsk ask = demo();
+    ask.people = {"operator 1", "operator 2"};
+    auto writer = LogWriter<Production>::open(path, clock);
+    ASSERT_TRUE(writer) << writer.error().detail;
+    auto session = Session<Production>::start(*writer, clock);
+    ASSERT_TRUE(session) << session.error().detail;
+    for (const auto& [label, who] :
+         {std::pair("S1", "person:ilva"), std::pair("S2", "person:oddo")}) {
+        const auto seam =
+            std::find_if(ask.seams.begin(), ask.seams.end(), [name = label](const JobSeam& one) {
+                return one.label == name;
+            });
+        auto order = orderOf(*seam, ask.procedures);
+        ASSERT_TRUE(order) << order.error().detail;
+        ASSERT_TRUE(session->open(*order, who));
+    }
+    ASSERT_TRUE(writer->flush());
+    ask.now = clock.now();
+    auto reader = LogReader::open(path);
+    ASSERT_TRUE(reader);
+    const auto day = jobDay(ask, &*reader);
+    ASSERT_TRUE(day) << day.error().detail;
+    ASSERT_TRUE(day->work.benches[0].running && day->work.benches[1].running);
+    EXPECT_NE(day->work.benches[0].running->person, day->work.benches[1].running->person);
 }
 
 } // namespace

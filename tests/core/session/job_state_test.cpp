@@ -71,7 +71,7 @@ protected:
         if (!progress) {
             return {};
         }
-        EXPECT_EQ(progress->seams[1].state, SeamState::Open);
+        EXPECT_EQ(progress->seams[1].state, JobSeamState::Open);
         elsewhere = progress->elsewhere.size();
         return progress->seams[0];
     }
@@ -84,23 +84,23 @@ protected:
 
 TEST_F(JobState, GoesFromOpenOverRunningToDone) {
     write(test::closedWeld(1), "S9");
-    EXPECT_EQ(state().state, SeamState::Open);
+    EXPECT_EQ(state().state, JobSeamState::Open);
     write(test::unfinishedWeld(2, 8));
-    EXPECT_EQ(state().state, SeamState::Running);
+    EXPECT_EQ(state().state, JobSeamState::Running);
     EXPECT_EQ(state().why, "soaking");
     write(test::closedWeld(2));
-    EXPECT_EQ(state().state, SeamState::Done);
+    EXPECT_EQ(state().state, JobSeamState::Done);
     EXPECT_EQ(state().joints.size(), 1U);
 }
 
 TEST_F(JobState, FollowsWhatAForemanDecided) {
     write(decided(test::closedWeld(1), Decision::CutOut));
-    EXPECT_EQ(state().state, SeamState::CutOut);
+    EXPECT_EQ(state().state, JobSeamState::CutOut);
     EXPECT_EQ(state().why, "joint 1 was cut out");
     write(decided(test::closedWeld(2), Decision::Repair));
-    EXPECT_EQ(state().state, SeamState::ToRedo);
+    EXPECT_EQ(state().state, JobSeamState::ToRedo);
     write(test::closedWeld(3), "S3/R1"); // S3 welded again
-    EXPECT_EQ(state().state, SeamState::Done);
+    EXPECT_EQ(state().state, JobSeamState::Done);
     EXPECT_EQ(state().joints.size(), 3U);
     EXPECT_EQ(state().joints[0].line.number, 3); // newest first
 }
@@ -109,10 +109,10 @@ TEST_F(JobState, OutOfLimitsIsToRedoUntilSomebodyAccepts) {
     const auto events = slow(1);
     write(events);
     const SeamProgress before = state();
-    EXPECT_EQ(before.state, SeamState::ToRedo);
+    EXPECT_EQ(before.state, JobSeamState::ToRedo);
     EXPECT_EQ(before.why, "joint 1 is out of limits and not decided");
     write(decided(events, Decision::Accept));
-    EXPECT_EQ(state().state, SeamState::Done);
+    EXPECT_EQ(state().state, JobSeamState::Done);
 }
 
 TEST_F(JobState, AWeldStoppedBeforeItsAlignmentMeltedNothing) {
@@ -121,7 +121,7 @@ TEST_F(JobState, AWeldStoppedBeforeItsAlignmentMeltedNothing) {
     test::Story early(opened);
     early.prepare().then(WeldAborted{"other", "dinner"});
     write(early.weld().events);
-    EXPECT_EQ(state().state, SeamState::Open);
+    EXPECT_EQ(state().state, JobSeamState::Open);
     opened.number = 8;
     test::Story late(opened);
     late.align().then(WeldAborted{"power", ""});
@@ -130,7 +130,7 @@ TEST_F(JobState, AWeldStoppedBeforeItsAlignmentMeltedNothing) {
         event.subject = test::weldName(8);
     }
     write(events);
-    EXPECT_EQ(state().state, SeamState::ToRedo);
+    EXPECT_EQ(state().state, JobSeamState::ToRedo);
     EXPECT_EQ(state().why, "joint 8 was stopped");
 }
 
@@ -140,15 +140,15 @@ TEST_F(JobState, ALabelOnOtherSheetsAndATrialDoNotCount) {
         sheet.thicknessUm = 12'000;
     }
     write(thick);
-    EXPECT_EQ(state().state, SeamState::Open);
+    EXPECT_EQ(state().state, JobSeamState::Open);
     EXPECT_EQ(elsewhere, 1U);
     auto trial = test::closedWeld(2);
     std::get<WeldOpened>(trial.front().d).type = WeldType::Trial;
     write(trial);
-    EXPECT_EQ(state().state, SeamState::Open);
+    EXPECT_EQ(state().state, JobSeamState::Open);
     write(test::closedWeld(3));
-    EXPECT_EQ(state().state, SeamState::Done);
-    EXPECT_EQ(state("2031-01-01").state, SeamState::Open); // none so late
+    EXPECT_EQ(state().state, JobSeamState::Done);
+    EXPECT_EQ(state("2031-01-01").state, JobSeamState::Open); // none so late
 }
 
 } // namespace
