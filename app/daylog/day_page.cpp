@@ -70,7 +70,7 @@ void JointRow::paintEvent(QPaintEvent*) {
     QRectF lower(x, height() * 0.47, wide, height() * 0.49 - px(6));
     if (!m_view.decided.isEmpty()) { // a person's word: with the person's sign, at the end
         const double sign = px(26);
-        const double most = lower.width() * 0.48;
+        const double most = lower.width() * 0.38;
         const double size = fittedSize(m_view.decided, px(20), px(12), most, kLabelWeight);
         const double words = std::min(most, textWidth(m_view.decided, size, kLabelWeight));
         const double left = lower.right() - words;
@@ -92,7 +92,7 @@ void JointRow::paintEvent(QPaintEvent*) {
     painter.setPen(m_view.tone == Tone::Late ? theme().tone(Tone::Late).ink : theme().textSoft);
     const double left = sign > 0 ? sign + px(8) : 0;
     const Wrapped reason = wrapped(
-        m_view.reason, textPx(23), px(13), lower.width() - left, 2, kPlainWeight,
+        m_view.reason, textPx(23), px(11), lower.width() - left, 2, kPlainWeight,
         lower.height() - px(6));
     drawWrapped(
         painter, lower.adjusted(left, 0, 0, 0), Qt::AlignLeft | Qt::AlignVCenter, reason,
@@ -295,6 +295,12 @@ void DayPage::showJoint(const JointView& view) {
 }
 
 QRect DayPage::bannerPlace() const {
+    // Upright the day stands in one line with the bench that runs, which stays to be seen.
+    const QRect others =
+        m_bench->geometry().united(m_verdict->geometry()).united(m_search->geometry());
+    if (height() > width()) {
+        return others;
+    }
     return m_day->geometry()
         .united(m_bench->geometry())
         .united(m_verdict->geometry())

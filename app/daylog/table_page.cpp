@@ -42,7 +42,7 @@ void TablePart::show(const TableView& view, int from) {
 }
 
 int TablePart::room() const {
-    const double row = px(kRow) * std::max(1.0, metrics().text * 0.8);
+    const double row = px(kRow) * std::max(1.0, metrics().text);
     return std::max(1, static_cast<int>((height() - px(kHead) - px(16)) / row));
 }
 

@@ -45,7 +45,7 @@ protected:
     void place() override;
 
 private:
-    static constexpr int kTiles = 12;
+    static constexpr int kTiles = 15;
     void refresh();
 
     ChoiceView m_view;

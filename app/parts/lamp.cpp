@@ -17,6 +17,7 @@ constexpr double kMarkSide = 62;
 constexpr double kMiddleOfWord = 56; // from the top, of mark and word
 constexpr double kLargestNumber = 217;
 constexpr double kLargestWide = 250; // where the lamp is as wide as the screen
+constexpr double kCommaDepth = 0.17; // of the em, below the line
 constexpr double kWide = 700;
 
 } // namespace
@@ -139,8 +140,12 @@ void Lamp::paintEvent(QPaintEvent*) {
     const double largest = px(box.width() > px(kWide) ? kLargestWide : kLargestNumber);
     const double floor = px(kClockFloorUnits) / kCapHeight;
     const bool letters = m_view.number.contains(QRegularExpression(QStringLiteral("\\p{L}")));
+    // A decimal comma reaches below the line, and the line below the number keeps its place.
+    const double depth = !letters && m_view.number.contains(QLatin1Char(',')) ? kCommaDepth : 0;
+    const double high = kCapHeight + depth;
     double most = std::max(
-        std::min(largest, height * 0.86 / kCapHeight), std::min(floor, height / kCapHeight));
+        std::min(largest, height * (depth > 0 ? 0.96 : 0.86) / high),
+        std::min(floor, height / high));
     if (letters) {
         most = std::min(most, height * 0.8); // letters reach below the line
     }
@@ -170,7 +175,7 @@ void Lamp::paintEvent(QPaintEvent*) {
     }
     const double own = tabularWidth(m_view.number, size, kNumberWeight);
     const double x = box.center().x() - (own + gap + unitWidth) / 2;
-    const double base = top + height / 2 + size * kCapHeight / 2;
+    const double base = top + height / 2 + size * (kCapHeight - depth) / 2;
     painter.setPen(text);
     drawTabular(
         painter, QRectF(x, base - size, own, size), Qt::AlignLeft | Qt::AlignBottom, m_view.number,

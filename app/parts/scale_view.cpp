@@ -211,7 +211,11 @@ void ScalePanel::paintEvent(QPaintEvent*) {
             Qt::AlignLeft | Qt::AlignVCenter, text, fit, kLabelWeight);
     };
     endFigure(m_view.highText, std::min(yHigh, yFlag - clear));
-    endFigure(m_view.lowText, std::min(std::max(yLow, yFlag + clear), box.bottom() - px(14)));
+    // At the scale's foot there may be no room below the flag: the scale's own figures tell it
+    // there.
+    if (yFlag + clear <= box.bottom() - px(14)) {
+        endFigure(m_view.lowText, std::min(std::max(yLow, yFlag + clear), box.bottom() - px(14)));
+    }
 
     for (double reading : m_view.readings) {
         const double y = bounded(yOf(reading), bar.top(), bar.bottom());

@@ -317,6 +317,7 @@ TEST(BenchTemplate, ReadsOnceEveryFieldIsFilledIn) {
         {"\"zero\": null", "\"zero\": 0"},
         {"\"end\": null", "\"end\": 40"},
         {"\"rate_N_per_unit\": null", "\"rate_N_per_unit\": 55"},
+        {"\"plate\": \"\"", "\"plate\": \"left\""},
         {"\"preload_N\": null", "\"preload_N\": 0"},
         {"\"floor_mm\": null", "\"floor_mm\": 0"},
         {"\"cap_mm\": null", "\"cap_mm\": 20"},
@@ -350,7 +351,7 @@ TEST(BenchTemplate, ExplainsEveryField) {
                            text.find("." + name + "\": \"", explained) != std::string::npos;
         EXPECT_TRUE(found) << name;
     }
-    EXPECT_EQ(count, 27);
+    EXPECT_EQ(count, 28);
 }
 
 // Every number's range as the file's reader says it: the shop's own limits of what a bench can be,
