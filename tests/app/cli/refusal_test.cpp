@@ -122,7 +122,7 @@ TEST(CliRefusal, OfWordsSaysWhatIsAllowed) {
         {"log list --log x --to 2030-13-01", {"--to", "2030-13-01"}},
         {"log list --log x --limit 0", {"--limit", "\"0\"", "1 to 10000"}},
         {"log list --log x --verdict fine", {"--verdict", "fine", "out of limits"}},
-        {"log export --log x --what all", {"--what", "all", "joints, records, events, chain"}},
+        {"log export --log x --what all", {"--what", "all", "joints, records, values, events, chain"}},
         {"procedures show", {"ID"}},
         {"procedures sing", {"\"sing\"", "show", "check"}},
         {"plan --thickness= --length 900 --procedure pp-dvs2207-11",

@@ -22,8 +22,14 @@ public:
 
     void drawTextItem(const QPointF& at, const QTextItem& item) override {
         const QFontMetricsF metrics(item.font());
-        // the letters' own descent: the font's leaves room for accents below
-        const double descent = std::max(metrics.tightBoundingRect(item.text()).bottom(), 0.0);
+        static const QString kDescending = QStringLiteral("gjpqy,;Q");
+        double descent = 0;
+        for (const QChar letter : item.text()) {
+            if (kDescending.contains(letter)) {
+                // the letters' own descent: the font's leaves room for accents below
+                descent = std::max(descent, metrics.tightBoundingRect(QString(letter)).bottom());
+            }
+        }
         const QRectF ink(
             at.x(), at.y() - metrics.capHeight(), item.width(), metrics.capHeight() + descent);
         const QTransform& to = painter()->deviceTransform(); // it may be turned
