@@ -10,6 +10,7 @@
 
 #include <algorithm>
 #include <map>
+#include <regex>
 #include <string>
 
 namespace seamclock {
@@ -19,6 +20,14 @@ class InLanguage : public ::testing::TestWithParam<Language> {
 protected:
     ~InLanguage() override { speak(Language::English); }
 };
+
+/// Without what is another at each run: a seal's fingerprint, where the test's folder lies, and
+/// when its files were made.
+std::string lasting(const std::string& words) {
+    static const std::regex kChance(
+        "[0-9a-f]{32}|/[^\n]*seamclock-[0-9]+-[0-9]+|[0-9-]{12}:[0-9]{2}");
+    return std::regex_replace(words, kChance, "…");
+}
 
 /// What is written on each visible part.
 std::map<std::string, std::string> writtenOn(Window& window) {
@@ -91,7 +100,7 @@ TEST_P(InLanguage, AChangeLeavesNoWordOfTheOldOne) {
             if (words.find_first_not_of("\n") == std::string::npos) {
                 continue; // nothing stands on it
             }
-            EXPECT_EQ(words, fromTheStart[name][part]) << name << ": " << part;
+            EXPECT_EQ(lasting(words), lasting(fromTheStart[name][part])) << name << ": " << part;
             ++parts;
         }
     });

@@ -16,6 +16,8 @@ namespace seamclock::test {
 
 namespace {
 
+int frameOfPractice = 0; // px on each side of the screen
+
 constexpr int kLook = 10; // ms between two looks
 // A finger needs longer than this between letting go of a key and pressing it again [ms]; the
 // program takes what comes within 50 ms of a release for the repetition of a held key.
@@ -225,6 +227,7 @@ Stamp Rig::keyUp(const std::string& name) {
 }
 
 Stamp Rig::click(QPointF at) {
+    at += QPointF(frameOfPractice, frameOfPractice);
     type({"mousemove", std::to_string(qRound(at.x())), std::to_string(qRound(at.y()))});
     return type({"click", "1"});
 }
@@ -254,8 +257,13 @@ QImage Rig::screen() const {
         .copy();
 }
 
+void standInFrame(int wide) {
+    frameOfPractice = wide;
+}
+
 Frame frameFor(FrameKind kind) {
-    return frameOf({kScreenWidth, kScreenHeight}, kind, false);
+    const int both = 2 * frameOfPractice;
+    return frameOf(QSizeF(QSize(kScreenWidth - both, kScreenHeight - both)), kind, false);
 }
 
 PageLook lookOfTests() {
@@ -266,14 +274,17 @@ PageLook lookOfTests() {
 }
 
 QRect pixels(const QRectF& place) {
-    return place.toRect();
+    return place.toRect().translated(frameOfPractice, frameOfPractice);
 }
 
 QImage painted(Page& page, const QRect& place) {
     page.setLook(lookOfTests());
-    page.resize(kScreenWidth, kScreenHeight);
+    const int both = 2 * frameOfPractice;
+    page.resize(kScreenWidth - both, kScreenHeight - both);
     page.QWidget::show();
-    return page.grab(place).toImage().convertToFormat(QImage::Format_RGB32);
+    return page.grab(place.translated(-frameOfPractice, -frameOfPractice))
+        .toImage()
+        .convertToFormat(QImage::Format_RGB32);
 }
 
 QImage painted(const WeldView& view, const QRect& place) {

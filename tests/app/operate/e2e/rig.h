@@ -100,8 +100,13 @@ private:
     std::map<std::string, double> m_keyUp; // when each was let go [ms of the boot clock]
 };
 
+/// From now on the screens stand within a frame of that many pixels, as practice's do. What follows
+/// counts from the frame's inner edge.
+void standInFrame(int wide);
 Frame frameFor(FrameKind kind);
 PageLook lookOfTests();
+
+/// Of the display.
 QRect pixels(const QRectF& place);
 
 /// That place of a page painted here, without a display.

@@ -3,6 +3,7 @@
 // practice time to true time by the rule of the pace, must agree with the stamps to 100 ms, and so
 // must each phase. Meanwhile nothing comes over a changeover or a build-up.
 #include "app/operate/pad_page.h"
+#include "app/parts/stripes.h"
 #include "core/bench/bench_codec.h"
 #include "core/log/log_reader.h"
 #include "core/log/verify.h"
@@ -75,6 +76,7 @@ Milliseconds bootOf(const Weld& weld, Milliseconds weldTime) {
 class TwoBenches : public ::testing::Test {
 protected:
     TwoBenches() {
+        standInFrame(static_cast<int>(kStripes)); // a unit is a pixel here
         m_rig.giveArguments({"--pace", std::to_string(kPace)});
         m_rig.startProgram();
         for (const JobSeam& seam : jobOfTests().seams) {
