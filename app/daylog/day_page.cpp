@@ -183,7 +183,7 @@ void BenchCell::paintEvent(QPaintEvent*) {
         theme().tone(m_view.tone).ink, theme(), m_view.fraction);
     x += mark + px(12);
     const double right = std::min(px(180), (width() - x) * 0.56);
-    const double wide = width() - x - right - px(18);
+    const double wide = width() - x - right - px(16) - px(14);
     if (m_view.time.isEmpty()) {
         const Wrapped words =
             wrapped(m_view.phase, px(24), px(12), wide, 2, kLabelWeight, height() - px(24));

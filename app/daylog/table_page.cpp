@@ -113,7 +113,7 @@ void TablePart::paintEvent(QPaintEvent*) {
             }
             painter.setPen(ink);
             const Wrapped words =
-                wrapped(cell.text, size, px(11), box.width(), 2, weight, high - px(4));
+                wrapped(cell.text, size, px(11), box.width(), 2, weight, high - px(12));
             drawWrapped(painter, box, Qt::AlignLeft | Qt::AlignVCenter, words, weight);
         }
     }

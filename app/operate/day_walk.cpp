@@ -44,12 +44,18 @@ Result<void> DayWalk::open() {
 }
 
 Result<void> DayWalk::chooseMarked(Mark mark) {
-    for (JointRow* row : flow().dayPage()->rows()) {
-        if (row->isVisible() && row->view().mark == mark) {
-            emit row->pressed();
-            settle();
-            return {};
+    constexpr int kFurthest = 40; // lines; an upright screen shows four
+    emit flow().dayPage()->scrolled(-kFurthest);
+    for (int line = 0; line < kFurthest; ++line) {
+        settle();
+        for (JointRow* row : flow().dayPage()->rows()) {
+            if (row->isVisible() && row->view().mark == mark) {
+                emit row->pressed();
+                settle();
+                return {};
+            }
         }
+        emit flow().dayPage()->scrolled(1);
     }
     return stopped("no joint of that kind is in the list");
 }

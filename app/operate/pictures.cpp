@@ -730,6 +730,7 @@ struct Studio {
     WindowParts parts(Floor& floor, LogWriterBase& writer, Desk& desk) {
         Preferences preferences;
         preferences.theme = theme;
+        preferences.language = spoken();
         preferences.dpi = shape.dpi;
         preferences.pedalKey = Qt::Key_F9;
         WindowParts all{

@@ -145,7 +145,8 @@ void SlotButton::paintEvent(QPaintEvent*) {
     }
 
     const bool act = m_view.look == Look::Act || m_view.look == Look::White;
-    const bool key = m_view.look == Look::Key;
+    // A key of the pad has one sign, and that large; a tab that stands is a word like the others.
+    const bool key = m_view.look == Look::Key && m_view.text.size() == 1;
     double wanted = m_view.large  ? px(act && m_view.under.isEmpty() ? 76 : 62)
                     : m_view.tile ? textPx(38)
                                   : textPx(32);

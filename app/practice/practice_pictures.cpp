@@ -33,6 +33,7 @@ Result<QStringList> paintOne(
     }
     Preferences preferences;
     preferences.theme = theme;
+    preferences.language = spoken();
     preferences.dpi = shape.dpi;
     PracticeWindowParts parts{
         **room, machine, preferences, QStringLiteral("Ilva Borrick"),

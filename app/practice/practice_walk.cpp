@@ -65,7 +65,8 @@ Result<void> PracticeWalk::step() {
     return {};
 }
 
-Result<void> PracticeWalk::control(const QString& text) {
+Result<void> PracticeWalk::control(const QString& english) {
+    const QString text = QCoreApplication::translate("BenchControls", english.toUtf8().constData());
     const auto& controls = m_window.benchPage()->view().controls;
     for (std::size_t i = 0; i < controls.size(); ++i) {
         if (controls[i].view.text == text) {

@@ -53,7 +53,7 @@ public:
         m_make = std::move(make);
     }
     /// Presses the control of that word.
-    Result<void> control(const QString& text);
+    Result<void> control(const QString& english);
     Result<void> step();
 
 private:

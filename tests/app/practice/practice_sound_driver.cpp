@@ -22,7 +22,7 @@ namespace {
 constexpr Milliseconds kFrame{40};        // as the window's own timer
 constexpr Milliseconds kBefore{25'000};   // of soak's end, when sound begins
 constexpr Milliseconds kPlateOut{900};    // after it: early in a sound, which is never cut
-constexpr Milliseconds kListensOn{1'800}; // after it the driver ends
+constexpr Milliseconds kListensOn{2'300}; // after it the driver ends, well before a third tick
 
 void tell(const std::string& what, double at) {
     std::printf("%s %.0f\n", what.c_str(), at);

@@ -42,8 +42,9 @@ TEST(PracticeSound, CuesAreHeardAtTheirInstantsOfProcessTime) {
         wanted.push_back(act);
     }
     EXPECT_EQ(wanted.size(), 7U) << "act now, and once again before the plate was out";
-    // A second of changeover ticks softly.
+    // Each second of changeover ticks softly; the driver ends before the third.
     wanted.push_back({"tick", out + 1'000, 50, {880}, {880}, 60});
+    wanted.push_back({"tick", out + 2'000, 50, {880}, {880}, 60});
     std::printf("late by, in ms:");
     for (const double late : judge(rig.heard(), wanted)) {
         std::printf(" %.1f", late);
