@@ -216,7 +216,8 @@ public:
         measures = measured;
         for (int press = 0; press < 200; ++press) {
             const Weld* now = m_shop.floor().weld(0);
-            if (now == nullptr) {
+            // A closed weld's step would open the next of its kind.
+            if (now == nullptr || std::holds_alternative<Closed>(now->state)) {
                 return;
             }
             plan = now->plan;
