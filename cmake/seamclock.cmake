@@ -27,6 +27,8 @@ add_library(seamclock_flags INTERFACE)
 target_include_directories(seamclock_flags INTERFACE ${CMAKE_SOURCE_DIR})
 target_compile_options(seamclock_flags INTERFACE
     $<$<NOT:$<CONFIG:Mutants>>:-Wall;-Wextra;-Wpedantic;-Wshadow;-Wconversion;-Werror;-Werror=switch>
+    # of an unnamed namespace's type in a class's field: g++ tells the main file from a batch that includes it
+    $<$<AND:$<BOOL:${CMAKE_UNITY_BUILD}>,$<CXX_COMPILER_ID:GNU>>:-Wno-subobject-linkage>
     -ffp-contract=off)   # the same estimate on every machine
 
 # The sanitize stage also measures which lines of core its tests reach.
@@ -51,10 +53,21 @@ function(seamclock_precompile target kind)
     endif()
 endfunction()
 
-# seamclock_room(NAME SOURCES … HEADERS … USES rooms… LIBRARIES private libraries…)
+# In packaging/check, which compiles everything anew, the sources of a target are compiled eight at a time (CMake's unity
+# build: half of the compile time). SEPARATE names those whose own names meet a neighbour's, or ALL, where most have a tr()
+# of their own; clang's stage, clang-tidy and a developer's build see every source by itself.
+function(seamclock_separate which)
+    if(which STREQUAL "ALL")
+        set(which ${ARGN})
+    endif()
+    set_source_files_properties(${which} PROPERTIES SKIP_UNITY_BUILD_INCLUSION ON)
+endfunction()
+
+# seamclock_room(NAME SOURCES … HEADERS … USES rooms… LIBRARIES private libraries… SEPARATE sources…)
 # A room is a static library; USES are the rooms below it, and the only ones it may include.
 function(seamclock_room name)
-    cmake_parse_arguments(ROOM "" "" "SOURCES;HEADERS;USES;LIBRARIES" ${ARGN})
+    cmake_parse_arguments(ROOM "" "" "SOURCES;HEADERS;USES;LIBRARIES;SEPARATE" ${ARGN})
+    seamclock_separate("${ROOM_SEPARATE}" ${ROOM_SOURCES})
     if(ROOM_SOURCES)
         set(kind STATIC)
         if(CMAKE_BUILD_TYPE STREQUAL Mutants AND CMAKE_CURRENT_SOURCE_DIR MATCHES "/core/")
@@ -76,11 +89,12 @@ function(seamclock_room name)
     endif()
 endfunction()
 
-# seamclock_test(NAME SOURCES … USES rooms… LIBRARIES … [LABELS deep|endure] [TIMEOUT s] [SERIAL] [QT]): one GoogleTest
+# seamclock_test(NAME SOURCES … USES rooms… LIBRARIES … [LABELS deep|endure] [TIMEOUT s] [SERIAL] [QT]
+# [SEPARATE …]): one GoogleTest
 # program, each test a CTest test of its own. QT: it links Qt's widgets. "deep" and "endure" keep it out of the quick run;
 # one label at most, since gtest_discover_tests of CMake 3.25 loses the second.
 function(seamclock_test name)
-    cmake_parse_arguments(T "SERIAL;QT" "TIMEOUT" "SOURCES;USES;LIBRARIES;LABELS" ${ARGN})
+    cmake_parse_arguments(T "SERIAL;QT" "TIMEOUT" "SOURCES;USES;LIBRARIES;LABELS;SEPARATE" ${ARGN})
     list(LENGTH T_LABELS labels)
     if(labels GREATER 1)
         message(FATAL_ERROR "seamclock_test(${name}): one label at most, got \"${T_LABELS}\"")
@@ -92,6 +106,7 @@ function(seamclock_test name)
         set(left_out TRUE)
         set(all EXCLUDE_FROM_ALL)
     endif()
+    seamclock_separate("${T_SEPARATE}" ${T_SOURCES})
     add_executable(${name} ${all} ${T_SOURCES})
     list(TRANSFORM T_USES PREPEND seamclock_)
     target_link_libraries(${name} PRIVATE seamclock_flags ${T_USES} ${T_LIBRARIES} GTest::gtest GTest::gtest_main)

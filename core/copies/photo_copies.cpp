@@ -100,7 +100,7 @@ Result<void> checkRoom(const std::string& folder, std::size_t bytes, std::int64_
     return {};
 }
 
-void syncFolder(const std::string& folder) {
+void bringToDisk(const std::string& folder) {
     const FileHandle file(::open(folder.c_str(), O_RDONLY | O_DIRECTORY | O_CLOEXEC));
     if (file.get() >= 0) {
         static_cast<void>(fsync(file.get())); // a network share may know no such thing
@@ -183,7 +183,7 @@ copyPhotos(const std::string& from, const std::string& to, const CopyOptions& op
         ++out.copied;
     }
     if (out.copied > 0) {
-        syncFolder(to);
+        bringToDisk(to);
     }
     return out;
 }

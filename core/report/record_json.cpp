@@ -8,6 +8,7 @@
 #include "core/weld/back_off.h"
 #include "core/weld/event_codec.h"
 
+#include <cmath>
 #include <set>
 
 namespace seamclock {
@@ -45,38 +46,14 @@ Json sheetJson(const Sheet& sheet) {
     return json;
 }
 
-struct Unit {
-    std::string name;
-    double divisor;
-};
-
-Unit unitOf(const std::string& code, const WeldPlan& plan) {
-    if (code == "mC") {
-        return {"°C", 1e3};
-    }
-    if (code == "um") {
-        return {"mm", 1e3};
-    }
-    if (code == "mN") {
-        return {"N", 1e3};
-    }
-    if (code == "Pa") {
-        return {"N/mm²", 1e6};
-    }
-    if (code == "milli") {
-        return {plan.scale ? plan.scale->unit : "scale", 1e3};
-    }
-    return {code, 1};
-}
-
 Json setActualJson(const WeldRecord& record, const Bench* bench) {
     Json rows = Json::array();
     for (const SetActual& row : setAndActual(record, bench)) {
-        const Unit unit = unitOf(row.unit, record.plan);
+        const ShownUnit unit = shownUnit(row.unit, record.plan);
         Json json = {{"item", row.item}, {"unit", unit.name}};
         const auto add = [&](const char* key, std::optional<std::int64_t> value) {
             if (value) {
-                json[key] = static_cast<double>(*value) / unit.divisor;
+                json[key] = static_cast<double>(*value) / std::pow(10, unit.decimals);
             }
         };
         add("set", row.set);

@@ -141,6 +141,28 @@ void addBeads(SetActuals& rows, const WeldRecord& record) {
 
 } // namespace
 
+ShownUnit shownUnit(const std::string& code, const WeldPlan& plan) {
+    if (code == "mC") {
+        return {"°C", 3};
+    }
+    if (code == "um") {
+        return {"mm", 3};
+    }
+    if (code == "mN") {
+        return {"N", 3};
+    }
+    if (code == "ms") {
+        return {"s", 3};
+    }
+    if (code == "Pa") {
+        return {"N/mm²", 6};
+    }
+    if (code == "milli") {
+        return {plan.scale ? plan.scale->unit : "scale", 3};
+    }
+    return {code, 0};
+}
+
 std::vector<SetActual> setAndActual(const WeldRecord& record, const Bench* bench) {
     const WeldPlan& plan = record.plan;
     SetActuals rows;

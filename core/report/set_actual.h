@@ -26,6 +26,13 @@ struct SetActual {
     bool operator==(const SetActual&) const = default;
 };
 
+/// How a unit code's numbers are shown; of the scale, its own unit.
+struct ShownUnit {
+    std::string name;
+    int decimals = 0; // of the shown unit are in one of the code's: 3 thousandths, 6 millionths
+};
+ShownUnit shownUnit(const std::string& code, const WeldPlan& plan);
+
 /// In the order of the work. What was to be set and never read stands there without an actual
 /// value. Without a bench there are no actual forces and pressures.
 std::vector<SetActual> setAndActual(const WeldRecord& record, const Bench* bench);

@@ -9,47 +9,23 @@
 namespace seamclock {
 namespace {
 
-struct Unit {
-    std::string name;
-    bool millionths = false; // of it is what the log holds; else thousandths
-};
-
-Unit unitOf(const std::string& code, const WeldPlan& plan) {
-    if (code == "mC") {
-        return {"°C"};
-    }
-    if (code == "um") {
-        return {"mm"};
-    }
-    if (code == "mN") {
-        return {"N"};
-    }
-    if (code == "Pa") {
-        return {"N/mm²", true};
-    }
-    if (code == "ms") {
-        return {"s"};
-    }
-    return {plan.scale ? plan.scale->unit : "scale"};
-}
-
-std::string numberOf(const std::optional<std::int64_t>& value, const Unit& unit) {
+std::string numberOf(const std::optional<std::int64_t>& value, const ShownUnit& unit) {
     if (!value) {
         return "";
     }
-    return unit.millionths ? fromMillionths(*value, 6) : fromThousandths(*value);
+    return unit.decimals == 6 ? fromMillionths(*value, 6) : fromThousandths(*value);
 }
 
 std::optional<std::int64_t> msOf(const std::optional<Milliseconds>& time) {
     return time ? std::optional<std::int64_t>(time->count()) : std::nullopt;
 }
 
-class Rows {
+class ValueRows {
 public:
-    explicit Rows(const WeldRecord& record) : m_record(record) {}
+    explicit ValueRows(const WeldRecord& record) : m_record(record) {}
 
     void add(const SetActual& row, const std::string& toN, const std::string& most) {
-        const Unit unit = unitOf(row.unit, m_record.plan);
+        const ShownUnit unit = shownUnit(row.unit, m_record.plan);
         m_text += separatedRow(
             {std::to_string(m_record.opened.number), m_record.weld, toIsoUtc(m_record.openedAt.utc),
              m_record.opened.seam.value_or(""), row.item, row.place, unit.name,
@@ -72,7 +48,7 @@ std::string valueRowsHeader() {
 }
 
 std::string valueRows(const WeldRecord& record, const Bench* bench) {
-    Rows rows(record);
+    ValueRows rows(record);
     for (const SetActual& row : setAndActual(record, bench)) {
         rows.add(row, "", "");
     }

@@ -2,6 +2,7 @@
 
 #include "core/base/plain_number.h"
 #include "core/shift/csv_rows.h"
+#include "core/shift/job_limits.h"
 
 #include <algorithm>
 #include <charconv>
@@ -14,9 +15,6 @@
 namespace seamclock {
 namespace {
 
-constexpr double kThickestMm = 1'000;
-constexpr double kLongestMm = 100'000;
-constexpr double kGreatestDragN = 100'000;
 constexpr double kColdestC = -40;
 constexpr double kWarmestC = 60;
 constexpr double kGreatestFlow = 1'000;

@@ -1,6 +1,7 @@
 #include "core/base/json_reader.h"
 #include "core/base/plain_number.h"
 #include "core/shift/job.h"
+#include "core/shift/job_limits.h"
 
 #include <algorithm>
 #include <cmath>
@@ -11,10 +12,6 @@ namespace seamclock {
 namespace {
 
 namespace fs = std::filesystem;
-
-constexpr double kLongestMm = 100'000;
-constexpr double kThickestMm = 1'000;
-constexpr double kGreatestDragN = 100'000;
 
 Sheet readSheet(JsonReader reader, double thicknessMm) {
     Sheet sheet;

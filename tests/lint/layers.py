@@ -71,7 +71,7 @@ def declared_uses(lint):
             words = call.group(1).replace('"', " ").split()
             uses, keyword = [], None
             for word in words[1:]:
-                if word in ("SOURCES", "HEADERS", "USES", "LIBRARIES"):
+                if word in ("SOURCES", "HEADERS", "USES", "LIBRARIES", "SEPARATE"):
                     keyword = word
                 elif keyword == "USES":
                     uses.append(word)
