@@ -1,4 +1,6 @@
 // The window program: builds the parts and joins them, nothing else.
+#include "app/first/first_walk.h"
+#include "app/first/first_window.h"
 #include "app/operate/log_notice.h"
 #include "app/operate/pictures.h"
 #include "app/operate/window.h"
@@ -19,28 +21,37 @@
 #include "core/heat/material_codec.h"
 #include "core/log/world.h"
 #include "core/practice/broken_off.h"
+#include "core/practice/demo_folder.h"
 #include "core/practice/practice_run.h"
 #include "core/practice/shift_pace.h"
 
 #include <QApplication>
 #include <QCommandLineParser>
 #include <QDir>
+#include <QFile>
 #include <QFileInfo>
+#include <QIcon>
 #include <QScreen>
 #include <QStandardPaths>
 #include <QTimer>
+#include <algorithm>
 #include <cstdio>
 #include <cstdlib>
 #include <cstring>
+#include <memory>
 #include <optional>
+#include <string>
 #include <type_traits>
 #include <utility>
+#include <vector>
 
 namespace seamclock {
 namespace {
 
-constexpr Milliseconds kPaceLook{1'000}; // of the benches' time, between two looks
-constexpr int kPaceTick = 50;            // ms
+constexpr Milliseconds kPaceLook{1'000};       // of the benches' time, between two looks
+constexpr int kPaceTick = 50;                  // ms
+constexpr int kDemoPace = 10;                  // times as fast as true time, where practice may be
+constexpr Milliseconds kAfterLastRow{600'000}; // the demo shop's time goes on from there
 
 /// The horn, as the windows see it: practice's while it stands over the operator's, whose benches
 /// are free then. `paced`: the clock that the benches live by, where it isn't the machine's.
@@ -145,7 +156,7 @@ int showAndEnd(QApplication& application, const Error& error, const Preferences&
     page.setLook(look);
     page.resize(1280, 800);
     page.show(view);
-    page.setWindowTitle("Seamclock can't start");
+    page.setWindowTitle(QCoreApplication::translate("Main", "Seamclock can't start"));
     QObject::connect(&page, &Page::slotPressed, &application, &QApplication::quit);
     Hands hands;
     application.installEventFilter(&hands);
@@ -165,12 +176,24 @@ int showAndEnd(QApplication& application, const Error& error, const Preferences&
 struct Shop {
     std::vector<ProcedureDocument> procedures;
     std::vector<Material> materials;
-    QString notice; // what it lacks
-    Job job;
-    std::string demo;
+    QString notice;      // what it lacks
+    Job job;             // that --job names; empty: none
+    std::string demo;    // the folder of the demo's job and benches, as it came with the program
     std::string lessons; // their folder
+    std::vector<BenchDocument> demoBenches; // which lessons are made on
 };
 
+std::vector<BenchDocument> benchesOf(const Job& job) {
+    std::vector<BenchDocument> all;
+    for (const JobSeam& seam : job.seams) {
+        if (auto bench = readBenchFile(seam.benchFile)) {
+            all.push_back(std::move(*bench));
+        }
+    }
+    return all;
+}
+
+/// `jobFolder`: empty: nobody named a job.
 Result<Shop> readShop(const QString& jobFolder) {
     const auto resources = resourceFolder();
     if (!resources) {
@@ -190,12 +213,19 @@ Result<Shop> readShop(const QString& jobFolder) {
                           .arg(fromUtf8(materials.error().detail));
     }
     shop.lessons = *resources + "/lessons";
-    shop.demo = jobFolder.isEmpty() ? *resources + "/demo" : jobFolder.toStdString();
-    auto job = readFirstJob(shop.demo);
-    if (!job) {
-        return tl::unexpected<Error>(job.error());
+    shop.demo = *resources + "/demo";
+    const auto demo = readFirstJob(shop.demo);
+    if (!demo) {
+        return tl::unexpected<Error>(demo.error());
     }
-    shop.job = std::move(*job);
+    shop.demoBenches = benchesOf(*demo);
+    if (!jobFolder.isEmpty()) {
+        auto job = readFirstJob(jobFolder.toStdString());
+        if (!job) {
+            return tl::unexpected<Error>(job.error());
+        }
+        shop.job = std::move(*job);
+    }
     return shop;
 }
 
@@ -205,22 +235,12 @@ std::vector<LogDocument> documentsOf(const Shop& shop) {
     for (const ProcedureDocument& one : shop.procedures) {
         out.push_back({one.sha256, "procedure", one.bytes});
     }
-    for (const JobSeam& seam : shop.job.seams) {
-        if (const auto bench = readBenchFile(seam.benchFile)) {
-            out.push_back({bench->sha256, "bench", bench->bytes});
+    for (const auto& benches : {shop.demoBenches, benchesOf(shop.job)}) {
+        for (const BenchDocument& bench : benches) {
+            out.push_back({bench.sha256, "bench", bench.bytes});
         }
     }
     return out;
-}
-
-std::vector<BenchDocument> benchesOf(const Job& job) {
-    std::vector<BenchDocument> all;
-    for (const JobSeam& seam : job.seams) {
-        if (auto bench = readBenchFile(seam.benchFile)) {
-            all.push_back(std::move(*bench));
-        }
-    }
-    return all;
 }
 
 Result<void> addBenches(Floor& floor, const Job& job) {
@@ -283,9 +303,16 @@ struct Arguments {
     std::optional<QString> printer;
     QString units;
     std::optional<QString> read; // a copy of a log
+    bool demoShop = false;       // log, job and papers are the demo shop's
 
     bool wantsPaper() const { return record || dayReport || jobReport; }
 };
+
+/// Another window comes in place of this one; the program does not end with it.
+void changeWindow() {
+    QApplication::setQuitOnLastWindowClosed(false);
+    QCoreApplication::exit();
+}
 
 void showWindow(QWidget& window, const Arguments& arguments) {
     const QStringList sides = arguments.size.split('x');
@@ -295,6 +322,7 @@ void showWindow(QWidget& window, const Arguments& arguments) {
     } else {
         window.QWidget::show();
     }
+    QApplication::setQuitOnLastWindowClosed(true);
 }
 
 /// Over the operator's window until it is left. The log of joints is not among what it is given.
@@ -326,7 +354,7 @@ private:
         const std::string& at = m_window.people()->atBench();
         PracticeOrder order{
             m_clock,
-            {m_floor.procedures(), m_floor.benches(), m_shop.materials},
+            {m_floor.procedures(), practiceBenches(), m_shop.materials},
             m_shop.lessons,
             *log};
         if (!at.empty()) {
@@ -347,6 +375,20 @@ private:
             &m_stand->window(), &PracticeWindow::left, &m_window, [this] { leave(); },
             Qt::QueuedConnection);
         showWindow(m_stand->window(), m_arguments);
+    }
+
+    /// The shop's own first: lessons name the demo's, which may be put right here.
+    std::vector<BenchDocument> practiceBenches() const {
+        std::vector<BenchDocument> all = m_floor.benches();
+        for (const BenchDocument& demo : m_shop.demoBenches) {
+            const bool known = std::any_of(all.begin(), all.end(), [&](const BenchDocument& one) {
+                return one.bench.id == demo.bench.id;
+            });
+            if (!known) {
+                all.push_back(demo);
+            }
+        }
+        return all;
     }
 
     void leave() {
@@ -375,7 +417,7 @@ int paint(const Arguments& arguments) {
     }
     PictureOptions options;
     options.folder = arguments.pictures;
-    options.demo = fromUtf8(shop->demo);
+    options.demo = arguments.job.isEmpty() ? fromUtf8(shop->demo) : arguments.job;
     options.sizes = arguments.sizes;
     options.themes = arguments.themes;
     options.onlyOperator = arguments.onlyOperator;
@@ -383,11 +425,14 @@ int paint(const Arguments& arguments) {
     auto written = paintPictures(options, shop->procedures);
     if (written && !options.onlyOperator) {
         const auto more = paintPracticePictures(
-            options, {shop->procedures, benchesOf(shop->job), shop->materials}, shop->lessons);
-        if (!more) {
-            return sayAndEnd(more.error());
+            options, {shop->procedures, shop->demoBenches, shop->materials}, shop->lessons);
+        const auto first = paintFirstPictures(options, shop->procedures);
+        for (const auto* painted : {&more, &first}) {
+            if (!*painted) {
+                return sayAndEnd(painted->error());
+            }
+            *written += **painted;
         }
-        *written += *more;
     }
     if (!written) {
         return sayAndEnd(written.error());
@@ -421,6 +466,8 @@ Result<PaperErrand> errandOf(const Arguments& arguments, const Shop& shop) {
     } else if (arguments.dayReport) {
         errand.what = PaperErrand::What::Day;
         errand.day = arguments.dayReport->toStdString();
+    } else if (arguments.job.isEmpty()) {
+        return refuse("--job-report needs --job FOLDER; allowed: a folder with job-*.json");
     } else {
         errand.what = PaperErrand::What::Job;
         for (const JobSeam& seam : shop.job.seams) {
@@ -441,6 +488,15 @@ Result<PaperErrand> errandOf(const Arguments& arguments, const Shop& shop) {
     return errand;
 }
 
+/// What stands on papers: a job's own words, else the shop's name as it was told once.
+PaperWork workOf(const Shop& shop, const Preferences& preferences) {
+    PaperWork work;
+    work.order = fromUtf8(shop.job.order);
+    work.part = fromUtf8(shop.job.part);
+    work.shop = shop.job.shop.empty() ? preferences.shop : fromUtf8(shop.job.shop);
+    return work;
+}
+
 int putOnPaper(const Arguments& arguments) {
     speak(arguments.language.value_or(readPreferences(arguments.settings).language));
     const auto shop = readShop(arguments.job);
@@ -459,11 +515,8 @@ int putOnPaper(const Arguments& arguments) {
         return sayAndEnd(errand.error());
     }
     errand->log = *log;
-    if (!arguments.job.isEmpty() || arguments.jobReport) { // the demo's is nobody else's
-        errand->work.order = fromUtf8(shop->job.order);
-        errand->work.part = fromUtf8(shop->job.part);
-        errand->work.shop = fromUtf8(shop->job.shop);
-    }
+    errand->work = workOf(*shop, readPreferences(arguments.settings));
+    errand->work.demo = isOfDemo(*log);
     const Instant now = clock->now();
     errand->work.printed = instantText(now).left(16); // to the minute
     const auto put = runErrand(*errand);
@@ -486,14 +539,63 @@ PageLook lookOf(const Preferences& preferences, const QScreen* screen) {
     return look;
 }
 
-/// The window on a log of that world. `paced`: the clock that the benches live by, in practice.
+/// How the window on a log came to its end.
+struct Ended {
+    enum class Then { Quit, DemoShop, OwnShop, RemoveDemo };
+    int status = 0;
+    Then then = Then::Quit;
+};
+
+/// The pages of a first start on this floor, until they lead on. Absent: the floor has a bench, and
+/// its window comes next, with a card if `card`.
+std::optional<Ended> firstSteps(
+    QApplication& application, const Arguments& arguments, Preferences& preferences, Floor& floor,
+    Desk& desk, const Shop& shop, const QString& notice, const QString& told, bool& card) {
+    const auto folder = demoShopFolder();
+    if (!folder) {
+        return Ended{sayAndEnd(folder.error()), Ended::Then::Quit};
+    }
+    DemoOrder order;
+    order.folder = *folder;
+    order.source = shop.demo;
+    order.procedures = shop.procedures;
+    FirstWindow window(FirstParts{
+        floor, desk, preferences, arguments.settings, reportFolder(), *folder,
+        [order] { return makeDemoShop(order); }, notice});
+    std::optional<Ended> ended = Ended{};
+    QObject::connect(&window, &FirstWindow::finished, &application, [&](bool wanted) {
+        card = wanted;
+        ended.reset();
+        changeWindow();
+    });
+    QObject::connect(&window, &FirstWindow::demoAsked, &application, [&] {
+        ended = Ended{0, Ended::Then::DemoShop};
+        changeWindow();
+    });
+    QObject::connect(&window, &FirstWindow::quitAsked, &application, &QApplication::quit);
+    showWindow(window, arguments);
+    if (!told.isEmpty()) {
+        window.say(told, true);
+    }
+    const int status = QApplication::exec();
+    preferences = window.preferences();
+    if (ended) {
+        ended->status = status;
+    }
+    return ended;
+}
+
+/// The window on a log of that world. `paced`: the clock that the benches live by, in practice and
+/// in the demo shop. `told`: what happened before it.
 template <class World>
-int weldOn(
-    QApplication& application, const Arguments& arguments, const Preferences& preferences,
-    const Clock& machine, PacedClock* paced) {
+Ended weldOn(
+    QApplication& application, const Arguments& arguments, const Clock& machine, PacedClock* paced,
+    QString told) {
+    Preferences preferences = readPreferences(arguments.settings);
+    preferences.language = spoken();
     const Clock& clock = paced != nullptr ? *paced : machine;
     const auto failed = [&](const Error& error) {
-        return showAndEnd(application, error, preferences);
+        return Ended{showAndEnd(application, error, preferences), Ended::Then::Quit};
     };
     const auto shop = readShop(arguments.job);
     if (!shop) {
@@ -504,7 +606,9 @@ int weldOn(
         return failed(path.error());
     }
     KeeperOptions copies;
-    copies.snapshotFolder = preferences.snapshotFolder.toStdString();
+    if (!arguments.demoShop) { // which is nobody else's to read
+        copies.snapshotFolder = preferences.snapshotFolder.toStdString();
+    }
     copies.checkAbove = kCheckedAtStart;
     LogKeeper keeper(*path, clock, std::move(copies));
     LogWriterOptions options;
@@ -522,13 +626,13 @@ int weldOn(
     if (opened->aside) {
         session->takeUp(*opened->aside);
     }
-    QString ended;
+    QString brokenOff;
     if constexpr (std::is_same_v<World, Practice>) {
-        const auto brokenOff = endBrokenOff(*session); // before its bench is looked for
-        if (!brokenOff) {
-            return failed(brokenOff.error());
+        const auto found = endBrokenOff(*session); // before its bench is looked for
+        if (!found) {
+            return failed(found.error());
         }
-        ended = brokenOffText(*brokenOff);
+        brokenOff = brokenOffText(*found);
     }
     const std::string by = shop->job.operatorId.empty() ? "station" : shop->job.operatorId;
     Floor floor(*session, writer, clock, shop->procedures, by);
@@ -549,54 +653,136 @@ int weldOn(
     if (!desk) {
         return failed(desk.error());
     }
-    std::unique_ptr<HornSound> sound;
-    if (!arguments.silent) {
-        sound = std::make_unique<HornSound>(
-            machine, QCoreApplication::applicationDirPath() + "/seamclock-horn", paced);
+    QStringList notices{brokenOff};
+    notices << (opened->aside ? logNotice(*opened->aside) : shop->notice);
+    if (arguments.demoShop) {
+        notices.push_front(QCoreApplication::translate(
+            "Main", "Demo shop: all invented, and no joint here counts. PINs are shown."));
+    } else if (paced != nullptr) {
+        notices.push_front(QCoreApplication::translate(
+                               "Main", "Practice, up to %1 times as fast. No joint here counts.")
+                               .arg(*arguments.pace));
     }
-    TabletPower power;
-    WindowParts parts{
-        floor,           writer,      **desk,
-        shop->job.seams, preferences, arguments.settings,
-        sound.get(),     &keeper,     opened->aside ? logNotice(*opened->aside) : shop->notice,
-        reportFolder(),  &power};
-    parts.photos = QStandardPaths::standardLocations(QStandardPaths::PicturesLocation);
-    if (!arguments.job.isEmpty()) { // the demo's is nobody else's
-        parts.work.order = fromUtf8(shop->job.order);
-        parts.work.part = fromUtf8(shop->job.part);
-        parts.work.shop = fromUtf8(shop->job.shop);
-    }
-    std::unique_ptr<BenchPace> pace;
-    if (paced != nullptr) {
-        const QString practice =
-            QCoreApplication::translate(
-                "Main", "Practice, up to %1 times as fast. No joint here counts.")
-                .arg(*arguments.pace);
-        parts.notice =
-            QStringList{practice, ended, parts.notice}.join(QLatin1Char(' ')).simplified();
-        pace = std::make_unique<BenchPace>(floor, *paced, *arguments.pace, sound.get());
-    }
+    const QString reports =
+        arguments.demoShop ? fromUtf8(demoPapersOf(QFileInfo(fromUtf8(*path)).path().toStdString()))
+                           : reportFolder();
     keeper.begin();
-    int status = 0;
-    {
+    Ended ended;
+    std::unique_ptr<HornSound> sound;
+    std::unique_ptr<BenchPace> pace;
+    TabletPower power;
+    bool first = paced == nullptr && needsFirstSteps(floor, arguments.settings);
+    for (bool again = true; again;) {
+        again = false;
+        bool card = false;
+        if (first) {
+            const QString stands = std::exchange(notices, {}).join(QLatin1Char(' ')).simplified();
+            if (const auto end = firstSteps(
+                    application, arguments, preferences, floor, **desk, *shop, stands,
+                    std::exchange(told, {}), card)) {
+                ended = *end;
+                break;
+            }
+        }
+        if (!arguments.silent && !sound) {
+            sound = std::make_unique<HornSound>(
+                machine, QCoreApplication::applicationDirPath() + "/seamclock-horn", paced);
+        }
+        WindowParts parts{floor, writer, **desk, shop->job.seams, preferences, arguments.settings};
+        parts.sound = sound.get();
+        parts.keeper = &keeper;
+        parts.notice = std::exchange(notices, {}).join(QLatin1Char(' ')).simplified();
+        parts.reports = reports;
+        parts.power = &power;
+        parts.photos = QStandardPaths::standardLocations(QStandardPaths::PicturesLocation);
+        parts.work = workOf(*shop, preferences);
+        parts.work.demo = arguments.demoShop;
+        if (arguments.demoShop) {
+            for (const DemoPerson& one : demoPeople()) {
+                parts.demoPins.emplace(one.id, fromUtf8(one.pin));
+            }
+        }
+        if (paced != nullptr && !pace) {
+            pace = std::make_unique<BenchPace>(floor, *paced, *arguments.pace, sound.get());
+        }
         Window window(std::move(parts));
         QObject::connect(&window, &Window::quitAsked, &application, &QApplication::quit);
+        QObject::connect(&window, &Window::firstStepsAsked, &application, [&] {
+            first = again = true;
+            changeWindow();
+        });
+        QObject::connect(&window, &Window::demoLeft, &application, [&](bool removed) {
+            ended.then = removed ? Ended::Then::RemoveDemo : Ended::Then::OwnShop;
+            changeWindow();
+        });
         showWindow(window, arguments);
-        PracticeOver practice(
-            window, floor, machine, *shop, arguments, reportFolder(), sound.get());
+        PracticeOver practice(window, floor, machine, *shop, arguments, reports, sound.get());
         if (arguments.practice) {
             window.openPractice();
         }
-        status = QApplication::exec();
+        if (const QString now = std::exchange(told, {}); !now.isEmpty()) {
+            window.sayCalmly(now);
+        }
+        if (card) {
+            window.openEntry();
+        }
+        ended.status = QApplication::exec();
+        preferences = window.preferences();
     }
     desk->reset(); // what it has begun is written before the program's own last row
     if (sound) {
         sound->stop();
     }
     if (const auto stopped = session->stop(); !stopped) {
-        return sayAndEnd(stopped.error());
+        return Ended{sayAndEnd(stopped.error()), Ended::Then::Quit};
     }
-    return status;
+    return ended;
+}
+
+/// In its own time, which goes on from the last row of its log.
+Ended weldInDemo(QApplication& application, Arguments arguments, const Clock& machine) {
+    const auto failed = [&](const Error& error) {
+        return Ended{
+            showAndEnd(application, error, readPreferences(arguments.settings)), Ended::Then::Quit};
+    };
+    const auto folder = demoShopFolder();
+    if (!folder) {
+        return failed(folder.error());
+    }
+    if (lookAtDemo(*folder) != DemoFolder::Whole) {
+        const auto shop = readShop({});
+        const auto made = shop ? makeDemoShop({*folder, shop->demo, shop->procedures})
+                               : Result<void>(tl::unexpected<Error>(shop.error()));
+        if (!made) {
+            return failed(made.error());
+        }
+    }
+    const auto last = lastOf(demoLogOf(*folder));
+    if (!last) {
+        return failed(last.error());
+    }
+    arguments.demoShop = true;
+    arguments.log = fromUtf8(demoLogOf(*folder));
+    arguments.practiceLog = fromUtf8(demoPracticeLogOf(*folder));
+    arguments.job = fromUtf8(*folder);
+    arguments.pace = kDemoPace;
+    PacedClock paced(machine, *last + kAfterLastRow);
+    return weldOn<Practice>(application, arguments, machine, &paced, {});
+}
+
+/// Removes it and says what came of it.
+QString demoRemoved() {
+    const auto folder = demoShopFolder();
+    const auto left = folder ? removeDemoShop(*folder) : tl::unexpected<Error>(folder.error());
+    if (!left) {
+        return fromUtf8(left.error().detail);
+    }
+    return *left == 0 ? QCoreApplication::translate("Main", "The demo shop is removed.")
+                      : QCoreApplication::translate(
+                            "FirstWindow",
+                            "The demo shop is removed. What is not its own stays: %1 in %2.")
+                            .arg(*left)
+                            .arg(fromUtf8(*folder));
 }
 
 int weld(QApplication& application, const Arguments& arguments) {
@@ -606,20 +792,31 @@ int weld(QApplication& application, const Arguments& arguments) {
             arguments.snapshots->isEmpty() ? QString() : QDir(*arguments.snapshots).absolutePath();
         writePreferences(preferences, arguments.settings);
     }
-    preferences.language = arguments.language.value_or(preferences.language);
-    speak(preferences.language);
-    const auto failed = [&](const Error& error) {
-        return showAndEnd(application, error, preferences);
-    };
+    speak(arguments.language.value_or(preferences.language));
     const auto clock = BootClock::make();
     if (!clock) {
-        return failed(clock.error());
+        return showAndEnd(application, clock.error(), preferences);
     }
     if (arguments.pace) {
         PacedClock paced(*clock);
-        return weldOn<Practice>(application, arguments, preferences, *clock, &paced);
+        Arguments practice = arguments;
+        if (const auto resources = resourceFolder(); resources && practice.job.isEmpty()) {
+            practice.job = fromUtf8(*resources) + "/demo"; // benches to practise at
+        }
+        return weldOn<Practice>(application, practice, *clock, &paced, {}).status;
     }
-    return weldOn<Production>(application, arguments, preferences, *clock, nullptr);
+    // From one shop into the other, each with a log of its own, until somebody ends the program.
+    Ended ended;
+    ended.then = arguments.demoShop ? Ended::Then::DemoShop : Ended::Then::OwnShop;
+    while (ended.then != Ended::Then::Quit) {
+        if (ended.then == Ended::Then::DemoShop) {
+            ended = weldInDemo(application, arguments, *clock);
+            continue;
+        }
+        const QString told = ended.then == Ended::Then::RemoveDemo ? demoRemoved() : QString();
+        ended = weldOn<Production>(application, arguments, *clock, nullptr, told);
+    }
+    return ended.status;
 }
 
 /// The day log over a copy, read only.
@@ -647,10 +844,8 @@ int readElsewhere(QApplication& application, const Arguments& arguments) {
     parts.units = preferences.units;
     parts.materials = shop->materials;
     parts.folder = reportFolder();
-    if (!arguments.job.isEmpty()) {
-        parts.work = {
-            fromUtf8(shop->job.shop), fromUtf8(shop->job.order), fromUtf8(shop->job.part), {}};
-    }
+    parts.work = workOf(*shop, preferences);
+    parts.work.demo = isOfDemo(arguments.read->toStdString());
     ReadWindow window(std::move(parts), clock->now());
     QObject::connect(&window, &ReadWindow::quitAsked, &application, &QApplication::quit);
     showWindow(window, arguments);
@@ -683,6 +878,10 @@ int run(int argc, char** argv) {
     QApplication application(argc, argv);
     QApplication::setApplicationName("seamclock");
     QApplication::setApplicationVersion(SEAMCLOCK_VERSION);
+    // The desktop finds the entry, and with it the icon, by this name; what has no such desktop
+    // takes the icon from the window.
+    QGuiApplication::setDesktopFileName("org.example.Seamclock");
+    QApplication::setWindowIcon(QIcon::fromTheme("seamclock", QIcon(":/seamclock.png")));
     QCommandLineParser parser;
     parser.setApplicationDescription(
         "Guides butt welds of thermoplastic sheets and logs every joint.");
@@ -727,15 +926,34 @@ int run(int argc, char** argv) {
     const QCommandLineOption printer(
         "printer", "With these three: the printer; an empty name is the desktop's own.", "NAME");
     const QCommandLineOption units("units", "With these three: metric or imperial.", "UNITS");
-    parser.addOptions({log,         job,    settings, size,     whole,     silent,
-                       snapshots,   folder, themes,   sizes,    operators, practice,
-                       practiceLog, lesson, pace,     language, record,    dayReport,
-                       jobReport,   out,    printer,  units,    read});
+    const QCommandLineOption home(
+        "home", "The one folder in which settings, logs and demo shop lie; made if it isn't there.",
+        "FOLDER");
+    const QCommandLineOption demoShop(
+        "demo-shop", "Look round in the demo shop; made if it isn't there.");
+    parser.addOptions({log,    job,      settings, size,      whole,     silent,      snapshots,
+                       folder, themes,   sizes,    operators, practice,  practiceLog, lesson,
+                       pace,   language, record,   dayReport, jobReport, out,         printer,
+                       units,  read,     home,     demoShop});
     parser.process(application);
     Arguments arguments;
+    if (parser.isSet(home)) {
+        const QString folder = QDir(parser.value(home)).absolutePath();
+        if (parser.value(home).isEmpty() || !QDir().mkpath(folder)) {
+            return sayAndEnd(
+                {ErrorCode::NotWritten,
+                 "--home \"" + parser.value(home).toStdString() +
+                     "\" can't be made; allowed: a folder that can be written"});
+        }
+        qputenv(kHomeVariable, QFile::encodeName(folder));
+    }
+    arguments.demoShop = parser.isSet(demoShop);
     arguments.log = parser.value(log);
     arguments.job = parser.value(job);
     arguments.settings = parser.value(settings);
+    if (const auto usual = settingsPath(); usual && arguments.settings.isEmpty()) {
+        arguments.settings = fromUtf8(*usual);
+    }
     arguments.size = parser.value(size);
     arguments.whole = parser.isSet(whole);
     arguments.silent = parser.isSet(silent);
@@ -766,6 +984,11 @@ int run(int argc, char** argv) {
                 {ErrorCode::OutOfRange, "--language \"" + parser.value(language).toStdString() +
                                             "\"; allowed: en, de or es"});
         }
+    }
+    if (arguments.demoShop && (parser.isSet(log) || parser.isSet(job) || parser.isSet(pace))) {
+        return sayAndEnd(
+            {ErrorCode::Malformed, "--demo-shop has a log, a job and a pace of its own; allowed: "
+                                   "without --log, --job and --pace"});
     }
     if (parser.isSet(pace)) {
         bool isNumber = false;

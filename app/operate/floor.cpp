@@ -512,6 +512,7 @@ Result<void> Floor::answer(int post, const NumberAnswer& number) {
     case NumberFor::SheetThickness:
     case NumberFor::SeamLength:
     case NumberFor::ShopTemperature:
+    case NumberFor::BenchValue:
         return {}; // these are asked before there is a weld
     }
     emit changed();

@@ -150,6 +150,8 @@ NumberTask numberTask(const Weld& weld, NumberFor what, const QString& letter) {
         break;
     case NumberFor::LengthLost:
         return lostTask(weld.opened().number);
+    case NumberFor::BenchValue:
+        break; // of no weld
     case NumberFor::SheetThickness:
     case NumberFor::SeamLength:
     case NumberFor::ShopTemperature:
@@ -216,6 +218,11 @@ NumberShown shown(const NumberTask& task, const QString& typed, QChar decimalSig
     out.view.value = value;
     if (value < task.least || value > task.most) {
         out.view.mark = Mark::Late;
+        if (task.what == NumberFor::BenchValue) {
+            out.sentence = Number::tr("%1 can't be kept: %2.").arg(withUnit, task.view.allowed);
+            out.button = Number::tr("Type it again");
+            return out;
+        }
         out.sentence =
             Number::tr("%1 can't be meant: %2 to %3 %4.")
                 .arg(withUnit, numberText(task.least, 0), numberText(task.most, 0), task.view.unit);

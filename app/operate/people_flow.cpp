@@ -154,15 +154,6 @@ void PeopleFlow::look(const Instant& now) {
     }
 }
 
-template <class T>
-std::function<void(const T&)> PeopleFlow::here(std::function<void(const T&)> use) {
-    return [this, turn = m_turn, use = std::move(use)](const T& result) {
-        if (turn == m_turn) {
-            use(result);
-        }
-    };
-}
-
 // ---- names and PINs
 
 void PeopleFlow::askName(const QString& title, const QString& now, Press stop) {
@@ -216,6 +207,9 @@ void PeopleFlow::enter(
     PinStage stage;
     stage.title = tr("PIN of %1").arg(fromUtf8(person.name));
     stage.where = where;
+    if (const auto shown = m_shownPins.find(person.id); shown != m_shownPins.end()) {
+        stage.where = tr("Demo shop: the PIN is %1.").arg(shown->second);
+    }
     stage.step = step;
     const auto tried = [this, then = std::move(then)](const Entry& entry, const HeldPin& pin) {
         m_stage.checking = false;
@@ -437,9 +431,19 @@ void PeopleFlow::openSeal() {
 }
 
 void PeopleFlow::firstForeman() {
-    const Press stop = [this] { openWho(); };
+    askFirstForeman(
+        [this] { openWho(); },
+        [this](const Proof& proof) {
+            m_access = proof;
+            setAtBench({});
+            m_asked = false; // it is when the desk is left
+            showDesk();
+        });
+}
+
+void PeopleFlow::askFirstForeman(const Press& stop, const std::function<void(const Proof&)>& then) {
     askName(tr("Who is the first foreman?"), {}, stop);
-    m_onStep = [this, stop] {
+    m_onStep = [this, stop, then] {
         const std::string name = m_name->name().toStdString();
         const Person sound{newPersonId(name, {}), name, Role::Foreman, true};
         if (const auto fits = checkPerson(sound); !fits) {
@@ -448,7 +452,7 @@ void PeopleFlow::firstForeman() {
         }
         freshPin(
             fromUtf8(name), Role::Foreman,
-            [this, name](const HeldPin& pin) {
+            [this, name, stop, then](const HeldPin& pin) {
                 m_desk.run<Entry>(
                     this,
                     [name, pin](Office& office) {
@@ -466,16 +470,13 @@ void PeopleFlow::firstForeman() {
                         }
                         return entry;
                     },
-                    here<Entry>([this](const Entry& entry) {
+                    here<Entry>([this, stop, then](const Entry& entry) {
                         if (!entry.access) {
-                            openWho();
+                            stop();
                             tell(entry.error);
                             return;
                         }
-                        m_access = entry.access;
-                        setAtBench({});
-                        m_asked = false; // it is when the desk is left
-                        showDesk();
+                        then(entry.access);
                     }));
             },
             stop);
@@ -548,17 +549,23 @@ void PeopleFlow::addNamed(const QString& name) {
 }
 
 void PeopleFlow::addWith(const QString& name, Role role, const HeldPin& pin) {
+    add(m_access->who, name, role, pin, [this](const Result<Person>& added) {
+        showDesk();
+        if (!added) {
+            tell(added.error());
+        }
+    });
+}
+
+void PeopleFlow::add(
+    const ProvenPerson& by, const QString& name, Role role, const HeldPin& pin,
+    const std::function<void(const Result<Person>&)>& then) {
     m_desk.run<Result<Person>>(
         this,
-        [by = m_access, name = name.toStdString(), role, pin](Office& office) {
-            return office.addPerson(by->who, name, role, copyOf(pin));
+        [by, name = name.toStdString(), role, pin](Office& office) {
+            return office.addPerson(by, name, role, copyOf(pin));
         },
-        here<Result<Person>>([this](const Result<Person>& added) {
-            showDesk();
-            if (!added) {
-                tell(added.error());
-            }
-        }));
+        here<Result<Person>>(then));
 }
 
 void PeopleFlow::changeList() {

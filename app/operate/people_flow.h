@@ -13,8 +13,10 @@
 #include "app/pages/name_page.h"
 
 #include <functional>
+#include <map>
 #include <optional>
 #include <string>
+#include <utility>
 
 namespace seamclock {
 
@@ -51,6 +53,17 @@ public:
     void askForeman(const QString& forWhat, std::function<void(const ProvenPerson&)> then);
     /// A foreman proves himself for the page of the day's seal.
     void openSeal();
+    /// A first start enters the two who are needed, without the desk. `meaning` says what it means
+    /// to do it later. Nothing stands any more when one of the two is called: `then`, with the
+    /// foreman's proof, or `later`.
+    void enterFirstForeman(
+        const QString& meaning, const std::function<void(const ProvenPerson&)>& then,
+        const std::function<void()>& later);
+    void enterOperator(
+        const ProvenPerson& by, const QString& meaning, const std::function<void()>& then,
+        const std::function<void()>& later);
+    /// Of the demo shop, where they are no secret: they stand where they are asked for, by person.
+    void showPins(std::map<std::string, QString> pins) { m_shownPins = std::move(pins); }
     /// The page is left: proofs and digits go.
     void close();
     /// With the window's timer: counts down, and closes what was left alone.
@@ -79,7 +92,13 @@ private:
     void tell(const Error& error);
     /// `use` is called only if the page that stands now was not left meanwhile.
     template <class T>
-    std::function<void(const T&)> here(std::function<void(const T&)> use);
+    std::function<void(const T&)> here(std::function<void(const T&)> use) {
+        return [this, turn = m_turn, use = std::move(use)](const T& result) {
+            if (turn == m_turn) {
+                use(result);
+            }
+        };
+    }
 
     void askName(const QString& title, const QString& now, Press stop);
     void askPin(const PinStage& stage, PinThen then, Press stop);
@@ -98,10 +117,15 @@ private:
     void ownPinOf(const Person& person);
     void openDesk();
     void firstForeman();
+    void askFirstForeman(const Press& stop, const std::function<void(const Proof&)>& then);
+    void meanLater(const QString& meaning);
     void showDesk();
     void addSomebody();
     void addNamed(const QString& name);
     void addWith(const QString& name, Role role, const HeldPin& pin);
+    void
+    add(const ProvenPerson& by, const QString& name, Role role, const HeldPin& pin,
+        const std::function<void(const Result<Person>&)>& then);
     void changeList();
     void changePerson(const std::string& id);
     void renamePerson(const Person& person);
@@ -136,6 +160,7 @@ private:
     Milliseconds m_lastPress{0}; // boot time
     std::string m_atBench;
     bool m_asked = false;
+    std::map<std::string, QString> m_shownPins;
 };
 
 } // namespace seamclock

@@ -58,6 +58,7 @@ Preferences readPreferences(const QString& file) {
         settings->value("screen/language", QLocale::system().name()).toString();
     read.language = languageOf(language).value_or(Language::English);
     read.snapshotFolder = settings->value("log/snapshot_folder").toString();
+    read.shop = settings->value("shop/name").toString().trimmed().left(kLongestShop);
     return read;
 }
 
@@ -72,6 +73,7 @@ void writePreferences(const Preferences& preferences, const QString& file) {
     settings->setValue("screen/language", codeOf(preferences.language));
     settings->setValue("hands/pedal_key", preferences.pedalKey);
     settings->setValue("log/snapshot_folder", preferences.snapshotFolder);
+    settings->setValue("shop/name", preferences.shop);
 }
 
 } // namespace seamclock

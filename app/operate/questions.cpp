@@ -118,7 +118,7 @@ QString ownNames() {
     return all.join(", ");
 }
 
-Menu menuFor(const Preferences& now, const QString& atBench) {
+Menu menuFor(const Preferences& now, const QString& atBench, bool demo) {
     Menu menu;
     const QString themes[] = {tr("dark"), tr("light"), tr("high contrast")};
     menu.page.title = tr("Day, people, screen and hands");
@@ -137,6 +137,13 @@ Menu menuFor(const Preferences& now, const QString& atBench) {
         tr("people, PINs, the day's seal"), Sign::Person);
     add(MenuItem::Setup, tr("Set-up"), tr("procedures, benches"), Sign::Spring);
     add(MenuItem::Practice, tr("Practice"), tr("a bench that harms nobody"), Sign::Wheel);
+    if (demo) {
+        add(MenuItem::LeaveDemo, tr("Leave the demo"), tr("to the shop's own log"), Sign::Back);
+        add(MenuItem::RemoveDemo, tr("Remove the demo"), tr("its folder, nothing else"),
+            Sign::Erase);
+    } else {
+        add(MenuItem::FirstSteps, tr("First steps"), tr("shop's name, demo shop"), Sign::Note);
+    }
     add(MenuItem::Theme, tr("Screen: %1").arg(themes[static_cast<int>(now.theme)]),
         tr("dark, light, high contrast"), Sign::Look);
     add(MenuItem::Hand, now.mirrored ? tr("Left-handed") : tr("Right-handed"),
@@ -204,6 +211,9 @@ Preferences changedBy(MenuItem item, Preferences now) {
     case MenuItem::People:
     case MenuItem::Setup:
     case MenuItem::Practice:
+    case MenuItem::FirstSteps:
+    case MenuItem::LeaveDemo:
+    case MenuItem::RemoveDemo:
     case MenuItem::Pedal:
         break;
     }

@@ -29,6 +29,9 @@ enum class MenuItem {
     People,
     Setup,
     Practice,
+    FirstSteps,
+    LeaveDemo,
+    RemoveDemo,
     Theme,
     Hand,
     Pedal,
@@ -44,8 +47,8 @@ struct Menu {
 };
 
 /// `atBench`: the name of who is there; empty: nobody said. Ending the program is in the slot that
-/// stops.
-Menu menuFor(const Preferences& now, const QString& atBench = {});
+/// stops. In the demo shop it leads out of it.
+Menu menuFor(const Preferences& now, const QString& atBench = {}, bool demo = false);
 /// The preferences once that item was pressed; as they were for one that is none.
 Preferences changedBy(MenuItem item, Preferences now);
 

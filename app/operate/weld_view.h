@@ -54,7 +54,8 @@ enum class NumberFor {
     LengthLost,     // of a joint that was cut out, before it is welded again
     SheetThickness, // of a sheet that is entered by hand, before there is a weld
     SeamLength,
-    ShopTemperature
+    ShopTemperature,
+    BenchValue // of a bench that is set up
 };
 struct AskNumber {
     NumberFor what = NumberFor::PlateTemperature;

@@ -12,6 +12,7 @@
 #include <QScreen>
 #include <algorithm>
 #include <cmath>
+#include <utility>
 
 namespace seamclock {
 namespace {
@@ -70,7 +71,7 @@ Window::Window(WindowParts parts, QWidget* parent)
           m_parts.reports, this)),
       m_dayLog(new DayLogFlow(dayLogShop(), this)) {
     setObjectName("window");
-    setWindowTitle("Seamclock");
+    setWindowTitle(isDemo() ? tr("Seamclock: demo shop") : tr("Seamclock"));
     setFocusPolicy(Qt::StrongFocus);
     connect(m_heatWorker, &HeatWorker::came, this, [this](const HeatEstimate& estimate) {
         m_shown.heat = estimate;
@@ -160,6 +161,7 @@ Window::Window(WindowParts parts, QWidget* parent)
         sound();
         refresh();
     });
+    m_people->showPins(m_parts.demoPins);
     joinPeople();
     joinSetup();
     joinDayLog();
@@ -194,7 +196,8 @@ PageLook Window::look() const {
     look.metrics.text = m_parts.preferences.text;
     look.mirrored = m_parts.preferences.mirrored;
     if (m_floor.practises()) {
-        look.watermark = QCoreApplication::translate("LessonLine", "PRACTICE");
+        look.watermark =
+            isDemo() ? tr("DEMO SHOP") : QCoreApplication::translate("LessonLine", "PRACTICE");
     }
     return look;
 }
@@ -985,7 +988,7 @@ void Window::joinPeople() {
             turnTo(
                 m_setup->page() != nullptr    ? PageKind::Setup
                 : m_dayLog->page() != nullptr ? PageKind::Day
-                                              : PageKind::Weld);
+                                              : std::exchange(m_afterWho, PageKind::Weld));
         }
     });
     connect(m_people, &PeopleFlow::said, this, &Window::say);
@@ -1237,7 +1240,7 @@ void Window::drawCard() {
 }
 
 void Window::printCard() {
-    if (m_floor.practises()) {
+    if (m_floor.practises() && !isDemo()) {
         say(tr("No page in practice: nothing on it would tell it from a real one."));
         return;
     }
@@ -1245,6 +1248,7 @@ void Window::printCard() {
     work.bench = tr("%1, %2").arg(m_shown.letter, fromUtf8(m_shown.bench.name));
     work.seam = m_shown.seam;
     work.sheets = m_shown.sheets;
+    work.demo = isDemo();
     const Instant now = m_floor.now();
     const QString day = QString::fromStdString(toIsoDate(now.utc, now.offset));
     work.printed = day + " " + wallClockText(now);
@@ -1570,6 +1574,7 @@ void Window::keepNumber() {
     case NumberFor::BeadWidth:
     case NumberFor::BeadK:
     case NumberFor::Misalignment:
+    case NumberFor::BenchValue:
         break;
     }
     Result<void> kept;
@@ -1649,17 +1654,34 @@ void Window::openPractice() {
     emit practiceAsked();
 }
 
+void Window::openEntry() {
+    if (m_kind == PageKind::People) {
+        m_afterWho = PageKind::Entry; // who it is, is asked first
+    } else {
+        turnTo(PageKind::Entry);
+    }
+}
+
+void Window::openFirstSteps() {
+    if (m_floor.isWelding()) {
+        say(tr("A weld is open. The first steps come when it is saved."));
+        return;
+    }
+    emit firstStepsAsked();
+}
+
 void Window::showMenu() {
     const std::string& at = m_people->atBench();
-    m_menu = menuFor(m_parts.preferences, at.empty() ? QString() : nameFor(m_people->people(), at));
+    m_menu = menuFor(
+        m_parts.preferences, at.empty() ? QString() : nameFor(m_people->people(), at), isDemo());
     m_menu.page.under = awakeText();
     m_choice->show(m_menu.page);
 }
 
 void Window::chooseMenu(MenuItem item) {
-    const bool shops =
-        item == MenuItem::People || item == MenuItem::Setup || item == MenuItem::Practice;
-    if (shops && m_floor.practises()) {
+    const bool shops = item == MenuItem::People || item == MenuItem::Setup ||
+                       item == MenuItem::Practice || item == MenuItem::FirstSteps;
+    if (shops && m_floor.practises() && !isDemo()) {
         say(tr("This is practice already: people and set-up belong to the shop."));
         return;
     }
@@ -1684,6 +1706,15 @@ void Window::chooseMenu(MenuItem item) {
         return;
     case MenuItem::Practice:
         openPractice();
+        return;
+    case MenuItem::FirstSteps:
+        openFirstSteps();
+        return;
+    case MenuItem::LeaveDemo:
+        emit demoLeft(false);
+        return;
+    case MenuItem::RemoveDemo:
+        emit demoLeft(true);
         return;
     case MenuItem::Theme:
     case MenuItem::Hand:

@@ -27,6 +27,7 @@
 #include <QTimer>
 #include <map>
 #include <optional>
+#include <string>
 #include <vector>
 
 namespace seamclock {
@@ -65,6 +66,7 @@ struct WindowParts {
     PowerLink* power = nullptr;        // null: nobody keeps the tablet awake
     QStringList photos{};              // folders of the tablet's camera
     PaperWork work{};                  // of the job, as it stands on papers
+    std::map<std::string, QString> demoPins{}; // of the demo shop's people; empty: this is none
 };
 
 enum class PageKind {
@@ -116,6 +118,10 @@ public:
     void openHeat();
     /// Asks for the practice bench; refused while a weld is open.
     void openPractice();
+    /// A seam that no job names: the page on which it is typed in.
+    void openEntry();
+    /// Asks for the pages of a first start; refused while a weld is open.
+    void openFirstSteps();
     /// The first seam of the job that this bench has not made yet, on its card.
     void openNextCard();
     /// Answers the question after a trial joint, if it stands: goes on without one.
@@ -130,6 +136,9 @@ signals:
     void quitAsked();
     /// A trainee wants to practise, and no weld is open on any bench.
     void practiceAsked();
+    void firstStepsAsked();
+    /// The demo shop was looked at enough, and may be taken away if `removed`.
+    void demoLeft(bool removed);
 
 protected:
     void resizeEvent(QResizeEvent* event) override;
@@ -187,6 +196,7 @@ private:
     std::vector<Page*> pages() const;
     void joinDayLog();
     DayLogShop dayLogShop();
+    bool isDemo() const { return !m_parts.demoPins.empty(); }
     bool isDayPage() const { return m_kind == PageKind::Day && m_page == m_dayLog->dayPage(); }
     void placeAll();
     PageLook look() const;
@@ -224,6 +234,7 @@ private:
     Page* m_page = nullptr;
     PageKind m_kind = PageKind::Seams;
     PageKind m_before = PageKind::Weld; // where a closed page leads
+    PageKind m_afterWho = PageKind::Weld;
 
     std::vector<JobSeam> m_offered; // seams of the page that stands
     std::optional<WeldOrder> m_order;

@@ -14,29 +14,49 @@ std::string absoluteFrom(const char* variable) {
     return value != nullptr && value[0] == '/' ? value : "";
 }
 
-Result<std::string> logPath(const std::string& which, const std::string& file) {
-    std::string folder = absoluteFrom("XDG_DATA_HOME");
-    if (folder.empty()) {
-        const std::string home = absoluteFrom("HOME");
-        if (home.empty()) {
-            return fail(
-                ErrorCode::Missing, "no folder for the " + which +
-                                        " log: neither XDG_DATA_HOME nor HOME is an absolute "
-                                        "path; name a log with --log FILE");
-        }
-        folder = home + "/.local/share";
+/// The program's folder below the one that `variable` names, else below `usual` in HOME.
+Result<std::string> folderFor(
+    const char* variable, const std::string& usual, const std::string& what,
+    const std::string& advice) {
+    if (const std::string one = absoluteFrom(kHomeVariable); !one.empty()) {
+        return one;
     }
-    return folder + "/seamclock/" + file;
+    if (const std::string named = absoluteFrom(variable); !named.empty()) {
+        return named + "/seamclock";
+    }
+    const std::string home = absoluteFrom("HOME");
+    if (home.empty()) {
+        return fail(
+            ErrorCode::Missing, "no folder for " + what + ": neither " + variable +
+                                    " nor HOME is an absolute path; " + advice);
+    }
+    return home + "/" + usual + "/seamclock";
+}
+
+Result<std::string> dataPath(const std::string& what, const std::string& name) {
+    const auto folder =
+        folderFor("XDG_DATA_HOME", ".local/share", what, "name a log with --log FILE");
+    return folder ? Result<std::string>(*folder + "/" + name) : folder;
 }
 
 } // namespace
 
 Result<std::string> practiceLogPath() {
-    return logPath("practice", "practice.seamlog");
+    return dataPath("the practice log", "practice.seamlog");
 }
 
 Result<std::string> productionLogPath() {
-    return logPath("joint", "joints.seamlog");
+    return dataPath("the joint log", "joints.seamlog");
+}
+
+Result<std::string> demoShopFolder() {
+    return dataPath("the demo shop", "demo-shop");
+}
+
+Result<std::string> settingsPath() {
+    const auto folder =
+        folderFor("XDG_CONFIG_HOME", ".config", "the settings", "name a file with --settings FILE");
+    return folder ? Result<std::string>(*folder + "/seamclock.ini") : folder;
 }
 
 } // namespace seamclock

@@ -6,9 +6,10 @@
 
 namespace seamclock {
 
-PacedClock::PacedClock(const Clock& machine)
+PacedClock::PacedClock(const Clock& machine, std::optional<Milliseconds> utc)
     : m_machine(machine), m_began(machine.now()), m_from(m_began.boot), m_boot(m_began.boot) {
     m_began.bootId = "practice:" + newUuid();
+    m_began.utc = utc.value_or(m_began.utc);
 }
 
 Milliseconds PacedClock::bootAt(Milliseconds machine) const {

@@ -7,13 +7,15 @@
 #include "core/base/instant.h"
 
 #include <mutex>
+#include <optional>
 
 namespace seamclock {
 
 class PacedClock : public Clock {
 public:
-    /// Begins at the machine's present time. The machine's clock must outlive it.
-    explicit PacedClock(const Clock& machine);
+    /// Begins at the machine's present time, or on the wall at `utc`, whatever the machine's says.
+    /// The machine's clock must outlive it.
+    explicit PacedClock(const Clock& machine, std::optional<Milliseconds> utc = {});
 
     /// Never goes back. May be called from any thread.
     Instant now() const override;

@@ -92,6 +92,7 @@ CardSheet cardSheet(
     sheet.card = cardTexts(plan, bench, units, heat);
     sheet.title = work.bench.isEmpty() ? Page::tr("Weld card")
                                        : Page::tr("Weld card, bench %1").arg(work.bench);
+    sheet.across = work.demo ? Page::tr("DEMO SHOP") : QString();
     sheet.seam = work.seam;
     sheet.sheet = sheet.card.sheet;
     if (!work.printed.isEmpty()) {
@@ -121,7 +122,9 @@ CardSheet cardSheet(
     sheet.scaleWord = Page::tr("scale");
     sheet.signatureLines = {
         Page::tr("Joint number"), Page::tr("Date"), Page::tr("Welder"), Page::tr("Supervisor")};
-    sheet.foot = Page::tr("Seamclock");
+    // Upright, too: a reader that takes the text out may lose a slanted word.
+    sheet.foot = (sheet.across.isEmpty() ? QString() : sheet.across + Page::tr("; ")) +
+                 Page::tr("Seamclock");
     return sheet;
 }
 

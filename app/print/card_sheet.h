@@ -18,6 +18,7 @@ struct CardWork {
     QString seam;    // "Seam S2, wall panel 1 to 2"
     QString printed; // "2030-01-07 14:02"
     std::vector<Sheet> sheets;
+    bool demo = false; // of the demo shop: the page says so
 };
 
 struct CardSheet {
@@ -29,6 +30,7 @@ struct CardSheet {
     };
 
     QString title;
+    QString across; // a word through the page, and before the foot's: of the demo shop
     QString seam;
     QString sheet;
     QString printed;

@@ -15,6 +15,8 @@ namespace {
 const QColor kInk(0, 0, 0);
 const QColor kSoft(70, 70, 70);
 const QColor kLine(120, 120, 120);
+const QColor kFaint(226, 226, 226); // the word through the page
+constexpr double kUpwards = -35;    // degrees
 
 constexpr double kBody = 8.5; // points, at scale 1
 constexpr double kLeading = 1.22;
@@ -347,8 +349,24 @@ fittingScale(QPainter& painter, const CardSheet& sheet, const QRectF& area, doub
     return std::nullopt;
 }
 
+void paintAcross(QPainter& painter, const QRectF& page, const QString& word, double pointPx) {
+    painter.setPen(kFaint);
+    const double size =
+        fittedSize(word, 170 * pointPx, 20 * pointPx, page.width() * 0.95, kWordWeight);
+    painter.save();
+    painter.translate(page.center());
+    painter.rotate(kUpwards);
+    drawLine(
+        painter, QRectF(-page.width() / 2, -size, page.width(), 2 * size), Qt::AlignCenter, word,
+        size, kWordWeight);
+    painter.restore();
+}
+
 void paintSheet(
     QPainter& painter, const CardSheet& sheet, const QRectF& area, double pointPx, double scale) {
+    if (!sheet.across.isEmpty()) {
+        paintAcross(painter, area, sheet.across, pointPx);
+    }
     Layout(painter, sheet, area, pointPx, scale, true).run();
 }
 

@@ -20,6 +20,9 @@ inline constexpr double kSmallestPoints = 5.5; // of any text on the page; 1.9 m
 std::optional<double>
 fittingScale(QPainter& painter, const CardSheet& sheet, const QRectF& area, double pointPx);
 
+/// A word through the page, upwards and so faint that all else is read over it.
+void paintAcross(QPainter& painter, const QRectF& page, const QString& word, double pointPx);
+
 void paintSheet(
     QPainter& painter, const CardSheet& sheet, const QRectF& area, double pointPx, double scale);
 

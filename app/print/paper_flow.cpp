@@ -2,6 +2,7 @@
 
 #include "app/parts/theme.h"
 #include "app/parts/type.h"
+#include "app/print/page_layout.h"
 #include "app/print/pdf_file.h"
 
 #include <QBuffer>
@@ -21,14 +22,12 @@ namespace {
 const QColor kInk(0, 0, 0);
 const QColor kSoft(70, 70, 70);
 const QColor kLine(150, 150, 150);
-const QColor kFaint(226, 226, 226); // the word through the page
 const QColor kAllowed(205, 205, 205);
 
 constexpr int kDotsPerInch = 1200;
 constexpr double kBody = 8.5; // points, at scale 1
 constexpr double kLeading = 1.22;
 constexpr double kFootPoints = 7;
-constexpr double kUpwards = -35; // degrees, the word through the page
 
 struct Style {
     double points = kBody;
@@ -151,18 +150,7 @@ private:
         }
     }
 
-    void across() const {
-        m_painter.setPen(kFaint);
-        const double size = fittedSize(
-            m_doc.across, 170 * m_point, 20 * m_point, m_all.width() * 0.95, kWordWeight);
-        m_painter.save();
-        m_painter.translate(m_all.center());
-        m_painter.rotate(kUpwards);
-        drawLine(
-            m_painter, QRectF(-m_all.width() / 2, -size, m_all.width(), 2 * size), Qt::AlignCenter,
-            m_doc.across, size, kWordWeight);
-        m_painter.restore();
-    }
+    void across() const { paintAcross(m_painter, m_all, m_doc.across, m_point); }
 
     // ---- texts
 

@@ -161,7 +161,7 @@ private:
             doc.verdict = verdictWord(now);
             doc.mark = markOf(now);
         }
-        doc.across = acrossOf(m_log.world, opened.type);
+        doc.across = acrossOf(m_log.world, opened.type, m_work);
         doc.goesOn = doc.title + tr(", ") + doc.under.value(1, doc.under.first());
         // Upright, too: a reader that takes the text out may lose a slanted word.
         doc.foot =
@@ -178,7 +178,10 @@ private:
     void notices(PaperDoc& doc) const {
         if (!doc.across.isEmpty()) {
             doc.blocks.emplace_back(PaperNotice{
-                tr("Practice. This joint counts for nothing, and this record is no certificate.")});
+                m_work.demo
+                    ? tr("Demo shop: shop, people and joint are invented. This is no certificate.")
+                    : tr("Practice. This joint counts for nothing, and this record is no "
+                         "certificate.")});
         }
         if (!m_joint.trouble.empty()) {
             doc.blocks.emplace_back(PaperNotice{tr("Another log tells this joint differently: %1.")
@@ -855,7 +858,10 @@ std::optional<VerdictWord> verdictOf(std::string_view stored) {
     return std::nullopt;
 }
 
-QString acrossOf(const std::string& world, WeldType type) {
+QString acrossOf(const std::string& world, WeldType type, const PaperWork& work) {
+    if (work.demo) {
+        return tr("DEMO SHOP");
+    }
     return world != "production" || type == WeldType::Practice ? tr("PRACTICE") : QString();
 }
 

@@ -28,8 +28,8 @@ QString eventMarks(const std::set<std::int64_t>& all);
 /// By what a joint is marked; the mark never stands without its word.
 Mark markOf(VerdictWord word);
 std::optional<VerdictWord> verdictOf(std::string_view stored);
-/// "PRACTICE", for a joint that counts for nothing; else empty.
-QString acrossOf(const std::string& world, WeldType type);
+/// "PRACTICE", for a joint that counts for nothing, or "DEMO SHOP"; else empty.
+QString acrossOf(const std::string& world, WeldType type, const PaperWork& work);
 QStringList paperCautions();
 /// "Seal of 2030-01-07 by Oddo Quenley, …: fingerprint …"
 QString sealText(const SealFact& seal, const LogFacts& log);

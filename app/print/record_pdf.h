@@ -14,10 +14,11 @@ namespace seamclock {
 
 /// What no log holds. Empty texts stand on paper as a line to write on, or are left out.
 struct PaperWork {
-    QString shop;    // "Quillmere Vat Works"
-    QString order;   // "QV-118"
-    QString part;    // "Brine settling tank"
-    QString printed; // when it was made: "2030-01-07 14:02"
+    QString shop;      // "Quillmere Vat Works"
+    QString order;     // "QV-118"
+    QString part;      // "Brine settling tank"
+    QString printed;   // when it was made: "2030-01-07 14:02"
+    bool demo = false; // of the demo shop: every page says so
 };
 
 /// NotWritten: the page can't be begun or ended in memory.

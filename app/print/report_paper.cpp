@@ -138,11 +138,13 @@ private:
             std::any_of(m_report.joints.begin(), m_report.joints.end(), [](const auto& joint) {
                 return joint.line.type == "practice";
             });
-        doc.across =
-            acrossOf(m_report.log.world, practice ? WeldType::Practice : WeldType::Production);
+        doc.across = acrossOf(
+            m_report.log.world, practice ? WeldType::Practice : WeldType::Production, m_work);
         if (!doc.across.isEmpty()) {
             doc.blocks.emplace_back(PaperNotice{
-                tr("Practice. No joint here counts, and this report is no certificate.")});
+                m_work.demo
+                    ? tr("Demo shop: shop, people and joints are invented. This is no certificate.")
+                    : tr("Practice. No joint here counts, and this report is no certificate.")});
         }
         doc.goesOn = doc.title;
         doc.foot = (doc.across.isEmpty() ? QString() : doc.across + tr("; ")) +

@@ -57,7 +57,7 @@ ReadWindow::ReadWindow(ReadParts parts, const Instant& now)
     : m_look(parts.look), m_now(now), m_mark(new Sentence("copyMark", this)),
       m_said(new Sentence("copySaid", this)) {
     setObjectName("readWindow");
-    setWindowTitle("Seamclock");
+    setWindowTitle(QCoreApplication::translate("Read", "Seamclock"));
     setFocusPolicy(Qt::StrongFocus);
     m_mark->setText(copyLine(parts.seen, now.offset));
     m_said->setQuiet(true);

@@ -130,6 +130,24 @@ void SetupFlow::open() {
     }
 }
 
+void SetupFlow::openCalibration(const QString& name, const std::string& document) {
+    edit(Kind::Bench, name, document, true);
+    if (!m_editing) {
+        return; // it was no document, and that was told
+    }
+    const auto& sections = m_editing->sections;
+    const auto found =
+        std::find_if(sections.begin(), sections.end(), [](const FormSection& section) {
+            const auto& roots = section.roots;
+            return std::find(roots.begin(), roots.end(), "/calibration") != roots.end();
+        });
+    if (found != sections.end()) {
+        m_editing->section = static_cast<std::size_t>(found - sections.begin());
+        m_form->begin();
+        showSection();
+    }
+}
+
 void SetupFlow::close() {
     m_page = nullptr;
     m_onStep = m_onStop = m_onBack = {};

@@ -40,6 +40,8 @@ public:
 
     /// The list, or the form that was left with something changed.
     void open();
+    /// A new bench whose document was begun elsewhere: its form, at the calibration.
+    void openCalibration(const QString& name, const std::string& document);
     /// The pages are left; a form with changes waits.
     void close();
     /// The keyboard's focus goes where it belongs on the page that stands.

@@ -65,6 +65,12 @@ Result<DemoDays> DemoDays::plan(DemoShop shop, int days, std::uint64_t seed) {
     if (shop.orders.empty()) {
         return fail(ErrorCode::Missing, "there is no seam that a demo day could weld");
     }
+    if (!shop.people.empty() && shop.people.size() != kPeople.size()) {
+        return fail(
+            ErrorCode::Missing, std::to_string(shop.people.size()) +
+                                    " people are named for the demo days; allowed: none or " +
+                                    std::to_string(kPeople.size()));
+    }
     DemoDays made;
     std::vector<WeldPlan> plans;
     for (const WeldOrder& order : shop.orders) {
@@ -91,9 +97,10 @@ Result<DemoDays> DemoDays::plan(DemoShop shop, int days, std::uint64_t seed) {
             Step step;
             step.order = static_cast<std::size_t>(chance.even(
                 named("seam", day, weld), 0, static_cast<std::int64_t>(shop.orders.size()) - 1));
-            const Person& person = kPeople[static_cast<std::size_t>(chance.even(
-                named("person", day, weld), 0, static_cast<std::int64_t>(kPeople.size()) - 1))];
-            step.by = person.by;
+            const auto who = static_cast<std::size_t>(chance.even(
+                named("person", day, weld), 0, static_cast<std::int64_t>(kPeople.size()) - 1));
+            const Person& person = kPeople[who];
+            step.by = shop.people.empty() ? person.by : shop.people[who];
             step.skill = std::min(kPractised, person.skill + person.learns * day);
             step.skill = std::max(step.skill, person.skill);
             step.seed =

@@ -12,6 +12,8 @@ namespace seamclock {
 struct DemoShop {
     std::vector<WeldOrder> orders;   // the seams that are welded again and again
     std::vector<Material> materials; // empty: without physics
+    std::vector<std::string> people; // ids in place of the scenario's: the steadiest hand first,
+                                     // the learner last; empty: those
 };
 
 inline constexpr int kMostDemoDays = 60;
@@ -19,7 +21,8 @@ inline constexpr int kMostDemoDays = 60;
 class DemoDays {
 public:
     /// Working days from the practice clock's first on. OutOfRange: none, or more than
-    /// kMostDemoDays. Missing: no orders, or a sheet without its material. Otherwise as makePlan.
+    /// kMostDemoDays. Missing: no orders, other people than three or none, or a sheet without its
+    /// material. Otherwise as makePlan.
     static Result<DemoDays> plan(DemoShop shop, int days, std::uint64_t seed);
 
     std::int64_t count() const { return static_cast<std::int64_t>(m_steps.size()); }

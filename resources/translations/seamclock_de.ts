@@ -108,6 +108,10 @@
             <translation>%1 (%2, %3): %4</translation>
         </message>
         <message>
+            <source>%1 can't be kept: %2.</source>
+            <translation>%1 geht nicht: %2.</translation>
+        </message>
+        <message>
             <source>%1 can't be meant: %2 to %3 %4.</source>
             <translation>%1 kann nicht stimmen: %2 bis %3 %4.</translation>
         </message>
@@ -472,6 +476,14 @@
             <translation>%1: nach %2 s</translation>
         </message>
         <message>
+            <source>%1: go on, or later.</source>
+            <translation>%1: weiter, oder später.</translation>
+        </message>
+        <message>
+            <source>%1: is it so?</source>
+            <translation>%1: Stimmt es so?</translation>
+        </message>
+        <message>
             <source>%1: kept.</source>
             <translation>%1: gilt.</translation>
         </message>
@@ -684,6 +696,14 @@
             <translation>Eine PIN für %1?</translation>
         </message>
         <message>
+            <source>A bench</source>
+            <translation>Eine Bank</translation>
+        </message>
+        <message>
+            <source>A bench is kept in a foreman's name.</source>
+            <translation>Eine Bank wird im Namen eines Meisters übernommen.</translation>
+        </message>
+        <message>
             <source>A fifth bench is one too many: 4 are allowed.</source>
             <translation>Eine fünfte Bank ist zu viel: 4 sind erlaubt.</translation>
         </message>
@@ -708,6 +728,10 @@
             <translation>Ein Foto</translation>
         </message>
         <message>
+            <source>A plate's rate stands in the record as not calibrated.</source>
+            <translation>Eine Rate vom Schild steht im Protokoll als nicht kalibriert.</translation>
+        </message>
+        <message>
             <source>A screen can't teach the feel of a wheel. That comes at the bench.</source>
             <translation>Ein Bildschirm lehrt nicht das Gefühl im Handrad. Das kommt an der Bank.</translation>
         </message>
@@ -722,6 +746,14 @@
         <message>
             <source>A verdict tells how a joint was made, by what people typed and tapped; it does not prove that the joint is good, and no bead does.</source>
             <translation>Ein Urteil sagt, wie eine Schweißung gemacht wurde, nach dem, was Menschen eingetippt und gedrückt haben; es beweist nicht, dass sie gut ist, und das tut auch kein Wulst.</translation>
+        </message>
+        <message>
+            <source>A weld card</source>
+            <translation>Schweißkarte</translation>
+        </message>
+        <message>
+            <source>A weld is open. The first steps come when it is saved.</source>
+            <translation>Eine Schweißung ist offen. Die ersten Schritte kommen, wenn sie gespeichert ist.</translation>
         </message>
         <message>
             <source>A wrong tap</source>
@@ -880,6 +912,10 @@
             <translation>Weitere Feder</translation>
         </message>
         <message>
+            <source>Another unit: Set-up has a form for it.</source>
+            <translation>Andere Einheit: Einrichten hat ein Formular dafür.</translation>
+        </message>
+        <message>
             <source>Answer to a signal</source>
             <translation>Antwort auf Signal</translation>
         </message>
@@ -898,6 +934,10 @@
         <message>
             <source>As planned</source>
             <translation>Wie geplant</translation>
+        </message>
+        <message>
+            <source>As the spring's or the machine's plate says.</source>
+            <translation>Wie auf dem Schild der Feder oder der Maschine.</translation>
         </message>
         <message>
             <source>Ask</source>
@@ -996,6 +1036,10 @@
             <translation>Bank</translation>
         </message>
         <message>
+            <source>Bench %1</source>
+            <translation>Bank %1</translation>
+        </message>
+        <message>
             <source>Bench %1 has an open weld. Practise when it is saved.</source>
             <translation>Bank %1 hat eine offene Schweißung. Üben, wenn sie gespeichert ist.</translation>
         </message>
@@ -1032,6 +1076,10 @@
             <translation>Dazu %1 abgebrochen, als das Programm endete.</translation>
         </message>
         <message>
+            <source>Both can be changed at any time: touch the clock.</source>
+            <translation>Beides lässt sich jederzeit ändern: Uhr antippen.</translation>
+        </message>
+        <message>
             <source>Both sheets: %1</source>
             <translation>Beide Tafeln: %1</translation>
         </message>
@@ -1062,6 +1110,10 @@
         <message>
             <source>CSV or JSON of these</source>
             <translation>CSV oder JSON davon</translation>
+        </message>
+        <message>
+            <source>Calibrate it</source>
+            <translation>Kalibrieren</translation>
         </message>
         <message>
             <source>Calibration</source>
@@ -1240,6 +1292,10 @@
             <translation>Austrennen</translation>
         </message>
         <message>
+            <source>DEMO SHOP</source>
+            <translation>DEMO-BETRIEB</translation>
+        </message>
+        <message>
             <source>Date</source>
             <translation>Datum</translation>
         </message>
@@ -1262,6 +1318,22 @@
         <message>
             <source>Decision and sign-off</source>
             <translation>Entscheidung und Abzeichnung</translation>
+        </message>
+        <message>
+            <source>Demo shop: all invented, and no joint here counts. PINs are shown.</source>
+            <translation>Demo-Betrieb: alles erfunden, keine Schweißung zählt. PINs werden gezeigt.</translation>
+        </message>
+        <message>
+            <source>Demo shop: shop, people and joint are invented. This is no certificate.</source>
+            <translation>Demo-Betrieb: Betrieb, Personen und Schweißung sind erfunden. Dies ist kein Zeugnis.</translation>
+        </message>
+        <message>
+            <source>Demo shop: shop, people and joints are invented. This is no certificate.</source>
+            <translation>Demo-Betrieb: Betrieb, Personen und Schweißungen sind erfunden. Dies ist kein Zeugnis.</translation>
+        </message>
+        <message>
+            <source>Demo shop: the PIN is %1.</source>
+            <translation>Demo-Betrieb: Die PIN ist %1.</translation>
         </message>
         <message>
             <source>Do</source>
@@ -1332,8 +1404,16 @@
             <translation>Im Formular ändern</translation>
         </message>
         <message>
+            <source>End of the scale</source>
+            <translation>Ende der Skala</translation>
+        </message>
+        <message>
             <source>End the program</source>
             <translation>Programm beenden</translation>
+        </message>
+        <message>
+            <source>Enter the foreman</source>
+            <translation>Meister eintragen</translation>
         </message>
         <message>
             <source>Erase all</source>
@@ -1464,6 +1544,14 @@
             <translation>Erste Tafel gespannt</translation>
         </message>
         <message>
+            <source>First steps</source>
+            <translation>Erste Schritte</translation>
+        </message>
+        <message>
+            <source>First steps: %1 of %2 are done. What is done is kept.</source>
+            <translation>Erste Schritte: %1 von %2 getan. Getanes bleibt.</translation>
+        </message>
+        <message>
             <source>First the one that holds now.</source>
             <translation>Erst die jetzige.</translation>
         </message>
@@ -1496,6 +1584,10 @@
             <translation>Für das Tagessiegel.</translation>
         </message>
         <message>
+            <source>Force by</source>
+            <translation>Kraft durch</translation>
+        </message>
+        <message>
             <source>Force is off</source>
             <translation>Kraft ist null</translation>
         </message>
@@ -1518,6 +1610,10 @@
         <message>
             <source>Foreman's desk: %1</source>
             <translation>Meisterpult: %1</translation>
+        </message>
+        <message>
+            <source>Four</source>
+            <translation>Vier</translation>
         </message>
         <message>
             <source>From</source>
@@ -1550,6 +1646,10 @@
         <message>
             <source>Gap is %1 mm</source>
             <translation>Abstand %1 mm</translation>
+        </message>
+        <message>
+            <source>Gap of the tables and the rest stand in Set-up: look at them before the first weld.</source>
+            <translation>Abstand der Tische und alles Übrige stehen unter Einrichten: vor der ersten Schweißung ansehen.</translation>
         </message>
         <message>
             <source>Gaps</source>
@@ -1644,8 +1744,16 @@
             <translation>Wie weit ging die Skala vor dem Zurückdrehen?</translation>
         </message>
         <message>
+            <source>How is the spring's force known?</source>
+            <translation>Woher ist die Federkraft bekannt?</translation>
+        </message>
+        <message>
             <source>How it went</source>
             <translation>Wie es lief</translation>
+        </message>
+        <message>
+            <source>How many springs press together?</source>
+            <translation>Wie viele Federn drücken zusammen?</translation>
         </message>
         <message>
             <source>How much is cut away, of both sheets together?</source>
@@ -1670,6 +1778,10 @@
         <message>
             <source>Incomplete</source>
             <translation>Unvollständig</translation>
+        </message>
+        <message>
+            <source>Into the demo shop</source>
+            <translation>In den Demo-Betrieb</translation>
         </message>
         <message>
             <source>Is back</source>
@@ -1706,6 +1818,10 @@
         <message>
             <source>It signs all rows up to now with your key. Its fingerprint then goes on paper or by mail: on this tablet alone it proves nothing to others.</source>
             <translation>Es unterschreibt alle Zeilen bis jetzt mit dem eigenen Schlüssel. Der Fingerabdruck geht dann auf Papier oder per Mail hinaus: Auf diesem Tablet allein beweist er anderen nichts.</translation>
+        </message>
+        <message>
+            <source>It stands on records, reports and cards. Later: papers have none.</source>
+            <translation>Er steht auf Protokollen, Berichten und Karten. Später: Papiere haben keinen.</translation>
         </message>
         <message>
             <source>It will be cut out</source>
@@ -1888,6 +2004,10 @@
             <translation>Übernehmen</translation>
         </message>
         <message>
+            <source>Keep the bench</source>
+            <translation>Bank übernehmen</translation>
+        </message>
+        <message>
             <source>Keep this PIN</source>
             <translation>PIN übernehmen</translation>
         </message>
@@ -1904,6 +2024,10 @@
             <translation>Vorher bekannt</translation>
         </message>
         <message>
+            <source>Language and units</source>
+            <translation>Sprache und Einheiten</translation>
+        </message>
+        <message>
             <source>Last step is in memory only: leave the machine on. %1</source>
             <translation>Letzter Schritt ist nur im Arbeitsspeicher: Rechner anlassen. %1</translation>
         </message>
@@ -1916,6 +2040,14 @@
             <translation>Zu spät</translation>
         </message>
         <message>
+            <source>Later</source>
+            <translation>Später</translation>
+        </message>
+        <message>
+            <source>Later: without a bench there is no weld card. The demo shop has two.</source>
+            <translation>Später: Ohne Bank keine Schweißkarte. Der Demo-Betrieb hat zwei.</translation>
+        </message>
+        <message>
             <source>Leave it locked. Nothing else to do.</source>
             <translation>Gesperrt lassen. Sonst nichts zu tun.</translation>
         </message>
@@ -1926,6 +2058,10 @@
         <message>
             <source>Leave practice</source>
             <translation>Üben verlassen</translation>
+        </message>
+        <message>
+            <source>Leave the demo</source>
+            <translation>Demo verlassen</translation>
         </message>
         <message>
             <source>Leave the desk</source>
@@ -2020,12 +2156,20 @@
             <translation>Handrad bei %1 sperren.</translation>
         </message>
         <message>
+            <source>Longest seam</source>
+            <translation>Längste Naht</translation>
+        </message>
+        <message>
             <source>Look</source>
             <translation>Prüfen</translation>
         </message>
         <message>
             <source>Look at the edges: gap to %1 mm, step to %2 mm.</source>
             <translation>Kanten ansehen: Spalt bis %1 mm, Versatz bis %2 mm.</translation>
+        </message>
+        <message>
+            <source>Look round the demo shop</source>
+            <translation>Demo-Betrieb ansehen</translation>
         </message>
         <message>
             <source>Looked at</source>
@@ -2118,6 +2262,14 @@
         <message>
             <source>Name and drive</source>
             <translation>Name und Antrieb</translation>
+        </message>
+        <message>
+            <source>Name of the bench</source>
+            <translation>Name der Bank</translation>
+        </message>
+        <message>
+            <source>Name of the shop</source>
+            <translation>Name des Betriebs</translation>
         </message>
         <message>
             <source>New PIN of %1</source>
@@ -2312,6 +2464,10 @@
             <translation>Nichts eingetippt: Die Ausgabe steht auf dem Deckblatt.</translation>
         </message>
         <message>
+            <source>Nothing is typed; allowed: 1 to %1 characters.</source>
+            <translation>Nichts eingetippt; erlaubt: 1 bis %1 Zeichen.</translation>
+        </message>
+        <message>
             <source>Nothing touching: move the table. Read the scale.</source>
             <translation>Nichts berührt sich: Tisch fahren. Skala ablesen.</translation>
         </message>
@@ -2348,6 +2504,10 @@
             <translation>Nummern</translation>
         </message>
         <message>
+            <source>Of one spring, as its plate says. The springs add.</source>
+            <translation>Einer Feder, wie auf ihrem Schild. Die Federn addieren sich.</translation>
+        </message>
+        <message>
             <source>Older</source>
             <translation>Ältere</translation>
         </message>
@@ -2358,6 +2518,10 @@
         <message>
             <source>Once the wheel is locked the reading will fall by about %1 %2 (%3 to %4), as the sheets close up and shrink</source>
             <translation>Ist das Handrad gesperrt, fällt der Skalenwert um etwa %1 %2 (%3 bis %4), weil die Tafeln nachrücken und schrumpfen</translation>
+        </message>
+        <message>
+            <source>One</source>
+            <translation>Eine</translation>
         </message>
         <message>
             <source>One by one</source>
@@ -2466,6 +2630,10 @@
         <message>
             <source>Part</source>
             <translation>Teil</translation>
+        </message>
+        <message>
+            <source>People are entered by a foreman.</source>
+            <translation>Personen trägt ein Meister ein.</translation>
         </message>
         <message>
             <source>Photos</source>
@@ -2648,6 +2816,14 @@
             <translation>Rate %1 N je %2 (± %3 %), Null bei %4 %2.</translation>
         </message>
         <message>
+            <source>Rate from its plate</source>
+            <translation>Rate vom Schild</translation>
+        </message>
+        <message>
+            <source>Rate of a spring</source>
+            <translation>Rate einer Feder</translation>
+        </message>
+        <message>
             <source>Read</source>
             <translation>Ablesen</translation>
         </message>
@@ -2678,6 +2854,10 @@
         <message>
             <source>Reading not followed</source>
             <translation>Wert nicht gehalten</translation>
+        </message>
+        <message>
+            <source>Reading without force</source>
+            <translation>Wert ohne Kraft</translation>
         </message>
         <message>
             <source>Readings</source>
@@ -2727,6 +2907,14 @@
         <message>
             <source>Remarks</source>
             <translation>Vermerke</translation>
+        </message>
+        <message>
+            <source>Remove the demo</source>
+            <translation>Demo entfernen</translation>
+        </message>
+        <message>
+            <source>Remove the demo shop</source>
+            <translation>Demo-Betrieb entfernen</translation>
         </message>
         <message>
             <source>Repair</source>
@@ -2893,12 +3081,28 @@
             <translation>Seamclock</translation>
         </message>
         <message>
+            <source>Seamclock can't start</source>
+            <translation>Seamclock startet nicht</translation>
+        </message>
+        <message>
             <source>Seamclock can't start.</source>
             <translation>Seamclock startet nicht.</translation>
         </message>
         <message>
+            <source>Seamclock guides you. It decides nothing.</source>
+            <translation>Seamclock führt. Es entscheidet nichts.</translation>
+        </message>
+        <message>
             <source>Seamclock, practice: physics in a model, no plastic. It can't teach the feel of a wheel, and it proves no skill at a real bench.</source>
             <translation>Seamclock, Üben: Physik im Modell, kein Kunststoff. Es lehrt nicht das Gefühl im Handrad und beweist kein Können an einer echten Bank.</translation>
+        </message>
+        <message>
+            <source>Seamclock: demo shop</source>
+            <translation>Seamclock: Demo-Betrieb</translation>
+        </message>
+        <message>
+            <source>Seamclock: first steps</source>
+            <translation>Seamclock: erste Schritte</translation>
         </message>
         <message>
             <source>Seamclock: practice</source>
@@ -2968,6 +3172,10 @@
         <message>
             <source>Set the gap to %1 mm, the same front and back.</source>
             <translation>Abstand auf %1 mm stellen, vorn wie hinten.</translation>
+        </message>
+        <message>
+            <source>Set up the shop</source>
+            <translation>Betrieb einrichten</translation>
         </message>
         <message>
             <source>Set-up</source>
@@ -3054,6 +3262,14 @@
             <translation>Langsam</translation>
         </message>
         <message>
+            <source>Smallest division</source>
+            <translation>Kleinste Teilung</translation>
+        </message>
+        <message>
+            <source>Smallest division of the scale</source>
+            <translation>Kleinste Teilung der Skala</translation>
+        </message>
+        <message>
             <source>Soak</source>
             <translation>Anwärmen</translation>
         </message>
@@ -3078,12 +3294,24 @@
             <translation>Unter Druck angewärmt</translation>
         </message>
         <message>
+            <source>Some days of joints by a virtual operator. It takes a few seconds.</source>
+            <translation>Einige Tage Schweißungen eines gedachten Bedieners. Es dauert ein paar Sekunden.</translation>
+        </message>
+        <message>
             <source>Somebody disturbed it</source>
             <translation>Jemand hat gestört</translation>
         </message>
         <message>
             <source>Somebody new</source>
             <translation>Jemand Neues</translation>
+        </message>
+        <message>
+            <source>Somebody who welds</source>
+            <translation>Jemand, der schweißt</translation>
+        </message>
+        <message>
+            <source>Somebody who welds is entered.</source>
+            <translation>Jemand, der schweißt, wird eingetragen.</translation>
         </message>
         <message>
             <source>Something else</source>
@@ -3110,6 +3338,10 @@
             <translation>Feder lösen</translation>
         </message>
         <message>
+            <source>Springs</source>
+            <translation>Federn</translation>
+        </message>
+        <message>
             <source>Stand at the bench. Can you hear the signal?</source>
             <translation>An die Bank stellen. Ist das Signal zu hören?</translation>
         </message>
@@ -3120,6 +3352,10 @@
         <message>
             <source>Step from one sheet to the other.</source>
             <translation>Stufe von Tafel zu Tafel.</translation>
+        </message>
+        <message>
+            <source>Steps are written in this name. Later: the log names nobody.</source>
+            <translation>Schritte stehen unter diesem Namen. Später: Das Logbuch nennt niemanden.</translation>
         </message>
         <message>
             <source>Stop</source>
@@ -3246,6 +3482,18 @@
             <translation>Tagesliste</translation>
         </message>
         <message>
+            <source>The demo shop is being made.</source>
+            <translation>Der Demo-Betrieb wird angelegt.</translation>
+        </message>
+        <message>
+            <source>The demo shop is removed.</source>
+            <translation>Der Demo-Betrieb ist entfernt.</translation>
+        </message>
+        <message>
+            <source>The demo shop is removed. What is not its own stays: %1 in %2.</source>
+            <translation>Der Demo-Betrieb ist entfernt. Was nicht ihm gehört, bleibt: %1 in %2.</translation>
+        </message>
+        <message>
             <source>The edges are planed, the chips are off.</source>
             <translation>Die Kanten sind gehobelt, die Späne weg.</translation>
         </message>
@@ -3278,8 +3526,16 @@
             <translation>Die Kraft ist kleiner, als diese Bank sicher hält.</translation>
         </message>
         <message>
+            <source>The foreman</source>
+            <translation>Der Meister</translation>
+        </message>
+        <message>
             <source>The foreman decided</source>
             <translation>Der Meister entschied</translation>
+        </message>
+        <message>
+            <source>The foreman enters people, keeps benches, seals the day. Later: no bench can be kept, so there is no weld card.</source>
+            <translation>Der Meister trägt Personen ein, übernimmt Bänke, siegelt den Tag. Später: keine Bank, also keine Schweißkarte.</translation>
         </message>
         <message>
             <source>The foreman may go on. Why?</source>
@@ -3322,6 +3578,10 @@
             <translation>Die Taste, die er tippt, wird der nächste Schritt.</translation>
         </message>
         <message>
+            <source>The last reading that is printed on the scale.</source>
+            <translation>Der letzte aufgedruckte Skalenwert.</translation>
+        </message>
+        <message>
             <source>The limit is passed. It counts, and is in the record.</source>
             <translation>Grenze überschritten. Es zählt und steht im Protokoll.</translation>
         </message>
@@ -3356,6 +3616,10 @@
         <message>
             <source>The log's file was damaged. Nothing is lost: the log goes on in a new file, the old one is kept.</source>
             <translation>Die Datei des Logbuchs war beschädigt. Nichts ist verloren: Es geht in einer neuen Datei weiter, die alte bleibt.</translation>
+        </message>
+        <message>
+            <source>The longest that fits between the clamps.</source>
+            <translation>Die längste, die zwischen die Klemmen passt.</translation>
         </message>
         <message>
             <source>The machine's own instructions decide in which order a joint is released: the program has no order of its own.</source>
@@ -3462,6 +3726,10 @@
             <translation>Der Bericht ist gespeichert: %1</translation>
         </message>
         <message>
+            <source>The rest is in Set-up and under "Who is it?": touch the clock.</source>
+            <translation>Alles Übrige unter Einrichten und „Wer ist es?“: Uhr antippen.</translation>
+        </message>
+        <message>
             <source>The same PIN once more</source>
             <translation>Dieselbe PIN noch einmal</translation>
         </message>
@@ -3490,12 +3758,20 @@
             <translation>Die Sorten der Tafeln sind verschieden: erst fragen.</translation>
         </message>
         <message>
+            <source>The shop is set up. Next: a weld card.</source>
+            <translation>Der Betrieb ist eingerichtet. Nun eine Schweißkarte.</translation>
+        </message>
+        <message>
             <source>The shop is too cold or too warm for this procedure.</source>
             <translation>Die Halle ist zu kalt oder zu warm für diese Anweisung.</translation>
         </message>
         <message>
             <source>The skin may no longer be molten when the faces meet.</source>
             <translation>Die Haut ist beim Fügen vielleicht nicht mehr geschmolzen.</translation>
+        </message>
+        <message>
+            <source>The smallest step that a hand can set.</source>
+            <translation>Der kleinste Schritt, den eine Hand einstellen kann.</translation>
         </message>
         <message>
             <source>The steps are then written in this name.</source>
@@ -3522,6 +3798,14 @@
             <translation>Das Tablet bleibt wach. Der Bildschirm kann dunkel werden: siehe seine Einstellungen.</translation>
         </message>
         <message>
+            <source>The thickest sheet that the clamps hold.</source>
+            <translation>Die dickste Tafel, die die Klemmen halten.</translation>
+        </message>
+        <message>
+            <source>The thinnest sheet that the clamps hold.</source>
+            <translation>Die dünnste Tafel, die die Klemmen halten.</translation>
+        </message>
+        <message>
             <source>The trial joint: what does the supervisor say?</source>
             <translation>Die Probeschweißung: Was sagt die Aufsicht?</translation>
         </message>
@@ -3542,6 +3826,14 @@
             <translation>Abgebrochen, daher ist kein Urteil gespeichert.</translation>
         </message>
         <message>
+            <source>Their rates add.</source>
+            <translation>Ihre Raten addieren sich.</translation>
+        </message>
+        <message>
+            <source>There is no bench yet, so no weld card.</source>
+            <translation>Noch keine Bank, also keine Schweißkarte.</translation>
+        </message>
+        <message>
             <source>There is no folder "%1".</source>
             <translation>Es gibt keinen Ordner „%1“.</translation>
         </message>
@@ -3558,12 +3850,20 @@
             <translation>Diese Tage sind nicht versiegelt.</translation>
         </message>
         <message>
+            <source>Thickest sheet</source>
+            <translation>Dickste Tafel</translation>
+        </message>
+        <message>
             <source>Thickness</source>
             <translation>Dicke</translation>
         </message>
         <message>
             <source>Thickness of the sheets</source>
             <translation>Dicke der Tafeln</translation>
+        </message>
+        <message>
+            <source>Thinnest sheet</source>
+            <translation>Dünnste Tafel</translation>
         </message>
         <message>
             <source>This card guides. The machine's own instructions, the standard in force, local rules and a qualified welder decide.</source>
@@ -3584,6 +3884,10 @@
         <message>
             <source>This scale hardly shows the tolerance.</source>
             <translation>Diese Skala zeigt die Toleranz kaum.</translation>
+        </message>
+        <message>
+            <source>Three</source>
+            <translation>Drei</translation>
         </message>
         <message>
             <source>Tick all</source>
@@ -3690,6 +3994,10 @@
             <translation>Zu weit gedreht, Bank %1</translation>
         </message>
         <message>
+            <source>Two</source>
+            <translation>Zwei</translation>
+        </message>
+        <message>
             <source>Two minutes without a press: the desk is closed.</source>
             <translation>Zwei Minuten ohne Druck: Das Pult ist zu.</translation>
         </message>
@@ -3712,6 +4020,10 @@
         <message>
             <source>Types</source>
             <translation>Arten</translation>
+        </message>
+        <message>
+            <source>Unit of the scale</source>
+            <translation>Einheit der Skala</translation>
         </message>
         <message>
             <source>Unlock</source>
@@ -3790,6 +4102,10 @@
             <translation>Was ich tat</translation>
         </message>
         <message>
+            <source>What do people call the bench?</source>
+            <translation>Wie heißt die Bank?</translation>
+        </message>
+        <message>
             <source>What does the scale read now?</source>
             <translation>Was zeigt die Skala jetzt?</translation>
         </message>
@@ -3814,6 +4130,14 @@
             <translation>Was kommt dann? (Schritt %1)</translation>
         </message>
         <message>
+            <source>What is printed on the scale?</source>
+            <translation>Was steht auf der Skala?</translation>
+        </message>
+        <message>
+            <source>What is the shop called?</source>
+            <translation>Wie heißt der Betrieb?</translation>
+        </message>
+        <message>
             <source>What is wrong here?</source>
             <translation>Was stimmt hier nicht?</translation>
         </message>
@@ -3830,12 +4154,20 @@
             <translation>Was dastand, bleibt durchgestrichen im Protokoll.</translation>
         </message>
         <message>
+            <source>What the scale reads without any force.</source>
+            <translation>Was die Skala ohne jede Kraft zeigt.</translation>
+        </message>
+        <message>
             <source>What the seal does</source>
             <translation>Was das Siegel tut</translation>
         </message>
         <message>
             <source>What the verdict found</source>
             <translation>Was das Urteil ergab</translation>
+        </message>
+        <message>
+            <source>What was left for later is done here.</source>
+            <translation>Was auf später verschoben wurde, geht hier.</translation>
         </message>
         <message>
             <source>What was made</source>
@@ -3976,6 +4308,10 @@
         <message>
             <source>Who is the first foreman?</source>
             <translation>Wer ist der erste Meister?</translation>
+        </message>
+        <message>
+            <source>Who welds here?</source>
+            <translation>Wer schweißt hier?</translation>
         </message>
         <message>
             <source>Whose PIN changes?</source>
@@ -4654,6 +4990,10 @@
             <translation>kalibriert %1, fällig %2</translation>
         </message>
         <message>
+            <source>calibration</source>
+            <translation>Kalibrierung</translation>
+        </message>
+        <message>
             <source>calibration due on %1</source>
             <translation>Kalibrierung fällig am %1</translation>
         </message>
@@ -4688,6 +5028,10 @@
         <message>
             <source>changeover too late</source>
             <translation>Umstellen zu lang</translation>
+        </message>
+        <message>
+            <source>chosen</source>
+            <translation>gewählt</translation>
         </message>
         <message>
             <source>class %1: air from °C</source>
@@ -5199,6 +5543,14 @@
             <translation>in der Folge dieser Bank</translation>
         </message>
         <message>
+            <source>inch</source>
+            <translation>Zoll</translation>
+        </message>
+        <message>
+            <source>inch, lbf, °F</source>
+            <translation>inch, lbf, °F</translation>
+        </message>
+        <message>
             <source>incomplete</source>
             <translation>unvollständig</translation>
         </message>
@@ -5209,6 +5561,10 @@
         <message>
             <source>into the documents</source>
             <translation>in die Dokumente</translation>
+        </message>
+        <message>
+            <source>invented; in a folder of its own</source>
+            <translation>erfunden; in eigenem Ordner</translation>
         </message>
         <message>
             <source>it is in the record</source>
@@ -5253,6 +5609,10 @@
         <message>
             <source>its file was altered</source>
             <translation>Datei wurde verändert</translation>
+        </message>
+        <message>
+            <source>its folder, nothing else</source>
+            <translation>nur sein Ordner</translation>
         </message>
         <message>
             <source>joined, bead %1 / %2 mm</source>
@@ -5503,12 +5863,32 @@
             <translation>Minuten</translation>
         </message>
         <message>
+            <source>mm</source>
+            <translation>mm</translation>
+        </message>
+        <message>
+            <source>mm, N, °C</source>
+            <translation>mm, N, °C</translation>
+        </message>
+        <message>
             <source>molten at the end of soak</source>
             <translation>geschmolzen nach dem Anwärmen</translation>
         </message>
         <message>
             <source>most of soak's pressure</source>
             <translation>Höchster Anwärmdruck</translation>
+        </message>
+        <message>
+            <source>name and PIN</source>
+            <translation>Name und PIN</translation>
+        </message>
+        <message>
+            <source>name of the bench</source>
+            <translation>Name der Bank</translation>
+        </message>
+        <message>
+            <source>name of the shop</source>
+            <translation>Name des Betriebs</translation>
         </message>
         <message>
             <source>name, role, PIN</source>
@@ -5663,6 +6043,14 @@
             <translation>nicht gewählt</translation>
         </message>
         <message>
+            <source>not told yet</source>
+            <translation>noch nicht gesagt</translation>
+        </message>
+        <message>
+            <source>not yet</source>
+            <translation>noch nicht</translation>
+        </message>
+        <message>
             <source>notch</source>
             <translation>Kerbe</translation>
         </message>
@@ -5737,6 +6125,10 @@
         <message>
             <source>of %1 s</source>
             <translation>von %1 s</translation>
+        </message>
+        <message>
+            <source>of cards</source>
+            <translation>der Karten</translation>
         </message>
         <message>
             <source>of the bead, in mm</source>
@@ -6003,6 +6395,10 @@
             <translation>gedruckt %1</translation>
         </message>
         <message>
+            <source>printed on spring or machine</source>
+            <translation>auf Feder oder Maschine</translation>
+        </message>
+        <message>
             <source>procedure</source>
             <translation>Anweisung</translation>
         </message>
@@ -6029,6 +6425,10 @@
         <message>
             <source>protective film off</source>
             <translation>Schutzfolie ab</translation>
+        </message>
+        <message>
+            <source>rate from its plate</source>
+            <translation>Rate vom Schild</translation>
         </message>
         <message>
             <source>rate of spring %1, N for each %2</source>
@@ -6073,6 +6473,10 @@
         <message>
             <source>readings</source>
             <translation>Skalenwerte</translation>
+        </message>
+        <message>
+            <source>readings against a load cell</source>
+            <translation>Werte gegen Kraftmessdose</translation>
         </message>
         <message>
             <source>readings in cooling</source>
@@ -6283,6 +6687,10 @@
             <translation>Hallentemperatur</translation>
         </message>
         <message>
+            <source>shop's name, demo shop</source>
+            <translation>Name, Demo-Betrieb</translation>
+        </message>
+        <message>
             <source>short</source>
             <translation>kurz</translation>
         </message>
@@ -6441,6 +6849,10 @@
         <message>
             <source>somebody disturbed it</source>
             <translation>jemand hat gestört</translation>
+        </message>
+        <message>
+            <source>something else stands in its place</source>
+            <translation>dort steht etwas anderes</translation>
         </message>
         <message>
             <source>sound</source>
@@ -6767,6 +7179,10 @@
             <translation>zur Liste</translation>
         </message>
         <message>
+            <source>to the shop's own log</source>
+            <translation>ins eigene Logbuch</translation>
+        </message>
+        <message>
             <source>to the signal</source>
             <translation>bis zum Signal</translation>
         </message>
@@ -6945,6 +7361,10 @@
         <message>
             <source>what</source>
             <translation>was</translation>
+        </message>
+        <message>
+            <source>what is left of it</source>
+            <translation>was davon übrig ist</translation>
         </message>
         <message>
             <source>what people call it</source>

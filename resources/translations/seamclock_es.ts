@@ -108,6 +108,10 @@
             <translation>%1 (%2, %3): %4</translation>
         </message>
         <message>
+            <source>%1 can't be kept: %2.</source>
+            <translation>%1 no se guarda: %2.</translation>
+        </message>
+        <message>
             <source>%1 can't be meant: %2 to %3 %4.</source>
             <translation>%1 no puede ser: %2 a %3 %4.</translation>
         </message>
@@ -472,6 +476,14 @@
             <translation>%1: tras %2 s</translation>
         </message>
         <message>
+            <source>%1: go on, or later.</source>
+            <translation>%1: seguir, o más tarde.</translation>
+        </message>
+        <message>
+            <source>%1: is it so?</source>
+            <translation>%1: ¿es así?</translation>
+        </message>
+        <message>
             <source>%1: kept.</source>
             <translation>%1: guardado.</translation>
         </message>
@@ -684,6 +696,14 @@
             <translation>¿Un PIN para %1?</translation>
         </message>
         <message>
+            <source>A bench</source>
+            <translation>Un banco</translation>
+        </message>
+        <message>
+            <source>A bench is kept in a foreman's name.</source>
+            <translation>Un banco se guarda a nombre de un encargado.</translation>
+        </message>
+        <message>
             <source>A fifth bench is one too many: 4 are allowed.</source>
             <translation>Un quinto banco sobra: se permiten 4.</translation>
         </message>
@@ -708,6 +728,10 @@
             <translation>Una foto</translation>
         </message>
         <message>
+            <source>A plate's rate stands in the record as not calibrated.</source>
+            <translation>La rigidez de una chapa figura en el registro como sin calibrar.</translation>
+        </message>
+        <message>
             <source>A screen can't teach the feel of a wheel. That comes at the bench.</source>
             <translation>Una pantalla no enseña el tacto del volante. Eso llega en el banco.</translation>
         </message>
@@ -722,6 +746,14 @@
         <message>
             <source>A verdict tells how a joint was made, by what people typed and tapped; it does not prove that the joint is good, and no bead does.</source>
             <translation>Un dictamen dice cómo se hizo una unión, según lo que se tecleó y pulsó; no demuestra que la unión sea buena, y ningún cordón lo hace.</translation>
+        </message>
+        <message>
+            <source>A weld card</source>
+            <translation>Una ficha</translation>
+        </message>
+        <message>
+            <source>A weld is open. The first steps come when it is saved.</source>
+            <translation>Hay una soldadura abierta. Los primeros pasos vienen tras guardarla.</translation>
         </message>
         <message>
             <source>A wrong tap</source>
@@ -880,6 +912,10 @@
             <translation>Otro muelle</translation>
         </message>
         <message>
+            <source>Another unit: Set-up has a form for it.</source>
+            <translation>Otra unidad: Ajustes tiene un formulario.</translation>
+        </message>
+        <message>
             <source>Answer to a signal</source>
             <translation>Respuesta a señales</translation>
         </message>
@@ -898,6 +934,10 @@
         <message>
             <source>As planned</source>
             <translation>Según plan</translation>
+        </message>
+        <message>
+            <source>As the spring's or the machine's plate says.</source>
+            <translation>Como dice la chapa del muelle o de la máquina.</translation>
         </message>
         <message>
             <source>Ask</source>
@@ -996,6 +1036,10 @@
             <translation>Banco</translation>
         </message>
         <message>
+            <source>Bench %1</source>
+            <translation>Banco %1</translation>
+        </message>
+        <message>
             <source>Bench %1 has an open weld. Practise when it is saved.</source>
             <translation>El banco %1 tiene una soldadura abierta. Practicar tras guardarla.</translation>
         </message>
@@ -1032,6 +1076,10 @@
             <translation>Además, %1 interrumpidas al acabar el programa.</translation>
         </message>
         <message>
+            <source>Both can be changed at any time: touch the clock.</source>
+            <translation>Se pueden cambiar en todo momento: tocar el reloj.</translation>
+        </message>
+        <message>
             <source>Both sheets: %1</source>
             <translation>Ambas placas: %1</translation>
         </message>
@@ -1062,6 +1110,10 @@
         <message>
             <source>CSV or JSON of these</source>
             <translation>CSV o JSON de estas</translation>
+        </message>
+        <message>
+            <source>Calibrate it</source>
+            <translation>Calibrar</translation>
         </message>
         <message>
             <source>Calibration</source>
@@ -1240,6 +1292,10 @@
             <translation>Cortar</translation>
         </message>
         <message>
+            <source>DEMO SHOP</source>
+            <translation>TALLER DEMO</translation>
+        </message>
+        <message>
             <source>Date</source>
             <translation>Fecha</translation>
         </message>
@@ -1262,6 +1318,22 @@
         <message>
             <source>Decision and sign-off</source>
             <translation>Decisión y firma</translation>
+        </message>
+        <message>
+            <source>Demo shop: all invented, and no joint here counts. PINs are shown.</source>
+            <translation>Taller demo: todo inventado, ninguna unión cuenta. Se muestran los PIN.</translation>
+        </message>
+        <message>
+            <source>Demo shop: shop, people and joint are invented. This is no certificate.</source>
+            <translation>Taller demo: taller, personas y unión son inventados. No es un certificado.</translation>
+        </message>
+        <message>
+            <source>Demo shop: shop, people and joints are invented. This is no certificate.</source>
+            <translation>Taller demo: taller, personas y uniones son inventados. No es un certificado.</translation>
+        </message>
+        <message>
+            <source>Demo shop: the PIN is %1.</source>
+            <translation>Taller demo: el PIN es %1.</translation>
         </message>
         <message>
             <source>Do</source>
@@ -1332,8 +1404,16 @@
             <translation>Editar datos</translation>
         </message>
         <message>
+            <source>End of the scale</source>
+            <translation>Final de la escala</translation>
+        </message>
+        <message>
             <source>End the program</source>
             <translation>Cerrar el programa</translation>
+        </message>
+        <message>
+            <source>Enter the foreman</source>
+            <translation>Inscribir encargado</translation>
         </message>
         <message>
             <source>Erase all</source>
@@ -1464,6 +1544,14 @@
             <translation>Primera placa sujeta</translation>
         </message>
         <message>
+            <source>First steps</source>
+            <translation>Primeros pasos</translation>
+        </message>
+        <message>
+            <source>First steps: %1 of %2 are done. What is done is kept.</source>
+            <translation>Primeros pasos: %1 de %2 hechos. Lo hecho queda.</translation>
+        </message>
+        <message>
             <source>First the one that holds now.</source>
             <translation>Primero, el PIN vigente.</translation>
         </message>
@@ -1496,6 +1584,10 @@
             <translation>Para el sello del día.</translation>
         </message>
         <message>
+            <source>Force by</source>
+            <translation>Fuerza por</translation>
+        </message>
+        <message>
             <source>Force is off</source>
             <translation>Fuerza quitada</translation>
         </message>
@@ -1518,6 +1610,10 @@
         <message>
             <source>Foreman's desk: %1</source>
             <translation>Panel del encargado: %1</translation>
+        </message>
+        <message>
+            <source>Four</source>
+            <translation>Cuatro</translation>
         </message>
         <message>
             <source>From</source>
@@ -1550,6 +1646,10 @@
         <message>
             <source>Gap is %1 mm</source>
             <translation>Hueco de %1 mm</translation>
+        </message>
+        <message>
+            <source>Gap of the tables and the rest stand in Set-up: look at them before the first weld.</source>
+            <translation>El hueco de las mesas y lo demás está en Ajustes: mirarlo antes de la primera soldadura.</translation>
         </message>
         <message>
             <source>Gaps</source>
@@ -1644,8 +1744,16 @@
             <translation>¿Hasta dónde llegó la escala antes de volver atrás?</translation>
         </message>
         <message>
+            <source>How is the spring's force known?</source>
+            <translation>¿Cómo se conoce la fuerza del muelle?</translation>
+        </message>
+        <message>
             <source>How it went</source>
             <translation>Cómo fue</translation>
+        </message>
+        <message>
+            <source>How many springs press together?</source>
+            <translation>¿Cuántos muelles aprietan juntos?</translation>
         </message>
         <message>
             <source>How much is cut away, of both sheets together?</source>
@@ -1670,6 +1778,10 @@
         <message>
             <source>Incomplete</source>
             <translation>Incompleta</translation>
+        </message>
+        <message>
+            <source>Into the demo shop</source>
+            <translation>Al taller demo</translation>
         </message>
         <message>
             <source>Is back</source>
@@ -1706,6 +1818,10 @@
         <message>
             <source>It signs all rows up to now with your key. Its fingerprint then goes on paper or by mail: on this tablet alone it proves nothing to others.</source>
             <translation>Firma con la clave propia todas las filas hasta ahora. Después su huella va a papel o por correo: solo en esta tableta no prueba nada a otros.</translation>
+        </message>
+        <message>
+            <source>It stands on records, reports and cards. Later: papers have none.</source>
+            <translation>Figura en registros, informes y fichas. Más tarde: los papeles no lo llevan.</translation>
         </message>
         <message>
             <source>It will be cut out</source>
@@ -1888,6 +2004,10 @@
             <translation>Guardar</translation>
         </message>
         <message>
+            <source>Keep the bench</source>
+            <translation>Guardar el banco</translation>
+        </message>
+        <message>
             <source>Keep this PIN</source>
             <translation>Guardar este PIN</translation>
         </message>
@@ -1904,6 +2024,10 @@
             <translation>Sabido antes</translation>
         </message>
         <message>
+            <source>Language and units</source>
+            <translation>Idioma y unidades</translation>
+        </message>
+        <message>
             <source>Last step is in memory only: leave the machine on. %1</source>
             <translation>Último paso solo en memoria: no apagar la máquina. %1</translation>
         </message>
@@ -1916,6 +2040,14 @@
             <translation>Tarde</translation>
         </message>
         <message>
+            <source>Later</source>
+            <translation>Más tarde</translation>
+        </message>
+        <message>
+            <source>Later: without a bench there is no weld card. The demo shop has two.</source>
+            <translation>Más tarde: sin banco no hay ficha. El taller demo tiene dos.</translation>
+        </message>
+        <message>
             <source>Leave it locked. Nothing else to do.</source>
             <translation>Dejarlo bloqueado. Nada más que hacer.</translation>
         </message>
@@ -1926,6 +2058,10 @@
         <message>
             <source>Leave practice</source>
             <translation>Salir de práctica</translation>
+        </message>
+        <message>
+            <source>Leave the demo</source>
+            <translation>Salir del demo</translation>
         </message>
         <message>
             <source>Leave the desk</source>
@@ -2020,12 +2156,20 @@
             <translation>Bloquear el volante a %1.</translation>
         </message>
         <message>
+            <source>Longest seam</source>
+            <translation>Junta más larga</translation>
+        </message>
+        <message>
             <source>Look</source>
             <translation>Mirar</translation>
         </message>
         <message>
             <source>Look at the edges: gap to %1 mm, step to %2 mm.</source>
             <translation>Mirar cantos: hueco hasta %1 mm, escalón hasta %2 mm.</translation>
+        </message>
+        <message>
+            <source>Look round the demo shop</source>
+            <translation>Ver el taller demo</translation>
         </message>
         <message>
             <source>Looked at</source>
@@ -2118,6 +2262,14 @@
         <message>
             <source>Name and drive</source>
             <translation>Nombre y mando</translation>
+        </message>
+        <message>
+            <source>Name of the bench</source>
+            <translation>Nombre del banco</translation>
+        </message>
+        <message>
+            <source>Name of the shop</source>
+            <translation>Nombre del taller</translation>
         </message>
         <message>
             <source>New PIN of %1</source>
@@ -2312,6 +2464,10 @@
             <translation>No hay nada escrito: la edición figura en la portada.</translation>
         </message>
         <message>
+            <source>Nothing is typed; allowed: 1 to %1 characters.</source>
+            <translation>Nada escrito; se permite: 1 a %1 caracteres.</translation>
+        </message>
+        <message>
             <source>Nothing touching: move the table. Read the scale.</source>
             <translation>Sin contacto: mover la mesa. Leer la escala.</translation>
         </message>
@@ -2348,6 +2504,10 @@
             <translation>Números</translation>
         </message>
         <message>
+            <source>Of one spring, as its plate says. The springs add.</source>
+            <translation>De un muelle, como dice su chapa. Los muelles se suman.</translation>
+        </message>
+        <message>
             <source>Older</source>
             <translation>Viejas</translation>
         </message>
@@ -2358,6 +2518,10 @@
         <message>
             <source>Once the wheel is locked the reading will fall by about %1 %2 (%3 to %4), as the sheets close up and shrink</source>
             <translation>Una vez bloqueado el volante, la lectura bajará unos %1 %2 (%3 a %4), al cerrarse y contraerse las placas</translation>
+        </message>
+        <message>
+            <source>One</source>
+            <translation>Uno</translation>
         </message>
         <message>
             <source>One by one</source>
@@ -2466,6 +2630,10 @@
         <message>
             <source>Part</source>
             <translation>Pieza</translation>
+        </message>
+        <message>
+            <source>People are entered by a foreman.</source>
+            <translation>A las personas las inscribe un encargado.</translation>
         </message>
         <message>
             <source>Photos</source>
@@ -2648,6 +2816,14 @@
             <translation>Rigidez %1 N por cada %2 (± %3 %), cero en %4 %2.</translation>
         </message>
         <message>
+            <source>Rate from its plate</source>
+            <translation>Rigidez de la chapa</translation>
+        </message>
+        <message>
+            <source>Rate of a spring</source>
+            <translation>Rigidez de un muelle</translation>
+        </message>
+        <message>
             <source>Read</source>
             <translation>Leer</translation>
         </message>
@@ -2678,6 +2854,10 @@
         <message>
             <source>Reading not followed</source>
             <translation>Lectura no seguida</translation>
+        </message>
+        <message>
+            <source>Reading without force</source>
+            <translation>Lectura sin fuerza</translation>
         </message>
         <message>
             <source>Readings</source>
@@ -2727,6 +2907,14 @@
         <message>
             <source>Remarks</source>
             <translation>Observ.</translation>
+        </message>
+        <message>
+            <source>Remove the demo</source>
+            <translation>Quitar el demo</translation>
+        </message>
+        <message>
+            <source>Remove the demo shop</source>
+            <translation>Quitar el taller demo</translation>
         </message>
         <message>
             <source>Repair</source>
@@ -2893,12 +3081,28 @@
             <translation>Seamclock</translation>
         </message>
         <message>
+            <source>Seamclock can't start</source>
+            <translation>Seamclock no arranca</translation>
+        </message>
+        <message>
             <source>Seamclock can't start.</source>
             <translation>Seamclock no puede arrancar.</translation>
         </message>
         <message>
+            <source>Seamclock guides you. It decides nothing.</source>
+            <translation>Seamclock guía. No decide nada.</translation>
+        </message>
+        <message>
             <source>Seamclock, practice: physics in a model, no plastic. It can't teach the feel of a wheel, and it proves no skill at a real bench.</source>
             <translation>Seamclock, práctica: física de un modelo, sin plástico. No puede enseñar el tacto del volante ni demuestra destreza en un banco real.</translation>
+        </message>
+        <message>
+            <source>Seamclock: demo shop</source>
+            <translation>Seamclock: taller demo</translation>
+        </message>
+        <message>
+            <source>Seamclock: first steps</source>
+            <translation>Seamclock: primeros pasos</translation>
         </message>
         <message>
             <source>Seamclock: practice</source>
@@ -2968,6 +3172,10 @@
         <message>
             <source>Set the gap to %1 mm, the same front and back.</source>
             <translation>Poner el hueco a %1 mm, igual delante y atrás.</translation>
+        </message>
+        <message>
+            <source>Set up the shop</source>
+            <translation>Preparar el taller</translation>
         </message>
         <message>
             <source>Set-up</source>
@@ -3054,6 +3262,14 @@
             <translation>Lento</translation>
         </message>
         <message>
+            <source>Smallest division</source>
+            <translation>División menor</translation>
+        </message>
+        <message>
+            <source>Smallest division of the scale</source>
+            <translation>División menor de la escala</translation>
+        </message>
+        <message>
             <source>Soak</source>
             <translation>Calentar</translation>
         </message>
@@ -3078,12 +3294,24 @@
             <translation>Calentado con presión</translation>
         </message>
         <message>
+            <source>Some days of joints by a virtual operator. It takes a few seconds.</source>
+            <translation>Unos días de uniones de un operario virtual. Tarda unos segundos.</translation>
+        </message>
+        <message>
             <source>Somebody disturbed it</source>
             <translation>Alguien interrumpió</translation>
         </message>
         <message>
             <source>Somebody new</source>
             <translation>Persona nueva</translation>
+        </message>
+        <message>
+            <source>Somebody who welds</source>
+            <translation>Alguien que suelda</translation>
+        </message>
+        <message>
+            <source>Somebody who welds is entered.</source>
+            <translation>Se inscribe a alguien que suelda.</translation>
         </message>
         <message>
             <source>Something else</source>
@@ -3110,6 +3338,10 @@
             <translation>Soltar muelle</translation>
         </message>
         <message>
+            <source>Springs</source>
+            <translation>Muelles</translation>
+        </message>
+        <message>
             <source>Stand at the bench. Can you hear the signal?</source>
             <translation>Ponerse junto al banco. ¿Se oye la señal?</translation>
         </message>
@@ -3120,6 +3352,10 @@
         <message>
             <source>Step from one sheet to the other.</source>
             <translation>Escalón de una placa a la otra.</translation>
+        </message>
+        <message>
+            <source>Steps are written in this name. Later: the log names nobody.</source>
+            <translation>Los pasos llevan este nombre. Más tarde: el registro no nombra a nadie.</translation>
         </message>
         <message>
             <source>Stop</source>
@@ -3246,6 +3482,18 @@
             <translation>Uniones del día</translation>
         </message>
         <message>
+            <source>The demo shop is being made.</source>
+            <translation>Se está creando el taller demo.</translation>
+        </message>
+        <message>
+            <source>The demo shop is removed.</source>
+            <translation>El taller demo está quitado.</translation>
+        </message>
+        <message>
+            <source>The demo shop is removed. What is not its own stays: %1 in %2.</source>
+            <translation>El taller demo está quitado. Lo que no es suyo queda: %1 en %2.</translation>
+        </message>
+        <message>
             <source>The edges are planed, the chips are off.</source>
             <translation>Los cantos están cepillados, sin virutas.</translation>
         </message>
@@ -3278,8 +3526,16 @@
             <translation>La fuerza es menor que la que este banco mantiene estable.</translation>
         </message>
         <message>
+            <source>The foreman</source>
+            <translation>El encargado</translation>
+        </message>
+        <message>
             <source>The foreman decided</source>
             <translation>Lo decidió el encargado</translation>
+        </message>
+        <message>
+            <source>The foreman enters people, keeps benches, seals the day. Later: no bench can be kept, so there is no weld card.</source>
+            <translation>El encargado inscribe personas, guarda bancos, sella el día. Más tarde: sin banco guardado no hay ficha.</translation>
         </message>
         <message>
             <source>The foreman may go on. Why?</source>
@@ -3322,6 +3578,10 @@
             <translation>La tecla que envía pasa a ser el paso siguiente.</translation>
         </message>
         <message>
+            <source>The last reading that is printed on the scale.</source>
+            <translation>La última lectura impresa en la escala.</translation>
+        </message>
+        <message>
             <source>The limit is passed. It counts, and is in the record.</source>
             <translation>Límite superado. Cuenta y consta en el registro.</translation>
         </message>
@@ -3356,6 +3616,10 @@
         <message>
             <source>The log's file was damaged. Nothing is lost: the log goes on in a new file, the old one is kept.</source>
             <translation>El archivo del registro estaba dañado. No se ha perdido nada: el registro sigue en un archivo nuevo y el viejo se conserva.</translation>
+        </message>
+        <message>
+            <source>The longest that fits between the clamps.</source>
+            <translation>La más larga que cabe entre las mordazas.</translation>
         </message>
         <message>
             <source>The machine's own instructions decide in which order a joint is released: the program has no order of its own.</source>
@@ -3462,6 +3726,10 @@
             <translation>Informe guardado: %1</translation>
         </message>
         <message>
+            <source>The rest is in Set-up and under "Who is it?": touch the clock.</source>
+            <translation>Lo demás, en Ajustes y en «¿Quién es?»: tocar el reloj.</translation>
+        </message>
+        <message>
             <source>The same PIN once more</source>
             <translation>El mismo PIN otra vez</translation>
         </message>
@@ -3490,12 +3758,20 @@
             <translation>Los tipos de placa difieren: preguntar antes.</translation>
         </message>
         <message>
+            <source>The shop is set up. Next: a weld card.</source>
+            <translation>El taller está preparado. Ahora, una ficha.</translation>
+        </message>
+        <message>
             <source>The shop is too cold or too warm for this procedure.</source>
             <translation>El taller está demasiado frío o cálido para este procedimiento.</translation>
         </message>
         <message>
             <source>The skin may no longer be molten when the faces meet.</source>
             <translation>La piel puede no estar ya fundida al juntarse las caras.</translation>
+        </message>
+        <message>
+            <source>The smallest step that a hand can set.</source>
+            <translation>El menor paso que una mano puede ajustar.</translation>
         </message>
         <message>
             <source>The steps are then written in this name.</source>
@@ -3522,6 +3798,14 @@
             <translation>La tableta sigue despierta. Su pantalla puede apagarse: ver sus ajustes.</translation>
         </message>
         <message>
+            <source>The thickest sheet that the clamps hold.</source>
+            <translation>La placa más gruesa que sujetan las mordazas.</translation>
+        </message>
+        <message>
+            <source>The thinnest sheet that the clamps hold.</source>
+            <translation>La placa más fina que sujetan las mordazas.</translation>
+        </message>
+        <message>
             <source>The trial joint: what does the supervisor say?</source>
             <translation>La unión de prueba: ¿qué dice el supervisor?</translation>
         </message>
@@ -3542,6 +3826,14 @@
             <translation>La soldadura se paró, por eso no se guardó dictamen.</translation>
         </message>
         <message>
+            <source>Their rates add.</source>
+            <translation>Sus rigideces se suman.</translation>
+        </message>
+        <message>
+            <source>There is no bench yet, so no weld card.</source>
+            <translation>Aún no hay banco, así que no hay ficha.</translation>
+        </message>
+        <message>
             <source>There is no folder "%1".</source>
             <translation>No existe la carpeta «%1».</translation>
         </message>
@@ -3558,12 +3850,20 @@
             <translation>Estos días no están sellados.</translation>
         </message>
         <message>
+            <source>Thickest sheet</source>
+            <translation>Placa más gruesa</translation>
+        </message>
+        <message>
             <source>Thickness</source>
             <translation>Espesor</translation>
         </message>
         <message>
             <source>Thickness of the sheets</source>
             <translation>Espesor de las placas</translation>
+        </message>
+        <message>
+            <source>Thinnest sheet</source>
+            <translation>Placa más fina</translation>
         </message>
         <message>
             <source>This card guides. The machine's own instructions, the standard in force, local rules and a qualified welder decide.</source>
@@ -3584,6 +3884,10 @@
         <message>
             <source>This scale hardly shows the tolerance.</source>
             <translation>Esta escala apenas muestra la tolerancia.</translation>
+        </message>
+        <message>
+            <source>Three</source>
+            <translation>Tres</translation>
         </message>
         <message>
             <source>Tick all</source>
@@ -3690,6 +3994,10 @@
             <translation>Giro excesivo, banco %1</translation>
         </message>
         <message>
+            <source>Two</source>
+            <translation>Dos</translation>
+        </message>
+        <message>
             <source>Two minutes without a press: the desk is closed.</source>
             <translation>Dos minutos sin pulsar: el panel se ha cerrado.</translation>
         </message>
@@ -3712,6 +4020,10 @@
         <message>
             <source>Types</source>
             <translation>Tipos</translation>
+        </message>
+        <message>
+            <source>Unit of the scale</source>
+            <translation>Unidad de la escala</translation>
         </message>
         <message>
             <source>Unlock</source>
@@ -3790,6 +4102,10 @@
             <translation>Lo que hice</translation>
         </message>
         <message>
+            <source>What do people call the bench?</source>
+            <translation>¿Cómo se llama el banco?</translation>
+        </message>
+        <message>
             <source>What does the scale read now?</source>
             <translation>¿Qué marca ahora la escala?</translation>
         </message>
@@ -3814,6 +4130,14 @@
             <translation>¿Qué se hace después? (paso %1)</translation>
         </message>
         <message>
+            <source>What is printed on the scale?</source>
+            <translation>¿Qué está impreso en la escala?</translation>
+        </message>
+        <message>
+            <source>What is the shop called?</source>
+            <translation>¿Cómo se llama el taller?</translation>
+        </message>
+        <message>
             <source>What is wrong here?</source>
             <translation>¿Qué va mal aquí?</translation>
         </message>
@@ -3830,12 +4154,20 @@
             <translation>Lo que había queda en el registro, tachado.</translation>
         </message>
         <message>
+            <source>What the scale reads without any force.</source>
+            <translation>Lo que marca la escala sin fuerza.</translation>
+        </message>
+        <message>
             <source>What the seal does</source>
             <translation>Qué hace el sello</translation>
         </message>
         <message>
             <source>What the verdict found</source>
             <translation>Lo hallado por el dictamen</translation>
+        </message>
+        <message>
+            <source>What was left for later is done here.</source>
+            <translation>Lo aplazado se hace aquí.</translation>
         </message>
         <message>
             <source>What was made</source>
@@ -3976,6 +4308,10 @@
         <message>
             <source>Who is the first foreman?</source>
             <translation>¿Quién es el primer encargado?</translation>
+        </message>
+        <message>
+            <source>Who welds here?</source>
+            <translation>¿Quién suelda aquí?</translation>
         </message>
         <message>
             <source>Whose PIN changes?</source>
@@ -4654,6 +4990,10 @@
             <translation>calibrada el %1, vence el %2</translation>
         </message>
         <message>
+            <source>calibration</source>
+            <translation>calibración</translation>
+        </message>
+        <message>
             <source>calibration due on %1</source>
             <translation>la calibración vence el %1</translation>
         </message>
@@ -4688,6 +5028,10 @@
         <message>
             <source>changeover too late</source>
             <translation>cambio demasiado tarde</translation>
+        </message>
+        <message>
+            <source>chosen</source>
+            <translation>elegido</translation>
         </message>
         <message>
             <source>class %1: air from °C</source>
@@ -5199,6 +5543,14 @@
             <translation>en el orden de este banco</translation>
         </message>
         <message>
+            <source>inch</source>
+            <translation>pulgada</translation>
+        </message>
+        <message>
+            <source>inch, lbf, °F</source>
+            <translation>pulg, lbf, °F</translation>
+        </message>
+        <message>
             <source>incomplete</source>
             <translation>incompleta</translation>
         </message>
@@ -5209,6 +5561,10 @@
         <message>
             <source>into the documents</source>
             <translation>en los documentos</translation>
+        </message>
+        <message>
+            <source>invented; in a folder of its own</source>
+            <translation>inventado; en carpeta propia</translation>
         </message>
         <message>
             <source>it is in the record</source>
@@ -5253,6 +5609,10 @@
         <message>
             <source>its file was altered</source>
             <translation>archivo alterado</translation>
+        </message>
+        <message>
+            <source>its folder, nothing else</source>
+            <translation>solo su carpeta</translation>
         </message>
         <message>
             <source>joined, bead %1 / %2 mm</source>
@@ -5503,12 +5863,32 @@
             <translation>minutos</translation>
         </message>
         <message>
+            <source>mm</source>
+            <translation>mm</translation>
+        </message>
+        <message>
+            <source>mm, N, °C</source>
+            <translation>mm, N, °C</translation>
+        </message>
+        <message>
             <source>molten at the end of soak</source>
             <translation>fundido al acabar de calentar</translation>
         </message>
         <message>
             <source>most of soak's pressure</source>
             <translation>presión máxima al calentar</translation>
+        </message>
+        <message>
+            <source>name and PIN</source>
+            <translation>nombre y PIN</translation>
+        </message>
+        <message>
+            <source>name of the bench</source>
+            <translation>nombre del banco</translation>
+        </message>
+        <message>
+            <source>name of the shop</source>
+            <translation>nombre del taller</translation>
         </message>
         <message>
             <source>name, role, PIN</source>
@@ -5663,6 +6043,14 @@
             <translation>sin marcar</translation>
         </message>
         <message>
+            <source>not told yet</source>
+            <translation>aún sin decir</translation>
+        </message>
+        <message>
+            <source>not yet</source>
+            <translation>todavía no</translation>
+        </message>
+        <message>
             <source>notch</source>
             <translation>entalla</translation>
         </message>
@@ -5737,6 +6125,10 @@
         <message>
             <source>of %1 s</source>
             <translation>de %1 s</translation>
+        </message>
+        <message>
+            <source>of cards</source>
+            <translation>de las fichas</translation>
         </message>
         <message>
             <source>of the bead, in mm</source>
@@ -6003,6 +6395,10 @@
             <translation>impreso %1</translation>
         </message>
         <message>
+            <source>printed on spring or machine</source>
+            <translation>en el muelle o la máquina</translation>
+        </message>
+        <message>
             <source>procedure</source>
             <translation>procedimiento</translation>
         </message>
@@ -6029,6 +6425,10 @@
         <message>
             <source>protective film off</source>
             <translation>film protector quitado</translation>
+        </message>
+        <message>
+            <source>rate from its plate</source>
+            <translation>rigidez de la chapa</translation>
         </message>
         <message>
             <source>rate of spring %1, N for each %2</source>
@@ -6073,6 +6473,10 @@
         <message>
             <source>readings</source>
             <translation>lecturas</translation>
+        </message>
+        <message>
+            <source>readings against a load cell</source>
+            <translation>lecturas y célula de carga</translation>
         </message>
         <message>
             <source>readings in cooling</source>
@@ -6283,6 +6687,10 @@
             <translation>temperatura del taller</translation>
         </message>
         <message>
+            <source>shop's name, demo shop</source>
+            <translation>nombre, taller demo</translation>
+        </message>
+        <message>
             <source>short</source>
             <translation>corta</translation>
         </message>
@@ -6441,6 +6849,10 @@
         <message>
             <source>somebody disturbed it</source>
             <translation>alguien interrumpió</translation>
+        </message>
+        <message>
+            <source>something else stands in its place</source>
+            <translation>hay otra cosa en su sitio</translation>
         </message>
         <message>
             <source>sound</source>
@@ -6767,6 +7179,10 @@
             <translation>a la lista</translation>
         </message>
         <message>
+            <source>to the shop's own log</source>
+            <translation>al registro propio</translation>
+        </message>
+        <message>
             <source>to the signal</source>
             <translation>hasta la señal</translation>
         </message>
@@ -6945,6 +7361,10 @@
         <message>
             <source>what</source>
             <translation>qué</translation>
+        </message>
+        <message>
+            <source>what is left of it</source>
+            <translation>lo que queda de él</translation>
         </message>
         <message>
             <source>what people call it</source>

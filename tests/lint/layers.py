@@ -45,6 +45,7 @@ APP_ARROWS = {
     "daylog": ["pages", "print"],
     "operate": ["setup", "daylog"],
     "practice": ["operate"],
+    "first": ["operate"],
     "read": ["daylog", "print"],
 }
 QT_FREE = ("core/", "app/cli/", "app/platform/", "tests/core/")

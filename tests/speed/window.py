@@ -19,6 +19,7 @@ import time
 from pathlib import Path
 
 SIZE = (1280, 800)
+DEMO = Path(__file__).resolve().parents[2] / "resources" / "demo"   # a shop's benches and seams
 GROUND = (0x0D, 0x12, 0x15)   # of the dark theme
 CLOCK = (1086, 12, 1264, 102)  # where the clock's tile stands, on every screen
 
@@ -64,8 +65,8 @@ def environment(display, folder):
 
 
 def command(folder, log, settings):
-    return [str(folder / "bin" / "seamclock"), "--log", str(log), "--settings", settings, "--size",
-            f"{SIZE[0]}x{SIZE[1]}", "--no-sound"]
+    return [str(folder / "bin" / "seamclock"), "--log", str(log), "--job", str(DEMO), "--settings", settings,
+            "--size", f"{SIZE[0]}x{SIZE[1]}", "--no-sound"]
 
 
 def settings_in(folder):

@@ -21,6 +21,7 @@ TEST(PreferencesFile, KeepsWhatWasSet) {
     set.text = 1.25;
     set.dpi = 160;
     set.snapshotFolder = QStringLiteral("/share/Büro, hall 2");
+    set.shop = QStringLiteral("Quillmere Vat Works, Söhne");
     writePreferences(set, file);
     EXPECT_EQ(readPreferences(file), set);
     set.snapshotFolder.clear();

@@ -31,6 +31,16 @@ TEST(PacedClock, BeginsAtTheMachinesTimeOnABootOfPractice) {
     EXPECT_EQ(clock.now().utc, machine.now().utc);
 }
 
+TEST(PacedClock, BeginsOnTheWallAtAnotherTimeIfItIsTold) {
+    Machine machine;
+    PacedClock clock(machine, Milliseconds(1'900'000'000'000));
+    EXPECT_EQ(clock.now().boot, machine.boot);
+    EXPECT_EQ(clock.now().utc, Milliseconds(1'900'000'000'000));
+    clock.run(10, clock.now().boot + seconds(10));
+    machine.boot += seconds(1);
+    EXPECT_EQ(clock.now().utc, Milliseconds(1'900'000'010'000)) << "and goes on from there";
+}
+
 TEST(PacedClock, RunsFasterUntilItsInstantAndTrueAfterIt) {
     Machine machine;
     PacedClock clock(machine);

@@ -107,3 +107,36 @@ TEST(DataFolder, FollowsTheSpecification) {
     ASSERT_FALSE(none);
     EXPECT_NE(none.error().detail.find("--log"), std::string::npos);
 }
+
+TEST(DataFolder, PutsSettingsBelowTheirOwn) {
+    const Environment one("SEAMCLOCK_HOME", nullptr);
+    const Environment home("HOME", "/people/ilva");
+    {
+        const Environment config("XDG_CONFIG_HOME", "/config/here");
+        EXPECT_EQ(settingsPath().value_or(""), "/config/here/seamclock/seamclock.ini");
+    }
+    for (const char* invalid : {static_cast<const char*>(nullptr), "", "relative/path"}) {
+        const Environment config("XDG_CONFIG_HOME", invalid);
+        EXPECT_EQ(settingsPath().value_or(""), "/people/ilva/.config/seamclock/seamclock.ini");
+    }
+    const Environment config("XDG_CONFIG_HOME", nullptr);
+    const Environment nobody("HOME", nullptr);
+    const auto none = settingsPath();
+    ASSERT_FALSE(none);
+    EXPECT_NE(none.error().detail.find("--settings"), std::string::npos);
+}
+
+TEST(DataFolder, KeepsEverythingInOneFolderThatIsNamed) {
+    const Environment data("XDG_DATA_HOME", "/data/here");
+    const Environment config("XDG_CONFIG_HOME", "/config/here");
+    {
+        const Environment one("SEAMCLOCK_HOME", "/stick/shop");
+        EXPECT_EQ(productionLogPath().value_or(""), "/stick/shop/joints.seamlog");
+        EXPECT_EQ(practiceLogPath().value_or(""), "/stick/shop/practice.seamlog");
+        EXPECT_EQ(demoShopFolder().value_or(""), "/stick/shop/demo-shop");
+        EXPECT_EQ(settingsPath().value_or(""), "/stick/shop/seamclock.ini");
+    }
+    const Environment relative("SEAMCLOCK_HOME", "stick/shop");
+    EXPECT_EQ(productionLogPath().value_or(""), "/data/here/seamclock/joints.seamlog");
+    EXPECT_EQ(settingsPath().value_or(""), "/config/here/seamclock/seamclock.ini");
+}

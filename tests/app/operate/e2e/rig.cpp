@@ -112,6 +112,8 @@ std::vector<std::string> Rig::command() const {
         std::string(SEAMCLOCK_BIN_DIR) + "/seamclock",
         "--log",
         log(),
+        "--job",
+        m_resources + "/demo",
         "--settings",
         m_folder.file("settings.ini"),
         "--size",
