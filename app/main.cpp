@@ -16,6 +16,7 @@
 #include "app/read/read_window.h"
 #include "app/sound/horn_link.h"
 #include "app/text/language.h"
+#include "app/text/phrase_book.h"
 #include "app/text/record_words.h"
 #include "app/text/words.h"
 #include "core/heat/material_codec.h"
@@ -147,7 +148,7 @@ int showAndEnd(QApplication& application, const Error& error, const Preferences&
     look.theme = &Theme::of(preferences.theme);
     ChoiceView view;
     view.title = QCoreApplication::translate("Main", "Seamclock can't start.");
-    view.under = fromUtf8(error.detail);
+    view.under = inWords(error.detail);
     view.back.look = SlotView::Look::Hidden;
     view.stop.look = SlotView::Look::Hidden;
     view.step.text = QCoreApplication::translate("Main", "Close");
@@ -210,7 +211,7 @@ Result<Shop> readShop(const QString& jobFolder) {
         shop.materials = std::move(*materials);
     } else {
         shop.notice = QCoreApplication::translate("Main", "No heat estimate: %1.")
-                          .arg(fromUtf8(materials.error().detail));
+                          .arg(inWords(materials.error().detail));
     }
     shop.lessons = *resources + "/lessons";
     shop.demo = *resources + "/demo";
@@ -348,7 +349,7 @@ private:
                              ? practiceLogPath()
                              : Result<std::string>(m_arguments.practiceLog.toStdString());
         if (!log) {
-            m_window.say(fromUtf8(log.error().detail));
+            m_window.say(inWords(log.error().detail));
             return;
         }
         const std::string& at = m_window.people()->atBench();
@@ -367,7 +368,7 @@ private:
         order.sound = m_sound;
         auto stand = PracticeStand::open(std::move(order));
         if (!stand) {
-            m_window.say(fromUtf8(stand.error().detail));
+            m_window.say(inWords(stand.error().detail));
             return;
         }
         m_stand = std::move(*stand);

@@ -2,9 +2,10 @@
 """packaging/phrases.py            brings resources/translations/*.ts up to the sources: what is new in them is unfinished
 packaging/phrases.py --check    says what is missing, unfinished or lost a placeholder, and ends with 1 if anything is
 
-All phrases stand in one context: whoever asks in the program, the same English has the same translation, and where one
-English word needs two, its place in the source gives a disambiguation. Placeholders (%1, %n) must be in a translation as
-often as in the English.
+Phrases are what app gives to tr(), core's English sentences and the lessons' texts (packaging/core_phrases.py); the last
+two are also written to resources/translations/core_phrases.txt, for app/text/phrase_book. All stand in one context:
+whoever asks in the program, the same English has the same translation, and where one English word needs two, its place
+in the source gives a disambiguation. Placeholders (%1, %n) must be in a translation as often as in the English.
 """
 import re
 import subprocess
@@ -12,6 +13,8 @@ import sys
 import tempfile
 import xml.etree.ElementTree as tree
 from pathlib import Path
+
+import core_phrases
 
 ROOT = Path(__file__).resolve().parent.parent
 FOLDER = ROOT / "resources" / "translations"
@@ -37,6 +40,24 @@ def in_sources():
     if not found:
         sys.exit("phrases: no phrase was found in app")
     return found
+
+
+def with_core(found, sentences, lessons):
+    """The phrases of app and the sentences of core together; what both say has one translation."""
+    for template, place in {**sentences, **lessons}.items():
+        one = found.setdefault((core_phrases.for_translators(template), ""), {"places": [], "note": "", "plural": False})
+        one["places"].append(place)
+    return found
+
+
+def spoken_past_the_book():
+    """Lines of app that show core's English as it is."""
+    for path in sorted((ROOT / "app").rglob("*.cpp")):
+        if path.parent.name == "cli":
+            continue
+        for number, line in enumerate(path.read_text(encoding="utf-8").splitlines(), 1):
+            if re.search(r"fromUtf8\([^()]*(\(\))?(\.|->)detail\b", line):
+                yield f"{path.relative_to(ROOT)}:{number}: core's English on a screen: inWords(...detail), not fromUtf8"
 
 
 def in_file(path):
@@ -100,17 +121,25 @@ def write(path, language, found, have):
 
 
 def main():
-    found = in_sources()
+    sentences, bad = core_phrases.templates()
+    lessons = core_phrases.lesson_texts()
+    lines = core_phrases.for_program(sentences, lessons)
+    found = with_core(in_sources(), sentences, lessons)
     files = sorted(FOLDER.glob("*.ts"))
     if not files:
         sys.exit(f"phrases: no .ts file in {FOLDER}")
     if sys.argv[1:] == ["--check"]:
-        bad = [line for path in files for line in complaints(path, found)]
+        bad += [line for path in files for line in complaints(path, found)] + list(spoken_past_the_book())
+        if not core_phrases.LIST.is_file() or core_phrases.LIST.read_text(encoding="utf-8") != lines:
+            bad.append(f"{core_phrases.LIST.name}: not what the sources say: run packaging/phrases.py")
         print("\n".join(bad[:50]))
         print(f"phrases: {len(found)} phrases, {len(files)} languages, {len(bad)} findings")
         sys.exit(1 if bad else 0)
     if sys.argv[1:]:
         sys.exit(f"phrases: takes nothing or --check, not \"{' '.join(sys.argv[1:])}\"")
+    if bad:
+        sys.exit("\n".join(bad))
+    core_phrases.LIST.write_text(lines, encoding="utf-8")
     for path in files:
         have = in_file(path)
         write(path, path.stem.split("_")[-1], found, have)

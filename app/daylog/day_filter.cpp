@@ -1,5 +1,6 @@
 #include "app/daylog/day_filter.h"
 
+#include "app/text/dates.h"
 #include "app/text/words.h"
 
 #include <QCoreApplication>
@@ -62,7 +63,7 @@ QString valueWord(FilterBy by, const std::string& value, const DayNames& names) 
     switch (by) {
     case FilterBy::Day: {
         const QDate date = QDate::fromString(fromUtf8(value), Qt::ISODate);
-        return QLocale().toString(date, QStringLiteral("ddd d MMMM"));
+        return dayWords(date);
     }
     case FilterBy::Bench:
         return names.bench(value);

@@ -1,6 +1,7 @@
 #include "app/daylog/day_view.h"
 
 #include "app/text/numbers.h"
+#include "app/text/phrase_book.h"
 #include "app/text/record_words.h"
 #include "app/text/words.h"
 
@@ -86,7 +87,7 @@ QString seamText(const std::string& seam, const QString& bench) {
 }
 
 QString stopText(const WeldAborted& aborted) {
-    return aborted.text.empty() ? findingWord(aborted.reason) : fromUtf8(aborted.text);
+    return aborted.text.empty() ? findingWord(aborted.reason) : storedWords(aborted.text);
 }
 
 JointRowView jointRow(const JointLine& line, const WeldRecord* record, const DayNames& names) {
@@ -102,7 +103,7 @@ JointRowView jointRow(const JointLine& line, const WeldRecord* record, const Day
         row.mark = Mark::Trouble;
         row.tone = Tone::Soon;
         row.reason = line.trouble.empty() ? Day::tr("its events can't be read")
-                                          : Day::tr("damaged: %1").arg(fromUtf8(line.trouble));
+                                          : Day::tr("damaged: %1").arg(inWords(line.trouble));
         return row;
     }
     const VerdictLook look = lookOf(*record);

@@ -2,6 +2,7 @@
 
 #include "app/print/printer.h"
 #include "app/text/numbers.h"
+#include "app/text/phrase_book.h"
 #include "app/text/record_words.h"
 #include "app/text/words.h"
 
@@ -87,7 +88,7 @@ void DayLogFlow::pressed(SlotPlace place) {
 }
 
 void DayLogFlow::tell(const Error& error) {
-    emit said(fromUtf8(error.detail));
+    emit said(inWords(error.detail));
 }
 
 void DayLogFlow::open() {
@@ -231,7 +232,7 @@ void DayLogFlow::askPage(std::size_t page) {
         PageOfLines& into = m_lines[page];
         into.asked = false;
         if (!lines) {
-            m_nothing = fromUtf8(lines.error().detail);
+            m_nothing = inWords(lines.error().detail);
             into.there = true; // not asked again and again; the next look does
             m_head = -1;
             m_whole = true;

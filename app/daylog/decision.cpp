@@ -104,7 +104,8 @@ QString allowedText(const Correctable& value) {
 }
 
 Result<std::string> corrected(const Correctable& value, const QString& typed) {
-    const QString text = typed.trimmed();
+    // What a screen shows and what is typed have different signs before a number below zero.
+    const QString text = typed.trimmed().replace(QChar(0x2212), QLatin1Char('-'));
     const auto refused = [&](ErrorCode code) {
         return fail(
             code, Words::tr("\"%1\" is no value for %2; allowed: %3.")

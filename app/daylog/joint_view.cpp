@@ -1,6 +1,8 @@
 #include "app/daylog/joint_view.h"
 
+#include "app/text/dates.h"
 #include "app/text/numbers.h"
+#include "app/text/phrase_book.h"
 #include "app/text/record_words.h"
 #include "app/text/words.h"
 #include "core/report/set_actual.h"
@@ -296,7 +298,7 @@ QString reasonOf(const WeldRecord& record) {
 
 QString whenText(const Instant& at) {
     const QDate date = QDate::fromString(fromUtf8(toIsoDate(at.utc, at.offset)), Qt::ISODate);
-    return QLocale().toString(date, QStringLiteral("d MMM")) + QLatin1Char(' ') + wallClockText(at);
+    return shortDayWords(date) + QLatin1Char(' ') + wallClockText(at);
 }
 
 QString decidedText(const WeldRecord& record, const DayNames& names) {
@@ -366,7 +368,7 @@ JointView damagedView(const JointLine& line, const DayNames& names) {
     view.mark = Mark::Trouble;
     view.tone = Tone::Soon;
     view.verdict = Day::tr("Its events make no weld");
-    view.reason = fromUtf8(line.trouble);
+    view.reason = inWords(line.trouble);
     view.about = Day::tr("Joint %1. %2.").arg(line.number).arg(names.bench(line.bench));
     return view;
 }

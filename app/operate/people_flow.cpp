@@ -1,5 +1,7 @@
 #include "app/operate/people_flow.h"
 
+#include "app/operate/certificate_line.h"
+#include "app/text/phrase_book.h"
 #include "app/text/words.h"
 
 #include <algorithm>
@@ -118,7 +120,7 @@ void PeopleFlow::leave() {
 }
 
 void PeopleFlow::tell(const Error& error) {
-    emit said(fromUtf8(error.detail));
+    emit said(inWords(error.detail));
 }
 
 void PeopleFlow::typed(QChar sign) {
@@ -220,7 +222,7 @@ void PeopleFlow::enter(
         m_waitUntil = m_floor.now().boot + entry.pause;
         const bool refused = entry.error.code == ErrorCode::Refused;
         m_stage.wrong = refused;
-        m_stage.refused = refused ? QString() : fromUtf8(entry.error.detail);
+        m_stage.refused = refused ? QString() : inWords(entry.error.detail);
         showPin();
     };
     askPin(
@@ -684,12 +686,11 @@ void PeopleFlow::noteCertificate(const Person& person) {
     m_name->setName({});
     m_name->show(view);
     if (noted != people().certificate.end()) {
-        m_name->setName(
-            fromUtf8(scopeOf(noted->second)) + " until " + fromUtf8(noted->second.until));
+        m_name->setName(certificateLine(noted->second));
     }
     turnTo(m_name, {}, [this, id = person.id] { changePerson(id); });
     m_onStep = [this, person] {
-        const auto read = readCertificate(m_name->name().toStdString());
+        const auto read = readCertificateLine(m_name->name());
         if (!read) {
             tell(read.error());
             return;
@@ -781,7 +782,7 @@ void PeopleFlow::showDay() {
             if (read) {
                 m_day.day = *read;
             } else {
-                m_day.refused = fromUtf8(read.error().detail);
+                m_day.refused = inWords(read.error().detail);
             }
             drawDay();
         }));
@@ -813,12 +814,12 @@ void PeopleFlow::sealDay() {
         here<Sealed>([this](const Sealed& sealed) {
             m_day.working = false;
             if (sealed.refused) {
-                m_day.refused = fromUtf8(sealed.refused->detail);
+                m_day.refused = inWords(sealed.refused->detail);
             }
             if (sealed.day) {
                 m_day.day = *sealed.day;
             } else {
-                m_day.refused = fromUtf8(sealed.day.error().detail);
+                m_day.refused = inWords(sealed.day.error().detail);
             }
             drawDay();
         }));
@@ -838,7 +839,7 @@ void PeopleFlow::saveReport() {
             if (saved) {
                 m_day.savedTo = *saved;
             } else {
-                m_day.refused = fromUtf8(saved.error().detail);
+                m_day.refused = inWords(saved.error().detail);
             }
             drawDay();
         }));

@@ -2,6 +2,7 @@
 
 #include "app/print/card_pdf.h"
 #include "app/text/numbers.h"
+#include "app/text/phrase_book.h"
 #include "app/text/words.h"
 #include "core/session/again.h"
 #include "core/session/sheet_plan.h"
@@ -733,16 +734,16 @@ QString Window::copyTrouble() const {
     const KeeperState state = m_parts.keeper->state();
     if (state.structureTrouble) {
         return tr("The log is damaged. Finish the weld, end the program, start it again. %1")
-            .arg(fromUtf8(*state.structureTrouble));
+            .arg(inWords(*state.structureTrouble));
     }
     if (state.backupTrouble) {
-        return tr("No backup of the log. %1").arg(fromUtf8(*state.backupTrouble));
+        return tr("No backup of the log. %1").arg(inWords(*state.backupTrouble));
     }
     if (state.photoTrouble) {
-        return tr("Photos are in no backup. %1").arg(fromUtf8(*state.photoTrouble));
+        return tr("Photos are in no backup. %1").arg(inWords(*state.photoTrouble));
     }
     if (state.snapshotTrouble) {
-        return tr("No copy of the log for others. %1").arg(fromUtf8(*state.snapshotTrouble));
+        return tr("No copy of the log for others. %1").arg(inWords(*state.snapshotTrouble));
     }
     return {};
 }
@@ -764,7 +765,7 @@ void Window::tell(const QString& text, bool calmly) {
 
 void Window::told(const Result<void>& done) {
     if (!done && !isBounce(done.error())) {
-        say(fromUtf8(done.error().detail));
+        say(inWords(done.error().detail));
     }
 }
 
@@ -1094,7 +1095,8 @@ void Window::showSeams() {
                             : tr("Bench %1 is free. Which seam?").arg(post.letter());
     view.under = fromUtf8(post.bench.bench.name);
     if (!m_people->atBench().empty()) {
-        view.under += tr(" · at work: %1").arg(nameFor(m_people->people(), m_people->atBench()));
+        view.under = tr("%1 · at work: %2")
+                         .arg(view.under, nameFor(m_people->people(), m_people->atBench()));
     }
     view.back = hiddenSlot();
     view.stop = plainSlot(tr("Another seam"), tr("type it in"));
@@ -1115,7 +1117,7 @@ void Window::chooseSeam(int index) {
     const JobSeam& seam = m_offered[static_cast<std::size_t>(index)];
     auto order = orderOf(seam, m_floor.procedures());
     if (!order) {
-        say(fromUtf8(order.error().detail));
+        say(inWords(order.error().detail));
         return;
     }
     order->bench = m_floor.posts()[static_cast<std::size_t>(m_floor.selected())].bench;
@@ -1177,7 +1179,7 @@ void Window::openHeat() {
     const auto opened = course ? m_heat->open(*course, m_floor.materials())
                                : Result<void>(tl::unexpected<Error>(course.error()));
     if (!opened) {
-        say(fromUtf8(opened.error().detail));
+        say(inWords(opened.error().detail));
         return;
     }
     turnTo(PageKind::Heat);
@@ -1196,7 +1198,7 @@ void Window::showCard() {
         auto plan = planWithSheets(
             m_order->request, m_order->procedure.procedure, &m_order->bench.bench, m_order->sheets);
         if (!plan) {
-            say(fromUtf8(plan.error().detail));
+            say(inWords(plan.error().detail));
             return;
         }
         m_shown.plan = std::move(*plan);
@@ -1270,7 +1272,7 @@ void Window::printCard() {
         },
         [this](const Result<QString>& saved) {
             tell(
-                saved ? tr("The card is saved: %1").arg(*saved) : fromUtf8(saved.error().detail),
+                saved ? tr("The card is saved: %1").arg(*saved) : inWords(saved.error().detail),
                 saved.has_value());
         });
 }
@@ -1314,7 +1316,7 @@ void Window::begin(WeldOrder order) {
 void Window::askTrial(const WeldOrder& order) {
     const auto trial = m_floor.trialOf(order);
     if (!trial) {
-        say(fromUtf8(trial.error().detail));
+        say(inWords(trial.error().detail));
         return;
     }
     if (trial->state == TrialState::Released) {
@@ -1395,7 +1397,7 @@ void Window::nextJoint() {
     }
     auto order = m_floor.sameAgain(post);
     if (!order) {
-        say(fromUtf8(order.error().detail));
+        say(inWords(order.error().detail));
         return;
     }
     order->type = WeldType::Production;
@@ -1405,7 +1407,7 @@ void Window::nextJoint() {
         auto next = seam ? orderOf(*seam, m_floor.procedures())
                          : Result<WeldOrder>(fail(ErrorCode::Missing, "that seam is made by now"));
         if (!next) {
-            say(fromUtf8(next.error().detail));
+            say(inWords(next.error().detail));
             return;
         }
         next->bench = order->bench;
@@ -1420,7 +1422,7 @@ void Window::weldAgain(double lostMm) {
     auto order = m_floor.weldAgain(m_floor.selected(), std::llround(lostMm * 1e3));
     turnTo(PageKind::Weld);
     if (!order) {
-        say(fromUtf8(order.error().detail));
+        say(inWords(order.error().detail));
         return;
     }
     order->type = WeldType::Production;
@@ -1471,14 +1473,14 @@ void Window::keepPhotoOf(int index) {
         [this, post, id = weld->id()](const Result<PhotoAdded>& photo) {
             const Weld* there = m_floor.weld(post);
             if (!photo) {
-                say(fromUtf8(photo.error().detail));
+                say(inWords(photo.error().detail));
             } else if (there == nullptr || there->id() != id) {
                 say(tr("The joint of that photo is gone from its bench."));
             } else {
                 const auto kept = m_floor.addPhoto(post, *photo);
                 tell(
                     kept ? tr("The photo is kept: %1").arg(fromUtf8(photo->name))
-                         : fromUtf8(kept.error().detail),
+                         : inWords(kept.error().detail),
                     kept.has_value());
             }
         });
@@ -1514,7 +1516,7 @@ void Window::entryToCard() {
     const auto plan =
         planWithSheets(order.request, order.procedure.procedure, &order.bench.bench, order.sheets);
     if (!plan) {
-        say(fromUtf8(plan.error().detail));
+        say(inWords(plan.error().detail));
         return;
     }
     m_order = std::move(order);

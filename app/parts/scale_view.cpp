@@ -4,6 +4,7 @@
 #include <array>
 #include <cmath>
 
+#include <QLocale>
 #include <QPainter>
 
 #include "app/parts/brush.h"
@@ -71,7 +72,10 @@ QString figure(double value, double step) {
     const int decimals = std::clamp(static_cast<int>(std::ceil(-std::log10(step) - 1e-9)), 0, 3);
     // no "-0"
     const double shown = std::abs(value) < step * 1e-6 ? 0.0 : value;
-    return QString::number(shown, 'f', decimals);
+    QLocale locale;
+    locale.setNumberOptions(QLocale::OmitGroupSeparator);
+    const QString text = locale.toString(shown, 'f', decimals);
+    return shown < 0 ? QString(text).replace(QLatin1Char('-'), QChar(0x2212)) : text;
 }
 
 } // namespace

@@ -5,6 +5,7 @@
 #include "app/practice/practice_text.h"
 #include "app/practice/practice_window.h"
 #include "app/text/numbers.h"
+#include "app/text/phrase_book.h"
 #include "app/text/words.h"
 
 #include <algorithm>
@@ -70,7 +71,7 @@ void PracticeWindow::showLessons() {
     for (const Lesson& lesson : m_room.lessons()) {
         const LessonSoFar so = soFar(m_history, lesson.id);
         ListRowView row;
-        row.text = tr("%1. %2").arg(lesson.place).arg(fromUtf8(lesson.title));
+        row.text = tr("%1. %2").arg(lesson.place).arg(inWords(lesson.title));
         row.second = lessonSheetText(lesson);
         row.third = soFarText(so);
         row.mark = so.takes == 0 ? Mark::Free
@@ -102,9 +103,9 @@ void PracticeWindow::showLesson() {
         view.stop = plainSlot(tr("Close"));
         view.step = hiddenSlot();
     } else {
-        view.title = tr("Lesson %1: %2").arg(m_lesson.place).arg(fromUtf8(m_lesson.title));
+        view.title = tr("Lesson %1: %2").arg(m_lesson.place).arg(inWords(m_lesson.title));
         view.sign = Sign::Wheel;
-        view.lines << fromUtf8(m_lesson.teaches) << lessonSheetText(m_lesson)
+        view.lines << inWords(m_lesson.teaches) << lessonSheetText(m_lesson)
                    << soFarText(soFar(m_history, m_lesson.id))
                    << tr("A screen can't teach the feel of a wheel. That comes at the bench.");
         view.stop = plainSlot(tr("Other lessons"));
@@ -135,7 +136,7 @@ void PracticeWindow::showCard() {
     }
     CardView view = cardView(
         weld->plan, m_room.floor().posts().front().bench.bench, QStringLiteral("P"),
-        fromUtf8(m_lesson.title), m_parts.preferences.units);
+        inWords(m_lesson.title), m_parts.preferences.units);
     m_card->setPrintable(false);
     m_card->show(view, true);
 }

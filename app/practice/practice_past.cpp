@@ -6,6 +6,7 @@
 #include "app/practice/practice_window.h"
 #include "app/print/practice_pdf.h"
 #include "app/text/numbers.h"
+#include "app/text/phrase_book.h"
 #include "app/text/words.h"
 
 #include <QFileInfo>

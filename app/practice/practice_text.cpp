@@ -1,9 +1,11 @@
 #include "app/practice/practice_text.h"
 
 #include "app/text/numbers.h"
+#include "app/text/phrase_book.h"
 #include "app/text/words.h"
 
 #include <QCoreApplication>
+#include <map>
 
 namespace seamclock {
 namespace {
@@ -16,22 +18,7 @@ QString tr(const char* text) {
     return PracticeWords::tr(text);
 }
 
-QString blanks(std::string_view code) {
-    return fromUtf8(code).replace(QLatin1Char('_'), QLatin1Char(' '));
-}
-
 } // namespace
-
-QString sentenceOf(std::string_view detail) {
-    QString text = fromUtf8(detail);
-    if (!text.isEmpty()) {
-        text[0] = text[0].toUpper();
-        if (!text.endsWith(QLatin1Char('.'))) {
-            text += QLatin1Char('.');
-        }
-    }
-    return text;
-}
 
 QString wrongWord(Wrong wrong) {
     switch (wrong) {
@@ -185,13 +172,13 @@ QString orderWord(std::string_view code) {
     constexpr std::string_view kLate = "told_late:";
     constexpr std::string_view kRefused = "refused:";
     if (code.rfind(kNotDone, 0) == 0) {
-        return tr("told, not done: %1").arg(blanks(code.substr(kNotDone.size())));
+        return tr("told, not done: %1").arg(wordOf(code.substr(kNotDone.size())));
     }
     if (code.rfind(kLate, 0) == 0) {
-        return tr("told too late: %1").arg(blanks(code.substr(kLate.size())));
+        return tr("told too late: %1").arg(wordOf(code.substr(kLate.size())));
     }
     if (code.rfind(kRefused, 0) == 0) {
-        return tr("could not be done: %1").arg(blanks(code.substr(kRefused.size())));
+        return tr("could not be done: %1").arg(wordOf(code.substr(kRefused.size())));
     }
     if (code == "clock_from_contact") {
         return tr("soak counted before the bead stood");
@@ -211,23 +198,25 @@ QString orderWord(std::string_view code) {
     if (code == "scale_end") {
         return tr("turned against the scale's end");
     }
-    return blanks(code);
+    return wordOf(code);
 }
 
 QString readingWord(std::string_view what) {
-    if (what == "plate_temperature") {
-        return tr("plate");
-    }
-    if (what == "recheck") {
-        return tr("scale again");
-    }
-    if (what == "joining") {
-        return tr("joining reading");
-    }
-    if (what == "k") {
-        return tr("K value");
-    }
-    return blanks(what);
+    static const std::map<std::string_view, const char*> kTable{
+        {"plate_temperature", QT_TRANSLATE_NOOP("PracticeWords", "plate")},
+        {"drag", QT_TRANSLATE_NOOP("PracticeWords", "drag")},
+        {"scale_zero", QT_TRANSLATE_NOOP("PracticeWords", "scale zero")},
+        {"alignment", QT_TRANSLATE_NOOP("PracticeWords", "alignment reading")},
+        {"soak", QT_TRANSLATE_NOOP("PracticeWords", "soak reading")},
+        {"joining", QT_TRANSLATE_NOOP("PracticeWords", "joining reading")},
+        {"recheck", QT_TRANSLATE_NOOP("PracticeWords", "scale again")},
+        {"alignment_bead", QT_TRANSLATE_NOOP("PracticeWords", "alignment bead")},
+        {"bead", QT_TRANSLATE_NOOP("PracticeWords", "bead")},
+        {"k", QT_TRANSLATE_NOOP("PracticeWords", "K value")},
+        {"gap", QT_TRANSLATE_NOOP("PracticeWords", "gap")},
+        {"clamping_gap", QT_TRANSLATE_NOOP("PracticeWords", "gap for the second sheet")}};
+    const auto found = kTable.find(what);
+    return found == kTable.end() ? wordOf(what) : tr(found->second);
 }
 
 QString cueWord(CueKind cue) {

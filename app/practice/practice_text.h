@@ -11,8 +11,6 @@
 
 namespace seamclock {
 
-/// A refusal's detail as a sentence of its own.
-QString sentenceOf(std::string_view detail);
 /// "Plate too cold", as a trainee says it.
 QString wrongWord(Wrong wrong);
 /// "PE-HD 10 mm, 1000 mm long, 3 welds".

@@ -260,7 +260,8 @@ Result<void> PracticeWalk::clamp(const QString& which, bool even) {
     const auto held = [this](int index) {
         const QString under =
             m_window.benchPage()->view().controls[static_cast<std::size_t>(index)].view.under;
-        return QLocale().toDouble(under.split(' ').front().remove('+'));
+        return QLocale().toDouble(
+            under.split(' ').front().remove('+').replace(QChar(0x2212), QLatin1Char('-')));
     };
     for (int tries = 0; tries < 20 && (held(0) < -0.05 || held(2) < -0.05); ++tries) {
         if (!even && std::max(held(0), held(2)) > -0.05) {

@@ -5,6 +5,7 @@
 #include "app/practice/practice_result.h"
 #include "app/practice/practice_text.h"
 #include "app/text/numbers.h"
+#include "app/text/phrase_book.h"
 #include "app/text/words.h"
 #include "core/session/sheet_plan.h"
 #include "core/weld/intent.h"
@@ -349,7 +350,7 @@ QString PracticeWindow::speedText() const {
 LessonLineView PracticeWindow::lessonLine() const {
     LessonLineView line;
     if (m_kind == PracticePage::Replay && m_result) {
-        line.lesson = tr("Seen again: %1").arg(fromUtf8(m_result->set.lesson.title));
+        line.lesson = tr("Seen again: %1").arg(inWords(m_result->set.lesson.title));
         line.time =
             tr("process time %1 of %2").arg(goneText(m_at), goneText(m_result->replay.length()));
         return line;

@@ -3,6 +3,7 @@
 #include "app/daylog/day_view.h"
 #include "app/practice/practice_text.h"
 #include "app/text/numbers.h"
+#include "app/text/phrase_book.h"
 #include "app/text/words.h"
 #include "core/practice/practice_words.h"
 
@@ -151,10 +152,10 @@ ResultView resultView(
     noticed(view, score);
     for (const LapseFinding& finding : score.lapses) {
         view.lapses.push_back(
-            {lapseWord(finding.lapse),
-             fromUtf8(lapseSentence(finding) + " " + whyItMatters(finding.lapse))});
+            {lapseWord(finding.lapse), inWords(lapseSentence(finding)) + QLatin1Char(' ') +
+                                           inWords(whyItMatters(finding.lapse))});
     }
-    view.after = fromUtf8(lesson.after);
+    view.after = inWords(lesson.after);
     if (!score.made.end.stations.empty() && !score.planned.end.stations.empty()) {
         const int place = worstPlace(score.made);
         view.made = jointDrawing(score.made, setup, place);
@@ -175,7 +176,7 @@ ResultView resultView(
 
 HistoryWords historyWords(const PracticeLine& line) {
     HistoryWords words;
-    words.made = tr("%1, joint %2").arg(fromUtf8(line.lessonTitle)).arg(line.number);
+    words.made = tr("%1, joint %2").arg(inWords(line.lessonTitle)).arg(line.number);
     words.when = QString::fromStdString(toIsoDate(line.at.utc, line.at.offset)) + QLatin1Char(' ') +
                  wallClockText(line.at);
     if (line.brokenOff) {

@@ -43,7 +43,7 @@ void ScoreWorker::ask(const PracticeWork& work) {
                 if (*result) {
                     emit worker->came(std::make_shared<const PracticeResult>(std::move(**result)));
                 } else {
-                    emit worker->failed(fromUtf8(result->error().detail));
+                    emit worker->failed(QString::fromStdString(result->error().detail));
                 }
             });
     });

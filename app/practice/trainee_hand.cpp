@@ -3,6 +3,7 @@
 #include "app/practice/bench_drawing.h"
 #include "app/practice/practice_text.h"
 #include "app/text/numbers.h"
+#include "app/text/phrase_book.h"
 #include "core/weld/intent.h"
 
 #include <algorithm>

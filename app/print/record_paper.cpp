@@ -279,41 +279,45 @@ private:
     }
 
     QString benchText() const {
-        QString text = plainText(m_record.opened.bench);
+        QStringList parts{plainText(m_record.opened.bench)};
         if (!m_joint.bench) {
-            return text + tr("; its document is not in the log, so there are no actual forces");
+            parts << tr("its document is not in the log, so there are no actual forces");
+            return parts.join(tr("; "));
         }
         const Bench& bench = *m_joint.bench;
         if (!bench.name.empty()) {
-            text += tr(", ") + plainText(bench.name);
+            parts.front() += tr(", ") + plainText(bench.name);
         }
-        text += tr("; scale in %1 from %2, %3")
-                    .arg(
-                        plainText(bench.scale.unit), number(bench.scale.zeroMilli, "milli"),
-                        measureText(rateIn(
-                            m_units, std::llround(inNewtons(bench.scale.rate()) * 1000),
-                            bench.scale.unit)));
+        parts << tr("scale in %1 from %2, %3")
+                     .arg(
+                         plainText(bench.scale.unit), number(bench.scale.zeroMilli, "milli"),
+                         measureText(rateIn(
+                             m_units, std::llround(inNewtons(bench.scale.rate()) * 1000),
+                             bench.scale.unit)));
         if (bench.calibration) {
-            text +=
-                tr("; calibrated %1, due %2")
-                    .arg(plainText(bench.calibration->doneOn), plainText(bench.calibration->dueOn));
+            parts << tr("calibrated %1, due %2")
+                         .arg(
+                             plainText(bench.calibration->doneOn),
+                             plainText(bench.calibration->dueOn));
         }
-        return text;
+        return parts.join(tr("; "));
     }
 
     QString procedure() const {
         const WeldPlan& plan = m_record.plan;
-        QString text = tr("%1, edition %2").arg(plainText(plan.procedure), plainText(plan.edition));
-        text += tr("; cooling ") + (plan.coolingRule == BandRule::Line
-                                        ? tr("along the table's straight line")
-                                        : tr("by the upper end of the table's band"));
-        if (plan.halfCooling) {
-            text += tr(", cut to half: full load only after the whole time");
-        }
+        QStringList parts{
+            tr("%1, edition %2").arg(plainText(plan.procedure), plainText(plan.edition))};
+        const QString cooling = plan.coolingRule == BandRule::Line
+                                    ? tr("cooling along the table's straight line")
+                                    : tr("cooling by the upper end of the table's band");
+        parts
+            << (plan.halfCooling
+                    ? tr("%1, cut to half: full load only after the whole time").arg(cooling)
+                    : cooling);
         if (m_planN > 0) {
-            text += tr("; plan replaced ") + eventMark(m_planN);
+            parts << tr("plan replaced %1").arg(eventMark(m_planN));
         }
-        return text;
+        return parts.join(tr("; "));
     }
 
     QString onSheet() const {

@@ -42,15 +42,20 @@ QString copyLine(const CopySeen& seen, std::chrono::minutes offset) {
     Instant made;
     made.utc = seen.madeUtc;
     made.offset = offset;
-    QString text = seen.copy.world == "practice"
-                       ? QCoreApplication::translate("Read", "Copy of practice, read only")
-                       : QCoreApplication::translate("Read", "Copy, read only");
-    text += QCoreApplication::translate("Read", ": made %1").arg(minuteText(made));
+    const QString then = minuteText(made);
+    const bool practice = seen.copy.world == "practice";
     if (seen.lastRow) {
-        text +=
-            QCoreApplication::translate("Read", ", last entry %1").arg(minuteText(*seen.lastRow));
+        const QString text =
+            practice
+                ? QCoreApplication::translate(
+                      "Read", "Copy of practice, read only: made %1, last entry %2.")
+                : QCoreApplication::translate("Read", "Copy, read only: made %1, last entry %2.");
+        return text.arg(then, minuteText(*seen.lastRow));
     }
-    return text + QLatin1Char('.');
+    const QString text =
+        practice ? QCoreApplication::translate("Read", "Copy of practice, read only: made %1.")
+                 : QCoreApplication::translate("Read", "Copy, read only: made %1.");
+    return text.arg(then);
 }
 
 ReadWindow::ReadWindow(ReadParts parts, const Instant& now)

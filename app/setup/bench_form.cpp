@@ -1,6 +1,7 @@
 #include "app/setup/bench_form.h"
 
 #include "app/text/numbers.h"
+#include "app/text/phrase_book.h"
 #include "app/text/words.h"
 #include "core/bench/bench_codec.h"
 #include "core/bench/calibration.h"
@@ -252,7 +253,7 @@ FitShown fitShown(const JsonDraft& draft) {
     }
     const auto fit = fitPoints(points);
     if (!fit) {
-        shown.words << fromUtf8(fit.error().detail);
+        shown.words << inWords(fit.error().detail);
         if (!dots.points.empty()) {
             shown.plot.points.push_back(std::move(dots));
         }
@@ -286,7 +287,7 @@ FitShown fitShown(const JsonDraft& draft) {
         worst.wrong = true;
         worst.points.push_back(worstPoint);
         shown.plot.points.push_back(std::move(worst));
-        shown.words << fromUtf8(straight.error().detail);
+        shown.words << inWords(straight.error().detail);
     }
     const double middle = (fit->lowestReading + fit->highestReading) / 2;
     shown.words << tr("Rate %1 N for each %2 (±\u00a0%3 %), zero at %4 %2.")

@@ -1,5 +1,6 @@
 #include "app/setup/form.h"
 
+#include "app/text/phrase_book.h"
 #include "app/text/words.h"
 
 #include <algorithm>
@@ -17,7 +18,7 @@ bool placeAtField(FormSection& section, const FormFinding& finding) {
     for (FormRow& row : section.rows) {
         for (FormField& field : row.fields) {
             if (field.pointer == finding.field && field.kind != FormField::Kind::Shown) {
-                field.finding = field.finding.isEmpty() ? fromUtf8(finding.reason) : field.finding;
+                field.finding = field.finding.isEmpty() ? inWords(finding.reason) : field.finding;
                 return true;
             }
         }
@@ -30,7 +31,7 @@ QString named(const FormFinding& finding, const std::string& below) {
     std::string field = finding.field.substr(std::min(below.size(), finding.field.size()));
     std::replace(field.begin(), field.end(), '/', ' ');
     const QString words = fromUtf8(field).trimmed();
-    const QString reason = fromUtf8(finding.reason);
+    const QString reason = inWords(finding.reason);
     return words.isEmpty() ? reason : words + " " + reason;
 }
 

@@ -2,10 +2,12 @@
 
 #include "app/setup/procedure_form.h"
 #include "app/text/numbers.h"
+#include "app/text/phrase_book.h"
 #include "app/text/words.h"
 
 #include <QCoreApplication>
 #include <algorithm>
+#include <cmath>
 #include <set>
 #include <string>
 #include <utility>
@@ -163,8 +165,8 @@ QString gapsText(const Procedure& procedure) {
     for (const KnownGap& gap : procedure.gaps) {
         const QString range = tr("%1 to %2 mm")
                                   .arg(
-                                      QString::number(inMillimetres(gap.from), 'g', 6),
-                                      QString::number(inMillimetres(gap.to), 'g', 6));
+                                      millimetresText(std::llround(inMillimetres(gap.from) * 1000)),
+                                      millimetresText(std::llround(inMillimetres(gap.to) * 1000)));
         const auto found = std::find_if(
             ranges.begin(), ranges.end(), [&range](const auto& one) { return one.first == range; });
         if (found == ranges.end()) {
@@ -269,10 +271,10 @@ ProcedureView procedureView(const ProcedureDocument& document, int tab) {
     view.plot = plotOf(document, group);
     for (const Cell& cell : group.cells) {
         view.values.push_back(
-            {cellWords(cell), fromUtf8(cell.content), standingText(cell.source.standing),
+            {cellWords(cell), inWords(cell.content), standingText(cell.source.standing),
              signOf(cell.source.standing)});
     }
-    view.source = group.cells.empty() ? QString() : fromUtf8(group.cells.front().source.text);
+    view.source = group.cells.empty() ? QString() : storedWords(group.cells.front().source.text);
     return view;
 }
 
@@ -318,7 +320,7 @@ ListView cellsPage(
     std::vector<std::string>& names) {
     ListView page;
     page.title = group.title;
-    page.under = group.cells.empty() ? QString() : fromUtf8(group.cells.front().source.text);
+    page.under = group.cells.empty() ? QString() : storedWords(group.cells.front().source.text);
     names.clear();
     for (const Cell& cell : group.cells) {
         const bool attested = cell.source.standing == Standing::Attested;
@@ -326,7 +328,7 @@ ListView cellsPage(
             continue;
         }
         ListRowView row;
-        row.text = cellWords(cell) + QStringLiteral(": ") + fromUtf8(cell.content);
+        row.text = cellWords(cell) + QStringLiteral(": ") + inWords(cell.content);
         row.second = standingText(cell.source.standing);
         row.ticked = ticked.count(cell.name) > 0;
         page.rows.push_back(std::move(row));

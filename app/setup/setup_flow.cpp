@@ -2,6 +2,7 @@
 
 #include "app/setup/bench_form.h"
 #include "app/setup/procedure_form.h"
+#include "app/text/phrase_book.h"
 #include "app/text/words.h"
 #include "core/base/plain_number.h"
 #include "core/bench/calibration.h"
@@ -169,7 +170,7 @@ bool SetupFlow::isChanged() const {
 }
 
 void SetupFlow::tell(const Error& error) {
-    emit said(fromUtf8(error.detail));
+    emit said(inWords(error.detail));
 }
 
 // ---- what there is
@@ -275,12 +276,12 @@ void SetupFlow::showFiles(
 std::optional<QString> SetupFlow::importProcedure(const QString& path) {
     const auto bytes = bytesOf(path);
     if (!bytes) {
-        return fromUtf8(bytes.error().detail);
+        return inWords(bytes.error().detail);
     }
     const QString name = QFileInfo(path).fileName();
     const auto draft = JsonDraft::read(name.toStdString(), *bytes);
     if (!draft) {
-        return fromUtf8(draft.error().detail);
+        return inWords(draft.error().detail);
     }
     edit(Kind::Procedure, name, *bytes, true);
     return std::nullopt;
@@ -289,15 +290,15 @@ std::optional<QString> SetupFlow::importProcedure(const QString& path) {
 std::optional<QString> SetupFlow::readPoints(const QString& path) {
     const auto bytes = bytesOf(path);
     if (!bytes) {
-        return fromUtf8(bytes.error().detail);
+        return inWords(bytes.error().detail);
     }
     const std::string name = QFileInfo(path).fileName().toStdString();
     const auto fit = fitScale(name, *bytes);
     if (!fit) {
-        return fromUtf8(fit.error().detail);
+        return inWords(fit.error().detail);
     }
     if (const auto straight = straightEnough(*fit); !straight) {
-        return fromUtf8(name) + ": " + fromUtf8(straight.error().detail);
+        return fromUtf8(name) + ": " + inWords(straight.error().detail);
     }
     JsonDraft& draft = m_editing->draft;
     draft.put("/calibration/points", "[]");

@@ -1,6 +1,7 @@
 #include "app/text/card_text.h"
 
 #include "app/text/numbers.h"
+#include "app/text/phrase_book.h"
 #include "app/text/words.h"
 
 #include <QCoreApplication>
@@ -390,13 +391,13 @@ private:
 
     QString warning(const PlanWarning& each) const {
         const QString text = warningText(each);
-        if (text == fromUtf8(each.text)) { // it has no words here, and its numbers are in it
-            return fromUtf8(sentenceIn(
+        if (text == fromUtf8(each.text)) { // it has no words by its code; its numbers are in it
+            return inWords(sentenceIn(
                 m_units, each.text,
                 {m_plan.scale ? std::string_view(m_plan.scale->unit) : "", each.unit == "milli"}));
         }
         if (each.code == "known_gap") {
-            return text + " " + fromUtf8(each.text);
+            return text + " " + inWords(each.text);
         }
         if (each.actual && each.limit) {
             return text + " " +
@@ -418,7 +419,7 @@ private:
                 continue;
             }
             seen.push_back(entry.source);
-            told.push_back({name, fromUtf8(entry.source.text), entry.source.standing});
+            told.push_back({name, storedWords(entry.source.text), entry.source.standing});
         }
         return told;
     }

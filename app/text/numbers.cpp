@@ -8,6 +8,7 @@ namespace seamclock {
 namespace {
 
 constexpr std::int64_t kSecond = 1000;
+constexpr QChar kMinus(0x2212); // as wide as a plus: seen from three metres, which a hyphen isn't
 
 QLocale plain() {
     QLocale locale;
@@ -90,7 +91,8 @@ QString celsiusText(std::int64_t milliC) {
 
 QString numberText(double value, int decimals) {
     const double kept = std::round(value * std::pow(10.0, decimals));
-    return plain().toString(kept == 0 ? 0.0 : value, 'f', decimals); // never "-0.0"
+    const QString text = plain().toString(kept == 0 ? 0.0 : value, 'f', decimals); // never "-0.0"
+    return kept < 0 ? QString(text).replace(QLatin1Char('-'), kMinus) : text;
 }
 
 QString wallClockText(const Instant& at) {

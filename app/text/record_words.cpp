@@ -2,6 +2,7 @@
 
 #include "app/text/card_text.h"
 #include "app/text/numbers.h"
+#include "app/text/phrase_book.h"
 #include "app/text/words.h"
 #include "core/base/overloaded.h"
 
@@ -177,7 +178,7 @@ QString scaleUnit(const WeldPlan& plan) {
 QString timeOf(Milliseconds time, int decimals) {
     const std::int64_t ms = time.count();
     if (ms < 0) {
-        return QLatin1Char('-') + timeOf(-time, decimals);
+        return QChar(0x2212) + timeOf(-time, decimals);
     }
     if (ms < 60'000) {
         return numberText(static_cast<double>(ms) / 1000.0, decimals) + QStringLiteral(" s");
@@ -244,7 +245,7 @@ QString bridgeText(const ClockBridged& bridge) {
 }
 
 QString withOwnWords(const QString& text, std::string_view own) {
-    return own.empty() ? text : text + Record::tr(", ") + plainText(own);
+    return own.empty() ? text : text + Record::tr(", ") + plainText(storedWords(own).toStdString());
 }
 
 /// A corrected value as the record's others are: the field's name tells its unit.
@@ -470,7 +471,8 @@ QString eventText(const WeldDetail& detail, const WeldPlan& plan, UnitSystem uni
     const auto words = Overloaded{
         [](const WeldOpened& d) { return Record::tr("joint %1 begun").arg(d.number); },
         [](const PlanReplaced& d) {
-            return Record::tr("plan replaced: %1").arg(plainText(d.reason));
+            return Record::tr("plan replaced: %1")
+                .arg(plainText(storedWords(d.reason).toStdString()));
         },
         [&](const CheckMade& d) { return checkText(d, plan, units); },
         [](const CheckOverridden& d) {

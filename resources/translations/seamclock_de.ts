@@ -925,7 +925,7 @@
         </message>
         <message>
             <source>As in: PE-HD, PP 3-20 mm until 2031-06-30</source>
-            <translation>Etwa so: PE-HD, PP 3-20 mm until 2031-06-30</translation>
+            <translation>Etwa so: PE-HD, PP 3-20 mm bis 2031-06-30</translation>
         </message>
         <message>
             <source>As measured, both the same.</source>
@@ -7489,6 +7489,2864 @@
         <message>
             <source>− 10 s</source>
             <translation>− 10 s</translation>
+        </message>
+        <message>
+            <source>"%1" can't be corrected in %2; these can: %3</source>
+            <translation>„%1“ lässt sich in %2 nicht berichtigen; möglich sind: %3</translation>
+        </message>
+        <message>
+            <source>"%1" can't be read; allowed: a file that can be read</source>
+            <translation>„%1“ ist nicht lesbar; erlaubt: eine lesbare Datei</translation>
+        </message>
+        <message>
+            <source>"%1" can't be written (%2)</source>
+            <translation>„%1“ lässt sich nicht schreiben (%2)</translation>
+        </message>
+        <message>
+            <source>"%1" does not name a weld</source>
+            <translation>„%1“ nennt keine Schweißung</translation>
+        </message>
+        <message>
+            <source>"%1" holds %2 bytes; allowed: to %3</source>
+            <translation>„%1“ enthält %2 Bytes; erlaubt: bis %3</translation>
+        </message>
+        <message>
+            <source>"%1" holds more than small letters, digits and hyphens</source>
+            <translation>„%1“ enthält mehr als Kleinbuchstaben, Ziffern und Bindestriche</translation>
+        </message>
+        <message>
+            <source>"%1" is no cell of %2; allowed: a name that the procedure's list of cells shows</source>
+            <translation>„%1“ ist kein Feld von %2; erlaubt: ein Name aus der Feldliste der Anweisung</translation>
+        </message>
+        <message>
+            <source>"%1" is no id; allowed: small letters, digits and hyphens</source>
+            <translation>„%1“ ist keine Kennung; erlaubt: Kleinbuchstaben, Ziffern und Bindestriche</translation>
+        </message>
+        <message>
+            <source>"%1" is no test; allowed: tensile, bend</source>
+            <translation>„%1“ ist kein Versuch; erlaubt: tensile, bend</translation>
+        </message>
+        <message>
+            <source>"%1" is no verdict of this program</source>
+            <translation>„%1“ ist kein Urteil dieses Programms</translation>
+        </message>
+        <message>
+            <source>"%1" is not "%2"</source>
+            <translation>„%1“ ist nicht „%2“</translation>
+        </message>
+        <message>
+            <source>"%1" is not %2</source>
+            <translation>„%1“ ist nicht %2</translation>
+        </message>
+        <message>
+            <source>"%1" is not a date like 2030-01-07</source>
+            <translation>„%1“ ist kein Datum wie 2030-01-07</translation>
+        </message>
+        <message>
+            <source>"%1" is not a date; allowed: 0000-01-01 to 9999-12-31</source>
+            <translation>„%1“ ist kein Datum; erlaubt: 0000-01-01 bis 9999-12-31</translation>
+        </message>
+        <message>
+            <source>"%1" is not a number; allowed: numbers with a dot, parted by commas</source>
+            <translation>„%1“ ist keine Zahl; erlaubt: Zahlen mit Punkt, durch Kommas getrennt</translation>
+        </message>
+        <message>
+            <source>"%1" is not a whole number for %2</source>
+            <translation>„%1“ ist keine ganze Zahl für %2</translation>
+        </message>
+        <message>
+            <source>"%1" is not in %2; allowed: a weld that the list of joints shows</source>
+            <translation>„%1“ ist nicht in %2; erlaubt: eine Schweißung, die in der Liste steht</translation>
+        </message>
+        <message>
+            <source>"%1" is not one of %2</source>
+            <translation>„%1“ ist keins von %2</translation>
+        </message>
+        <message>
+            <source>"%1" is not one of handwheel, foot_lever</source>
+            <translation>„%1“ ist keins von handwheel, foot_lever</translation>
+        </message>
+        <message>
+            <source>"%1" is not one of line, band-end</source>
+            <translation>„%1“ ist keins von line, band-end</translation>
+        </message>
+        <message>
+            <source>"%1" is not one of seen, memory, common_practice, derived</source>
+            <translation>„%1“ ist keins von seen, memory, common_practice, derived</translation>
+        </message>
+        <message>
+            <source>"%1" is not one of warmer, colder</source>
+            <translation>„%1“ ist keins von warmer, colder</translation>
+        </message>
+        <message>
+            <source>"%1" stands twice</source>
+            <translation>„%1“ steht zweimal da</translation>
+        </message>
+        <message>
+            <source>"attested" is what a foreman says in a log, with his PIN; a file says seen, memory, common_practice or derived</source>
+            <translation>„attested“ sagt ein Meister im Logbuch, mit seiner PIN; in einer Datei steht seen, memory, common_practice oder derived</translation>
+        </message>
+        <message>
+            <source>%1 % a kelvin, longer when colder, %2 to %3 °C</source>
+            <translation>%1 % je Kelvin, länger wenn kälter, %2 bis %3 °C</translation>
+        </message>
+        <message>
+            <source>%1 % a kelvin, longer when warmer, %2 to %3 °C</source>
+            <translation>%1 % je Kelvin, länger wenn wärmer, %2 bis %3 °C</translation>
+        </message>
+        <message>
+            <source>%1 %2 coupons; allowed: 1 to %3</source>
+            <translation>%1 Proben (%2); erlaubt: 1 bis %3</translation>
+        </message>
+        <message>
+            <source>%1 %2 is not a finite number with a decimal point</source>
+            <translation>%1 %2 ist keine endliche Zahl mit Dezimalpunkt</translation>
+        </message>
+        <message>
+            <source>%1 %2 is outside %3 to %4</source>
+            <translation>%1 %2 liegt außerhalb %3 bis %4</translation>
+        </message>
+        <message>
+            <source>%1 %2 is outside %3 to %4%5</source>
+            <translation>%1 %2 liegt außerhalb %3 bis %4%5</translation>
+        </message>
+        <message>
+            <source>%1 %2 would be %3 %4</source>
+            <translation>%1 %2 wären %3 %4</translation>
+        </message>
+        <message>
+            <source>%1 N is lost before the load cell shows anything: with calibration points it is 0 or left out</source>
+            <translation>%1 N gehen verloren, bevor die Kraftmessdose etwas zeigt: mit Kalibrierpunkten ist das 0 oder bleibt weg</translation>
+        </message>
+        <message>
+            <source>%1 all along</source>
+            <translation>%1 überall</translation>
+        </message>
+        <message>
+            <source>%1 angles and %2 displacements for %3 bend coupons; allowed: one of either for each</source>
+            <translation>%1 Winkel und %2 Wege für %3 Biegeproben; erlaubt: von einem davon je Probe einer</translation>
+        </message>
+        <message>
+            <source>%1 at place %2</source>
+            <translation>%1 an Stelle %2</translation>
+        </message>
+        <message>
+            <source>%1 at places %2 and %3</source>
+            <translation>%1 an den Stellen %2 und %3</translation>
+        </message>
+        <message>
+            <source>%1 bend coupons; allowed: 1 to %2</source>
+            <translation>%1 Biegeproben; erlaubt: 1 bis %2</translation>
+        </message>
+        <message>
+            <source>%1 bytes are no job; allowed: up to %2</source>
+            <translation>%1 Bytes sind kein Auftrag; erlaubt: bis %2</translation>
+        </message>
+        <message>
+            <source>%1 bytes do not fit; it has room for %2</source>
+            <translation>%1 Bytes passen nicht hinein; Platz ist für %2</translation>
+        </message>
+        <message>
+            <source>%1 came %2 ms after the step before; less than %3 ms is taken for one press</source>
+            <translation>%1 kam %2 ms nach dem Schritt davor; weniger als %3 ms gilt als ein Druck</translation>
+        </message>
+        <message>
+            <source>%1 can't be on bench "%2": it is on bench "%3"</source>
+            <translation>%1 kann nicht auf Bank „%2“ sein: ist auf Bank „%3“</translation>
+        </message>
+        <message>
+            <source>%1 can't be read (%2)</source>
+            <translation>%1 nicht lesbar (%2)</translation>
+        </message>
+        <message>
+            <source>%1 can't be read: %2</source>
+            <translation>%1 nicht lesbar: %2</translation>
+        </message>
+        <message>
+            <source>%1 cells under %2 columns; allowed: one for each, a text with a comma in quotes</source>
+            <translation>%1 Zellen unter %2 Spalten; erlaubt: je eine, ein Text mit Komma in Anführungszeichen</translation>
+        </message>
+        <message>
+            <source>%1 coefficients are outside 1 to %2</source>
+            <translation>%1 Koeffizienten liegen außerhalb 1 bis %2</translation>
+        </message>
+        <message>
+            <source>%1 columns; allowed: the %2 that there are</source>
+            <translation>%1 Spalten; erlaubt: die %2, die es gibt</translation>
+        </message>
+        <message>
+            <source>%1 days; allowed: 0 to %2</source>
+            <translation>%1 Tage; erlaubt: 0 bis %2</translation>
+        </message>
+        <message>
+            <source>%1 does not fit while %2</source>
+            <translation>%1 passt nicht in dieser Phase: %2</translation>
+        </message>
+        <message>
+            <source>%1 has %2 bytes; allowed: up to %3</source>
+            <translation>%1 hat %2 Bytes; erlaubt: bis %3</translation>
+        </message>
+        <message>
+            <source>%1 has %2 signs; allowed: %3</source>
+            <translation>%1 hat %2 Zeichen; erlaubt: %3</translation>
+        </message>
+        <message>
+            <source>%1 has left the shop</source>
+            <translation>%1 ist nicht mehr im Betrieb</translation>
+        </message>
+        <message>
+            <source>%1 has n %2 where n %3 belongs</source>
+            <translation>%1 hat n %2, wo n %3 hingehört</translation>
+        </message>
+        <message>
+            <source>%1 has no PIN yet</source>
+            <translation>%1 hat noch keine PIN</translation>
+        </message>
+        <message>
+            <source>%1 has no key that the log knows; a new PIN, given by a foreman, makes one</source>
+            <translation>%1 hat keinen Schlüssel, den das Logbuch kennt; eine neue PIN, die ein Meister vergibt, macht einen</translation>
+        </message>
+        <message>
+            <source>%1 holds %2 value; expected 2, with a decimal point</source>
+            <translation>%1 enthält %2 Wert; erwartet: 2, mit Dezimalpunkt</translation>
+        </message>
+        <message>
+            <source>%1 holds %2 values; expected 2, with a decimal point</source>
+            <translation>%1 enthält %2 Werte; erwartet: 2, mit Dezimalpunkt</translation>
+        </message>
+        <message>
+            <source>%1 holds %2 values; expected 2, with a decimal point (1.5, not 1,5)</source>
+            <translation>%1 enthält %2 Werte; erwartet: 2, mit Dezimalpunkt (1.5, nicht 1,5)</translation>
+        </message>
+        <message>
+            <source>%1 holds a line end or another control sign; allowed: %2</source>
+            <translation>%1 enthält ein Zeilenende oder ein anderes Steuerzeichen; erlaubt: %2</translation>
+        </message>
+        <message>
+            <source>%1 in the list is not a number</source>
+            <translation>%1 in der Liste ist keine Zahl</translation>
+        </message>
+        <message>
+            <source>%1 in the list is not a text</source>
+            <translation>%1 in der Liste ist kein Text</translation>
+        </message>
+        <message>
+            <source>%1 in the list is not a whole number from %2 to %3</source>
+            <translation>%1 in der Liste ist keine ganze Zahl von %2 bis %3</translation>
+        </message>
+        <message>
+            <source>%1 in the list is not an object</source>
+            <translation>%1 in der Liste ist kein Objekt</translation>
+        </message>
+        <message>
+            <source>%1 is %2 %3; allowed: %4 to %5 %6</source>
+            <translation>%1: %2 %3; erlaubt: %4 bis %5 %6</translation>
+        </message>
+        <message>
+            <source>%1 is %2 and not decided</source>
+            <translation>%1 ist %2 und nicht entschieden</translation>
+        </message>
+        <message>
+            <source>%1 is %2, not %3</source>
+            <translation>%1 ist %2, nicht %3</translation>
+        </message>
+        <message>
+            <source>%1 is %2; allowed: %3 to %4</source>
+            <translation>%1: %2; erlaubt: %3 bis %4</translation>
+        </message>
+        <message>
+            <source>%1 is above joining %2</source>
+            <translation>%1 liegt über joining %2</translation>
+        </message>
+        <message>
+            <source>%1 is above soak_max %2</source>
+            <translation>%1 liegt über soak_max %2</translation>
+        </message>
+        <message>
+            <source>%1 is before done_on %2</source>
+            <translation>%1 liegt vor done_on %2</translation>
+        </message>
+        <message>
+            <source>%1 is below floor_mm %2</source>
+            <translation>%1 liegt unter floor_mm %2</translation>
+        </message>
+        <message>
+            <source>%1 is below min %2</source>
+            <translation>%1 liegt unter min %2</translation>
+        </message>
+        <message>
+            <source>%1 is below min_C %2</source>
+            <translation>%1 liegt unter min_C %2</translation>
+        </message>
+        <message>
+            <source>%1 is below thinnest_sheet_mm %2</source>
+            <translation>%1 liegt unter thinnest_sheet_mm %2</translation>
+        </message>
+        <message>
+            <source>%1 is finer than a thousandth of the unit</source>
+            <translation>%1 ist feiner als ein Tausendstel der Einheit</translation>
+        </message>
+        <message>
+            <source>%1 is line %2's seam already; allowed: each label once</source>
+            <translation>%1 ist schon die Naht von Zeile %2; erlaubt: jede Bezeichnung einmal</translation>
+        </message>
+        <message>
+            <source>%1 is neither; allowed: yes, no</source>
+            <translation>%1 ist keins von beiden; erlaubt: yes, no</translation>
+        </message>
+        <message>
+            <source>%1 is no foreman; only a foreman may do that</source>
+            <translation>%1 ist kein Meister; das darf nur ein Meister</translation>
+        </message>
+        <message>
+            <source>%1 is no picture; allowed: JPEG or PNG</source>
+            <translation>%1 ist kein Bild; erlaubt: JPEG oder PNG</translation>
+        </message>
+        <message>
+            <source>%1 is not UTF-8; allowed: %2</source>
+            <translation>%1 ist nicht UTF-8; erlaubt: %2</translation>
+        </message>
+        <message>
+            <source>%1 is not a division above zero %2</source>
+            <translation>%1 ist kein Strich über null %2</translation>
+        </message>
+        <message>
+            <source>%1 is not a number; allowed %2 to %3</source>
+            <translation>%1 ist keine Zahl; erlaubt %2 bis %3</translation>
+        </message>
+        <message>
+            <source>%1 is not a number; allowed: %2, decimals after a dot</source>
+            <translation>%1 ist keine Zahl; erlaubt: %2, Dezimalen nach einem Punkt</translation>
+        </message>
+        <message>
+            <source>%1 is not a text</source>
+            <translation>%1 ist kein Text</translation>
+        </message>
+        <message>
+            <source>%1 is not a whole number; allowed %2 to %3</source>
+            <translation>%1 ist keine ganze Zahl; erlaubt %2 bis %3</translation>
+        </message>
+        <message>
+            <source>%1 is not a whole number; allowed: %2 to %3</source>
+            <translation>%1 ist keine ganze Zahl; erlaubt: %2 bis %3</translation>
+        </message>
+        <message>
+            <source>%1 is not above %2</source>
+            <translation>%1 liegt nicht über %2</translation>
+        </message>
+        <message>
+            <source>%1 is not above from_C %2</source>
+            <translation>%1 liegt nicht über from_C %2</translation>
+        </message>
+        <message>
+            <source>%1 is not above from_mm %2</source>
+            <translation>%1 liegt nicht über from_mm %2</translation>
+        </message>
+        <message>
+            <source>%1 is not above the one before</source>
+            <translation>%1 liegt nicht über dem davor</translation>
+        </message>
+        <message>
+            <source>%1 is not an object</source>
+            <translation>%1 ist kein Objekt</translation>
+        </message>
+        <message>
+            <source>%1 is not below the pressure %2 it belongs to</source>
+            <translation>%1 liegt nicht unter dem Druck %2, zu dem es gehört</translation>
+        </message>
+        <message>
+            <source>%1 is not in this log</source>
+            <translation>%1 ist nicht in diesem Logbuch</translation>
+        </message>
+        <message>
+            <source>%1 is not the header; expected reading,force_N (or reading_mm)</source>
+            <translation>%1 ist nicht die Kopfzeile; erwartet: reading,force_N (oder reading_mm)</translation>
+        </message>
+        <message>
+            <source>%1 is not the header; expected reading,force_N (or reading_mm), with a comma, not a semicolon</source>
+            <translation>%1 ist nicht die Kopfzeile; erwartet: reading,force_N (oder reading_mm), mit Komma, nicht mit Strichpunkt</translation>
+        </message>
+        <message>
+            <source>%1 is not there; allowed: %2</source>
+            <translation>%1 ist nicht da; erlaubt: %2</translation>
+        </message>
+        <message>
+            <source>%1 is not true or false</source>
+            <translation>%1 ist weder wahr noch falsch (true, false)</translation>
+        </message>
+        <message>
+            <source>%1 is out of range; allowed: %2</source>
+            <translation>%1 liegt außerhalb; erlaubt: %2</translation>
+        </message>
+        <message>
+            <source>%1 is outside %2 to %3</source>
+            <translation>%1 liegt außerhalb %2 bis %3</translation>
+        </message>
+        <message>
+            <source>%1 is outside %2 to %3%4</source>
+            <translation>%1 liegt außerhalb %2 bis %3%4</translation>
+        </message>
+        <message>
+            <source>%1 is outside 0 to 100000</source>
+            <translation>%1 liegt außerhalb 0 bis 100000</translation>
+        </message>
+        <message>
+            <source>%1 is separated by semicolons; expected a comma between the two values and a decimal point in each</source>
+            <translation>%1 ist mit Strichpunkten getrennt; erwartet: ein Komma zwischen den zwei Werten und in jedem ein Dezimalpunkt</translation>
+        </message>
+        <message>
+            <source>%1 is separated by tabs; expected a comma between the two values</source>
+            <translation>%1 ist mit Tabulatoren getrennt; erwartet: ein Komma zwischen den zwei Werten</translation>
+        </message>
+        <message>
+            <source>%1 is the last foreman; somebody else must become one first</source>
+            <translation>%1 ist der letzte Meister; erst muss ein anderer Meister werden</translation>
+        </message>
+        <message>
+            <source>%1 is to be repaired</source>
+            <translation>%1 ist nachzubessern</translation>
+        </message>
+        <message>
+            <source>%1 leaves a gap after %2</source>
+            <translation>%1 lässt eine Lücke nach %2</translation>
+        </message>
+        <message>
+            <source>%1 ms can't be confirmed: allowed is one value from 0 to 12 h</source>
+            <translation>%1 ms lassen sich nicht bestätigen: erlaubt ist ein Wert von 0 bis 12 h</translation>
+        </message>
+        <message>
+            <source>%1 ms earlier is not allowed: 1 to 10000 ms in all</source>
+            <translation>%1 ms früher ist nicht erlaubt: 1 bis 10000 ms insgesamt</translation>
+        </message>
+        <message>
+            <source>%1 names no last day; allowed: as in "PE-HD, PP 3-20 mm until 2031-06-30"</source>
+            <translation>%1 nennt keinen letzten Tag; erlaubt: wie „PE-HD, PP 3-20 mm bis 2031-06-30“</translation>
+        </message>
+        <message>
+            <source>%1 needs %2 at the spring, with drag and preload, above %3, the most that bench %4 can hold</source>
+            <translation>%1 braucht %2 an der Feder, mit Schleppkraft und Vorlast: über %3, mehr kann Bank %4 nicht halten</translation>
+        </message>
+        <message>
+            <source>%1 needs %2 at the spring, with drag and preload, below %3, the least that bench %4 holds steadily: weld an offcut beside it, or pair seams</source>
+            <translation>%1 braucht %2 an der Feder, mit Schleppkraft und Vorlast: unter %3, weniger hält Bank %4 nicht ruhig. Ein Reststück danebenschweißen oder Nähte paaren</translation>
+        </message>
+        <message>
+            <source>%1 overlaps the row that ends at %2</source>
+            <translation>%1 überlappt die Zeile, die bei %2 endet</translation>
+        </message>
+        <message>
+            <source>%1 photo is not what was kept: %2</source>
+            <translation>%1 Foto ist nicht mehr, was abgelegt wurde: %2</translation>
+        </message>
+        <message>
+            <source>%1 photos are not what was kept: %2</source>
+            <translation>%1 Fotos sind nicht mehr, was abgelegt wurde: %2</translation>
+        </message>
+        <message>
+            <source>%1 points are more than %2</source>
+            <translation>%1 Punkte sind mehr als %2</translation>
+        </message>
+        <message>
+            <source>%1 points; a line with its uncertainty needs 3 or more</source>
+            <translation>%1 Punkte; eine Gerade mit ihrer Unsicherheit braucht 3 oder mehr</translation>
+        </message>
+        <message>
+            <source>%1 reading %2 %3 is above %4 %5, the end of the scale of bench %6: the seam needs %7, with a drag of %8 the scale shows up to %9</source>
+            <translation>%1: Skalenwert %2 %3 liegt über %4 %5, dem Ende der Skala von Bank %6: die Naht braucht %7, mit einer Schleppkraft von %8 zeigt die Skala bis %9</translation>
+        </message>
+        <message>
+            <source>%1 reading %2 %3 is outside %4 to %5 %6, the readings that the calibration of bench %7 covers</source>
+            <translation>%1: Skalenwert %2 %3 liegt außerhalb %4 bis %5 %6, dem kalibrierten Bereich von Bank %7</translation>
+        </message>
+        <message>
+            <source>%1 readings and %2 forces; they must be as many</source>
+            <translation>%1 Skalenwerte und %2 Kräfte; es müssen gleich viele sein</translation>
+        </message>
+        <message>
+            <source>%1 rows stand in the spill file and %2 in memory only: %3</source>
+            <translation>%1 Zeilen stehen in der Auffangdatei und %2 nur im Speicher: %3</translation>
+        </message>
+        <message>
+            <source>%1 seams; allowed: up to %2</source>
+            <translation>%1 Nähte; erlaubt: bis %2</translation>
+        </message>
+        <message>
+            <source>%1 sheets given, a butt weld joins 2</source>
+            <translation>%1 Tafeln angegeben, eine Stumpfschweißung verbindet 2</translation>
+        </message>
+        <message>
+            <source>%1 sheets instead of 2</source>
+            <translation>%1 Tafeln statt 2</translation>
+        </message>
+        <message>
+            <source>%1 springs are outside 1 to %2</source>
+            <translation>%1 Federn liegen außerhalb 1 bis %2</translation>
+        </message>
+        <message>
+            <source>%1 to %2 signs on one line</source>
+            <translation>%1 bis %2 Zeichen auf einer Zeile</translation>
+        </message>
+        <message>
+            <source>%1 to %2 °C, aim %3 °C</source>
+            <translation>%1 bis %2 °C, Ziel %3 °C</translation>
+        </message>
+        <message>
+            <source>%1 was cut out</source>
+            <translation>%1 wurde ausgetrennt</translation>
+        </message>
+        <message>
+            <source>%1 was meant for step %2, the last one is %3</source>
+            <translation>%1 galt Schritt %2, der letzte ist %3</translation>
+        </message>
+        <message>
+            <source>%1 was stopped</source>
+            <translation>%1 wurde abgebrochen</translation>
+        </message>
+        <message>
+            <source>%1 would leave %2 % of the cooling time; allowed at least %3 %</source>
+            <translation>%1 ließe %2 % der Abkühlzeit übrig; erlaubt mindestens %3 %</translation>
+        </message>
+        <message>
+            <source>%1 · at work: %2</source>
+            <translation>%1 · an der Bank: %2</translation>
+        </message>
+        <message>
+            <source>%1, cut to half: full load only after the whole time</source>
+            <translation>%1, halbiert: volle Last erst nach der ganzen Zeit</translation>
+        </message>
+        <message>
+            <source>%1, line %2, %3: %4</source>
+            <translation>%1, Zeile %2, %3: %4</translation>
+        </message>
+        <message>
+            <source>%1, line %2: %3</source>
+            <translation>%1, Zeile %2: %3</translation>
+        </message>
+        <message>
+            <source>%1, n %2: the log holds another event there</source>
+            <translation>%1, n %2: im Logbuch steht dort ein anderes Ereignis</translation>
+        </message>
+        <message>
+            <source>%1-wal: is damaged, and whole transactions stand behind that</source>
+            <translation>%1-wal: ist beschädigt, und dahinter stehen ganze Einträge</translation>
+        </message>
+        <message>
+            <source>%1.txt: can't be brought to disk</source>
+            <translation>%1.txt: lässt sich nicht auf die Platte bringen</translation>
+        </message>
+        <message>
+            <source>0.5 mm, as for pipe up to 355 mm; for sheet from memory</source>
+            <translation>0,5 mm, wie für Rohr bis 355 mm; für Tafeln aus dem Kopf</translation>
+        </message>
+        <message>
+            <source>25 mm of PE-HD: more than five minutes of soak, and half an hour of cooling under pressure. Read the scale again each time it is due; it falls for a long while.</source>
+            <translation>25 mm PE-HD: mehr als fünf Minuten Anwärmen und eine halbe Stunde Abkühlen unter Druck. Die Skala jedes Mal ablesen, wenn es fällig ist; sie fällt lange.</translation>
+        </message>
+        <message>
+            <source>60 to 130 % of the target: our judgement</source>
+            <translation>60 bis 130 % des Solls: unser Urteil</translation>
+        </message>
+        <message>
+            <source>A call in soak</source>
+            <translation>Ein Anruf beim Anwärmen</translation>
+        </message>
+        <message>
+            <source>A clean plate</source>
+            <translation>Ein sauberes Heizelement</translation>
+        </message>
+        <message>
+            <source>A cold plate melts less in the same time, and the display does not know its own faces. Measure them.</source>
+            <translation>Ein kaltes Heizelement schmilzt in gleicher Zeit weniger, und die Anzeige kennt die eigenen Flächen nicht. Nachmessen.</translation>
+        </message>
+        <message>
+            <source>A door stands open</source>
+            <translation>Eine Tür steht offen</translation>
+        </message>
+        <message>
+            <source>A first good weld</source>
+            <translation>Eine erste gute Schweißung</translation>
+        </message>
+        <message>
+            <source>A hand leaves grease and sweat, and melt does not join over them.</source>
+            <translation>Eine Hand hinterlässt Fett und Schweiß, und darüber verbindet sich Schmelze nicht.</translation>
+        </message>
+        <message>
+            <source>A joint that is let go warm bends by its own weight and can open in the middle.</source>
+            <translation>Eine Schweißung, die warm losgelassen wird, biegt sich unter ihrem Gewicht und kann in der Mitte aufgehen.</translation>
+        </message>
+        <message>
+            <source>A kilogram of force is nearly ten newtons: the wrong one is off by a factor that anybody can see who asks whether the reading can be right.</source>
+            <translation>Ein Kilogramm Kraft sind fast zehn Newton: das falsche liegt um einen Faktor daneben, den jeder sieht, der fragt, ob der Skalenwert stimmen kann.</translation>
+        </message>
+        <message>
+            <source>A lock that gives way</source>
+            <translation>Eine Sperre, die nachgibt</translation>
+        </message>
+        <message>
+            <source>A plate can be right in the middle and cold at one end. Measure it front, middle and back, and watch the bead along the whole seam.</source>
+            <translation>Ein Heizelement kann in der Mitte stimmen und an einem Ende kalt sein. Vorn, Mitte und hinten messen, und die Wulst längs der ganzen Naht beobachten.</translation>
+        </message>
+        <message>
+            <source>A scale that does not start at zero</source>
+            <translation>Eine Skala, die nicht bei null beginnt</translation>
+        </message>
+        <message>
+            <source>A spring that is still loaded throws the bars open. Bring the force to zero first where the bench asks for it, then ease the clamps. Two springs are stiff: they lose twice as much as one when the sheets close up, so read again; and a jerk on them costs melt that one soft spring would spare.</source>
+            <translation>Eine noch gespannte Feder wirft die Balken auf. Wo die Bank es verlangt, erst die Kraft auf null, dann die Klemmen lockern. Zwei Federn sind steif: sie verlieren doppelt so viel wie eine, wenn die Tafeln nachrücken, also wieder ablesen; und ein Ruck kostet Schmelze, die eine weiche Feder schont.</translation>
+        </message>
+        <message>
+            <source>Above its window the melt is damaged and strings on the plate, however fine the bead looks.</source>
+            <translation>Über ihrem Bereich wird die Schmelze geschädigt und zieht Fäden am Heizelement, so schön die Wulst auch aussieht.</translation>
+        </message>
+        <message>
+            <source>After the lock the wheel was let back while the joint was soft: %1, at least %2.</source>
+            <translation>Nach dem Sperren wurde das Handrad zurückgedreht, als die Schweißung weich war: %1, mindestens %2.</translation>
+        </message>
+        <message>
+            <source>Air between face and plate keeps the heat away, so the melt stays thin and its skin cools.</source>
+            <translation>Luft zwischen Fläche und Heizelement hält die Wärme fern; die Schmelze bleibt dünn und ihre Haut kühlt ab.</translation>
+        </message>
+        <message>
+            <source>An edge that leans melts at the top first. Both beads end alignment, not the one that is seen.</source>
+            <translation>Eine geneigte Kante schmilzt oben zuerst. Beide Wülste beenden das Angleichen, nicht nur die, die man sieht.</translation>
+        </message>
+        <message>
+            <source>An edge was touched after it was planed, %1.</source>
+            <translation>Eine Kante wurde nach dem Hobeln berührt, %1.</translation>
+        </message>
+        <message>
+            <source>Another bench, another order</source>
+            <translation>Andere Bank, andere Folge</translation>
+        </message>
+        <message>
+            <source>Before anything presses, read the scale without force. What it shows then is wrong with every reading that follows.</source>
+            <translation>Bevor etwas drückt, die Skala ohne Kraft ablesen. Was sie dann zeigt, ist an jedem späteren Skalenwert falsch.</translation>
+        </message>
+        <message>
+            <source>Before the bead stands the faces do not touch everywhere, so a clock that runs from first contact ends soak too soon: the melt is thin.</source>
+            <translation>Bevor die Wulst steht, berühren die Flächen nicht überall; eine Uhr ab der ersten Berührung beendet das Anwärmen zu früh: die Schmelze ist dünn.</translation>
+        </message>
+        <message>
+            <source>Before you set a reading, ask whether it can be right: about how much force does such a seam take, and what does the scale say to that?</source>
+            <translation>Vor dem Einstellen fragen, ob der Skalenwert stimmen kann: Wie viel Kraft braucht so eine Naht etwa, und was sagt die Skala dazu?</translation>
+        </message>
+        <message>
+            <source>Bench "%1" at place %2: a place is 1 to %3</source>
+            <translation>Bank „%1“ auf Platz %2: ein Platz ist 1 bis %3</translation>
+        </message>
+        <message>
+            <source>Bench "%1" can't have place %2: bench "%3" has it; each of 1 to %4 is given once</source>
+            <translation>Bank „%1“ kann nicht Platz %2 haben: den hat Bank „%3“; jeder von 1 bis %4 wird einmal vergeben</translation>
+        </message>
+        <message>
+            <source>Bench "%1" is in the shift already, at place %2</source>
+            <translation>Bank „%1“ ist schon in der Schicht, auf Platz %2</translation>
+        </message>
+        <message>
+            <source>Bench "%1" is not in the shift</source>
+            <translation>Bank „%1“ ist nicht in der Schicht</translation>
+        </message>
+        <message>
+            <source>Bench "%1" would be number %2: a shift has 1 to %3 benches</source>
+            <translation>Bank „%1“ wäre Nummer %2: eine Schicht hat 1 bis %3 Bänke</translation>
+        </message>
+        <message>
+            <source>Bench "%1": %2</source>
+            <translation>Bank „%1“: %2</translation>
+        </message>
+        <message>
+            <source>Copy of practice, read only: made %1, last entry %2.</source>
+            <translation>Kopie vom Üben, nur lesen: Stand %1, letzter Eintrag %2.</translation>
+        </message>
+        <message>
+            <source>Copy of practice, read only: made %1.</source>
+            <translation>Kopie vom Üben, nur lesen: Stand %1.</translation>
+        </message>
+        <message>
+            <source>Copy, read only: made %1, last entry %2.</source>
+            <translation>Kopie, nur lesen: Stand %1, letzter Eintrag %2.</translation>
+        </message>
+        <message>
+            <source>Copy, read only: made %1.</source>
+            <translation>Kopie, nur lesen: Stand %1.</translation>
+        </message>
+        <message>
+            <source>DVS 2203-1, short term, heated-tool butt (memory)</source>
+            <translation>DVS 2203-1, Kurzzeit, Heizelementstumpf (aus dem Kopf)</translation>
+        </message>
+        <message>
+            <source>Edges meet along the seam and from top to bottom, or they melt where they touch first. Plane both, set the gap at both ends, look along them and from their end, and shim what stands back before the plate comes in.</source>
+            <translation>Kanten liegen längs der Naht und von oben bis unten an, sonst schmelzen sie, wo sie zuerst berühren. Beide hobeln, den Abstand an beiden Enden einstellen, längs und von der Stirn schauen, und unterlegen, was zurücksteht, bevor das Heizelement kommt.</translation>
+        </message>
+        <message>
+            <source>Edges that meet, end to end</source>
+            <translation>Kanten, die ganz anliegen</translation>
+        </message>
+        <message>
+            <source>Every number of a card is for one thickness. Hold it against the sheet before you clamp.</source>
+            <translation>Jede Zahl einer Karte gilt für eine Dicke. Vor dem Spannen an die Tafel halten.</translation>
+        </message>
+        <message>
+            <source>Film melts into the joint and parts it.</source>
+            <translation>Folie schmilzt in die Schweißung ein und trennt sie.</translation>
+        </message>
+        <message>
+            <source>Force that comes at once drives the hot melt out into the bead before it has grown together. A short slam on a soft spring tears the valley and takes little melt besides; on stiff springs, or kept on, it leaves too little.</source>
+            <translation>Kraft, die auf einmal kommt, treibt die heiße Schmelze in die Wulst, bevor sie verwachsen ist. Ein kurzer Stoß auf eine weiche Feder reißt den Kerbgrund auf und nimmt sonst wenig Schmelze; auf steifen Federn, oder lange gehalten, lässt er zu wenig übrig.</translation>
+        </message>
+        <message>
+            <source>Hold the card against the sheet before you clamp: material, thickness, length. Measure the sheet if you are not sure.</source>
+            <translation>Vor dem Spannen die Karte an die Tafel halten: Werkstoff, Dicke, Länge. Im Zweifel die Tafel messen.</translation>
+        </message>
+        <message>
+            <source>In air, and more so in a draught, a skin freezes on the melt. Two skins do not grow together, and the joint breaks flat.</source>
+            <translation>In der Luft, und erst recht in Zugluft, erstarrt eine Haut auf der Schmelze. Zwei Häute wachsen nicht zusammen, und die Schweißung bricht glatt.</translation>
+        </message>
+        <message>
+            <source>In this draught a face loses its heat six times as fast. A changeover that would do in still air leaves a skin on the melt, and the joint breaks flat along it.</source>
+            <translation>In dieser Zugluft verliert eine Fläche ihre Wärme sechsmal so schnell. Ein Umstellen, das in ruhiger Luft genügt, lässt eine Haut auf der Schmelze, und daran bricht die Schweißung glatt.</translation>
+        </message>
+        <message>
+            <source>Kilograms or newtons</source>
+            <translation>Kilogramm oder Newton</translation>
+        </message>
+        <message>
+            <source>Look at both faces of the plate before it goes in, and wipe it with a clean cloth. It is hot: hold the cloth as the machine's instructions say.</source>
+            <translation>Beide Flächen des Heizelements ansehen, bevor es hineinkommt, und mit einem sauberen Tuch abwischen. Es ist heiß: das Tuch halten, wie die Anleitung der Maschine sagt.</translation>
+        </message>
+        <message>
+            <source>Make the same weld three times, with nothing wrong. It should look like the same weld.</source>
+            <translation>Dreimal dieselbe Schweißung machen, nichts ist falsch. Sie soll aussehen wie dieselbe.</translation>
+        </message>
+        <message>
+            <source>Measure the plate on its face. A plate above its window makes a fast bead and damages the melt; it also burns worse and smells.</source>
+            <translation>Das Heizelement auf seiner Fläche messen. Über seinem Bereich macht es schnell eine Wulst und schädigt die Schmelze; es verbrennt auch schlimmer und riecht.</translation>
+        </message>
+        <message>
+            <source>Monday morning</source>
+            <translation>Montagmorgen</translation>
+        </message>
+        <message>
+            <source>Moving air takes the heat off bare faces while the plate leaves. Look for it and shield the seam, and be quick at the changeover.</source>
+            <translation>Bewegte Luft nimmt den bloßen Flächen die Wärme, während das Heizelement weggeht. Danach suchen, die Naht schützen und beim Umstellen schnell sein.</translation>
+        </message>
+        <message>
+            <source>Near its back end this plate was 40 K colder. The bead stayed small there while the rest was ready; a clock can't see that, only somebody who looks along the seam.</source>
+            <translation>Am hinteren Ende war dieses Heizelement 40 K kälter. Dort blieb die Wulst klein, als der Rest fertig war; eine Uhr sieht das nicht, nur wer die Naht entlang schaut.</translation>
+        </message>
+        <message>
+            <source>One place that stays cold</source>
+            <translation>Eine Stelle, die kalt bleibt</translation>
+        </message>
+        <message>
+            <source>Only one side was looked at: the other bead was %1 high %2, asked are %3.</source>
+            <translation>Nur eine Seite wurde angesehen: die andere Wulst war %1 hoch %2, verlangt sind %3.</translation>
+        </message>
+        <message>
+            <source>PP melts higher and freezes sooner than PE-HD: its changeover leaves less time than the card of PE has taught you.</source>
+            <translation>PP schmilzt höher und erstarrt früher als PE-HD: sein Umstellen lässt weniger Zeit, als von der Karte für PE gewohnt.</translation>
+        </message>
+        <message>
+            <source>PP: less force, longer heat</source>
+            <translation>PP: weniger Kraft, länger warm</translation>
+        </message>
+        <message>
+            <source>PVDF forgives little: the melt is thin and freezes fast, so changeover and build-up are short.</source>
+            <translation>PVDF verzeiht wenig: die Schmelze ist dünn und erstarrt schnell; Umstellen und Druckaufbau sind kurz.</translation>
+        </message>
+        <message>
+            <source>PVDF is welded on a much hotter plate. It gives off harmful gas when it is overheated: keep to the window, and air the place as the machine's and the sheet's instructions say.</source>
+            <translation>PVDF wird mit viel heißerem Heizelement geschweißt. Überhitzt gibt es schädliches Gas ab: im Bereich bleiben und lüften, wie es die Anleitungen von Maschine und Tafel sagen.</translation>
+        </message>
+        <message>
+            <source>PVDF: hot and short</source>
+            <translation>PVDF: heiß und kurz</translation>
+        </message>
+        <message>
+            <source>Polypropylene takes another plate temperature, less pressure and a longer soak than PE-HD. Read the whole card, not only the mark on the scale.</source>
+            <translation>Polypropylen braucht eine andere Heizelementtemperatur, weniger Druck und längeres Anwärmen als PE-HD. Die ganze Karte lesen, nicht nur die Marke auf der Skala.</translation>
+        </message>
+        <message>
+            <source>Pressure in soak presses out the melt that soak is there to make: the bead gets fat and the joint brittle.</source>
+            <translation>Druck beim Anwärmen presst die Schmelze heraus, die das Anwärmen bilden soll: die Wulst wird dick und die Schweißung spröde.</translation>
+        </message>
+        <message>
+            <source>Pressure on the faces in soak: %1; at most %2.</source>
+            <translation>Druck auf den Flächen beim Anwärmen: %1; höchstens %2.</translation>
+        </message>
+        <message>
+            <source>Read the plate on its face</source>
+            <translation>Das Heizelement auf der Fläche messen</translation>
+        </message>
+        <message>
+            <source>Read the scale again after the lock, and again. When it has fallen below its band, turn up to the mark and lock again.</source>
+            <translation>Nach dem Sperren die Skala wieder ablesen, und noch einmal. Ist sie unter ihr Band gefallen, zur Marke hochdrehen und wieder sperren.</translation>
+        </message>
+        <message>
+            <source>SEAMCLOCK_RESOURCES %1 is no folder; allowed: a folder with procedures/ in it, or leave it unset</source>
+            <translation>SEAMCLOCK_RESOURCES %1 ist kein Ordner; erlaubt: ein Ordner mit procedures/ darin, oder nicht gesetzt</translation>
+        </message>
+        <message>
+            <source>Soak was counted before the bead stood: it was %1 high, asked are %2.</source>
+            <translation>Das Anwärmen zählte, bevor die Wulst stand: sie war %1 hoch, verlangt sind %2.</translation>
+        </message>
+        <message>
+            <source>Somebody rings while the plate is in. Soak does not wait, and you can't see the bench with the phone at your ear. Decide.</source>
+            <translation>Jemand ruft an, während das Heizelement drin ist. Das Anwärmen wartet nicht, und mit dem Telefon am Ohr ist die Bank nicht zu sehen. Entscheiden.</translation>
+        </message>
+        <message>
+            <source>Somebody took the spring's newtons for kilograms of force, so every reading on the card was ten times too small. A 10 mm seam of this length takes 2700 N, more than a grown man three times over.</source>
+            <translation>Jemand hielt die Newton der Feder für Kilogramm Kraft; jeder Skalenwert der Karte war zehnmal zu klein. Eine 10-mm-Naht dieser Länge braucht 2700 N, mehr als drei erwachsene Männer.</translation>
+        </message>
+        <message>
+            <source>The bead ends alignment, the clock ends soak, and the spring is followed until the melt is stiff. A good weld is the same one again and again.</source>
+            <translation>Die Wulst beendet das Angleichen, die Uhr das Anwärmen, und der Feder wird nachgestellt, bis die Schmelze steif ist. Eine gute Schweißung ist immer wieder dieselbe.</translation>
+        </message>
+        <message>
+            <source>The card of another sheet</source>
+            <translation>Die Karte einer anderen Tafel</translation>
+        </message>
+        <message>
+            <source>The card was for %1, and %2 lay there.</source>
+            <translation>Die Karte galt für %1, und da lagen %2.</translation>
+        </message>
+        <message>
+            <source>The card was made for 4 mm and 10 mm lay there: too little force, too short a soak and far too short a cooling. No step after that can put it right.</source>
+            <translation>Die Karte war für 4 mm, und da lagen 10 mm: zu wenig Kraft, zu kurz angewärmt und viel zu kurz gekühlt. Kein Schritt danach macht das gut.</translation>
+        </message>
+        <message>
+            <source>The card's reading was %1; this seam takes %2. Its unit was wrong.</source>
+            <translation>Der Skalenwert der Karte war %1; diese Naht braucht %2. Die Einheit war falsch.</translation>
+        </message>
+        <message>
+            <source>The display reaches its mark before the faces have settled. Waiting ten minutes more costs nothing; a weld on a cold plate costs the seam.</source>
+            <translation>Die Anzeige erreicht ihre Marke, bevor die Flächen ausgeglichen sind. Zehn Minuten warten kostet nichts; eine Schweißung mit kaltem Heizelement kostet die Naht.</translation>
+        </message>
+        <message>
+            <source>The display shows what the controller believes. Measure the plate on its face, at three places, before you weld.</source>
+            <translation>Die Anzeige sagt, was der Regler glaubt. Vor dem Schweißen das Heizelement auf seiner Fläche messen, an drei Stellen.</translation>
+        </message>
+        <message>
+            <source>The edges met a dirty plate, %1.</source>
+            <translation>Die Kanten trafen auf ein schmutziges Heizelement, %1.</translation>
+        </message>
+        <message>
+            <source>The edges were not parallel: %1, against %2.</source>
+            <translation>Die Kanten waren nicht parallel: %1, gegen %2.</translation>
+        </message>
+        <message>
+            <source>The faces had cooled to %1 when they met, by the plan %2, %3.</source>
+            <translation>Die Flächen waren beim Fügen auf %1 abgekühlt, nach Plan %2, %3.</translation>
+        </message>
+        <message>
+            <source>The faces stood %1 off the plate in soak.</source>
+            <translation>Die Flächen standen beim Anwärmen %1 vom Heizelement ab.</translation>
+        </message>
+        <message>
+            <source>The faces stood in air for %1; at most %2.</source>
+            <translation>Die Flächen standen %1 in der Luft; höchstens %2.</translation>
+        </message>
+        <message>
+            <source>The film was still on the edge, %1.</source>
+            <translation>Die Folie war noch auf der Kante, %1.</translation>
+        </message>
+        <message>
+            <source>The force stood after %1; it is built up over %2.</source>
+            <translation>Die Kraft stand nach %1; aufgebaut wird sie über %2.</translation>
+        </message>
+        <message>
+            <source>The joint was let go after %1; at least %2.</source>
+            <translation>Die Schweißung wurde nach %1 losgelassen; mindestens %2.</translation>
+        </message>
+        <message>
+            <source>The middle of a thick joint stays soft for many minutes after the outside is hard. Opening early bends it, and the spring that was not followed leaves hollow places.</source>
+            <translation>Die Mitte einer dicken Schweißung bleibt viele Minuten weich, wenn sie außen schon hart ist. Frühes Öffnen biegt sie, und eine Feder, der nicht nachgestellt wurde, lässt Hohlstellen.</translation>
+        </message>
+        <message>
+            <source>The plate was %1 on its face, %2; at least %3.</source>
+            <translation>Das Heizelement hatte %1 auf seiner Fläche, %2; mindestens %3.</translation>
+        </message>
+        <message>
+            <source>The plate was %1 on its face, %2; at most %3.</source>
+            <translation>Das Heizelement hatte %1 auf seiner Fläche, %2; höchstens %3.</translation>
+        </message>
+        <message>
+            <source>The plate was just switched on and the shop is cold. Let the plate come to its heat and settle, then measure it on its face.</source>
+            <translation>Das Heizelement ist eben eingeschaltet, die Halle ist kalt. Das Heizelement warm werden und ausgleichen lassen, dann auf seiner Fläche messen.</translation>
+        </message>
+        <message>
+            <source>The reading fell to %1 and was not topped up; at least %2.</source>
+            <translation>Der Skalenwert fiel auf %1 und wurde nicht nachgestellt; mindestens %2.</translation>
+        </message>
+        <message>
+            <source>The reading went up to %1, past its mark at %2.</source>
+            <translation>Der Skalenwert stieg auf %1, über seine Marke bei %2.</translation>
+        </message>
+        <message>
+            <source>The sheets close up as melt flows and shrinks, and the spring loses its rate times that. On a soft spring and a long seam that is a few per cent, which the verdict sees and a bend test does not; on stiff springs, a short seam or a lock that slips it leaves hollow places and a sunk bead.</source>
+            <translation>Die Tafeln rücken nach, wenn Schmelze fließt und schrumpft, und die Feder verliert ihre Rate mal diesen Weg. Auf weicher Feder und langer Naht sind das ein paar Prozent, die das Urteil sieht und ein Biegeversuch nicht; auf steifen Federn, kurzer Naht oder mit einer Sperre, die rutscht, bleiben Hohlstellen und eine eingefallene Wulst.</translation>
+        </message>
+        <message>
+            <source>Thick sheet: patience</source>
+            <translation>Dicke Tafel: Geduld</translation>
+        </message>
+        <message>
+            <source>This lock slips. Without topping up the pressure is gone while the middle of the joint is still molten. Tell the foreman: the bench wants repair. On a sound lock this spring loses no more than a few per cent by itself, as it is soft and follows the sheets; the verdict still asks for the reading.</source>
+            <translation>Diese Sperre rutscht. Ohne Nachstellen ist der Druck weg, solange die Mitte noch geschmolzen ist. Dem Meister sagen: die Bank braucht eine Reparatur. Mit heiler Sperre verliert diese Feder von selbst nur ein paar Prozent, denn sie ist weich und folgt den Tafeln; das Urteil fragt trotzdem nach dem Skalenwert.</translation>
+        </message>
+        <message>
+            <source>This plate was 15 K colder than its display. The bead came slowly and the melt was thin: the first sign is the probe, the second an alignment that takes too long.</source>
+            <translation>Dieses Heizelement war 15 K kälter als seine Anzeige. Die Wulst kam langsam und die Schmelze war dünn: das erste Zeichen ist der Fühler, das zweite ein Angleichen, das zu lange dauert.</translation>
+        </message>
+        <message>
+            <source>This plate was 35 K too hot. Melt that hangs in strings on the plate has been harmed, however fine the bead looks. Set the plate lower and let it settle.</source>
+            <translation>Dieses Heizelement war 35 K zu heiß. Schmelze, die in Fäden am Heizelement hängt, ist geschädigt, so schön die Wulst auch aussieht. Niedriger einstellen und ausgleichen lassen.</translation>
+        </message>
+        <message>
+            <source>This scale stood 3 mm too high, so every force was too small by nearly 190 N. It is set right before the weld, never reckoned in the head.</source>
+            <translation>Diese Skala stand 3 mm zu hoch; jede Kraft war um fast 190 N zu klein. Das wird vor dem Schweißen eingestellt, nie im Kopf gerechnet.</translation>
+        </message>
+        <message>
+            <source>This sheet leaned: its lower side stood 1.2 mm back. Where edges stand apart the bead comes late or not at all, and pressing harder only takes melt from where they touch. Half a millimetre is enough. Clamps, then Shim, sets it right; who leaves it must wait for the lower bead, too.</source>
+            <translation>Diese Tafel war geneigt: ihre Unterseite stand 1,2 mm zurück. Wo Kanten auseinander stehen, kommt die Wulst spät oder nie, und mehr Druck nimmt nur Schmelze von dort, wo sie berühren. Ein halber Millimeter genügt. Klemmen, dann Unterlegen, bringt es in Ordnung; wer es lässt, muss auch auf die untere Wulst warten.</translation>
+        </message>
+        <message>
+            <source>Three in a row</source>
+            <translation>Drei hintereinander</translation>
+        </message>
+        <message>
+            <source>Too hot is not better</source>
+            <translation>Zu heiß ist nicht besser</translation>
+        </message>
+        <message>
+            <source>Two springs, a scale that begins at 2, and clamps that must not be opened under force: here the spring is let off first. Learn your own machine's order from its instructions.</source>
+            <translation>Zwei Federn, eine Skala, die bei 2 beginnt, und Klemmen, die unter Kraft nicht aufgehen dürfen: hier wird zuerst die Feder entspannt. Die Folge der eigenen Maschine steht in ihrer Anleitung.</translation>
+        </message>
+        <message>
+            <source>Weld 10 mm PE-HD by the card, with nothing wrong at the bench. The plate burns and the spring is loaded: at a real machine its own instructions come first.</source>
+            <translation>10 mm PE-HD nach Karte schweißen, an der Bank ist nichts falsch. Das Heizelement verbrennt und die Feder ist gespannt: an einer echten Maschine geht deren Anleitung vor.</translation>
+        </message>
+        <message>
+            <source>What is alike three times is a hand that has learned it. Compare the reaction times and the beads of the three.</source>
+            <translation>Was dreimal gleich wird, hat die Hand gelernt. Reaktionszeiten und Wülste der drei vergleichen.</translation>
+        </message>
+        <message>
+            <source>What sticks to the plate goes into the joint and parts it later.</source>
+            <translation>Was am Heizelement klebt, kommt in die Schweißung und trennt sie später.</translation>
+        </message>
+        <message>
+            <source>What sticks to the plate is pressed into both faces and stays there. The bead shows nothing of it; the bend test breaks flat.</source>
+            <translation>Was am Heizelement klebt, wird in beide Flächen gepresst und bleibt dort. Die Wulst zeigt nichts davon; der Biegeversuch bricht glatt.</translation>
+        </message>
+        <message>
+            <source>Where the edges stand apart the bead comes late or not at all, while the other end gives up its melt.</source>
+            <translation>Wo die Kanten auseinander stehen, kommt die Wulst spät oder nie, während das andere Ende seine Schmelze verliert.</translation>
+        </message>
+        <message>
+            <source>While the plane is soft the force must stay: let back, the melt tears or shrinks into hollow places.</source>
+            <translation>Solange die Fügeebene weich ist, muss die Kraft bleiben: lässt sie nach, reißt die Schmelze oder schrumpft zu Hohlstellen.</translation>
+        </message>
+        <message>
+            <source>Whoever took the call came back too late or just in time by luck. A weld is not left between alignment and the lock; the phone can be answered in cooling.</source>
+            <translation>Wer abgenommen hat, kam zu spät zurück oder mit Glück gerade recht. Zwischen Angleichen und Sperren bleibt man an der Schweißung; ans Telefon geht es beim Abkühlen.</translation>
+        </message>
+        <message>
+            <source>a %1 strength of %2 MPa; allowed: %3 to %4 MPa</source>
+            <translation>eine Festigkeit (%1) von %2 MPa; erlaubt: %3 bis %4 MPa</translation>
+        </message>
+        <message>
+            <source>a PIN has %1 to %2 digits; this one has %3</source>
+            <translation>eine PIN hat %1 bis %2 Ziffern; diese hat %3</translation>
+        </message>
+        <message>
+            <source>a PIN has 1 to %1 digits and nothing else; this one has %2 characters</source>
+            <translation>eine PIN hat 1 bis %1 Ziffern und sonst nichts; diese hat %2 Zeichen</translation>
+        </message>
+        <message>
+            <source>a PIN has 1 to %1 digits and nothing else; this one has %2 digits</source>
+            <translation>eine PIN hat 1 bis %1 Ziffern und sonst nichts; diese hat %2 Ziffern</translation>
+        </message>
+        <message>
+            <source>a bend angle is outside 0 to 180°</source>
+            <translation>ein Biegewinkel liegt außerhalb 0 bis 180°</translation>
+        </message>
+        <message>
+            <source>a bend coupon cracked or not: 1 or 0</source>
+            <translation>eine Biegeprobe riss oder nicht: 1 oder 0</translation>
+        </message>
+        <message>
+            <source>a bend test has no strengths; allowed: angles or displacements of the ram</source>
+            <translation>ein Biegeversuch hat keine Festigkeiten; erlaubt: Winkel oder Wege des Stempels</translation>
+        </message>
+        <message>
+            <source>a damaged line of the spill file</source>
+            <translation>eine beschädigte Zeile der Auffangdatei</translation>
+        </message>
+        <message>
+            <source>a displacement of the ram is outside 0 to 500 mm</source>
+            <translation>ein Weg des Stempels liegt außerhalb 0 bis 500 mm</translation>
+        </message>
+        <message>
+            <source>a document does not have its SHA-256</source>
+            <translation>ein Dokument hat nicht sein SHA-256</translation>
+        </message>
+        <message>
+            <source>a fact of kind "%1" can't have the subject "%2"</source>
+            <translation>ein Eintrag der Art „%1“ kann nicht zu „%2“ gehören</translation>
+        </message>
+        <message>
+            <source>a fifth bench, "%1"; allowed: 4</source>
+            <translation>eine fünfte Bank, „%1“; erlaubt: 4</translation>
+        </message>
+        <message>
+            <source>a foreman needs a PIN, which locks the key of the seal</source>
+            <translation>ein Meister braucht eine PIN; sie schützt den Schlüssel des Siegels</translation>
+        </message>
+        <message>
+            <source>a foreman's PIN has %1 to %2 digits; this one has %3</source>
+            <translation>die PIN eines Meisters hat %1 bis %2 Ziffern; diese hat %3</translation>
+        </message>
+        <message>
+            <source>a foreman's override needs his PIN</source>
+            <translation>wenn ein Meister etwas übergeht, braucht es seine PIN</translation>
+        </message>
+        <message>
+            <source>a gap of %1 mm at the %2 leaves no room for this sheet's edge</source>
+            <translation>ein Abstand von %1 mm (%2) lässt der Kante dieser Tafel keinen Platz</translation>
+        </message>
+        <message>
+            <source>a line ends with CR alone</source>
+            <translation>eine Zeile endet mit CR allein</translation>
+        </message>
+        <message>
+            <source>a new series has no reason; allowed: one only where an earlier series is put right</source>
+            <translation>eine neue Reihe hat keinen Grund; erlaubt: einer nur, wo eine frühere Reihe berichtigt wird</translation>
+        </message>
+        <message>
+            <source>a page of 0 lines; at least 1</source>
+            <translation>eine Seite mit 0 Zeilen; mindestens 1</translation>
+        </message>
+        <message>
+            <source>a point is not a finite number</source>
+            <translation>ein Punkt ist keine endliche Zahl</translation>
+        </message>
+        <message>
+            <source>a power cut of %1 s can't be confirmed: allowed are 0 to 43200 s</source>
+            <translation>ein Stromausfall von %1 s lässt sich nicht bestätigen: erlaubt sind 0 bis 43200 s</translation>
+        </message>
+        <message>
+            <source>a quote is opened and never closed</source>
+            <translation>ein Anführungszeichen öffnet und schließt nie</translation>
+        </message>
+        <message>
+            <source>a quote stands inside a cell that does not begin with one</source>
+            <translation>ein Anführungszeichen steht in einer Zelle, die nicht mit einem beginnt</translation>
+        </message>
+        <message>
+            <source>a reason for "%1" can't be empty</source>
+            <translation>ein Grund für „%1“ darf nicht leer sein</translation>
+        </message>
+        <message>
+            <source>a sheet is of %1, the procedure is for %2: only the same plastic is welded</source>
+            <translation>eine Tafel ist aus %1, die Anweisung für %2: geschweißt wird nur gleicher Kunststoff</translation>
+        </message>
+        <message>
+            <source>a signing key's seed has %1 bytes, expected %2</source>
+            <translation>der Ursprung eines Schlüssels hat %1 Bytes, erwartet %2</translation>
+        </message>
+        <message>
+            <source>a tensile test has no bends; allowed: strengths</source>
+            <translation>ein Zugversuch hat keine Biegewerte; erlaubt: Festigkeiten</translation>
+        </message>
+        <message>
+            <source>a tenth of the thickness, as DVS 2207-1</source>
+            <translation>ein Zehntel der Dicke, wie DVS 2207-1</translation>
+        </message>
+        <message>
+            <source>a text of %1 bytes; allowed: up to %2</source>
+            <translation>ein Text von %1 Bytes; erlaubt: bis %2</translation>
+        </message>
+        <message>
+            <source>a thickness of %1 mm; allowed: 0.1 to 1000 mm</source>
+            <translation>eine Dicke von %1 mm; erlaubt: 0,1 bis 1000 mm</translation>
+        </message>
+        <message>
+            <source>a value is corrected only after the weld is over</source>
+            <translation>ein Wert wird erst berichtigt, wenn die Schweißung vorbei ist</translation>
+        </message>
+        <message>
+            <source>a weld of type %1 can't be opened in a log of %2</source>
+            <translation>eine Schweißung der Art „%1“ lässt sich in einem Logbuch „%2“ nicht beginnen</translation>
+        </message>
+        <message>
+            <source>a weld starts with n 1</source>
+            <translation>eine Schweißung beginnt mit n 1</translation>
+        </message>
+        <message>
+            <source>a weld starts with weld_opened</source>
+            <translation>eine Schweißung beginnt mit weld_opened</translation>
+        </message>
+        <message>
+            <source>a weld without events</source>
+            <translation>eine Schweißung ohne Ereignisse</translation>
+        </message>
+        <message>
+            <source>a zero byte; expected JSON text</source>
+            <translation>ein Null-Byte; erwartet: JSON-Text</translation>
+        </message>
+        <message>
+            <source>above %1, to %2 %3</source>
+            <translation>über %1, bis %2 %3</translation>
+        </message>
+        <message>
+            <source>act %1 of the take is at %2 ms, behind its end at %3 ms</source>
+            <translation>Handgriff %1 der Aufnahme steht bei %2 ms, hinter ihrem Ende bei %3 ms</translation>
+        </message>
+        <message>
+            <source>act %1 of the take, at %2 ms, can't be done at this bench: %3</source>
+            <translation>Handgriff %1 der Aufnahme, bei %2 ms, geht an dieser Bank nicht: %3</translation>
+        </message>
+        <message>
+            <source>after %1 wrong PINs in a row: wait %2</source>
+            <translation>nach %1 falschen PINs hintereinander: %2 warten</translation>
+        </message>
+        <message>
+            <source>alignment can't start: %1 checks are open, the first is %2</source>
+            <translation>das Angleichen kann nicht beginnen: %1 Prüfungen sind offen, die erste ist %2</translation>
+        </message>
+        <message>
+            <source>alignment started</source>
+            <translation>Angleichen begonnen</translation>
+        </message>
+        <message>
+            <source>all along</source>
+            <translation>überall</translation>
+        </message>
+        <message>
+            <source>all readings are the same; a line needs two or more</source>
+            <translation>alle Skalenwerte sind gleich; eine Gerade braucht zwei oder mehr</translation>
+        </message>
+        <message>
+            <source>allowed only in workshop conditions, with hardly any load on the joint at removal and storage, and from %1 mm of wall</source>
+            <translation>erlaubt nur unter Werkstattbedingungen, mit kaum Last auf der Schweißung beim Herausnehmen und Lagern, und ab %1 mm Wand</translation>
+        </message>
+        <message>
+            <source>allowed: a snapshot, a backup, or what log backup made</source>
+            <translation>erlaubt: eine Momentaufnahme, eine Sicherung oder was log backup gemacht hat</translation>
+        </message>
+        <message>
+            <source>allowed: materials and a range, as in "PE-HD, PP 3-20 mm"</source>
+            <translation>erlaubt: Werkstoffe und ein Bereich, wie „PE-HD, PP 3-20 mm“</translation>
+        </message>
+        <message>
+            <source>ambient %1 is not a finite number; allowed %2 to %3 °C</source>
+            <translation>Hallentemperatur %1 ist keine endliche Zahl; erlaubt %2 bis %3 °C</translation>
+        </message>
+        <message>
+            <source>ambient %1 is outside %2 to %3 °C</source>
+            <translation>Hallentemperatur %1 liegt außerhalb %2 bis %3 °C</translation>
+        </message>
+        <message>
+            <source>ambient %1 is outside 5 to 45 °C</source>
+            <translation>Hallentemperatur %1 liegt außerhalb 5 bis 45 °C</translation>
+        </message>
+        <message>
+            <source>ambient %1 °C is outside the classes for which %2 has cooling times</source>
+            <translation>Hallentemperatur %1 °C liegt außerhalb der Klassen, für die %2 Abkühlzeiten hat</translation>
+        </message>
+        <message>
+            <source>ambient %1 °C is outside the classes for which %2 has cooling times, from %3 °C</source>
+            <translation>Hallentemperatur %1 °C liegt außerhalb der Klassen, für die %2 Abkühlzeiten hat, ab %3 °C</translation>
+        </message>
+        <message>
+            <source>ambient %1 °C is outside the classes for which %2 has cooling times, up to %3 °C</source>
+            <translation>Hallentemperatur %1 °C liegt außerhalb der Klassen, für die %2 Abkühlzeiten hat, bis %3 °C</translation>
+        </message>
+        <message>
+            <source>an event body of %1, n %2 was handed over as %3, n %4</source>
+            <translation>ein Ereignis von %1, n %2, wurde als %3, n %4 übergeben</translation>
+        </message>
+        <message>
+            <source>an unconfirmed bridge counts at least 0 ms, not %1</source>
+            <translation>eine unbestätigte Überbrückung zählt mindestens 0 ms, nicht %1</translation>
+        </message>
+        <message>
+            <source>another log stands there now</source>
+            <translation>dort steht jetzt ein anderes Logbuch</translation>
+        </message>
+        <message>
+            <source>another program holds it locked%1</source>
+            <translation>ein anderes Programm hält es gesperrt%1</translation>
+        </message>
+        <message>
+            <source>another program is making a backup there</source>
+            <translation>ein anderes Programm macht dort gerade eine Sicherung</translation>
+        </message>
+        <message>
+            <source>another program is writing this log; close that one first</source>
+            <translation>ein anderes Programm schreibt in dieses Logbuch; erst jenes schließen</translation>
+        </message>
+        <message>
+            <source>another weld is on that bench by now</source>
+            <translation>auf jener Bank ist inzwischen eine andere Schweißung</translation>
+        </message>
+        <message>
+            <source>asks for "%1", and nothing of that is wrong in this lesson</source>
+            <translation>fragt nach „%1“, und davon ist in dieser Lektion nichts falsch</translation>
+        </message>
+        <message>
+            <source>at 1 min and, for more than 6 min of cooling, at a third of it: our judgement</source>
+            <translation>nach 1 min und, bei mehr als 6 min Abkühlen, nach einem Drittel davon: unser Urteil</translation>
+        </message>
+        <message>
+            <source>at place %1</source>
+            <translation>an Stelle %1</translation>
+        </message>
+        <message>
+            <source>at places %1 and %2</source>
+            <translation>an den Stellen %1 und %2</translation>
+        </message>
+        <message>
+            <source>attested by %1, %2, against edition %3</source>
+            <translation>bestätigt von %1, %2, gegen Ausgabe %3</translation>
+        </message>
+        <message>
+            <source>bead measured</source>
+            <translation>Wulst gemessen</translation>
+        </message>
+        <message>
+            <source>bench document</source>
+            <translation>Dokument der Bank</translation>
+        </message>
+        <message>
+            <source>bench of the log</source>
+            <translation>Bank im Logbuch</translation>
+        </message>
+        <message>
+            <source>both sheets are clamped: now the wheel moves the tables</source>
+            <translation>beide Tafeln sind gespannt: jetzt bewegt das Handrad die Tische</translation>
+        </message>
+        <message>
+            <source>build-up time</source>
+            <translation>Zeit des Druckaufbaus</translation>
+        </message>
+        <message>
+            <source>can only be read, not written</source>
+            <translation>nur lesbar, nicht schreibbar</translation>
+        </message>
+        <message>
+            <source>can only be read, not written%1</source>
+            <translation>nur lesbar, nicht schreibbar%1</translation>
+        </message>
+        <message>
+            <source>can't be brought to disk</source>
+            <translation>lässt sich nicht auf die Platte bringen</translation>
+        </message>
+        <message>
+            <source>can't be brought to disk (%1)</source>
+            <translation>lässt sich nicht auf die Platte bringen (%1)</translation>
+        </message>
+        <message>
+            <source>can't be locked (%1)</source>
+            <translation>lässt sich nicht sperren (%1)</translation>
+        </message>
+        <message>
+            <source>can't be made</source>
+            <translation>lässt sich nicht anlegen</translation>
+        </message>
+        <message>
+            <source>can't be made (%1)</source>
+            <translation>lässt sich nicht anlegen (%1)</translation>
+        </message>
+        <message>
+            <source>can't be made; %1</source>
+            <translation>lässt sich nicht anlegen; %1</translation>
+        </message>
+        <message>
+            <source>can't be moved to %1 (%2)</source>
+            <translation>lässt sich nicht nach %1 verschieben (%2)</translation>
+        </message>
+        <message>
+            <source>can't be opened</source>
+            <translation>lässt sich nicht öffnen</translation>
+        </message>
+        <message>
+            <source>can't be opened (%1)</source>
+            <translation>lässt sich nicht öffnen (%1)</translation>
+        </message>
+        <message>
+            <source>can't be opened%1</source>
+            <translation>lässt sich nicht öffnen%1</translation>
+        </message>
+        <message>
+            <source>can't be put in its place</source>
+            <translation>lässt sich nicht an seinen Platz legen</translation>
+        </message>
+        <message>
+            <source>can't be written</source>
+            <translation>lässt sich nicht schreiben</translation>
+        </message>
+        <message>
+            <source>can't be written (%1)</source>
+            <translation>lässt sich nicht schreiben (%1)</translation>
+        </message>
+        <message>
+            <source>card</source>
+            <translation>Karte</translation>
+        </message>
+        <message>
+            <source>check made</source>
+            <translation>Prüfung gemacht</translation>
+        </message>
+        <message>
+            <source>check overridden</source>
+            <translation>Prüfung übergangen</translation>
+        </message>
+        <message>
+            <source>checking a PIN needs %1 MB of memory, and that is not free</source>
+            <translation>eine PIN zu prüfen braucht %1 MB Speicher, und so viel ist nicht frei</translation>
+        </message>
+        <message>
+            <source>clamp both sheets first; then one can be shimmed against the other</source>
+            <translation>erst beide Tafeln spannen; dann lässt sich eine gegen die andere unterlegen</translation>
+        </message>
+        <message>
+            <source>closing waits for a reason: %1 is out of limits</source>
+            <translation>vor dem Abschluss fehlt ein Grund: %1 liegt außerhalb der Grenzen</translation>
+        </message>
+        <message>
+            <source>comes from the calibration's points; leave it out</source>
+            <translation>kommt aus den Kalibrierpunkten; weglassen</translation>
+        </message>
+        <message>
+            <source>cooling along the table's straight line</source>
+            <translation>Abkühlen auf der Geraden der Tabelle</translation>
+        </message>
+        <message>
+            <source>cooling by the upper end of the table's band</source>
+            <translation>Abkühlen nach dem oberen Ende des Tabellenbereichs</translation>
+        </message>
+        <message>
+            <source>cooling is cut by half: full load only after the whole %1 min</source>
+            <translation>das Abkühlen ist halbiert: volle Last erst nach den ganzen %1 min</translation>
+        </message>
+        <message>
+            <source>cooling rule band-end is not offered by %1, whose cooling has no bands; allowed line</source>
+            <translation>Abkühlen nach dem Ende der Spanne (band-end) gibt es in %1 nicht, ohne Spannen; erlaubt: line</translation>
+        </message>
+        <message>
+            <source>cooling time</source>
+            <translation>Abkühlzeit</translation>
+        </message>
+        <message>
+            <source>correcting a value needs a foreman's PIN</source>
+            <translation>einen Wert zu berichtigen braucht die PIN eines Meisters</translation>
+        </message>
+        <message>
+            <source>d MMM</source>
+            <extracomment>Qt's pattern of a date without its year; "'de'" stands for a word</extracomment>
+            <translation>d. MMM</translation>
+        </message>
+        <message>
+            <source>ddd d MMMM</source>
+            <extracomment>Qt's pattern of a date without its year; "'de'" stands for a word</extracomment>
+            <translation>ddd d. MMMM</translation>
+        </message>
+        <message>
+            <source>decided</source>
+            <translation>entschieden</translation>
+        </message>
+        <message>
+            <source>deciding on a joint needs a foreman's PIN</source>
+            <translation>über eine Schweißung zu entscheiden braucht die PIN eines Meisters</translation>
+        </message>
+        <message>
+            <source>does not begin where the class before it ends</source>
+            <translation>beginnt nicht, wo die Klasse davor endet</translation>
+        </message>
+        <message>
+            <source>does not cover the same thicknesses as the table</source>
+            <translation>deckt nicht dieselben Dicken wie die Tabelle</translation>
+        </message>
+        <message>
+            <source>does not end with "%1"</source>
+            <translation>endet nicht mit „%1“</translation>
+        </message>
+        <message>
+            <source>drag %1 N is outside 0 to %2 N</source>
+            <translation>Schleppkraft %1 N liegt außerhalb 0 bis %2 N</translation>
+        </message>
+        <message>
+            <source>drag %1 is not a number; allowed 0 to %2 N</source>
+            <translation>Schleppkraft %1 ist keine Zahl; erlaubt 0 bis %2 N</translation>
+        </message>
+        <message>
+            <source>drag measured</source>
+            <translation>Schleppkraft gemessen</translation>
+        </message>
+        <message>
+            <source>drag reading %1 is below the scale's zero of %2</source>
+            <translation>der Skalenwert der Schleppkraft %1 liegt unter dem Nullpunkt %2 der Skala</translation>
+        </message>
+        <message>
+            <source>drag was not measured; it is taken as 0 N</source>
+            <translation>Schleppkraft nicht gemessen; mit 0 N gerechnet</translation>
+        </message>
+        <message>
+            <source>event %1 is another in chain %2 than in chain %3</source>
+            <translation>Ereignis %1 ist in Kette %2 ein anderes als in Kette %3</translation>
+        </message>
+        <message>
+            <source>expected a JSON object</source>
+            <translation>erwartet: ein JSON-Objekt</translation>
+        </message>
+        <message>
+            <source>faces met</source>
+            <translation>Fügen</translation>
+        </message>
+        <message>
+            <source>from %1 mm</source>
+            <translation>ab %1 mm</translation>
+        </message>
+        <message>
+            <source>from the torn end of the write-ahead log; its hash is not that of its body</source>
+            <translation>vom abgerissenen Ende des Journals; die Prüfsumme passt nicht zum Inhalt</translation>
+        </message>
+        <message>
+            <source>from zero to drag</source>
+            <translation>von null bis Schleppkraft</translation>
+        </message>
+        <message>
+            <source>give %1 at %2 mm, outside %3 to %4%5</source>
+            <translation>ergeben %1 bei %2 mm, außerhalb %3 bis %4%5</translation>
+        </message>
+        <message>
+            <source>going on without the check "%1" needs a reason</source>
+            <translation>ohne die Prüfung „%1“ weiterzumachen braucht einen Grund</translation>
+        </message>
+        <message>
+            <source>graded</source>
+            <translation>bewertet</translation>
+        </message>
+        <message>
+            <source>half a division, %1 %2, is more than twice the tolerance of %3 %4 (%5): bench %6 can't show this seam's %7; allowed divisions up to %8 %9</source>
+            <translation>ein halber Strich, %1 %2, ist mehr als das Doppelte der Toleranz von %3 %4 (%5): Bank %6 kann die %7 dieser Naht nicht zeigen; erlaubt: Striche bis %8 %9</translation>
+        </message>
+        <message>
+            <source>half cooling is not allowed by %1; allowed: the whole cooling time</source>
+            <translation>halbes Abkühlen ist in %1 nicht erlaubt; erlaubt: die ganze Abkühlzeit</translation>
+        </message>
+        <message>
+            <source>half cooling of %1 mm; %2</source>
+            <translation>halbes Abkühlen bei %1 mm; %2</translation>
+        </message>
+        <message>
+            <source>half cooling of a joint that is loaded at once; %1</source>
+            <translation>halbes Abkühlen einer Schweißung, die gleich belastet wird; %1</translation>
+        </message>
+        <message>
+            <source>half cooling outside workshop conditions; %1</source>
+            <translation>halbes Abkühlen außerhalb von Werkstattbedingungen; %1</translation>
+        </message>
+        <message>
+            <source>hands out the right row; leave thickness_mm out</source>
+            <translation>gibt die richtige Zeile aus; thickness_mm weglassen</translation>
+        </message>
+        <message>
+            <source>has %1 MB free, too little for the photos and what must stay free beside them</source>
+            <translation>hat %1 MB frei, zu wenig für die Fotos und für das, was daneben frei bleiben muss</translation>
+        </message>
+        <message>
+            <source>has %1 free, and a copy of this log takes up to %2</source>
+            <translation>hat %1 frei; eine Kopie dieses Logbuchs braucht bis zu %2</translation>
+        </message>
+        <message>
+            <source>has %1 free, and a copy of this log takes up to %2 and must leave %3 free</source>
+            <translation>hat %1 frei; eine Kopie dieses Logbuchs braucht bis zu %2 und muss %3 frei lassen</translation>
+        </message>
+        <message>
+            <source>has %1 letters; allowed: up to %2</source>
+            <translation>hat %1 Zeichen; erlaubt: bis %2</translation>
+        </message>
+        <message>
+            <source>has 0 bytes, so it is no log</source>
+            <translation>hat 0 Bytes, also kein Logbuch</translation>
+        </message>
+        <message>
+            <source>has no value from %1 to %2 mm, and gaps does not declare %3 there</source>
+            <translation>hat keinen Wert von %1 bis %2 mm, und gaps erklärt %3 dort nicht</translation>
+        </message>
+        <message>
+            <source>holds %1 rows of another log ("%2", expected "%3"); move it away, or put its own log back</source>
+            <translation>enthält %1 Zeilen eines anderen Logbuchs („%2“, erwartet „%3“); wegräumen oder sein eigenes Logbuch zurücklegen</translation>
+        </message>
+        <message>
+            <source>holds keys, and others than its owner may read or write it; take that right away (chmod 600)</source>
+            <translation>enthält Schlüssel, und andere als der Eigentümer dürfen es lesen oder schreiben; dieses Recht wegnehmen (chmod 600)</translation>
+        </message>
+        <message>
+            <source>holds neither a table nor a formula</source>
+            <translation>enthält weder eine Tabelle noch eine Formel</translation>
+        </message>
+        <message>
+            <source>holds no class</source>
+            <translation>enthält keine Klasse</translation>
+        </message>
+        <message>
+            <source>holds no lesson (*.json)</source>
+            <translation>enthält keine Lektion (*.json)</translation>
+        </message>
+        <message>
+            <source>holds no procedure (*.json)</source>
+            <translation>enthält keine Anweisung (*.json)</translation>
+        </message>
+        <message>
+            <source>holds no rows</source>
+            <translation>enthält keine Zeilen</translation>
+        </message>
+        <message>
+            <source>how far it is moved</source>
+            <translation>wie weit bewegt wird</translation>
+        </message>
+        <message>
+            <source>how far it is pushed</source>
+            <translation>wie weit geschoben wird</translation>
+        </message>
+        <message>
+            <source>is a %1 log, expected a %2 log</source>
+            <translation>ist ein Logbuch „%1“, erwartet: ein Logbuch „%2“</translation>
+        </message>
+        <message>
+            <source>is a %1 log; practice stands in a practice log only</source>
+            <translation>ist ein Logbuch „%1“; Übungen stehen nur in einem Übungslogbuch</translation>
+        </message>
+        <message>
+            <source>is a database, but not a joint log (application id %1, expected %2 or %3)</source>
+            <translation>ist eine Datenbank, aber kein Logbuch (Kennung %1, erwartet %2 oder %3)</translation>
+        </message>
+        <message>
+            <source>is a folder, expected a file</source>
+            <translation>ist ein Ordner, erwartet: eine Datei</translation>
+        </message>
+        <message>
+            <source>is a folder, expected a log file</source>
+            <translation>ist ein Ordner, erwartet: eine Logbuchdatei</translation>
+        </message>
+        <message>
+            <source>is a folder; allowed: the name of a file</source>
+            <translation>ist ein Ordner; erlaubt: der Name einer Datei</translation>
+        </message>
+        <message>
+            <source>is a live log and no copy of one</source>
+            <translation>ist ein laufendes Logbuch und keine Kopie</translation>
+        </message>
+        <message>
+            <source>is above the solid's density</source>
+            <translation>liegt über der Dichte des Festen</translation>
+        </message>
+        <message>
+            <source>is band-end, but a class has no table</source>
+            <translation>ist band-end, aber eine Klasse hat keine Tabelle</translation>
+        </message>
+        <message>
+            <source>is empty</source>
+            <translation>ist leer</translation>
+        </message>
+        <message>
+            <source>is empty; allowed: %1</source>
+            <translation>ist leer; erlaubt: %1</translation>
+        </message>
+        <message>
+            <source>is empty; allowed: %1, several with + between</source>
+            <translation>ist leer; erlaubt: %1, mehrere mit + dazwischen</translation>
+        </message>
+        <message>
+            <source>is gone, and its write-ahead log stands there without it</source>
+            <translation>ist weg, und sein Journal steht allein da</translation>
+        </message>
+        <message>
+            <source>is missing</source>
+            <translation>fehlt</translation>
+        </message>
+        <message>
+            <source>is missing: only the first class may have no lower limit</source>
+            <translation>fehlt: nur die erste Klasse darf keine untere Grenze haben</translation>
+        </message>
+        <message>
+            <source>is not %1 hexadecimal digits</source>
+            <translation>sind nicht %1 Hexadezimalziffern</translation>
+        </message>
+        <message>
+            <source>is not 32 or 96 hexadecimal digits</source>
+            <translation>sind nicht 32 oder 96 Hexadezimalziffern</translation>
+        </message>
+        <message>
+            <source>is not a database, so it is no log</source>
+            <translation>ist keine Datenbank, also kein Logbuch</translation>
+        </message>
+        <message>
+            <source>is not a field that is known here</source>
+            <translation>ist hier kein bekanntes Feld</translation>
+        </message>
+        <message>
+            <source>is not a list</source>
+            <translation>ist keine Liste</translation>
+        </message>
+        <message>
+            <source>is not a list of numbers</source>
+            <translation>ist keine Liste von Zahlen</translation>
+        </message>
+        <message>
+            <source>is not a list of texts</source>
+            <translation>ist keine Liste von Texten</translation>
+        </message>
+        <message>
+            <source>is not a list of whole numbers</source>
+            <translation>ist keine Liste ganzer Zahlen</translation>
+        </message>
+        <message>
+            <source>is not a regular file</source>
+            <translation>ist keine gewöhnliche Datei</translation>
+        </message>
+        <message>
+            <source>is not a regular file, expected a log file</source>
+            <translation>ist keine gewöhnliche Datei, erwartet: eine Logbuchdatei</translation>
+        </message>
+        <message>
+            <source>is not seamclock-job/1</source>
+            <translation>ist nicht seamclock-job/1</translation>
+        </message>
+        <message>
+            <source>is not what the station signed</source>
+            <translation>ist nicht, was das Tablet unterschrieben hat</translation>
+        </message>
+        <message>
+            <source>is the log itself</source>
+            <translation>ist das Logbuch selbst</translation>
+        </message>
+        <message>
+            <source>is the rate itself where the unit is mm; leave it out</source>
+            <translation>ist die Rate selbst, wo die Einheit mm ist; weglassen</translation>
+        </message>
+        <message>
+            <source>is there already and is no copy of this log but of another; it is left as it is</source>
+            <translation>ist schon da, als Kopie eines anderen Logbuchs; bleibt, wie es ist</translation>
+        </message>
+        <message>
+            <source>is there already and is no copy of this log; it is left as it is</source>
+            <translation>ist schon da und keine Kopie dieses Logbuchs; bleibt, wie es ist</translation>
+        </message>
+        <message>
+            <source>is there already; it is never overwritten</source>
+            <translation>ist schon da; wird nie überschrieben</translation>
+        </message>
+        <message>
+            <source>it answers n %1, the last step that can be is n %2</source>
+            <translation>antwortet auf n %1, der letzte mögliche Schritt ist n %2</translation>
+        </message>
+        <message>
+            <source>it belongs to %1, not to %2</source>
+            <translation>gehört zu %1, nicht zu %2</translation>
+        </message>
+        <message>
+            <source>it bridges from boot %1, the weld's is %2</source>
+            <translation>überbrückt vom Start %1, die Schweißung ist vom Start %2</translation>
+        </message>
+        <message>
+            <source>it can't be set aside: %1</source>
+            <translation>lässt sich nicht beiseite legen: %1</translation>
+        </message>
+        <message>
+            <source>it comes %1 ms after the step; allowed are 10000 ms on the same boot</source>
+            <translation>kommt %1 ms nach dem Schritt; erlaubt sind 10000 ms seit demselben Start</translation>
+        </message>
+        <message>
+            <source>it is wished on the bench "%1", which is not planned for</source>
+            <translation>gewünscht ist Bank „%1“, und für die wird nicht geplant</translation>
+        </message>
+        <message>
+            <source>it was stopped</source>
+            <translation>abgebrochen</translation>
+        </message>
+        <message>
+            <source>its document is not in the log, so there are no actual forces</source>
+            <translation>ihr Dokument ist nicht im Logbuch, daher keine Ist-Kräfte</translation>
+        </message>
+        <message>
+            <source>its folder can't be brought to disk</source>
+            <translation>sein Ordner lässt sich nicht auf die Platte bringen</translation>
+        </message>
+        <message>
+            <source>its folder can't be written to (%1)</source>
+            <translation>sein Ordner ist nicht schreibbar (%1)</translation>
+        </message>
+        <message>
+            <source>its folder can't hold a write-ahead log (journal mode "%1", expected "wal")</source>
+            <translation>sein Ordner erlaubt kein vorausgeschriebenes Journal (Modus „%1“, erwartet „wal“)</translation>
+        </message>
+        <message>
+            <source>its head row says %1 rows, and the last row is %2</source>
+            <translation>die Kopfzeile nennt %1 Zeilen, und die letzte Zeile ist %2</translation>
+        </message>
+        <message>
+            <source>its head row says %1 rows, and the last row is %2; "log verify" tells more</source>
+            <translation>die Kopfzeile nennt %1 Zeilen, und die letzte Zeile ist %2; „log verify“ sagt mehr</translation>
+        </message>
+        <message>
+            <source>its head, row %1, %2; "log verify" tells more</source>
+            <translation>ihr Kopf, Zeile %1, %2; „log verify“ sagt mehr</translation>
+        </message>
+        <message>
+            <source>its instant lies before the last event's</source>
+            <translation>sein Zeitpunkt liegt vor dem des letzten Ereignisses</translation>
+        </message>
+        <message>
+            <source>its interval runs backwards: %1 to %2 ms</source>
+            <translation>seine Spanne läuft rückwärts: %1 bis %2 ms</translation>
+        </message>
+        <message>
+            <source>its structure is damaged (%1)</source>
+            <translation>der Aufbau ist beschädigt (%1)</translation>
+        </message>
+        <message>
+            <source>its structure is damaged%1</source>
+            <translation>der Aufbau ist beschädigt%1</translation>
+        </message>
+        <message>
+            <source>joint %1 is still open on this bench</source>
+            <translation>Schweißung %1 ist auf dieser Bank noch offen</translation>
+        </message>
+        <message>
+            <source>joint numbered</source>
+            <translation>Nummer auf der Tafel</translation>
+        </message>
+        <message>
+            <source>larger than %1 bytes, the most allowed</source>
+            <translation>größer als %1 Bytes, die höchstens erlaubt sind</translation>
+        </message>
+        <message>
+            <source>length %1 mm is outside %2 to %3 mm of bench %4</source>
+            <translation>Länge %1 mm liegt außerhalb %2 bis %3 mm von Bank %4</translation>
+        </message>
+        <message>
+            <source>lies above melting_C</source>
+            <translation>liegt über melting_C</translation>
+        </message>
+        <message>
+            <source>lies on a network file system, where a live log can't be used safely; use a log on this machine, or a published copy of it</source>
+            <translation>liegt auf einem Netzlaufwerk, wo ein laufendes Logbuch nicht sicher ist; ein Logbuch auf diesem Gerät nehmen oder eine Kopie davon</translation>
+        </message>
+        <message>
+            <source>line %1</source>
+            <translation>Zeile %1</translation>
+        </message>
+        <message>
+            <source>line %1, %2: %3</source>
+            <translation>Zeile %1, %2: %3</translation>
+        </message>
+        <message>
+            <source>median of alignment %1 ms is outside 1 to %2 ms</source>
+            <translation>der Median des Angleichens von %1 ms liegt außerhalb 1 bis %2 ms</translation>
+        </message>
+        <message>
+            <source>melt flow rate %1 is outside 0.2 to 1.7 g/10 min (190/5), the ranges of DVS 2207-1</source>
+            <translation>Schmelzindex %1 liegt außerhalb 0,2 bis 1,7 g/10 min (190/5), der Bereiche von DVS 2207-1</translation>
+        </message>
+        <message>
+            <source>melt flow rates %1 and %2 are far apart: %3</source>
+            <translation>die Schmelzindizes %1 und %2 liegen weit auseinander: %3</translation>
+        </message>
+        <message>
+            <source>melt flow rates %1 and %2 were measured differently and can't be compared</source>
+            <translation>die Schmelzindizes %1 und %2 sind verschieden gemessen und nicht vergleichbar</translation>
+        </message>
+        <message>
+            <source>more points than the %1 that are allowed</source>
+            <translation>mehr Punkte als die %1, die erlaubt sind</translation>
+        </message>
+        <message>
+            <source>more than %1 lengths in one clamping; allowed: up to %2</source>
+            <translation>mehr als %1 Längen in einer Spannung; erlaubt: bis %2</translation>
+        </message>
+        <message>
+            <source>n %1 is not an event that still stands</source>
+            <translation>n %1 ist kein Ereignis, das noch gilt</translation>
+        </message>
+        <message>
+            <source>names "%1" twice</source>
+            <translation>nennt „%1“ zweimal</translation>
+        </message>
+        <message>
+            <source>needs one class with from_C or to_C, beyond which it corrects</source>
+            <translation>braucht eine Klasse mit from_C oder to_C, jenseits derer berichtigt wird</translation>
+        </message>
+        <message>
+            <source>nested deeper than %1 levels, the most allowed</source>
+            <translation>tiefer verschachtelt als %1 Ebenen, die höchstens erlaubt sind</translation>
+        </message>
+        <message>
+            <source>no %1 coupon is given; allowed: 1 to %2</source>
+            <translation>keine Probe angegeben (%1); erlaubt: 1 bis %2</translation>
+        </message>
+        <message>
+            <source>no batch is named; allowed: its name as it is on the sheet</source>
+            <translation>keine Charge genannt; erlaubt: ihr Name, wie er auf der Tafel steht</translation>
+        </message>
+        <message>
+            <source>no bench that is here can make it</source>
+            <translation>keine Bank, die da ist, kann sie machen</translation>
+        </message>
+        <message>
+            <source>no cell is named; allowed: one or more cells of %1</source>
+            <translation>kein Feld genannt; erlaubt: ein oder mehrere Felder von %1</translation>
+        </message>
+        <message>
+            <source>no column has a value for any thickness</source>
+            <translation>keine Spalte hat einen Wert für irgendeine Dicke</translation>
+        </message>
+        <message>
+            <source>no edition is named; allowed: the edition of the shop's copy of the standard, as it is printed on it</source>
+            <translation>keine Ausgabe genannt; erlaubt: die Ausgabe der Norm im Betrieb, wie sie darauf gedruckt ist</translation>
+        </message>
+        <message>
+            <source>no folder for the %1 log: neither XDG_DATA_HOME nor HOME is an absolute path; name a log with --log FILE</source>
+            <translation>kein Ordner für das Logbuch „%1“: weder XDG_DATA_HOME noch HOME ist ein vollständiger Pfad; ein Logbuch nennen mit --log FILE</translation>
+        </message>
+        <message>
+            <source>no heat estimate: alignment has not begun</source>
+            <translation>keine Wärmeschätzung: das Angleichen hat nicht begonnen</translation>
+        </message>
+        <message>
+            <source>no heat estimate: procedure %1 lacks %2 for %3 mm</source>
+            <translation>keine Wärmeschätzung: der Anweisung %1 fehlt für %3 mm: %2</translation>
+        </message>
+        <message>
+            <source>no heat values for the material "%1"; allowed: %2</source>
+            <translation>keine Wärmewerte für den Werkstoff „%1“; erlaubt: %2</translation>
+        </message>
+        <message>
+            <source>no material is named; allowed: as PE-HD</source>
+            <translation>kein Werkstoff genannt; erlaubt: wie PE-HD</translation>
+        </message>
+        <message>
+            <source>no offcut that this bench can take would help; take a spring of at most %1 N for one %2</source>
+            <translation>kein Reststück, das auf diese Bank passt, würde helfen; eine Feder mit höchstens %1 N je %2 nehmen</translation>
+        </message>
+        <message>
+            <source>no one range of DVS 2207-1 (0.3 to 1.7, 0.2 to 0.7) holds both</source>
+            <translation>kein Bereich von DVS 2207-1 (0,3 bis 1,7; 0,2 bis 0,7) enthält beide</translation>
+        </message>
+        <message>
+            <source>no practice with this plan: it lacks %1</source>
+            <translation>Üben geht mit diesem Plan nicht: es fehlt %1</translation>
+        </message>
+        <message>
+            <source>no reason is given; allowed: a few words why</source>
+            <translation>kein Grund genannt; erlaubt: ein paar Worte, warum</translation>
+        </message>
+        <message>
+            <source>no reason is owed for "%1"</source>
+            <translation>für „%1“ wird kein Grund verlangt</translation>
+        </message>
+        <message>
+            <source>no seam length is given; allowed %1 to %2 mm of bench %3</source>
+            <translation>keine Nahtlänge angegeben; erlaubt %1 bis %2 mm von Bank %3</translation>
+        </message>
+        <message>
+            <source>no such file</source>
+            <translation>keine solche Datei</translation>
+        </message>
+        <message>
+            <source>no such file, or not readable</source>
+            <translation>keine solche Datei, oder nicht lesbar</translation>
+        </message>
+        <message>
+            <source>no such folder, or not readable</source>
+            <translation>kein solcher Ordner, oder nicht lesbar</translation>
+        </message>
+        <message>
+            <source>no such row</source>
+            <translation>keine solche Zeile</translation>
+        </message>
+        <message>
+            <source>no weld "%1" is in this log</source>
+            <translation>keine Schweißung „%1“ ist in diesem Logbuch</translation>
+        </message>
+        <message>
+            <source>no weld "%1" is open here</source>
+            <translation>keine Schweißung „%1“ ist hier offen</translation>
+        </message>
+        <message>
+            <source>nobody attested "%1" of %2; allowed: a cell that is attested</source>
+            <translation>niemand hat „%1“ von %2 bestätigt; erlaubt: ein bestätigtes Feld</translation>
+        </message>
+        <message>
+            <source>nobody here is "%1"</source>
+            <translation>niemand hier ist „%1“</translation>
+        </message>
+        <message>
+            <source>not readable</source>
+            <translation>nicht lesbar</translation>
+        </message>
+        <message>
+            <source>not straight enough: point %1 (reading %2, %3 N) is %4 N off the line; allowed %5 N, 2 % of the largest force (our judgement)</source>
+            <translation>nicht gerade genug: Punkt %1 (Skalenwert %2, %3 N) liegt %4 N neben der Geraden; erlaubt %5 N, 2 % der größten Kraft (unser Urteil)</translation>
+        </message>
+        <message>
+            <source>not valid JSON</source>
+            <translation>kein gültiges JSON</translation>
+        </message>
+        <message>
+            <source>nothing came since the last seal, which covers row %1</source>
+            <translation>seit dem letzten Siegel, das Zeile %1 deckt, kam nichts dazu</translation>
+        </message>
+        <message>
+            <source>one is more than %1 times the other (our judgement)</source>
+            <translation>einer ist mehr als das %1fache des anderen (unser Urteil)</translation>
+        </message>
+        <message>
+            <source>only a foreman can allow this weld</source>
+            <translation>nur ein Meister kann diese Schweißung erlauben</translation>
+        </message>
+        <message>
+            <source>parent</source>
+            <translation>Grundwerkstoff</translation>
+        </message>
+        <message>
+            <source>photo added</source>
+            <translation>Foto dazu</translation>
+        </message>
+        <message>
+            <source>plan replaced</source>
+            <translation>Plan ersetzt</translation>
+        </message>
+        <message>
+            <source>plan replaced %1</source>
+            <translation>Plan ersetzt %1</translation>
+        </message>
+        <message>
+            <source>plate target %1 °C can't be judged: %2 has no plate window</source>
+            <translation>Heizelement-Soll %1 °C nicht zu beurteilen: %2 hat dafür keinen Bereich</translation>
+        </message>
+        <message>
+            <source>plate target %1 °C is outside %2 to %3 °C of %4</source>
+            <translation>Heizelement-Soll %1 °C liegt außerhalb %2 bis %3 °C von %4</translation>
+        </message>
+        <message>
+            <source>practice record</source>
+            <translation>Übungsprotokoll</translation>
+        </message>
+        <message>
+            <source>practice weld %1 was broken off when the program ended: no take was kept</source>
+            <translation>Übungsschweißung %1 brach ab, als das Programm endete: keine Aufnahme</translation>
+        </message>
+        <message>
+            <source>pressure locked</source>
+            <translation>Handrad gesperrt</translation>
+        </message>
+        <message>
+            <source>pressure times thickness times length: common practice, no source</source>
+            <translation>Druck mal Dicke mal Länge: übliche Praxis, keine Quelle</translation>
+        </message>
+        <message>
+            <source>procedure %1 can't be welded with yet: it lacks %2, which the shop fills and attests first</source>
+            <translation>mit der Anweisung %1 lässt sich noch nicht schweißen: es fehlt, der Betrieb trägt ein und bestätigt zuerst: %2</translation>
+        </message>
+        <message>
+            <source>procedure %1 can't be welded with yet: the shop filled in %2, which a foreman attests first</source>
+            <translation>mit der Anweisung %1 lässt sich noch nicht schweißen: vom Betrieb eingetragen, ein Meister bestätigt zuerst: %2</translation>
+        </message>
+        <message>
+            <source>procedure of the log</source>
+            <translation>Anweisung im Logbuch</translation>
+        </message>
+        <message>
+            <source>reading taken</source>
+            <translation>Skala abgelesen</translation>
+        </message>
+        <message>
+            <source>reason given</source>
+            <translation>Grund genannt</translation>
+        </message>
+        <message>
+            <source>recheck</source>
+            <translation>Ablesen beim Abkühlen</translation>
+        </message>
+        <message>
+            <source>record</source>
+            <translation>Protokoll</translation>
+        </message>
+        <message>
+            <source>recursive triggers can't be turned on</source>
+            <translation>verschachtelte Auslöser lassen sich nicht einschalten</translation>
+        </message>
+        <message>
+            <source>release step</source>
+            <translation>Schritt beim Ausspannen</translation>
+        </message>
+        <message>
+            <source>release step "%1" does not fit while %2: this bench's next is "%3"</source>
+            <translation>der Schritt „%1“ passt nicht in dieser Phase: %2. Als nächstes kommt an dieser Bank „%3“</translation>
+        </message>
+        <message>
+            <source>remark made</source>
+            <translation>Vermerk gemacht</translation>
+        </message>
+        <message>
+            <source>report</source>
+            <translation>Bericht</translation>
+        </message>
+        <message>
+            <source>row %1, an event of %2, is not what was written</source>
+            <translation>Zeile %1, ein Ereignis von %2, ist nicht, was geschrieben wurde</translation>
+        </message>
+        <message>
+            <source>scale in %1 from %2, %3</source>
+            <translation>Skala in %1 ab %2, %3</translation>
+        </message>
+        <message>
+            <source>scale zero</source>
+            <translation>Nullpunkt der Skala</translation>
+        </message>
+        <message>
+            <source>seam %1 asks for the procedure "%2", which is not there; allowed: %3</source>
+            <translation>Naht %1 verlangt die Anweisung „%2“, und die ist nicht da; erlaubt: %3</translation>
+        </message>
+        <message>
+            <source>set by the foreman inside the window</source>
+            <translation>vom Meister innerhalb des Bereichs gewählt</translation>
+        </message>
+        <message>
+            <source>signal seen</source>
+            <translation>Signal gesehen</translation>
+        </message>
+        <message>
+            <source>signed off</source>
+            <translation>abgezeichnet</translation>
+        </message>
+        <message>
+            <source>signing off needs a foreman's PIN</source>
+            <translation>Abzeichnen braucht die PIN eines Meisters</translation>
+        </message>
+        <message>
+            <source>soak started</source>
+            <translation>Anwärmen begonnen</translation>
+        </message>
+        <message>
+            <source>soak time</source>
+            <translation>Anwärmzeit</translation>
+        </message>
+        <message>
+            <source>soak: just in contact; %1</source>
+            <translation>Anwärmen: nur in Berührung; %1</translation>
+        </message>
+        <message>
+            <source>soak: just in contact; the drag, %1 %2, is under the scale's first division</source>
+            <translation>Anwärmen: nur in Berührung; die Schleppkraft, %1 %2, liegt unter dem ersten Strich der Skala</translation>
+        </message>
+        <message>
+            <source>soak: the drag of %1 holds the table on by more than the %2 that soak allows: the reading would have to be %3</source>
+            <translation>Anwärmen: die Schleppkraft von %1 hält den Tisch fester an als die %2, die das Anwärmen erlaubt: der Skalenwert müsste %3 sein</translation>
+        </message>
+        <message>
+            <source>soak: the reading %1 %2 is below %3 %4, the lowest that the calibration covers: its force is worked out, not measured</source>
+            <translation>Anwärmen: der Skalenwert %1 %2 liegt unter %3 %4, dem kleinsten kalibrierten: seine Kraft ist gerechnet, nicht gemessen</translation>
+        </message>
+        <message>
+            <source>something stands behind a cell's closing quote</source>
+            <translation>hinter dem schließenden Anführungszeichen einer Zelle steht etwas</translation>
+        </message>
+        <message>
+            <source>spring scale</source>
+            <translation>Federskala</translation>
+        </message>
+        <message>
+            <source>stands beside soak_aim or soak_max; only one can hold</source>
+            <translation>steht neben soak_aim oder soak_max; nur eins kann gelten</translation>
+        </message>
+        <message>
+            <source>step backdated</source>
+            <translation>Schritt früher gesetzt</translation>
+        </message>
+        <message>
+            <source>step taken back</source>
+            <translation>Schritt zurückgenommen</translation>
+        </message>
+        <message>
+            <source>stopped by a person's word after a power cut</source>
+            <translation>nach einem Stromausfall auf das Wort einer Person hin abgebrochen</translation>
+        </message>
+        <message>
+            <source>synchronous writing can't be turned on</source>
+            <translation>sicheres Schreiben lässt sich nicht einschalten</translation>
+        </message>
+        <message>
+            <source>that seam is made by now</source>
+            <translation>jene Naht ist inzwischen gemacht</translation>
+        </message>
+        <message>
+            <source>the %1 can't be begun</source>
+            <translation>lässt sich nicht beginnen: %1</translation>
+        </message>
+        <message>
+            <source>the %1 can't be ended</source>
+            <translation>lässt sich nicht abschließen: %1</translation>
+        </message>
+        <message>
+            <source>the %1 can't be written to "%2"</source>
+            <translation>%1: lässt sich nicht nach „%2“ schreiben</translation>
+        </message>
+        <message>
+            <source>the %1 can't be written to "%2": %3</source>
+            <translation>%1: lässt sich nicht nach „%2“ schreiben: %3</translation>
+        </message>
+        <message>
+            <source>the PIN is wrong</source>
+            <translation>die PIN ist falsch</translation>
+        </message>
+        <message>
+            <source>the PIN is wrong; the next try in %1</source>
+            <translation>die PIN ist falsch; nächster Versuch in %1</translation>
+        </message>
+        <message>
+            <source>the bars are closed: the sheet can't be lifted out</source>
+            <translation>die Balken sind zu: die Tafel lässt sich nicht herausheben</translation>
+        </message>
+        <message>
+            <source>the bars aren't closed on a sheet</source>
+            <translation>die Balken sind auf keiner Tafel zu</translation>
+        </message>
+        <message>
+            <source>the beginning of the chain was changed</source>
+            <translation>der Anfang der Kette wurde verändert</translation>
+        </message>
+        <message>
+            <source>the bench "%1" is there already</source>
+            <translation>die Bank „%1“ ist schon da</translation>
+        </message>
+        <message>
+            <source>the bench of %1</source>
+            <translation>die Bank von %1</translation>
+        </message>
+        <message>
+            <source>the bench's own data</source>
+            <translation>eigene Angaben der Bank</translation>
+        </message>
+        <message>
+            <source>the boot is still the same; there is nothing to bridge</source>
+            <translation>das Gerät läuft noch seit demselben Start; es gibt nichts zu überbrücken</translation>
+        </message>
+        <message>
+            <source>the calibration's 95 % band is ± %1 at the set reading, more than half of the force's tolerance of ± %2 (our judgement)</source>
+            <translation>das 95-%-Band der Kalibrierung ist ± %1 beim Sollwert, mehr als die halbe Toleranz der Kraft von ± %2 (unser Urteil)</translation>
+        </message>
+        <message>
+            <source>the card of %1 has %2 sources and %3 warnings, more than one page holds at 5.5 points; allowed: one page</source>
+            <translation>die Karte von %1 hat %2 Quellen und %3 Warnungen, mehr als mit 5,5 Punkt auf eine Seite passen; erlaubt: eine Seite</translation>
+        </message>
+        <message>
+            <source>the card that this lesson hands out lacks what a weld needs</source>
+            <translation>der Karte, die diese Lektion ausgibt, fehlt, was eine Schweißung braucht</translation>
+        </message>
+        <message>
+            <source>the card's bench</source>
+            <translation>die Bank der Karte</translation>
+        </message>
+        <message>
+            <source>the card's page can't be begun in memory</source>
+            <translation>die Seite der Karte lässt sich nicht beginnen</translation>
+        </message>
+        <message>
+            <source>the card's page can't be ended in memory</source>
+            <translation>die Seite der Karte lässt sich nicht abschließen</translation>
+        </message>
+        <message>
+            <source>the chain is of the world "%1", and the file of "%2"</source>
+            <translation>die Kette ist von der Welt „%1“, die Datei von „%2“</translation>
+        </message>
+        <message>
+            <source>the chain is of the world "%1", expected "%2"</source>
+            <translation>die Kette ist von der Welt „%1“, erwartet „%2“</translation>
+        </message>
+        <message>
+            <source>the check "%1" can only be overridden by a foreman</source>
+            <translation>die Prüfung „%1“ kann nur ein Meister übergehen</translation>
+        </message>
+        <message>
+            <source>the check "%1" can only be overridden by a foreman: the scale doesn't show what it asks</source>
+            <translation>die Prüfung „%1“ kann nur ein Meister übergehen: die Skala zeigt nicht, was sie verlangt</translation>
+        </message>
+        <message>
+            <source>the check "%1" is not one of this weld's checks</source>
+            <translation>die Prüfung „%1“ gehört nicht zu dieser Schweißung</translation>
+        </message>
+        <message>
+            <source>the clamps aren't closed on both sheets</source>
+            <translation>die Klemmen sind nicht auf beiden Tafeln zu</translation>
+        </message>
+        <message>
+            <source>the cold spot's depth [K]</source>
+            <translation>die Tiefe der kalten Stelle [K]</translation>
+        </message>
+        <message>
+            <source>the cold spot's place</source>
+            <translation>der Ort der kalten Stelle</translation>
+        </message>
+        <message>
+            <source>the cold spot's width</source>
+            <translation>die Breite der kalten Stelle</translation>
+        </message>
+        <message>
+            <source>the column is missing; allowed: %1</source>
+            <translation>die Spalte fehlt; erlaubt: %1</translation>
+        </message>
+        <message>
+            <source>the column stands there twice; allowed: once</source>
+            <translation>die Spalte steht zweimal da; erlaubt: einmal</translation>
+        </message>
+        <message>
+            <source>the columns are parted by ";"; allowed: commas</source>
+            <translation>die Spalten sind mit „;“ getrennt; erlaubt: Kommas</translation>
+        </message>
+        <message>
+            <source>the columns label, material, procedure, thickness_mm, length_mm</source>
+            <translation>die Spalten label, material, procedure, thickness_mm, length_mm</translation>
+        </message>
+        <message>
+            <source>the copy can't be brought to disk</source>
+            <translation>die Kopie lässt sich nicht auf die Platte bringen</translation>
+        </message>
+        <message>
+            <source>the copy was stopped before it was complete</source>
+            <translation>die Kopie wurde abgebrochen, bevor sie vollständig war</translation>
+        </message>
+        <message>
+            <source>the copy's folder can't be brought to disk</source>
+            <translation>der Ordner der Kopie lässt sich nicht auf die Platte bringen</translation>
+        </message>
+        <message>
+            <source>the date "%1" is none; allowed 0000-01-01 to 9999-12-31</source>
+            <translation>das Datum „%1“ gibt es nicht; erlaubt 0000-01-01 bis 9999-12-31</translation>
+        </message>
+        <message>
+            <source>the day %1 has not come yet; allowed: up to %2</source>
+            <translation>der Tag %1 ist noch nicht da; erlaubt: bis %2</translation>
+        </message>
+        <message>
+            <source>the day can't be sealed yet: %1</source>
+            <translation>der Tag lässt sich noch nicht siegeln: %1</translation>
+        </message>
+        <message>
+            <source>the disk is full%1</source>
+            <translation>die Platte ist voll%1</translation>
+        </message>
+        <message>
+            <source>the disk reports an error%1</source>
+            <translation>die Platte meldet einen Fehler%1</translation>
+        </message>
+        <message>
+            <source>the document %1 is gone</source>
+            <translation>das Dokument %1 ist weg</translation>
+        </message>
+        <message>
+            <source>the drag [N]</source>
+            <translation>die Schleppkraft [N]</translation>
+        </message>
+        <message>
+            <source>the draught's factor</source>
+            <translation>der Faktor der Zugluft</translation>
+        </message>
+        <message>
+            <source>the edge's lean [mm]</source>
+            <translation>die Neigung der Kante [mm]</translation>
+        </message>
+        <message>
+            <source>the edges are hot: a sheet is shimmed before the plate comes in</source>
+            <translation>die Kanten sind heiß: unterlegt wird, bevor das Heizelement kommt</translation>
+        </message>
+        <message>
+            <source>the edges are joined: nobody can touch them</source>
+            <translation>die Kanten sind gefügt: niemand kann sie berühren</translation>
+        </message>
+        <message>
+            <source>the field "%1" stands twice</source>
+            <translation>das Feld „%1“ steht zweimal da</translation>
+        </message>
+        <message>
+            <source>the file is empty; expected a JSON object</source>
+            <translation>die Datei ist leer; erwartet: ein JSON-Objekt</translation>
+        </message>
+        <message>
+            <source>the file is empty; expected the header reading,force_N</source>
+            <translation>die Datei ist leer; erwartet: die Kopfzeile reading,force_N</translation>
+        </message>
+        <message>
+            <source>the folder "%1" for photos can't be made</source>
+            <translation>der Ordner „%1“ für Fotos lässt sich nicht anlegen</translation>
+        </message>
+        <message>
+            <source>the folder "%1" for tables can't be made</source>
+            <translation>der Ordner „%1“ für Tabellen lässt sich nicht anlegen</translation>
+        </message>
+        <message>
+            <source>the folder "%1" for the practice log can't be made; allowed: a folder that can be written</source>
+            <translation>der Ordner „%1“ für das Übungslogbuch lässt sich nicht anlegen; erlaubt: ein schreibbarer Ordner</translation>
+        </message>
+        <message>
+            <source>the folder %1 is not there</source>
+            <translation>der Ordner %1 ist nicht da</translation>
+        </message>
+        <message>
+            <source>the folder can't be made</source>
+            <translation>der Ordner lässt sich nicht anlegen</translation>
+        </message>
+        <message>
+            <source>the folder for photos can't be made</source>
+            <translation>der Ordner für Fotos lässt sich nicht anlegen</translation>
+        </message>
+        <message>
+            <source>the folder for published copies is not there; allowed: a folder</source>
+            <translation>der Ordner für Kopien ist nicht da; erlaubt: ein Ordner</translation>
+        </message>
+        <message>
+            <source>the gap</source>
+            <translation>der Abstand</translation>
+        </message>
+        <message>
+            <source>the gap is the sheet's thickness, twice that before the second sheet, by the bench's rule: common practice, no source</source>
+            <translation>Abstand gleich Tafeldicke, doppelt vor der zweiten Tafel, nach der Regel der Bank: übliche Praxis, keine Quelle</translation>
+        </message>
+        <message>
+            <source>the heat estimate was stopped</source>
+            <translation>die Wärmeschätzung wurde abgebrochen</translation>
+        </message>
+        <message>
+            <source>the id "%1" is another file's too</source>
+            <translation>die Kennung „%1“ hat auch eine andere Datei</translation>
+        </message>
+        <message>
+            <source>the job folder "%1" has no job; allowed: a folder with job-*.json</source>
+            <translation>der Auftragsordner „%1“ hat keinen Auftrag; erlaubt: ein Ordner mit job-*.json</translation>
+        </message>
+        <message>
+            <source>the joining pressure</source>
+            <translation>der Fügedruck</translation>
+        </message>
+        <message>
+            <source>the last day %1 is no date; allowed: as in "2031-06-30"</source>
+            <translation>der letzte Tag %1 ist kein Datum; erlaubt: wie „2031-06-30“</translation>
+        </message>
+        <message>
+            <source>the lesson %1</source>
+            <translation>die Lektion %1</translation>
+        </message>
+        <message>
+            <source>the lesson needs the %1 "%2", and this shop has none of that name</source>
+            <translation>die Lektion braucht: %1 „%2“, und in diesem Betrieb gibt es nichts dieses Namens</translation>
+        </message>
+        <message>
+            <source>the line has no force at a reading of %1, which is outside -%2 to %3</source>
+            <translation>die Gerade hat keine Kraft bei einem Skalenwert von %1; der liegt außerhalb -%2 bis %3</translation>
+        </message>
+        <message>
+            <source>the list of joints has no place for more than %1 opened at one instant</source>
+            <translation>die Liste fasst nicht mehr als %1 Schweißungen, die im selben Augenblick begonnen wurden</translation>
+        </message>
+        <message>
+            <source>the list of joints is being made anew, %1 rows are still to be read</source>
+            <translation>die Liste der Schweißungen entsteht gerade neu, %1 Zeilen sind noch zu lesen</translation>
+        </message>
+        <message>
+            <source>the lock's creep [mm/min]</source>
+            <translation>das Kriechen der Sperre [mm/min]</translation>
+        </message>
+        <message>
+            <source>the log has no chain</source>
+            <translation>das Logbuch hat keine Kette</translation>
+        </message>
+        <message>
+            <source>the log has no rows, so there is nothing to seal</source>
+            <translation>das Logbuch hat keine Zeilen, also gibt es nichts zu siegeln</translation>
+        </message>
+        <message>
+            <source>the log holds an open weld on the bench "%1" but not the bench itself</source>
+            <translation>das Logbuch enthält eine offene Schweißung auf der Bank „%1“, aber nicht die Bank selbst</translation>
+        </message>
+        <message>
+            <source>the log names a document of the bench "%1" that is not in it</source>
+            <translation>das Logbuch nennt ein Dokument der Bank „%1“, das es nicht enthält</translation>
+        </message>
+        <message>
+            <source>the log names the procedure %1 and lacks it</source>
+            <translation>das Logbuch nennt die Anweisung %1 und enthält sie nicht</translation>
+        </message>
+        <message>
+            <source>the log was moved or deleted while it was in use</source>
+            <translation>das Logbuch wurde bei der Arbeit verschoben oder gelöscht</translation>
+        </message>
+        <message>
+            <source>the machine was started again before the lock: cut back and plane again</source>
+            <translation>das Gerät wurde vor dem Sperren neu gestartet: zurückschneiden und neu hobeln</translation>
+        </message>
+        <message>
+            <source>the machine was started again meanwhile; the clock must be bridged</source>
+            <translation>das Gerät wurde inzwischen neu gestartet; die Uhr muss überbrückt werden</translation>
+        </message>
+        <message>
+            <source>the machine's boot id can't be read from %1: without it no time can be trusted after a restart</source>
+            <translation>die Startkennung des Geräts ist nicht lesbar in %1: ohne sie ist nach einem Neustart keiner Zeit zu trauen</translation>
+        </message>
+        <message>
+            <source>the machine's boot id in %1 is "%2", not 32 hexadecimal digits in groups</source>
+            <translation>die Startkennung des Geräts in %1 ist „%2“, nicht 32 Hexadezimalziffern in Gruppen</translation>
+        </message>
+        <message>
+            <source>the middle of the procedure's window</source>
+            <translation>die Mitte des Bereichs der Anweisung</translation>
+        </message>
+        <message>
+            <source>the most allowed, %1, is under the scale's first division</source>
+            <translation>das höchste Erlaubte, %1, liegt unter dem ersten Strich der Skala</translation>
+        </message>
+        <message>
+            <source>the name has %1 characters; allowed: 1 to %2</source>
+            <translation>der Name hat %1 Zeichen; erlaubt: 1 bis %2</translation>
+        </message>
+        <message>
+            <source>the name holds a control character, or begins or ends with a blank</source>
+            <translation>der Name enthält ein Steuerzeichen oder beginnt oder endet mit einem Leerzeichen</translation>
+        </message>
+        <message>
+            <source>the nearest division, %1 %2, lies outside %3 to %4 %5; the band is extended to it</source>
+            <translation>der nächste Strich, %1 %2, liegt außerhalb %3 bis %4 %5; das Band reicht jetzt bis zu ihm</translation>
+        </message>
+        <message>
+            <source>the next n is %1</source>
+            <translation>das nächste n ist %1</translation>
+        </message>
+        <message>
+            <source>the number of stations</source>
+            <translation>die Zahl der Stellen</translation>
+        </message>
+        <message>
+            <source>the person's id "%1" is not "person:" and 1 to 40 of a-z, 0-9 and "-"</source>
+            <translation>die Kennung „%1“ ist nicht „person:“ und 1 bis 40 Zeichen aus a-z, 0-9 und „-“</translation>
+        </message>
+        <message>
+            <source>the photo "%1"</source>
+            <translation>das Foto „%1“</translation>
+        </message>
+        <message>
+            <source>the photos can't be listed (%1)</source>
+            <translation>die Fotos lassen sich nicht auflisten (%1)</translation>
+        </message>
+        <message>
+            <source>the place</source>
+            <translation>die Stelle</translation>
+        </message>
+        <message>
+            <source>the plan has no release order: it needs at least one step</source>
+            <translation>der Plan hat keine Folge zum Ausspannen: mindestens ein Schritt ist nötig</translation>
+        </message>
+        <message>
+            <source>the plan has no scale: a weld needs a bench</source>
+            <translation>der Plan hat keine Skala: eine Schweißung braucht eine Bank</translation>
+        </message>
+        <message>
+            <source>the plan is not ready to weld: %1 is missing</source>
+            <translation>der Plan ist noch nicht zum Schweißen: es fehlt %1</translation>
+        </message>
+        <message>
+            <source>the plan is not ready to weld: %1 was filled in by the shop and is not attested</source>
+            <translation>der Plan ist noch nicht zum Schweißen: vom Betrieb eingetragen und nicht bestätigt: %1</translation>
+        </message>
+        <message>
+            <source>the plan of seam %1 has no times</source>
+            <translation>der Plan von Naht %1 hat keine Zeiten</translation>
+        </message>
+        <message>
+            <source>the plate can't be wiped between the edges; bring it out first</source>
+            <translation>das Heizelement lässt sich zwischen den Kanten nicht putzen; erst herausnehmen</translation>
+        </message>
+        <message>
+            <source>the plate is between the edges; bring it out first</source>
+            <translation>das Heizelement ist zwischen den Kanten; erst herausnehmen</translation>
+        </message>
+        <message>
+            <source>the plate is between the tables; bring it out first</source>
+            <translation>das Heizelement ist zwischen den Tischen; erst herausnehmen</translation>
+        </message>
+        <message>
+            <source>the plate is in already, or on its way</source>
+            <translation>das Heizelement ist schon drin oder auf dem Weg</translation>
+        </message>
+        <message>
+            <source>the plate is out already, or on its way</source>
+            <translation>das Heizelement ist schon draußen oder auf dem Weg</translation>
+        </message>
+        <message>
+            <source>the plate's offset [K]</source>
+            <translation>die Abweichung des Heizelements [K]</translation>
+        </message>
+        <message>
+            <source>the plate's target</source>
+            <translation>Soll des Heizelements</translation>
+        </message>
+        <message>
+            <source>the plate's temperature</source>
+            <translation>die Temperatur des Heizelements</translation>
+        </message>
+        <message>
+            <source>the points are too large for a line to be fitted</source>
+            <translation>die Punkte sind zu groß, um eine Gerade hindurchzulegen</translation>
+        </message>
+        <message>
+            <source>the practice record can't be begun in memory</source>
+            <translation>das Übungsprotokoll lässt sich nicht beginnen</translation>
+        </message>
+        <message>
+            <source>the practice record can't be ended in memory</source>
+            <translation>das Übungsprotokoll lässt sich nicht abschließen</translation>
+        </message>
+        <message>
+            <source>the printer "%1" can't be used</source>
+            <translation>der Drucker „%1“ ist nicht zu benutzen</translation>
+        </message>
+        <message>
+            <source>the printer "%1" does not take the %2</source>
+            <translation>der Drucker „%1“ nimmt nicht an: %2</translation>
+        </message>
+        <message>
+            <source>the procedure "%1" is not there</source>
+            <translation>die Anweisung „%1“ ist nicht da</translation>
+        </message>
+        <message>
+            <source>the procedure "%1" of that joint is not here any more</source>
+            <translation>die Anweisung „%1“ jener Schweißung ist nicht mehr da</translation>
+        </message>
+        <message>
+            <source>the procedure %1 is not attested in %2; allowed: one that is</source>
+            <translation>die Anweisung %1 ist nicht bestätigt in %2; erlaubt: eine bestätigte</translation>
+        </message>
+        <message>
+            <source>the procedure %1 says nothing of %2; allowed: one that a foreman filled</source>
+            <translation>die Anweisung %1 sagt nichts zu %2; erlaubt: eine, die ein Meister ausgefüllt hat</translation>
+        </message>
+        <message>
+            <source>the procedure of this weld, %1, is neither on this tablet nor in its log</source>
+            <translation>die Anweisung dieser Schweißung, %1, ist weder auf diesem Tablet noch in ihrem Logbuch</translation>
+        </message>
+        <message>
+            <source>the procedures that come with the program are not there: neither %1 nor its source tree; name their folder in SEAMCLOCK_RESOURCES</source>
+            <translation>die Anweisungen des Programms sind nicht da: weder %1 noch sein Quellbaum; ihren Ordner in SEAMCLOCK_RESOURCES nennen</translation>
+        </message>
+        <message>
+            <source>the program ended in mid-weld, and the virtual bench with it</source>
+            <translation>das Programm endete mitten in der Schweißung, und die virtuelle Bank mit ihm</translation>
+        </message>
+        <message>
+            <source>the rate %1 N per unit is not positive: a spring's force must rise with its reading</source>
+            <translation>die Rate von %1 N je Einheit ist nicht positiv: die Kraft einer Feder muss mit dem Skalenwert steigen</translation>
+        </message>
+        <message>
+            <source>the reading</source>
+            <translation>der Skalenwert</translation>
+        </message>
+        <message>
+            <source>the replay was stopped</source>
+            <translation>die Wiedergabe wurde abgebrochen</translation>
+        </message>
+        <message>
+            <source>the report can't be written to "%1": %2</source>
+            <translation>der Bericht lässt sich nicht nach „%1“ schreiben: %2</translation>
+        </message>
+        <message>
+            <source>the report would have more than %1 joints; allowed: a shorter time or a narrower filter, or the joints as CSV</source>
+            <translation>der Bericht hätte mehr als %1 Schweißungen; erlaubt: kürzere Zeit oder engerer Filter, oder die Schweißungen als CSV</translation>
+        </message>
+        <message>
+            <source>the scale's divisions of %1 %2 can hardly show the tolerance of %3 %4: %5</source>
+            <translation>die Striche der Skala von %1 %2 zeigen die Toleranz von %3 %4 kaum: %5</translation>
+        </message>
+        <message>
+            <source>the scale's readings</source>
+            <translation>die Skalenwerte</translation>
+        </message>
+        <message>
+            <source>the scale's zero error</source>
+            <translation>der Nullfehler der Skala</translation>
+        </message>
+        <message>
+            <source>the scope %1 can't be read; %2</source>
+            <translation>der Geltungsbereich %1 ist nicht lesbar; %2</translation>
+        </message>
+        <message>
+            <source>the scope %1 goes from %2 to %3 mm; allowed: 0.1 to 1000 mm, from thin to thick</source>
+            <translation>der Geltungsbereich %1 geht von %2 bis %3 mm; erlaubt: 0,1 bis 1000 mm, von dünn nach dick</translation>
+        </message>
+        <message>
+            <source>the scope has %1 signs; allowed: up to %2</source>
+            <translation>der Geltungsbereich hat %1 Zeichen; erlaubt: bis %2</translation>
+        </message>
+        <message>
+            <source>the score is not wanted any more</source>
+            <translation>die Auswertung ist nicht mehr gefragt</translation>
+        </message>
+        <message>
+            <source>the sheet</source>
+            <translation>die Tafel</translation>
+        </message>
+        <message>
+            <source>the sheet is clamped; its edge can't be got at</source>
+            <translation>die Tafel ist gespannt; an ihre Kante kommt niemand heran</translation>
+        </message>
+        <message>
+            <source>the sheet is out already</source>
+            <translation>die Tafel ist schon draußen</translation>
+        </message>
+        <message>
+            <source>the sheet would no longer stand out of its clamps</source>
+            <translation>die Tafel stünde nicht mehr aus ihren Klemmen heraus</translation>
+        </message>
+        <message>
+            <source>the sheets are %1 and %2 mm thick, %3 mm apart; allowed a tenth of the thinner, %4 mm</source>
+            <translation>die Tafeln sind %1 und %2 mm dick, %3 mm Unterschied; erlaubt ein Zehntel der dünneren, %4 mm</translation>
+        </message>
+        <message>
+            <source>the sheets aren't joined: there is nothing to lift out</source>
+            <translation>die Tafeln sind nicht gefügt: es gibt nichts herauszuheben</translation>
+        </message>
+        <message>
+            <source>the sheets' grades differ, %1 and %2: colour does not matter, but conductive, flame-retardant or other types (PP-H, PP-B, PP-R) are not mixed unasked</source>
+            <translation>die Tafeln sind verschiedene Typen, %1 und %2: die Farbe zählt nicht, aber leitfähige, flammgeschützte oder andere Typen (PP-H, PP-B, PP-R) werden nicht ohne Rückfrage gemischt</translation>
+        </message>
+        <message>
+            <source>the soak time, while there is no median of this bench: common practice, no source</source>
+            <translation>die Anwärmzeit, solange es keinen Median dieser Bank gibt: übliche Praxis, keine Quelle</translation>
+        </message>
+        <message>
+            <source>the spring's rate in N/mm</source>
+            <translation>die Federrate in N/mm</translation>
+        </message>
+        <message>
+            <source>the step would come before the one it follows</source>
+            <translation>der Schritt käme vor den, dem er folgt</translation>
+        </message>
+        <message>
+            <source>the table "%1" is gone</source>
+            <translation>die Tabelle „%1“ fehlt</translation>
+        </message>
+        <message>
+            <source>the table can't be written to "%1" (%2)</source>
+            <translation>die Tabelle lässt sich nicht nach „%1“ schreiben (%2)</translation>
+        </message>
+        <message>
+            <source>the take %1</source>
+            <translation>die Aufnahme %1</translation>
+        </message>
+        <message>
+            <source>the take's weld is "%1"; allowed: weld: and its UUID</source>
+            <translation>die Schweißung der Aufnahme ist „%1“; erlaubt: weld: und ihre UUID</translation>
+        </message>
+        <message>
+            <source>the value falls before %1 mm; a source that says so needs "falls_by_declaration": true</source>
+            <translation>der Wert fällt vor %1 mm; eine Quelle, die das sagt, braucht "falls_by_declaration": true</translation>
+        </message>
+        <message>
+            <source>the value jumps down from %1 to %2 at %3 mm; a source that says so needs "falls_by_declaration": true</source>
+            <translation>der Wert springt von %1 auf %2 herunter bei %3 mm; eine Quelle, die das sagt, braucht "falls_by_declaration": true</translation>
+        </message>
+        <message>
+            <source>the weld "%1" is open elsewhere</source>
+            <translation>die Schweißung „%1“ ist anderswo offen</translation>
+        </message>
+        <message>
+            <source>the weld is over</source>
+            <translation>die Schweißung ist vorbei</translation>
+        </message>
+        <message>
+            <source>the wheel is locked; unlock it first</source>
+            <translation>das Handrad ist gesperrt; erst lösen</translation>
+        </message>
+        <message>
+            <source>the wheel isn't locked</source>
+            <translation>das Handrad ist nicht gesperrt</translation>
+        </message>
+        <message>
+            <source>the wheel's speed</source>
+            <translation>die Geschwindigkeit des Handrads</translation>
+        </message>
+        <message>
+            <source>the whole</source>
+            <translation>das Ganze</translation>
+        </message>
+        <message>
+            <source>there are %1 files like "%2" already</source>
+            <translation>es gibt schon %1 Dateien wie „%2“</translation>
+        </message>
+        <message>
+            <source>there are %1 mm between the edges; the plate needs %2 mm</source>
+            <translation>zwischen den Kanten sind %1 mm; das Heizelement braucht %2 mm</translation>
+        </message>
+        <message>
+            <source>there are %1 of that day already</source>
+            <translation>es gibt schon %1 von diesem Tag</translation>
+        </message>
+        <message>
+            <source>there are %1 of that name already</source>
+            <translation>es gibt schon %1 dieses Namens</translation>
+        </message>
+        <message>
+            <source>there is a file of that name</source>
+            <translation>es gibt dort eine Datei dieses Namens</translation>
+        </message>
+        <message>
+            <source>there is a foreman already, who adds everybody else</source>
+            <translation>es gibt schon einen Meister; der trägt alle anderen ein</translation>
+        </message>
+        <message>
+            <source>there is no column %1; allowed: %2</source>
+            <translation>es gibt keine Spalte %1; erlaubt: %2</translation>
+        </message>
+        <message>
+            <source>there is no header line; allowed: %1</source>
+            <translation>es gibt keine Kopfzeile; erlaubt: %1</translation>
+        </message>
+        <message>
+            <source>there is no joint on this bench to go on from</source>
+            <translation>auf dieser Bank gibt es keine Schweißung, nach der es weitergehen könnte</translation>
+        </message>
+        <message>
+            <source>there is no lesson "%1"; allowed: %2</source>
+            <translation>es gibt keine Lektion „%1“; erlaubt: %2</translation>
+        </message>
+        <message>
+            <source>there is no printer "%1"; allowed: %2</source>
+            <translation>es gibt keinen Drucker „%1“; erlaubt: %2</translation>
+        </message>
+        <message>
+            <source>there is no printer on this machine; the %1 can be kept as a PDF</source>
+            <translation>an diesem Gerät ist kein Drucker; als PDF geht es: %1</translation>
+        </message>
+        <message>
+            <source>there is no seam</source>
+            <translation>es gibt keine Naht</translation>
+        </message>
+        <message>
+            <source>there is no seam under the header</source>
+            <translation>unter der Kopfzeile steht keine Naht</translation>
+        </message>
+        <message>
+            <source>there is no series "%1"; allowed: one that coupons list shows</source>
+            <translation>es gibt keine Reihe „%1“; erlaubt: eine, die coupons list zeigt</translation>
+        </message>
+        <message>
+            <source>thickness %1 mm is outside %2 to %3 mm of %4</source>
+            <translation>Dicke %1 mm liegt außerhalb %2 bis %3 mm von %4</translation>
+        </message>
+        <message>
+            <source>thickness %1 mm is outside %2 to %3 mm of bench %4</source>
+            <translation>Dicke %1 mm liegt außerhalb %2 bis %3 mm von Bank %4</translation>
+        </message>
+        <message>
+            <source>this is a copy: nothing can be written to it</source>
+            <translation>das ist eine Kopie: nichts lässt sich hineinschreiben</translation>
+        </message>
+        <message>
+            <source>this log has no take of %1</source>
+            <translation>dieses Logbuch hat keine Aufnahme von %1</translation>
+        </message>
+        <message>
+            <source>this sheet is clamped already</source>
+            <translation>diese Tafel ist schon gespannt</translation>
+        </message>
+        <message>
+            <source>total length %1 mm is outside %2 to %3 mm of bench %4</source>
+            <translation>Gesamtlänge %1 mm liegt außerhalb %2 bis %3 mm von Bank %4</translation>
+        </message>
+        <message>
+            <source>trial</source>
+            <translation>Probe</translation>
+        </message>
+        <message>
+            <source>trial, %1</source>
+            <translation>Probe, %1</translation>
+        </message>
+        <message>
+            <source>twice the median of this bench's last such welds: our judgement</source>
+            <translation>das Doppelte des Medians der letzten solchen Schweißungen dieser Bank: unser Urteil</translation>
+        </message>
+        <message>
+            <source>until</source>
+            <translation>bis</translation>
+        </message>
+        <message>
+            <source>value corrected</source>
+            <translation>Wert berichtigt</translation>
+        </message>
+        <message>
+            <source>waits in the spill file</source>
+            <translation>wartet in der Auffangdatei</translation>
+        </message>
+        <message>
+            <source>was deleted</source>
+            <translation>wurde gelöscht</translation>
+        </message>
+        <message>
+            <source>was not written as it was read</source>
+            <translation>wurde nicht so geschrieben, wie es gelesen wurde</translation>
+        </message>
+        <message>
+            <source>was written by a newer program (version %1, this program reads 1 to %2)</source>
+            <translation>stammt von einem neueren Programm (Version %1, dieses liest 1 bis %2)</translation>
+        </message>
+        <message>
+            <source>weld %1 such seams in one clamping, or take a spring of at most %2 N for one %3</source>
+            <translation>%1 solche Nähte in einer Spannung schweißen, oder eine Feder mit höchstens %2 N je %3</translation>
+        </message>
+        <message>
+            <source>weld an offcut of %1 mm beside it, or %2 such seams in one clamping, or take a spring of at most %3 N for one %4</source>
+            <translation>ein Reststück von %1 mm danebenschweißen, oder %2 solche Nähte in einer Spannung, oder eine Feder mit höchstens %3 N je %4</translation>
+        </message>
+        <message>
+            <source>weld an offcut of %1 mm beside it, or take a spring of at most %2 N for one %3</source>
+            <translation>ein Reststück von %1 mm danebenschweißen, oder eine Feder mit höchstens %2 N je %3</translation>
+        </message>
+        <message>
+            <source>weld closed</source>
+            <translation>Schweißung abgeschlossen</translation>
+        </message>
+        <message>
+            <source>weld opened</source>
+            <translation>Schweißung begonnen</translation>
+        </message>
+        <message>
+            <source>weld stopped</source>
+            <translation>Schweißung abgebrochen</translation>
+        </message>
+        <message>
+            <source>welded</source>
+            <translation>geschweißt</translation>
+        </message>
+        <message>
+            <source>what was made at the practice bench can't be kept in a log of %1</source>
+            <translation>was an der Übungsbank gemacht wurde, kommt nicht in ein Logbuch für: %1</translation>
+        </message>
+        <message>
+            <source>within limits</source>
+            <translation>in den Grenzen</translation>
+        </message>
+        <message>
+            <source>within limits with remarks</source>
+            <translation>in den Grenzen, mit Vermerk</translation>
+        </message>
+        <message>
+            <source>zero and (force, drag and preload) by the spring's rate, from the bench's own data: common practice, no source</source>
+            <translation>Null und (Kraft, Schleppkraft und Vorlast) durch die Federrate, aus den Angaben der Bank: übliche Praxis, keine Quelle</translation>
+        </message>
+        <message>
+            <source>zero is the division nearest to the aim</source>
+            <translation>null ist der Strich, der dem Ziel am nächsten ist</translation>
         </message>
     </context>
 </TS>

@@ -393,7 +393,7 @@
         </message>
         <message>
             <source>%1, event %2: %3</source>
-            <translation>%1, evento %2: %3</translation>
+            <translation>%1, suceso %2: %3</translation>
         </message>
         <message>
             <source>%1, face %2</source>
@@ -925,7 +925,7 @@
         </message>
         <message>
             <source>As in: PE-HD, PP 3-20 mm until 2031-06-30</source>
-            <translation>Así: PE-HD, PP 3-20 mm until 2031-06-30</translation>
+            <translation>Así: PE-HD, PP 3-20 mm hasta 2031-06-30</translation>
         </message>
         <message>
             <source>As measured, both the same.</source>
@@ -7489,6 +7489,2864 @@
         <message>
             <source>− 10 s</source>
             <translation>− 10 s</translation>
+        </message>
+        <message>
+            <source>"%1" can't be corrected in %2; these can: %3</source>
+            <translation>«%1» no se puede corregir en %2; sí estos: %3</translation>
+        </message>
+        <message>
+            <source>"%1" can't be read; allowed: a file that can be read</source>
+            <translation>no se puede leer «%1»; permitido: un archivo legible</translation>
+        </message>
+        <message>
+            <source>"%1" can't be written (%2)</source>
+            <translation>no se puede escribir «%1» (%2)</translation>
+        </message>
+        <message>
+            <source>"%1" does not name a weld</source>
+            <translation>«%1» no nombra ninguna soldadura</translation>
+        </message>
+        <message>
+            <source>"%1" holds %2 bytes; allowed: to %3</source>
+            <translation>«%1» contiene %2 bytes; permitido: hasta %3</translation>
+        </message>
+        <message>
+            <source>"%1" holds more than small letters, digits and hyphens</source>
+            <translation>«%1» contiene algo más que minúsculas, cifras y guiones</translation>
+        </message>
+        <message>
+            <source>"%1" is no cell of %2; allowed: a name that the procedure's list of cells shows</source>
+            <translation>«%1» no es una casilla de %2; permitido: un nombre de la lista de casillas del procedimiento</translation>
+        </message>
+        <message>
+            <source>"%1" is no id; allowed: small letters, digits and hyphens</source>
+            <translation>«%1» no es un identificador; permitido: minúsculas, cifras y guiones</translation>
+        </message>
+        <message>
+            <source>"%1" is no test; allowed: tensile, bend</source>
+            <translation>«%1» no es un ensayo; permitido: tensile, bend</translation>
+        </message>
+        <message>
+            <source>"%1" is no verdict of this program</source>
+            <translation>«%1» no es un dictamen de este programa</translation>
+        </message>
+        <message>
+            <source>"%1" is not "%2"</source>
+            <translation>«%1» no es «%2»</translation>
+        </message>
+        <message>
+            <source>"%1" is not %2</source>
+            <translation>«%1» no es %2</translation>
+        </message>
+        <message>
+            <source>"%1" is not a date like 2030-01-07</source>
+            <translation>«%1» no es una fecha como 2030-01-07</translation>
+        </message>
+        <message>
+            <source>"%1" is not a date; allowed: 0000-01-01 to 9999-12-31</source>
+            <translation>«%1» no es una fecha; permitido: 0000-01-01 a 9999-12-31</translation>
+        </message>
+        <message>
+            <source>"%1" is not a number; allowed: numbers with a dot, parted by commas</source>
+            <translation>«%1» no es un número; permitido: números con punto, separados por comas</translation>
+        </message>
+        <message>
+            <source>"%1" is not a whole number for %2</source>
+            <translation>«%1» no es un número entero para %2</translation>
+        </message>
+        <message>
+            <source>"%1" is not in %2; allowed: a weld that the list of joints shows</source>
+            <translation>«%1» no está en %2; permitido: una soldadura que muestre la lista</translation>
+        </message>
+        <message>
+            <source>"%1" is not one of %2</source>
+            <translation>«%1» no es ninguno de %2</translation>
+        </message>
+        <message>
+            <source>"%1" is not one of handwheel, foot_lever</source>
+            <translation>«%1» no es ninguno de handwheel, foot_lever</translation>
+        </message>
+        <message>
+            <source>"%1" is not one of line, band-end</source>
+            <translation>«%1» no es ninguno de line, band-end</translation>
+        </message>
+        <message>
+            <source>"%1" is not one of seen, memory, common_practice, derived</source>
+            <translation>«%1» no es ninguno de seen, memory, common_practice, derived</translation>
+        </message>
+        <message>
+            <source>"%1" is not one of warmer, colder</source>
+            <translation>«%1» no es ninguno de warmer, colder</translation>
+        </message>
+        <message>
+            <source>"%1" stands twice</source>
+            <translation>«%1» está dos veces</translation>
+        </message>
+        <message>
+            <source>"attested" is what a foreman says in a log, with his PIN; a file says seen, memory, common_practice or derived</source>
+            <translation>«attested» lo dice un encargado en un registro, con su PIN; un archivo dice seen, memory, common_practice o derived</translation>
+        </message>
+        <message>
+            <source>%1 % a kelvin, longer when colder, %2 to %3 °C</source>
+            <translation>%1 % por kelvin, más largo con más frío, %2 a %3 °C</translation>
+        </message>
+        <message>
+            <source>%1 % a kelvin, longer when warmer, %2 to %3 °C</source>
+            <translation>%1 % por kelvin, más largo con más calor, %2 a %3 °C</translation>
+        </message>
+        <message>
+            <source>%1 %2 coupons; allowed: 1 to %3</source>
+            <translation>%1 probetas (%2); permitido: 1 a %3</translation>
+        </message>
+        <message>
+            <source>%1 %2 is not a finite number with a decimal point</source>
+            <translation>%1 %2 no es un número finito con punto decimal</translation>
+        </message>
+        <message>
+            <source>%1 %2 is outside %3 to %4</source>
+            <translation>%1 %2 está fuera de %3 a %4</translation>
+        </message>
+        <message>
+            <source>%1 %2 is outside %3 to %4%5</source>
+            <translation>%1 %2 está fuera de %3 a %4%5</translation>
+        </message>
+        <message>
+            <source>%1 %2 would be %3 %4</source>
+            <translation>%1 %2 serían %3 %4</translation>
+        </message>
+        <message>
+            <source>%1 N is lost before the load cell shows anything: with calibration points it is 0 or left out</source>
+            <translation>%1 N se pierden antes de que la célula de carga marque algo: con puntos de calibración es 0 o no se indica</translation>
+        </message>
+        <message>
+            <source>%1 all along</source>
+            <translation>%1 en todo el largo</translation>
+        </message>
+        <message>
+            <source>%1 angles and %2 displacements for %3 bend coupons; allowed: one of either for each</source>
+            <translation>%1 ángulos y %2 recorridos para %3 probetas de doblado; permitido: uno de los dos por probeta</translation>
+        </message>
+        <message>
+            <source>%1 at place %2</source>
+            <translation>%1 en el punto %2</translation>
+        </message>
+        <message>
+            <source>%1 at places %2 and %3</source>
+            <translation>%1 en los puntos %2 y %3</translation>
+        </message>
+        <message>
+            <source>%1 bend coupons; allowed: 1 to %2</source>
+            <translation>%1 probetas de doblado; permitido: 1 a %2</translation>
+        </message>
+        <message>
+            <source>%1 bytes are no job; allowed: up to %2</source>
+            <translation>%1 bytes no son un trabajo; permitido: hasta %2</translation>
+        </message>
+        <message>
+            <source>%1 bytes do not fit; it has room for %2</source>
+            <translation>%1 bytes no caben; hay sitio para %2</translation>
+        </message>
+        <message>
+            <source>%1 came %2 ms after the step before; less than %3 ms is taken for one press</source>
+            <translation>%1 llegó %2 ms tras el paso anterior; menos de %3 ms cuenta como una sola pulsación</translation>
+        </message>
+        <message>
+            <source>%1 can't be on bench "%2": it is on bench "%3"</source>
+            <translation>%1 no puede estar en el banco «%2»: está en el banco «%3»</translation>
+        </message>
+        <message>
+            <source>%1 can't be read (%2)</source>
+            <translation>%1 no se puede leer (%2)</translation>
+        </message>
+        <message>
+            <source>%1 can't be read: %2</source>
+            <translation>%1 no se puede leer: %2</translation>
+        </message>
+        <message>
+            <source>%1 cells under %2 columns; allowed: one for each, a text with a comma in quotes</source>
+            <translation>%1 celdas bajo %2 columnas; permitido: una por columna, un texto con coma entre comillas</translation>
+        </message>
+        <message>
+            <source>%1 coefficients are outside 1 to %2</source>
+            <translation>%1 coeficientes están fuera de 1 a %2</translation>
+        </message>
+        <message>
+            <source>%1 columns; allowed: the %2 that there are</source>
+            <translation>%1 columnas; permitido: las %2 que hay</translation>
+        </message>
+        <message>
+            <source>%1 days; allowed: 0 to %2</source>
+            <translation>%1 días; permitido: 0 a %2</translation>
+        </message>
+        <message>
+            <source>%1 does not fit while %2</source>
+            <translation>%1 no encaja en esta fase: %2</translation>
+        </message>
+        <message>
+            <source>%1 has %2 bytes; allowed: up to %3</source>
+            <translation>%1 tiene %2 bytes; permitido: hasta %3</translation>
+        </message>
+        <message>
+            <source>%1 has %2 signs; allowed: %3</source>
+            <translation>%1 tiene %2 signos; permitido: %3</translation>
+        </message>
+        <message>
+            <source>%1 has left the shop</source>
+            <translation>%1 ya no está en el taller</translation>
+        </message>
+        <message>
+            <source>%1 has n %2 where n %3 belongs</source>
+            <translation>%1 tiene n %2 donde va n %3</translation>
+        </message>
+        <message>
+            <source>%1 has no PIN yet</source>
+            <translation>%1 aún no tiene PIN</translation>
+        </message>
+        <message>
+            <source>%1 has no key that the log knows; a new PIN, given by a foreman, makes one</source>
+            <translation>%1 no tiene clave conocida por el registro; un PIN nuevo, dado por un encargado, crea una</translation>
+        </message>
+        <message>
+            <source>%1 holds %2 value; expected 2, with a decimal point</source>
+            <translation>%1 contiene %2 valor; se esperan 2, con punto decimal</translation>
+        </message>
+        <message>
+            <source>%1 holds %2 values; expected 2, with a decimal point</source>
+            <translation>%1 contiene %2 valores; se esperan 2, con punto decimal</translation>
+        </message>
+        <message>
+            <source>%1 holds %2 values; expected 2, with a decimal point (1.5, not 1,5)</source>
+            <translation>%1 contiene %2 valores; se esperan 2, con punto decimal (1.5, no 1,5)</translation>
+        </message>
+        <message>
+            <source>%1 holds a line end or another control sign; allowed: %2</source>
+            <translation>%1 contiene un fin de línea u otro signo de control; permitido: %2</translation>
+        </message>
+        <message>
+            <source>%1 in the list is not a number</source>
+            <translation>%1 en la lista no es un número</translation>
+        </message>
+        <message>
+            <source>%1 in the list is not a text</source>
+            <translation>%1 en la lista no es un texto</translation>
+        </message>
+        <message>
+            <source>%1 in the list is not a whole number from %2 to %3</source>
+            <translation>%1 en la lista no es un número entero de %2 a %3</translation>
+        </message>
+        <message>
+            <source>%1 in the list is not an object</source>
+            <translation>%1 en la lista no es un objeto</translation>
+        </message>
+        <message>
+            <source>%1 is %2 %3; allowed: %4 to %5 %6</source>
+            <translation>%1: %2 %3; permitido: %4 a %5 %6</translation>
+        </message>
+        <message>
+            <source>%1 is %2 and not decided</source>
+            <translation>%1 está %2 y sin decidir</translation>
+        </message>
+        <message>
+            <source>%1 is %2, not %3</source>
+            <translation>%1 es %2, no %3</translation>
+        </message>
+        <message>
+            <source>%1 is %2; allowed: %3 to %4</source>
+            <translation>%1: %2; permitido: %3 a %4</translation>
+        </message>
+        <message>
+            <source>%1 is above joining %2</source>
+            <translation>%1 está por encima de joining %2</translation>
+        </message>
+        <message>
+            <source>%1 is above soak_max %2</source>
+            <translation>%1 está por encima de soak_max %2</translation>
+        </message>
+        <message>
+            <source>%1 is before done_on %2</source>
+            <translation>%1 es anterior a done_on %2</translation>
+        </message>
+        <message>
+            <source>%1 is below floor_mm %2</source>
+            <translation>%1 está por debajo de floor_mm %2</translation>
+        </message>
+        <message>
+            <source>%1 is below min %2</source>
+            <translation>%1 está por debajo de min %2</translation>
+        </message>
+        <message>
+            <source>%1 is below min_C %2</source>
+            <translation>%1 está por debajo de min_C %2</translation>
+        </message>
+        <message>
+            <source>%1 is below thinnest_sheet_mm %2</source>
+            <translation>%1 está por debajo de thinnest_sheet_mm %2</translation>
+        </message>
+        <message>
+            <source>%1 is finer than a thousandth of the unit</source>
+            <translation>%1 es más fino que una milésima de la unidad</translation>
+        </message>
+        <message>
+            <source>%1 is line %2's seam already; allowed: each label once</source>
+            <translation>%1 ya es la junta de la línea %2; permitido: cada etiqueta una vez</translation>
+        </message>
+        <message>
+            <source>%1 is neither; allowed: yes, no</source>
+            <translation>%1 no es ninguno; permitido: yes, no</translation>
+        </message>
+        <message>
+            <source>%1 is no foreman; only a foreman may do that</source>
+            <translation>%1 no es encargado; eso solo puede hacerlo un encargado</translation>
+        </message>
+        <message>
+            <source>%1 is no picture; allowed: JPEG or PNG</source>
+            <translation>%1 no es una imagen; permitido: JPEG o PNG</translation>
+        </message>
+        <message>
+            <source>%1 is not UTF-8; allowed: %2</source>
+            <translation>%1 no es UTF-8; permitido: %2</translation>
+        </message>
+        <message>
+            <source>%1 is not a division above zero %2</source>
+            <translation>%1 no es una división sobre cero %2</translation>
+        </message>
+        <message>
+            <source>%1 is not a number; allowed %2 to %3</source>
+            <translation>%1 no es un número; permitido %2 a %3</translation>
+        </message>
+        <message>
+            <source>%1 is not a number; allowed: %2, decimals after a dot</source>
+            <translation>%1 no es un número; permitido: %2, decimales tras un punto</translation>
+        </message>
+        <message>
+            <source>%1 is not a text</source>
+            <translation>%1 no es un texto</translation>
+        </message>
+        <message>
+            <source>%1 is not a whole number; allowed %2 to %3</source>
+            <translation>%1 no es un número entero; permitido %2 a %3</translation>
+        </message>
+        <message>
+            <source>%1 is not a whole number; allowed: %2 to %3</source>
+            <translation>%1 no es un número entero; permitido: %2 a %3</translation>
+        </message>
+        <message>
+            <source>%1 is not above %2</source>
+            <translation>%1 no está por encima de %2</translation>
+        </message>
+        <message>
+            <source>%1 is not above from_C %2</source>
+            <translation>%1 no está por encima de from_C %2</translation>
+        </message>
+        <message>
+            <source>%1 is not above from_mm %2</source>
+            <translation>%1 no está por encima de from_mm %2</translation>
+        </message>
+        <message>
+            <source>%1 is not above the one before</source>
+            <translation>%1 no está por encima del anterior</translation>
+        </message>
+        <message>
+            <source>%1 is not an object</source>
+            <translation>%1 no es un objeto</translation>
+        </message>
+        <message>
+            <source>%1 is not below the pressure %2 it belongs to</source>
+            <translation>%1 no está por debajo de la presión %2 a la que pertenece</translation>
+        </message>
+        <message>
+            <source>%1 is not in this log</source>
+            <translation>%1 no está en este registro</translation>
+        </message>
+        <message>
+            <source>%1 is not the header; expected reading,force_N (or reading_mm)</source>
+            <translation>%1 no es la cabecera; se espera reading,force_N (o reading_mm)</translation>
+        </message>
+        <message>
+            <source>%1 is not the header; expected reading,force_N (or reading_mm), with a comma, not a semicolon</source>
+            <translation>%1 no es la cabecera; se espera reading,force_N (o reading_mm), con coma, no con punto y coma</translation>
+        </message>
+        <message>
+            <source>%1 is not there; allowed: %2</source>
+            <translation>%1 no está; permitido: %2</translation>
+        </message>
+        <message>
+            <source>%1 is not true or false</source>
+            <translation>%1 no es verdadero ni falso (true, false)</translation>
+        </message>
+        <message>
+            <source>%1 is out of range; allowed: %2</source>
+            <translation>%1 está fuera; permitido: %2</translation>
+        </message>
+        <message>
+            <source>%1 is outside %2 to %3</source>
+            <translation>%1 está fuera de %2 a %3</translation>
+        </message>
+        <message>
+            <source>%1 is outside %2 to %3%4</source>
+            <translation>%1 está fuera de %2 a %3%4</translation>
+        </message>
+        <message>
+            <source>%1 is outside 0 to 100000</source>
+            <translation>%1 está fuera de 0 a 100000</translation>
+        </message>
+        <message>
+            <source>%1 is separated by semicolons; expected a comma between the two values and a decimal point in each</source>
+            <translation>%1 está separado con puntos y comas; se espera una coma entre los dos valores y un punto decimal en cada uno</translation>
+        </message>
+        <message>
+            <source>%1 is separated by tabs; expected a comma between the two values</source>
+            <translation>%1 está separado con tabuladores; se espera una coma entre los dos valores</translation>
+        </message>
+        <message>
+            <source>%1 is the last foreman; somebody else must become one first</source>
+            <translation>%1 es el último encargado; antes debe serlo otra persona</translation>
+        </message>
+        <message>
+            <source>%1 is to be repaired</source>
+            <translation>%1 está por reparar</translation>
+        </message>
+        <message>
+            <source>%1 leaves a gap after %2</source>
+            <translation>%1 deja un vacío tras %2</translation>
+        </message>
+        <message>
+            <source>%1 ms can't be confirmed: allowed is one value from 0 to 12 h</source>
+            <translation>%1 ms no se pueden confirmar: permitido un valor de 0 a 12 h</translation>
+        </message>
+        <message>
+            <source>%1 ms earlier is not allowed: 1 to 10000 ms in all</source>
+            <translation>%1 ms antes no está permitido: 1 a 10000 ms en total</translation>
+        </message>
+        <message>
+            <source>%1 names no last day; allowed: as in "PE-HD, PP 3-20 mm until 2031-06-30"</source>
+            <translation>%1 no dice el último día; permitido: como «PE-HD, PP 3-20 mm hasta 2031-06-30»</translation>
+        </message>
+        <message>
+            <source>%1 needs %2 at the spring, with drag and preload, above %3, the most that bench %4 can hold</source>
+            <translation>%1 necesita %2 en el muelle, con arrastre y precarga: más de %3, lo máximo que sostiene el banco %4</translation>
+        </message>
+        <message>
+            <source>%1 needs %2 at the spring, with drag and preload, below %3, the least that bench %4 holds steadily: weld an offcut beside it, or pair seams</source>
+            <translation>%1 necesita %2 en el muelle, con arrastre y precarga: menos de %3, lo mínimo que el banco %4 sostiene firme. Soldar un recorte al lado o juntar dos juntas</translation>
+        </message>
+        <message>
+            <source>%1 overlaps the row that ends at %2</source>
+            <translation>%1 se solapa con la fila que acaba en %2</translation>
+        </message>
+        <message>
+            <source>%1 photo is not what was kept: %2</source>
+            <translation>%1 foto no es lo que se guardó: %2</translation>
+        </message>
+        <message>
+            <source>%1 photos are not what was kept: %2</source>
+            <translation>%1 fotos no son lo que se guardó: %2</translation>
+        </message>
+        <message>
+            <source>%1 points are more than %2</source>
+            <translation>%1 puntos son más de %2</translation>
+        </message>
+        <message>
+            <source>%1 points; a line with its uncertainty needs 3 or more</source>
+            <translation>%1 puntos; una recta con su incertidumbre necesita 3 o más</translation>
+        </message>
+        <message>
+            <source>%1 reading %2 %3 is above %4 %5, the end of the scale of bench %6: the seam needs %7, with a drag of %8 the scale shows up to %9</source>
+            <translation>%1: la lectura %2 %3 supera %4 %5, el final de la escala del banco %6: la junta necesita %7, con un arrastre de %8 la escala muestra hasta %9</translation>
+        </message>
+        <message>
+            <source>%1 reading %2 %3 is outside %4 to %5 %6, the readings that the calibration of bench %7 covers</source>
+            <translation>%1: la lectura %2 %3 está fuera de %4 a %5 %6, el margen calibrado del banco %7</translation>
+        </message>
+        <message>
+            <source>%1 readings and %2 forces; they must be as many</source>
+            <translation>%1 lecturas y %2 fuerzas; debe haber las mismas</translation>
+        </message>
+        <message>
+            <source>%1 rows stand in the spill file and %2 in memory only: %3</source>
+            <translation>%1 filas están en el archivo de reserva y %2 solo en memoria: %3</translation>
+        </message>
+        <message>
+            <source>%1 seams; allowed: up to %2</source>
+            <translation>%1 juntas; permitido: hasta %2</translation>
+        </message>
+        <message>
+            <source>%1 sheets given, a butt weld joins 2</source>
+            <translation>%1 placas indicadas, una soldadura a tope une 2</translation>
+        </message>
+        <message>
+            <source>%1 sheets instead of 2</source>
+            <translation>%1 placas en vez de 2</translation>
+        </message>
+        <message>
+            <source>%1 springs are outside 1 to %2</source>
+            <translation>%1 muelles están fuera de 1 a %2</translation>
+        </message>
+        <message>
+            <source>%1 to %2 signs on one line</source>
+            <translation>%1 a %2 signos en una línea</translation>
+        </message>
+        <message>
+            <source>%1 to %2 °C, aim %3 °C</source>
+            <translation>%1 a %2 °C, objetivo %3 °C</translation>
+        </message>
+        <message>
+            <source>%1 was cut out</source>
+            <translation>%1 fue cortada</translation>
+        </message>
+        <message>
+            <source>%1 was meant for step %2, the last one is %3</source>
+            <translation>%1 era para el paso %2, el último es el %3</translation>
+        </message>
+        <message>
+            <source>%1 was stopped</source>
+            <translation>%1 se paró</translation>
+        </message>
+        <message>
+            <source>%1 would leave %2 % of the cooling time; allowed at least %3 %</source>
+            <translation>%1 dejaría el %2 % del tiempo de enfriamiento; permitido al menos el %3 %</translation>
+        </message>
+        <message>
+            <source>%1 · at work: %2</source>
+            <translation>%1 · trabaja: %2</translation>
+        </message>
+        <message>
+            <source>%1, cut to half: full load only after the whole time</source>
+            <translation>%1, a la mitad: carga plena solo tras el tiempo completo</translation>
+        </message>
+        <message>
+            <source>%1, line %2, %3: %4</source>
+            <translation>%1, línea %2, %3: %4</translation>
+        </message>
+        <message>
+            <source>%1, line %2: %3</source>
+            <translation>%1, línea %2: %3</translation>
+        </message>
+        <message>
+            <source>%1, n %2: the log holds another event there</source>
+            <translation>%1, n %2: el registro tiene allí otro suceso</translation>
+        </message>
+        <message>
+            <source>%1-wal: is damaged, and whole transactions stand behind that</source>
+            <translation>%1-wal: está dañado, y detrás hay entradas enteras</translation>
+        </message>
+        <message>
+            <source>%1.txt: can't be brought to disk</source>
+            <translation>%1.txt: no se puede llevar al disco</translation>
+        </message>
+        <message>
+            <source>0.5 mm, as for pipe up to 355 mm; for sheet from memory</source>
+            <translation>0,5 mm, como en tubo hasta 355 mm; para placas de memoria</translation>
+        </message>
+        <message>
+            <source>25 mm of PE-HD: more than five minutes of soak, and half an hour of cooling under pressure. Read the scale again each time it is due; it falls for a long while.</source>
+            <translation>25 mm de PE-HD: más de cinco minutos de calentamiento y media hora de enfriamiento con presión. Leer la escala cada vez que toque; baja durante mucho tiempo.</translation>
+        </message>
+        <message>
+            <source>60 to 130 % of the target: our judgement</source>
+            <translation>60 a 130 % del objetivo: juicio nuestro</translation>
+        </message>
+        <message>
+            <source>A call in soak</source>
+            <translation>Una llamada al calentar</translation>
+        </message>
+        <message>
+            <source>A clean plate</source>
+            <translation>Un espejo limpio</translation>
+        </message>
+        <message>
+            <source>A cold plate melts less in the same time, and the display does not know its own faces. Measure them.</source>
+            <translation>Un espejo frío funde menos en el mismo tiempo, y el indicador no conoce sus propias caras. Medirlas.</translation>
+        </message>
+        <message>
+            <source>A door stands open</source>
+            <translation>Una puerta abierta</translation>
+        </message>
+        <message>
+            <source>A first good weld</source>
+            <translation>Una primera soldadura buena</translation>
+        </message>
+        <message>
+            <source>A hand leaves grease and sweat, and melt does not join over them.</source>
+            <translation>Una mano deja grasa y sudor, y encima el fundido no se une.</translation>
+        </message>
+        <message>
+            <source>A joint that is let go warm bends by its own weight and can open in the middle.</source>
+            <translation>Una unión que se suelta caliente se dobla por su peso y puede abrirse en el centro.</translation>
+        </message>
+        <message>
+            <source>A kilogram of force is nearly ten newtons: the wrong one is off by a factor that anybody can see who asks whether the reading can be right.</source>
+            <translation>Un kilogramo de fuerza son casi diez newtons: el erróneo se desvía por un factor que ve cualquiera que se pregunte si la lectura puede ser.</translation>
+        </message>
+        <message>
+            <source>A lock that gives way</source>
+            <translation>Un bloqueo que cede</translation>
+        </message>
+        <message>
+            <source>A plate can be right in the middle and cold at one end. Measure it front, middle and back, and watch the bead along the whole seam.</source>
+            <translation>Un espejo puede estar bien en el centro y frío en un extremo. Medirlo delante, en el centro y detrás, y vigilar el cordón en toda la junta.</translation>
+        </message>
+        <message>
+            <source>A scale that does not start at zero</source>
+            <translation>Una escala que no empieza en cero</translation>
+        </message>
+        <message>
+            <source>A spring that is still loaded throws the bars open. Bring the force to zero first where the bench asks for it, then ease the clamps. Two springs are stiff: they lose twice as much as one when the sheets close up, so read again; and a jerk on them costs melt that one soft spring would spare.</source>
+            <translation>Un muelle aún cargado abre las barras de golpe. Donde el banco lo pida, llevar primero la fuerza a cero y después aflojar las mordazas. Dos muelles son rígidos: pierden el doble que uno al cerrarse las placas, así que leer otra vez; y un tirón cuesta fundido que un muelle blando ahorra.</translation>
+        </message>
+        <message>
+            <source>Above its window the melt is damaged and strings on the plate, however fine the bead looks.</source>
+            <translation>Por encima de su margen el fundido se daña y hace hilos en el espejo, por bueno que parezca el cordón.</translation>
+        </message>
+        <message>
+            <source>After the lock the wheel was let back while the joint was soft: %1, at least %2.</source>
+            <translation>Tras bloquear se aflojó el volante con la unión blanda: %1, al menos %2.</translation>
+        </message>
+        <message>
+            <source>Air between face and plate keeps the heat away, so the melt stays thin and its skin cools.</source>
+            <translation>El aire entre cara y espejo frena el calor: el fundido queda fino y su piel se enfría.</translation>
+        </message>
+        <message>
+            <source>An edge that leans melts at the top first. Both beads end alignment, not the one that is seen.</source>
+            <translation>Un canto inclinado funde primero arriba. La igualación acaba con los dos cordones, no con el que se ve.</translation>
+        </message>
+        <message>
+            <source>An edge was touched after it was planed, %1.</source>
+            <translation>Se tocó un canto ya cepillado, %1.</translation>
+        </message>
+        <message>
+            <source>Another bench, another order</source>
+            <translation>Otro banco, otro orden</translation>
+        </message>
+        <message>
+            <source>Before anything presses, read the scale without force. What it shows then is wrong with every reading that follows.</source>
+            <translation>Antes de que algo apriete, leer la escala sin fuerza. Lo que muestra entonces está mal en cada lectura siguiente.</translation>
+        </message>
+        <message>
+            <source>Before the bead stands the faces do not touch everywhere, so a clock that runs from first contact ends soak too soon: the melt is thin.</source>
+            <translation>Antes de formarse el cordón las caras no tocan en todas partes; un reloj desde el primer contacto acaba el calentamiento antes de tiempo: el fundido es fino.</translation>
+        </message>
+        <message>
+            <source>Before you set a reading, ask whether it can be right: about how much force does such a seam take, and what does the scale say to that?</source>
+            <translation>Antes de fijar una lectura, preguntarse si puede ser: ¿cuánta fuerza pide más o menos una junta así, y qué dice la escala?</translation>
+        </message>
+        <message>
+            <source>Bench "%1" at place %2: a place is 1 to %3</source>
+            <translation>Banco «%1» en el puesto %2: un puesto es 1 a %3</translation>
+        </message>
+        <message>
+            <source>Bench "%1" can't have place %2: bench "%3" has it; each of 1 to %4 is given once</source>
+            <translation>El banco «%1» no puede tener el puesto %2: lo tiene el banco «%3»; cada uno de 1 a %4 se da una vez</translation>
+        </message>
+        <message>
+            <source>Bench "%1" is in the shift already, at place %2</source>
+            <translation>El banco «%1» ya está en el turno, en el puesto %2</translation>
+        </message>
+        <message>
+            <source>Bench "%1" is not in the shift</source>
+            <translation>El banco «%1» no está en el turno</translation>
+        </message>
+        <message>
+            <source>Bench "%1" would be number %2: a shift has 1 to %3 benches</source>
+            <translation>El banco «%1» sería el número %2: un turno tiene 1 a %3 bancos</translation>
+        </message>
+        <message>
+            <source>Bench "%1": %2</source>
+            <translation>Banco «%1»: %2</translation>
+        </message>
+        <message>
+            <source>Copy of practice, read only: made %1, last entry %2.</source>
+            <translation>Copia de práctica, solo lectura: hecha %1, última entrada %2.</translation>
+        </message>
+        <message>
+            <source>Copy of practice, read only: made %1.</source>
+            <translation>Copia de práctica, solo lectura: hecha %1.</translation>
+        </message>
+        <message>
+            <source>Copy, read only: made %1, last entry %2.</source>
+            <translation>Copia, solo lectura: hecha %1, última entrada %2.</translation>
+        </message>
+        <message>
+            <source>Copy, read only: made %1.</source>
+            <translation>Copia, solo lectura: hecha %1.</translation>
+        </message>
+        <message>
+            <source>DVS 2203-1, short term, heated-tool butt (memory)</source>
+            <translation>DVS 2203-1, corto plazo, a tope con elemento calefactor (de memoria)</translation>
+        </message>
+        <message>
+            <source>Edges meet along the seam and from top to bottom, or they melt where they touch first. Plane both, set the gap at both ends, look along them and from their end, and shim what stands back before the plate comes in.</source>
+            <translation>Los cantos casan a lo largo de la junta y de arriba abajo, o funden donde tocan primero. Cepillar los dos, fijar el hueco en ambos extremos, mirar a lo largo y desde la punta, y calzar lo que queda atrás antes de entrar el espejo.</translation>
+        </message>
+        <message>
+            <source>Edges that meet, end to end</source>
+            <translation>Cantos que casan de punta a punta</translation>
+        </message>
+        <message>
+            <source>Every number of a card is for one thickness. Hold it against the sheet before you clamp.</source>
+            <translation>Cada número de una ficha vale para un espesor. Compararla con la placa antes de sujetar.</translation>
+        </message>
+        <message>
+            <source>Film melts into the joint and parts it.</source>
+            <translation>El film se funde dentro de la unión y la separa.</translation>
+        </message>
+        <message>
+            <source>Force that comes at once drives the hot melt out into the bead before it has grown together. A short slam on a soft spring tears the valley and takes little melt besides; on stiff springs, or kept on, it leaves too little.</source>
+            <translation>La fuerza de golpe echa el fundido caliente al cordón antes de que se una. Un golpe corto con un muelle blando rasga el valle y quita poco fundido más; con muelles rígidos, o mantenido, deja demasiado poco.</translation>
+        </message>
+        <message>
+            <source>Hold the card against the sheet before you clamp: material, thickness, length. Measure the sheet if you are not sure.</source>
+            <translation>Comparar la ficha con la placa antes de sujetar: material, espesor, longitud. En caso de duda, medir la placa.</translation>
+        </message>
+        <message>
+            <source>In air, and more so in a draught, a skin freezes on the melt. Two skins do not grow together, and the joint breaks flat.</source>
+            <translation>Al aire, y más con corriente, se enfría una piel sobre el fundido. Dos pieles no se unen, y la unión rompe plana.</translation>
+        </message>
+        <message>
+            <source>In this draught a face loses its heat six times as fast. A changeover that would do in still air leaves a skin on the melt, and the joint breaks flat along it.</source>
+            <translation>Con esta corriente una cara pierde su calor seis veces más deprisa. Un cambio que bastaría en aire quieto deja una piel en el fundido, y por ella la unión rompe plana.</translation>
+        </message>
+        <message>
+            <source>Kilograms or newtons</source>
+            <translation>Kilogramos o newtons</translation>
+        </message>
+        <message>
+            <source>Look at both faces of the plate before it goes in, and wipe it with a clean cloth. It is hot: hold the cloth as the machine's instructions say.</source>
+            <translation>Mirar las dos caras del espejo antes de meterlo y limpiarlo con un paño limpio. Está caliente: sujetar el paño como dicen las instrucciones de la máquina.</translation>
+        </message>
+        <message>
+            <source>Make the same weld three times, with nothing wrong. It should look like the same weld.</source>
+            <translation>Hacer tres veces la misma soldadura, sin nada mal. Debe parecer la misma.</translation>
+        </message>
+        <message>
+            <source>Measure the plate on its face. A plate above its window makes a fast bead and damages the melt; it also burns worse and smells.</source>
+            <translation>Medir el espejo en su cara. Por encima de su margen hace un cordón rápido y daña el fundido; también quema más y huele.</translation>
+        </message>
+        <message>
+            <source>Monday morning</source>
+            <translation>Lunes por la mañana</translation>
+        </message>
+        <message>
+            <source>Moving air takes the heat off bare faces while the plate leaves. Look for it and shield the seam, and be quick at the changeover.</source>
+            <translation>El aire en movimiento quita calor a las caras desnudas mientras sale el espejo. Buscarlo, proteger la junta y ser rápido en el cambio.</translation>
+        </message>
+        <message>
+            <source>Near its back end this plate was 40 K colder. The bead stayed small there while the rest was ready; a clock can't see that, only somebody who looks along the seam.</source>
+            <translation>Cerca de su extremo trasero este espejo estaba 40 K más frío. Allí el cordón quedó pequeño cuando el resto ya estaba; un reloj no lo ve, solo quien mira a lo largo de la junta.</translation>
+        </message>
+        <message>
+            <source>One place that stays cold</source>
+            <translation>Un punto que sigue frío</translation>
+        </message>
+        <message>
+            <source>Only one side was looked at: the other bead was %1 high %2, asked are %3.</source>
+            <translation>Solo se miró un lado: el otro cordón tenía %1 de alto %2, se piden %3.</translation>
+        </message>
+        <message>
+            <source>PP melts higher and freezes sooner than PE-HD: its changeover leaves less time than the card of PE has taught you.</source>
+            <translation>El PP funde a más temperatura y solidifica antes que el PE-HD: su cambio deja menos tiempo que el de la ficha de PE.</translation>
+        </message>
+        <message>
+            <source>PP: less force, longer heat</source>
+            <translation>PP: menos fuerza, más calor</translation>
+        </message>
+        <message>
+            <source>PVDF forgives little: the melt is thin and freezes fast, so changeover and build-up are short.</source>
+            <translation>El PVDF perdona poco: el fundido es fino y solidifica deprisa; cambio y aumento son cortos.</translation>
+        </message>
+        <message>
+            <source>PVDF is welded on a much hotter plate. It gives off harmful gas when it is overheated: keep to the window, and air the place as the machine's and the sheet's instructions say.</source>
+            <translation>El PVDF se suelda con un espejo mucho más caliente. Recalentado suelta gas nocivo: mantenerse en el margen y ventilar como dicen las instrucciones de la máquina y de la placa.</translation>
+        </message>
+        <message>
+            <source>PVDF: hot and short</source>
+            <translation>PVDF: caliente y corto</translation>
+        </message>
+        <message>
+            <source>Polypropylene takes another plate temperature, less pressure and a longer soak than PE-HD. Read the whole card, not only the mark on the scale.</source>
+            <translation>El polipropileno pide otra temperatura del espejo, menos presión y más calentamiento que el PE-HD. Leer toda la ficha, no solo la marca de la escala.</translation>
+        </message>
+        <message>
+            <source>Pressure in soak presses out the melt that soak is there to make: the bead gets fat and the joint brittle.</source>
+            <translation>La presión al calentar expulsa el fundido que el calentamiento debe formar: el cordón engorda y la unión queda frágil.</translation>
+        </message>
+        <message>
+            <source>Pressure on the faces in soak: %1; at most %2.</source>
+            <translation>Presión en las caras al calentar: %1; como máximo %2.</translation>
+        </message>
+        <message>
+            <source>Read the plate on its face</source>
+            <translation>Medir el espejo en su cara</translation>
+        </message>
+        <message>
+            <source>Read the scale again after the lock, and again. When it has fallen below its band, turn up to the mark and lock again.</source>
+            <translation>Tras bloquear, leer otra vez la escala, y otra. Si ha bajado de su banda, girar hasta la marca y bloquear de nuevo.</translation>
+        </message>
+        <message>
+            <source>SEAMCLOCK_RESOURCES %1 is no folder; allowed: a folder with procedures/ in it, or leave it unset</source>
+            <translation>SEAMCLOCK_RESOURCES %1 no es una carpeta; permitido: una carpeta con procedures/ dentro, o sin definir</translation>
+        </message>
+        <message>
+            <source>Soak was counted before the bead stood: it was %1 high, asked are %2.</source>
+            <translation>El calentamiento contó antes de formarse el cordón: tenía %1 de alto, se piden %2.</translation>
+        </message>
+        <message>
+            <source>Somebody rings while the plate is in. Soak does not wait, and you can't see the bench with the phone at your ear. Decide.</source>
+            <translation>Alguien llama con el espejo dentro. El calentamiento no espera, y con el teléfono al oído no se ve el banco. Decidir.</translation>
+        </message>
+        <message>
+            <source>Somebody took the spring's newtons for kilograms of force, so every reading on the card was ten times too small. A 10 mm seam of this length takes 2700 N, more than a grown man three times over.</source>
+            <translation>Alguien tomó los newtons del muelle por kilogramos de fuerza; cada lectura de la ficha era diez veces menor. Una junta de 10 mm de esta longitud pide 2700 N, más que tres hombres adultos.</translation>
+        </message>
+        <message>
+            <source>The bead ends alignment, the clock ends soak, and the spring is followed until the melt is stiff. A good weld is the same one again and again.</source>
+            <translation>El cordón acaba la igualación, el reloj el calentamiento, y se sigue al muelle hasta que el fundido está rígido. Una buena soldadura es la misma una y otra vez.</translation>
+        </message>
+        <message>
+            <source>The card of another sheet</source>
+            <translation>La ficha de otra placa</translation>
+        </message>
+        <message>
+            <source>The card was for %1, and %2 lay there.</source>
+            <translation>La ficha era para %1, y allí había %2.</translation>
+        </message>
+        <message>
+            <source>The card was made for 4 mm and 10 mm lay there: too little force, too short a soak and far too short a cooling. No step after that can put it right.</source>
+            <translation>La ficha era para 4 mm y allí había 10 mm: muy poca fuerza, calentamiento corto y enfriamiento demasiado corto. Ningún paso posterior lo arregla.</translation>
+        </message>
+        <message>
+            <source>The card's reading was %1; this seam takes %2. Its unit was wrong.</source>
+            <translation>La lectura de la ficha era %1; esta junta pide %2. La unidad estaba mal.</translation>
+        </message>
+        <message>
+            <source>The display reaches its mark before the faces have settled. Waiting ten minutes more costs nothing; a weld on a cold plate costs the seam.</source>
+            <translation>El indicador llega a su marca antes de asentarse las caras. Esperar diez minutos más no cuesta nada; soldar con el espejo frío cuesta la junta.</translation>
+        </message>
+        <message>
+            <source>The display shows what the controller believes. Measure the plate on its face, at three places, before you weld.</source>
+            <translation>El indicador muestra lo que cree el regulador. Antes de soldar, medir el espejo en su cara, en tres puntos.</translation>
+        </message>
+        <message>
+            <source>The edges met a dirty plate, %1.</source>
+            <translation>Los cantos tocaron un espejo sucio, %1.</translation>
+        </message>
+        <message>
+            <source>The edges were not parallel: %1, against %2.</source>
+            <translation>Los cantos no eran paralelos: %1, frente a %2.</translation>
+        </message>
+        <message>
+            <source>The faces had cooled to %1 when they met, by the plan %2, %3.</source>
+            <translation>Las caras se habían enfriado a %1 al juntarse, según el plan %2, %3.</translation>
+        </message>
+        <message>
+            <source>The faces stood %1 off the plate in soak.</source>
+            <translation>Al calentar, las caras estaban a %1 del espejo.</translation>
+        </message>
+        <message>
+            <source>The faces stood in air for %1; at most %2.</source>
+            <translation>Las caras estuvieron al aire %1; como máximo %2.</translation>
+        </message>
+        <message>
+            <source>The film was still on the edge, %1.</source>
+            <translation>El film seguía en el canto, %1.</translation>
+        </message>
+        <message>
+            <source>The force stood after %1; it is built up over %2.</source>
+            <translation>La fuerza estaba completa a los %1; se aumenta durante %2.</translation>
+        </message>
+        <message>
+            <source>The joint was let go after %1; at least %2.</source>
+            <translation>La unión se soltó a los %1; al menos %2.</translation>
+        </message>
+        <message>
+            <source>The middle of a thick joint stays soft for many minutes after the outside is hard. Opening early bends it, and the spring that was not followed leaves hollow places.</source>
+            <translation>El centro de una unión gruesa sigue blando muchos minutos después de endurecer por fuera. Abrir antes la dobla, y un muelle que no se siguió deja huecos.</translation>
+        </message>
+        <message>
+            <source>The plate was %1 on its face, %2; at least %3.</source>
+            <translation>El espejo tenía %1 en su cara, %2; al menos %3.</translation>
+        </message>
+        <message>
+            <source>The plate was %1 on its face, %2; at most %3.</source>
+            <translation>El espejo tenía %1 en su cara, %2; como máximo %3.</translation>
+        </message>
+        <message>
+            <source>The plate was just switched on and the shop is cold. Let the plate come to its heat and settle, then measure it on its face.</source>
+            <translation>El espejo se acaba de encender y el taller está frío. Dejar que el espejo se caliente y se asiente, y después medirlo en su cara.</translation>
+        </message>
+        <message>
+            <source>The reading fell to %1 and was not topped up; at least %2.</source>
+            <translation>La lectura bajó a %1 y no se repuso; al menos %2.</translation>
+        </message>
+        <message>
+            <source>The reading went up to %1, past its mark at %2.</source>
+            <translation>La lectura subió a %1, más allá de su marca en %2.</translation>
+        </message>
+        <message>
+            <source>The sheets close up as melt flows and shrinks, and the spring loses its rate times that. On a soft spring and a long seam that is a few per cent, which the verdict sees and a bend test does not; on stiff springs, a short seam or a lock that slips it leaves hollow places and a sunk bead.</source>
+            <translation>Las placas se cierran al fluir y contraerse el fundido, y el muelle pierde su rigidez por ese recorrido. Con muelle blando y junta larga es un pequeño porcentaje, que el dictamen ve y un ensayo de doblado no; con muelles rígidos, junta corta o un bloqueo que resbala deja huecos y un cordón hundido.</translation>
+        </message>
+        <message>
+            <source>Thick sheet: patience</source>
+            <translation>Placa gruesa: paciencia</translation>
+        </message>
+        <message>
+            <source>This lock slips. Without topping up the pressure is gone while the middle of the joint is still molten. Tell the foreman: the bench wants repair. On a sound lock this spring loses no more than a few per cent by itself, as it is soft and follows the sheets; the verdict still asks for the reading.</source>
+            <translation>Este bloqueo resbala. Sin reponer, la presión se pierde con el centro de la unión aún fundido. Avisar al encargado: el banco pide reparación. Con un bloqueo sano este muelle solo pierde un pequeño porcentaje, pues es blando y sigue a las placas; el dictamen pide la lectura de todos modos.</translation>
+        </message>
+        <message>
+            <source>This plate was 15 K colder than its display. The bead came slowly and the melt was thin: the first sign is the probe, the second an alignment that takes too long.</source>
+            <translation>Este espejo estaba 15 K más frío que su indicador. El cordón llegó despacio y el fundido era fino: la primera señal es la sonda, la segunda una igualación demasiado larga.</translation>
+        </message>
+        <message>
+            <source>This plate was 35 K too hot. Melt that hangs in strings on the plate has been harmed, however fine the bead looks. Set the plate lower and let it settle.</source>
+            <translation>Este espejo estaba 35 K demasiado caliente. El fundido que cuelga en hilos del espejo está dañado, por bueno que parezca el cordón. Ajustarlo más bajo y dejar que se asiente.</translation>
+        </message>
+        <message>
+            <source>This scale stood 3 mm too high, so every force was too small by nearly 190 N. It is set right before the weld, never reckoned in the head.</source>
+            <translation>Esta escala estaba 3 mm demasiado alta; cada fuerza era casi 190 N menor. Se corrige antes de soldar, nunca se calcula de cabeza.</translation>
+        </message>
+        <message>
+            <source>This sheet leaned: its lower side stood 1.2 mm back. Where edges stand apart the bead comes late or not at all, and pressing harder only takes melt from where they touch. Half a millimetre is enough. Clamps, then Shim, sets it right; who leaves it must wait for the lower bead, too.</source>
+            <translation>Esta placa estaba inclinada: su lado inferior quedaba 1,2 mm atrás. Donde los cantos se separan el cordón llega tarde o nunca, y apretar más solo quita fundido donde tocan. Basta medio milímetro. Mordazas y después Calzar lo arregla; quien lo deja debe esperar también al cordón inferior.</translation>
+        </message>
+        <message>
+            <source>Three in a row</source>
+            <translation>Tres seguidas</translation>
+        </message>
+        <message>
+            <source>Too hot is not better</source>
+            <translation>Demasiado caliente no es mejor</translation>
+        </message>
+        <message>
+            <source>Two springs, a scale that begins at 2, and clamps that must not be opened under force: here the spring is let off first. Learn your own machine's order from its instructions.</source>
+            <translation>Dos muelles, una escala que empieza en 2 y mordazas que no deben abrirse con fuerza: aquí primero se suelta el muelle. El orden de la propia máquina está en sus instrucciones.</translation>
+        </message>
+        <message>
+            <source>Weld 10 mm PE-HD by the card, with nothing wrong at the bench. The plate burns and the spring is loaded: at a real machine its own instructions come first.</source>
+            <translation>Soldar PE-HD de 10 mm según la ficha, sin nada mal en el banco. El espejo quema y el muelle está cargado: en una máquina real mandan sus propias instrucciones.</translation>
+        </message>
+        <message>
+            <source>What is alike three times is a hand that has learned it. Compare the reaction times and the beads of the three.</source>
+            <translation>Lo que sale igual tres veces lo ha aprendido la mano. Comparar los tiempos de reacción y los cordones de las tres.</translation>
+        </message>
+        <message>
+            <source>What sticks to the plate goes into the joint and parts it later.</source>
+            <translation>Lo que se pega al espejo entra en la unión y la separa más tarde.</translation>
+        </message>
+        <message>
+            <source>What sticks to the plate is pressed into both faces and stays there. The bead shows nothing of it; the bend test breaks flat.</source>
+            <translation>Lo que se pega al espejo se prensa en las dos caras y se queda allí. El cordón no muestra nada; el ensayo de doblado rompe plano.</translation>
+        </message>
+        <message>
+            <source>Where the edges stand apart the bead comes late or not at all, while the other end gives up its melt.</source>
+            <translation>Donde los cantos se separan el cordón llega tarde o nunca, mientras el otro extremo pierde su fundido.</translation>
+        </message>
+        <message>
+            <source>While the plane is soft the force must stay: let back, the melt tears or shrinks into hollow places.</source>
+            <translation>Mientras el plano está blando la fuerza debe seguir: si se afloja, el fundido se rasga o se contrae en huecos.</translation>
+        </message>
+        <message>
+            <source>Whoever took the call came back too late or just in time by luck. A weld is not left between alignment and the lock; the phone can be answered in cooling.</source>
+            <translation>Quien atendió volvió tarde, o a tiempo por suerte. Una soldadura no se deja entre la igualación y el bloqueo; el teléfono se atiende al enfriar.</translation>
+        </message>
+        <message>
+            <source>a %1 strength of %2 MPa; allowed: %3 to %4 MPa</source>
+            <translation>una resistencia (%1) de %2 MPa; permitido: %3 a %4 MPa</translation>
+        </message>
+        <message>
+            <source>a PIN has %1 to %2 digits; this one has %3</source>
+            <translation>un PIN tiene %1 a %2 cifras; este tiene %3</translation>
+        </message>
+        <message>
+            <source>a PIN has 1 to %1 digits and nothing else; this one has %2 characters</source>
+            <translation>un PIN tiene 1 a %1 cifras y nada más; este tiene %2 signos</translation>
+        </message>
+        <message>
+            <source>a PIN has 1 to %1 digits and nothing else; this one has %2 digits</source>
+            <translation>un PIN tiene 1 a %1 cifras y nada más; este tiene %2 cifras</translation>
+        </message>
+        <message>
+            <source>a bend angle is outside 0 to 180°</source>
+            <translation>un ángulo de doblado está fuera de 0 a 180°</translation>
+        </message>
+        <message>
+            <source>a bend coupon cracked or not: 1 or 0</source>
+            <translation>una probeta de doblado se agrietó o no: 1 o 0</translation>
+        </message>
+        <message>
+            <source>a bend test has no strengths; allowed: angles or displacements of the ram</source>
+            <translation>un ensayo de doblado no tiene resistencias; permitido: ángulos o recorridos del punzón</translation>
+        </message>
+        <message>
+            <source>a damaged line of the spill file</source>
+            <translation>una línea dañada del archivo de reserva</translation>
+        </message>
+        <message>
+            <source>a displacement of the ram is outside 0 to 500 mm</source>
+            <translation>un recorrido del punzón está fuera de 0 a 500 mm</translation>
+        </message>
+        <message>
+            <source>a document does not have its SHA-256</source>
+            <translation>un documento no tiene su SHA-256</translation>
+        </message>
+        <message>
+            <source>a fact of kind "%1" can't have the subject "%2"</source>
+            <translation>un dato de tipo «%1» no puede ser de «%2»</translation>
+        </message>
+        <message>
+            <source>a fifth bench, "%1"; allowed: 4</source>
+            <translation>un quinto banco, «%1»; permitido: 4</translation>
+        </message>
+        <message>
+            <source>a foreman needs a PIN, which locks the key of the seal</source>
+            <translation>un encargado necesita un PIN, que protege la clave del sello</translation>
+        </message>
+        <message>
+            <source>a foreman's PIN has %1 to %2 digits; this one has %3</source>
+            <translation>el PIN de un encargado tiene %1 a %2 cifras; este tiene %3</translation>
+        </message>
+        <message>
+            <source>a foreman's override needs his PIN</source>
+            <translation>si un encargado lo omite, hace falta su PIN</translation>
+        </message>
+        <message>
+            <source>a gap of %1 mm at the %2 leaves no room for this sheet's edge</source>
+            <translation>un hueco de %1 mm (%2) no deja sitio al canto de esta placa</translation>
+        </message>
+        <message>
+            <source>a line ends with CR alone</source>
+            <translation>una línea acaba solo con CR</translation>
+        </message>
+        <message>
+            <source>a new series has no reason; allowed: one only where an earlier series is put right</source>
+            <translation>una serie nueva no lleva motivo; permitido: solo al corregir una serie anterior</translation>
+        </message>
+        <message>
+            <source>a page of 0 lines; at least 1</source>
+            <translation>una página de 0 líneas; al menos 1</translation>
+        </message>
+        <message>
+            <source>a point is not a finite number</source>
+            <translation>un punto no es un número finito</translation>
+        </message>
+        <message>
+            <source>a power cut of %1 s can't be confirmed: allowed are 0 to 43200 s</source>
+            <translation>un corte de luz de %1 s no se puede confirmar: permitidos 0 a 43200 s</translation>
+        </message>
+        <message>
+            <source>a quote is opened and never closed</source>
+            <translation>unas comillas se abren y no se cierran</translation>
+        </message>
+        <message>
+            <source>a quote stands inside a cell that does not begin with one</source>
+            <translation>hay comillas dentro de una celda que no empieza con ellas</translation>
+        </message>
+        <message>
+            <source>a reason for "%1" can't be empty</source>
+            <translation>un motivo para «%1» no puede estar vacío</translation>
+        </message>
+        <message>
+            <source>a sheet is of %1, the procedure is for %2: only the same plastic is welded</source>
+            <translation>una placa es de %1, el procedimiento es para %2: solo se suelda el mismo plástico</translation>
+        </message>
+        <message>
+            <source>a signing key's seed has %1 bytes, expected %2</source>
+            <translation>el origen de una clave tiene %1 bytes, se esperan %2</translation>
+        </message>
+        <message>
+            <source>a tensile test has no bends; allowed: strengths</source>
+            <translation>un ensayo de tracción no tiene doblados; permitido: resistencias</translation>
+        </message>
+        <message>
+            <source>a tenth of the thickness, as DVS 2207-1</source>
+            <translation>un décimo del espesor, como DVS 2207-1</translation>
+        </message>
+        <message>
+            <source>a text of %1 bytes; allowed: up to %2</source>
+            <translation>un texto de %1 bytes; permitido: hasta %2</translation>
+        </message>
+        <message>
+            <source>a thickness of %1 mm; allowed: 0.1 to 1000 mm</source>
+            <translation>un espesor de %1 mm; permitido: 0,1 a 1000 mm</translation>
+        </message>
+        <message>
+            <source>a value is corrected only after the weld is over</source>
+            <translation>un valor solo se corrige cuando la soldadura ha terminado</translation>
+        </message>
+        <message>
+            <source>a weld of type %1 can't be opened in a log of %2</source>
+            <translation>una soldadura de tipo «%1» no se puede abrir en un registro «%2»</translation>
+        </message>
+        <message>
+            <source>a weld starts with n 1</source>
+            <translation>una soldadura empieza con n 1</translation>
+        </message>
+        <message>
+            <source>a weld starts with weld_opened</source>
+            <translation>una soldadura empieza con weld_opened</translation>
+        </message>
+        <message>
+            <source>a weld without events</source>
+            <translation>una soldadura sin sucesos</translation>
+        </message>
+        <message>
+            <source>a zero byte; expected JSON text</source>
+            <translation>un byte cero; se espera texto JSON</translation>
+        </message>
+        <message>
+            <source>above %1, to %2 %3</source>
+            <translation>más de %1, hasta %2 %3</translation>
+        </message>
+        <message>
+            <source>act %1 of the take is at %2 ms, behind its end at %3 ms</source>
+            <translation>la acción %1 de la toma está a los %2 ms, tras su final a los %3 ms</translation>
+        </message>
+        <message>
+            <source>act %1 of the take, at %2 ms, can't be done at this bench: %3</source>
+            <translation>la acción %1 de la toma, a los %2 ms, no se puede hacer en este banco: %3</translation>
+        </message>
+        <message>
+            <source>after %1 wrong PINs in a row: wait %2</source>
+            <translation>tras %1 PIN erróneos seguidos: esperar %2</translation>
+        </message>
+        <message>
+            <source>alignment can't start: %1 checks are open, the first is %2</source>
+            <translation>la igualación no puede empezar: %1 controles abiertos, el primero es %2</translation>
+        </message>
+        <message>
+            <source>alignment started</source>
+            <translation>igualación empezada</translation>
+        </message>
+        <message>
+            <source>all along</source>
+            <translation>en todo el largo</translation>
+        </message>
+        <message>
+            <source>all readings are the same; a line needs two or more</source>
+            <translation>todas las lecturas son iguales; una recta necesita dos o más</translation>
+        </message>
+        <message>
+            <source>allowed only in workshop conditions, with hardly any load on the joint at removal and storage, and from %1 mm of wall</source>
+            <translation>permitido solo en condiciones de taller, casi sin carga en la unión al sacarla y guardarla, y desde %1 mm de pared</translation>
+        </message>
+        <message>
+            <source>allowed: a snapshot, a backup, or what log backup made</source>
+            <translation>permitido: una instantánea, un respaldo o lo que hizo log backup</translation>
+        </message>
+        <message>
+            <source>allowed: materials and a range, as in "PE-HD, PP 3-20 mm"</source>
+            <translation>permitido: materiales y un margen, como «PE-HD, PP 3-20 mm»</translation>
+        </message>
+        <message>
+            <source>ambient %1 is not a finite number; allowed %2 to %3 °C</source>
+            <translation>temperatura del taller %1 no es un número finito; permitido %2 a %3 °C</translation>
+        </message>
+        <message>
+            <source>ambient %1 is outside %2 to %3 °C</source>
+            <translation>temperatura del taller %1 está fuera de %2 a %3 °C</translation>
+        </message>
+        <message>
+            <source>ambient %1 is outside 5 to 45 °C</source>
+            <translation>temperatura del taller %1 está fuera de 5 a 45 °C</translation>
+        </message>
+        <message>
+            <source>ambient %1 °C is outside the classes for which %2 has cooling times</source>
+            <translation>temperatura del taller %1 °C está fuera de las clases con tiempo de enfriamiento en %2</translation>
+        </message>
+        <message>
+            <source>ambient %1 °C is outside the classes for which %2 has cooling times, from %3 °C</source>
+            <translation>temperatura del taller %1 °C está fuera de las clases con tiempo de enfriamiento en %2, desde %3 °C</translation>
+        </message>
+        <message>
+            <source>ambient %1 °C is outside the classes for which %2 has cooling times, up to %3 °C</source>
+            <translation>temperatura del taller %1 °C está fuera de las clases con tiempo de enfriamiento en %2, hasta %3 °C</translation>
+        </message>
+        <message>
+            <source>an event body of %1, n %2 was handed over as %3, n %4</source>
+            <translation>un suceso de %1, n %2, se entregó como %3, n %4</translation>
+        </message>
+        <message>
+            <source>an unconfirmed bridge counts at least 0 ms, not %1</source>
+            <translation>un enlace sin confirmar cuenta al menos 0 ms, no %1</translation>
+        </message>
+        <message>
+            <source>another log stands there now</source>
+            <translation>ahora hay allí otro registro</translation>
+        </message>
+        <message>
+            <source>another program holds it locked%1</source>
+            <translation>otro programa lo tiene bloqueado%1</translation>
+        </message>
+        <message>
+            <source>another program is making a backup there</source>
+            <translation>otro programa está haciendo allí un respaldo</translation>
+        </message>
+        <message>
+            <source>another program is writing this log; close that one first</source>
+            <translation>otro programa escribe en este registro; cerrar primero ese</translation>
+        </message>
+        <message>
+            <source>another weld is on that bench by now</source>
+            <translation>en ese banco ya hay otra soldadura</translation>
+        </message>
+        <message>
+            <source>asks for "%1", and nothing of that is wrong in this lesson</source>
+            <translation>pregunta por «%1», y nada de eso está mal en esta lección</translation>
+        </message>
+        <message>
+            <source>at 1 min and, for more than 6 min of cooling, at a third of it: our judgement</source>
+            <translation>al minuto y, si enfría más de 6 min, a un tercio: juicio nuestro</translation>
+        </message>
+        <message>
+            <source>at place %1</source>
+            <translation>en el punto %1</translation>
+        </message>
+        <message>
+            <source>at places %1 and %2</source>
+            <translation>en los puntos %1 y %2</translation>
+        </message>
+        <message>
+            <source>attested by %1, %2, against edition %3</source>
+            <translation>cotejado por %1, %2, con la edición %3</translation>
+        </message>
+        <message>
+            <source>bead measured</source>
+            <translation>cordón medido</translation>
+        </message>
+        <message>
+            <source>bench document</source>
+            <translation>documento del banco</translation>
+        </message>
+        <message>
+            <source>bench of the log</source>
+            <translation>banco del registro</translation>
+        </message>
+        <message>
+            <source>both sheets are clamped: now the wheel moves the tables</source>
+            <translation>las dos placas están sujetas: ahora el volante mueve las mesas</translation>
+        </message>
+        <message>
+            <source>build-up time</source>
+            <translation>tiempo de aumento</translation>
+        </message>
+        <message>
+            <source>can only be read, not written</source>
+            <translation>solo se puede leer, no escribir</translation>
+        </message>
+        <message>
+            <source>can only be read, not written%1</source>
+            <translation>solo se puede leer, no escribir%1</translation>
+        </message>
+        <message>
+            <source>can't be brought to disk</source>
+            <translation>no se puede llevar al disco</translation>
+        </message>
+        <message>
+            <source>can't be brought to disk (%1)</source>
+            <translation>no se puede llevar al disco (%1)</translation>
+        </message>
+        <message>
+            <source>can't be locked (%1)</source>
+            <translation>no se puede bloquear (%1)</translation>
+        </message>
+        <message>
+            <source>can't be made</source>
+            <translation>no se puede crear</translation>
+        </message>
+        <message>
+            <source>can't be made (%1)</source>
+            <translation>no se puede crear (%1)</translation>
+        </message>
+        <message>
+            <source>can't be made; %1</source>
+            <translation>no se puede crear; %1</translation>
+        </message>
+        <message>
+            <source>can't be moved to %1 (%2)</source>
+            <translation>no se puede mover a %1 (%2)</translation>
+        </message>
+        <message>
+            <source>can't be opened</source>
+            <translation>no se puede abrir</translation>
+        </message>
+        <message>
+            <source>can't be opened (%1)</source>
+            <translation>no se puede abrir (%1)</translation>
+        </message>
+        <message>
+            <source>can't be opened%1</source>
+            <translation>no se puede abrir%1</translation>
+        </message>
+        <message>
+            <source>can't be put in its place</source>
+            <translation>no se puede poner en su sitio</translation>
+        </message>
+        <message>
+            <source>can't be written</source>
+            <translation>no se puede escribir</translation>
+        </message>
+        <message>
+            <source>can't be written (%1)</source>
+            <translation>no se puede escribir (%1)</translation>
+        </message>
+        <message>
+            <source>card</source>
+            <translation>ficha</translation>
+        </message>
+        <message>
+            <source>check made</source>
+            <translation>control hecho</translation>
+        </message>
+        <message>
+            <source>check overridden</source>
+            <translation>control omitido</translation>
+        </message>
+        <message>
+            <source>checking a PIN needs %1 MB of memory, and that is not free</source>
+            <translation>comprobar un PIN necesita %1 MB de memoria, y no están libres</translation>
+        </message>
+        <message>
+            <source>clamp both sheets first; then one can be shimmed against the other</source>
+            <translation>sujetar primero las dos placas; después se puede calzar una contra otra</translation>
+        </message>
+        <message>
+            <source>closing waits for a reason: %1 is out of limits</source>
+            <translation>antes de cerrar falta un motivo: %1 está fuera de límites</translation>
+        </message>
+        <message>
+            <source>comes from the calibration's points; leave it out</source>
+            <translation>sale de los puntos de calibración; no indicarlo</translation>
+        </message>
+        <message>
+            <source>cooling along the table's straight line</source>
+            <translation>enfriar por la recta de la tabla</translation>
+        </message>
+        <message>
+            <source>cooling by the upper end of the table's band</source>
+            <translation>enfriar por el extremo superior del tramo de la tabla</translation>
+        </message>
+        <message>
+            <source>cooling is cut by half: full load only after the whole %1 min</source>
+            <translation>el enfriamiento se reduce a la mitad: carga plena solo tras los %1 min enteros</translation>
+        </message>
+        <message>
+            <source>cooling rule band-end is not offered by %1, whose cooling has no bands; allowed line</source>
+            <translation>enfriar según el final de la banda (band-end) no existe en %1, que no tiene bandas; permitido: line</translation>
+        </message>
+        <message>
+            <source>cooling time</source>
+            <translation>tiempo de enfriamiento</translation>
+        </message>
+        <message>
+            <source>correcting a value needs a foreman's PIN</source>
+            <translation>corregir un valor necesita el PIN de un encargado</translation>
+        </message>
+        <message>
+            <source>d MMM</source>
+            <extracomment>Qt's pattern of a date without its year; "'de'" stands for a word</extracomment>
+            <translation>d MMM</translation>
+        </message>
+        <message>
+            <source>ddd d MMMM</source>
+            <extracomment>Qt's pattern of a date without its year; "'de'" stands for a word</extracomment>
+            <translation>ddd d 'de' MMMM</translation>
+        </message>
+        <message>
+            <source>decided</source>
+            <translation>decidido</translation>
+        </message>
+        <message>
+            <source>deciding on a joint needs a foreman's PIN</source>
+            <translation>decidir sobre una unión necesita el PIN de un encargado</translation>
+        </message>
+        <message>
+            <source>does not begin where the class before it ends</source>
+            <translation>no empieza donde acaba la clase anterior</translation>
+        </message>
+        <message>
+            <source>does not cover the same thicknesses as the table</source>
+            <translation>no cubre los mismos espesores que la tabla</translation>
+        </message>
+        <message>
+            <source>does not end with "%1"</source>
+            <translation>no termina con «%1»</translation>
+        </message>
+        <message>
+            <source>drag %1 N is outside 0 to %2 N</source>
+            <translation>arrastre %1 N está fuera de 0 a %2 N</translation>
+        </message>
+        <message>
+            <source>drag %1 is not a number; allowed 0 to %2 N</source>
+            <translation>arrastre %1 no es un número; permitido 0 a %2 N</translation>
+        </message>
+        <message>
+            <source>drag measured</source>
+            <translation>arrastre medido</translation>
+        </message>
+        <message>
+            <source>drag reading %1 is below the scale's zero of %2</source>
+            <translation>la lectura de arrastre %1 está por debajo del cero de la escala, %2</translation>
+        </message>
+        <message>
+            <source>drag was not measured; it is taken as 0 N</source>
+            <translation>arrastre sin medir; se toma 0 N</translation>
+        </message>
+        <message>
+            <source>event %1 is another in chain %2 than in chain %3</source>
+            <translation>el suceso %1 es distinto en la cadena %2 y en la %3</translation>
+        </message>
+        <message>
+            <source>expected a JSON object</source>
+            <translation>se espera un objeto JSON</translation>
+        </message>
+        <message>
+            <source>faces met</source>
+            <translation>caras juntas</translation>
+        </message>
+        <message>
+            <source>from %1 mm</source>
+            <translation>desde %1 mm</translation>
+        </message>
+        <message>
+            <source>from the torn end of the write-ahead log; its hash is not that of its body</source>
+            <translation>del final roto del diario; su huella no es la de su contenido</translation>
+        </message>
+        <message>
+            <source>from zero to drag</source>
+            <translation>de cero al arrastre</translation>
+        </message>
+        <message>
+            <source>give %1 at %2 mm, outside %3 to %4%5</source>
+            <translation>dan %1 con %2 mm, fuera de %3 a %4%5</translation>
+        </message>
+        <message>
+            <source>going on without the check "%1" needs a reason</source>
+            <translation>seguir sin el control «%1» necesita un motivo</translation>
+        </message>
+        <message>
+            <source>graded</source>
+            <translation>calificado</translation>
+        </message>
+        <message>
+            <source>half a division, %1 %2, is more than twice the tolerance of %3 %4 (%5): bench %6 can't show this seam's %7; allowed divisions up to %8 %9</source>
+            <translation>media división, %1 %2, es más del doble de la tolerancia de %3 %4 (%5): el banco %6 no puede mostrar los %7 de esta junta; divisiones permitidas: hasta %8 %9</translation>
+        </message>
+        <message>
+            <source>half cooling is not allowed by %1; allowed: the whole cooling time</source>
+            <translation>medio enfriado no está permitido por %1; permitido: todo el tiempo de enfriamiento</translation>
+        </message>
+        <message>
+            <source>half cooling of %1 mm; %2</source>
+            <translation>medio enfriado con %1 mm; %2</translation>
+        </message>
+        <message>
+            <source>half cooling of a joint that is loaded at once; %1</source>
+            <translation>medio enfriado de una unión que se carga enseguida; %1</translation>
+        </message>
+        <message>
+            <source>half cooling outside workshop conditions; %1</source>
+            <translation>medio enfriado fuera de condiciones de taller; %1</translation>
+        </message>
+        <message>
+            <source>hands out the right row; leave thickness_mm out</source>
+            <translation>da la fila correcta; no indicar thickness_mm</translation>
+        </message>
+        <message>
+            <source>has %1 MB free, too little for the photos and what must stay free beside them</source>
+            <translation>tiene %1 MB libres, muy poco para las fotos y lo que debe quedar libre</translation>
+        </message>
+        <message>
+            <source>has %1 free, and a copy of this log takes up to %2</source>
+            <translation>tiene %1 libres; una copia de este registro ocupa hasta %2</translation>
+        </message>
+        <message>
+            <source>has %1 free, and a copy of this log takes up to %2 and must leave %3 free</source>
+            <translation>tiene %1 libres; una copia de este registro ocupa hasta %2 y debe dejar %3 libres</translation>
+        </message>
+        <message>
+            <source>has %1 letters; allowed: up to %2</source>
+            <translation>tiene %1 letras; permitido: hasta %2</translation>
+        </message>
+        <message>
+            <source>has 0 bytes, so it is no log</source>
+            <translation>tiene 0 bytes, así que no es un registro</translation>
+        </message>
+        <message>
+            <source>has no value from %1 to %2 mm, and gaps does not declare %3 there</source>
+            <translation>no tiene valor de %1 a %2 mm, y gaps no declara %3 allí</translation>
+        </message>
+        <message>
+            <source>holds %1 rows of another log ("%2", expected "%3"); move it away, or put its own log back</source>
+            <translation>contiene %1 filas de otro registro («%2», se espera «%3»); apartarlo o devolver su propio registro</translation>
+        </message>
+        <message>
+            <source>holds keys, and others than its owner may read or write it; take that right away (chmod 600)</source>
+            <translation>contiene claves, y otros que no son su dueño pueden leerlo o escribirlo; quitar ese permiso (chmod 600)</translation>
+        </message>
+        <message>
+            <source>holds neither a table nor a formula</source>
+            <translation>no contiene tabla ni fórmula</translation>
+        </message>
+        <message>
+            <source>holds no class</source>
+            <translation>no contiene ninguna clase</translation>
+        </message>
+        <message>
+            <source>holds no lesson (*.json)</source>
+            <translation>no contiene ninguna lección (*.json)</translation>
+        </message>
+        <message>
+            <source>holds no procedure (*.json)</source>
+            <translation>no contiene ningún procedimiento (*.json)</translation>
+        </message>
+        <message>
+            <source>holds no rows</source>
+            <translation>no contiene filas</translation>
+        </message>
+        <message>
+            <source>how far it is moved</source>
+            <translation>cuánto se mueve</translation>
+        </message>
+        <message>
+            <source>how far it is pushed</source>
+            <translation>cuánto se empuja</translation>
+        </message>
+        <message>
+            <source>is a %1 log, expected a %2 log</source>
+            <translation>es un registro «%1», se espera un registro «%2»</translation>
+        </message>
+        <message>
+            <source>is a %1 log; practice stands in a practice log only</source>
+            <translation>es un registro «%1»; la práctica solo está en un registro de práctica</translation>
+        </message>
+        <message>
+            <source>is a database, but not a joint log (application id %1, expected %2 or %3)</source>
+            <translation>es una base de datos, pero no un registro (identificador %1, se espera %2 o %3)</translation>
+        </message>
+        <message>
+            <source>is a folder, expected a file</source>
+            <translation>es una carpeta, se espera un archivo</translation>
+        </message>
+        <message>
+            <source>is a folder, expected a log file</source>
+            <translation>es una carpeta, se espera un archivo de registro</translation>
+        </message>
+        <message>
+            <source>is a folder; allowed: the name of a file</source>
+            <translation>es una carpeta; permitido: el nombre de un archivo</translation>
+        </message>
+        <message>
+            <source>is a live log and no copy of one</source>
+            <translation>es un registro en uso y no una copia</translation>
+        </message>
+        <message>
+            <source>is above the solid's density</source>
+            <translation>está por encima de la densidad del sólido</translation>
+        </message>
+        <message>
+            <source>is band-end, but a class has no table</source>
+            <translation>es band-end, pero una clase no tiene tabla</translation>
+        </message>
+        <message>
+            <source>is empty</source>
+            <translation>está vacío</translation>
+        </message>
+        <message>
+            <source>is empty; allowed: %1</source>
+            <translation>está vacío; permitido: %1</translation>
+        </message>
+        <message>
+            <source>is empty; allowed: %1, several with + between</source>
+            <translation>está vacío; permitido: %1, varias con + entre ellas</translation>
+        </message>
+        <message>
+            <source>is gone, and its write-ahead log stands there without it</source>
+            <translation>ya no está, y su diario ha quedado solo</translation>
+        </message>
+        <message>
+            <source>is missing</source>
+            <translation>falta</translation>
+        </message>
+        <message>
+            <source>is missing: only the first class may have no lower limit</source>
+            <translation>falta: solo la primera clase puede no tener límite inferior</translation>
+        </message>
+        <message>
+            <source>is not %1 hexadecimal digits</source>
+            <translation>no son %1 cifras hexadecimales</translation>
+        </message>
+        <message>
+            <source>is not 32 or 96 hexadecimal digits</source>
+            <translation>no son 32 o 96 cifras hexadecimales</translation>
+        </message>
+        <message>
+            <source>is not a database, so it is no log</source>
+            <translation>no es una base de datos, así que no es un registro</translation>
+        </message>
+        <message>
+            <source>is not a field that is known here</source>
+            <translation>no es un campo conocido aquí</translation>
+        </message>
+        <message>
+            <source>is not a list</source>
+            <translation>no es una lista</translation>
+        </message>
+        <message>
+            <source>is not a list of numbers</source>
+            <translation>no es una lista de números</translation>
+        </message>
+        <message>
+            <source>is not a list of texts</source>
+            <translation>no es una lista de textos</translation>
+        </message>
+        <message>
+            <source>is not a list of whole numbers</source>
+            <translation>no es una lista de números enteros</translation>
+        </message>
+        <message>
+            <source>is not a regular file</source>
+            <translation>no es un archivo normal</translation>
+        </message>
+        <message>
+            <source>is not a regular file, expected a log file</source>
+            <translation>no es un archivo normal, se espera un archivo de registro</translation>
+        </message>
+        <message>
+            <source>is not seamclock-job/1</source>
+            <translation>no es seamclock-job/1</translation>
+        </message>
+        <message>
+            <source>is not what the station signed</source>
+            <translation>no es lo que firmó la tableta</translation>
+        </message>
+        <message>
+            <source>is the log itself</source>
+            <translation>es el registro mismo</translation>
+        </message>
+        <message>
+            <source>is the rate itself where the unit is mm; leave it out</source>
+            <translation>es la rigidez misma si la unidad es mm; no indicarlo</translation>
+        </message>
+        <message>
+            <source>is there already and is no copy of this log but of another; it is left as it is</source>
+            <translation>ya existe y es copia de otro registro; se deja como está</translation>
+        </message>
+        <message>
+            <source>is there already and is no copy of this log; it is left as it is</source>
+            <translation>ya existe y no es copia de este registro; se deja como está</translation>
+        </message>
+        <message>
+            <source>is there already; it is never overwritten</source>
+            <translation>ya existe; nunca se sobrescribe</translation>
+        </message>
+        <message>
+            <source>it answers n %1, the last step that can be is n %2</source>
+            <translation>responde a n %1, el último paso posible es n %2</translation>
+        </message>
+        <message>
+            <source>it belongs to %1, not to %2</source>
+            <translation>pertenece a %1, no a %2</translation>
+        </message>
+        <message>
+            <source>it bridges from boot %1, the weld's is %2</source>
+            <translation>enlaza desde el arranque %1, el de la soldadura es %2</translation>
+        </message>
+        <message>
+            <source>it can't be set aside: %1</source>
+            <translation>no se puede apartar: %1</translation>
+        </message>
+        <message>
+            <source>it comes %1 ms after the step; allowed are 10000 ms on the same boot</source>
+            <translation>llega %1 ms tras el paso; permitidos 10000 ms en el mismo arranque</translation>
+        </message>
+        <message>
+            <source>it is wished on the bench "%1", which is not planned for</source>
+            <translation>se pide en el banco «%1», que no se planifica</translation>
+        </message>
+        <message>
+            <source>it was stopped</source>
+            <translation>se detuvo</translation>
+        </message>
+        <message>
+            <source>its document is not in the log, so there are no actual forces</source>
+            <translation>su documento no está en el registro, por eso no hay fuerzas reales</translation>
+        </message>
+        <message>
+            <source>its folder can't be brought to disk</source>
+            <translation>no se puede llevar al disco su carpeta</translation>
+        </message>
+        <message>
+            <source>its folder can't be written to (%1)</source>
+            <translation>no se puede escribir en su carpeta (%1)</translation>
+        </message>
+        <message>
+            <source>its folder can't hold a write-ahead log (journal mode "%1", expected "wal")</source>
+            <translation>su carpeta no admite un diario adelantado (modo «%1», se espera «wal»)</translation>
+        </message>
+        <message>
+            <source>its head row says %1 rows, and the last row is %2</source>
+            <translation>su fila de cabeza dice %1 filas y la última fila es la %2</translation>
+        </message>
+        <message>
+            <source>its head row says %1 rows, and the last row is %2; "log verify" tells more</source>
+            <translation>su fila de cabeza dice %1 filas y la última es la %2; «log verify» dice más</translation>
+        </message>
+        <message>
+            <source>its head, row %1, %2; "log verify" tells more</source>
+            <translation>su cabeza, fila %1, %2; «log verify» dice más</translation>
+        </message>
+        <message>
+            <source>its instant lies before the last event's</source>
+            <translation>su instante es anterior al del último suceso</translation>
+        </message>
+        <message>
+            <source>its interval runs backwards: %1 to %2 ms</source>
+            <translation>su intervalo va hacia atrás: %1 a %2 ms</translation>
+        </message>
+        <message>
+            <source>its structure is damaged (%1)</source>
+            <translation>su estructura está dañada (%1)</translation>
+        </message>
+        <message>
+            <source>its structure is damaged%1</source>
+            <translation>su estructura está dañada%1</translation>
+        </message>
+        <message>
+            <source>joint %1 is still open on this bench</source>
+            <translation>la unión %1 sigue abierta en este banco</translation>
+        </message>
+        <message>
+            <source>joint numbered</source>
+            <translation>número en la placa</translation>
+        </message>
+        <message>
+            <source>larger than %1 bytes, the most allowed</source>
+            <translation>más grande que los %1 bytes permitidos</translation>
+        </message>
+        <message>
+            <source>length %1 mm is outside %2 to %3 mm of bench %4</source>
+            <translation>longitud %1 mm está fuera de %2 a %3 mm del banco %4</translation>
+        </message>
+        <message>
+            <source>lies above melting_C</source>
+            <translation>está por encima de melting_C</translation>
+        </message>
+        <message>
+            <source>lies on a network file system, where a live log can't be used safely; use a log on this machine, or a published copy of it</source>
+            <translation>está en una unidad de red, donde un registro en uso no es seguro; usar un registro de este equipo o una copia publicada</translation>
+        </message>
+        <message>
+            <source>line %1</source>
+            <translation>línea %1</translation>
+        </message>
+        <message>
+            <source>line %1, %2: %3</source>
+            <translation>línea %1, %2: %3</translation>
+        </message>
+        <message>
+            <source>median of alignment %1 ms is outside 1 to %2 ms</source>
+            <translation>la mediana de igualación de %1 ms está fuera de 1 a %2 ms</translation>
+        </message>
+        <message>
+            <source>melt flow rate %1 is outside 0.2 to 1.7 g/10 min (190/5), the ranges of DVS 2207-1</source>
+            <translation>índice de fluidez %1 está fuera de 0,2 a 1,7 g/10 min (190/5), los márgenes de DVS 2207-1</translation>
+        </message>
+        <message>
+            <source>melt flow rates %1 and %2 are far apart: %3</source>
+            <translation>los índices de fluidez %1 y %2 están muy separados: %3</translation>
+        </message>
+        <message>
+            <source>melt flow rates %1 and %2 were measured differently and can't be compared</source>
+            <translation>los índices de fluidez %1 y %2 se midieron de modo distinto y no se pueden comparar</translation>
+        </message>
+        <message>
+            <source>more points than the %1 that are allowed</source>
+            <translation>más puntos que los %1 permitidos</translation>
+        </message>
+        <message>
+            <source>more than %1 lengths in one clamping; allowed: up to %2</source>
+            <translation>más de %1 longitudes en una sujeción; permitido: hasta %2</translation>
+        </message>
+        <message>
+            <source>n %1 is not an event that still stands</source>
+            <translation>n %1 no es un suceso que siga en pie</translation>
+        </message>
+        <message>
+            <source>names "%1" twice</source>
+            <translation>nombra «%1» dos veces</translation>
+        </message>
+        <message>
+            <source>needs one class with from_C or to_C, beyond which it corrects</source>
+            <translation>necesita una clase con from_C o to_C, más allá de la cual corrige</translation>
+        </message>
+        <message>
+            <source>nested deeper than %1 levels, the most allowed</source>
+            <translation>anidado más de los %1 niveles permitidos</translation>
+        </message>
+        <message>
+            <source>no %1 coupon is given; allowed: 1 to %2</source>
+            <translation>no se indica ninguna probeta (%1); permitido: 1 a %2</translation>
+        </message>
+        <message>
+            <source>no batch is named; allowed: its name as it is on the sheet</source>
+            <translation>no se indica lote; permitido: su nombre, como está en la placa</translation>
+        </message>
+        <message>
+            <source>no bench that is here can make it</source>
+            <translation>ningún banco presente puede hacerla</translation>
+        </message>
+        <message>
+            <source>no cell is named; allowed: one or more cells of %1</source>
+            <translation>no se indica casilla; permitido: una o varias casillas de %1</translation>
+        </message>
+        <message>
+            <source>no column has a value for any thickness</source>
+            <translation>ninguna columna tiene valor para ningún espesor</translation>
+        </message>
+        <message>
+            <source>no edition is named; allowed: the edition of the shop's copy of the standard, as it is printed on it</source>
+            <translation>no se indica edición; permitido: la edición de la norma del taller, como está impresa en ella</translation>
+        </message>
+        <message>
+            <source>no folder for the %1 log: neither XDG_DATA_HOME nor HOME is an absolute path; name a log with --log FILE</source>
+            <translation>no hay carpeta para el registro «%1»: ni XDG_DATA_HOME ni HOME es una ruta absoluta; indicar un registro con --log FILE</translation>
+        </message>
+        <message>
+            <source>no heat estimate: alignment has not begun</source>
+            <translation>sin estimación de calor: la igualación no ha empezado</translation>
+        </message>
+        <message>
+            <source>no heat estimate: procedure %1 lacks %2 for %3 mm</source>
+            <translation>sin estimación de calor: al procedimiento %1 le falta, para %3 mm: %2</translation>
+        </message>
+        <message>
+            <source>no heat values for the material "%1"; allowed: %2</source>
+            <translation>no hay valores de calor para el material «%1»; permitido: %2</translation>
+        </message>
+        <message>
+            <source>no material is named; allowed: as PE-HD</source>
+            <translation>no se indica material; permitido: como PE-HD</translation>
+        </message>
+        <message>
+            <source>no offcut that this bench can take would help; take a spring of at most %1 N for one %2</source>
+            <translation>ningún recorte que admita este banco ayudaría; usar un muelle de %1 N como máximo por %2</translation>
+        </message>
+        <message>
+            <source>no one range of DVS 2207-1 (0.3 to 1.7, 0.2 to 0.7) holds both</source>
+            <translation>ningún margen de DVS 2207-1 (0,3 a 1,7; 0,2 a 0,7) contiene los dos</translation>
+        </message>
+        <message>
+            <source>no practice with this plan: it lacks %1</source>
+            <translation>no se puede practicar con este plan: falta %1</translation>
+        </message>
+        <message>
+            <source>no reason is given; allowed: a few words why</source>
+            <translation>no se da motivo; permitido: unas palabras del porqué</translation>
+        </message>
+        <message>
+            <source>no reason is owed for "%1"</source>
+            <translation>no se pide motivo para «%1»</translation>
+        </message>
+        <message>
+            <source>no seam length is given; allowed %1 to %2 mm of bench %3</source>
+            <translation>no se indica longitud de junta; permitido %1 a %2 mm del banco %3</translation>
+        </message>
+        <message>
+            <source>no such file</source>
+            <translation>no existe el archivo</translation>
+        </message>
+        <message>
+            <source>no such file, or not readable</source>
+            <translation>no existe el archivo o no se puede leer</translation>
+        </message>
+        <message>
+            <source>no such folder, or not readable</source>
+            <translation>no existe la carpeta o no se puede leer</translation>
+        </message>
+        <message>
+            <source>no such row</source>
+            <translation>no existe esa fila</translation>
+        </message>
+        <message>
+            <source>no weld "%1" is in this log</source>
+            <translation>ninguna soldadura «%1» está en este registro</translation>
+        </message>
+        <message>
+            <source>no weld "%1" is open here</source>
+            <translation>ninguna soldadura «%1» está abierta aquí</translation>
+        </message>
+        <message>
+            <source>nobody attested "%1" of %2; allowed: a cell that is attested</source>
+            <translation>nadie cotejó «%1» de %2; permitido: una casilla cotejada</translation>
+        </message>
+        <message>
+            <source>nobody here is "%1"</source>
+            <translation>aquí nadie es «%1»</translation>
+        </message>
+        <message>
+            <source>not readable</source>
+            <translation>no se puede leer</translation>
+        </message>
+        <message>
+            <source>not straight enough: point %1 (reading %2, %3 N) is %4 N off the line; allowed %5 N, 2 % of the largest force (our judgement)</source>
+            <translation>no es bastante recta: el punto %1 (lectura %2, %3 N) está a %4 N de la recta; permitido %5 N, el 2 % de la fuerza mayor (juicio nuestro)</translation>
+        </message>
+        <message>
+            <source>not valid JSON</source>
+            <translation>no es JSON válido</translation>
+        </message>
+        <message>
+            <source>nothing came since the last seal, which covers row %1</source>
+            <translation>nada ha llegado desde el último sello, que cubre la fila %1</translation>
+        </message>
+        <message>
+            <source>one is more than %1 times the other (our judgement)</source>
+            <translation>uno es más de %1 veces el otro (juicio nuestro)</translation>
+        </message>
+        <message>
+            <source>only a foreman can allow this weld</source>
+            <translation>solo un encargado puede permitir esta soldadura</translation>
+        </message>
+        <message>
+            <source>parent</source>
+            <translation>material base</translation>
+        </message>
+        <message>
+            <source>photo added</source>
+            <translation>foto añadida</translation>
+        </message>
+        <message>
+            <source>plan replaced</source>
+            <translation>plan sustituido</translation>
+        </message>
+        <message>
+            <source>plan replaced %1</source>
+            <translation>plan sustituido %1</translation>
+        </message>
+        <message>
+            <source>plate target %1 °C can't be judged: %2 has no plate window</source>
+            <translation>espejo a %1 °C no se puede juzgar: %2 no tiene margen para el espejo</translation>
+        </message>
+        <message>
+            <source>plate target %1 °C is outside %2 to %3 °C of %4</source>
+            <translation>espejo a %1 °C está fuera de %2 a %3 °C de %4</translation>
+        </message>
+        <message>
+            <source>practice record</source>
+            <translation>informe de práctica</translation>
+        </message>
+        <message>
+            <source>practice weld %1 was broken off when the program ended: no take was kept</source>
+            <translation>la soldadura de práctica %1 se interrumpió al cerrar el programa: no hay toma</translation>
+        </message>
+        <message>
+            <source>pressure locked</source>
+            <translation>volante bloqueado</translation>
+        </message>
+        <message>
+            <source>pressure times thickness times length: common practice, no source</source>
+            <translation>presión por espesor por longitud: práctica común, sin fuente</translation>
+        </message>
+        <message>
+            <source>procedure %1 can't be welded with yet: it lacks %2, which the shop fills and attests first</source>
+            <translation>con el procedimiento %1 aún no se puede soldar: falta lo que el taller rellena y coteja antes: %2</translation>
+        </message>
+        <message>
+            <source>procedure %1 can't be welded with yet: the shop filled in %2, which a foreman attests first</source>
+            <translation>con el procedimiento %1 aún no se puede soldar: el taller rellenó lo que un encargado coteja antes: %2</translation>
+        </message>
+        <message>
+            <source>procedure of the log</source>
+            <translation>procedimiento del registro</translation>
+        </message>
+        <message>
+            <source>reading taken</source>
+            <translation>lectura tomada</translation>
+        </message>
+        <message>
+            <source>reason given</source>
+            <translation>motivo dado</translation>
+        </message>
+        <message>
+            <source>recheck</source>
+            <translation>lectura al enfriar</translation>
+        </message>
+        <message>
+            <source>record</source>
+            <translation>informe</translation>
+        </message>
+        <message>
+            <source>recursive triggers can't be turned on</source>
+            <translation>no se pueden activar los disparadores recursivos</translation>
+        </message>
+        <message>
+            <source>release step</source>
+            <translation>paso al sacar</translation>
+        </message>
+        <message>
+            <source>release step "%1" does not fit while %2: this bench's next is "%3"</source>
+            <translation>el paso «%1» no encaja en esta fase: %2. Lo siguiente en este banco es «%3»</translation>
+        </message>
+        <message>
+            <source>remark made</source>
+            <translation>observación hecha</translation>
+        </message>
+        <message>
+            <source>report</source>
+            <translation>informe</translation>
+        </message>
+        <message>
+            <source>row %1, an event of %2, is not what was written</source>
+            <translation>la fila %1, un suceso de %2, no es lo que se escribió</translation>
+        </message>
+        <message>
+            <source>scale in %1 from %2, %3</source>
+            <translation>escala en %1 desde %2, %3</translation>
+        </message>
+        <message>
+            <source>scale zero</source>
+            <translation>cero de la escala</translation>
+        </message>
+        <message>
+            <source>seam %1 asks for the procedure "%2", which is not there; allowed: %3</source>
+            <translation>la junta %1 pide el procedimiento «%2», que no está; permitido: %3</translation>
+        </message>
+        <message>
+            <source>set by the foreman inside the window</source>
+            <translation>fijado por el encargado dentro del margen</translation>
+        </message>
+        <message>
+            <source>signal seen</source>
+            <translation>señal vista</translation>
+        </message>
+        <message>
+            <source>signed off</source>
+            <translation>firmado</translation>
+        </message>
+        <message>
+            <source>signing off needs a foreman's PIN</source>
+            <translation>firmar necesita el PIN de un encargado</translation>
+        </message>
+        <message>
+            <source>soak started</source>
+            <translation>calentamiento empezado</translation>
+        </message>
+        <message>
+            <source>soak time</source>
+            <translation>tiempo de calentamiento</translation>
+        </message>
+        <message>
+            <source>soak: just in contact; %1</source>
+            <translation>calentamiento: solo en contacto; %1</translation>
+        </message>
+        <message>
+            <source>soak: just in contact; the drag, %1 %2, is under the scale's first division</source>
+            <translation>calentamiento: solo en contacto; el arrastre, %1 %2, está bajo la primera división de la escala</translation>
+        </message>
+        <message>
+            <source>soak: the drag of %1 holds the table on by more than the %2 that soak allows: the reading would have to be %3</source>
+            <translation>calentamiento: el arrastre de %1 retiene la mesa con más que los %2 que admite el calentamiento: la lectura debería ser %3</translation>
+        </message>
+        <message>
+            <source>soak: the reading %1 %2 is below %3 %4, the lowest that the calibration covers: its force is worked out, not measured</source>
+            <translation>calentamiento: la lectura %1 %2 está bajo %3 %4, la menor calibrada: su fuerza es calculada, no medida</translation>
+        </message>
+        <message>
+            <source>something stands behind a cell's closing quote</source>
+            <translation>hay algo tras las comillas de cierre de una celda</translation>
+        </message>
+        <message>
+            <source>spring scale</source>
+            <translation>escala de muelle</translation>
+        </message>
+        <message>
+            <source>stands beside soak_aim or soak_max; only one can hold</source>
+            <translation>está junto a soak_aim o soak_max; solo uno puede valer</translation>
+        </message>
+        <message>
+            <source>step backdated</source>
+            <translation>paso adelantado</translation>
+        </message>
+        <message>
+            <source>step taken back</source>
+            <translation>paso deshecho</translation>
+        </message>
+        <message>
+            <source>stopped by a person's word after a power cut</source>
+            <translation>parada por decisión de una persona tras un corte de luz</translation>
+        </message>
+        <message>
+            <source>synchronous writing can't be turned on</source>
+            <translation>no se puede activar la escritura segura</translation>
+        </message>
+        <message>
+            <source>that seam is made by now</source>
+            <translation>esa junta ya está hecha</translation>
+        </message>
+        <message>
+            <source>the %1 can't be begun</source>
+            <translation>no se puede empezar: %1</translation>
+        </message>
+        <message>
+            <source>the %1 can't be ended</source>
+            <translation>no se puede terminar: %1</translation>
+        </message>
+        <message>
+            <source>the %1 can't be written to "%2"</source>
+            <translation>%1: no se puede escribir en «%2»</translation>
+        </message>
+        <message>
+            <source>the %1 can't be written to "%2": %3</source>
+            <translation>%1: no se puede escribir en «%2»: %3</translation>
+        </message>
+        <message>
+            <source>the PIN is wrong</source>
+            <translation>el PIN es erróneo</translation>
+        </message>
+        <message>
+            <source>the PIN is wrong; the next try in %1</source>
+            <translation>el PIN es erróneo; otro intento en %1</translation>
+        </message>
+        <message>
+            <source>the bars are closed: the sheet can't be lifted out</source>
+            <translation>las barras están cerradas: la placa no se puede sacar</translation>
+        </message>
+        <message>
+            <source>the bars aren't closed on a sheet</source>
+            <translation>las barras no están cerradas sobre ninguna placa</translation>
+        </message>
+        <message>
+            <source>the beginning of the chain was changed</source>
+            <translation>el principio de la cadena fue cambiado</translation>
+        </message>
+        <message>
+            <source>the bench "%1" is there already</source>
+            <translation>el banco «%1» ya está</translation>
+        </message>
+        <message>
+            <source>the bench of %1</source>
+            <translation>el banco de %1</translation>
+        </message>
+        <message>
+            <source>the bench's own data</source>
+            <translation>datos propios del banco</translation>
+        </message>
+        <message>
+            <source>the boot is still the same; there is nothing to bridge</source>
+            <translation>el equipo sigue con el mismo arranque; no hay nada que enlazar</translation>
+        </message>
+        <message>
+            <source>the calibration's 95 % band is ± %1 at the set reading, more than half of the force's tolerance of ± %2 (our judgement)</source>
+            <translation>la banda del 95 % de la calibración es ± %1 en la lectura fijada, más de la mitad de la tolerancia de fuerza de ± %2 (juicio nuestro)</translation>
+        </message>
+        <message>
+            <source>the card of %1 has %2 sources and %3 warnings, more than one page holds at 5.5 points; allowed: one page</source>
+            <translation>la ficha de %1 tiene %2 fuentes y %3 avisos, más de lo que cabe en una página con 5,5 puntos; permitido: una página</translation>
+        </message>
+        <message>
+            <source>the card that this lesson hands out lacks what a weld needs</source>
+            <translation>a la ficha que da esta lección le falta lo que necesita una soldadura</translation>
+        </message>
+        <message>
+            <source>the card's bench</source>
+            <translation>el banco de la ficha</translation>
+        </message>
+        <message>
+            <source>the card's page can't be begun in memory</source>
+            <translation>no se puede empezar la página de la ficha</translation>
+        </message>
+        <message>
+            <source>the card's page can't be ended in memory</source>
+            <translation>no se puede terminar la página de la ficha</translation>
+        </message>
+        <message>
+            <source>the chain is of the world "%1", and the file of "%2"</source>
+            <translation>la cadena es del mundo «%1» y el archivo de «%2»</translation>
+        </message>
+        <message>
+            <source>the chain is of the world "%1", expected "%2"</source>
+            <translation>la cadena es del mundo «%1», se espera «%2»</translation>
+        </message>
+        <message>
+            <source>the check "%1" can only be overridden by a foreman</source>
+            <translation>el control «%1» solo puede omitirlo un encargado</translation>
+        </message>
+        <message>
+            <source>the check "%1" can only be overridden by a foreman: the scale doesn't show what it asks</source>
+            <translation>el control «%1» solo puede omitirlo un encargado: la escala no muestra lo que pide</translation>
+        </message>
+        <message>
+            <source>the check "%1" is not one of this weld's checks</source>
+            <translation>el control «%1» no es de esta soldadura</translation>
+        </message>
+        <message>
+            <source>the clamps aren't closed on both sheets</source>
+            <translation>las mordazas no están cerradas en las dos placas</translation>
+        </message>
+        <message>
+            <source>the cold spot's depth [K]</source>
+            <translation>la profundidad del punto frío [K]</translation>
+        </message>
+        <message>
+            <source>the cold spot's place</source>
+            <translation>el lugar del punto frío</translation>
+        </message>
+        <message>
+            <source>the cold spot's width</source>
+            <translation>el ancho del punto frío</translation>
+        </message>
+        <message>
+            <source>the column is missing; allowed: %1</source>
+            <translation>falta la columna; permitido: %1</translation>
+        </message>
+        <message>
+            <source>the column stands there twice; allowed: once</source>
+            <translation>la columna está dos veces; permitido: una</translation>
+        </message>
+        <message>
+            <source>the columns are parted by ";"; allowed: commas</source>
+            <translation>las columnas están separadas con «;»; permitido: comas</translation>
+        </message>
+        <message>
+            <source>the columns label, material, procedure, thickness_mm, length_mm</source>
+            <translation>las columnas label, material, procedure, thickness_mm, length_mm</translation>
+        </message>
+        <message>
+            <source>the copy can't be brought to disk</source>
+            <translation>no se puede llevar la copia al disco</translation>
+        </message>
+        <message>
+            <source>the copy was stopped before it was complete</source>
+            <translation>la copia se detuvo antes de completarse</translation>
+        </message>
+        <message>
+            <source>the copy's folder can't be brought to disk</source>
+            <translation>no se puede llevar al disco la carpeta de la copia</translation>
+        </message>
+        <message>
+            <source>the date "%1" is none; allowed 0000-01-01 to 9999-12-31</source>
+            <translation>la fecha «%1» no existe; permitido 0000-01-01 a 9999-12-31</translation>
+        </message>
+        <message>
+            <source>the day %1 has not come yet; allowed: up to %2</source>
+            <translation>el día %1 aún no ha llegado; permitido: hasta %2</translation>
+        </message>
+        <message>
+            <source>the day can't be sealed yet: %1</source>
+            <translation>aún no se puede sellar el día: %1</translation>
+        </message>
+        <message>
+            <source>the disk is full%1</source>
+            <translation>el disco está lleno%1</translation>
+        </message>
+        <message>
+            <source>the disk reports an error%1</source>
+            <translation>el disco comunica un error%1</translation>
+        </message>
+        <message>
+            <source>the document %1 is gone</source>
+            <translation>el documento %1 ya no está</translation>
+        </message>
+        <message>
+            <source>the drag [N]</source>
+            <translation>el arrastre [N]</translation>
+        </message>
+        <message>
+            <source>the draught's factor</source>
+            <translation>el factor de la corriente de aire</translation>
+        </message>
+        <message>
+            <source>the edge's lean [mm]</source>
+            <translation>la inclinación del canto [mm]</translation>
+        </message>
+        <message>
+            <source>the edges are hot: a sheet is shimmed before the plate comes in</source>
+            <translation>los cantos están calientes: se calza antes de entrar el espejo</translation>
+        </message>
+        <message>
+            <source>the edges are joined: nobody can touch them</source>
+            <translation>los cantos están unidos: nadie puede tocarlos</translation>
+        </message>
+        <message>
+            <source>the field "%1" stands twice</source>
+            <translation>el campo «%1» está dos veces</translation>
+        </message>
+        <message>
+            <source>the file is empty; expected a JSON object</source>
+            <translation>el archivo está vacío; se espera un objeto JSON</translation>
+        </message>
+        <message>
+            <source>the file is empty; expected the header reading,force_N</source>
+            <translation>el archivo está vacío; se espera la cabecera reading,force_N</translation>
+        </message>
+        <message>
+            <source>the folder "%1" for photos can't be made</source>
+            <translation>no se puede crear la carpeta «%1» para fotos</translation>
+        </message>
+        <message>
+            <source>the folder "%1" for tables can't be made</source>
+            <translation>no se puede crear la carpeta «%1» para tablas</translation>
+        </message>
+        <message>
+            <source>the folder "%1" for the practice log can't be made; allowed: a folder that can be written</source>
+            <translation>no se puede crear la carpeta «%1» para el registro de práctica; permitido: una carpeta en la que se pueda escribir</translation>
+        </message>
+        <message>
+            <source>the folder %1 is not there</source>
+            <translation>la carpeta %1 no existe</translation>
+        </message>
+        <message>
+            <source>the folder can't be made</source>
+            <translation>no se puede crear la carpeta</translation>
+        </message>
+        <message>
+            <source>the folder for photos can't be made</source>
+            <translation>no se puede crear la carpeta de fotos</translation>
+        </message>
+        <message>
+            <source>the folder for published copies is not there; allowed: a folder</source>
+            <translation>la carpeta para copias no existe; permitido: una carpeta</translation>
+        </message>
+        <message>
+            <source>the gap</source>
+            <translation>el hueco</translation>
+        </message>
+        <message>
+            <source>the gap is the sheet's thickness, twice that before the second sheet, by the bench's rule: common practice, no source</source>
+            <translation>hueco igual al espesor de la placa, el doble antes de la segunda, según la regla del banco: práctica común, sin fuente</translation>
+        </message>
+        <message>
+            <source>the heat estimate was stopped</source>
+            <translation>la estimación de calor se detuvo</translation>
+        </message>
+        <message>
+            <source>the id "%1" is another file's too</source>
+            <translation>el identificador «%1» es también de otro archivo</translation>
+        </message>
+        <message>
+            <source>the job folder "%1" has no job; allowed: a folder with job-*.json</source>
+            <translation>la carpeta de trabajo «%1» no tiene trabajo; permitido: una carpeta con job-*.json</translation>
+        </message>
+        <message>
+            <source>the joining pressure</source>
+            <translation>la presión al unir</translation>
+        </message>
+        <message>
+            <source>the last day %1 is no date; allowed: as in "2031-06-30"</source>
+            <translation>el último día %1 no es una fecha; permitido: como «2031-06-30»</translation>
+        </message>
+        <message>
+            <source>the lesson %1</source>
+            <translation>la lección %1</translation>
+        </message>
+        <message>
+            <source>the lesson needs the %1 "%2", and this shop has none of that name</source>
+            <translation>la lección necesita: %1 «%2», y este taller no tiene ninguno con ese nombre</translation>
+        </message>
+        <message>
+            <source>the line has no force at a reading of %1, which is outside -%2 to %3</source>
+            <translation>la recta no da fuerza con una lectura de %1, que está fuera de -%2 a %3</translation>
+        </message>
+        <message>
+            <source>the list of joints has no place for more than %1 opened at one instant</source>
+            <translation>la lista no admite más de %1 uniones abiertas en el mismo instante</translation>
+        </message>
+        <message>
+            <source>the list of joints is being made anew, %1 rows are still to be read</source>
+            <translation>la lista de uniones se está rehaciendo, faltan %1 filas por leer</translation>
+        </message>
+        <message>
+            <source>the lock's creep [mm/min]</source>
+            <translation>la fluencia del bloqueo [mm/min]</translation>
+        </message>
+        <message>
+            <source>the log has no chain</source>
+            <translation>el registro no tiene cadena</translation>
+        </message>
+        <message>
+            <source>the log has no rows, so there is nothing to seal</source>
+            <translation>el registro no tiene filas, así que no hay nada que sellar</translation>
+        </message>
+        <message>
+            <source>the log holds an open weld on the bench "%1" but not the bench itself</source>
+            <translation>el registro tiene una soldadura abierta en el banco «%1», pero no el banco</translation>
+        </message>
+        <message>
+            <source>the log names a document of the bench "%1" that is not in it</source>
+            <translation>el registro nombra un documento del banco «%1» que no contiene</translation>
+        </message>
+        <message>
+            <source>the log names the procedure %1 and lacks it</source>
+            <translation>el registro nombra el procedimiento %1 y no lo tiene</translation>
+        </message>
+        <message>
+            <source>the log was moved or deleted while it was in use</source>
+            <translation>el registro se movió o se borró mientras se usaba</translation>
+        </message>
+        <message>
+            <source>the machine was started again before the lock: cut back and plane again</source>
+            <translation>el equipo se reinició antes de bloquear: recortar y cepillar otra vez</translation>
+        </message>
+        <message>
+            <source>the machine was started again meanwhile; the clock must be bridged</source>
+            <translation>el equipo se reinició entretanto; hay que enlazar el reloj</translation>
+        </message>
+        <message>
+            <source>the machine's boot id can't be read from %1: without it no time can be trusted after a restart</source>
+            <translation>no se puede leer el identificador de arranque en %1: sin él ninguna hora es fiable tras un reinicio</translation>
+        </message>
+        <message>
+            <source>the machine's boot id in %1 is "%2", not 32 hexadecimal digits in groups</source>
+            <translation>el identificador de arranque en %1 es «%2», no 32 cifras hexadecimales en grupos</translation>
+        </message>
+        <message>
+            <source>the middle of the procedure's window</source>
+            <translation>el centro del margen del procedimiento</translation>
+        </message>
+        <message>
+            <source>the most allowed, %1, is under the scale's first division</source>
+            <translation>lo máximo permitido, %1, está bajo la primera división de la escala</translation>
+        </message>
+        <message>
+            <source>the name has %1 characters; allowed: 1 to %2</source>
+            <translation>el nombre tiene %1 signos; permitido: 1 a %2</translation>
+        </message>
+        <message>
+            <source>the name holds a control character, or begins or ends with a blank</source>
+            <translation>el nombre contiene un signo de control o empieza o acaba con un espacio</translation>
+        </message>
+        <message>
+            <source>the nearest division, %1 %2, lies outside %3 to %4 %5; the band is extended to it</source>
+            <translation>la división más cercana, %1 %2, está fuera de %3 a %4 %5; la banda se amplía hasta ella</translation>
+        </message>
+        <message>
+            <source>the next n is %1</source>
+            <translation>el siguiente n es %1</translation>
+        </message>
+        <message>
+            <source>the number of stations</source>
+            <translation>el número de puntos</translation>
+        </message>
+        <message>
+            <source>the person's id "%1" is not "person:" and 1 to 40 of a-z, 0-9 and "-"</source>
+            <translation>el identificador «%1» no es «person:» y 1 a 40 signos de a-z, 0-9 y «-»</translation>
+        </message>
+        <message>
+            <source>the photo "%1"</source>
+            <translation>la foto «%1»</translation>
+        </message>
+        <message>
+            <source>the photos can't be listed (%1)</source>
+            <translation>no se pueden listar las fotos (%1)</translation>
+        </message>
+        <message>
+            <source>the place</source>
+            <translation>el punto</translation>
+        </message>
+        <message>
+            <source>the plan has no release order: it needs at least one step</source>
+            <translation>el plan no tiene orden para sacar: necesita al menos un paso</translation>
+        </message>
+        <message>
+            <source>the plan has no scale: a weld needs a bench</source>
+            <translation>el plan no tiene escala: una soldadura necesita un banco</translation>
+        </message>
+        <message>
+            <source>the plan is not ready to weld: %1 is missing</source>
+            <translation>el plan aún no sirve para soldar: falta %1</translation>
+        </message>
+        <message>
+            <source>the plan is not ready to weld: %1 was filled in by the shop and is not attested</source>
+            <translation>el plan aún no sirve para soldar: rellenado por el taller y sin cotejar: %1</translation>
+        </message>
+        <message>
+            <source>the plan of seam %1 has no times</source>
+            <translation>el plan de la junta %1 no tiene tiempos</translation>
+        </message>
+        <message>
+            <source>the plate can't be wiped between the edges; bring it out first</source>
+            <translation>el espejo no se puede limpiar entre los cantos; sacarlo primero</translation>
+        </message>
+        <message>
+            <source>the plate is between the edges; bring it out first</source>
+            <translation>el espejo está entre los cantos; sacarlo primero</translation>
+        </message>
+        <message>
+            <source>the plate is between the tables; bring it out first</source>
+            <translation>el espejo está entre las mesas; sacarlo primero</translation>
+        </message>
+        <message>
+            <source>the plate is in already, or on its way</source>
+            <translation>el espejo ya está dentro o en camino</translation>
+        </message>
+        <message>
+            <source>the plate is out already, or on its way</source>
+            <translation>el espejo ya está fuera o en camino</translation>
+        </message>
+        <message>
+            <source>the plate's offset [K]</source>
+            <translation>la desviación del espejo [K]</translation>
+        </message>
+        <message>
+            <source>the plate's target</source>
+            <translation>objetivo del espejo</translation>
+        </message>
+        <message>
+            <source>the plate's temperature</source>
+            <translation>la temperatura del espejo</translation>
+        </message>
+        <message>
+            <source>the points are too large for a line to be fitted</source>
+            <translation>los puntos son demasiado grandes para ajustar una recta</translation>
+        </message>
+        <message>
+            <source>the practice record can't be begun in memory</source>
+            <translation>no se puede empezar el informe de práctica</translation>
+        </message>
+        <message>
+            <source>the practice record can't be ended in memory</source>
+            <translation>no se puede terminar el informe de práctica</translation>
+        </message>
+        <message>
+            <source>the printer "%1" can't be used</source>
+            <translation>no se puede usar la impresora «%1»</translation>
+        </message>
+        <message>
+            <source>the printer "%1" does not take the %2</source>
+            <translation>la impresora «%1» no acepta: %2</translation>
+        </message>
+        <message>
+            <source>the procedure "%1" is not there</source>
+            <translation>el procedimiento «%1» no está</translation>
+        </message>
+        <message>
+            <source>the procedure "%1" of that joint is not here any more</source>
+            <translation>el procedimiento «%1» de esa unión ya no está</translation>
+        </message>
+        <message>
+            <source>the procedure %1 is not attested in %2; allowed: one that is</source>
+            <translation>el procedimiento %1 no está cotejado en %2; permitido: uno cotejado</translation>
+        </message>
+        <message>
+            <source>the procedure %1 says nothing of %2; allowed: one that a foreman filled</source>
+            <translation>el procedimiento %1 no dice nada de %2; permitido: uno rellenado por un encargado</translation>
+        </message>
+        <message>
+            <source>the procedure of this weld, %1, is neither on this tablet nor in its log</source>
+            <translation>el procedimiento de esta soldadura, %1, no está en esta tableta ni en su registro</translation>
+        </message>
+        <message>
+            <source>the procedures that come with the program are not there: neither %1 nor its source tree; name their folder in SEAMCLOCK_RESOURCES</source>
+            <translation>los procedimientos del programa no están: ni %1 ni su árbol de fuentes; indicar su carpeta en SEAMCLOCK_RESOURCES</translation>
+        </message>
+        <message>
+            <source>the program ended in mid-weld, and the virtual bench with it</source>
+            <translation>el programa terminó en plena soldadura, y el banco virtual con él</translation>
+        </message>
+        <message>
+            <source>the rate %1 N per unit is not positive: a spring's force must rise with its reading</source>
+            <translation>la rigidez de %1 N por unidad no es positiva: la fuerza de un muelle debe subir con su lectura</translation>
+        </message>
+        <message>
+            <source>the reading</source>
+            <translation>la lectura</translation>
+        </message>
+        <message>
+            <source>the replay was stopped</source>
+            <translation>la repetición se detuvo</translation>
+        </message>
+        <message>
+            <source>the report can't be written to "%1": %2</source>
+            <translation>no se puede escribir el informe en «%1»: %2</translation>
+        </message>
+        <message>
+            <source>the report would have more than %1 joints; allowed: a shorter time or a narrower filter, or the joints as CSV</source>
+            <translation>el informe tendría más de %1 uniones; permitido: menos tiempo o un filtro más estrecho, o las uniones como CSV</translation>
+        </message>
+        <message>
+            <source>the scale's divisions of %1 %2 can hardly show the tolerance of %3 %4: %5</source>
+            <translation>las divisiones de la escala, %1 %2, apenas muestran la tolerancia de %3 %4: %5</translation>
+        </message>
+        <message>
+            <source>the scale's readings</source>
+            <translation>las lecturas de la escala</translation>
+        </message>
+        <message>
+            <source>the scale's zero error</source>
+            <translation>el error de cero de la escala</translation>
+        </message>
+        <message>
+            <source>the scope %1 can't be read; %2</source>
+            <translation>el alcance %1 no se puede leer; %2</translation>
+        </message>
+        <message>
+            <source>the scope %1 goes from %2 to %3 mm; allowed: 0.1 to 1000 mm, from thin to thick</source>
+            <translation>el alcance %1 va de %2 a %3 mm; permitido: 0,1 a 1000 mm, de fino a grueso</translation>
+        </message>
+        <message>
+            <source>the scope has %1 signs; allowed: up to %2</source>
+            <translation>el alcance tiene %1 signos; permitido: hasta %2</translation>
+        </message>
+        <message>
+            <source>the score is not wanted any more</source>
+            <translation>la puntuación ya no hace falta</translation>
+        </message>
+        <message>
+            <source>the sheet</source>
+            <translation>la placa</translation>
+        </message>
+        <message>
+            <source>the sheet is clamped; its edge can't be got at</source>
+            <translation>la placa está sujeta; no se llega a su canto</translation>
+        </message>
+        <message>
+            <source>the sheet is out already</source>
+            <translation>la placa ya está fuera</translation>
+        </message>
+        <message>
+            <source>the sheet would no longer stand out of its clamps</source>
+            <translation>la placa ya no sobresaldría de sus mordazas</translation>
+        </message>
+        <message>
+            <source>the sheets are %1 and %2 mm thick, %3 mm apart; allowed a tenth of the thinner, %4 mm</source>
+            <translation>las placas tienen %1 y %2 mm de espesor, %3 mm de diferencia; permitido un décimo de la más fina, %4 mm</translation>
+        </message>
+        <message>
+            <source>the sheets aren't joined: there is nothing to lift out</source>
+            <translation>las placas no están unidas: no hay nada que sacar</translation>
+        </message>
+        <message>
+            <source>the sheets' grades differ, %1 and %2: colour does not matter, but conductive, flame-retardant or other types (PP-H, PP-B, PP-R) are not mixed unasked</source>
+            <translation>las placas son de tipos distintos, %1 y %2: el color no importa, pero conductoras, ignífugas u otros tipos (PP-H, PP-B, PP-R) no se mezclan sin preguntar</translation>
+        </message>
+        <message>
+            <source>the soak time, while there is no median of this bench: common practice, no source</source>
+            <translation>el tiempo de calentamiento, mientras no haya mediana de este banco: práctica común, sin fuente</translation>
+        </message>
+        <message>
+            <source>the spring's rate in N/mm</source>
+            <translation>la rigidez del muelle en N/mm</translation>
+        </message>
+        <message>
+            <source>the step would come before the one it follows</source>
+            <translation>el paso llegaría antes del que sigue</translation>
+        </message>
+        <message>
+            <source>the table "%1" is gone</source>
+            <translation>la tabla «%1» ya no está</translation>
+        </message>
+        <message>
+            <source>the table can't be written to "%1" (%2)</source>
+            <translation>no se puede escribir la tabla en «%1» (%2)</translation>
+        </message>
+        <message>
+            <source>the take %1</source>
+            <translation>la toma %1</translation>
+        </message>
+        <message>
+            <source>the take's weld is "%1"; allowed: weld: and its UUID</source>
+            <translation>la soldadura de la toma es «%1»; permitido: weld: y su UUID</translation>
+        </message>
+        <message>
+            <source>the value falls before %1 mm; a source that says so needs "falls_by_declaration": true</source>
+            <translation>el valor baja antes de %1 mm; una fuente que lo diga necesita "falls_by_declaration": true</translation>
+        </message>
+        <message>
+            <source>the value jumps down from %1 to %2 at %3 mm; a source that says so needs "falls_by_declaration": true</source>
+            <translation>el valor salta de %1 a %2 hacia abajo en %3 mm; una fuente que lo diga necesita "falls_by_declaration": true</translation>
+        </message>
+        <message>
+            <source>the weld "%1" is open elsewhere</source>
+            <translation>la soldadura «%1» está abierta en otro sitio</translation>
+        </message>
+        <message>
+            <source>the weld is over</source>
+            <translation>la soldadura ha terminado</translation>
+        </message>
+        <message>
+            <source>the wheel is locked; unlock it first</source>
+            <translation>el volante está bloqueado; soltarlo primero</translation>
+        </message>
+        <message>
+            <source>the wheel isn't locked</source>
+            <translation>el volante no está bloqueado</translation>
+        </message>
+        <message>
+            <source>the wheel's speed</source>
+            <translation>la velocidad del volante</translation>
+        </message>
+        <message>
+            <source>the whole</source>
+            <translation>el conjunto</translation>
+        </message>
+        <message>
+            <source>there are %1 files like "%2" already</source>
+            <translation>ya hay %1 archivos como «%2»</translation>
+        </message>
+        <message>
+            <source>there are %1 mm between the edges; the plate needs %2 mm</source>
+            <translation>hay %1 mm entre los cantos; el espejo necesita %2 mm</translation>
+        </message>
+        <message>
+            <source>there are %1 of that day already</source>
+            <translation>ya hay %1 de ese día</translation>
+        </message>
+        <message>
+            <source>there are %1 of that name already</source>
+            <translation>ya hay %1 con ese nombre</translation>
+        </message>
+        <message>
+            <source>there is a file of that name</source>
+            <translation>allí hay un archivo con ese nombre</translation>
+        </message>
+        <message>
+            <source>there is a foreman already, who adds everybody else</source>
+            <translation>ya hay un encargado, que añade a los demás</translation>
+        </message>
+        <message>
+            <source>there is no column %1; allowed: %2</source>
+            <translation>no hay columna %1; permitido: %2</translation>
+        </message>
+        <message>
+            <source>there is no header line; allowed: %1</source>
+            <translation>no hay línea de cabecera; permitido: %1</translation>
+        </message>
+        <message>
+            <source>there is no joint on this bench to go on from</source>
+            <translation>en este banco no hay unión desde la que seguir</translation>
+        </message>
+        <message>
+            <source>there is no lesson "%1"; allowed: %2</source>
+            <translation>no hay lección «%1»; permitido: %2</translation>
+        </message>
+        <message>
+            <source>there is no printer "%1"; allowed: %2</source>
+            <translation>no hay impresora «%1»; permitido: %2</translation>
+        </message>
+        <message>
+            <source>there is no printer on this machine; the %1 can be kept as a PDF</source>
+            <translation>este equipo no tiene impresora; se puede guardar como PDF: %1</translation>
+        </message>
+        <message>
+            <source>there is no seam</source>
+            <translation>no hay ninguna junta</translation>
+        </message>
+        <message>
+            <source>there is no seam under the header</source>
+            <translation>no hay ninguna junta bajo la cabecera</translation>
+        </message>
+        <message>
+            <source>there is no series "%1"; allowed: one that coupons list shows</source>
+            <translation>no hay ninguna serie «%1»; permitido: una que muestre coupons list</translation>
+        </message>
+        <message>
+            <source>thickness %1 mm is outside %2 to %3 mm of %4</source>
+            <translation>espesor %1 mm está fuera de %2 a %3 mm de %4</translation>
+        </message>
+        <message>
+            <source>thickness %1 mm is outside %2 to %3 mm of bench %4</source>
+            <translation>espesor %1 mm está fuera de %2 a %3 mm del banco %4</translation>
+        </message>
+        <message>
+            <source>this is a copy: nothing can be written to it</source>
+            <translation>esto es una copia: no se puede escribir en ella</translation>
+        </message>
+        <message>
+            <source>this log has no take of %1</source>
+            <translation>este registro no tiene ninguna toma de %1</translation>
+        </message>
+        <message>
+            <source>this sheet is clamped already</source>
+            <translation>esta placa ya está sujeta</translation>
+        </message>
+        <message>
+            <source>total length %1 mm is outside %2 to %3 mm of bench %4</source>
+            <translation>longitud total %1 mm está fuera de %2 a %3 mm del banco %4</translation>
+        </message>
+        <message>
+            <source>trial</source>
+            <translation>prueba</translation>
+        </message>
+        <message>
+            <source>trial, %1</source>
+            <translation>prueba, %1</translation>
+        </message>
+        <message>
+            <source>twice the median of this bench's last such welds: our judgement</source>
+            <translation>el doble de la mediana de las últimas soldaduras así en este banco: juicio nuestro</translation>
+        </message>
+        <message>
+            <source>until</source>
+            <translation>hasta</translation>
+        </message>
+        <message>
+            <source>value corrected</source>
+            <translation>valor corregido</translation>
+        </message>
+        <message>
+            <source>waits in the spill file</source>
+            <translation>espera en el archivo de reserva</translation>
+        </message>
+        <message>
+            <source>was deleted</source>
+            <translation>se borró</translation>
+        </message>
+        <message>
+            <source>was not written as it was read</source>
+            <translation>no se escribió como se leyó</translation>
+        </message>
+        <message>
+            <source>was written by a newer program (version %1, this program reads 1 to %2)</source>
+            <translation>lo escribió un programa más nuevo (versión %1, este lee de 1 a %2)</translation>
+        </message>
+        <message>
+            <source>weld %1 such seams in one clamping, or take a spring of at most %2 N for one %3</source>
+            <translation>soldar %1 juntas así en una sujeción, o usar un muelle de %2 N como máximo por %3</translation>
+        </message>
+        <message>
+            <source>weld an offcut of %1 mm beside it, or %2 such seams in one clamping, or take a spring of at most %3 N for one %4</source>
+            <translation>soldar al lado un recorte de %1 mm, o %2 juntas así en una sujeción, o usar un muelle de %3 N como máximo por %4</translation>
+        </message>
+        <message>
+            <source>weld an offcut of %1 mm beside it, or take a spring of at most %2 N for one %3</source>
+            <translation>soldar al lado un recorte de %1 mm, o usar un muelle de %2 N como máximo por %3</translation>
+        </message>
+        <message>
+            <source>weld closed</source>
+            <translation>soldadura cerrada</translation>
+        </message>
+        <message>
+            <source>weld opened</source>
+            <translation>soldadura empezada</translation>
+        </message>
+        <message>
+            <source>weld stopped</source>
+            <translation>soldadura parada</translation>
+        </message>
+        <message>
+            <source>welded</source>
+            <translation>soldada</translation>
+        </message>
+        <message>
+            <source>what was made at the practice bench can't be kept in a log of %1</source>
+            <translation>lo hecho en el banco de práctica no puede guardarse en un registro de: %1</translation>
+        </message>
+        <message>
+            <source>within limits</source>
+            <translation>dentro de límites</translation>
+        </message>
+        <message>
+            <source>within limits with remarks</source>
+            <translation>dentro de límites, con observaciones</translation>
+        </message>
+        <message>
+            <source>zero and (force, drag and preload) by the spring's rate, from the bench's own data: common practice, no source</source>
+            <translation>cero y (fuerza, arrastre y precarga) entre la rigidez del muelle, con los datos del banco: práctica común, sin fuente</translation>
+        </message>
+        <message>
+            <source>zero is the division nearest to the aim</source>
+            <translation>cero es la división más cercana al objetivo</translation>
         </message>
     </context>
 </TS>

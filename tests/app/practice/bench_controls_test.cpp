@@ -116,8 +116,8 @@ TEST(BenchControls, ShimSetsOneEndAndTheLowerSideOfTheSecondSheet) {
     auto controls = controlsOf({view, true, ControlPanel::Shim, {}, {}});
     EXPECT_EQ(
         words(controls), (QStringList{"Front +", "Front −", "Below +", "Below −", "", "Close"}));
-    EXPECT_EQ(controls[0].view.under, "-0.4 mm");
-    EXPECT_EQ(controls[2].view.under, "-0.6 mm");
+    EXPECT_EQ(controls[0].view.under, "−0.4 mm");
+    EXPECT_EQ(controls[2].view.under, "−0.6 mm");
     EXPECT_EQ(actsOf(controls[0]), (std::vector<BenchAct>{ShimSheet{1, 200, 0, 0}}));
     for (const std::size_t press : {0U, 0U, 2U, 2U, 2U}) {
         for (const BenchAct& act : actsOf(controls[press])) {
@@ -142,7 +142,7 @@ TEST(BenchControls, SheetIsClampedAsItIsHeld) {
     const auto controls = controlsOf({view, true, ControlPanel::SecondSheet, Push{400, -200}, {}});
     EXPECT_EQ(actsOf(controls[4]), (std::vector<BenchAct>{ClampSheet{1, 400, -200, 0}}));
     EXPECT_EQ(controls[0].view.under, "+0.4 mm");
-    EXPECT_EQ(controls[2].view.under, "-0.2 mm");
+    EXPECT_EQ(controls[2].view.under, "−0.2 mm");
 }
 
 TEST(BenchControls, AHandIsNotEvenAtFirstAndTheSameForTheSameSeed) {

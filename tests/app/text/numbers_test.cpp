@@ -28,8 +28,8 @@ TEST(Numbers, ABandIsShownNoWiderThanItIs) {
     EXPECT_EQ(lowEndText(8'811, 50), "8.82");
     EXPECT_EQ(highEndText(8'819, 50), "8.81");
     // below zero, inward is towards zero for the low end
-    EXPECT_EQ(lowEndText(-150, 500), "-0.1");
-    EXPECT_EQ(highEndText(-150, 500), "-0.2");
+    EXPECT_EQ(lowEndText(-150, 500), "−0.1");
+    EXPECT_EQ(highEndText(-150, 500), "−0.2");
 }
 
 TEST(Numbers, LengthsHaveTheDecimalsThatTheyNeed) {
@@ -41,12 +41,12 @@ TEST(Numbers, LengthsHaveTheDecimalsThatTheyNeed) {
 
 TEST(Numbers, NothingIsNeverNegative) {
     EXPECT_EQ(numberText(-0.004, 2), "0.00");
-    EXPECT_EQ(numberText(-0.006, 2), "-0.01");
+    EXPECT_EQ(numberText(-0.006, 2), "−0.01");
     EXPECT_EQ(numberText(-0.4, 0), "0");
     EXPECT_EQ(numberText(12345.678, 1), "12345.7");
     const QLocale before;
     QLocale::setDefault(QLocale(QLocale::German));
-    EXPECT_EQ(numberText(-0.006, 2), "-0,01");
+    EXPECT_EQ(numberText(-0.006, 2), "−0,01");
     QLocale::setDefault(before);
 }
 
