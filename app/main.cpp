@@ -423,6 +423,7 @@ Result<PaperErrand> errandOf(const Arguments& arguments, const Shop& shop) {
         errand.day = arguments.dayReport->toStdString();
     } else {
         errand.what = PaperErrand::What::Job;
+        errand.job = shop.job.name;
         for (const JobSeam& seam : shop.job.seams) {
             errand.seams.push_back(seam.label);
         }

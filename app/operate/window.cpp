@@ -3,7 +3,9 @@
 #include "app/print/card_pdf.h"
 #include "app/text/numbers.h"
 #include "app/text/words.h"
+#include "core/log/log_reader.h"
 #include "core/session/again.h"
+#include "core/session/job_book.h"
 #include "core/session/sheet_plan.h"
 #include "core/weld/intent.h"
 
@@ -56,7 +58,7 @@ private:
 } // namespace
 
 Window::Window(WindowParts parts, QWidget* parent)
-    : QWidget(parent), m_parts(std::move(parts)), m_floor(m_parts.floor), m_seams(m_parts.seams),
+    : QWidget(parent), m_parts(std::move(parts)), m_floor(m_parts.floor), m_seams({}),
       m_strip(new StripBar(this)), m_banner(new AlarmBanner(this)),
       m_frame(new StandingFrame(this)), m_weld(new WeldPage(this)), m_card(new CardPage(this)),
       m_choice(new ChoicePage(this)), m_pad(new PadPage(this)), m_entry(new EntryPage(this)),
@@ -68,7 +70,8 @@ Window::Window(WindowParts parts, QWidget* parent)
               m_people->askForeman(forWhat, std::move(then));
           },
           m_parts.reports, this)),
-      m_dayLog(new DayLogFlow(dayLogShop(), this)) {
+      m_dayLog(new DayLogFlow(dayLogShop(), this)),
+      m_shop(new ShopFlow(m_parts.desk, shopRoom(), this)) {
     setObjectName("window");
     setWindowTitle("Seamclock");
     setFocusPolicy(Qt::StrongFocus);
@@ -140,6 +143,8 @@ Window::Window(WindowParts parts, QWidget* parent)
             m_people->typed(sign);
         } else if (m_kind == PageKind::Day) {
             m_dayLog->typed(sign);
+        } else if (m_kind == PageKind::Shop) {
+            m_shop->typed(sign);
         }
     });
     connect(&m_hands, &Hands::erased, this, [this] {
@@ -147,6 +152,8 @@ Window::Window(WindowParts parts, QWidget* parent)
             m_pad->pad()->erase();
         } else if (m_kind == PageKind::People) {
             m_people->erased();
+        } else if (m_kind == PageKind::Shop) {
+            m_shop->erased();
         }
     });
     connect(&m_hands, &Hands::pedalLearnt, this, [this](int key) {
@@ -163,6 +170,7 @@ Window::Window(WindowParts parts, QWidget* parent)
     joinPeople();
     joinSetup();
     joinDayLog();
+    joinShop();
     m_floor.setSeries(true);
     if (m_floor.practises()) {
         m_stripes = new StripedFrame(this);
@@ -172,8 +180,7 @@ Window::Window(WindowParts parts, QWidget* parent)
     qApp->installEventFilter(&m_hands);
     m_tick.setTimerType(Qt::PreciseTimer);
     connect(&m_tick, &QTimer::timeout, this, &Window::refresh);
-    m_floor.eachWeld([this](const Weld& weld) { m_seams.take(weld); });
-    m_seams.read(m_parts.writer.path());
+    takeUpSeams();
     applyLook();
     turnTo(m_floor.weld(m_floor.selected()) != nullptr ? PageKind::Weld : PageKind::Seams);
     sound();
@@ -207,6 +214,8 @@ std::vector<Page*> Window::pages() const {
     all.insert(all.end(), setup.begin(), setup.end());
     const std::vector<Page*> day = m_dayLog->pages();
     all.insert(all.end(), day.begin(), day.end());
+    const std::vector<Page*> shop = m_shop->pages();
+    all.insert(all.end(), shop.begin(), shop.end());
     return all;
 }
 
@@ -416,6 +425,9 @@ void Window::turnTo(PageKind kind) {
     if (kind != PageKind::Day && kind != PageKind::People) {
         m_dayLog->close();
     }
+    if (kind != PageKind::Shop && kind != PageKind::People) {
+        m_shop->close();
+    }
     m_kind = kind;
     Page* next = m_weld;
     switch (kind) {
@@ -441,6 +453,9 @@ void Window::turnTo(PageKind kind) {
         break;
     case PageKind::Setup:
         next = m_setup->page();
+        break;
+    case PageKind::Shop:
+        next = m_shop->page();
         break;
     case PageKind::Heat:
         next = m_heat;
@@ -484,6 +499,8 @@ void Window::turnTo(PageKind kind) {
         m_people->takeKeys();
     } else if (kind == PageKind::Setup) {
         m_setup->takeKeys();
+    } else if (kind == PageKind::Shop) {
+        m_shop->takeKeys();
     } else if (kind == PageKind::Pedal) {
         ChoiceView view;
         view.title = tr("Press the foot switch now.");
@@ -566,6 +583,7 @@ void Window::refresh() {
              cell.selected});
     }
     m_dayLog->look(now, running);
+    m_shop->look(now);
     trySound(now);
     watchSound();
     power();
@@ -852,6 +870,7 @@ void Window::slotPressed(SlotPlace place) {
         return;
     case PageKind::People:
     case PageKind::Setup:
+    case PageKind::Shop:
     case PageKind::Day:
         return; // its pages tell it themselves
     case PageKind::Procedures:
@@ -971,6 +990,7 @@ void Window::choose(int index) {
     case PageKind::Pedal:
     case PageKind::People:
     case PageKind::Setup:
+    case PageKind::Shop:
     case PageKind::Heat:
         return;
     }
@@ -985,6 +1005,7 @@ void Window::joinPeople() {
             turnTo(
                 m_setup->page() != nullptr    ? PageKind::Setup
                 : m_dayLog->page() != nullptr ? PageKind::Day
+                : m_shop->page() != nullptr   ? PageKind::Shop
                                               : PageKind::Weld);
         }
     });
@@ -1021,6 +1042,7 @@ DayLogShop Window::dayLogShop() {
     shop.closeDay = [this] { m_people->openSeal(); };
     for (const JobSeam& seam : m_parts.seams) {
         shop.job.push_back(seam.label);
+        shop.jobName = seam.job;
     }
     return shop;
 }
@@ -1036,6 +1058,68 @@ void Window::joinDayLog() {
     });
     connect(m_dayLog, &DayLogFlow::said, this, &Window::say);
     connect(m_dayLog, &DayLogFlow::kept, this, &Window::sayCalmly);
+}
+
+// ---- how the shop is doing
+
+ShopRoom Window::shopRoom() {
+    ShopRoom room;
+    room.log = m_parts.writer.path();
+    room.ask = [this](const QString& forWhat, std::function<void(const ProvenPerson&)> then) {
+        m_people->askForeman(forWhat, std::move(then));
+    };
+    room.hasForeman = [this] { return !foremenWithPin(m_people->people()).empty(); };
+    room.benches = [this] { return m_floor.benches(); };
+    room.letter = [this](const std::string& bench) {
+        for (const Post& post : m_floor.posts()) {
+            if (post.bench.bench.id == bench) {
+                return post.letter();
+            }
+        }
+        return fromUtf8(bench);
+    };
+    room.procedures = [this] { return m_floor.procedures(); };
+    room.now = [this] { return m_floor.now(); };
+    room.seams = m_parts.seams;
+    room.folder = m_parts.reports;
+    return room;
+}
+
+void Window::joinShop() {
+    connect(m_shop, &ShopFlow::turned, this, [this] {
+        if (m_kind != PageKind::People) { // a PIN's page stands; this one comes after it
+            turnTo(PageKind::Shop);
+        }
+    });
+    connect(m_shop, &ShopFlow::left, this, [this] { turnTo(PageKind::Weld); });
+    connect(m_shop, &ShopFlow::said, this, &Window::say);
+    connect(m_shop, &ShopFlow::kept, this, &Window::sayCalmly);
+    connect(m_shop, &ShopFlow::seamsKept, this, &Window::takeUpSeams);
+    connect(m_shop, &ShopFlow::jointAsked, this, [this](const QString& weld, qint64 number) {
+        m_dayLog->openAt(weld.toStdString(), number);
+        turnTo(PageKind::Day);
+    });
+}
+
+// The job that lies in a file, and the seams that the log keeps.
+void Window::takeUpSeams() {
+    m_job = m_parts.seams;
+    if (auto reader = LogReader::open(m_parts.writer.path())) {
+        if (const auto kept = readJobSeams(*reader)) {
+            m_job.insert(m_job.end(), kept->begin(), kept->end());
+        } else { // no page stands at the start yet: it is told with the next look
+            m_said = fromUtf8(kept.error().detail);
+            m_saidCalmly = false;
+            m_saidAt = m_floor.now().boot;
+        }
+    }
+    std::vector<Bench> benches;
+    for (const BenchDocument& one : m_floor.benches()) {
+        benches.push_back(one.bench);
+    }
+    m_seams = JobSeams(m_job, benches);
+    m_floor.eachWeld([this](const Weld& weld) { m_seams.take(weld); });
+    m_seams.read(m_parts.writer.path());
 }
 
 // Who is at the bench is asked once, and never while seconds count.
@@ -1076,8 +1160,9 @@ void Window::showSeams() {
         choice.sign = Sign::Prepare;
         choice.text = tr("%1: %2").arg(fromUtf8(m_seams.nextLabel(seam)), fromUtf8(seam.what));
         choice.under =
-            found.state == SeamState::CutOut
-                ? tr("again: joint %1 was cut out").arg(found.number)
+            found.state == SeamState::CutOut ? tr("again: joint %1 was cut out").arg(found.number)
+            : found.state == SeamState::ToRepair
+                ? tr("again: joint %1 is to be repaired").arg(found.number)
                 : tr("%1 %2 mm, %3 mm long")
                       .arg(
                           fromUtf8(seam.sheets.empty() ? "" : seam.sheets.front().material),
@@ -1121,7 +1206,7 @@ void Window::chooseSeam(int index) {
     const SeamFinding found = m_seams.of(seam);
     order->seam = m_seams.nextLabel(seam);
     m_orderName = tr("Seam %1, %2").arg(fromUtf8(*order->seam), fromUtf8(seam.what));
-    if (found.state != SeamState::CutOut) {
+    if (found.state == SeamState::Open) {
         m_order = std::move(*order);
         turnTo(PageKind::Card);
         return;
@@ -1142,7 +1227,7 @@ void Window::cutOutToCard(double lostMm) {
 
 void Window::flagRewelds(WeldOrder& order) {
     const std::string label = order.seam.value_or("");
-    const auto allowed = reweldsAllowed(m_parts.seams, label);
+    const auto allowed = reweldsAllowed(m_job, order.job.value_or(""), label);
     if (allowed && reweldsOf(label) > *allowed) {
         order.flags.emplace_back("rewelds_exceeded");
         say(tr("The job lets this seam be welded again %1 times. It is in the record.")
@@ -1657,8 +1742,8 @@ void Window::showMenu() {
 }
 
 void Window::chooseMenu(MenuItem item) {
-    const bool shops =
-        item == MenuItem::People || item == MenuItem::Setup || item == MenuItem::Practice;
+    const bool shops = item == MenuItem::People || item == MenuItem::Setup ||
+                       item == MenuItem::Shop || item == MenuItem::Practice;
     if (shops && m_floor.practises()) {
         say(tr("This is practice already: people and set-up belong to the shop."));
         return;
@@ -1681,6 +1766,9 @@ void Window::chooseMenu(MenuItem item) {
         return;
     case MenuItem::Setup:
         m_setup->open();
+        return;
+    case MenuItem::Shop:
+        m_shop->open();
         return;
     case MenuItem::Practice:
         openPractice();

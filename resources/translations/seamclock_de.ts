@@ -12,6 +12,14 @@
             <translation> (%1, gedrückt %2)</translation>
         </message>
         <message>
+            <source> (as it was corrected)</source>
+            <translation> (wie berichtigt)</translation>
+        </message>
+        <message>
+            <source> (as it was noted at first)</source>
+            <translation> (wie zuerst notiert)</translation>
+        </message>
+        <message>
             <source> And %1 more: see the printed card.</source>
             <translation> Weitere: %1, siehe gedruckte Karte.</translation>
         </message>
@@ -32,6 +40,26 @@
             <translation> · an der Bank: %1</translation>
         </message>
         <message>
+            <source> · bench %1</source>
+            <translation> · Bank %1</translation>
+        </message>
+        <message>
+            <source> · put right</source>
+            <translation> · berichtigt</translation>
+        </message>
+        <message>
+            <source> · welded by %1</source>
+            <translation> · geschweißt von %1</translation>
+        </message>
+        <message>
+            <source>"%1" can't be read; allowed: a table of up to %2 bytes.</source>
+            <translation>„%1“ ist nicht lesbar; erlaubt: eine Tabelle bis %2 Byte.</translation>
+        </message>
+        <message>
+            <source>"%1" is no joint's number; allowed: 1 and up.</source>
+            <translation>„%1“ ist keine Nummer einer Schweißung; erlaubt: ab 1.</translation>
+        </message>
+        <message>
             <source>"%1" is no value for %2; allowed: %3.</source>
             <translation>„%1“ ist kein Wert für %2; erlaubt: %3.</translation>
         </message>
@@ -42,6 +70,10 @@
         <message>
             <source>%1 %2</source>
             <translation>%1 %2</translation>
+        </message>
+        <message>
+            <source>%1 %2 is outside: allowed %3 to %4.</source>
+            <translation>%1 %2 liegt außerhalb: erlaubt %3 bis %4.</translation>
         </message>
         <message>
             <source>%1 %2 mm, %3 mm long</source>
@@ -112,12 +144,28 @@
             <translation>%1 kann nicht stimmen: %2 bis %3 %4.</translation>
         </message>
         <message>
+            <source>%1 can't be taken</source>
+            <translation>%1 wird nicht angenommen</translation>
+        </message>
+        <message>
             <source>%1 can't be welded here: %2.</source>
             <translation>%1 geht hier nicht: %2.</translation>
         </message>
         <message>
+            <source>%1 characters are too many; allowed: 1 to %2.</source>
+            <translation>%1 Zeichen sind zu viele; erlaubt: 1 bis %2.</translation>
+        </message>
+        <message>
             <source>%1 classes of air temperature</source>
             <translation>%1 Klassen der Lufttemperatur</translation>
+        </message>
+        <message>
+            <source>%1 coupons, mean %2 N/mm², scatter %3 N/mm²</source>
+            <translation>%1 Proben, Mittel %2 N/mm², Streuung %3 N/mm²</translation>
+        </message>
+        <message>
+            <source>%1 days</source>
+            <translation>%1 Tage</translation>
         </message>
         <message>
             <source>%1 for people</source>
@@ -172,8 +220,16 @@
             <translation>%1 Schweißungen</translation>
         </message>
         <message>
+            <source>%1 joints can't be read and may hold it, too. %2</source>
+            <translation>%1 Schweißungen sind nicht lesbar und können sie auch enthalten. %2</translation>
+        </message>
+        <message>
             <source>%1 joints were broken off when the program ended.</source>
             <translation>Abgebrochen, als das Programm endete: %1 Schweißungen.</translation>
+        </message>
+        <message>
+            <source>%1 joints, mean %2</source>
+            <translation>%1 Schweißungen, Mittel %2</translation>
         </message>
         <message>
             <source>%1 kept</source>
@@ -216,8 +272,16 @@
             <translation>%1 von %2 bestätigt</translation>
         </message>
         <message>
+            <source>%1 of %2 cracked</source>
+            <translation>%1 von %2 gerissen</translation>
+        </message>
+        <message>
             <source>%1 of %2 s</source>
             <translation>%1 von %2 s</translation>
+        </message>
+        <message>
+            <source>%1 of %2 seams are made</source>
+            <translation>%1 von %2 Nähten sind gemacht</translation>
         </message>
         <message>
             <source>%1 of %2 values</source>
@@ -232,12 +296,28 @@
             <translation>%1 von mindestens %2 Ziffern.</translation>
         </message>
         <message>
+            <source>%1 of job %2</source>
+            <translation>%1 von Auftrag %2</translation>
+        </message>
+        <message>
             <source>%1 of them</source>
             <translation>gesamt %1</translation>
         </message>
         <message>
+            <source>%1 planned</source>
+            <translation>%1 eingeplant</translation>
+        </message>
+        <message>
             <source>%1 points, due on %2</source>
             <translation>Punkte: %1, fällig am %2</translation>
+        </message>
+        <message>
+            <source>%1 prepares seam %2 on bench %3, and locks it by %4.</source>
+            <translation>%1 bereitet Naht %2 auf Bank %3 vor und sperrt bis %4.</translation>
+        </message>
+        <message>
+            <source>%1 releases seam %2 on bench %3.</source>
+            <translation>%1 spannt Naht %2 auf Bank %3 aus.</translation>
         </message>
         <message>
             <source>%1 rows</source>
@@ -256,8 +336,16 @@
             <translation>noch %1 s</translation>
         </message>
         <message>
+            <source>%1 seams are kept.</source>
+            <translation>%1 Nähte sind gespeichert.</translation>
+        </message>
+        <message>
             <source>%1 set</source>
             <translation>Soll %1</translation>
+        </message>
+        <message>
+            <source>%1 stays at seam %2 on bench %3, to the lock at %4.</source>
+            <translation>%1 bleibt an Naht %2 auf Bank %3, bis gesperrt ist um %4.</translation>
         </message>
         <message>
             <source>%1 steps</source>
@@ -266,6 +354,10 @@
         <message>
             <source>%1 things are to be put right before it can be kept.</source>
             <translation>Vor dem Übernehmen in Ordnung zu bringen: %1.</translation>
+        </message>
+        <message>
+            <source>%1 things are to be put right in the file.</source>
+            <translation>%1 Stellen der Datei sind zu berichtigen.</translation>
         </message>
         <message>
             <source>%1 things to put right</source>
@@ -304,6 +396,10 @@
             <translation>%1 %2: außerhalb. Abkühlen lassen oder austrennen.</translation>
         </message>
         <message>
+            <source>%1 values</source>
+            <translation>%1 Werte</translation>
+        </message>
+        <message>
             <source>%1 values are attested.</source>
             <translation>Bestätigte Werte: %1.</translation>
         </message>
@@ -328,8 +424,16 @@
             <translation>%1 °C</translation>
         </message>
         <message>
+            <source>%1 · %2</source>
+            <translation>%1 · %2</translation>
+        </message>
+        <message>
             <source>%1 · %2 · %3</source>
             <translation>%1 · %2 · %3</translation>
+        </message>
+        <message>
+            <source>%1 · bench %2 · %3</source>
+            <translation>%1 · Bank %2 · %3</translation>
         </message>
         <message>
             <source>%1%2. Shop %3.</source>
@@ -344,8 +448,20 @@
             <translation>%1, %2 %3</translation>
         </message>
         <message>
+            <source>%1, %2 joints</source>
+            <translation>%1, %2 Schweißungen</translation>
+        </message>
+        <message>
+            <source>%1, %2 mm</source>
+            <translation>%1, %2 mm</translation>
+        </message>
+        <message>
             <source>%1, %2 mm thick, %3 mm long</source>
             <translation>%1, %2 mm dick, %3 mm lang</translation>
+        </message>
+        <message>
+            <source>%1, %2 mm, %3 mm long</source>
+            <translation>%1, %2 mm, %3 mm lang</translation>
         </message>
         <message>
             <source>%1, %2 mm: %3.</source>
@@ -362,6 +478,10 @@
         <message>
             <source>%1, %2 welds</source>
             <translation>%1, %2-mal</translation>
+        </message>
+        <message>
+            <source>%1, %2, %3</source>
+            <translation>%1, %2, %3</translation>
         </message>
         <message>
             <source>%1, and %2 more.</source>
@@ -424,6 +544,10 @@
             <translation>%1, ohne PIN</translation>
         </message>
         <message>
+            <source>%1, no interval: too few coupons, or too much scatter</source>
+            <translation>%1, ohne Bereich: zu wenige Proben oder zu viel Streuung</translation>
+        </message>
+        <message>
             <source>%1, skin %2 °C</source>
             <translation>%1, Haut %2 °C</translation>
         </message>
@@ -442,6 +566,10 @@
         <message>
             <source>%1, until %2</source>
             <translation>%1, bis %2</translation>
+        </message>
+        <message>
+            <source>%1, with 95 % between %2 and %3</source>
+            <translation>%1, mit 95 % zwischen %2 und %3</translation>
         </message>
         <message>
             <source>%1. %2</source>
@@ -466,6 +594,10 @@
         <message>
             <source>%1: %2 s before</source>
             <translation>%1: %2 s vorher</translation>
+        </message>
+        <message>
+            <source>%1: %2 seams for job %3</source>
+            <translation>%1: %2 Nähte für Auftrag %3</translation>
         </message>
         <message>
             <source>%1: after %2 s</source>
@@ -592,6 +724,10 @@
             <translation>Vor dem Übernehmen in Ordnung zu bringen: 1.</translation>
         </message>
         <message>
+            <source>1 thing is to be put right in the file.</source>
+            <translation>Eine Stelle der Datei ist zu berichtigen.</translation>
+        </message>
+        <message>
             <source>1 thing to put right</source>
             <translation>In Ordnung zu bringen: 1</translation>
         </message>
@@ -602,6 +738,10 @@
         <message>
             <source>1 to %1 characters, by the keyboard.</source>
             <translation>1 bis %1 Zeichen, mit der Tastatur.</translation>
+        </message>
+        <message>
+            <source>1 value</source>
+            <translation>1 Wert</translation>
         </message>
         <message>
             <source>10 s are over</source>
@@ -684,6 +824,14 @@
             <translation>Eine PIN für %1?</translation>
         </message>
         <message>
+            <source>A bend test has no factor. What it must reach is in your standard.</source>
+            <translation>Ein Biegeversuch hat keinen Faktor. Was er erreichen muss, steht in Ihrer Norm.</translation>
+        </message>
+        <message>
+            <source>A few words, by the keyboard.</source>
+            <translation>Ein paar Worte, mit der Tastatur.</translation>
+        </message>
+        <message>
             <source>A fifth bench is one too many: 4 are allowed.</source>
             <translation>Eine fünfte Bank ist zu viel: 4 sind erlaubt.</translation>
         </message>
@@ -694,6 +842,14 @@
         <message>
             <source>A foreman comes first, enters the others and seals the day.</source>
             <translation>Erst kommt ein Meister; er trägt die anderen ein und versiegelt den Tag.</translation>
+        </message>
+        <message>
+            <source>A job without a name</source>
+            <translation>Ein Auftrag ohne Namen</translation>
+        </message>
+        <message>
+            <source>A job's seams, and what is made of each.</source>
+            <translation>Die Nähte eines Auftrags und was aus jeder wurde.</translation>
         </message>
         <message>
             <source>A melt flow rate is outside the printed ranges.</source>
@@ -712,6 +868,14 @@
             <translation>Ein Bildschirm lehrt nicht das Gefühl im Handrad. Das kommt an der Bank.</translation>
         </message>
         <message>
+            <source>A seam leads to the joint that decides.</source>
+            <translation>Eine Naht führt zur Schweißung, die entscheidet.</translation>
+        </message>
+        <message>
+            <source>A seam of a job</source>
+            <translation>Eine Naht eines Auftrags</translation>
+        </message>
+        <message>
             <source>A sheet slipped</source>
             <translation>Tafel verrutscht</translation>
         </message>
@@ -726,6 +890,10 @@
         <message>
             <source>A wrong tap</source>
             <translation>Falsch getippt</translation>
+        </message>
+        <message>
+            <source>Above the required %1, with all its interval.</source>
+            <translation>Über den verlangten %1, mit dem ganzen Bereich.</translation>
         </message>
         <message>
             <source>Accept</source>
@@ -788,8 +956,16 @@
             <translation>Angleichwulst</translation>
         </message>
         <message>
+            <source>Alignment takes longer than it did: often a cold or a dirty plate. Measure it on its face, and wipe it.</source>
+            <translation>Angleichen dauert länger als früher: oft ist das Heizelement kalt oder schmutzig. Auf der Fläche messen und abwischen.</translation>
+        </message>
+        <message>
             <source>All</source>
             <translation>Alle</translation>
+        </message>
+        <message>
+            <source>All are out at %1. It can't be earlier.</source>
+            <translation>Alles ist um %1 heraus. Früher geht es nicht.</translation>
         </message>
         <message>
             <source>All days</source>
@@ -798,6 +974,10 @@
         <message>
             <source>All done</source>
             <translation>Alles fertig</translation>
+        </message>
+        <message>
+            <source>All hands are full so long. </source>
+            <translation>Alle Hände sind so lange voll. </translation>
         </message>
         <message>
             <source>All is as it may be. It is kept by a foreman's PIN.</source>
@@ -838,6 +1018,10 @@
         <message>
             <source>Another class</source>
             <translation>Weitere Klasse</translation>
+        </message>
+        <message>
+            <source>Another coupon</source>
+            <translation>Noch eine Probe</translation>
         </message>
         <message>
             <source>Another gap</source>
@@ -884,6 +1068,10 @@
             <translation>Antwort auf Signal</translation>
         </message>
         <message>
+            <source>Anybody may look. What is kept takes a foreman's PIN.</source>
+            <translation>Jeder darf schauen. Gespeichert wird mit der PIN eines Meisters.</translation>
+        </message>
+        <message>
             <source>As before</source>
             <translation>Wie vorher</translation>
         </message>
@@ -894,6 +1082,10 @@
         <message>
             <source>As measured, both the same.</source>
             <translation>Wie gemessen, beide gleich.</translation>
+        </message>
+        <message>
+            <source>As measured, in millimetres.</source>
+            <translation>Wie gemessen, in Millimetern.</translation>
         </message>
         <message>
             <source>As planned</source>
@@ -924,6 +1116,10 @@
             <translation>Doch bestätigen</translation>
         </message>
         <message>
+            <source>Attested values of %1</source>
+            <translation>Bestätigte Werte von %1</translation>
+        </message>
+        <message>
             <source>Back</source>
             <translation>Hinten</translation>
         </message>
@@ -936,8 +1132,20 @@
             <translation>Zurück zur Bank</translation>
         </message>
         <message>
+            <source>Back to the charts</source>
+            <translation>Zu den Karten</translation>
+        </message>
+        <message>
+            <source>Back to the jobs</source>
+            <translation>Zu den Aufträgen</translation>
+        </message>
+        <message>
             <source>Back to the log</source>
             <translation>Zum Logbuch</translation>
+        </message>
+        <message>
+            <source>Back to the shop</source>
+            <translation>Zum Betrieb</translation>
         </message>
         <message>
             <source>Back to the weld</source>
@@ -956,6 +1164,18 @@
             <translation>Balken sind auf</translation>
         </message>
         <message>
+            <source>Batch, sheet 1</source>
+            <translation>Charge, Tafel 1</translation>
+        </message>
+        <message>
+            <source>Batch, sheet 2</source>
+            <translation>Charge, Tafel 2</translation>
+        </message>
+        <message>
+            <source>Batches of sheet</source>
+            <translation>Chargen der Tafeln</translation>
+        </message>
+        <message>
             <source>Bead all along? Turn down to %1 and lock.</source>
             <translation>Wulst überall? Auf %1 herunterdrehen, sperren.</translation>
         </message>
@@ -970,6 +1190,10 @@
         <message>
             <source>Bead missing at one end</source>
             <translation>Wulst fehlt an einem Ende</translation>
+        </message>
+        <message>
+            <source>Bead places</source>
+            <translation>Wulststellen</translation>
         </message>
         <message>
             <source>Bead width</source>
@@ -988,12 +1212,20 @@
             <translation>Unten +</translation>
         </message>
         <message>
+            <source>Below the required %1.</source>
+            <translation>Unter den verlangten %1.</translation>
+        </message>
+        <message>
             <source>Below −</source>
             <translation>Unten −</translation>
         </message>
         <message>
             <source>Bench</source>
             <translation>Bank</translation>
+        </message>
+        <message>
+            <source>Bench %1</source>
+            <translation>Bank %1</translation>
         </message>
         <message>
             <source>Bench %1 has an open weld. Practise when it is saved.</source>
@@ -1012,8 +1244,32 @@
             <translation>Bank %1 ist frei. Fertige Nähte werden gelesen.</translation>
         </message>
         <message>
+            <source>Bench %1 is taken so long. </source>
+            <translation>Bank %1 ist so lange belegt. </translation>
+        </message>
+        <message>
+            <source>Bench %1: %2</source>
+            <translation>Bank %1: %2</translation>
+        </message>
+        <message>
             <source>Benches</source>
             <translation>Bänke</translation>
+        </message>
+        <message>
+            <source>Benches %1 are taken so long. </source>
+            <translation>Die Bänke %1 sind so lange belegt. </translation>
+        </message>
+        <message>
+            <source>Bend angle [°]</source>
+            <translation>Biegewinkel [°]</translation>
+        </message>
+        <message>
+            <source>Bend coupon %1</source>
+            <translation>Biegeprobe %1</translation>
+        </message>
+        <message>
+            <source>Bend coupon %1.</source>
+            <translation>Biegeprobe %1.</translation>
         </message>
         <message>
             <source>Bend test, front to back: the joint bends everywhere.</source>
@@ -1022,6 +1278,14 @@
         <message>
             <source>Bend test, front to back: the joint breaks.</source>
             <translation>Biegeversuch, vorn bis hinten: Die Naht bricht.</translation>
+        </message>
+        <message>
+            <source>Bent, of a joint</source>
+            <translation>Gebogen, Schweißung</translation>
+        </message>
+        <message>
+            <source>Bent, of a trial</source>
+            <translation>Gebogen, Versuch</translation>
         </message>
         <message>
             <source>Beside the weld</source>
@@ -1056,8 +1320,20 @@
             <translation>Von ruhiger Hand</translation>
         </message>
         <message>
+            <source>By the batch</source>
+            <translation>Nach Charge</translation>
+        </message>
+        <message>
+            <source>By the joint</source>
+            <translation>Nach Schweißung</translation>
+        </message>
+        <message>
             <source>By the rules now: %1</source>
             <translation>Nach heutigen Regeln: %1</translation>
+        </message>
+        <message>
+            <source>By which procedure was the trial welded?</source>
+            <translation>Nach welcher Anweisung wurde der Versuch geschweißt?</translation>
         </message>
         <message>
             <source>CSV or JSON of these</source>
@@ -1066,6 +1342,14 @@
         <message>
             <source>Calibration</source>
             <translation>Kalibrierung</translation>
+        </message>
+        <message>
+            <source>Calibration of bench %1</source>
+            <translation>Kalibrierung von Bank %1</translation>
+        </message>
+        <message>
+            <source>Calibrations, certificates, attestations within %1 days.</source>
+            <translation>Kalibrierungen, Zeugnisse, Bestätigungen in %1 Tagen.</translation>
         </message>
         <message>
             <source>Can't be read, or told in two ways</source>
@@ -1096,6 +1380,10 @@
             <translation>Zeugnis</translation>
         </message>
         <message>
+            <source>Certificate of %1</source>
+            <translation>Zeugnis von %1</translation>
+        </message>
+        <message>
             <source>Change an entry</source>
             <translation>Eintrag ändern</translation>
         </message>
@@ -1110,6 +1398,10 @@
         <message>
             <source>Changes are kept by a foreman's PIN and hold for new welds.</source>
             <translation>Änderungen brauchen die PIN eines Meisters und gelten für neue Schweißungen.</translation>
+        </message>
+        <message>
+            <source>Charts</source>
+            <translation>Regelkarten</translation>
         </message>
         <message>
             <source>Check anew</source>
@@ -1232,6 +1524,26 @@
             <translation>Wert berichtigen</translation>
         </message>
         <message>
+            <source>Coupon %1 of the parent sheet</source>
+            <translation>Probe %1 der Grundtafel</translation>
+        </message>
+        <message>
+            <source>Coupons are entered.</source>
+            <translation>Proben sind eingetragen.</translation>
+        </message>
+        <message>
+            <source>Coupons are put right.</source>
+            <translation>Proben sind berichtigt.</translation>
+        </message>
+        <message>
+            <source>Coupons cut from a joint, or from a trial that a procedure was tried with.</source>
+            <translation>Proben aus einer Schweißung oder aus dem Versuch zu einer Anweisung.</translation>
+        </message>
+        <message>
+            <source>Coupons of joints and of procedure trials, the newest first.</source>
+            <translation>Proben aus Schweißungen und Versuchen, die neuesten zuerst.</translation>
+        </message>
+        <message>
             <source>Course</source>
             <translation>Verlauf</translation>
         </message>
@@ -1264,6 +1576,10 @@
             <translation>Entscheidung und Abzeichnung</translation>
         </message>
         <message>
+            <source>Did it crack or break?</source>
+            <translation>Ist sie gerissen oder gebrochen?</translation>
+        </message>
+        <message>
             <source>Do</source>
             <translation>Tun</translation>
         </message>
@@ -1274,6 +1590,10 @@
         <message>
             <source>Drag</source>
             <translation>Schleppkraft</translation>
+        </message>
+        <message>
+            <source>Drag [N]</source>
+            <translation>Schleppkraft [N]</translation>
         </message>
         <message>
             <source>Drag is above the soak force: just in contact.</source>
@@ -1294,6 +1614,10 @@
         <message>
             <source>Each sheet loses about %1 of its length in this seam: cut it longer by that, and by twice that with a seam at both ends: %2.</source>
             <translation>Jede Tafel verliert in dieser Naht etwa %1 ihrer Länge: um so viel länger zuschneiden, bei Nähten an beiden Enden um das Doppelte: %2.</translation>
+        </message>
+        <message>
+            <source>Earliest possible %1, this plan %2.</source>
+            <translation>Frühestens möglich %1, dieser Plan %2.</translation>
         </message>
         <message>
             <source>Ease clamps</source>
@@ -1334,6 +1658,14 @@
         <message>
             <source>End the program</source>
             <translation>Programm beenden</translation>
+        </message>
+        <message>
+            <source>Enter coupons</source>
+            <translation>Proben eintragen</translation>
+        </message>
+        <message>
+            <source>Entered on %1 by %2</source>
+            <translation>Eingetragen am %1 von %2</translation>
         </message>
         <message>
             <source>Erase all</source>
@@ -1428,6 +1760,10 @@
             <translation>Flächen jetzt zusammen. Grenze überschritten.</translation>
         </message>
         <message>
+            <source>Fewer than %1 joints: the limits are provisional.</source>
+            <translation>Weniger als %1 Schweißungen: die Grenzen sind vorläufig.</translation>
+        </message>
+        <message>
             <source>Film</source>
             <translation>Folie</translation>
         </message>
@@ -1504,6 +1840,10 @@
             <translation>Kraft Soll</translation>
         </message>
         <message>
+            <source>Forces</source>
+            <translation>Kräfte</translation>
+        </message>
+        <message>
             <source>Foreman</source>
             <translation>Meister</translation>
         </message>
@@ -1526,6 +1866,10 @@
         <message>
             <source>From %1 °C this plastic gives off harmful gas. Never weld so.</source>
             <translation>Ab %1 °C gibt dieser Kunststoff schädliches Gas ab. Nie so schweißen.</translation>
+        </message>
+        <message>
+            <source>From a table</source>
+            <translation>Aus einer Tabelle</translation>
         </message>
         <message>
             <source>Front</source>
@@ -1600,6 +1944,18 @@
             <translation>Bewertung, Foto</translation>
         </message>
         <message>
+            <source>Grade, sheet 1</source>
+            <translation>Sorte, Tafel 1</translation>
+        </message>
+        <message>
+            <source>Grade, sheet 2</source>
+            <translation>Sorte, Tafel 2</translation>
+        </message>
+        <message>
+            <source>Greatest force over its section.</source>
+            <translation>Größte Kraft durch den Querschnitt.</translation>
+        </message>
+        <message>
             <source>Group %1</source>
             <translation>Gruppe %1</translation>
         </message>
@@ -1636,8 +1992,24 @@
             <translation>Verlauf</translation>
         </message>
         <message>
+            <source>Holds for %1 days, to %2.</source>
+            <translation>Gilt noch %1 Tage, bis %2.</translation>
+        </message>
+        <message>
+            <source>Holds to the end of today.</source>
+            <translation>Gilt bis heute Abend.</translation>
+        </message>
+        <message>
+            <source>Holds to the end of tomorrow.</source>
+            <translation>Gilt bis morgen Abend.</translation>
+        </message>
+        <message>
             <source>How does the bead look to you?</source>
             <translation>Wie sieht der Wulst aus?</translation>
+        </message>
+        <message>
+            <source>How does the laboratory tell it?</source>
+            <translation>Wie gibt es das Labor an?</translation>
         </message>
         <message>
             <source>How far did the scale go before you turned back?</source>
@@ -1648,12 +2020,24 @@
             <translation>Wie es lief</translation>
         </message>
         <message>
+            <source>How many places of the bead are measured; empty: one.</source>
+            <translation>An wie vielen Stellen der Wulst gemessen wird; leer: an einer.</translation>
+        </message>
+        <message>
             <source>How much is cut away, of both sheets together?</source>
             <translation>Wie viel fällt weg, von beiden Tafeln zusammen?</translation>
         </message>
         <message>
+            <source>How often it may be welded again, 0 to 9; empty: not said.</source>
+            <translation>Wie oft sie neu geschweißt werden darf, 0 bis 9; leer: nicht gesagt.</translation>
+        </message>
+        <message>
             <source>How the scale reading comes about</source>
             <translation>So entsteht der Skalenwert</translation>
+        </message>
+        <message>
+            <source>How the shop is doing</source>
+            <translation>Wie es im Betrieb steht</translation>
         </message>
         <message>
             <source>I hear it</source>
@@ -1700,12 +2084,20 @@
             <translation>Es ist eine Probe</translation>
         </message>
         <message>
+            <source>It is kept by a foreman's PIN.</source>
+            <translation>Gespeichert wird mit der PIN eines Meisters.</translation>
+        </message>
+        <message>
             <source>It is kept with its time, and told when the weld is over.</source>
             <translation>Es wird mit der Zeit gemerkt und nach der Schweißung gesagt.</translation>
         </message>
         <message>
             <source>It signs all rows up to now with your key. Its fingerprint then goes on paper or by mail: on this tablet alone it proves nothing to others.</source>
             <translation>Es unterschreibt alle Zeilen bis jetzt mit dem eigenen Schlüssel. Der Fingerabdruck geht dann auf Papier oder per Mail hinaus: Auf diesem Tablet allein beweist er anderen nichts.</translation>
+        </message>
+        <message>
+            <source>It takes welded coupons and coupons of the parent sheet.</source>
+            <translation>Dazu braucht es geschweißte Proben und Proben der Grundtafel.</translation>
         </message>
         <message>
             <source>It will be cut out</source>
@@ -1724,8 +2116,28 @@
             <translation>Ergibt keine Schweißung</translation>
         </message>
         <message>
+            <source>Its number, as it stands on the sheet.</source>
+            <translation>Ihre Nummer, wie sie auf der Tafel steht.</translation>
+        </message>
+        <message>
+            <source>Its order number, 1 to %1 characters: labels are told apart by it.</source>
+            <translation>Seine Auftragsnummer, 1 bis %1 Zeichen: sie hält gleiche Namen auseinander.</translation>
+        </message>
+        <message>
+            <source>Its thickness there, without bead.</source>
+            <translation>Ihre Dicke dort, ohne Wulst.</translation>
+        </message>
+        <message>
+            <source>Its width where it is narrowest.</source>
+            <translation>Ihre Breite an der schmalsten Stelle.</translation>
+        </message>
+        <message>
             <source>Job</source>
             <translation>Auftrag</translation>
+        </message>
+        <message>
+            <source>Job %1</source>
+            <translation>Auftrag %1</translation>
         </message>
         <message>
             <source>Job report</source>
@@ -1734,6 +2146,18 @@
         <message>
             <source>Job report, %1</source>
             <translation>Auftragsbericht, %1</translation>
+        </message>
+        <message>
+            <source>Jobs and seams</source>
+            <translation>Aufträge und Nähte</translation>
+        </message>
+        <message>
+            <source>Jobs and shop</source>
+            <translation>Aufträge, Betrieb</translation>
+        </message>
+        <message>
+            <source>Jobs and their seams</source>
+            <translation>Aufträge und ihre Nähte</translation>
         </message>
         <message>
             <source>Join</source>
@@ -1756,12 +2180,20 @@
             <translation>Schweißung %1 geht ohne diese Prüfung weiter.</translation>
         </message>
         <message>
+            <source>Joint %1 is above the upper limit: %2.</source>
+            <translation>Schweißung %1 liegt über der oberen Grenze: %2.</translation>
+        </message>
+        <message>
             <source>Joint %1 is accepted. Why?</source>
             <translation>Schweißung %1 annehmen. Warum?</translation>
         </message>
         <message>
             <source>Joint %1 is accepted: %2.</source>
             <translation>Schweißung %1 angenommen: %2.</translation>
+        </message>
+        <message>
+            <source>Joint %1 is below the lower limit: %2.</source>
+            <translation>Schweißung %1 liegt unter der unteren Grenze: %2.</translation>
         </message>
         <message>
             <source>Joint %1 is cut out</source>
@@ -1812,6 +2244,10 @@
             <translation>Schweißung %1 wurde abgebrochen, als das Programm endete.</translation>
         </message>
         <message>
+            <source>Joint %1, seam %2</source>
+            <translation>Schweißung %1, Naht %2</translation>
+        </message>
+        <message>
             <source>Joint %1. %2 %3, %4</source>
             <translation>Schweißung %1. %2 %3, %4</translation>
         </message>
@@ -1840,12 +2276,36 @@
             <translation>Schweißung %1: Schritte fehlen; vor dem Weitermachen die Bank ansehen.</translation>
         </message>
         <message>
+            <source>Joint %1: to its page</source>
+            <translation>Schweißung %1: zu ihrer Seite</translation>
+        </message>
+        <message>
             <source>Joint number</source>
             <translation>Schweißung Nr.</translation>
         </message>
         <message>
             <source>Joints</source>
             <translation>Anzahl</translation>
+        </message>
+        <message>
+            <source>Joints %1 and %2 are further apart than joints here are.</source>
+            <translation>Die Schweißungen %1 und %2 liegen weiter auseinander als hier üblich.</translation>
+        </message>
+        <message>
+            <source>Joints %1 to %2: %3 in a row above the mean.</source>
+            <translation>Schweißungen %1 bis %2: %3 in Folge über dem Mittel.</translation>
+        </message>
+        <message>
+            <source>Joints %1 to %2: %3 in a row below the mean.</source>
+            <translation>Schweißungen %1 bis %2: %3 in Folge unter dem Mittel.</translation>
+        </message>
+        <message>
+            <source>Joints %1 to %2: %3 in a row, each higher.</source>
+            <translation>Schweißungen %1 bis %2: %3 in Folge, jede höher.</translation>
+        </message>
+        <message>
+            <source>Joints %1 to %2: %3 in a row, each lower.</source>
+            <translation>Schweißungen %1 bis %2: %3 in Folge, jede niedriger.</translation>
         </message>
         <message>
             <source>Joints in which material?</source>
@@ -1868,6 +2328,14 @@
             <translation>Schweißungen von welchem Bediener?</translation>
         </message>
         <message>
+            <source>Joints that are alike. Limits say that something changed, not that a joint is bad.</source>
+            <translation>Gleichartige Schweißungen. Grenzen zeigen eine Änderung, nicht, dass eine schlecht ist.</translation>
+        </message>
+        <message>
+            <source>Joints with the batch "%1": %2.</source>
+            <translation>Schweißungen mit der Charge „%1“: %2.</translation>
+        </message>
+        <message>
             <source>Joints with which verdict?</source>
             <translation>Schweißungen mit welchem Urteil?</translation>
         </message>
@@ -1886,6 +2354,10 @@
         <message>
             <source>Keep it</source>
             <translation>Übernehmen</translation>
+        </message>
+        <message>
+            <source>Keep them</source>
+            <translation>Speichern</translation>
         </message>
         <message>
             <source>Keep this PIN</source>
@@ -1916,6 +2388,10 @@
             <translation>Zu spät</translation>
         </message>
         <message>
+            <source>Leave it empty where it is measured before the weld.</source>
+            <translation>Leer lassen, wenn sie vor dem Schweißen gemessen wird.</translation>
+        </message>
+        <message>
             <source>Leave it locked. Nothing else to do.</source>
             <translation>Gesperrt lassen. Sonst nichts zu tun.</translation>
         </message>
@@ -1942,6 +2418,10 @@
         <message>
             <source>Length</source>
             <translation>Länge</translation>
+        </message>
+        <message>
+            <source>Length [mm]</source>
+            <translation>Länge [mm]</translation>
         </message>
         <message>
             <source>Length of the seam</source>
@@ -2004,6 +2484,14 @@
             <translation>Grenzen</translation>
         </message>
         <message>
+            <source>Line %1</source>
+            <translation>Zeile %1</translation>
+        </message>
+        <message>
+            <source>Line %1, %2</source>
+            <translation>Zeile %1, %2</translation>
+        </message>
+        <message>
             <source>Listen</source>
             <translation>Hören</translation>
         </message>
@@ -2056,8 +2544,20 @@
             <translation>Noch eine Probe</translation>
         </message>
         <message>
+            <source>Maker, sheet 1</source>
+            <translation>Hersteller, Tafel 1</translation>
+        </message>
+        <message>
+            <source>Maker, sheet 2</source>
+            <translation>Hersteller, Tafel 2</translation>
+        </message>
+        <message>
             <source>Material</source>
             <translation>Werkstoff</translation>
+        </message>
+        <message>
+            <source>May be rewelded</source>
+            <translation>Darf neu geschweißt</translation>
         </message>
         <message>
             <source>May fall</source>
@@ -2104,6 +2604,10 @@
             <translation>Mehr Zeilen</translation>
         </message>
         <message>
+            <source>More steps</source>
+            <translation>Mehr Schritte</translation>
+        </message>
+        <message>
             <source>More: %1 of %2</source>
             <translation>Weiter: %1 von %2</translation>
         </message>
@@ -2128,6 +2632,10 @@
             <translation>Neuere</translation>
         </message>
         <message>
+            <source>Newer joints</source>
+            <translation>Neuere</translation>
+        </message>
+        <message>
             <source>Next seam</source>
             <translation>Nächste Naht</translation>
         </message>
@@ -2138,6 +2646,10 @@
         <message>
             <source>Next: %1</source>
             <translation>Nächste: %1</translation>
+        </message>
+        <message>
+            <source>No</source>
+            <translation>Nein</translation>
         </message>
         <message>
             <source>No *.%1 lies in %2.</source>
@@ -2156,12 +2668,20 @@
             <translation>Keine Kopie des Logbuchs für andere. %1</translation>
         </message>
         <message>
+            <source>No coupons are entered yet.</source>
+            <translation>Noch sind keine Proben eingetragen.</translation>
+        </message>
+        <message>
             <source>No decision and no sign-off yet.</source>
             <translation>Noch keine Entscheidung oder Abzeichnung.</translation>
         </message>
         <message>
             <source>No foreman has a PIN on this tablet.</source>
             <translation>Kein Meister hat eine PIN auf diesem Tablet.</translation>
+        </message>
+        <message>
+            <source>No foreman has a PIN on this tablet: nothing can be kept.</source>
+            <translation>Kein Meister hat auf diesem Tablet eine PIN: nichts kann gespeichert werden.</translation>
         </message>
         <message>
             <source>No gauge at hand</source>
@@ -2176,12 +2696,20 @@
             <translation>Keine Schweißung hier ist ganz von einem Siegel gedeckt.</translation>
         </message>
         <message>
+            <source>No joint holds the batch "%1".</source>
+            <translation>Keine Schweißung enthält die Charge „%1“.</translation>
+        </message>
+        <message>
             <source>No joint is in this log yet.</source>
             <translation>Noch keine Schweißung in diesem Logbuch.</translation>
         </message>
         <message>
             <source>No joint is like that.</source>
             <translation>Keine Schweißung passt dazu.</translation>
+        </message>
+        <message>
+            <source>No joint is there yet to chart.</source>
+            <translation>Noch gibt es keine Schweißung dafür.</translation>
         </message>
         <message>
             <source>No joint on this day</source>
@@ -2194,6 +2722,14 @@
         <message>
             <source>No mistake was found.</source>
             <translation>Kein Fehler gefunden.</translation>
+        </message>
+        <message>
+            <source>No more coupons</source>
+            <translation>Keine Probe mehr</translation>
+        </message>
+        <message>
+            <source>No more welded</source>
+            <translation>Keine geschweißte mehr</translation>
         </message>
         <message>
             <source>No other bench can take it</source>
@@ -2216,6 +2752,10 @@
             <translation>Kein Grund ist gespeichert.</translation>
         </message>
         <message>
+            <source>No required factor is known for this material.</source>
+            <translation>Für diesen Werkstoff ist kein verlangter Faktor bekannt.</translation>
+        </message>
+        <message>
             <source>No sound. Watch this screen. The weld goes on.</source>
             <translation>Kein Ton. Bildschirm beobachten. Schweißung läuft weiter.</translation>
         </message>
@@ -2228,6 +2768,10 @@
             <translation>Heute noch keine Probe dieser Tafel auf Bank %1.</translation>
         </message>
         <message>
+            <source>No welding factor yet</source>
+            <translation>Noch kein Schweißfaktor</translation>
+        </message>
+        <message>
             <source>Nobody has attested: %1.</source>
             <translation>Nicht bestätigt: %1.</translation>
         </message>
@@ -2238,6 +2782,10 @@
         <message>
             <source>Nobody in particular</source>
             <translation>Niemand Bestimmtes</translation>
+        </message>
+        <message>
+            <source>Nobody is entered: the plan is for one operator.</source>
+            <translation>Niemand ist eingetragen: der Plan ist für einen Bediener.</translation>
         </message>
         <message>
             <source>Not finished</source>
@@ -2304,12 +2852,24 @@
             <translation>Noch nichts geändert.</translation>
         </message>
         <message>
+            <source>Nothing is due within %1 days.</source>
+            <translation>In %1 Tagen ist nichts fällig.</translation>
+        </message>
+        <message>
+            <source>Nothing is to weld.</source>
+            <translation>Nichts ist zu schweißen.</translation>
+        </message>
+        <message>
             <source>Nothing is typed: a few words say why.</source>
             <translation>Nichts eingetippt: Ein paar Worte sagen, warum.</translation>
         </message>
         <message>
             <source>Nothing is typed: the edition is printed on the cover.</source>
             <translation>Nichts eingetippt: Die Ausgabe steht auf dem Deckblatt.</translation>
+        </message>
+        <message>
+            <source>Nothing stands out among these joints.</source>
+            <translation>Keine dieser Schweißungen fällt auf.</translation>
         </message>
         <message>
             <source>Nothing touching: move the table. Read the scale.</source>
@@ -2348,7 +2908,15 @@
             <translation>Nummern</translation>
         </message>
         <message>
+            <source>Of which joint?</source>
+            <translation>Von welcher Schweißung?</translation>
+        </message>
+        <message>
             <source>Older</source>
+            <translation>Ältere</translation>
+        </message>
+        <message>
+            <source>Older joints</source>
             <translation>Ältere</translation>
         </message>
         <message>
@@ -2362,6 +2930,14 @@
         <message>
             <source>One by one</source>
             <translation>Einzeln</translation>
+        </message>
+        <message>
+            <source>One joint alone gives no limits yet.</source>
+            <translation>Eine Schweißung allein gibt noch keine Grenzen.</translation>
+        </message>
+        <message>
+            <source>One joint: no limits yet.</source>
+            <translation>Eine Schweißung: noch keine Grenzen.</translation>
         </message>
         <message>
             <source>One moment</source>
@@ -2444,6 +3020,14 @@
             <translation>Über beide Wülste, an derselben Stelle.</translation>
         </message>
         <message>
+            <source>Over for %1 days (%2).</source>
+            <translation>Seit %1 Tagen abgelaufen (%2).</translation>
+        </message>
+        <message>
+            <source>Over since yesterday (%1).</source>
+            <translation>Seit gestern abgelaufen (%1).</translation>
+        </message>
+        <message>
             <source>Overheated plastic and coatings give off harmful fume: run the extraction, do not smoke, never burn residue off the plate.</source>
             <translation>Überhitzter Kunststoff und Beschichtungen geben schädliche Dämpfe ab: Absaugung einschalten, nicht rauchen, Rückstände nie vom Heizelement abbrennen.</translation>
         </message>
@@ -2462,6 +3046,14 @@
         <message>
             <source>Paint joint number %1 on the sheet.</source>
             <translation>Nummer %1 auf die Tafel malen.</translation>
+        </message>
+        <message>
+            <source>Parent sheet</source>
+            <translation>Grundtafel</translation>
+        </message>
+        <message>
+            <source>Parent sheet: %1</source>
+            <translation>Grundtafel: %1</translation>
         </message>
         <message>
             <source>Part</source>
@@ -2600,6 +3192,10 @@
             <translation>Jetzt den Fußschalter drücken.</translation>
         </message>
         <message>
+            <source>Press to work it out anew</source>
+            <translation>Drücken, um neu zu rechnen</translation>
+        </message>
+        <message>
             <source>Pressure</source>
             <translation>Druck</translation>
         </message>
@@ -2644,8 +3240,28 @@
             <translation>Anweisungen</translation>
         </message>
         <message>
+            <source>Pulled, of a joint</source>
+            <translation>Gezogen, Schweißung</translation>
+        </message>
+        <message>
+            <source>Pulled, of a trial</source>
+            <translation>Gezogen, Versuch</translation>
+        </message>
+        <message>
+            <source>Put it right</source>
+            <translation>Berichtigen</translation>
+        </message>
+        <message>
+            <source>Put right on %1 by %2</source>
+            <translation>Berichtigt am %1 von %2</translation>
+        </message>
+        <message>
             <source>Rate %1 N for each %2 (± %3 %), zero at %4 %2.</source>
             <translation>Rate %1 N je %2 (± %3 %), Null bei %4 %2.</translation>
+        </message>
+        <message>
+            <source>Reaches the required %1 by its means, not with all its interval.</source>
+            <translation>Erreicht die verlangten %1 im Mittel, nicht mit dem ganzen Bereich.</translation>
         </message>
         <message>
             <source>Read</source>
@@ -2743,6 +3359,10 @@
         <message>
             <source>Right-handed</source>
             <translation>Rechtshändig</translation>
+        </message>
+        <message>
+            <source>Rising: is the plate cold or dirty?</source>
+            <translation>Steigt: ist das Heizelement kalt oder schmutzig?</translation>
         </message>
         <message>
             <source>Row below</source>
@@ -2877,8 +3497,40 @@
             <translation>Naht %1</translation>
         </message>
         <message>
+            <source>Seam %1 alone takes so long. </source>
+            <translation>Naht %1 allein dauert so lange. </translation>
+        </message>
+        <message>
+            <source>Seam %1 has no joint yet.</source>
+            <translation>Naht %1 hat noch keine Schweißung.</translation>
+        </message>
+        <message>
+            <source>Seam %1 has no joint yet. It is of a job that lies in a file.</source>
+            <translation>Naht %1 hat noch keine Schweißung. Ihr Auftrag liegt in einer Datei.</translation>
+        </message>
+        <message>
+            <source>Seam %1 is not planned: %2.</source>
+            <translation>Naht %1 ist nicht eingeplant: %2.</translation>
+        </message>
+        <message>
+            <source>Seam %1 is taken away.</source>
+            <translation>Naht %1 ist entfernt.</translation>
+        </message>
+        <message>
             <source>Seam %1 of %2: </source>
             <translation>Naht %1 von %2: </translation>
+        </message>
+        <message>
+            <source>Seam %1 of job %2</source>
+            <translation>Naht %1 von Auftrag %2</translation>
+        </message>
+        <message>
+            <source>Seam %1 of job %2 is kept.</source>
+            <translation>Naht %1 von Auftrag %2 ist gespeichert.</translation>
+        </message>
+        <message>
+            <source>Seam %1 waits for the foreman's word on joint %2.</source>
+            <translation>Naht %1 wartet auf das Wort des Meisters zu Schweißung %2.</translation>
         </message>
         <message>
             <source>Seam %1, %2</source>
@@ -2887,6 +3539,10 @@
         <message>
             <source>Seam is shielded</source>
             <translation>Naht ist geschützt</translation>
+        </message>
+        <message>
+            <source>Seam's label</source>
+            <translation>Name der Naht</translation>
         </message>
         <message>
             <source>Seamclock</source>
@@ -2915,6 +3571,10 @@
         <message>
             <source>Seams</source>
             <translation>Nähte</translation>
+        </message>
+        <message>
+            <source>Seams made: %1 of %2.</source>
+            <translation>Nähte gemacht: %1 von %2.</translation>
         </message>
         <message>
             <source>Search</source>
@@ -2970,12 +3630,20 @@
             <translation>Abstand auf %1 mm stellen, vorn wie hinten.</translation>
         </message>
         <message>
+            <source>Set the plate of bench %1 to %2 °C for %3. It settles until %4.</source>
+            <translation>Heizelement von Bank %1 auf %2 °C für %3 stellen. Es braucht bis %4.</translation>
+        </message>
+        <message>
             <source>Set-up</source>
             <translation>Einrichten</translation>
         </message>
         <message>
             <source>Set-up: procedures and benches</source>
             <translation>Einrichten: Anweisungen und Bänke</translation>
+        </message>
+        <message>
+            <source>Several seams in one clamping with + between them: 620+580.</source>
+            <translation>Mehrere Nähte in einer Spannung mit + dazwischen: 620+580.</translation>
         </message>
         <message>
             <source>Several short ones in one clamping add up.</source>
@@ -3002,6 +3670,10 @@
             <translation>Tafel 2</translation>
         </message>
         <message>
+            <source>Sheet [mm]</source>
+            <translation>Tafel [mm]</translation>
+        </message>
+        <message>
             <source>Sheet is out</source>
             <translation>Tafel ist raus</translation>
         </message>
@@ -3020,6 +3692,10 @@
         <message>
             <source>Shield the seam. Wipe it dry.</source>
             <translation>Naht schützen. Trocken wischen.</translation>
+        </message>
+        <message>
+            <source>Shielded from draught</source>
+            <translation>Vor Zugluft geschützt</translation>
         </message>
         <message>
             <source>Shim</source>
@@ -3076,6 +3752,10 @@
         <message>
             <source>Soaked under pressure</source>
             <translation>Unter Druck angewärmt</translation>
+        </message>
+        <message>
+            <source>Some times are chosen, not measured: fewer than five such joints.</source>
+            <translation>Manche Zeiten sind gewählt, nicht gemessen: weniger als fünf solche Schweißungen.</translation>
         </message>
         <message>
             <source>Somebody disturbed it</source>
@@ -3162,6 +3842,14 @@
             <translation>Beim Abschluss gespeichert: %1</translation>
         </message>
         <message>
+            <source>Strength tests</source>
+            <translation>Festigkeit</translation>
+        </message>
+        <message>
+            <source>Strengths</source>
+            <translation>Festigkeiten</translation>
+        </message>
+        <message>
             <source>Sums by sheet</source>
             <translation>Summen je Tafel</translation>
         </message>
@@ -3180,6 +3868,10 @@
         <message>
             <source>Take care</source>
             <translation>Vorsicht</translation>
+        </message>
+        <message>
+            <source>Take it away</source>
+            <translation>Entfernen</translation>
         </message>
         <message>
             <source>Take off</source>
@@ -3202,8 +3894,16 @@
             <translation>Folie von beiden Kanten abziehen.</translation>
         </message>
         <message>
+            <source>Taken away it is no longer offered; the log keeps that it was there.</source>
+            <translation>Entfernt wird sie nicht mehr angeboten; im Logbuch steht, dass es sie gab.</translation>
+        </message>
+        <message>
             <source>That PIN is wrong.</source>
             <translation>Die PIN ist falsch.</translation>
+        </message>
+        <message>
+            <source>The angle at the crack, or at the end.</source>
+            <translation>Der Winkel beim Riss oder am Ende.</translation>
         </message>
         <message>
             <source>The battery is low: %1 %. Plug the charger in.</source>
@@ -3246,8 +3946,16 @@
             <translation>Tagesliste</translation>
         </message>
         <message>
+            <source>The day's plan</source>
+            <translation>Tagesplan</translation>
+        </message>
+        <message>
             <source>The edges are planed, the chips are off.</source>
             <translation>Die Kanten sind gehobelt, die Späne weg.</translation>
+        </message>
+        <message>
+            <source>The file</source>
+            <translation>Die Datei</translation>
         </message>
         <message>
             <source>The file can't be read: %1</source>
@@ -3298,6 +4006,10 @@
             <translation>Als Nächstes die PIN des Meisters; das Urteil bleibt, wie es ist.</translation>
         </message>
         <message>
+            <source>The greatest force that it held.</source>
+            <translation>Die größte Kraft, die sie hielt.</translation>
+        </message>
+        <message>
             <source>The hand was slow</source>
             <translation>Die Hand war langsam</translation>
         </message>
@@ -3332,6 +4044,10 @@
         <message>
             <source>The list, JSON</source>
             <translation>Die Liste, JSON</translation>
+        </message>
+        <message>
+            <source>The log is being read.</source>
+            <translation>Das Logbuch wird gelesen.</translation>
         </message>
         <message>
             <source>The log is damaged. Finish the weld, end the program, start it again. %1</source>
@@ -3390,6 +4106,10 @@
             <translation>Stelle nicht erreichbar</translation>
         </message>
         <message>
+            <source>The plan is being worked out.</source>
+            <translation>Der Plan wird gerechnet.</translation>
+        </message>
+        <message>
             <source>The plan names no source.</source>
             <translation>Der Plan nennt keine Quelle.</translation>
         </message>
@@ -3420,6 +4140,10 @@
         <message>
             <source>The plate is wiped.</source>
             <translation>Heizelement geputzt.</translation>
+        </message>
+        <message>
+            <source>The plate of bench %1 settles until %2.</source>
+            <translation>Das Heizelement von Bank %1 braucht bis %2.</translation>
         </message>
         <message>
             <source>The plate stuck</source>
@@ -3462,6 +4186,10 @@
             <translation>Der Bericht ist gespeichert: %1</translation>
         </message>
         <message>
+            <source>The required factor is from memory of DVS 2203-1, short term.</source>
+            <translation>Der verlangte Faktor ist aus dem Gedächtnis nach DVS 2203-1, Kurzzeit.</translation>
+        </message>
+        <message>
             <source>The same PIN once more</source>
             <translation>Dieselbe PIN noch einmal</translation>
         </message>
@@ -3484,6 +4212,10 @@
         <message>
             <source>The sheets are soft %1 deep after soak, and their skin is at %2 when the faces meet after the longest changeover; it is soft above %3.</source>
             <translation>Die Tafeln sind nach dem Anwärmen %1 tief weich, und ihre Haut hat beim Fügen nach dem längsten Umstellen %2; weich ist sie über %3.</translation>
+        </message>
+        <message>
+            <source>The sheets of joint %1. Each leads to its joints.</source>
+            <translation>Die Tafeln von Schweißung %1. Jede führt zu ihren Schweißungen.</translation>
         </message>
         <message>
             <source>The sheets' grades differ: ask first.</source>
@@ -3542,8 +4274,24 @@
             <translation>Abgebrochen, daher ist kein Urteil gespeichert.</translation>
         </message>
         <message>
+            <source>Then: %1 °, %2</source>
+            <translation>Damals: %1 °, %2</translation>
+        </message>
+        <message>
+            <source>Then: welded %1, parent %2</source>
+            <translation>Damals: geschweißt %1, Grundtafel %2</translation>
+        </message>
+        <message>
             <source>There is no folder "%1".</source>
             <translation>Es gibt keinen Ordner „%1“.</translation>
+        </message>
+        <message>
+            <source>There is no job yet. Read a table, or type a seam.</source>
+            <translation>Es gibt noch keinen Auftrag. Eine Tabelle lesen oder eine Naht tippen.</translation>
+        </message>
+        <message>
+            <source>There is no joint %1 in this log.</source>
+            <translation>In diesem Logbuch gibt es keine Schweißung %1.</translation>
         </message>
         <message>
             <source>There is no photo on this tablet yet.</source>
@@ -3552,6 +4300,10 @@
         <message>
             <source>There is no such joint in this log.</source>
             <translation>Keine solche Schweißung ist in diesem Logbuch.</translation>
+        </message>
+        <message>
+            <source>There is none at all.</source>
+            <translation>Es gibt gar keine.</translation>
         </message>
         <message>
             <source>These days are not sealed.</source>
@@ -3594,6 +4346,14 @@
             <translation>Keine wählen</translation>
         </message>
         <message>
+            <source>Tick one bench at least.</source>
+            <translation>Mindestens eine Bank anhaken.</translation>
+        </message>
+        <message>
+            <source>Tick one person at least.</source>
+            <translation>Mindestens eine Person anhaken.</translation>
+        </message>
+        <message>
             <source>Tick values</source>
             <translation>Werte wählen</translation>
         </message>
@@ -3612,6 +4372,10 @@
         <message>
             <source>Times, bead: %1</source>
             <translation>Zeiten, Wulst: %1</translation>
+        </message>
+        <message>
+            <source>To the form</source>
+            <translation>Zum Formular</translation>
         </message>
         <message>
             <source>To the list</source>
@@ -3642,6 +4406,10 @@
             <translation>Lehrling: nicht genannt</translation>
         </message>
         <message>
+            <source>Travel of the ram [mm]</source>
+            <translation>Stempelweg [mm]</translation>
+        </message>
+        <message>
             <source>Trial joint %1 is cut out.</source>
             <translation>Probeschweißung %1 wird ausgetrennt.</translation>
         </message>
@@ -3664,6 +4432,10 @@
         <message>
             <source>Trial joint %1 was not accepted.</source>
             <translation>Probe %1 wurde nicht angenommen.</translation>
+        </message>
+        <message>
+            <source>Trial joints are not in the plan.</source>
+            <translation>Probeschweißungen stehen nicht im Plan.</translation>
         </message>
         <message>
             <source>Trouble</source>
@@ -3694,6 +4466,10 @@
             <translation>Zwei Minuten ohne Druck: Das Pult ist zu.</translation>
         </message>
         <message>
+            <source>Type a seam</source>
+            <translation>Naht tippen</translation>
+        </message>
+        <message>
             <source>Type a word or two first: the record keeps them.</source>
             <translation>Erst ein, zwei Wörter eintippen: Das Protokoll behält sie.</translation>
         </message>
@@ -3708,6 +4484,18 @@
         <message>
             <source>Type readings and forces</source>
             <translation>Werte und Kräfte eintippen</translation>
+        </message>
+        <message>
+            <source>Type something to look for first.</source>
+            <translation>Zuerst tippen, was gesucht wird.</translation>
+        </message>
+        <message>
+            <source>Type the number, then look.</source>
+            <translation>Die Nummer tippen, dann suchen.</translation>
+        </message>
+        <message>
+            <source>Type the whole batch as it stands on the sheet, then look.</source>
+            <translation>Die ganze Charge tippen, wie sie auf der Tafel steht, dann suchen.</translation>
         </message>
         <message>
             <source>Types</source>
@@ -3770,12 +4558,28 @@
             <translation>Schweißkarte, Bank %1</translation>
         </message>
         <message>
+            <source>Welded coupon %1</source>
+            <translation>Geschweißte Probe %1</translation>
+        </message>
+        <message>
+            <source>Welded coupons</source>
+            <translation>Geschweißte Proben</translation>
+        </message>
+        <message>
+            <source>Welded: %1</source>
+            <translation>Geschweißt: %1</translation>
+        </message>
+        <message>
             <source>Welder</source>
             <translation>Schweißer</translation>
         </message>
         <message>
             <source>Welders</source>
             <translation>Schweißer</translation>
+        </message>
+        <message>
+            <source>Welding factor %1</source>
+            <translation>Schweißfaktor %1</translation>
         </message>
         <message>
             <source>Welds again</source>
@@ -3814,8 +4618,20 @@
             <translation>Was kommt dann? (Schritt %1)</translation>
         </message>
         <message>
+            <source>What is due</source>
+            <translation>Was fällig ist</translation>
+        </message>
+        <message>
             <source>What is wrong here?</source>
             <translation>Was stimmt hier nicht?</translation>
+        </message>
+        <message>
+            <source>What is wrong stands at its field.</source>
+            <translation>Was falsch ist, steht an seinem Feld.</translation>
+        </message>
+        <message>
+            <source>What it comes to</source>
+            <translation>Was es ergibt</translation>
         </message>
         <message>
             <source>What it is</source>
@@ -3838,12 +4654,20 @@
             <translation>Was das Urteil ergab</translation>
         </message>
         <message>
+            <source>What was entered before stays in the record, with the reason.</source>
+            <translation>Was vorher eingetragen war, bleibt im Protokoll, mit dem Grund.</translation>
+        </message>
+        <message>
             <source>What was made</source>
             <translation>Was gemacht wurde</translation>
         </message>
         <message>
             <source>What was said, what was decided</source>
             <translation>Gesagt und entschieden</translation>
+        </message>
+        <message>
+            <source>What was tested?</source>
+            <translation>Was wurde geprüft?</translation>
         </message>
         <message>
             <source>What was welded</source>
@@ -3902,6 +4726,10 @@
             <translation>Welche bestätigten Werte gelten nicht mehr?</translation>
         </message>
         <message>
+            <source>Which benches are planned with?</source>
+            <translation>Mit welchen Bänken wird geplant?</translation>
+        </message>
+        <message>
             <source>Which certificate has %1?</source>
             <translation>Welches Zeugnis hat %1?</translation>
         </message>
@@ -3916,6 +4744,14 @@
         <message>
             <source>Which foreman?</source>
             <translation>Welcher Meister?</translation>
+        </message>
+        <message>
+            <source>Which job are the seams of?</source>
+            <translation>Von welchem Auftrag sind die Nähte?</translation>
+        </message>
+        <message>
+            <source>Which joints hold a batch of sheet?</source>
+            <translation>Welche Schweißungen enthalten eine Charge?</translation>
         </message>
         <message>
             <source>Which lesson?</source>
@@ -3942,8 +4778,16 @@
             <translation>Welche Anweisung?</translation>
         </message>
         <message>
+            <source>Which sheets are in a joint?</source>
+            <translation>Welche Tafeln sind in einer Schweißung?</translation>
+        </message>
+        <message>
             <source>Which sheets, and how long is the seam?</source>
             <translation>Welche Tafeln, und wie lang ist die Naht?</translation>
+        </message>
+        <message>
+            <source>Which table of seams?</source>
+            <translation>Welche Tabelle mit Nähten?</translation>
         </message>
         <message>
             <source>Which table of these joints?</source>
@@ -3978,6 +4822,14 @@
             <translation>Wer ist der erste Meister?</translation>
         </message>
         <message>
+            <source>Who welds</source>
+            <translation>Wer schweißt</translation>
+        </message>
+        <message>
+            <source>Who welds today?</source>
+            <translation>Wer schweißt heute?</translation>
+        </message>
+        <message>
             <source>Whose PIN changes?</source>
             <translation>Wessen PIN ändern?</translation>
         </message>
@@ -3988,6 +4840,10 @@
         <message>
             <source>Why do they hold no more?</source>
             <translation>Warum gelten sie nicht mehr?</translation>
+        </message>
+        <message>
+            <source>Why is it put right?</source>
+            <translation>Warum wird berichtigt?</translation>
         </message>
         <message>
             <source>Width</source>
@@ -4046,6 +4902,10 @@
             <translation>Schrift: %1 %</translation>
         </message>
         <message>
+            <source>Work it out</source>
+            <translation>Rechnen</translation>
+        </message>
+        <message>
             <source>Worked out: the bench once more, and the joint of a steady hand.</source>
             <translation>Gerechnet: noch einmal die Bank, und die Schweißung einer ruhigen Hand.</translation>
         </message>
@@ -4056,6 +4916,10 @@
         <message>
             <source>Wrong sheet or setting</source>
             <translation>Tafel/Einstellung falsch</translation>
+        </message>
+        <message>
+            <source>Yes</source>
+            <translation>Ja</translation>
         </message>
         <message>
             <source>You are on the phone.</source>
@@ -4094,6 +4958,10 @@
             <translation>[n]: das Ereignis dieser Schweißung im Logbuch; was keine Klammer hat, steht in [1]</translation>
         </message>
         <message>
+            <source>a CSV file</source>
+            <translation>eine CSV-Datei</translation>
+        </message>
+        <message>
             <source>a bench that harms nobody</source>
             <translation>eine Bank ohne Gefahr</translation>
         </message>
@@ -4118,12 +4986,20 @@
             <translation>ein Handrad</translation>
         </message>
         <message>
+            <source>a joint of another log</source>
+            <translation>einer Schweißung eines anderen Logbuchs</translation>
+        </message>
+        <message>
             <source>a line a joint</source>
             <translation>Zeile je Schweißung</translation>
         </message>
         <message>
             <source>a person's, whatever the verdict says</source>
             <translation>von einem Menschen, gleich was das Urteil sagt</translation>
+        </message>
+        <message>
+            <source>a procedure trial</source>
+            <translation>Versuch zur Anweisung</translation>
         </message>
         <message>
             <source>a rate and its uncertainty; due on %1</source>
@@ -4192,6 +5068,10 @@
         <message>
             <source>after 10 min</source>
             <translation>nach 10 min</translation>
+        </message>
+        <message>
+            <source>again: joint %1 is to be repaired</source>
+            <translation>neu: Schweißung %1 ist auszubessern</translation>
         </message>
         <message>
             <source>again: joint %1 was cut out</source>
@@ -4338,8 +5218,20 @@
             <translation>und der Bericht</translation>
         </message>
         <message>
+            <source>angle, cracked or not</source>
+            <translation>Winkel, gerissen oder nicht</translation>
+        </message>
+        <message>
             <source>another reason</source>
             <translation>anderer Grund</translation>
+        </message>
+        <message>
+            <source>any that can make it</source>
+            <translation>jede, die es kann</translation>
+        </message>
+        <message>
+            <source>as it was</source>
+            <translation>wie es war</translation>
         </message>
         <message>
             <source>as it was handed out</source>
@@ -4546,6 +5438,14 @@
             <translation>Prüfung</translation>
         </message>
         <message>
+            <source>being made</source>
+            <translation>in Arbeit</translation>
+        </message>
+        <message>
+            <source>being made: joint %1, %2</source>
+            <translation>in Arbeit: Schweißung %1, %2</translation>
+        </message>
+        <message>
             <source>being prepared</source>
             <translation>Vorbereitung</translation>
         </message>
@@ -4562,8 +5462,16 @@
             <translation>Bank %1</translation>
         </message>
         <message>
+            <source>bench %1 · %2 · %3 · %4 mm</source>
+            <translation>Bank %1 · %2 · %3 · %4 mm</translation>
+        </message>
+        <message>
             <source>bench %1 · seams to %2 mm · sheets %3 to %4 mm</source>
             <translation>Bank %1 · Nähte bis %2 mm · Tafeln %3 bis %4 mm</translation>
+        </message>
+        <message>
+            <source>bend test</source>
+            <translation>Biegeversuch</translation>
         </message>
         <message>
             <source>bends</source>
@@ -4614,6 +5522,10 @@
             <translation>mit PIN</translation>
         </message>
         <message>
+            <source>by a foreman's PIN</source>
+            <translation>mit PIN eines Meisters</translation>
+        </message>
+        <message>
             <source>by a model of heat in the sheet, no measurement and no part of the verdict</source>
             <translation>aus einem Modell der Wärme in der Tafel, keine Messung und kein Teil des Urteils</translation>
         </message>
@@ -4658,6 +5570,10 @@
             <translation>Kalibrierung fällig am %1</translation>
         </message>
         <message>
+            <source>calibration, certificates</source>
+            <translation>Kalibrierung, Zeugnisse</translation>
+        </message>
+        <message>
             <source>can't be read</source>
             <translation>nicht lesbar</translation>
         </message>
@@ -4684,6 +5600,10 @@
         <message>
             <source>changeover s</source>
             <translation>Umstellen s</translation>
+        </message>
+        <message>
+            <source>changeover time</source>
+            <translation>Umstellzeit</translation>
         </message>
         <message>
             <source>changeover too late</source>
@@ -4754,6 +5674,10 @@
             <translation>Abkühlen: noch %1</translation>
         </message>
         <message>
+            <source>cools</source>
+            <translation>kühlt ab</translation>
+        </message>
+        <message>
             <source>could not be done: %1</source>
             <translation>ging nicht: %1</translation>
         </message>
@@ -4764,6 +5688,14 @@
         <message>
             <source>count-in</source>
             <translation>Vorzählen</translation>
+        </message>
+        <message>
+            <source>coupons, welding factor</source>
+            <translation>Proben, Schweißfaktor</translation>
+        </message>
+        <message>
+            <source>cracked or broke</source>
+            <translation>gerissen oder gebrochen</translation>
         </message>
         <message>
             <source>cut out</source>
@@ -4802,6 +5734,10 @@
             <translation>Schmutz</translation>
         </message>
         <message>
+            <source>does something drift?</source>
+            <translation>wandert etwas?</translation>
+        </message>
+        <message>
             <source>done</source>
             <translation>fertig</translation>
         </message>
@@ -4835,6 +5771,10 @@
             <translation>Zeichnung</translation>
         </message>
         <message>
+            <source>drift of the reading</source>
+            <translation>Wandern der Ablesung</translation>
+        </message>
+        <message>
             <source>due in %1</source>
             <translation>fällig in %1</translation>
         </message>
@@ -4847,8 +5787,16 @@
             <translation>z. B. neues Heizelement</translation>
         </message>
         <message>
+            <source>each coupon in N/mm²</source>
+            <translation>jede Probe in N/mm²</translation>
+        </message>
+        <message>
             <source>each sheet lost</source>
             <translation>jede Tafel verlor</translation>
+        </message>
+        <message>
+            <source>earliest possible %1</source>
+            <translation>frühestens möglich %1</translation>
         </message>
         <message>
             <source>edges</source>
@@ -5031,6 +5979,10 @@
             <translation>aus einer Datei</translation>
         </message>
         <message>
+            <source>from joint to joint: limit %1</source>
+            <translation>von Schweißung zu Schweißung: Grenze %1</translation>
+        </message>
+        <message>
             <source>from memory: not attested</source>
             <translation>aus dem Kopf: nicht bestätigt</translation>
         </message>
@@ -5087,6 +6039,10 @@
             <translation>bereithalten</translation>
         </message>
         <message>
+            <source>go on typing</source>
+            <translation>weiter tippen</translation>
+        </message>
+        <message>
             <source>grade</source>
             <translation>Bewertung</translation>
         </message>
@@ -5109,6 +6065,14 @@
         <message>
             <source>half cooling from mm</source>
             <translation>halbe Abkühlzeit ab mm</translation>
+        </message>
+        <message>
+            <source>hands on</source>
+            <translation>Hand an</translation>
+        </message>
+        <message>
+            <source>has %1 signs; allowed: 1 to %2</source>
+            <translation>hat %1 Zeichen; erlaubt: 1 bis %2</translation>
         </message>
         <message>
             <source>has none here</source>
@@ -5211,6 +6175,10 @@
             <translation>in die Dokumente</translation>
         </message>
         <message>
+            <source>it held</source>
+            <translation>sie hielt</translation>
+        </message>
+        <message>
             <source>it is in the record</source>
             <translation>es steht im Protokoll</translation>
         </message>
@@ -5253,6 +6221,18 @@
         <message>
             <source>its file was altered</source>
             <translation>Datei wurde verändert</translation>
+        </message>
+        <message>
+            <source>its joints</source>
+            <translation>ihre Schweißungen</translation>
+        </message>
+        <message>
+            <source>its sheets</source>
+            <translation>ihre Tafeln</translation>
+        </message>
+        <message>
+            <source>job</source>
+            <translation>Auftrag</translation>
         </message>
         <message>
             <source>joined, bead %1 / %2 mm</source>
@@ -5399,6 +6379,10 @@
             <translation>Wulst ansehen</translation>
         </message>
         <message>
+            <source>look so far ahead</source>
+            <translation>so weit vorausschauen</translation>
+        </message>
+        <message>
             <source>looked at: the bead is good</source>
             <translation>angesehen: Wulst ist gut</translation>
         </message>
@@ -5419,12 +6403,28 @@
             <translation>unten %1</translation>
         </message>
         <message>
+            <source>lower limit %1</source>
+            <translation>untere Grenze %1</translation>
+        </message>
+        <message>
             <source>lowest</source>
             <translation>tiefster</translation>
         </message>
         <message>
+            <source>made</source>
+            <translation>gemacht</translation>
+        </message>
+        <message>
             <source>made %1</source>
             <translation>Stand %1</translation>
+        </message>
+        <message>
+            <source>made, open, to decide</source>
+            <translation>gemacht, offen, zu entscheiden</translation>
+        </message>
+        <message>
+            <source>made: joint %1, %2</source>
+            <translation>gemacht: Schweißung %1, %2</translation>
         </message>
         <message>
             <source>maker %1</source>
@@ -5457,6 +6457,10 @@
         <message>
             <source>may fall with thickness</source>
             <translation>darf mit der Dicke fallen</translation>
+        </message>
+        <message>
+            <source>mean %1</source>
+            <translation>Mittel %1</translation>
         </message>
         <message>
             <source>median %1</source>
@@ -5537,6 +6541,10 @@
         <message>
             <source>no</source>
             <translation>nein</translation>
+        </message>
+        <message>
+            <source>no batch noted</source>
+            <translation>keine Charge notiert</translation>
         </message>
         <message>
             <source>no calibration is on record</source>
@@ -5707,6 +6715,14 @@
             <translation>bemerkt bei %1</translation>
         </message>
         <message>
+            <source>now</source>
+            <translation>jetzt</translation>
+        </message>
+        <message>
+            <source>now the parent sheet</source>
+            <translation>jetzt die Grundtafel</translation>
+        </message>
+        <message>
             <source>now true time</source>
             <translation>jetzt Echtzeit</translation>
         </message>
@@ -5747,6 +6763,10 @@
             <translation>der Front beim Umstellen</translation>
         </message>
         <message>
+            <source>of the scale</source>
+            <translation>der Skala</translation>
+        </message>
+        <message>
             <source>of the weld on this bench</source>
             <translation>der Schweißung auf dieser Bank</translation>
         </message>
@@ -5779,6 +6799,10 @@
             <translation>auf der Skala, Heizelement drin</translation>
         </message>
         <message>
+            <source>one by one</source>
+            <translation>eine nach der anderen</translation>
+        </message>
+        <message>
             <source>one end to the other</source>
             <translation>von Ende zu Ende</translation>
         </message>
@@ -5789,6 +6813,10 @@
         <message>
             <source>one standard deviation of the rate %</source>
             <translation>eine Standardabweichung der Rate %</translation>
+        </message>
+        <message>
+            <source>open</source>
+            <translation>offen</translation>
         </message>
         <message>
             <source>open below</source>
@@ -5871,6 +6899,10 @@
             <translation>Plan ersetzt: %1</translation>
         </message>
         <message>
+            <source>plan, tests, charts, due</source>
+            <translation>Plan, Proben, Karten, Fristen</translation>
+        </message>
+        <message>
             <source>plate</source>
             <translation>Heizelement</translation>
         </message>
@@ -5915,6 +6947,10 @@
             <translation>Heizelement, Ziel</translation>
         </message>
         <message>
+            <source>plate warms up</source>
+            <translation>Heizelement heizt auf</translation>
+        </message>
+        <message>
             <source>plate wiped</source>
             <translation>Heizelement geputzt</translation>
         </message>
@@ -5949,6 +6985,10 @@
         <message>
             <source>practice</source>
             <translation>Übung</translation>
+        </message>
+        <message>
+            <source>preparation time</source>
+            <translation>Vorbereitungszeit</translation>
         </message>
         <message>
             <source>prepare</source>
@@ -6107,6 +7147,10 @@
             <translation>Ausspannen</translation>
         </message>
         <message>
+            <source>release time</source>
+            <translation>Ausspannzeit</translation>
+        </message>
+        <message>
             <source>released</source>
             <translation>freigegeben</translation>
         </message>
@@ -6257,6 +7301,10 @@
         <message>
             <source>sheet %1, maker</source>
             <translation>Tafel %1, Hersteller</translation>
+        </message>
+        <message>
+            <source>sheet %1: %2</source>
+            <translation>Tafel %1: %2</translation>
         </message>
         <message>
             <source>sheet 1</source>
@@ -6523,6 +7571,18 @@
             <translation>Temperatur</translation>
         </message>
         <message>
+            <source>tensile test</source>
+            <translation>Zugversuch</translation>
+        </message>
+        <message>
+            <source>the angle</source>
+            <translation>den Winkel</translation>
+        </message>
+        <message>
+            <source>the batch</source>
+            <translation>die Charge</translation>
+        </message>
+        <message>
             <source>the bead ends it, not the clock</source>
             <translation>der Wulst beendet es, nicht die Uhr</translation>
         </message>
@@ -6571,12 +7631,20 @@
             <translation>Nähte des Auftrags: %1</translation>
         </message>
         <message>
+            <source>the joint's number</source>
+            <translation>Nummer der Schweißung</translation>
+        </message>
+        <message>
             <source>the joints that were chosen</source>
             <translation>die gewählten Schweißungen</translation>
         </message>
         <message>
             <source>the key that it types</source>
             <translation>die Taste, die er tippt</translation>
+        </message>
+        <message>
+            <source>the last number</source>
+            <translation>die letzte Zahl</translation>
         </message>
         <message>
             <source>the log of real joints is not touched</source>
@@ -6589,6 +7657,10 @@
         <message>
             <source>the old one is forgotten</source>
             <translation>die alte ist vergessen</translation>
+        </message>
+        <message>
+            <source>the operator</source>
+            <translation>Bediener</translation>
         </message>
         <message>
             <source>the order stays</source>
@@ -6699,6 +7771,10 @@
             <translation>dieser Auftrag</translation>
         </message>
         <message>
+            <source>this plan %1</source>
+            <translation>dieser Plan %1</translation>
+        </message>
+        <message>
             <source>this weld is stopped</source>
             <translation>Abbruch der Schweißung</translation>
         </message>
@@ -6755,6 +7831,22 @@
             <translation>austrennen</translation>
         </message>
         <message>
+            <source>to decide</source>
+            <translation>zu entscheiden</translation>
+        </message>
+        <message>
+            <source>to decide: %1</source>
+            <translation>zu entscheiden: %1</translation>
+        </message>
+        <message>
+            <source>to decide: joint %1 can't be read</source>
+            <translation>zu entscheiden: Schweißung %1 ist nicht lesbar</translation>
+        </message>
+        <message>
+            <source>to decide: joint %1 is %2</source>
+            <translation>zu entscheiden: Schweißung %1 ist %2</translation>
+        </message>
+        <message>
             <source>to mm</source>
             <translation>bis mm</translation>
         </message>
@@ -6767,8 +7859,36 @@
             <translation>zur Liste</translation>
         </message>
         <message>
+            <source>to the result</source>
+            <translation>zum Ergebnis</translation>
+        </message>
+        <message>
+            <source>to the shop</source>
+            <translation>zum Betrieb</translation>
+        </message>
+        <message>
             <source>to the signal</source>
             <translation>bis zum Signal</translation>
+        </message>
+        <message>
+            <source>to weld again</source>
+            <translation>neu zu schweißen</translation>
+        </message>
+        <message>
+            <source>to weld again: %1</source>
+            <translation>neu zu schweißen: %1</translation>
+        </message>
+        <message>
+            <source>to weld again: joint %1 is to be repaired</source>
+            <translation>neu zu schweißen: Schweißung %1 ist auszubessern</translation>
+        </message>
+        <message>
+            <source>to weld again: joint %1 was cut out</source>
+            <translation>neu zu schweißen: Schweißung %1 wurde ausgetrennt</translation>
+        </message>
+        <message>
+            <source>to weld again: joint %1 was stopped</source>
+            <translation>neu zu schweißen: Schweißung %1 wurde abgebrochen</translation>
         </message>
         <message>
             <source>to °C</source>
@@ -6871,6 +7991,10 @@
             <translation>oben %1</translation>
         </message>
         <message>
+            <source>upper limit %1</source>
+            <translation>obere Grenze %1</translation>
+        </message>
+        <message>
             <source>valley above the sheet.</source>
             <translation>Kerbgrund über der Tafel.</translation>
         </message>
@@ -6893,6 +8017,10 @@
         <message>
             <source>wait %1: %2 needs you</source>
             <translation>%1 warten: %2 braucht Hände</translation>
+        </message>
+        <message>
+            <source>waits for release</source>
+            <translation>wartet aufs Ausspannen</translation>
         </message>
         <message>
             <source>warm</source>
@@ -6933,6 +8061,14 @@
         <message>
             <source>welded again more often than the job allows</source>
             <translation>öfter neu geschweißt, als der Auftrag erlaubt</translation>
+        </message>
+        <message>
+            <source>welded and parent strength</source>
+            <translation>Festigkeit Naht und Tafel</translation>
+        </message>
+        <message>
+            <source>welded by %1</source>
+            <translation>geschweißt von %1</translation>
         </message>
         <message>
             <source>welder</source>
@@ -6987,12 +8123,20 @@
             <translation>wo die Tasten stehen</translation>
         </message>
         <message>
+            <source>which joints hold one</source>
+            <translation>welche Schweißungen</translation>
+        </message>
+        <message>
             <source>which value</source>
             <translation>welcher Wert</translation>
         </message>
         <message>
             <source>who</source>
             <translation>wer</translation>
+        </message>
+        <message>
+            <source>who, where, until when</source>
+            <translation>wer, wo, bis wann</translation>
         </message>
         <message>
             <source>why</source>
@@ -7029,6 +8173,14 @@
         <message>
             <source>with the words “%1”</source>
             <translation>mit den Worten „%1“</translation>
+        </message>
+        <message>
+            <source>with width and thickness</source>
+            <translation>mit Breite und Dicke</translation>
+        </message>
+        <message>
+            <source>without a joint here</source>
+            <translation>ohne Schweißung hier</translation>
         </message>
         <message>
             <source>worked out from the others</source>

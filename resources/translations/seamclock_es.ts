@@ -12,6 +12,14 @@
             <translation> (%1, pulsado %2)</translation>
         </message>
         <message>
+            <source> (as it was corrected)</source>
+            <translation> (como se corrigió)</translation>
+        </message>
+        <message>
+            <source> (as it was noted at first)</source>
+            <translation> (como se anotó al principio)</translation>
+        </message>
+        <message>
             <source> And %1 more: see the printed card.</source>
             <translation> Y %1 más: ver la ficha impresa.</translation>
         </message>
@@ -32,6 +40,26 @@
             <translation> · trabaja: %1</translation>
         </message>
         <message>
+            <source> · bench %1</source>
+            <translation> · banco %1</translation>
+        </message>
+        <message>
+            <source> · put right</source>
+            <translation> · corregido</translation>
+        </message>
+        <message>
+            <source> · welded by %1</source>
+            <translation> · soldado por %1</translation>
+        </message>
+        <message>
+            <source>"%1" can't be read; allowed: a table of up to %2 bytes.</source>
+            <translation>«%1» no se puede leer; permitido: una tabla de hasta %2 bytes.</translation>
+        </message>
+        <message>
+            <source>"%1" is no joint's number; allowed: 1 and up.</source>
+            <translation>«%1» no es número de unión; permitido: desde 1.</translation>
+        </message>
+        <message>
             <source>"%1" is no value for %2; allowed: %3.</source>
             <translation>«%1» no es un valor para %2; permitido: %3.</translation>
         </message>
@@ -42,6 +70,10 @@
         <message>
             <source>%1 %2</source>
             <translation>%1 %2</translation>
+        </message>
+        <message>
+            <source>%1 %2 is outside: allowed %3 to %4.</source>
+            <translation>%1 %2 queda fuera: permitido de %3 a %4.</translation>
         </message>
         <message>
             <source>%1 %2 mm, %3 mm long</source>
@@ -112,12 +144,28 @@
             <translation>%1 no puede ser: %2 a %3 %4.</translation>
         </message>
         <message>
+            <source>%1 can't be taken</source>
+            <translation>%1 no se puede aceptar</translation>
+        </message>
+        <message>
             <source>%1 can't be welded here: %2.</source>
             <translation>%1 no se puede soldar aquí: %2.</translation>
         </message>
         <message>
+            <source>%1 characters are too many; allowed: 1 to %2.</source>
+            <translation>%1 caracteres son demasiados; permitido: de 1 a %2.</translation>
+        </message>
+        <message>
             <source>%1 classes of air temperature</source>
             <translation>%1 clases de temperatura del aire</translation>
+        </message>
+        <message>
+            <source>%1 coupons, mean %2 N/mm², scatter %3 N/mm²</source>
+            <translation>%1 probetas, media %2 N/mm², dispersión %3 N/mm²</translation>
+        </message>
+        <message>
+            <source>%1 days</source>
+            <translation>%1 días</translation>
         </message>
         <message>
             <source>%1 for people</source>
@@ -172,8 +220,16 @@
             <translation>%1 uniones</translation>
         </message>
         <message>
+            <source>%1 joints can't be read and may hold it, too. %2</source>
+            <translation>%1 uniones no se pueden leer y podrían tenerlo también. %2</translation>
+        </message>
+        <message>
             <source>%1 joints were broken off when the program ended.</source>
             <translation>Uniones interrumpidas al acabar el programa: %1.</translation>
+        </message>
+        <message>
+            <source>%1 joints, mean %2</source>
+            <translation>%1 uniones, media %2</translation>
         </message>
         <message>
             <source>%1 kept</source>
@@ -216,8 +272,16 @@
             <translation>%1 de %2 cotejados</translation>
         </message>
         <message>
+            <source>%1 of %2 cracked</source>
+            <translation>%1 de %2 agrietadas</translation>
+        </message>
+        <message>
             <source>%1 of %2 s</source>
             <translation>%1 de %2 s</translation>
+        </message>
+        <message>
+            <source>%1 of %2 seams are made</source>
+            <translation>%1 de %2 juntas hechas</translation>
         </message>
         <message>
             <source>%1 of %2 values</source>
@@ -232,12 +296,28 @@
             <translation>%1 de al menos %2 cifras.</translation>
         </message>
         <message>
+            <source>%1 of job %2</source>
+            <translation>%1 del trabajo %2</translation>
+        </message>
+        <message>
             <source>%1 of them</source>
             <translation>%1 en total</translation>
         </message>
         <message>
+            <source>%1 planned</source>
+            <translation>%1 previstos</translation>
+        </message>
+        <message>
             <source>%1 points, due on %2</source>
             <translation>%1 puntos, vence el %2</translation>
+        </message>
+        <message>
+            <source>%1 prepares seam %2 on bench %3, and locks it by %4.</source>
+            <translation>%1 prepara la junta %2 en el banco %3 y bloquea hasta las %4.</translation>
+        </message>
+        <message>
+            <source>%1 releases seam %2 on bench %3.</source>
+            <translation>%1 saca la junta %2 del banco %3.</translation>
         </message>
         <message>
             <source>%1 rows</source>
@@ -256,8 +336,16 @@
             <translation>aún %1 s</translation>
         </message>
         <message>
+            <source>%1 seams are kept.</source>
+            <translation>%1 juntas guardadas.</translation>
+        </message>
+        <message>
             <source>%1 set</source>
             <translation>plan %1</translation>
+        </message>
+        <message>
+            <source>%1 stays at seam %2 on bench %3, to the lock at %4.</source>
+            <translation>%1 sigue en la junta %2 del banco %3, hasta bloquear a las %4.</translation>
         </message>
         <message>
             <source>%1 steps</source>
@@ -266,6 +354,10 @@
         <message>
             <source>%1 things are to be put right before it can be kept.</source>
             <translation>Hay que corregir %1 cosas antes de poder guardar.</translation>
+        </message>
+        <message>
+            <source>%1 things are to be put right in the file.</source>
+            <translation>Hay %1 cosas que corregir en el archivo.</translation>
         </message>
         <message>
             <source>%1 things to put right</source>
@@ -304,6 +396,10 @@
             <translation>%1: %2, fuera de límites. Dejar enfriar o cortar.</translation>
         </message>
         <message>
+            <source>%1 values</source>
+            <translation>%1 valores</translation>
+        </message>
+        <message>
             <source>%1 values are attested.</source>
             <translation>Valores cotejados: %1.</translation>
         </message>
@@ -328,8 +424,16 @@
             <translation>%1 °C</translation>
         </message>
         <message>
+            <source>%1 · %2</source>
+            <translation>%1 · %2</translation>
+        </message>
+        <message>
             <source>%1 · %2 · %3</source>
             <translation>%1 · %2 · %3</translation>
+        </message>
+        <message>
+            <source>%1 · bench %2 · %3</source>
+            <translation>%1 · banco %2 · %3</translation>
         </message>
         <message>
             <source>%1%2. Shop %3.</source>
@@ -344,8 +448,20 @@
             <translation>%1, %2 %3</translation>
         </message>
         <message>
+            <source>%1, %2 joints</source>
+            <translation>%1, %2 uniones</translation>
+        </message>
+        <message>
+            <source>%1, %2 mm</source>
+            <translation>%1, %2 mm</translation>
+        </message>
+        <message>
             <source>%1, %2 mm thick, %3 mm long</source>
             <translation>%1, espesor %2 mm, largo %3 mm</translation>
+        </message>
+        <message>
+            <source>%1, %2 mm, %3 mm long</source>
+            <translation>%1, %2 mm, %3 mm de largo</translation>
         </message>
         <message>
             <source>%1, %2 mm: %3.</source>
@@ -362,6 +478,10 @@
         <message>
             <source>%1, %2 welds</source>
             <translation>%1, %2 soldaduras</translation>
+        </message>
+        <message>
+            <source>%1, %2, %3</source>
+            <translation>%1, %2, %3</translation>
         </message>
         <message>
             <source>%1, and %2 more.</source>
@@ -424,6 +544,10 @@
             <translation>%1, sin PIN</translation>
         </message>
         <message>
+            <source>%1, no interval: too few coupons, or too much scatter</source>
+            <translation>%1, sin intervalo: pocas probetas o mucha dispersión</translation>
+        </message>
+        <message>
             <source>%1, skin %2 °C</source>
             <translation>%1, piel %2 °C</translation>
         </message>
@@ -442,6 +566,10 @@
         <message>
             <source>%1, until %2</source>
             <translation>%1, hasta %2</translation>
+        </message>
+        <message>
+            <source>%1, with 95 % between %2 and %3</source>
+            <translation>%1, con 95 % entre %2 y %3</translation>
         </message>
         <message>
             <source>%1. %2</source>
@@ -466,6 +594,10 @@
         <message>
             <source>%1: %2 s before</source>
             <translation>%1: %2 s antes</translation>
+        </message>
+        <message>
+            <source>%1: %2 seams for job %3</source>
+            <translation>%1: %2 juntas del trabajo %3</translation>
         </message>
         <message>
             <source>%1: after %2 s</source>
@@ -592,6 +724,10 @@
             <translation>Hay que corregir 1 cosa antes de poder guardar.</translation>
         </message>
         <message>
+            <source>1 thing is to be put right in the file.</source>
+            <translation>Hay 1 cosa que corregir en el archivo.</translation>
+        </message>
+        <message>
             <source>1 thing to put right</source>
             <translation>1 cosa por corregir</translation>
         </message>
@@ -602,6 +738,10 @@
         <message>
             <source>1 to %1 characters, by the keyboard.</source>
             <translation>1 a %1 caracteres, con el teclado.</translation>
+        </message>
+        <message>
+            <source>1 value</source>
+            <translation>1 valor</translation>
         </message>
         <message>
             <source>10 s are over</source>
@@ -684,6 +824,14 @@
             <translation>¿Un PIN para %1?</translation>
         </message>
         <message>
+            <source>A bend test has no factor. What it must reach is in your standard.</source>
+            <translation>Un ensayo de doblado no tiene factor. Lo exigido está en su norma.</translation>
+        </message>
+        <message>
+            <source>A few words, by the keyboard.</source>
+            <translation>Unas palabras, con el teclado.</translation>
+        </message>
+        <message>
             <source>A fifth bench is one too many: 4 are allowed.</source>
             <translation>Un quinto banco sobra: se permiten 4.</translation>
         </message>
@@ -694,6 +842,14 @@
         <message>
             <source>A foreman comes first, enters the others and seals the day.</source>
             <translation>Primero va un encargado, que da de alta a los demás y sella el día.</translation>
+        </message>
+        <message>
+            <source>A job without a name</source>
+            <translation>Un trabajo sin nombre</translation>
+        </message>
+        <message>
+            <source>A job's seams, and what is made of each.</source>
+            <translation>Las juntas de un trabajo y qué hay hecho de cada una.</translation>
         </message>
         <message>
             <source>A melt flow rate is outside the printed ranges.</source>
@@ -712,6 +868,14 @@
             <translation>Una pantalla no enseña el tacto del volante. Eso llega en el banco.</translation>
         </message>
         <message>
+            <source>A seam leads to the joint that decides.</source>
+            <translation>Una junta lleva a la unión que decide.</translation>
+        </message>
+        <message>
+            <source>A seam of a job</source>
+            <translation>Una junta de un trabajo</translation>
+        </message>
+        <message>
             <source>A sheet slipped</source>
             <translation>Se movió una placa</translation>
         </message>
@@ -726,6 +890,10 @@
         <message>
             <source>A wrong tap</source>
             <translation>Toque erróneo</translation>
+        </message>
+        <message>
+            <source>Above the required %1, with all its interval.</source>
+            <translation>Por encima del %1 exigido, con todo su intervalo.</translation>
         </message>
         <message>
             <source>Accept</source>
@@ -788,8 +956,16 @@
             <translation>Cordón al igualar</translation>
         </message>
         <message>
+            <source>Alignment takes longer than it did: often a cold or a dirty plate. Measure it on its face, and wipe it.</source>
+            <translation>La igualación tarda más que antes: suele ser un espejo frío o sucio. Mídalo en su cara y límpielo.</translation>
+        </message>
+        <message>
             <source>All</source>
             <translation>Todo</translation>
+        </message>
+        <message>
+            <source>All are out at %1. It can't be earlier.</source>
+            <translation>Todo sale a las %1. Antes no se puede.</translation>
         </message>
         <message>
             <source>All days</source>
@@ -798,6 +974,10 @@
         <message>
             <source>All done</source>
             <translation>Todo hecho</translation>
+        </message>
+        <message>
+            <source>All hands are full so long. </source>
+            <translation>Todas las manos ocupadas hasta ahí. </translation>
         </message>
         <message>
             <source>All is as it may be. It is kept by a foreman's PIN.</source>
@@ -838,6 +1018,10 @@
         <message>
             <source>Another class</source>
             <translation>Otra clase</translation>
+        </message>
+        <message>
+            <source>Another coupon</source>
+            <translation>Otra probeta</translation>
         </message>
         <message>
             <source>Another gap</source>
@@ -884,6 +1068,10 @@
             <translation>Respuesta a señales</translation>
         </message>
         <message>
+            <source>Anybody may look. What is kept takes a foreman's PIN.</source>
+            <translation>Mirar puede cualquiera. Para guardar hace falta el PIN de un encargado.</translation>
+        </message>
+        <message>
             <source>As before</source>
             <translation>Como antes</translation>
         </message>
@@ -894,6 +1082,10 @@
         <message>
             <source>As measured, both the same.</source>
             <translation>El medido, igual en las dos.</translation>
+        </message>
+        <message>
+            <source>As measured, in millimetres.</source>
+            <translation>Como se midió, en milímetros.</translation>
         </message>
         <message>
             <source>As planned</source>
@@ -924,6 +1116,10 @@
             <translation>Mejor cotejar</translation>
         </message>
         <message>
+            <source>Attested values of %1</source>
+            <translation>Valores cotejados de %1</translation>
+        </message>
+        <message>
             <source>Back</source>
             <translation>Atrás</translation>
         </message>
@@ -936,8 +1132,20 @@
             <translation>Volver al banco</translation>
         </message>
         <message>
+            <source>Back to the charts</source>
+            <translation>A las gráficas</translation>
+        </message>
+        <message>
+            <source>Back to the jobs</source>
+            <translation>A los trabajos</translation>
+        </message>
+        <message>
             <source>Back to the log</source>
             <translation>Volver al registro</translation>
+        </message>
+        <message>
+            <source>Back to the shop</source>
+            <translation>Al taller</translation>
         </message>
         <message>
             <source>Back to the weld</source>
@@ -956,6 +1164,18 @@
             <translation>Barras abiertas</translation>
         </message>
         <message>
+            <source>Batch, sheet 1</source>
+            <translation>Lote, placa 1</translation>
+        </message>
+        <message>
+            <source>Batch, sheet 2</source>
+            <translation>Lote, placa 2</translation>
+        </message>
+        <message>
+            <source>Batches of sheet</source>
+            <translation>Lotes de placa</translation>
+        </message>
+        <message>
             <source>Bead all along? Turn down to %1 and lock.</source>
             <translation>¿Cordón en todo el largo? Bajar a %1 y bloquear.</translation>
         </message>
@@ -970,6 +1190,10 @@
         <message>
             <source>Bead missing at one end</source>
             <translation>Falta cordón en un extremo</translation>
+        </message>
+        <message>
+            <source>Bead places</source>
+            <translation>Sitios del cordón</translation>
         </message>
         <message>
             <source>Bead width</source>
@@ -988,12 +1212,20 @@
             <translation>Abajo +</translation>
         </message>
         <message>
+            <source>Below the required %1.</source>
+            <translation>Por debajo del %1 exigido.</translation>
+        </message>
+        <message>
             <source>Below −</source>
             <translation>Abajo −</translation>
         </message>
         <message>
             <source>Bench</source>
             <translation>Banco</translation>
+        </message>
+        <message>
+            <source>Bench %1</source>
+            <translation>Banco %1</translation>
         </message>
         <message>
             <source>Bench %1 has an open weld. Practise when it is saved.</source>
@@ -1012,8 +1244,32 @@
             <translation>Banco %1 libre. Se está leyendo qué juntas están hechas.</translation>
         </message>
         <message>
+            <source>Bench %1 is taken so long. </source>
+            <translation>El banco %1 está ocupado hasta ahí. </translation>
+        </message>
+        <message>
+            <source>Bench %1: %2</source>
+            <translation>Banco %1: %2</translation>
+        </message>
+        <message>
             <source>Benches</source>
             <translation>Bancos</translation>
+        </message>
+        <message>
+            <source>Benches %1 are taken so long. </source>
+            <translation>Los bancos %1 están ocupados hasta ahí. </translation>
+        </message>
+        <message>
+            <source>Bend angle [°]</source>
+            <translation>Ángulo de doblado [°]</translation>
+        </message>
+        <message>
+            <source>Bend coupon %1</source>
+            <translation>Probeta de doblado %1</translation>
+        </message>
+        <message>
+            <source>Bend coupon %1.</source>
+            <translation>Probeta de doblado %1.</translation>
         </message>
         <message>
             <source>Bend test, front to back: the joint bends everywhere.</source>
@@ -1022,6 +1278,14 @@
         <message>
             <source>Bend test, front to back: the joint breaks.</source>
             <translation>Ensayo de doblado, de delante atrás: la unión rompe.</translation>
+        </message>
+        <message>
+            <source>Bent, of a joint</source>
+            <translation>Doblado, de una unión</translation>
+        </message>
+        <message>
+            <source>Bent, of a trial</source>
+            <translation>Doblado, de una prueba</translation>
         </message>
         <message>
             <source>Beside the weld</source>
@@ -1056,8 +1320,20 @@
             <translation>Con mano firme</translation>
         </message>
         <message>
+            <source>By the batch</source>
+            <translation>Por el lote</translation>
+        </message>
+        <message>
+            <source>By the joint</source>
+            <translation>Por la unión</translation>
+        </message>
+        <message>
             <source>By the rules now: %1</source>
             <translation>Con las reglas de hoy: %1</translation>
+        </message>
+        <message>
+            <source>By which procedure was the trial welded?</source>
+            <translation>¿Con qué procedimiento se soldó la prueba?</translation>
         </message>
         <message>
             <source>CSV or JSON of these</source>
@@ -1066,6 +1342,14 @@
         <message>
             <source>Calibration</source>
             <translation>Calibración</translation>
+        </message>
+        <message>
+            <source>Calibration of bench %1</source>
+            <translation>Calibración del banco %1</translation>
+        </message>
+        <message>
+            <source>Calibrations, certificates, attestations within %1 days.</source>
+            <translation>Calibraciones, certificados, cotejos en %1 días.</translation>
         </message>
         <message>
             <source>Can't be read, or told in two ways</source>
@@ -1096,6 +1380,10 @@
             <translation>Certificado</translation>
         </message>
         <message>
+            <source>Certificate of %1</source>
+            <translation>Certificado de %1</translation>
+        </message>
+        <message>
             <source>Change an entry</source>
             <translation>Cambiar datos</translation>
         </message>
@@ -1110,6 +1398,10 @@
         <message>
             <source>Changes are kept by a foreman's PIN and hold for new welds.</source>
             <translation>Los cambios se guardan con PIN de encargado y valen para soldaduras nuevas.</translation>
+        </message>
+        <message>
+            <source>Charts</source>
+            <translation>Gráficas</translation>
         </message>
         <message>
             <source>Check anew</source>
@@ -1232,6 +1524,26 @@
             <translation>Corregir un valor</translation>
         </message>
         <message>
+            <source>Coupon %1 of the parent sheet</source>
+            <translation>Probeta %1 de la placa base</translation>
+        </message>
+        <message>
+            <source>Coupons are entered.</source>
+            <translation>Probetas anotadas.</translation>
+        </message>
+        <message>
+            <source>Coupons are put right.</source>
+            <translation>Probetas corregidas.</translation>
+        </message>
+        <message>
+            <source>Coupons cut from a joint, or from a trial that a procedure was tried with.</source>
+            <translation>Probetas de una unión, o de una prueba de un procedimiento.</translation>
+        </message>
+        <message>
+            <source>Coupons of joints and of procedure trials, the newest first.</source>
+            <translation>Probetas de uniones y de pruebas, las más nuevas primero.</translation>
+        </message>
+        <message>
             <source>Course</source>
             <translation>Proceso</translation>
         </message>
@@ -1264,6 +1576,10 @@
             <translation>Decisión y firma</translation>
         </message>
         <message>
+            <source>Did it crack or break?</source>
+            <translation>¿Se agrietó o se rompió?</translation>
+        </message>
+        <message>
             <source>Do</source>
             <translation>Hacer</translation>
         </message>
@@ -1274,6 +1590,10 @@
         <message>
             <source>Drag</source>
             <translation>Arrastre</translation>
+        </message>
+        <message>
+            <source>Drag [N]</source>
+            <translation>Arrastre [N]</translation>
         </message>
         <message>
             <source>Drag is above the soak force: just in contact.</source>
@@ -1294,6 +1614,10 @@
         <message>
             <source>Each sheet loses about %1 of its length in this seam: cut it longer by that, and by twice that with a seam at both ends: %2.</source>
             <translation>Cada placa pierde unos %1 de su largo en esta junta: cortarla así de más larga, y el doble si lleva junta en ambos extremos: %2.</translation>
+        </message>
+        <message>
+            <source>Earliest possible %1, this plan %2.</source>
+            <translation>Lo más temprano %1, este plan %2.</translation>
         </message>
         <message>
             <source>Ease clamps</source>
@@ -1334,6 +1658,14 @@
         <message>
             <source>End the program</source>
             <translation>Cerrar el programa</translation>
+        </message>
+        <message>
+            <source>Enter coupons</source>
+            <translation>Anotar probetas</translation>
+        </message>
+        <message>
+            <source>Entered on %1 by %2</source>
+            <translation>Anotado el %1 por %2</translation>
         </message>
         <message>
             <source>Erase all</source>
@@ -1428,6 +1760,10 @@
             <translation>Caras juntas ya. Límite superado.</translation>
         </message>
         <message>
+            <source>Fewer than %1 joints: the limits are provisional.</source>
+            <translation>Menos de %1 uniones: los límites son provisionales.</translation>
+        </message>
+        <message>
             <source>Film</source>
             <translation>Film</translation>
         </message>
@@ -1504,6 +1840,10 @@
             <translation>Fuerza plan</translation>
         </message>
         <message>
+            <source>Forces</source>
+            <translation>Fuerzas</translation>
+        </message>
+        <message>
             <source>Foreman</source>
             <translation>Encargado</translation>
         </message>
@@ -1526,6 +1866,10 @@
         <message>
             <source>From %1 °C this plastic gives off harmful gas. Never weld so.</source>
             <translation>Desde %1 °C este plástico desprende gas nocivo. No soldar nunca así.</translation>
+        </message>
+        <message>
+            <source>From a table</source>
+            <translation>De una tabla</translation>
         </message>
         <message>
             <source>Front</source>
@@ -1600,6 +1944,18 @@
             <translation>Valorar, foto</translation>
         </message>
         <message>
+            <source>Grade, sheet 1</source>
+            <translation>Tipo, placa 1</translation>
+        </message>
+        <message>
+            <source>Grade, sheet 2</source>
+            <translation>Tipo, placa 2</translation>
+        </message>
+        <message>
+            <source>Greatest force over its section.</source>
+            <translation>Fuerza máxima entre su sección.</translation>
+        </message>
+        <message>
             <source>Group %1</source>
             <translation>Grupo %1</translation>
         </message>
@@ -1636,8 +1992,24 @@
             <translation>Historial</translation>
         </message>
         <message>
+            <source>Holds for %1 days, to %2.</source>
+            <translation>Vale %1 días, hasta %2.</translation>
+        </message>
+        <message>
+            <source>Holds to the end of today.</source>
+            <translation>Vale hasta el final de hoy.</translation>
+        </message>
+        <message>
+            <source>Holds to the end of tomorrow.</source>
+            <translation>Vale hasta el final de mañana.</translation>
+        </message>
+        <message>
             <source>How does the bead look to you?</source>
             <translation>¿Qué aspecto tiene el cordón?</translation>
+        </message>
+        <message>
+            <source>How does the laboratory tell it?</source>
+            <translation>¿Cómo lo da el laboratorio?</translation>
         </message>
         <message>
             <source>How far did the scale go before you turned back?</source>
@@ -1648,12 +2020,24 @@
             <translation>Cómo fue</translation>
         </message>
         <message>
+            <source>How many places of the bead are measured; empty: one.</source>
+            <translation>En cuántos sitios se mide el cordón; vacío: en uno.</translation>
+        </message>
+        <message>
             <source>How much is cut away, of both sheets together?</source>
             <translation>¿Cuánto se corta, de las dos placas juntas?</translation>
         </message>
         <message>
+            <source>How often it may be welded again, 0 to 9; empty: not said.</source>
+            <translation>Cuántas veces se puede resoldar, de 0 a 9; vacío: no se dice.</translation>
+        </message>
+        <message>
             <source>How the scale reading comes about</source>
             <translation>Cómo se obtiene la lectura de la escala</translation>
+        </message>
+        <message>
+            <source>How the shop is doing</source>
+            <translation>Cómo va el taller</translation>
         </message>
         <message>
             <source>I hear it</source>
@@ -1700,12 +2084,20 @@
             <translation>Es una prueba</translation>
         </message>
         <message>
+            <source>It is kept by a foreman's PIN.</source>
+            <translation>Se guarda con el PIN de un encargado.</translation>
+        </message>
+        <message>
             <source>It is kept with its time, and told when the weld is over.</source>
             <translation>Queda anotado con su hora y se cuenta al acabar la soldadura.</translation>
         </message>
         <message>
             <source>It signs all rows up to now with your key. Its fingerprint then goes on paper or by mail: on this tablet alone it proves nothing to others.</source>
             <translation>Firma con la clave propia todas las filas hasta ahora. Después su huella va a papel o por correo: solo en esta tableta no prueba nada a otros.</translation>
+        </message>
+        <message>
+            <source>It takes welded coupons and coupons of the parent sheet.</source>
+            <translation>Hacen falta probetas soldadas y de la placa base.</translation>
         </message>
         <message>
             <source>It will be cut out</source>
@@ -1724,8 +2116,28 @@
             <translation>Sus eventos no forman soldadura</translation>
         </message>
         <message>
+            <source>Its number, as it stands on the sheet.</source>
+            <translation>Su número, como está en la placa.</translation>
+        </message>
+        <message>
+            <source>Its order number, 1 to %1 characters: labels are told apart by it.</source>
+            <translation>Su número de pedido, de 1 a %1 caracteres: distingue nombres iguales.</translation>
+        </message>
+        <message>
+            <source>Its thickness there, without bead.</source>
+            <translation>Su espesor ahí, sin el cordón.</translation>
+        </message>
+        <message>
+            <source>Its width where it is narrowest.</source>
+            <translation>Su ancho donde es más estrecha.</translation>
+        </message>
+        <message>
             <source>Job</source>
             <translation>Trabajo</translation>
+        </message>
+        <message>
+            <source>Job %1</source>
+            <translation>Trabajo %1</translation>
         </message>
         <message>
             <source>Job report</source>
@@ -1734,6 +2146,18 @@
         <message>
             <source>Job report, %1</source>
             <translation>Informe del trabajo, %1</translation>
+        </message>
+        <message>
+            <source>Jobs and seams</source>
+            <translation>Trabajos y juntas</translation>
+        </message>
+        <message>
+            <source>Jobs and shop</source>
+            <translation>Trabajos y taller</translation>
+        </message>
+        <message>
+            <source>Jobs and their seams</source>
+            <translation>Trabajos y sus juntas</translation>
         </message>
         <message>
             <source>Join</source>
@@ -1756,12 +2180,20 @@
             <translation>La unión %1 sigue sin este control.</translation>
         </message>
         <message>
+            <source>Joint %1 is above the upper limit: %2.</source>
+            <translation>La unión %1 supera el límite superior: %2.</translation>
+        </message>
+        <message>
             <source>Joint %1 is accepted. Why?</source>
             <translation>Se acepta la unión %1. ¿Por qué?</translation>
         </message>
         <message>
             <source>Joint %1 is accepted: %2.</source>
             <translation>Unión %1 aceptada: %2.</translation>
+        </message>
+        <message>
+            <source>Joint %1 is below the lower limit: %2.</source>
+            <translation>La unión %1 está bajo el límite inferior: %2.</translation>
         </message>
         <message>
             <source>Joint %1 is cut out</source>
@@ -1812,6 +2244,10 @@
             <translation>La unión %1 se interrumpió al acabar el programa.</translation>
         </message>
         <message>
+            <source>Joint %1, seam %2</source>
+            <translation>Unión %1, junta %2</translation>
+        </message>
+        <message>
             <source>Joint %1. %2 %3, %4</source>
             <translation>Unión %1. %2 %3, %4</translation>
         </message>
@@ -1840,12 +2276,36 @@
             <translation>Unión %1: faltan pasos; mirar el banco antes de seguir.</translation>
         </message>
         <message>
+            <source>Joint %1: to its page</source>
+            <translation>Unión %1: a su página</translation>
+        </message>
+        <message>
             <source>Joint number</source>
             <translation>Unión número</translation>
         </message>
         <message>
             <source>Joints</source>
             <translation>Uniones</translation>
+        </message>
+        <message>
+            <source>Joints %1 and %2 are further apart than joints here are.</source>
+            <translation>Las uniones %1 y %2 se separan más de lo normal aquí.</translation>
+        </message>
+        <message>
+            <source>Joints %1 to %2: %3 in a row above the mean.</source>
+            <translation>Uniones %1 a %2: %3 seguidas sobre la media.</translation>
+        </message>
+        <message>
+            <source>Joints %1 to %2: %3 in a row below the mean.</source>
+            <translation>Uniones %1 a %2: %3 seguidas bajo la media.</translation>
+        </message>
+        <message>
+            <source>Joints %1 to %2: %3 in a row, each higher.</source>
+            <translation>Uniones %1 a %2: %3 seguidas, cada una más alta.</translation>
+        </message>
+        <message>
+            <source>Joints %1 to %2: %3 in a row, each lower.</source>
+            <translation>Uniones %1 a %2: %3 seguidas, cada una más baja.</translation>
         </message>
         <message>
             <source>Joints in which material?</source>
@@ -1868,6 +2328,14 @@
             <translation>¿Uniones de qué operario?</translation>
         </message>
         <message>
+            <source>Joints that are alike. Limits say that something changed, not that a joint is bad.</source>
+            <translation>Uniones iguales. Los límites dicen que algo cambió, no que una unión sea mala.</translation>
+        </message>
+        <message>
+            <source>Joints with the batch "%1": %2.</source>
+            <translation>Uniones con el lote «%1»: %2.</translation>
+        </message>
+        <message>
             <source>Joints with which verdict?</source>
             <translation>¿Uniones con qué dictamen?</translation>
         </message>
@@ -1886,6 +2354,10 @@
         <message>
             <source>Keep it</source>
             <translation>Guardar</translation>
+        </message>
+        <message>
+            <source>Keep them</source>
+            <translation>Guardarlas</translation>
         </message>
         <message>
             <source>Keep this PIN</source>
@@ -1916,6 +2388,10 @@
             <translation>Tarde</translation>
         </message>
         <message>
+            <source>Leave it empty where it is measured before the weld.</source>
+            <translation>Déjelo vacío si se mide antes de soldar.</translation>
+        </message>
+        <message>
             <source>Leave it locked. Nothing else to do.</source>
             <translation>Dejarlo bloqueado. Nada más que hacer.</translation>
         </message>
@@ -1942,6 +2418,10 @@
         <message>
             <source>Length</source>
             <translation>Longitud</translation>
+        </message>
+        <message>
+            <source>Length [mm]</source>
+            <translation>Largo [mm]</translation>
         </message>
         <message>
             <source>Length of the seam</source>
@@ -2004,6 +2484,14 @@
             <translation>Límites</translation>
         </message>
         <message>
+            <source>Line %1</source>
+            <translation>Línea %1</translation>
+        </message>
+        <message>
+            <source>Line %1, %2</source>
+            <translation>Línea %1, %2</translation>
+        </message>
+        <message>
             <source>Listen</source>
             <translation>Escuchar</translation>
         </message>
@@ -2056,8 +2544,20 @@
             <translation>Hacer otra prueba</translation>
         </message>
         <message>
+            <source>Maker, sheet 1</source>
+            <translation>Fabricante, placa 1</translation>
+        </message>
+        <message>
+            <source>Maker, sheet 2</source>
+            <translation>Fabricante, placa 2</translation>
+        </message>
+        <message>
             <source>Material</source>
             <translation>Material</translation>
+        </message>
+        <message>
+            <source>May be rewelded</source>
+            <translation>Se puede resoldar</translation>
         </message>
         <message>
             <source>May fall</source>
@@ -2104,6 +2604,10 @@
             <translation>Más abajo</translation>
         </message>
         <message>
+            <source>More steps</source>
+            <translation>Más pasos</translation>
+        </message>
+        <message>
             <source>More: %1 of %2</source>
             <translation>Más: %1 de %2</translation>
         </message>
@@ -2128,6 +2632,10 @@
             <translation>Nuevas</translation>
         </message>
         <message>
+            <source>Newer joints</source>
+            <translation>Más nuevas</translation>
+        </message>
+        <message>
             <source>Next seam</source>
             <translation>Próxima junta</translation>
         </message>
@@ -2138,6 +2646,10 @@
         <message>
             <source>Next: %1</source>
             <translation>Sigue: %1</translation>
+        </message>
+        <message>
+            <source>No</source>
+            <translation>No</translation>
         </message>
         <message>
             <source>No *.%1 lies in %2.</source>
@@ -2156,12 +2668,20 @@
             <translation>Registro sin copia para otros. %1</translation>
         </message>
         <message>
+            <source>No coupons are entered yet.</source>
+            <translation>Aún no hay probetas anotadas.</translation>
+        </message>
+        <message>
             <source>No decision and no sign-off yet.</source>
             <translation>Aún sin decisión ni firma.</translation>
         </message>
         <message>
             <source>No foreman has a PIN on this tablet.</source>
             <translation>Ningún encargado tiene PIN en esta tableta.</translation>
+        </message>
+        <message>
+            <source>No foreman has a PIN on this tablet: nothing can be kept.</source>
+            <translation>Ningún encargado tiene PIN en esta tableta: no se puede guardar nada.</translation>
         </message>
         <message>
             <source>No gauge at hand</source>
@@ -2176,12 +2696,20 @@
             <translation>Ninguna unión de aquí está del todo cubierta por un sello.</translation>
         </message>
         <message>
+            <source>No joint holds the batch "%1".</source>
+            <translation>Ninguna unión tiene el lote «%1».</translation>
+        </message>
+        <message>
             <source>No joint is in this log yet.</source>
             <translation>Aún no hay uniones en este registro.</translation>
         </message>
         <message>
             <source>No joint is like that.</source>
             <translation>Ninguna unión es así.</translation>
+        </message>
+        <message>
+            <source>No joint is there yet to chart.</source>
+            <translation>Aún no hay uniones para la gráfica.</translation>
         </message>
         <message>
             <source>No joint on this day</source>
@@ -2194,6 +2722,14 @@
         <message>
             <source>No mistake was found.</source>
             <translation>Ningún fallo encontrado.</translation>
+        </message>
+        <message>
+            <source>No more coupons</source>
+            <translation>No hay más</translation>
+        </message>
+        <message>
+            <source>No more welded</source>
+            <translation>No hay más soldadas</translation>
         </message>
         <message>
             <source>No other bench can take it</source>
@@ -2216,6 +2752,10 @@
             <translation>No se guardó ningún motivo.</translation>
         </message>
         <message>
+            <source>No required factor is known for this material.</source>
+            <translation>No se conoce factor exigido para este material.</translation>
+        </message>
+        <message>
             <source>No sound. Watch this screen. The weld goes on.</source>
             <translation>Sin sonido. Mirar esta pantalla. La soldadura sigue.</translation>
         </message>
@@ -2228,6 +2768,10 @@
             <translation>Hoy aún no hay unión de prueba de esta placa en el banco %1.</translation>
         </message>
         <message>
+            <source>No welding factor yet</source>
+            <translation>Aún sin factor de soldadura</translation>
+        </message>
+        <message>
             <source>Nobody has attested: %1.</source>
             <translation>Nadie ha cotejado: %1.</translation>
         </message>
@@ -2238,6 +2782,10 @@
         <message>
             <source>Nobody in particular</source>
             <translation>Nadie en concreto</translation>
+        </message>
+        <message>
+            <source>Nobody is entered: the plan is for one operator.</source>
+            <translation>No hay nadie anotado: el plan es para un operario.</translation>
         </message>
         <message>
             <source>Not finished</source>
@@ -2304,12 +2852,24 @@
             <translation>Aún no se ha cambiado nada.</translation>
         </message>
         <message>
+            <source>Nothing is due within %1 days.</source>
+            <translation>No vence nada en %1 días.</translation>
+        </message>
+        <message>
+            <source>Nothing is to weld.</source>
+            <translation>No hay nada que soldar.</translation>
+        </message>
+        <message>
             <source>Nothing is typed: a few words say why.</source>
             <translation>No hay nada escrito: unas palabras dan el motivo.</translation>
         </message>
         <message>
             <source>Nothing is typed: the edition is printed on the cover.</source>
             <translation>No hay nada escrito: la edición figura en la portada.</translation>
+        </message>
+        <message>
+            <source>Nothing stands out among these joints.</source>
+            <translation>Nada destaca en estas uniones.</translation>
         </message>
         <message>
             <source>Nothing touching: move the table. Read the scale.</source>
@@ -2348,8 +2908,16 @@
             <translation>Números</translation>
         </message>
         <message>
+            <source>Of which joint?</source>
+            <translation>¿De qué unión?</translation>
+        </message>
+        <message>
             <source>Older</source>
             <translation>Viejas</translation>
+        </message>
+        <message>
+            <source>Older joints</source>
+            <translation>Más antiguas</translation>
         </message>
         <message>
             <source>On the sheet</source>
@@ -2362,6 +2930,14 @@
         <message>
             <source>One by one</source>
             <translation>Uno a uno</translation>
+        </message>
+        <message>
+            <source>One joint alone gives no limits yet.</source>
+            <translation>Una sola unión no da límites todavía.</translation>
+        </message>
+        <message>
+            <source>One joint: no limits yet.</source>
+            <translation>Una unión: aún sin límites.</translation>
         </message>
         <message>
             <source>One moment</source>
@@ -2444,6 +3020,14 @@
             <translation>Sobre los dos cordones, en el mismo sitio.</translation>
         </message>
         <message>
+            <source>Over for %1 days (%2).</source>
+            <translation>Vencido hace %1 días (%2).</translation>
+        </message>
+        <message>
+            <source>Over since yesterday (%1).</source>
+            <translation>Vencido desde ayer (%1).</translation>
+        </message>
+        <message>
             <source>Overheated plastic and coatings give off harmful fume: run the extraction, do not smoke, never burn residue off the plate.</source>
             <translation>El plástico y los recubrimientos sobrecalentados desprenden humos nocivos: poner la extracción, no fumar, no quemar nunca restos del espejo.</translation>
         </message>
@@ -2462,6 +3046,14 @@
         <message>
             <source>Paint joint number %1 on the sheet.</source>
             <translation>Pintar el número de unión %1 en la placa.</translation>
+        </message>
+        <message>
+            <source>Parent sheet</source>
+            <translation>Placa base</translation>
+        </message>
+        <message>
+            <source>Parent sheet: %1</source>
+            <translation>Placa base: %1</translation>
         </message>
         <message>
             <source>Part</source>
@@ -2600,6 +3192,10 @@
             <translation>Pisar ahora el pedal.</translation>
         </message>
         <message>
+            <source>Press to work it out anew</source>
+            <translation>Pulse para calcular de nuevo</translation>
+        </message>
+        <message>
             <source>Pressure</source>
             <translation>Presión</translation>
         </message>
@@ -2644,8 +3240,28 @@
             <translation>Procedimientos</translation>
         </message>
         <message>
+            <source>Pulled, of a joint</source>
+            <translation>Tracción, de una unión</translation>
+        </message>
+        <message>
+            <source>Pulled, of a trial</source>
+            <translation>Tracción, de una prueba</translation>
+        </message>
+        <message>
+            <source>Put it right</source>
+            <translation>Corregir</translation>
+        </message>
+        <message>
+            <source>Put right on %1 by %2</source>
+            <translation>Corregido el %1 por %2</translation>
+        </message>
+        <message>
             <source>Rate %1 N for each %2 (± %3 %), zero at %4 %2.</source>
             <translation>Rigidez %1 N por cada %2 (± %3 %), cero en %4 %2.</translation>
+        </message>
+        <message>
+            <source>Reaches the required %1 by its means, not with all its interval.</source>
+            <translation>Llega al %1 exigido por sus medias, no con todo su intervalo.</translation>
         </message>
         <message>
             <source>Read</source>
@@ -2743,6 +3359,10 @@
         <message>
             <source>Right-handed</source>
             <translation>Diestro</translation>
+        </message>
+        <message>
+            <source>Rising: is the plate cold or dirty?</source>
+            <translation>Sube: ¿espejo frío o sucio?</translation>
         </message>
         <message>
             <source>Row below</source>
@@ -2877,8 +3497,40 @@
             <translation>Junta %1</translation>
         </message>
         <message>
+            <source>Seam %1 alone takes so long. </source>
+            <translation>La junta %1 sola tarda eso. </translation>
+        </message>
+        <message>
+            <source>Seam %1 has no joint yet.</source>
+            <translation>La junta %1 aún no tiene unión.</translation>
+        </message>
+        <message>
+            <source>Seam %1 has no joint yet. It is of a job that lies in a file.</source>
+            <translation>La junta %1 aún no tiene unión. Su trabajo está en un archivo.</translation>
+        </message>
+        <message>
+            <source>Seam %1 is not planned: %2.</source>
+            <translation>La junta %1 no entra en el plan: %2.</translation>
+        </message>
+        <message>
+            <source>Seam %1 is taken away.</source>
+            <translation>Junta %1 quitada.</translation>
+        </message>
+        <message>
             <source>Seam %1 of %2: </source>
             <translation>Junta %1 de %2: </translation>
+        </message>
+        <message>
+            <source>Seam %1 of job %2</source>
+            <translation>Junta %1 del trabajo %2</translation>
+        </message>
+        <message>
+            <source>Seam %1 of job %2 is kept.</source>
+            <translation>Junta %1 del trabajo %2 guardada.</translation>
+        </message>
+        <message>
+            <source>Seam %1 waits for the foreman's word on joint %2.</source>
+            <translation>La junta %1 espera la palabra del encargado sobre la unión %2.</translation>
         </message>
         <message>
             <source>Seam %1, %2</source>
@@ -2887,6 +3539,10 @@
         <message>
             <source>Seam is shielded</source>
             <translation>Junta protegida</translation>
+        </message>
+        <message>
+            <source>Seam's label</source>
+            <translation>Nombre de la junta</translation>
         </message>
         <message>
             <source>Seamclock</source>
@@ -2915,6 +3571,10 @@
         <message>
             <source>Seams</source>
             <translation>Juntas</translation>
+        </message>
+        <message>
+            <source>Seams made: %1 of %2.</source>
+            <translation>Juntas hechas: %1 de %2.</translation>
         </message>
         <message>
             <source>Search</source>
@@ -2970,12 +3630,20 @@
             <translation>Poner el hueco a %1 mm, igual delante y atrás.</translation>
         </message>
         <message>
+            <source>Set the plate of bench %1 to %2 °C for %3. It settles until %4.</source>
+            <translation>Ponga el espejo del banco %1 a %2 °C para %3. Se asienta hasta las %4.</translation>
+        </message>
+        <message>
             <source>Set-up</source>
             <translation>Ajustes</translation>
         </message>
         <message>
             <source>Set-up: procedures and benches</source>
             <translation>Ajustes: procedimientos y bancos</translation>
+        </message>
+        <message>
+            <source>Several seams in one clamping with + between them: 620+580.</source>
+            <translation>Varias juntas en una sujeción con + entre ellas: 620+580.</translation>
         </message>
         <message>
             <source>Several short ones in one clamping add up.</source>
@@ -3002,6 +3670,10 @@
             <translation>Placa 2</translation>
         </message>
         <message>
+            <source>Sheet [mm]</source>
+            <translation>Placa [mm]</translation>
+        </message>
+        <message>
             <source>Sheet is out</source>
             <translation>Placa fuera</translation>
         </message>
@@ -3020,6 +3692,10 @@
         <message>
             <source>Shield the seam. Wipe it dry.</source>
             <translation>Proteger la junta. Secarla.</translation>
+        </message>
+        <message>
+            <source>Shielded from draught</source>
+            <translation>Protegida del aire</translation>
         </message>
         <message>
             <source>Shim</source>
@@ -3076,6 +3752,10 @@
         <message>
             <source>Soaked under pressure</source>
             <translation>Calentado con presión</translation>
+        </message>
+        <message>
+            <source>Some times are chosen, not measured: fewer than five such joints.</source>
+            <translation>Algunos tiempos son elegidos, no medidos: menos de cinco uniones así.</translation>
         </message>
         <message>
             <source>Somebody disturbed it</source>
@@ -3162,6 +3842,14 @@
             <translation>Guardado al cerrar: %1</translation>
         </message>
         <message>
+            <source>Strength tests</source>
+            <translation>Ensayos</translation>
+        </message>
+        <message>
+            <source>Strengths</source>
+            <translation>Resistencias</translation>
+        </message>
+        <message>
             <source>Sums by sheet</source>
             <translation>Sumas por placa</translation>
         </message>
@@ -3180,6 +3868,10 @@
         <message>
             <source>Take care</source>
             <translation>Precaución</translation>
+        </message>
+        <message>
+            <source>Take it away</source>
+            <translation>Quitarla</translation>
         </message>
         <message>
             <source>Take off</source>
@@ -3202,8 +3894,16 @@
             <translation>Quitar el film de los dos cantos.</translation>
         </message>
         <message>
+            <source>Taken away it is no longer offered; the log keeps that it was there.</source>
+            <translation>Quitada ya no se ofrece; el registro guarda que estuvo.</translation>
+        </message>
+        <message>
             <source>That PIN is wrong.</source>
             <translation>PIN incorrecto.</translation>
+        </message>
+        <message>
+            <source>The angle at the crack, or at the end.</source>
+            <translation>El ángulo al agrietarse, o al final.</translation>
         </message>
         <message>
             <source>The battery is low: %1 %. Plug the charger in.</source>
@@ -3246,8 +3946,16 @@
             <translation>Uniones del día</translation>
         </message>
         <message>
+            <source>The day's plan</source>
+            <translation>Plan del día</translation>
+        </message>
+        <message>
             <source>The edges are planed, the chips are off.</source>
             <translation>Los cantos están cepillados, sin virutas.</translation>
+        </message>
+        <message>
+            <source>The file</source>
+            <translation>El archivo</translation>
         </message>
         <message>
             <source>The file can't be read: %1</source>
@@ -3298,6 +4006,10 @@
             <translation>Después se pide el PIN del encargado; el dictamen no cambia.</translation>
         </message>
         <message>
+            <source>The greatest force that it held.</source>
+            <translation>La fuerza máxima que aguantó.</translation>
+        </message>
+        <message>
             <source>The hand was slow</source>
             <translation>La mano fue lenta</translation>
         </message>
@@ -3332,6 +4044,10 @@
         <message>
             <source>The list, JSON</source>
             <translation>La lista, JSON</translation>
+        </message>
+        <message>
+            <source>The log is being read.</source>
+            <translation>Se lee el registro.</translation>
         </message>
         <message>
             <source>The log is damaged. Finish the weld, end the program, start it again. %1</source>
@@ -3390,6 +4106,10 @@
             <translation>No se llega al sitio</translation>
         </message>
         <message>
+            <source>The plan is being worked out.</source>
+            <translation>Se calcula el plan.</translation>
+        </message>
+        <message>
             <source>The plan names no source.</source>
             <translation>El plan no nombra ninguna fuente.</translation>
         </message>
@@ -3420,6 +4140,10 @@
         <message>
             <source>The plate is wiped.</source>
             <translation>El espejo está limpio.</translation>
+        </message>
+        <message>
+            <source>The plate of bench %1 settles until %2.</source>
+            <translation>El espejo del banco %1 se asienta hasta las %2.</translation>
         </message>
         <message>
             <source>The plate stuck</source>
@@ -3462,6 +4186,10 @@
             <translation>Informe guardado: %1</translation>
         </message>
         <message>
+            <source>The required factor is from memory of DVS 2203-1, short term.</source>
+            <translation>El factor exigido es de memoria de DVS 2203-1, a corto plazo.</translation>
+        </message>
+        <message>
             <source>The same PIN once more</source>
             <translation>El mismo PIN otra vez</translation>
         </message>
@@ -3484,6 +4212,10 @@
         <message>
             <source>The sheets are soft %1 deep after soak, and their skin is at %2 when the faces meet after the longest changeover; it is soft above %3.</source>
             <translation>Tras calentar, las placas están blandas %1 de hondo y su piel está a %2 al juntarse las caras tras el cambio más largo; es blanda por encima de %3.</translation>
+        </message>
+        <message>
+            <source>The sheets of joint %1. Each leads to its joints.</source>
+            <translation>Las placas de la unión %1. Cada una lleva a sus uniones.</translation>
         </message>
         <message>
             <source>The sheets' grades differ: ask first.</source>
@@ -3542,8 +4274,24 @@
             <translation>La soldadura se paró, por eso no se guardó dictamen.</translation>
         </message>
         <message>
+            <source>Then: %1 °, %2</source>
+            <translation>Entonces: %1 °, %2</translation>
+        </message>
+        <message>
+            <source>Then: welded %1, parent %2</source>
+            <translation>Entonces: soldadas %1, base %2</translation>
+        </message>
+        <message>
             <source>There is no folder "%1".</source>
             <translation>No existe la carpeta «%1».</translation>
+        </message>
+        <message>
+            <source>There is no job yet. Read a table, or type a seam.</source>
+            <translation>Aún no hay trabajo. Lea una tabla o escriba una junta.</translation>
+        </message>
+        <message>
+            <source>There is no joint %1 in this log.</source>
+            <translation>No hay unión %1 en este registro.</translation>
         </message>
         <message>
             <source>There is no photo on this tablet yet.</source>
@@ -3552,6 +4300,10 @@
         <message>
             <source>There is no such joint in this log.</source>
             <translation>No hay ninguna unión así en este registro.</translation>
+        </message>
+        <message>
+            <source>There is none at all.</source>
+            <translation>No hay ninguna.</translation>
         </message>
         <message>
             <source>These days are not sealed.</source>
@@ -3594,6 +4346,14 @@
             <translation>Quitar marcas</translation>
         </message>
         <message>
+            <source>Tick one bench at least.</source>
+            <translation>Marque al menos un banco.</translation>
+        </message>
+        <message>
+            <source>Tick one person at least.</source>
+            <translation>Marque al menos una persona.</translation>
+        </message>
+        <message>
             <source>Tick values</source>
             <translation>Marcar valores</translation>
         </message>
@@ -3612,6 +4372,10 @@
         <message>
             <source>Times, bead: %1</source>
             <translation>Tiempos, cordón: %1</translation>
+        </message>
+        <message>
+            <source>To the form</source>
+            <translation>Al formulario</translation>
         </message>
         <message>
             <source>To the list</source>
@@ -3642,6 +4406,10 @@
             <translation>Aprendiz: sin nombre</translation>
         </message>
         <message>
+            <source>Travel of the ram [mm]</source>
+            <translation>Recorrido del punzón [mm]</translation>
+        </message>
+        <message>
             <source>Trial joint %1 is cut out.</source>
             <translation>Unión de prueba %1: se corta.</translation>
         </message>
@@ -3664,6 +4432,10 @@
         <message>
             <source>Trial joint %1 was not accepted.</source>
             <translation>Unión de prueba %1 no aceptada.</translation>
+        </message>
+        <message>
+            <source>Trial joints are not in the plan.</source>
+            <translation>Las uniones de prueba no están en el plan.</translation>
         </message>
         <message>
             <source>Trouble</source>
@@ -3694,6 +4466,10 @@
             <translation>Dos minutos sin pulsar: el panel se ha cerrado.</translation>
         </message>
         <message>
+            <source>Type a seam</source>
+            <translation>Escribir una</translation>
+        </message>
+        <message>
             <source>Type a word or two first: the record keeps them.</source>
             <translation>Teclear antes una o dos palabras: quedan en el registro.</translation>
         </message>
@@ -3708,6 +4484,18 @@
         <message>
             <source>Type readings and forces</source>
             <translation>Teclear lecturas y fuerzas</translation>
+        </message>
+        <message>
+            <source>Type something to look for first.</source>
+            <translation>Escriba primero qué buscar.</translation>
+        </message>
+        <message>
+            <source>Type the number, then look.</source>
+            <translation>Escriba el número y busque.</translation>
+        </message>
+        <message>
+            <source>Type the whole batch as it stands on the sheet, then look.</source>
+            <translation>Escriba el lote entero, como está en la placa, y busque.</translation>
         </message>
         <message>
             <source>Types</source>
@@ -3770,12 +4558,28 @@
             <translation>Ficha, banco %1</translation>
         </message>
         <message>
+            <source>Welded coupon %1</source>
+            <translation>Probeta soldada %1</translation>
+        </message>
+        <message>
+            <source>Welded coupons</source>
+            <translation>Probetas soldadas</translation>
+        </message>
+        <message>
+            <source>Welded: %1</source>
+            <translation>Soldadas: %1</translation>
+        </message>
+        <message>
             <source>Welder</source>
             <translation>Soldador</translation>
         </message>
         <message>
             <source>Welders</source>
             <translation>Soldadores</translation>
+        </message>
+        <message>
+            <source>Welding factor %1</source>
+            <translation>Factor de soldadura %1</translation>
         </message>
         <message>
             <source>Welds again</source>
@@ -3814,8 +4618,20 @@
             <translation>¿Qué se hace después? (paso %1)</translation>
         </message>
         <message>
+            <source>What is due</source>
+            <translation>Lo que vence</translation>
+        </message>
+        <message>
             <source>What is wrong here?</source>
             <translation>¿Qué va mal aquí?</translation>
+        </message>
+        <message>
+            <source>What is wrong stands at its field.</source>
+            <translation>Lo que está mal aparece en su campo.</translation>
+        </message>
+        <message>
+            <source>What it comes to</source>
+            <translation>El resultado</translation>
         </message>
         <message>
             <source>What it is</source>
@@ -3838,12 +4654,20 @@
             <translation>Lo hallado por el dictamen</translation>
         </message>
         <message>
+            <source>What was entered before stays in the record, with the reason.</source>
+            <translation>Lo anotado antes queda en el registro, con el motivo.</translation>
+        </message>
+        <message>
             <source>What was made</source>
             <translation>Lo hecho</translation>
         </message>
         <message>
             <source>What was said, what was decided</source>
             <translation>Qué se dijo, qué se decidió</translation>
+        </message>
+        <message>
+            <source>What was tested?</source>
+            <translation>¿Qué se ensayó?</translation>
         </message>
         <message>
             <source>What was welded</source>
@@ -3902,6 +4726,10 @@
             <translation>¿Qué valores cotejados ya no valen?</translation>
         </message>
         <message>
+            <source>Which benches are planned with?</source>
+            <translation>¿Con qué bancos se planifica?</translation>
+        </message>
+        <message>
             <source>Which certificate has %1?</source>
             <translation>¿Qué certificado tiene %1?</translation>
         </message>
@@ -3916,6 +4744,14 @@
         <message>
             <source>Which foreman?</source>
             <translation>¿Qué encargado?</translation>
+        </message>
+        <message>
+            <source>Which job are the seams of?</source>
+            <translation>¿De qué trabajo son las juntas?</translation>
+        </message>
+        <message>
+            <source>Which joints hold a batch of sheet?</source>
+            <translation>¿Qué uniones tienen un lote de placa?</translation>
         </message>
         <message>
             <source>Which lesson?</source>
@@ -3942,8 +4778,16 @@
             <translation>¿Qué procedimiento?</translation>
         </message>
         <message>
+            <source>Which sheets are in a joint?</source>
+            <translation>¿Qué placas hay en una unión?</translation>
+        </message>
+        <message>
             <source>Which sheets, and how long is the seam?</source>
             <translation>¿Qué placas y qué largo de junta?</translation>
+        </message>
+        <message>
+            <source>Which table of seams?</source>
+            <translation>¿Qué tabla de juntas?</translation>
         </message>
         <message>
             <source>Which table of these joints?</source>
@@ -3978,6 +4822,14 @@
             <translation>¿Quién es el primer encargado?</translation>
         </message>
         <message>
+            <source>Who welds</source>
+            <translation>Quién suelda</translation>
+        </message>
+        <message>
+            <source>Who welds today?</source>
+            <translation>¿Quién suelda hoy?</translation>
+        </message>
+        <message>
             <source>Whose PIN changes?</source>
             <translation>¿Qué PIN se cambia?</translation>
         </message>
@@ -3988,6 +4840,10 @@
         <message>
             <source>Why do they hold no more?</source>
             <translation>¿Por qué ya no valen?</translation>
+        </message>
+        <message>
+            <source>Why is it put right?</source>
+            <translation>¿Por qué se corrige?</translation>
         </message>
         <message>
             <source>Width</source>
@@ -4046,6 +4902,10 @@
             <translation>Texto: %1 %</translation>
         </message>
         <message>
+            <source>Work it out</source>
+            <translation>Calcular</translation>
+        </message>
+        <message>
             <source>Worked out: the bench once more, and the joint of a steady hand.</source>
             <translation>Calculado: el banco otra vez y la unión de una mano firme.</translation>
         </message>
@@ -4056,6 +4916,10 @@
         <message>
             <source>Wrong sheet or setting</source>
             <translation>Placa o ajuste erróneo</translation>
+        </message>
+        <message>
+            <source>Yes</source>
+            <translation>Sí</translation>
         </message>
         <message>
             <source>You are on the phone.</source>
@@ -4094,6 +4958,10 @@
             <translation>[n]: el evento de esa unión en el registro; lo que no lleva corchetes está en [1]</translation>
         </message>
         <message>
+            <source>a CSV file</source>
+            <translation>un archivo CSV</translation>
+        </message>
+        <message>
             <source>a bench that harms nobody</source>
             <translation>un banco que no daña a nadie</translation>
         </message>
@@ -4118,12 +4986,20 @@
             <translation>volante</translation>
         </message>
         <message>
+            <source>a joint of another log</source>
+            <translation>una unión de otro registro</translation>
+        </message>
+        <message>
             <source>a line a joint</source>
             <translation>una fila por unión</translation>
         </message>
         <message>
             <source>a person's, whatever the verdict says</source>
             <translation>de una persona, diga lo que diga el dictamen</translation>
+        </message>
+        <message>
+            <source>a procedure trial</source>
+            <translation>una prueba de procedimiento</translation>
         </message>
         <message>
             <source>a rate and its uncertainty; due on %1</source>
@@ -4192,6 +5068,10 @@
         <message>
             <source>after 10 min</source>
             <translation>tras 10 min</translation>
+        </message>
+        <message>
+            <source>again: joint %1 is to be repaired</source>
+            <translation>otra vez: la unión %1 se ha de reparar</translation>
         </message>
         <message>
             <source>again: joint %1 was cut out</source>
@@ -4338,8 +5218,20 @@
             <translation>y su informe</translation>
         </message>
         <message>
+            <source>angle, cracked or not</source>
+            <translation>ángulo, agrietada o no</translation>
+        </message>
+        <message>
             <source>another reason</source>
             <translation>otro motivo</translation>
+        </message>
+        <message>
+            <source>any that can make it</source>
+            <translation>cualquiera que pueda</translation>
+        </message>
+        <message>
+            <source>as it was</source>
+            <translation>como estaba</translation>
         </message>
         <message>
             <source>as it was handed out</source>
@@ -4546,6 +5438,14 @@
             <translation>en examen</translation>
         </message>
         <message>
+            <source>being made</source>
+            <translation>haciéndose</translation>
+        </message>
+        <message>
+            <source>being made: joint %1, %2</source>
+            <translation>haciéndose: unión %1, %2</translation>
+        </message>
+        <message>
             <source>being prepared</source>
             <translation>en preparación</translation>
         </message>
@@ -4562,8 +5462,16 @@
             <translation>banco %1</translation>
         </message>
         <message>
+            <source>bench %1 · %2 · %3 · %4 mm</source>
+            <translation>banco %1 · %2 · %3 · %4 mm</translation>
+        </message>
+        <message>
             <source>bench %1 · seams to %2 mm · sheets %3 to %4 mm</source>
             <translation>banco %1 · juntas hasta %2 mm · placas %3 a %4 mm</translation>
+        </message>
+        <message>
+            <source>bend test</source>
+            <translation>ensayo de doblado</translation>
         </message>
         <message>
             <source>bends</source>
@@ -4614,6 +5522,10 @@
             <translation>con PIN</translation>
         </message>
         <message>
+            <source>by a foreman's PIN</source>
+            <translation>con PIN de un encargado</translation>
+        </message>
+        <message>
             <source>by a model of heat in the sheet, no measurement and no part of the verdict</source>
             <translation>por un modelo de calor en la placa, ni medición ni parte del dictamen</translation>
         </message>
@@ -4658,6 +5570,10 @@
             <translation>la calibración vence el %1</translation>
         </message>
         <message>
+            <source>calibration, certificates</source>
+            <translation>calibración, certificados</translation>
+        </message>
+        <message>
             <source>can't be read</source>
             <translation>ilegible</translation>
         </message>
@@ -4684,6 +5600,10 @@
         <message>
             <source>changeover s</source>
             <translation>cambio s</translation>
+        </message>
+        <message>
+            <source>changeover time</source>
+            <translation>tiempo de cambio</translation>
         </message>
         <message>
             <source>changeover too late</source>
@@ -4754,6 +5674,10 @@
             <translation>enfriar: aún %1</translation>
         </message>
         <message>
+            <source>cools</source>
+            <translation>enfría</translation>
+        </message>
+        <message>
             <source>could not be done: %1</source>
             <translation>no se pudo hacer: %1</translation>
         </message>
@@ -4764,6 +5688,14 @@
         <message>
             <source>count-in</source>
             <translation>cuenta atrás</translation>
+        </message>
+        <message>
+            <source>coupons, welding factor</source>
+            <translation>probetas, factor</translation>
+        </message>
+        <message>
+            <source>cracked or broke</source>
+            <translation>agrietada o rota</translation>
         </message>
         <message>
             <source>cut out</source>
@@ -4802,6 +5734,10 @@
             <translation>suciedad</translation>
         </message>
         <message>
+            <source>does something drift?</source>
+            <translation>¿algo se desvía?</translation>
+        </message>
+        <message>
             <source>done</source>
             <translation>hecho</translation>
         </message>
@@ -4835,6 +5771,10 @@
             <translation>dibujo</translation>
         </message>
         <message>
+            <source>drift of the reading</source>
+            <translation>deriva de la lectura</translation>
+        </message>
+        <message>
             <source>due in %1</source>
             <translation>toca en %1</translation>
         </message>
@@ -4847,8 +5787,16 @@
             <translation>p. ej. otro espejo</translation>
         </message>
         <message>
+            <source>each coupon in N/mm²</source>
+            <translation>cada probeta en N/mm²</translation>
+        </message>
+        <message>
             <source>each sheet lost</source>
             <translation>pérdida por placa</translation>
+        </message>
+        <message>
+            <source>earliest possible %1</source>
+            <translation>lo más temprano %1</translation>
         </message>
         <message>
             <source>edges</source>
@@ -5031,6 +5979,10 @@
             <translation>de un archivo</translation>
         </message>
         <message>
+            <source>from joint to joint: limit %1</source>
+            <translation>de unión a unión: límite %1</translation>
+        </message>
+        <message>
             <source>from memory: not attested</source>
             <translation>de memoria: sin cotejar</translation>
         </message>
@@ -5087,6 +6039,10 @@
             <translation>atención</translation>
         </message>
         <message>
+            <source>go on typing</source>
+            <translation>seguir escribiendo</translation>
+        </message>
+        <message>
             <source>grade</source>
             <translation>valoración</translation>
         </message>
@@ -5109,6 +6065,14 @@
         <message>
             <source>half cooling from mm</source>
             <translation>medio enfriado desde mm</translation>
+        </message>
+        <message>
+            <source>hands on</source>
+            <translation>manos</translation>
+        </message>
+        <message>
+            <source>has %1 signs; allowed: 1 to %2</source>
+            <translation>tiene %1 signos; permitido: de 1 a %2</translation>
         </message>
         <message>
             <source>has none here</source>
@@ -5211,6 +6175,10 @@
             <translation>en los documentos</translation>
         </message>
         <message>
+            <source>it held</source>
+            <translation>aguantó</translation>
+        </message>
+        <message>
             <source>it is in the record</source>
             <translation>consta en registro</translation>
         </message>
@@ -5253,6 +6221,18 @@
         <message>
             <source>its file was altered</source>
             <translation>archivo alterado</translation>
+        </message>
+        <message>
+            <source>its joints</source>
+            <translation>sus uniones</translation>
+        </message>
+        <message>
+            <source>its sheets</source>
+            <translation>sus placas</translation>
+        </message>
+        <message>
+            <source>job</source>
+            <translation>trabajo</translation>
         </message>
         <message>
             <source>joined, bead %1 / %2 mm</source>
@@ -5399,6 +6379,10 @@
             <translation>mirar el cordón</translation>
         </message>
         <message>
+            <source>look so far ahead</source>
+            <translation>mirar hasta ahí</translation>
+        </message>
+        <message>
             <source>looked at: the bead is good</source>
             <translation>examinada: el cordón es bueno</translation>
         </message>
@@ -5419,12 +6403,28 @@
             <translation>inferior %1</translation>
         </message>
         <message>
+            <source>lower limit %1</source>
+            <translation>límite inferior %1</translation>
+        </message>
+        <message>
             <source>lowest</source>
             <translation>mínima</translation>
         </message>
         <message>
+            <source>made</source>
+            <translation>hecha</translation>
+        </message>
+        <message>
             <source>made %1</source>
             <translation>hecha %1</translation>
+        </message>
+        <message>
+            <source>made, open, to decide</source>
+            <translation>hechas, abiertas, por decidir</translation>
+        </message>
+        <message>
+            <source>made: joint %1, %2</source>
+            <translation>hecha: unión %1, %2</translation>
         </message>
         <message>
             <source>maker %1</source>
@@ -5457,6 +6457,10 @@
         <message>
             <source>may fall with thickness</source>
             <translation>puede bajar con el espesor</translation>
+        </message>
+        <message>
+            <source>mean %1</source>
+            <translation>media %1</translation>
         </message>
         <message>
             <source>median %1</source>
@@ -5537,6 +6541,10 @@
         <message>
             <source>no</source>
             <translation>no</translation>
+        </message>
+        <message>
+            <source>no batch noted</source>
+            <translation>sin lote anotado</translation>
         </message>
         <message>
             <source>no calibration is on record</source>
@@ -5707,6 +6715,14 @@
             <translation>notado a %1</translation>
         </message>
         <message>
+            <source>now</source>
+            <translation>ahora</translation>
+        </message>
+        <message>
+            <source>now the parent sheet</source>
+            <translation>ahora la placa base</translation>
+        </message>
+        <message>
             <source>now true time</source>
             <translation>ya, tiempo real</translation>
         </message>
@@ -5747,6 +6763,10 @@
             <translation>del frente del cambio</translation>
         </message>
         <message>
+            <source>of the scale</source>
+            <translation>de la escala</translation>
+        </message>
+        <message>
             <source>of the weld on this bench</source>
             <translation>de la soldadura de este banco</translation>
         </message>
@@ -5779,6 +6799,10 @@
             <translation>en la escala, con espejo</translation>
         </message>
         <message>
+            <source>one by one</source>
+            <translation>una a una</translation>
+        </message>
+        <message>
             <source>one end to the other</source>
             <translation>de punta a punta</translation>
         </message>
@@ -5789,6 +6813,10 @@
         <message>
             <source>one standard deviation of the rate %</source>
             <translation>una desviación típica de la rigidez %</translation>
+        </message>
+        <message>
+            <source>open</source>
+            <translation>abierta</translation>
         </message>
         <message>
             <source>open below</source>
@@ -5871,6 +6899,10 @@
             <translation>plan sustituido: %1</translation>
         </message>
         <message>
+            <source>plan, tests, charts, due</source>
+            <translation>plan, ensayos, plazos</translation>
+        </message>
+        <message>
             <source>plate</source>
             <translation>espejo</translation>
         </message>
@@ -5915,6 +6947,10 @@
             <translation>espejo, objetivo</translation>
         </message>
         <message>
+            <source>plate warms up</source>
+            <translation>espejo calentando</translation>
+        </message>
+        <message>
             <source>plate wiped</source>
             <translation>espejo limpio</translation>
         </message>
@@ -5949,6 +6985,10 @@
         <message>
             <source>practice</source>
             <translation>práctica</translation>
+        </message>
+        <message>
+            <source>preparation time</source>
+            <translation>tiempo de preparación</translation>
         </message>
         <message>
             <source>prepare</source>
@@ -6107,6 +7147,10 @@
             <translation>sacar</translation>
         </message>
         <message>
+            <source>release time</source>
+            <translation>tiempo de sacar</translation>
+        </message>
+        <message>
             <source>released</source>
             <translation>liberada</translation>
         </message>
@@ -6257,6 +7301,10 @@
         <message>
             <source>sheet %1, maker</source>
             <translation>placa %1, fabricante</translation>
+        </message>
+        <message>
+            <source>sheet %1: %2</source>
+            <translation>placa %1: %2</translation>
         </message>
         <message>
             <source>sheet 1</source>
@@ -6523,6 +7571,18 @@
             <translation>temperatura</translation>
         </message>
         <message>
+            <source>tensile test</source>
+            <translation>ensayo de tracción</translation>
+        </message>
+        <message>
+            <source>the angle</source>
+            <translation>el ángulo</translation>
+        </message>
+        <message>
+            <source>the batch</source>
+            <translation>el lote</translation>
+        </message>
+        <message>
             <source>the bead ends it, not the clock</source>
             <translation>lo acaba el cordón, no el reloj</translation>
         </message>
@@ -6571,12 +7631,20 @@
             <translation>juntas del trabajo: %1</translation>
         </message>
         <message>
+            <source>the joint's number</source>
+            <translation>número de la unión</translation>
+        </message>
+        <message>
             <source>the joints that were chosen</source>
             <translation>las uniones elegidas</translation>
         </message>
         <message>
             <source>the key that it types</source>
             <translation>la tecla que envía</translation>
+        </message>
+        <message>
+            <source>the last number</source>
+            <translation>el último número</translation>
         </message>
         <message>
             <source>the log of real joints is not touched</source>
@@ -6589,6 +7657,10 @@
         <message>
             <source>the old one is forgotten</source>
             <translation>se olvidó el anterior</translation>
+        </message>
+        <message>
+            <source>the operator</source>
+            <translation>el operario</translation>
         </message>
         <message>
             <source>the order stays</source>
@@ -6699,6 +7771,10 @@
             <translation>este trabajo</translation>
         </message>
         <message>
+            <source>this plan %1</source>
+            <translation>este plan %1</translation>
+        </message>
+        <message>
             <source>this weld is stopped</source>
             <translation>esta soldadura se para</translation>
         </message>
@@ -6755,6 +7831,22 @@
             <translation>a cortar</translation>
         </message>
         <message>
+            <source>to decide</source>
+            <translation>por decidir</translation>
+        </message>
+        <message>
+            <source>to decide: %1</source>
+            <translation>por decidir: %1</translation>
+        </message>
+        <message>
+            <source>to decide: joint %1 can't be read</source>
+            <translation>por decidir: la unión %1 no se puede leer</translation>
+        </message>
+        <message>
+            <source>to decide: joint %1 is %2</source>
+            <translation>por decidir: unión %1, %2</translation>
+        </message>
+        <message>
             <source>to mm</source>
             <translation>hasta mm</translation>
         </message>
@@ -6767,8 +7859,36 @@
             <translation>a la lista</translation>
         </message>
         <message>
+            <source>to the result</source>
+            <translation>al resultado</translation>
+        </message>
+        <message>
+            <source>to the shop</source>
+            <translation>al taller</translation>
+        </message>
+        <message>
             <source>to the signal</source>
             <translation>hasta la señal</translation>
+        </message>
+        <message>
+            <source>to weld again</source>
+            <translation>por resoldar</translation>
+        </message>
+        <message>
+            <source>to weld again: %1</source>
+            <translation>por resoldar: %1</translation>
+        </message>
+        <message>
+            <source>to weld again: joint %1 is to be repaired</source>
+            <translation>por resoldar: la unión %1 se ha de reparar</translation>
+        </message>
+        <message>
+            <source>to weld again: joint %1 was cut out</source>
+            <translation>por resoldar: la unión %1 se cortó</translation>
+        </message>
+        <message>
+            <source>to weld again: joint %1 was stopped</source>
+            <translation>por resoldar: la unión %1 se paró</translation>
         </message>
         <message>
             <source>to °C</source>
@@ -6871,6 +7991,10 @@
             <translation>superior %1</translation>
         </message>
         <message>
+            <source>upper limit %1</source>
+            <translation>límite superior %1</translation>
+        </message>
+        <message>
             <source>valley above the sheet.</source>
             <translation>valle sobre la placa.</translation>
         </message>
@@ -6893,6 +8017,10 @@
         <message>
             <source>wait %1: %2 needs you</source>
             <translation>esperar %1: atender %2</translation>
+        </message>
+        <message>
+            <source>waits for release</source>
+            <translation>espera a sacarla</translation>
         </message>
         <message>
             <source>warm</source>
@@ -6933,6 +8061,14 @@
         <message>
             <source>welded again more often than the job allows</source>
             <translation>resoldada más veces de las que permite el trabajo</translation>
+        </message>
+        <message>
+            <source>welded and parent strength</source>
+            <translation>resistencia soldada y base</translation>
+        </message>
+        <message>
+            <source>welded by %1</source>
+            <translation>soldado por %1</translation>
         </message>
         <message>
             <source>welder</source>
@@ -6987,12 +8123,20 @@
             <translation>lado de los botones</translation>
         </message>
         <message>
+            <source>which joints hold one</source>
+            <translation>en qué uniones están</translation>
+        </message>
+        <message>
             <source>which value</source>
             <translation>qué valor</translation>
         </message>
         <message>
             <source>who</source>
             <translation>quién</translation>
+        </message>
+        <message>
+            <source>who, where, until when</source>
+            <translation>quién, dónde, hasta cuándo</translation>
         </message>
         <message>
             <source>why</source>
@@ -7029,6 +8173,14 @@
         <message>
             <source>with the words “%1”</source>
             <translation>con las palabras «%1»</translation>
+        </message>
+        <message>
+            <source>with width and thickness</source>
+            <translation>con ancho y espesor</translation>
+        </message>
+        <message>
+            <source>without a joint here</source>
+            <translation>sin unión aquí</translation>
         </message>
         <message>
             <source>worked out from the others</source>

@@ -43,7 +43,8 @@ APP_ARROWS = {
     "print": ["parts", "text"],
     "setup": ["pages", "text"],
     "daylog": ["pages", "print"],
-    "operate": ["setup", "daylog"],
+    "shop": ["setup", "daylog"],
+    "operate": ["shop"],
     "practice": ["operate"],
     "read": ["daylog", "print"],
 }
