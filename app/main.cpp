@@ -471,6 +471,7 @@ Result<PaperErrand> errandOf(const Arguments& arguments, const Shop& shop) {
         return refuse("--job-report needs --job FOLDER; allowed: a folder with job-*.json");
     } else {
         errand.what = PaperErrand::What::Job;
+        errand.job = shop.job.name;
         for (const JobSeam& seam : shop.job.seams) {
             errand.seams.push_back(seam.label);
         }

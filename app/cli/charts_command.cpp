@@ -13,7 +13,6 @@
 #include <algorithm>
 #include <cmath>
 #include <fmt/format.h>
-#include <iterator>
 #include <memory>
 
 namespace seamclock {
@@ -141,20 +140,16 @@ Result<int> showCharts(const ChartsCall& call, Terminal& terminal) {
     if (!reader) {
         return tl::unexpected(reader.error());
     }
-    std::vector<ShopChart> all;
-    for (const JointMeasure measure : measures) {
-        auto charts = shopCharts(*reader, measure, filter);
-        if (!charts) {
-            return tl::unexpected(charts.error());
-        }
-        std::move(charts->begin(), charts->end(), std::back_inserter(all));
+    const auto all = shopCharts(*reader, measures, filter);
+    if (!all) {
+        return tl::unexpected(all.error());
     }
     if (call.json) {
-        terminal.write(chartsJson(call.log, all, kMostFindings, call.points));
+        terminal.write(chartsJson(call.log, *all, kMostFindings, call.points));
         return 0;
     }
     std::string text;
-    for (const ShopChart& chart : all) {
+    for (const ShopChart& chart : *all) {
         text += (text.empty() ? "" : "\n") + chartText(chart);
     }
     terminal.write(text.empty() ? "no joint to chart\n" : text);

@@ -228,6 +228,13 @@ std::string dayText(const std::string& file, const JobDay& day, const Instant& n
     if (done > 0) {
         text += fmt::format("done already: {}\n", done);
     }
+    for (const SeamProgress& seam : day.progress.seams) {
+        if (seam.state == JobSeamState::ToDecide) {
+            text +=
+                wrapped("waits for the foreman: " + onOneLine(seam.label + ": " + seam.why), 2) +
+                "\n";
+        }
+    }
     for (const DayImpossible& one : day.plan.impossible) {
         text +=
             wrapped("not planned: " + onOneLine(one.label) + ": " + onOneLine(one.why), 2) + "\n";
@@ -355,7 +362,7 @@ void addJobDay(CLI::App& root, Commands& commands, Terminal& terminal) {
         ->allow_extra_args(false);
     plan->add_option("--log", call->log, "the log's FILE: what is done, and the shop's own times");
     CLI::App* state = job->add_subcommand(
-        "state", "Which seams are open, running, done, to redo or cut out, by a log.");
+        "state", "Which seams are open, running, done, to decide, to redo or cut out, by a log.");
     state->add_option("--log", call->log, "the log's FILE")->required();
     for (CLI::App* words : {plan, state}) {
         words->add_option("FILE", call->file, "the job: a table of seams (CSV) or its JSON file")

@@ -113,6 +113,9 @@ Result<JointFilter> readFilter(const LogCall& call) {
         if (!job) {
             return tl::unexpected(job.error());
         }
+        if (!job->name.empty()) {
+            filter.job = job->name;
+        }
         filter.seams.emplace();
         for (const JobSeam& seam : job->seams) {
             filter.seams->push_back(seam.label);

@@ -238,8 +238,8 @@ jobProgressJson(const std::string& file, const std::string& log, const JobProgre
     }
     Json counts;
     for (const JobSeamState state :
-         {JobSeamState::Open, JobSeamState::Running, JobSeamState::Done, JobSeamState::ToRedo,
-          JobSeamState::CutOut}) {
+         {JobSeamState::Open, JobSeamState::Running, JobSeamState::Done, JobSeamState::ToDecide,
+          JobSeamState::ToRedo, JobSeamState::CutOut}) {
         counts[std::string(toString(state))] = progress.count(state);
     }
     return printed(

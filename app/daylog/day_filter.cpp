@@ -51,6 +51,9 @@ asked(const DayFilter& filter, const std::vector<std::string>& job, const DayNam
     out.material = filter.material;
     if (filter.job) {
         out.seams = job;
+        if (!names.job.empty()) {
+            out.job = names.job;
+        }
     }
     if (!filter.words.trimmed().isEmpty()) {
         out.text = filter.words.toStdString();

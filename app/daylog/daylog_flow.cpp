@@ -27,6 +27,7 @@ DayLogFlow::DayLogFlow(DayLogShop shop, QWidget* window)
       m_choice(new ChoicePage(window)), m_search(new SearchPage(window)),
       m_table(new TablePage(window)), m_photo(new PhotoPage(window)), m_name(new NamePage(window)),
       m_ring(new KeyRing(window)) {
+    m_names.job = m_shop.jobName;
     m_choice->setObjectName("dayChoice");
     m_name->setObjectName("dayWords");
     for (Page* page : pages()) {
@@ -106,6 +107,16 @@ void DayLogFlow::open() {
             });
     }
     showDay();
+}
+
+void DayLogFlow::openAt(const std::string& weld, std::int64_t number) {
+    open();
+    m_filter = {};
+    m_filter.words = QString::number(number);
+    m_chosen = weld;
+    restart();
+    showDay();
+    readJoint();
 }
 
 void DayLogFlow::close() {

@@ -40,7 +40,8 @@ struct DayLogShop {
     PaperWork work;
     std::function<void()> closeDay; // the page of the day's seal, by PIN
     std::vector<std::string> job;   // the labels of this tablet's seams
-    bool readOnly = false;          // a copy: nobody can decide
+    std::string jobName{};
+    bool readOnly = false; // a copy: nobody can decide
 };
 
 /// A bench as it stands now.
@@ -73,6 +74,8 @@ public:
 
     /// The newest joints, the newest of them chosen; or where it was left by a PIN's page.
     void open();
+    /// That joint, found by its number.
+    void openAt(const std::string& weld, std::int64_t number);
     /// The pages are left.
     void close();
     /// Something is still being read or worked out.

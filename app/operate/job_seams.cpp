@@ -9,22 +9,33 @@
 namespace seamclock {
 namespace {
 
-std::vector<std::string> labelsOf(const std::vector<JobSeam>& seams) {
-    std::vector<std::string> labels;
-    labels.reserve(seams.size());
-    for (const JobSeam& seam : seams) {
-        labels.push_back(seam.label);
+bool fits(const JobSeam& seam, const Bench& bench) {
+    double length = 0;
+    for (const double one : seam.lengthsMm) {
+        length += one;
     }
-    return labels;
+    return seam.thicknessMm >= inMillimetres(bench.thinnestSheet) &&
+           seam.thicknessMm <= inMillimetres(bench.thickestSheet) &&
+           length <= inMillimetres(bench.longestSeam);
 }
 
 } // namespace
 
-JobSeams::JobSeams(std::vector<JobSeam> seams) : m_made(labelsOf(seams)) {
+JobSeams::JobSeams(std::vector<JobSeam> seams, const std::vector<Bench>& benches) : m_made(seams) {
     for (JobSeam& seam : seams) {
         Placed placed;
-        if (const auto read = readBenchFile(seam.benchFile)) {
-            placed.bench = read->bench.id;
+        if (!seam.benchFile.empty()) {
+            if (const auto read = readBenchFile(seam.benchFile)) {
+                placed.benches.push_back(read->bench.id);
+            }
+        } else if (!seam.bench.empty()) {
+            placed.benches.push_back(seam.bench);
+        } else {
+            for (const Bench& bench : benches) {
+                if (fits(seam, bench)) {
+                    placed.benches.push_back(bench.id);
+                }
+            }
         }
         placed.seam = std::move(seam);
         m_seams.push_back(std::move(placed));
@@ -55,12 +66,16 @@ std::optional<JobSeam> JobSeams::nextOn(const std::string& bench) const {
 }
 
 bool JobSeams::isOpenOn(const Placed& placed, const std::string& bench) const {
-    return isRead() && placed.bench == bench && of(placed.seam).state != SeamState::Made;
+    return isRead() &&
+           std::find(placed.benches.begin(), placed.benches.end(), bench) != placed.benches.end() &&
+           isToBeWelded(of(placed.seam).state);
 }
 
 std::string JobSeams::nextLabel(const JobSeam& seam) const {
     const SeamFinding found = of(seam);
-    return found.state == SeamState::CutOut ? reweldLabel(found.label) : seam.label;
+    return found.state == SeamState::CutOut || found.state == SeamState::ToRepair
+               ? reweldLabel(found.label)
+               : seam.label;
 }
 
 } // namespace seamclock

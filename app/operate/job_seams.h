@@ -3,6 +3,7 @@
 // may share. It shows nothing and opens no weld; that is the window's and the floor's.
 #pragma once
 
+#include "core/bench/bench.h"
 #include "core/session/made_seams.h"
 #include "core/shift/job.h"
 
@@ -14,8 +15,9 @@ namespace seamclock {
 
 class JobSeams {
 public:
-    /// Reads each seam's bench file once; a seam whose file can't be read stands on no bench.
-    explicit JobSeams(std::vector<JobSeam> seams);
+    /// Reads each seam's bench file once; a seam whose file can't be read stands on no bench. One
+    /// that wishes for none stands on each of `benches` that its sheets and its length fit on.
+    explicit JobSeams(std::vector<JobSeam> seams, const std::vector<Bench>& benches = {});
 
     /// Reads once from the log at `path` which seams stand in it. Where that can't be done yet,
     /// isRead() is false and nothing is offered; asked again later.
@@ -27,14 +29,14 @@ public:
     /// By the bench's id, in the job's order; those that were cut out among them.
     std::vector<JobSeam> openOn(const std::string& bench) const;
     std::optional<JobSeam> nextOn(const std::string& bench) const;
-    SeamFinding of(const JobSeam& seam) const { return m_made.of(seam.label); }
+    SeamFinding of(const JobSeam& seam) const { return m_made.of(nameOf(seam)); }
     /// That its next joint gets: S3, or S3/R1 where S3 was cut out.
     std::string nextLabel(const JobSeam& seam) const;
 
 private:
     struct Placed {
         JobSeam seam;
-        std::optional<std::string> bench;
+        std::vector<std::string> benches;
     };
 
     bool isOpenOn(const Placed& placed, const std::string& bench) const;

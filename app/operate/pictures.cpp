@@ -3,6 +3,7 @@
 #include "app/operate/day_walk.h"
 #include "app/operate/people_walk.h"
 #include "app/operate/setup_walk.h"
+#include "app/operate/shop_walk.h"
 #include "app/text/words.h"
 #include "core/log/world.h"
 #include "core/weld/verdict.h"
@@ -827,6 +828,10 @@ Result<void> paintCourse(Studio& studio, QStringList& written) {
             done = setup.all(PeopleWalk::kForemansPin, picture);
             if (done) {
                 done = setup.whatIf(picture);
+            }
+            if (done) {
+                ShopWalk shop(window, *writer, people, studio.scratch.filePath("files"));
+                done = shop.all(picture);
             }
         }
     }

@@ -136,6 +136,7 @@ Menu menuFor(const Preferences& now, const QString& atBench, bool demo) {
     add(MenuItem::People, atBench.isEmpty() ? tr("Who is it?") : atBench,
         tr("people, PINs, the day's seal"), Sign::Person);
     add(MenuItem::Setup, tr("Set-up"), tr("procedures, benches"), Sign::Spring);
+    add(MenuItem::Shop, tr("Jobs and shop"), tr("plan, tests, charts, due"), Sign::Note);
     add(MenuItem::Practice, tr("Practice"), tr("a bench that harms nobody"), Sign::Wheel);
     if (demo) {
         add(MenuItem::LeaveDemo, tr("Leave the demo"), tr("to the shop's own log"), Sign::Back);
@@ -210,6 +211,7 @@ Preferences changedBy(MenuItem item, Preferences now) {
     case MenuItem::Heat:
     case MenuItem::People:
     case MenuItem::Setup:
+    case MenuItem::Shop:
     case MenuItem::Practice:
     case MenuItem::FirstSteps:
     case MenuItem::LeaveDemo:

@@ -28,6 +28,7 @@ enum class MenuItem {
     Heat,
     People,
     Setup,
+    Shop,
     Practice,
     FirstSteps,
     LeaveDemo,

@@ -53,9 +53,10 @@ std::optional<JobSeam> nextAlike(const JobSeams& seams, const Weld& weld) {
     return found == open.end() ? std::nullopt : std::optional<JobSeam>(*found);
 }
 
-std::optional<int> reweldsAllowed(const std::vector<JobSeam>& seams, const std::string& label) {
-    const auto found = std::find_if(seams.begin(), seams.end(), [&label](const JobSeam& seam) {
-        return seam.label == seamOf(label);
+std::optional<int> reweldsAllowed(
+    const std::vector<JobSeam>& seams, const std::string& job, const std::string& label) {
+    const auto found = std::find_if(seams.begin(), seams.end(), [&](const JobSeam& seam) {
+        return seam.label == seamOf(label) && isOfJob(seam, job);
     });
     return found == seams.end() ? std::nullopt : found->rewelds;
 }

@@ -17,7 +17,8 @@ namespace seamclock {
 std::optional<JobSeam> nextAlike(const JobSeams& seams, const Weld& weld);
 
 /// How often the job lets this seam be welded again; absent: it does not say.
-std::optional<int> reweldsAllowed(const std::vector<JobSeam>& seams, const std::string& label);
+std::optional<int>
+reweldsAllowed(const std::vector<JobSeam>& seams, const std::string& job, const std::string& label);
 
 enum class TrialAnswer {
     Without, // goes on; the record says so

@@ -4,7 +4,9 @@
 #include "app/text/numbers.h"
 #include "app/text/phrase_book.h"
 #include "app/text/words.h"
+#include "core/log/log_reader.h"
 #include "core/session/again.h"
+#include "core/session/job_book.h"
 #include "core/session/sheet_plan.h"
 #include "core/weld/intent.h"
 
@@ -58,7 +60,7 @@ private:
 } // namespace
 
 Window::Window(WindowParts parts, QWidget* parent)
-    : QWidget(parent), m_parts(std::move(parts)), m_floor(m_parts.floor), m_seams(m_parts.seams),
+    : QWidget(parent), m_parts(std::move(parts)), m_floor(m_parts.floor), m_seams({}),
       m_strip(new StripBar(this)), m_banner(new AlarmBanner(this)),
       m_frame(new StandingFrame(this)), m_weld(new WeldPage(this)), m_card(new CardPage(this)),
       m_choice(new ChoicePage(this)), m_pad(new PadPage(this)), m_entry(new EntryPage(this)),
@@ -70,7 +72,8 @@ Window::Window(WindowParts parts, QWidget* parent)
               m_people->askForeman(forWhat, std::move(then));
           },
           m_parts.reports, this)),
-      m_dayLog(new DayLogFlow(dayLogShop(), this)) {
+      m_dayLog(new DayLogFlow(dayLogShop(), this)),
+      m_shop(new ShopFlow(m_parts.desk, shopRoom(), this)) {
     setObjectName("window");
     setWindowTitle(isDemo() ? tr("Seamclock: demo shop") : tr("Seamclock"));
     setFocusPolicy(Qt::StrongFocus);
@@ -142,6 +145,8 @@ Window::Window(WindowParts parts, QWidget* parent)
             m_people->typed(sign);
         } else if (m_kind == PageKind::Day) {
             m_dayLog->typed(sign);
+        } else if (m_kind == PageKind::Shop) {
+            m_shop->typed(sign);
         }
     });
     connect(&m_hands, &Hands::erased, this, [this] {
@@ -149,6 +154,8 @@ Window::Window(WindowParts parts, QWidget* parent)
             m_pad->pad()->erase();
         } else if (m_kind == PageKind::People) {
             m_people->erased();
+        } else if (m_kind == PageKind::Shop) {
+            m_shop->erased();
         }
     });
     connect(&m_hands, &Hands::pedalLearnt, this, [this](int key) {
@@ -166,6 +173,7 @@ Window::Window(WindowParts parts, QWidget* parent)
     joinPeople();
     joinSetup();
     joinDayLog();
+    joinShop();
     m_floor.setSeries(true);
     if (m_floor.practises()) {
         m_stripes = new StripedFrame(this);
@@ -175,8 +183,7 @@ Window::Window(WindowParts parts, QWidget* parent)
     qApp->installEventFilter(&m_hands);
     m_tick.setTimerType(Qt::PreciseTimer);
     connect(&m_tick, &QTimer::timeout, this, &Window::refresh);
-    m_floor.eachWeld([this](const Weld& weld) { m_seams.take(weld); });
-    m_seams.read(m_parts.writer.path());
+    takeUpSeams();
     applyLook();
     turnTo(m_floor.weld(m_floor.selected()) != nullptr ? PageKind::Weld : PageKind::Seams);
     sound();
@@ -211,6 +218,8 @@ std::vector<Page*> Window::pages() const {
     all.insert(all.end(), setup.begin(), setup.end());
     const std::vector<Page*> day = m_dayLog->pages();
     all.insert(all.end(), day.begin(), day.end());
+    const std::vector<Page*> shop = m_shop->pages();
+    all.insert(all.end(), shop.begin(), shop.end());
     return all;
 }
 
@@ -420,6 +429,9 @@ void Window::turnTo(PageKind kind) {
     if (kind != PageKind::Day && kind != PageKind::People) {
         m_dayLog->close();
     }
+    if (kind != PageKind::Shop && kind != PageKind::People) {
+        m_shop->close();
+    }
     m_kind = kind;
     Page* next = m_weld;
     switch (kind) {
@@ -445,6 +457,9 @@ void Window::turnTo(PageKind kind) {
         break;
     case PageKind::Setup:
         next = m_setup->page();
+        break;
+    case PageKind::Shop:
+        next = m_shop->page();
         break;
     case PageKind::Heat:
         next = m_heat;
@@ -488,6 +503,8 @@ void Window::turnTo(PageKind kind) {
         m_people->takeKeys();
     } else if (kind == PageKind::Setup) {
         m_setup->takeKeys();
+    } else if (kind == PageKind::Shop) {
+        m_shop->takeKeys();
     } else if (kind == PageKind::Pedal) {
         ChoiceView view;
         view.title = tr("Press the foot switch now.");
@@ -570,6 +587,7 @@ void Window::refresh() {
              cell.selected});
     }
     m_dayLog->look(now, running);
+    m_shop->look(now);
     trySound(now);
     watchSound();
     power();
@@ -856,6 +874,7 @@ void Window::slotPressed(SlotPlace place) {
         return;
     case PageKind::People:
     case PageKind::Setup:
+    case PageKind::Shop:
     case PageKind::Day:
         return; // its pages tell it themselves
     case PageKind::Procedures:
@@ -975,6 +994,7 @@ void Window::choose(int index) {
     case PageKind::Pedal:
     case PageKind::People:
     case PageKind::Setup:
+    case PageKind::Shop:
     case PageKind::Heat:
         return;
     }
@@ -989,6 +1009,7 @@ void Window::joinPeople() {
             turnTo(
                 m_setup->page() != nullptr    ? PageKind::Setup
                 : m_dayLog->page() != nullptr ? PageKind::Day
+                : m_shop->page() != nullptr   ? PageKind::Shop
                                               : std::exchange(m_afterWho, PageKind::Weld));
         }
     });
@@ -1025,6 +1046,7 @@ DayLogShop Window::dayLogShop() {
     shop.closeDay = [this] { m_people->openSeal(); };
     for (const JobSeam& seam : m_parts.seams) {
         shop.job.push_back(seam.label);
+        shop.jobName = seam.job;
     }
     return shop;
 }
@@ -1040,6 +1062,68 @@ void Window::joinDayLog() {
     });
     connect(m_dayLog, &DayLogFlow::said, this, &Window::say);
     connect(m_dayLog, &DayLogFlow::kept, this, &Window::sayCalmly);
+}
+
+// ---- how the shop is doing
+
+ShopRoom Window::shopRoom() {
+    ShopRoom room;
+    room.log = m_parts.writer.path();
+    room.ask = [this](const QString& forWhat, std::function<void(const ProvenPerson&)> then) {
+        m_people->askForeman(forWhat, std::move(then));
+    };
+    room.hasForeman = [this] { return !foremenWithPin(m_people->people()).empty(); };
+    room.benches = [this] { return m_floor.benches(); };
+    room.letter = [this](const std::string& bench) {
+        for (const Post& post : m_floor.posts()) {
+            if (post.bench.bench.id == bench) {
+                return post.letter();
+            }
+        }
+        return fromUtf8(bench);
+    };
+    room.procedures = [this] { return m_floor.procedures(); };
+    room.now = [this] { return m_floor.now(); };
+    room.seams = m_parts.seams;
+    room.folder = m_parts.reports;
+    return room;
+}
+
+void Window::joinShop() {
+    connect(m_shop, &ShopFlow::turned, this, [this] {
+        if (m_kind != PageKind::People) { // a PIN's page stands; this one comes after it
+            turnTo(PageKind::Shop);
+        }
+    });
+    connect(m_shop, &ShopFlow::left, this, [this] { turnTo(PageKind::Weld); });
+    connect(m_shop, &ShopFlow::said, this, &Window::say);
+    connect(m_shop, &ShopFlow::kept, this, &Window::sayCalmly);
+    connect(m_shop, &ShopFlow::seamsKept, this, &Window::takeUpSeams);
+    connect(m_shop, &ShopFlow::jointAsked, this, [this](const QString& weld, qint64 number) {
+        m_dayLog->openAt(weld.toStdString(), number);
+        turnTo(PageKind::Day);
+    });
+}
+
+// The job that lies in a file, and the seams that the log keeps.
+void Window::takeUpSeams() {
+    m_job = m_parts.seams;
+    if (auto reader = LogReader::open(m_parts.writer.path())) {
+        if (const auto kept = readJobSeams(*reader)) {
+            m_job.insert(m_job.end(), kept->begin(), kept->end());
+        } else { // no page stands at the start yet: it is told with the next look
+            m_said = fromUtf8(kept.error().detail);
+            m_saidCalmly = false;
+            m_saidAt = m_floor.now().boot;
+        }
+    }
+    std::vector<Bench> benches;
+    for (const BenchDocument& one : m_floor.benches()) {
+        benches.push_back(one.bench);
+    }
+    m_seams = JobSeams(m_job, benches);
+    m_floor.eachWeld([this](const Weld& weld) { m_seams.take(weld); });
+    m_seams.read(m_parts.writer.path());
 }
 
 // Who is at the bench is asked once, and never while seconds count.
@@ -1080,8 +1164,9 @@ void Window::showSeams() {
         choice.sign = Sign::Prepare;
         choice.text = tr("%1: %2").arg(fromUtf8(m_seams.nextLabel(seam)), fromUtf8(seam.what));
         choice.under =
-            found.state == SeamState::CutOut
-                ? tr("again: joint %1 was cut out").arg(found.number)
+            found.state == SeamState::CutOut ? tr("again: joint %1 was cut out").arg(found.number)
+            : found.state == SeamState::ToRepair
+                ? tr("again: joint %1 is to be repaired").arg(found.number)
                 : tr("%1 %2 mm, %3 mm long")
                       .arg(
                           fromUtf8(seam.sheets.empty() ? "" : seam.sheets.front().material),
@@ -1126,7 +1211,7 @@ void Window::chooseSeam(int index) {
     const SeamFinding found = m_seams.of(seam);
     order->seam = m_seams.nextLabel(seam);
     m_orderName = tr("Seam %1, %2").arg(fromUtf8(*order->seam), fromUtf8(seam.what));
-    if (found.state != SeamState::CutOut) {
+    if (found.state == SeamState::Open) {
         m_order = std::move(*order);
         turnTo(PageKind::Card);
         return;
@@ -1147,7 +1232,7 @@ void Window::cutOutToCard(double lostMm) {
 
 void Window::flagRewelds(WeldOrder& order) {
     const std::string label = order.seam.value_or("");
-    const auto allowed = reweldsAllowed(m_parts.seams, label);
+    const auto allowed = reweldsAllowed(m_job, order.job.value_or(""), label);
     if (allowed && reweldsOf(label) > *allowed) {
         order.flags.emplace_back("rewelds_exceeded");
         say(tr("The job lets this seam be welded again %1 times. It is in the record.")
@@ -1682,7 +1767,8 @@ void Window::showMenu() {
 
 void Window::chooseMenu(MenuItem item) {
     const bool shops = item == MenuItem::People || item == MenuItem::Setup ||
-                       item == MenuItem::Practice || item == MenuItem::FirstSteps;
+                       item == MenuItem::Shop || item == MenuItem::Practice ||
+                       item == MenuItem::FirstSteps;
     if (shops && m_floor.practises() && !isDemo()) {
         say(tr("This is practice already: people and set-up belong to the shop."));
         return;
@@ -1705,6 +1791,9 @@ void Window::chooseMenu(MenuItem item) {
         return;
     case MenuItem::Setup:
         m_setup->open();
+        return;
+    case MenuItem::Shop:
+        m_shop->open();
         return;
     case MenuItem::Practice:
         openPractice();

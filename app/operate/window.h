@@ -21,6 +21,7 @@
 #include "app/parts/stripes.h"
 #include "app/setup/heat_page.h"
 #include "app/setup/setup_flow.h"
+#include "app/shop/shop_flow.h"
 #include "core/copies/log_keeper.h"
 #include "core/shift/hands.h"
 
@@ -82,6 +83,7 @@ enum class PageKind {
     Pedal,
     People,
     Setup,
+    Shop,
     Heat,
     Trial, // whether a series may begin
     Closer,
@@ -103,6 +105,7 @@ public:
     PeopleFlow* people() const { return m_people; }
     SetupFlow* setup() const { return m_setup; }
     DayLogFlow* dayLog() const { return m_dayLog; }
+    ShopFlow* shop() const { return m_shop; }
     HeatPage* heatPage() const { return m_heat; }
     /// Nothing of the card is still being worked out.
     bool isCardWhole() const { return !m_shown.course || m_shown.heat; }
@@ -197,6 +200,9 @@ private:
     void joinDayLog();
     DayLogShop dayLogShop();
     bool isDemo() const { return !m_parts.demoPins.empty(); }
+    void joinShop();
+    ShopRoom shopRoom();
+    void takeUpSeams();
     bool isDayPage() const { return m_kind == PageKind::Day && m_page == m_dayLog->dayPage(); }
     void placeAll();
     PageLook look() const;
@@ -212,6 +218,7 @@ private:
 
     WindowParts m_parts;
     Floor& m_floor;
+    std::vector<JobSeam> m_job;               // that of the file, and those the log keeps
     JobSeams m_seams;                         // made or not as last read
     std::optional<Milliseconds> m_seamsAsked; // again, since they could not be read
     Hands m_hands;
@@ -231,6 +238,7 @@ private:
     HeatWorker* m_heatWorker; // for the card
     SetupFlow* m_setup;
     DayLogFlow* m_dayLog;
+    ShopFlow* m_shop;
     Page* m_page = nullptr;
     PageKind m_kind = PageKind::Seams;
     PageKind m_before = PageKind::Weld; // where a closed page leads

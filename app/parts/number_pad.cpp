@@ -143,9 +143,9 @@ void NumberField::paintEvent(QPaintEvent*) {
         painter, QRectF(start, base - size, own, size), Qt::AlignLeft | Qt::AlignBottom,
         m_view.text, size, kNumberWeight);
     const double caretX = start + own + px(14);
+    const double caretHigh = std::min(px(104), field.height() - px(30));
     painter.fillRect(
-        QRectF(
-            caretX, field.center().y() - px(52), caret, std::min(px(104), field.height() - px(30))),
+        QRectF(caretX, field.center().y() - caretHigh / 2, caret, caretHigh),
         out ? late.ink : act.ink);
     drawLine(
         painter, QRectF(caretX + caret + px(22), base - size, unitWidth, size),

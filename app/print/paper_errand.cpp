@@ -55,6 +55,9 @@ Result<void> putReport(const PaperErrand& errand, LogReader& reader) {
         filter.toDay = errand.day;
     } else {
         filter.seams = errand.seams;
+        if (!errand.job.empty()) {
+            filter.job = errand.job;
+        }
     }
     const auto report = reportFacts(reader, filter);
     if (!report) {

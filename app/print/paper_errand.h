@@ -22,6 +22,7 @@ struct PaperErrand {
     std::int64_t number = 0;        // of the joint
     std::string day;                // "2030-01-07"
     std::vector<std::string> seams; // the job's, by their labels
+    std::string job;                // its name
     std::vector<Material> materials;
     PaperWork work;
     UnitSystem units = UnitSystem::Metric;

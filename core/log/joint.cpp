@@ -47,6 +47,7 @@ JointLine lineOf(const WeldRecord& record) {
     line.bench = record.opened.bench;
     line.by = record.openedBy;
     line.seam = record.opened.seam.value_or("");
+    line.job = record.opened.job.value_or("");
     if (!record.opened.sheets.empty()) {
         line.material = record.opened.sheets.front().material;
         line.thicknessUm = record.opened.sheets.front().thicknessUm;
@@ -71,6 +72,7 @@ std::string textOf(const WeldRecord& record) {
     std::string text;
     add(text, std::to_string(record.opened.number));
     add(text, record.opened.seam.value_or(""));
+    add(text, record.opened.job.value_or(""));
     add(text, record.opened.bench);
     std::set<std::string_view> people;
     for (const Event& event : record.events) {

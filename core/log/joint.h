@@ -16,7 +16,7 @@ namespace seamclock {
 
 /// Raised whenever lineOf or textOf give something else for the same events; a cache made by
 /// another number, or by other rules of the verdict, is made again.
-inline constexpr std::int64_t kJointLines = 2;
+inline constexpr std::int64_t kJointLines = 3;
 
 struct JointLine {
     std::string weld; // "weld:UUID"
@@ -28,6 +28,7 @@ struct JointLine {
     std::string bench;
     std::string by;   // who opened it
     std::string seam; // "" if none
+    std::string job;  // that the seam is of; "" if none was told
     std::string material;
     std::int64_t thicknessUm = 0;
     std::int64_t lengthUm = 0;
@@ -65,6 +66,7 @@ struct JointFilter {
     std::optional<std::vector<std::string>>
         seams; // of a job: any of these labels, each with what was welded again of it ("S3/R1")
     std::optional<std::string> seam; // its label as the joint has it: S3 does not find S3/R1
+    std::optional<std::string> job;  // of that job, or of none that was told
     std::optional<std::string>
         text; // words, all of which occur in the joint's texts (as their beginnings)
     /// By id, how people are called: a word of `text` with which a part of a name begins finds what

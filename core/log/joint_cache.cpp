@@ -26,10 +26,10 @@ namespace seamclock {
 namespace {
 
 constexpr const char* kColumns =
-    "weld, number, type, opened_ms, offset_min, day, bench, opened_by, seam, material, "
-    "thickness_um, length_um, procedure, phase, open, verdict, verdict_now, findings, "
+    "weld, number, type, opened_ms, offset_min, day, bench, opened_by, seam, job, "
+    "material, thickness_um, length_um, procedure, phase, open, verdict, verdict_now, findings, "
     "events, trouble";
-constexpr int kColumnCount = 20;
+constexpr int kColumnCount = 21;
 
 constexpr std::int64_t kDayMs = 24 * 60 * 60 * 1000;
 
@@ -235,6 +235,7 @@ void readLine(Rows& row, JointLine& line) {
     text(line.bench);
     text(line.by);
     text(line.seam);
+    text(line.job);
     text(line.material);
     line.thicknessUm = number();
     line.lengthUm = number();
@@ -261,6 +262,7 @@ void bindLine(SQLite::Statement& query, const JointLine& line) {
     text(line.bench);
     text(line.by);
     text(line.seam);
+    text(line.job);
     text(line.material);
     number(line.thicknessUm);
     number(line.lengthUm);
@@ -309,6 +311,7 @@ damagedLine(const std::string& weld, const std::vector<std::string>& bodies, std
             line.bench = opened->bench;
             line.by = event->by;
             line.seam = opened->seam.value_or("");
+            line.job = opened->job.value_or("");
         }
         if (std::holds_alternative<WeldClosed>(event->d) ||
             std::holds_alternative<WeldAborted>(event->d)) {
@@ -448,6 +451,7 @@ bool hasJointCache(SQLite::Database& database) {
 
 void addMissingIndexes(SQLite::Database& database) {
     database.exec("CREATE INDEX IF NOT EXISTS joint_seam ON joint(seam);"
+                  "CREATE INDEX IF NOT EXISTS joint_job ON joint(job, seam);"
                   "CREATE INDEX IF NOT EXISTS joint_day ON joint(day)");
 }
 
@@ -526,11 +530,11 @@ struct JointStore::Inside {
           store(
               cache,
               std::string("INSERT INTO joint(") + kColumns +
-                  ", id) VALUES(?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?) "
+                  ", id) VALUES(?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?) "
                   "ON CONFLICT(weld) DO UPDATE SET number = excluded.number, type = excluded.type, "
                   "opened_ms = excluded.opened_ms, offset_min = excluded.offset_min, "
                   "day = excluded.day, bench = excluded.bench, opened_by = excluded.opened_by, "
-                  "seam = excluded.seam, material = excluded.material, "
+                  "seam = excluded.seam, job = excluded.job, material = excluded.material, "
                   "thickness_um = excluded.thickness_um, length_um = excluded.length_um, "
                   "procedure = excluded.procedure, phase = excluded.phase, open = excluded.open, "
                   "verdict = excluded.verdict, verdict_now = excluded.verdict_now, "
@@ -802,6 +806,7 @@ std::optional<CachedJoint> CachedJoints::of(const std::string& weld) {
 
 struct MeasureCursor::Inside {
     Rows rows;
+    std::vector<JointMeasure> measures;
 };
 
 MeasureCursor::MeasureCursor(MeasureCursor&&) noexcept = default;
@@ -809,11 +814,18 @@ MeasureCursor& MeasureCursor::operator=(MeasureCursor&&) noexcept = default;
 MeasureCursor::~MeasureCursor() = default;
 
 MeasureCursor::MeasureCursor(
-    SQLite::Database& cache, JointMeasure measure, const MeasureFilter& filter) {
-    const std::string column(toString(measure));
+    SQLite::Database& cache, const std::vector<JointMeasure>& measures,
+    const MeasureFilter& filter) {
+    std::string columns;
+    std::string any;
+    for (const JointMeasure measure : measures) {
+        const std::string column(toString(measure));
+        columns += ", " + column;
+        any += (any.empty() ? "" : " OR ") + column + " IS NOT NULL";
+    }
     std::string asked =
-        "SELECT joint, number, opened_ms, bench, opened_by, procedure, thickness_um, " + column +
-        " FROM joint_measure WHERE type <> 'trial' AND " + column + " IS NOT NULL";
+        "SELECT joint, number, opened_ms, bench, opened_by, procedure, thickness_um" + columns +
+        " FROM joint_measure WHERE type <> 'trial' AND (" + (any.empty() ? "0" : any) + ")";
     std::vector<std::variant<std::string, std::int64_t>> values;
     const auto also = [&](const char* condition, const auto& value) {
         if (value) {
@@ -827,7 +839,7 @@ MeasureCursor::MeasureCursor(
     also("opened_by =", filter.by);
     also("procedure =", filter.procedure);
     also("thickness_um =", filter.thicknessUm);
-    m_inside.reset(new Inside{Rows(cache, asked + " ORDER BY joint")});
+    m_inside.reset(new Inside{Rows(cache, asked + " ORDER BY joint"), measures});
     int at = 0;
     for (const auto& value : values) {
         ++at;
@@ -847,7 +859,11 @@ bool MeasureCursor::next(MeasuredJoint& joint) {
     joint.by = rows.text(4);
     joint.procedure = rows.text(5);
     joint.thicknessUm = rows.number(6);
-    joint.value = rows.number(7);
+    int at = 7;
+    for (const JointMeasure measure : m_inside->measures) {
+        joint.values[measure] = rows.isInteger(at) ? std::optional(rows.number(at)) : std::nullopt;
+        ++at;
+    }
     return true;
 }
 
@@ -899,6 +915,9 @@ JointCursor::JointCursor(SQLite::Database& cache, const JointFilter& filter) {
             "of.seam < label || '/S'";
         conditions += std::string(conditions.empty() ? " WHERE " : " AND ") +
                       (places.empty() ? "0" : "joint.id IN (" + ids + ")");
+    }
+    if (filter.job) {
+        also(filter.seam ? "job IN (?, '')" : "+job IN (?, '')", *filter.job);
     }
     const bool textLeads = search && lead == kNamed.size() && !filter.seams;
     const char* notBefore = textLeads ? "joint_text.rowid >= ?" : "id >= ?";

@@ -145,10 +145,12 @@ private:
     std::unique_ptr<Inside> m_inside;
 };
 
-/// That measure of the joints that match, by the instants of their openings.
+/// Those measures of the joints that match and have one of them, by the instants of their openings.
 class MeasureCursor {
 public:
-    MeasureCursor(SQLite::Database& cache, JointMeasure measure, const MeasureFilter& filter);
+    MeasureCursor(
+        SQLite::Database& cache, const std::vector<JointMeasure>& measures,
+        const MeasureFilter& filter);
     MeasureCursor(MeasureCursor&&) noexcept;
     MeasureCursor& operator=(MeasureCursor&&) noexcept;
     ~MeasureCursor();

@@ -60,7 +60,7 @@ struct MeasuredJoint {
     std::string_view by;
     std::string_view procedure;
     std::int64_t thicknessUm = 0;
-    std::optional<std::int64_t> value; // of the measure that was asked for
+    JointMeasures values; // those that were asked for, as far as the joint has them
 };
 
 } // namespace seamclock

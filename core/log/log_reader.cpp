@@ -73,7 +73,7 @@ struct LogReader::Inside {
     void lookWhatIsUnlisted();
     void eachLine(const JointFilter& filter, const std::function<bool(const JointLine&)>& use);
     void eachMeasured(
-        JointMeasure measure, const MeasureFilter& filter,
+        const std::vector<JointMeasure>& measures, const MeasureFilter& filter,
         const std::function<void(const MeasuredJoint&)>& use);
 };
 
@@ -154,7 +154,7 @@ void LogReader::Inside::eachLine(
 
 /// As the lines.
 void LogReader::Inside::eachMeasured(
-    JointMeasure measure, const MeasureFilter& filter,
+    const std::vector<JointMeasure>& measures, const MeasureFilter& filter,
     const std::function<void(const MeasuredJoint&)>& use) {
     if (!watch) {
         watch.emplace(*database);
@@ -183,10 +183,10 @@ void LogReader::Inside::eachMeasured(
     std::optional<MeasureCursor> cached;
     std::optional<MeasureCursor> added;
     if (here) {
-        cached.emplace(*database, measure, filter);
+        cached.emplace(*database, measures, filter);
     }
     if (fresh) {
-        added.emplace(*fresh, measure, filter);
+        added.emplace(*fresh, measures, filter);
     }
     MeasuredJoint a;
     MeasuredJoint b;
@@ -593,7 +593,7 @@ Result<std::int64_t> LogReader::unlistedRows() {
 }
 
 Result<void> LogReader::eachMeasured(
-    JointMeasure measure, const MeasureFilter& filter,
+    const std::vector<JointMeasure>& measures, const MeasureFilter& filter,
     const std::function<void(const MeasuredJoint&)>& use) {
     JointFilter days;
     days.fromDay = filter.fromDay;
@@ -602,7 +602,7 @@ Result<void> LogReader::eachMeasured(
         return sound;
     }
     return m_inside->reading<void>([&]() -> Result<void> {
-        m_inside->eachMeasured(measure, filter, use);
+        m_inside->eachMeasured(measures, filter, use);
         return {};
     });
 }

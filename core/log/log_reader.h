@@ -90,10 +90,10 @@ public:
     /// them, so while they are many, as after a program that lists by other rules, each question
     /// takes as long as the list itself.
     Result<std::int64_t> unlistedRows();
-    /// That measure of the joints that match and have it, oldest first, likewise. Welds that the
-    /// cache does not know yet are worked out from their events.
+    /// Those measures of the joints that match and have one of them, oldest first, likewise. Welds
+    /// that the cache does not know yet are worked out from their events.
     Result<void> eachMeasured(
-        JointMeasure measure, const MeasureFilter& filter,
+        const std::vector<JointMeasure>& measures, const MeasureFilter& filter,
         const std::function<void(const MeasuredJoint&)>& use);
     /// Every row of the chain from that one on by seq, likewise.
     Result<void>

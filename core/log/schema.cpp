@@ -86,7 +86,7 @@ CREATE TABLE head_signature(chain INTEGER PRIMARY KEY REFERENCES chain, seq INTE
 constexpr const char* kCache = R"(
 CREATE TABLE joint(id INTEGER PRIMARY KEY, weld TEXT NOT NULL UNIQUE, number INTEGER NOT NULL, type TEXT NOT NULL,
   opened_ms INTEGER NOT NULL, offset_min INTEGER NOT NULL, day TEXT NOT NULL, bench TEXT NOT NULL, opened_by TEXT NOT NULL,
-  seam TEXT NOT NULL, material TEXT NOT NULL, thickness_um INTEGER NOT NULL, length_um INTEGER NOT NULL,
+  seam TEXT NOT NULL, job TEXT NOT NULL, material TEXT NOT NULL, thickness_um INTEGER NOT NULL, length_um INTEGER NOT NULL,
   procedure TEXT NOT NULL, phase TEXT NOT NULL, open INTEGER NOT NULL, verdict TEXT NOT NULL, verdict_now TEXT NOT NULL,
   findings INTEGER NOT NULL, events INTEGER NOT NULL, trouble TEXT NOT NULL) STRICT;
 CREATE INDEX joint_number ON joint(number);
@@ -96,6 +96,7 @@ CREATE INDEX joint_by ON joint(opened_by);
 CREATE INDEX joint_material ON joint(material);
 CREATE INDEX joint_verdict ON joint(verdict);
 CREATE INDEX joint_seam ON joint(seam);
+CREATE INDEX joint_job ON joint(job, seam);
 CREATE INDEX joint_day ON joint(day);
 CREATE VIRTUAL TABLE joint_text USING fts5(text, prefix='1 2');
 CREATE TABLE joint_measure(joint INTEGER PRIMARY KEY, number INTEGER NOT NULL, type TEXT NOT NULL, opened_ms INTEGER NOT NULL,

@@ -53,9 +53,10 @@ struct ShopChart {
 const std::vector<JointMeasure>& chartedMeasures();
 std::string_view unitOf(JointMeasure measure); // "s", "°C", "scale"
 
-/// By bench, operator, procedure and thickness. Errors as LogReader::eachMeasured.
+/// By measure in the order in which they are asked, then bench, operator, procedure and thickness;
+/// the log is read once for all of them. Errors as LogReader::eachMeasured.
 Result<std::vector<ShopChart>>
-shopCharts(LogReader& log, JointMeasure measure, const MeasureFilter& filter);
+shopCharts(LogReader& log, const std::vector<JointMeasure>& measures, const MeasureFilter& filter);
 
 /// Whose times are alike for the day's plan: whoever welds, the bench and the sheet decide.
 struct LikeTimes {

@@ -27,6 +27,7 @@ std::string jointLineJson(const JointLine& line) {
         }
     };
     addIf("seam", line.seam);
+    addIf("job", line.job);
     addIf("verdict", line.verdict);
     addIf("verdict_now", line.verdictNow);
     addIf("trouble", line.trouble);

@@ -220,6 +220,7 @@ std::string recordJson(const WeldRecord& record, const RecordExtras& extras) {
             {"unit", record.plan.scale->unit}};
     }
     addIf(json, "seam", opened.seam);
+    addIf(json, "job", opened.job);
     addIf(json, "reweld_of", opened.reweldOf);
     addIf(json, "bead_places", opened.beadPlaces);
     if (opened.lostUm) {

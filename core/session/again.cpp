@@ -51,6 +51,7 @@ WeldOrder weldAgain(
     order.lostUm = lostUm;
     if (const auto& seam = weld.opened().seam) {
         order.seam = reweldLabel(*seam);
+        order.job = weld.opened().job;
     }
     return order;
 }

@@ -3,6 +3,8 @@
 #include "core/base/overloaded.h"
 #include "core/bench/bench_codec.h"
 #include "core/log/log_reader.h"
+#include "core/log/roster.h"
+#include "core/people/certificate.h"
 #include "core/quality/shop_charts.h"
 #include "core/weld/fold.h"
 
@@ -98,7 +100,8 @@ public:
         }
         for (std::size_t i = 0; i < m_ask.seams.size(); ++i) {
             const JobSeamState state = m_out.progress.seams[i].state;
-            if (state != JobSeamState::Done && state != JobSeamState::Running) {
+            if (state != JobSeamState::Done && state != JobSeamState::Running &&
+                state != JobSeamState::ToDecide) {
                 addSeam(m_ask.seams[i]);
             }
         }
@@ -114,7 +117,8 @@ private:
     Result<void> readLog() {
         if (m_log == nullptr) {
             for (const JobSeam& seam : m_ask.seams) {
-                m_out.progress.seams.push_back({seam.label, JobSeamState::Open, "", {}});
+                m_out.progress.seams.push_back(
+                    {seam.job, seam.label, JobSeamState::Open, "", "", {}});
             }
             return {};
         }
@@ -128,6 +132,11 @@ private:
             return tl::unexpected<Error>(medians.error());
         }
         m_medians = std::move(*medians);
+        auto roster = readRoster(*m_log);
+        if (!roster) {
+            return tl::unexpected<Error>(roster.error());
+        }
+        m_certificates = std::move(roster->certificate);
         return {};
     }
 
@@ -257,6 +266,18 @@ private:
         return place;
     }
 
+    /// Empty: anybody may.
+    std::vector<bool> weldersOf(const std::string& material, std::int64_t thicknessUm) const {
+        const std::string today = toIsoDate(m_ask.now.utc, m_ask.now.offset);
+        std::vector<bool> out;
+        for (const std::string& person : m_ask.people) {
+            const auto state = certificateFor(m_certificates, person, material, thicknessUm, today);
+            out.push_back(state == CertificateState::NotKept || state == CertificateState::Valid);
+        }
+        const bool all = std::find(out.begin(), out.end(), false) == out.end();
+        return all ? std::vector<bool>() : out;
+    }
+
     void addSeam(const JobSeam& seam) {
         DaySeam out;
         out.label = seam.label;
@@ -294,11 +315,16 @@ private:
                 seam, procedure->procedure, bench, shopTimes(bench.id, seam.procedure, thickness));
             if (work) {
                 out.on[i] = work->times;
+                out.welders = weldersOf(work->times.plate.material, thickness);
                 m_out.times[{seam.label, bench.id}] = *work;
             } else {
                 out.whyNot +=
                     (out.whyNot.empty() ? "" : "; ") + bench.id + ": " + work.error().detail;
             }
+        }
+        if (!out.welders.empty() &&
+            std::find(out.welders.begin(), out.welders.end(), true) == out.welders.end()) {
+            out.whyNot = "nobody who is here has a certificate for its sheets that holds today";
         }
         m_out.work.seams.push_back(std::move(out));
     }
@@ -307,6 +333,7 @@ private:
     LogReader* m_log;
     JobDay m_out;
     std::map<LikeTimes, MedianTimes> m_medians;
+    std::map<std::string, Certificate> m_certificates;
     std::map<std::string, std::size_t> m_hands; // who is at a running weld, as one of the people
 };
 

@@ -21,7 +21,7 @@ namespace seamclock {
 struct JobDayAsk {
     std::vector<JobSeam> seams;
     std::vector<Bench> benches;
-    std::vector<std::string> people; // who welds today
+    std::vector<std::string> people; // who welds today, as "person:ID"; other names are nobody's
     std::vector<ProcedureDocument> procedures;
     Instant now;
     std::optional<std::string> fromDay; // as jobProgress
@@ -36,7 +36,9 @@ struct JobDay {
 };
 
 /// A seam may be made on every bench whose plan has no objection, unless it is wished on one; what
-/// was cut out or is to redo is planned like an open one. A bench's plate stands where its last
+/// was cut out or is to redo is planned like an open one, what is to decide is not. Who has no
+/// certificate that holds today for a seam's sheets isn't planned for it, where the log keeps
+/// certificates; trial joints are not planned. A bench's plate stands where its last
 /// joint of today left it, and is cold otherwise. A weld that doesn't know the time (its tablet
 /// started again) counts with all of the stretch that it is in. `log` may be null: then nothing is
 /// done yet and no time is the shop's. Errors as jobProgress and planDay.

@@ -18,7 +18,7 @@ Result<WeldOrder> orderOf(const JobSeam& seam, const std::vector<ProcedureDocume
             ErrorCode::Missing, "seam " + seam.label + " asks for the procedure \"" +
                                     seam.procedure + "\", which is not there; allowed: " + ids);
     }
-    auto bench = readBenchFile(seam.benchFile);
+    auto bench = seam.benchFile.empty() ? Result<BenchDocument>() : readBenchFile(seam.benchFile);
     if (!bench) {
         return tl::unexpected<Error>(bench.error());
     }
@@ -35,6 +35,9 @@ Result<WeldOrder> orderOf(const JobSeam& seam, const std::vector<ProcedureDocume
         order.request.drag = newtons(*seam.dragN);
     }
     order.seam = seam.label;
+    if (!seam.job.empty()) {
+        order.job = seam.job;
+    }
     order.sheets = seam.sheets;
     order.shielded = seam.shielded;
     order.beadPlaces = seam.beadPlaces;

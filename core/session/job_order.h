@@ -10,7 +10,8 @@
 
 namespace seamclock {
 
-/// Missing: a procedure that isn't among these. As readBenchFile for the seam's bench.
+/// Of a seam that names no file the bench is empty: it is the one that the caller opens the weld
+/// on. Missing: a procedure that isn't among these. As readBenchFile for the seam's bench.
 Result<WeldOrder> orderOf(const JobSeam& seam, const std::vector<ProcedureDocument>& procedures);
 
 } // namespace seamclock

@@ -2,41 +2,28 @@
 
 #include "core/log/log_reader.h"
 #include "core/log/world.h"
+#include "core/session/again.h"
+#include "core/weld/fold.h"
 
 #include <algorithm>
-#include <cmath>
 #include <map>
+#include <tuple>
 #include <utility>
 
 namespace seamclock {
 
 namespace {
 
-/// Sheets of one nominal thickness: their difference is at most a tenth (core/plan/sheets.h).
-bool isAboutAsThick(std::int64_t a, std::int64_t b) {
-    return 10 * std::abs(a - b) <= std::min(a, b);
-}
-
-/// "S3" of "S3/R1"; a label without such an end as it is.
-std::string withoutReweld(const std::string& label) {
-    const auto at = label.rfind("/R");
-    const bool again = at != std::string::npos && at + 2 < label.size() &&
-                       label.find_first_not_of("0123456789", at + 2) == std::string::npos;
-    return again ? label.substr(0, at) : label;
-}
-
-bool isOf(const JobSeam& seam, const JointLine& line) {
-    return !seam.sheets.empty() && seam.sheets.front().material == line.material &&
-           isAboutAsThick(seam.sheets.front().thicknessUm, line.thicknessUm);
-}
-
 SeamJoint jointOf(JointLine line, const std::vector<Event>& events) {
-    SeamJoint out{std::move(line), {}, false};
+    SeamJoint out{std::move(line), {}, false, SeamState::ToDecide};
     for (const Event& event : events) {
         if (const auto* decided = std::get_if<Decided>(&event.d)) {
             out.decision = decided->decision;
         }
         out.melted = out.melted || std::holds_alternative<AlignmentStarted>(event.d);
+    }
+    if (const auto weld = fold(events)) {
+        out.makes = seamStateOf(*weld);
     }
     return out;
 }
@@ -44,38 +31,55 @@ SeamJoint jointOf(JointLine line, const std::vector<Event>& events) {
 std::pair<JobSeamState, std::string> stateBy(const SeamJoint& joint) {
     const std::string number = "joint " + std::to_string(joint.line.number);
     if (joint.line.phase == "damaged") {
-        return {JobSeamState::ToRedo, number + " can't be read: " + joint.line.trouble};
+        return {JobSeamState::ToDecide, number + " can't be read: " + joint.line.trouble};
     }
     if (joint.line.open) {
         return {JobSeamState::Running, joint.line.phase};
     }
-    if (joint.decision) {
-        switch (*joint.decision) {
-        case Decision::Accept:
-            return {JobSeamState::Done, ""};
-        case Decision::Repair:
-            return {JobSeamState::ToRedo, number + " is to be repaired"};
-        case Decision::CutOut:
+    switch (joint.makes) {
+    case SeamState::Made:
+        return {JobSeamState::Done, ""};
+    case SeamState::ToDecide:
+        return {JobSeamState::ToDecide, number + " is " + joint.line.verdict + " and not decided"};
+    case SeamState::ToRepair:
+        return {JobSeamState::ToRedo, number + " is to be repaired"};
+    case SeamState::CutOut:
+        if (joint.decision == Decision::CutOut) {
             return {JobSeamState::CutOut, number + " was cut out"};
         }
+        break;
+    case SeamState::Open:
+        break;
     }
-    if (joint.line.phase == "aborted") {
-        return {JobSeamState::ToRedo, number + " was stopped"};
-    }
-    if (joint.line.verdict == "within limits" ||
-        joint.line.verdict == "within limits with remarks") {
-        return {JobSeamState::Done, ""};
-    }
-    return {JobSeamState::ToRedo, number + " is " + joint.line.verdict + " and not decided"};
+    return {JobSeamState::ToRedo, number + " was stopped"};
+}
+
+// The re-weld first, whatever the clock on the wall said, as made_seams has it.
+bool decidesBefore(const SeamJoint& a, const SeamJoint& b) {
+    const auto place = [](const SeamJoint& joint) {
+        return std::tuple(reweldsOf(joint.line.seam), joint.line.openedUtc, joint.line.number);
+    };
+    return place(a) > place(b);
 }
 
 void judge(SeamProgress& seam) {
-    const auto newest =
-        std::find_if(seam.joints.begin(), seam.joints.end(), [](const SeamJoint& joint) {
-            return joint.line.phase != "aborted" || joint.melted;
-        });
-    if (newest != seam.joints.end()) {
-        std::tie(seam.state, seam.why) = stateBy(*newest);
+    std::vector<const SeamJoint*> joints;
+    for (const SeamJoint& joint : seam.joints) {
+        joints.push_back(&joint);
+    }
+    std::stable_sort(joints.begin(), joints.end(), [](const SeamJoint* a, const SeamJoint* b) {
+        return decidesBefore(*a, *b);
+    });
+    auto decides = std::find_if(joints.begin(), joints.end(), [](const SeamJoint* joint) {
+        return joint->makes != SeamState::Open;
+    });
+    if (decides == joints.end()) {
+        decides = std::find_if(
+            joints.begin(), joints.end(), [](const SeamJoint* joint) { return joint->melted; });
+    }
+    if (decides != joints.end()) {
+        std::tie(seam.state, seam.why) = stateBy(**decides);
+        seam.weld = (*decides)->line.weld;
     }
 }
 
@@ -89,6 +93,8 @@ std::string_view toString(JobSeamState state) {
         return "running";
     case JobSeamState::Done:
         return "done";
+    case JobSeamState::ToDecide:
+        return "to_decide";
     case JobSeamState::ToRedo:
         return "to_redo";
     case JobSeamState::CutOut:
@@ -105,31 +111,49 @@ std::size_t JobProgress::count(JobSeamState state) const {
 Result<JobProgress> jobProgress(
     LogReader& log, const std::vector<JobSeam>& seams, const std::optional<std::string>& fromDay) {
     JobProgress out;
-    std::map<std::string, std::size_t> places;
+    std::multimap<std::string, std::size_t> places; // by label
+    JointFilter filter;
+    filter.fromDay = fromDay;
+    filter.seams.emplace();
     for (const JobSeam& seam : seams) {
         places.emplace(seam.label, out.seams.size());
-        out.seams.push_back({seam.label, JobSeamState::Open, "", {}});
+        out.seams.push_back({seam.job, seam.label, JobSeamState::Open, "", "", {}});
+        filter.seams->push_back(seam.label);
+    }
+    const bool oneJob = std::all_of(seams.begin(), seams.end(), [&seams](const JobSeam& seam) {
+        return seam.job == seams.front().job;
+    });
+    if (oneJob && !seams.empty()) {
+        filter.job = seams.front().job;
     }
     // The welds that count are those of the log's own world.
     const std::string counts(
         toString(log.world() == Practice::kName ? WeldType::Practice : WeldType::Production));
-    JointFilter filter;
-    filter.fromDay = fromDay;
-    std::vector<std::pair<std::size_t, JointLine>> found;
+    std::vector<JointLine> found;
     const auto read = log.eachJoint(filter, [&](const JointLine& line) {
-        const auto exact = places.find(line.seam);
-        const auto place = exact != places.end() ? exact : places.find(withoutReweld(line.seam));
-        if (place != places.end() && line.type == counts) {
-            found.emplace_back(place->second, line);
+        if (line.type == counts) {
+            found.push_back(line);
         }
         return true;
     });
     if (!read) {
         return tl::unexpected<Error>(read.error());
     }
-    for (auto& [place, line] : found) {
-        if (line.phase != "damaged" && !isOf(seams[place], line)) {
-            out.elsewhere.push_back(std::move(line));
+    for (JointLine& line : found) {
+        auto of = places.equal_range(line.seam);
+        of = of.first != of.second ? of : places.equal_range(std::string(seamOf(line.seam)));
+        const bool known = std::any_of(of.first, of.second, [&](const auto& place) {
+            return isOfJob(seams[place.second], line.job);
+        });
+        const auto place = std::find_if(of.first, of.second, [&](const auto& one) {
+            const JobSeam& seam = seams[one.second];
+            return isOfJob(seam, line.job) &&
+                   (line.phase == "damaged" || hasSheetsOf(seam, line.material, line.thicknessUm));
+        });
+        if (place == of.second) {
+            if (known) {
+                out.elsewhere.push_back(std::move(line));
+            }
             continue;
         }
         const auto events =
@@ -137,7 +161,7 @@ Result<JobProgress> jobProgress(
         if (!events) {
             return tl::unexpected<Error>(events.error());
         }
-        out.seams[place].joints.push_back(jointOf(std::move(line), *events));
+        out.seams[place->second].joints.push_back(jointOf(std::move(line), *events));
     }
     for (SeamProgress& seam : out.seams) {
         judge(seam);

@@ -3,6 +3,7 @@
 #include "core/session/again.h"
 
 #include <algorithm>
+#include <cmath>
 #include <tuple>
 #include <utility>
 
@@ -21,32 +22,66 @@ SeamState seamStateOf(const Weld& weld) {
         return SeamState::Open;
     }
     bool met = false;
-    bool cutOut = false;
+    bool isGood = true; // also while nobody has closed it
+    std::optional<Decision> decision;
     for (const Retained& event : retained(weld.events)) {
         met = met || std::holds_alternative<FacesMet>(event.d);
         if (const auto* decided = std::get_if<Decided>(&event.d)) {
-            cutOut = decided->decision == Decision::CutOut;
+            decision = decided->decision;
+        }
+        if (const auto* closed = std::get_if<WeldClosed>(&event.d)) {
+            isGood = closed->verdict == toString(VerdictWord::WithinLimits) ||
+                     closed->verdict == toString(VerdictWord::WithRemarks);
         }
     }
     if (std::holds_alternative<Aborted>(weld.state)) {
         return met ? SeamState::CutOut : SeamState::Open;
     }
-    return cutOut ? SeamState::CutOut : SeamState::Made;
+    if (decision) {
+        switch (*decision) {
+        case Decision::Accept:
+            return SeamState::Made;
+        case Decision::Repair:
+            return SeamState::ToRepair;
+        case Decision::CutOut:
+            return SeamState::CutOut;
+        }
+    }
+    return isGood ? SeamState::Made : SeamState::ToDecide;
 }
 
-MadeSeams::MadeSeams(const std::vector<std::string>& labels) {
-    for (const std::string& label : labels) {
-        m_seams[label];
+bool isToBeWelded(SeamState state) {
+    return state == SeamState::Open || state == SeamState::ToRepair || state == SeamState::CutOut;
+}
+
+bool isOfJob(const JobSeam& seam, std::string_view job) {
+    return job.empty() || job == seam.job;
+}
+
+bool hasSheetsOf(const JobSeam& seam, std::string_view material, std::int64_t thicknessUm) {
+    if (seam.sheets.empty()) {
+        return true;
+    }
+    // Sheets of one nominal thickness differ by a tenth at most (core/plan/sheets.h).
+    const Sheet& sheet = seam.sheets.front();
+    return sheet.material == material && 10 * std::abs(sheet.thicknessUm - thicknessUm) <=
+                                             std::min(sheet.thicknessUm, thicknessUm);
+}
+
+MadeSeams::MadeSeams(const std::vector<JobSeam>& seams) {
+    for (const JobSeam& seam : seams) {
+        m_seams.emplace(nameOf(seam), Seam{seam, {}});
     }
 }
 
 // From the newest back to the first that decides and has ended: an open one may yet be stopped, and
 // then the one before it decides. Each re-weld follows the joint before it, so the labels S3,
 // S3/R1, … have no gap.
-Result<void> MadeSeams::readSeam(LogReader& log, const std::string& label, Joints& into) const {
-    std::vector<std::string> labels{label};
+Result<void> MadeSeams::readSeam(LogReader& log, const JobSeam& seam, Joints& into) {
+    std::vector<std::string> labels{seam.label};
     for (;;) {
         JointFilter filter;
+        filter.job = seam.job;
         filter.seam = reweldLabel(labels.back());
         filter.limit = 1;
         const auto lines = log.joints(filter);
@@ -60,6 +95,7 @@ Result<void> MadeSeams::readSeam(LogReader& log, const std::string& label, Joint
     }
     for (auto own = labels.rbegin(); own != labels.rend(); ++own) {
         JointFilter filter;
+        filter.job = seam.job;
         filter.seam = *own;
         filter.limit = kPage;
         for (;;) {
@@ -68,13 +104,17 @@ Result<void> MadeSeams::readSeam(LogReader& log, const std::string& label, Joint
                 return tl::unexpected<Error>(lines.error());
             }
             for (const JointLine& line : *lines) {
+                if (line.phase != "damaged" &&
+                    !hasSheetsOf(seam, line.material, line.thicknessUm)) {
+                    continue;
+                }
                 SeamState state = SeamState::Open;
                 const auto events = log.weldEvents(line.weld);
                 auto weld = events ? fold(*events) : tl::unexpected<Error>(events.error());
                 if (weld) {
                     state = seamStateOf(*weld);
                 } else if (line.phase != "aborted" && line.type != "trial") {
-                    state = SeamState::Made; // a joint that can't be read was made all the same
+                    state = SeamState::ToDecide; // it was made, and nobody can read how
                 }
                 if (state == SeamState::Open) {
                     continue;
@@ -106,41 +146,49 @@ Result<void> MadeSeams::read(LogReader& log) {
             ErrorCode::Refused, log.path() + ": the list of joints is being made anew, " +
                                     std::to_string(*unlisted) + " rows are still to be read");
     }
-    std::map<std::string, Joints> found;
-    for (const auto& [label, told] : m_seams) {
-        if (auto read = readSeam(log, label, found[label]); !read) {
+    std::map<SeamName, Joints> found;
+    for (const auto& [name, seam] : m_seams) {
+        if (auto read = readSeam(log, seam.asked, found[name]); !read) {
             return read;
         }
     }
-    for (auto& [label, joints] : found) {
-        m_seams[label].merge(joints);
+    for (auto& [name, joints] : found) {
+        m_seams[name].joints.merge(joints);
     }
     m_read = true;
     return {};
 }
 
 bool MadeSeams::take(const Weld& weld) {
-    const auto& label = weld.opened().seam;
-    if (!label) {
+    const WeldOpened& opened = weld.opened();
+    if (!opened.seam) {
         return false;
     }
-    const auto seam = m_seams.find(std::string(seamOf(*label)));
-    if (seam == m_seams.end()) {
-        return false;
+    const std::string label(seamOf(*opened.seam));
+    bool changed = false;
+    for (auto seam = m_seams.lower_bound({label, ""});
+         seam != m_seams.end() && seam->first.label == label; ++seam) {
+        if (!isOfJob(seam->second.asked, opened.job.value_or("")) || opened.sheets.empty() ||
+            !hasSheetsOf(
+                seam->second.asked, opened.sheets.front().material,
+                opened.sheets.front().thicknessUm)) {
+            continue;
+        }
+        Joint& joint = seam->second.joints[weld.id()];
+        if (joint.events == weld.events.size()) {
+            continue;
+        }
+        joint = {
+            {seamStateOf(weld), weld.id(), *opened.seam, opened.number},
+            weld.events.front().at.utc,
+            weld.events.size()};
+        changed = true;
     }
-    Joint& joint = seam->second[weld.id()];
-    if (joint.events == weld.events.size()) {
-        return false;
-    }
-    joint = {
-        {seamStateOf(weld), weld.id(), *label, weld.opened().number},
-        weld.events.front().at.utc,
-        weld.events.size()};
-    return true;
+    return changed;
 }
 
-SeamFinding MadeSeams::of(const std::string& label) const {
-    const auto seam = m_seams.find(label);
+SeamFinding MadeSeams::of(const SeamName& name) const {
+    const auto seam = m_seams.find(name);
     if (seam == m_seams.end()) {
         return {};
     }
@@ -150,7 +198,7 @@ SeamFinding MadeSeams::of(const std::string& label) const {
         return std::tuple(reweldsOf(joint.finding.label), joint.openedUtc, joint.finding.number);
     };
     const Joint* newest = nullptr;
-    for (const auto& [weld, joint] : seam->second) {
+    for (const auto& [weld, joint] : seam->second.joints) {
         const bool counts = joint.finding.state != SeamState::Open;
         if (counts && (newest == nullptr || place(*newest) < place(joint))) {
             newest = &joint;

@@ -5,8 +5,11 @@
 #include "core/log/log_reader.h"
 #include "core/log/seal.h"
 #include "core/quality/coupons.h"
+#include "core/session/job_book.h"
+#include "core/shift/seam_document.h"
 
 #include <algorithm>
+#include <set>
 
 namespace seamclock {
 
@@ -358,6 +361,77 @@ Result<void> Office::correctCoupons(
             "there is no series \"" + series + "\"; allowed: one that coupons list shows");
     }
     return note(by.person(), series, tested);
+}
+
+// What was handed to the writer is on disk first, so that the log alone is asked.
+Result<std::vector<JobSeam>> Office::jobSeams() {
+    if (const auto flushed = m_writer->flush(); !flushed) {
+        return passOn(flushed.error());
+    }
+    auto reader = LogReader::open(m_writer->path());
+    return reader ? readJobSeams(*reader) : passOn(reader.error());
+}
+
+Result<void> Office::addSeams(const ProvenPerson& by, const std::vector<JobSeam>& seams) {
+    if (auto may = mayChange(by); !may) {
+        return may;
+    }
+    if (seams.empty()) {
+        return fail(ErrorCode::Malformed, "there is no seam; allowed: one or more");
+    }
+    const auto kept = jobSeams();
+    if (!kept) {
+        return passOn(kept.error());
+    }
+    std::set<SeamName> names;
+    for (const JobSeam& seam : *kept) {
+        names.insert(nameOf(seam));
+    }
+    for (const JobSeam& seam : seams) {
+        if (seam.job.empty() || seam.label.empty() || seam.procedure.empty() ||
+            seam.lengthsMm.empty() || seam.sheets.size() != 2) {
+            return fail(
+                ErrorCode::Malformed, "seam \"" + seam.label +
+                                          "\" lacks something; allowed: one with a job, a label, a "
+                                          "procedure, a length and two sheets");
+        }
+        if (!names.insert(nameOf(seam)).second) {
+            return fail(
+                ErrorCode::Conflict, "the job \"" + seam.job + "\" has a seam \"" + seam.label +
+                                         "\" already; allowed: each label once in a job");
+        }
+    }
+    for (const JobSeam& seam : seams) {
+        const std::string bytes = seamDocumentBytes({seam, false});
+        const std::string sha256 = sha256Hex(bytes);
+        if (auto noted =
+                note(by.person(), "seam:" + newUuid(), SeamSet{sha256}, {{sha256, "seam", bytes}});
+            !noted) {
+            return noted;
+        }
+    }
+    return {};
+}
+
+Result<void> Office::withdrawSeam(const ProvenPerson& by, const std::string& id) {
+    if (auto may = mayChange(by); !may) {
+        return may;
+    }
+    const auto kept = jobSeams();
+    if (!kept) {
+        return passOn(kept.error());
+    }
+    const auto seam = std::find_if(
+        kept->begin(), kept->end(), [&id](const JobSeam& one) { return one.id == id; });
+    if (seam == kept->end()) {
+        return fail(
+            ErrorCode::Missing, "there is no seam \"" + id +
+                                    "\" in this log; allowed: one that it "
+                                    "keeps");
+    }
+    const std::string bytes = seamDocumentBytes({*seam, true});
+    const std::string sha256 = sha256Hex(bytes);
+    return note(by.person(), id, SeamSet{sha256}, {{sha256, "seam", bytes}});
 }
 
 Result<Fact> Office::seal(const Access& foreman, const std::optional<std::string>& day) {

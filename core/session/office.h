@@ -11,10 +11,12 @@
 #include "core/log/shelf.h"
 #include "core/people/credentials.h"
 #include "core/procedure/procedure_codec.h"
+#include "core/shift/job.h"
 
 #include <optional>
 #include <string>
 #include <utility>
+#include <vector>
 
 namespace seamclock {
 
@@ -69,6 +71,13 @@ public:
     Result<void>
     correctCoupons(const ProvenPerson& by, const std::string& series, const CouponTested& tested);
 
+    /// Seams of a job, kept in the log from now on. Malformed: none, or one without a job, a label,
+    /// lengths, or two sheets. Conflict: one whose job has a seam of that label already.
+    Result<void> addSeams(const ProvenPerson& by, const std::vector<JobSeam>& seams);
+    /// A seam that the log keeps is no longer to be made; what was made of it stays. Missing: there
+    /// is none of that id.
+    Result<void> withdrawSeam(const ProvenPerson& by, const std::string& id);
+
     /// What the log says of benches, procedures and attestations, this office's own words included.
     const Shelf& shelf() const { return m_shelf; }
 
@@ -85,6 +94,7 @@ private:
     Result<void> note(
         const std::string& by, const std::string& subject, FactDetail detail,
         std::vector<LogDocument> documents = {});
+    Result<std::vector<JobSeam>> jobSeams();
     Result<void> store(const std::string& by, const Person& person);
     Result<void> storePin(
         const std::string& by, const Person& person, const Pin& pin, const std::string& reason);

@@ -96,6 +96,10 @@ private:
     void addSeam(std::size_t seam) {
         std::optional<Least> least;
         const DaySeam& one = m_work.seams[seam];
+        if (!one.welders.empty() &&
+            std::find(one.welders.begin(), one.welders.end(), true) == one.welders.end()) {
+            return; // left out of every plan
+        }
         for (std::size_t bench = 0; bench < one.on.size(); ++bench) {
             if (!one.on[bench]) {
                 continue;

@@ -74,9 +74,11 @@ public:
 
     Milliseconds make(List left) {
         for (;;) {
-            const auto person = static_cast<std::size_t>(
-                std::min_element(m_people.begin(), m_people.end()) - m_people.begin());
-            const auto move = nextMove(m_people[person], left);
+            std::size_t person = firstFree();
+            auto move = nextMove(person, left);
+            if (!move && !left.empty()) {
+                move = moveOfAnother(person, left);
+            }
             if (!move) {
                 return m_finish;
             }
@@ -110,7 +112,36 @@ private:
         m_benches.push_back(std::move(state));
     }
 
-    std::optional<Move> nextMove(Milliseconds free, const List& left) const {
+    std::size_t firstFree() const {
+        return static_cast<std::size_t>(
+            std::min_element(m_people.begin(), m_people.end()) - m_people.begin());
+    }
+
+    bool mayWeld(std::size_t person, std::size_t seam) const {
+        const std::vector<bool>& welders = m_work.seams[seam].welders;
+        return welders.empty() || welders[person];
+    }
+
+    /// Where who is free first may weld none of what is left: whoever is free next, and may.
+    std::optional<Move> moveOfAnother(std::size_t& person, const List& left) const {
+        std::vector<std::size_t> others;
+        for (std::size_t i = 0; i < m_people.size(); ++i) {
+            others.push_back(i);
+        }
+        std::stable_sort(others.begin(), others.end(), [this](std::size_t a, std::size_t b) {
+            return m_people[a] < m_people[b];
+        });
+        for (const std::size_t other : others) {
+            if (auto move = nextMove(other, left)) {
+                person = other;
+                return move;
+            }
+        }
+        return std::nullopt;
+    }
+
+    std::optional<Move> nextMove(std::size_t person, const List& left) const {
+        const Milliseconds free = m_people[person];
         std::optional<Move> best;
         const auto offer = [&best](const Move& move) {
             if (!best || move.key() < best->key()) {
@@ -129,7 +160,8 @@ private:
             for (std::size_t place = 0; place < open; ++place) {
                 const Listed& listed = left[place];
                 const auto& times = m_work.seams[listed.seam].on[bench];
-                if (!times || (listed.bench != kNone && listed.bench != bench)) {
+                if (!times || (listed.bench != kNone && listed.bench != bench) ||
+                    !mayWeld(person, listed.seam)) {
                     continue;
                 }
                 const Milliseconds wait = plateWait(state.plate, times->plate);
@@ -358,6 +390,12 @@ Result<void> check(const DayWork& work) {
                                            "seam {} has times for {} benches; allowed: {}",
                                            seam.label, seam.on.size(), work.benches.size()));
         }
+        if (!seam.welders.empty() && seam.welders.size() != work.people.size()) {
+            return fail(
+                ErrorCode::OutOfRange, fmt::format(
+                                           "seam {} names welders out of {} people; allowed: {}",
+                                           seam.label, seam.welders.size(), work.people.size()));
+        }
         for (const auto& times : seam.on) {
             if (!times) {
                 continue;
@@ -431,8 +469,15 @@ Result<DayPlan> planDay(const DayWork& work) {
     List possible;
     for (std::size_t seam = 0; seam < work.seams.size(); ++seam) {
         const DaySeam& one = work.seams[seam];
-        if (std::any_of(one.on.begin(), one.on.end(), [](const auto& on) { return on; })) {
+        const bool hasBench =
+            std::any_of(one.on.begin(), one.on.end(), [](const auto& on) { return on; });
+        const bool hasWelder =
+            one.welders.empty() || std::count(one.welders.begin(), one.welders.end(), true) > 0;
+        if (hasBench && hasWelder) {
             possible.push_back({seam, kNone});
+        } else if (hasBench) {
+            out.impossible.push_back(
+                {one.label, one.whyNot.empty() ? "nobody who is here may weld it" : one.whyNot});
         } else {
             out.impossible.push_back(
                 {one.label, one.whyNot.empty() ? "no bench that is here can make it" : one.whyNot});

@@ -70,6 +70,7 @@ struct DaySeam {
     std::string label;
     std::vector<std::optional<SeamTimes>> on; // for each bench; absent: can't be made there
     std::string whyNot;                       // a sentence, for a seam that no bench makes
+    std::vector<bool> welders{}; // for each person, whether he may weld it; empty: anybody
 
     bool operator==(const DaySeam&) const = default;
 };
@@ -170,8 +171,8 @@ inline constexpr Milliseconds kLongestDayTime{7LL * 24 * 3'600'000}; // of one s
 inline constexpr std::size_t kMostDayTries = 4'000;
 
 /// OutOfRange: no bench or nobody for seams that are there, more than the numbers above, a time
-/// that is negative or longer than that, a seam with times for another number of benches, a running
-/// weld of somebody who isn't there.
+/// that is negative or longer than that, a seam with times for another number of benches or welders
+/// for another number of people, a running weld of somebody who isn't there.
 Result<DayPlan> planDay(const DayWork& work);
 
 /// The bound alone: the greatest of what people's work, the benches' work and the longest seam ask

@@ -13,6 +13,8 @@
 namespace seamclock {
 
 struct JobSeam {
+    std::string id;  // "seam:UUID" in the log; "": of a job that lies in a file
+    std::string job; // its name: the order, else the id; labels are each once in it
     std::string label;
     std::string what;
     std::string procedure; // id
@@ -28,11 +30,26 @@ struct JobSeam {
     std::vector<Sheet> sheets;
 };
 
+/// What tells seams apart: a label alone comes again from job to job.
+struct SeamName {
+    std::string label;
+    std::string job;
+
+    bool operator==(const SeamName&) const = default;
+    bool operator<(const SeamName& other) const {
+        return label != other.label ? label < other.label : job < other.job;
+    }
+};
+inline SeamName nameOf(const JobSeam& seam) {
+    return {seam.label, seam.job};
+}
+
 /// What a job may ask for.
 inline constexpr int kMostBeadPlaces = 20;
 inline constexpr int kMostRewelds = 9;
 
 struct Job {
+    std::string name;       // the order, else the id; "" if neither is told
     std::string operatorId; // "person:ID" of the first operator
     std::vector<JobSeam> seams;
     std::string order; // as it stands on papers, all three; "" if not told

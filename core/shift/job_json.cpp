@@ -105,7 +105,7 @@ Result<Job> readJobFile(const std::string& file) {
     if (reader.text("format") != "seamclock-job/1") {
         reader.complain("format", "is not seamclock-job/1");
     }
-    reader.ignore("id");
+    job.name = reader.textIf("id").value_or("");
     job.order = reader.textIf("order").value_or("");
     job.shop = reader.textIf("shop").value_or("");
     job.part = reader.textIf("part").value_or("");
@@ -119,6 +119,10 @@ Result<Job> readJobFile(const std::string& file) {
     }
     for (const JsonReader& seam : reader.objects("seams")) {
         job.seams.push_back(readSeam(seam, folder.empty() ? "." : folder));
+    }
+    job.name = job.order.empty() ? job.name : job.order;
+    for (JobSeam& seam : job.seams) {
+        seam.job = job.name;
     }
     if (job.seams.empty()) {
         reader.complain("seams", "there is no seam");

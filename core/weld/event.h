@@ -46,6 +46,7 @@ struct WeldOpened {
     std::optional<std::int64_t> beadPlaces; // to measure along the seam; absent: one a seam
     std::string bench;
     std::optional<std::string> seam; // the seam's label
+    std::optional<std::string> job;  // whose seam it is: labels come again from job to job
     std::vector<Sheet> sheets;       // two
     std::vector<std::int64_t> lengthsUm;
     std::int64_t ambientMc = 0;

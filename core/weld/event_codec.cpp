@@ -73,6 +73,7 @@ Json detailJson(const WeldDetail& detail) {
                 putIf(out, "lost_um", d.lostUm);
                 putIf(out, "bead_places", d.beadPlaces);
                 putIf(out, "seam", d.seam);
+                putIf(out, "job", d.job);
                 return out;
             },
             [](const PlanReplaced& d) {
@@ -378,6 +379,7 @@ WeldDetail openedFrom(Fields& in) {
     out.beadPlaces = in.integerIf("bead_places");
     out.bench = in.text("bench");
     out.seam = in.textIf("seam");
+    out.job = in.textIf("job");
     in.list("sheets", [&](CanonicalValue item) { out.sheets.push_back(sheetFrom(item, in)); });
     out.lengthsUm = in.integers("lengths_um");
     out.ambientMc = in.integer("ambient_mC");

@@ -12,6 +12,14 @@
             <translation> (%1, gedrückt %2)</translation>
         </message>
         <message>
+            <source> (as it was corrected)</source>
+            <translation> (wie berichtigt)</translation>
+        </message>
+        <message>
+            <source> (as it was noted at first)</source>
+            <translation> (wie zuerst notiert)</translation>
+        </message>
+        <message>
             <source> And %1 more: see the printed card.</source>
             <translation> Weitere: %1, siehe gedruckte Karte.</translation>
         </message>
@@ -28,24 +36,172 @@
             <translation> · gewählt: %1</translation>
         </message>
         <message>
-            <source> · at work: %1</source>
-            <translation> · an der Bank: %1</translation>
+            <source> · bench %1</source>
+            <translation> · Bank %1</translation>
+        </message>
+        <message>
+            <source> · put right</source>
+            <translation> · berichtigt</translation>
+        </message>
+        <message>
+            <source> · welded by %1</source>
+            <translation> · geschweißt von %1</translation>
+        </message>
+        <message>
+            <source>"%1" can't be corrected in %2; these can: %3</source>
+            <translation>„%1“ lässt sich in %2 nicht berichtigen; möglich sind: %3</translation>
+        </message>
+        <message>
+            <source>"%1" can't be read; allowed: a file that can be read</source>
+            <translation>„%1“ ist nicht lesbar; erlaubt: eine lesbare Datei</translation>
+        </message>
+        <message>
+            <source>"%1" can't be read; allowed: a table of up to %2 bytes.</source>
+            <translation>„%1“ ist nicht lesbar; erlaubt: eine Tabelle bis %2 Byte.</translation>
+        </message>
+        <message>
+            <source>"%1" can't be written</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>"%1" can't be written (%2)</source>
+            <translation>„%1“ lässt sich nicht schreiben (%2)</translation>
+        </message>
+        <message>
+            <source>"%1" does not name a weld</source>
+            <translation>„%1“ nennt keine Schweißung</translation>
+        </message>
+        <message>
+            <source>"%1" holds %2 bytes; allowed: to %3</source>
+            <translation>„%1“ enthält %2 Bytes; erlaubt: bis %3</translation>
+        </message>
+        <message>
+            <source>"%1" holds more than small letters, digits and hyphens</source>
+            <translation>„%1“ enthält mehr als Kleinbuchstaben, Ziffern und Bindestriche</translation>
+        </message>
+        <message>
+            <source>"%1" is no cell of %2; allowed: a name that the procedure's list of cells shows</source>
+            <translation>„%1“ ist kein Feld von %2; erlaubt: ein Name aus der Feldliste der Anweisung</translation>
+        </message>
+        <message>
+            <source>"%1" is no id; allowed: small letters, digits and hyphens</source>
+            <translation>„%1“ ist keine Kennung; erlaubt: Kleinbuchstaben, Ziffern und Bindestriche</translation>
+        </message>
+        <message>
+            <source>"%1" is no joint's number; allowed: 1 and up.</source>
+            <translation>„%1“ ist keine Nummer einer Schweißung; erlaubt: ab 1.</translation>
+        </message>
+        <message>
+            <source>"%1" is no test; allowed: tensile, bend</source>
+            <translation>„%1“ ist kein Versuch; erlaubt: tensile, bend</translation>
         </message>
         <message>
             <source>"%1" is no value for %2; allowed: %3.</source>
             <translation>„%1“ ist kein Wert für %2; erlaubt: %3.</translation>
         </message>
         <message>
+            <source>"%1" is no verdict of this program</source>
+            <translation>„%1“ ist kein Urteil dieses Programms</translation>
+        </message>
+        <message>
+            <source>"%1" is not "%2"</source>
+            <translation>„%1“ ist nicht „%2“</translation>
+        </message>
+        <message>
+            <source>"%1" is not %2</source>
+            <translation>„%1“ ist nicht %2</translation>
+        </message>
+        <message>
+            <source>"%1" is not a date like 2030-01-07</source>
+            <translation>„%1“ ist kein Datum wie 2030-01-07</translation>
+        </message>
+        <message>
+            <source>"%1" is not a date; allowed: 0000-01-01 to 9999-12-31</source>
+            <translation>„%1“ ist kein Datum; erlaubt: 0000-01-01 bis 9999-12-31</translation>
+        </message>
+        <message>
+            <source>"%1" is not a number; allowed: numbers with a dot, parted by commas</source>
+            <translation>„%1“ ist keine Zahl; erlaubt: Zahlen mit Punkt, durch Kommas getrennt</translation>
+        </message>
+        <message>
+            <source>"%1" is not a whole number for %2</source>
+            <translation>„%1“ ist keine ganze Zahl für %2</translation>
+        </message>
+        <message>
+            <source>"%1" is not in %2; allowed: a weld that the list of joints shows</source>
+            <translation>„%1“ ist nicht in %2; erlaubt: eine Schweißung, die in der Liste steht</translation>
+        </message>
+        <message>
+            <source>"%1" is not one of %2</source>
+            <translation>„%1“ ist keins von %2</translation>
+        </message>
+        <message>
+            <source>"%1" is not one of handwheel, foot_lever</source>
+            <translation>„%1“ ist keins von handwheel, foot_lever</translation>
+        </message>
+        <message>
+            <source>"%1" is not one of line, band-end</source>
+            <translation>„%1“ ist keins von line, band-end</translation>
+        </message>
+        <message>
+            <source>"%1" is not one of seen, memory, common_practice, derived</source>
+            <translation>„%1“ ist keins von seen, memory, common_practice, derived</translation>
+        </message>
+        <message>
+            <source>"%1" is not one of warmer, colder</source>
+            <translation>„%1“ ist keins von warmer, colder</translation>
+        </message>
+        <message>
+            <source>"%1" stands twice</source>
+            <translation>„%1“ steht zweimal da</translation>
+        </message>
+        <message>
+            <source>"attested" is what a foreman says in a log, with his PIN; a file says seen, memory, common_practice or derived</source>
+            <translation>„attested“ sagt ein Meister im Logbuch, mit seiner PIN; in einer Datei steht seen, memory, common_practice oder derived</translation>
+        </message>
+        <message>
             <source>% for each kelvin</source>
             <translation>% je Kelvin</translation>
+        </message>
+        <message>
+            <source>%1 % a kelvin, longer when colder, %2 to %3 °C</source>
+            <translation>%1 % je Kelvin, länger wenn kälter, %2 bis %3 °C</translation>
+        </message>
+        <message>
+            <source>%1 % a kelvin, longer when warmer, %2 to %3 °C</source>
+            <translation>%1 % je Kelvin, länger wenn wärmer, %2 bis %3 °C</translation>
         </message>
         <message>
             <source>%1 %2</source>
             <translation>%1 %2</translation>
         </message>
         <message>
+            <source>%1 %2 coupons; allowed: 1 to %3</source>
+            <translation>%1 Proben (%2); erlaubt: 1 bis %3</translation>
+        </message>
+        <message>
+            <source>%1 %2 is not a finite number with a decimal point</source>
+            <translation>%1 %2 ist keine endliche Zahl mit Dezimalpunkt</translation>
+        </message>
+        <message>
+            <source>%1 %2 is outside %3 to %4</source>
+            <translation>%1 %2 liegt außerhalb %3 bis %4</translation>
+        </message>
+        <message>
+            <source>%1 %2 is outside %3 to %4%5</source>
+            <translation>%1 %2 liegt außerhalb %3 bis %4%5</translation>
+        </message>
+        <message>
+            <source>%1 %2 is outside: allowed %3 to %4.</source>
+            <translation>%1 %2 liegt außerhalb: erlaubt %3 bis %4.</translation>
+        </message>
+        <message>
             <source>%1 %2 mm, %3 mm long</source>
             <translation>%1 %2 mm, %3 mm lang</translation>
+        </message>
+        <message>
+            <source>%1 %2 would be %3 %4</source>
+            <translation>%1 %2 wären %3 %4</translation>
         </message>
         <message>
             <source>%1 %2 × %3</source>
@@ -88,6 +244,10 @@
             <translation>%1 Es steht im Protokoll.</translation>
         </message>
         <message>
+            <source>%1 N is lost before the load cell shows anything: with calibration points it is 0 or left out</source>
+            <translation>%1 N gehen verloren, bevor die Kraftmessdose etwas zeigt: mit Kalibrierpunkten ist das 0 oder bleibt weg</translation>
+        </message>
+        <message>
             <source>%1 N/mm²</source>
             <translation>%1 N/mm²</translation>
         </message>
@@ -96,16 +256,48 @@
             <translation>%1 Wieder in %2.</translation>
         </message>
         <message>
+            <source>%1 all along</source>
+            <translation>%1 überall</translation>
+        </message>
+        <message>
+            <source>%1 angles and %2 displacements for %3 bend coupons; allowed: one of either for each</source>
+            <translation>%1 Winkel und %2 Wege für %3 Biegeproben; erlaubt: von einem davon je Probe einer</translation>
+        </message>
+        <message>
             <source>%1 as before</source>
             <translation>%1 wie vorher</translation>
+        </message>
+        <message>
+            <source>%1 at place %2</source>
+            <translation>%1 an Stelle %2</translation>
+        </message>
+        <message>
+            <source>%1 at places %2 and %3</source>
+            <translation>%1 an den Stellen %2 und %3</translation>
         </message>
         <message>
             <source>%1 attested values are withdrawn.</source>
             <translation>Bestätigung entzogen, Werte: %1.</translation>
         </message>
         <message>
+            <source>%1 bend coupons; allowed: 1 to %2</source>
+            <translation>%1 Biegeproben; erlaubt: 1 bis %2</translation>
+        </message>
+        <message>
             <source>%1 by %2, %3: %4</source>
             <translation>%1 (%2, %3): %4</translation>
+        </message>
+        <message>
+            <source>%1 bytes are no job; allowed: up to %2</source>
+            <translation>%1 Bytes sind kein Auftrag; erlaubt: bis %2</translation>
+        </message>
+        <message>
+            <source>%1 bytes do not fit; it has room for %2</source>
+            <translation>%1 Bytes passen nicht hinein; Platz ist für %2</translation>
+        </message>
+        <message>
+            <source>%1 came %2 ms after the step before; less than %3 ms is taken for one press</source>
+            <translation>%1 kam %2 ms nach dem Schritt davor; weniger als %3 ms gilt als ein Druck</translation>
         </message>
         <message>
             <source>%1 can't be kept: %2.</source>
@@ -116,12 +308,64 @@
             <translation>%1 kann nicht stimmen: %2 bis %3 %4.</translation>
         </message>
         <message>
+            <source>%1 can't be on bench "%2": it is on bench "%3"</source>
+            <translation>%1 kann nicht auf Bank „%2“ sein: ist auf Bank „%3“</translation>
+        </message>
+        <message>
+            <source>%1 can't be read (%2)</source>
+            <translation>%1 nicht lesbar (%2)</translation>
+        </message>
+        <message>
+            <source>%1 can't be read: %2</source>
+            <translation>%1 nicht lesbar: %2</translation>
+        </message>
+        <message>
+            <source>%1 can't be taken</source>
+            <translation>%1 wird nicht angenommen</translation>
+        </message>
+        <message>
             <source>%1 can't be welded here: %2.</source>
             <translation>%1 geht hier nicht: %2.</translation>
         </message>
         <message>
+            <source>%1 can't be written: %2; allowed: a folder that can be written</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>%1 cells under %2 columns; allowed: one for each, a text with a comma in quotes</source>
+            <translation>%1 Zellen unter %2 Spalten; erlaubt: je eine, ein Text mit Komma in Anführungszeichen</translation>
+        </message>
+        <message>
+            <source>%1 characters are too many; allowed: 1 to %2.</source>
+            <translation>%1 Zeichen sind zu viele; erlaubt: 1 bis %2.</translation>
+        </message>
+        <message>
             <source>%1 classes of air temperature</source>
             <translation>%1 Klassen der Lufttemperatur</translation>
+        </message>
+        <message>
+            <source>%1 coefficients are outside 1 to %2</source>
+            <translation>%1 Koeffizienten liegen außerhalb 1 bis %2</translation>
+        </message>
+        <message>
+            <source>%1 columns; allowed: the %2 that there are</source>
+            <translation>%1 Spalten; erlaubt: die %2, die es gibt</translation>
+        </message>
+        <message>
+            <source>%1 coupons, mean %2 N/mm², scatter %3 N/mm²</source>
+            <translation>%1 Proben, Mittel %2 N/mm², Streuung %3 N/mm²</translation>
+        </message>
+        <message>
+            <source>%1 days</source>
+            <translation>%1 Tage</translation>
+        </message>
+        <message>
+            <source>%1 days; allowed: 0 to %2</source>
+            <translation>%1 Tage; erlaubt: 0 bis %2</translation>
+        </message>
+        <message>
+            <source>%1 does not fit while %2</source>
+            <translation>%1 passt nicht in dieser Phase: %2</translation>
         </message>
         <message>
             <source>%1 for people</source>
@@ -132,36 +376,268 @@
             <translation>%1 aus dem Kopf: nicht bestätigt</translation>
         </message>
         <message>
+            <source>%1 has %2 bytes; allowed: up to %3</source>
+            <translation>%1 hat %2 Bytes; erlaubt: bis %3</translation>
+        </message>
+        <message>
+            <source>%1 has %2 signs; allowed: %3</source>
+            <translation>%1 hat %2 Zeichen; erlaubt: %3</translation>
+        </message>
+        <message>
             <source>%1 has a new PIN.</source>
             <translation>%1 hat eine neue PIN.</translation>
+        </message>
+        <message>
+            <source>%1 has left the shop</source>
+            <translation>%1 ist nicht mehr im Betrieb</translation>
+        </message>
+        <message>
+            <source>%1 has n %2 where n %3 belongs</source>
+            <translation>%1 hat n %2, wo n %3 hingehört</translation>
+        </message>
+        <message>
+            <source>%1 has no PIN yet</source>
+            <translation>%1 hat noch keine PIN</translation>
+        </message>
+        <message>
+            <source>%1 has no key that the log knows; a new PIN, given by a foreman, makes one</source>
+            <translation>%1 hat keinen Schlüssel, den das Logbuch kennt; eine neue PIN, die ein Meister vergibt, macht einen</translation>
+        </message>
+        <message>
+            <source>%1 has no row</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>%1 holds %2 value; expected 2, with a decimal point</source>
+            <translation>%1 enthält %2 Wert; erwartet: 2, mit Dezimalpunkt</translation>
+        </message>
+        <message>
+            <source>%1 holds %2 values; expected 2, with a decimal point</source>
+            <translation>%1 enthält %2 Werte; erwartet: 2, mit Dezimalpunkt</translation>
+        </message>
+        <message>
+            <source>%1 holds %2 values; expected 2, with a decimal point (1.5, not 1,5)</source>
+            <translation>%1 enthält %2 Werte; erwartet: 2, mit Dezimalpunkt (1.5, nicht 1,5)</translation>
+        </message>
+        <message>
+            <source>%1 holds a line end or another control sign; allowed: %2</source>
+            <translation>%1 enthält ein Zeilenende oder ein anderes Steuerzeichen; erlaubt: %2</translation>
         </message>
         <message>
             <source>%1 in all</source>
             <translation>gesamt %1</translation>
         </message>
         <message>
+            <source>%1 in the list is not a number</source>
+            <translation>%1 in der Liste ist keine Zahl</translation>
+        </message>
+        <message>
+            <source>%1 in the list is not a text</source>
+            <translation>%1 in der Liste ist kein Text</translation>
+        </message>
+        <message>
+            <source>%1 in the list is not a whole number from %2 to %3</source>
+            <translation>%1 in der Liste ist keine ganze Zahl von %2 bis %3</translation>
+        </message>
+        <message>
+            <source>%1 in the list is not an object</source>
+            <translation>%1 in der Liste ist kein Objekt</translation>
+        </message>
+        <message>
+            <source>%1 is %2 %3; allowed: %4 to %5 %6</source>
+            <translation>%1: %2 %3; erlaubt: %4 bis %5 %6</translation>
+        </message>
+        <message>
+            <source>%1 is %2 and not decided</source>
+            <translation>%1 ist %2 und nicht entschieden</translation>
+        </message>
+        <message>
+            <source>%1 is %2, not %3</source>
+            <translation>%1 ist %2, nicht %3</translation>
+        </message>
+        <message>
             <source>%1 is %2. What is right?</source>
             <translation>%1 ist %2. Was ist richtig?</translation>
+        </message>
+        <message>
+            <source>%1 is %2; allowed: %3 to %4</source>
+            <translation>%1: %2; erlaubt: %3 bis %4</translation>
         </message>
         <message>
             <source>%1 is above %2 %3.</source>
             <translation>%1 ist über %2 %3.</translation>
         </message>
         <message>
+            <source>%1 is above joining %2</source>
+            <translation>%1 liegt über joining %2</translation>
+        </message>
+        <message>
+            <source>%1 is above soak_max %2</source>
+            <translation>%1 liegt über soak_max %2</translation>
+        </message>
+        <message>
+            <source>%1 is before done_on %2</source>
+            <translation>%1 liegt vor done_on %2</translation>
+        </message>
+        <message>
             <source>%1 is below %2. Keep it, turn up.</source>
             <translation>%1 ist unter %2. Gilt, dann hochdrehen.</translation>
+        </message>
+        <message>
+            <source>%1 is below floor_mm %2</source>
+            <translation>%1 liegt unter floor_mm %2</translation>
+        </message>
+        <message>
+            <source>%1 is below min %2</source>
+            <translation>%1 liegt unter min %2</translation>
+        </message>
+        <message>
+            <source>%1 is below min_C %2</source>
+            <translation>%1 liegt unter min_C %2</translation>
+        </message>
+        <message>
+            <source>%1 is below thinnest_sheet_mm %2</source>
+            <translation>%1 liegt unter thinnest_sheet_mm %2</translation>
+        </message>
+        <message>
+            <source>%1 is finer than a thousandth of the unit</source>
+            <translation>%1 ist feiner als ein Tausendstel der Einheit</translation>
+        </message>
+        <message>
+            <source>%1 is line %2's seam already; allowed: each label once</source>
+            <translation>%1 ist schon die Naht von Zeile %2; erlaubt: jede Bezeichnung einmal</translation>
+        </message>
+        <message>
+            <source>%1 is neither; allowed: yes, no</source>
+            <translation>%1 ist keins von beiden; erlaubt: yes, no</translation>
+        </message>
+        <message>
+            <source>%1 is no demo shop and is left as it is; allowed: a folder with the mark %2</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>%1 is no foreman; only a foreman may do that</source>
+            <translation>%1 ist kein Meister; das darf nur ein Meister</translation>
+        </message>
+        <message>
+            <source>%1 is no picture; allowed: JPEG or PNG</source>
+            <translation>%1 ist kein Bild; erlaubt: JPEG oder PNG</translation>
+        </message>
+        <message>
+            <source>%1 is not UTF-8; allowed: %2</source>
+            <translation>%1 ist nicht UTF-8; erlaubt: %2</translation>
+        </message>
+        <message>
+            <source>%1 is not a division above zero %2</source>
+            <translation>%1 ist kein Strich über null %2</translation>
+        </message>
+        <message>
+            <source>%1 is not a number; allowed %2 to %3</source>
+            <translation>%1 ist keine Zahl; erlaubt %2 bis %3</translation>
+        </message>
+        <message>
+            <source>%1 is not a number; allowed: %2, decimals after a dot</source>
+            <translation>%1 ist keine Zahl; erlaubt: %2, Dezimalen nach einem Punkt</translation>
+        </message>
+        <message>
+            <source>%1 is not a text</source>
+            <translation>%1 ist kein Text</translation>
+        </message>
+        <message>
+            <source>%1 is not a whole number; allowed %2 to %3</source>
+            <translation>%1 ist keine ganze Zahl; erlaubt %2 bis %3</translation>
+        </message>
+        <message>
+            <source>%1 is not a whole number; allowed: %2 to %3</source>
+            <translation>%1 ist keine ganze Zahl; erlaubt: %2 bis %3</translation>
+        </message>
+        <message>
+            <source>%1 is not above %2</source>
+            <translation>%1 liegt nicht über %2</translation>
+        </message>
+        <message>
+            <source>%1 is not above from_C %2</source>
+            <translation>%1 liegt nicht über from_C %2</translation>
+        </message>
+        <message>
+            <source>%1 is not above from_mm %2</source>
+            <translation>%1 liegt nicht über from_mm %2</translation>
+        </message>
+        <message>
+            <source>%1 is not above the one before</source>
+            <translation>%1 liegt nicht über dem davor</translation>
+        </message>
+        <message>
+            <source>%1 is not an object</source>
+            <translation>%1 ist kein Objekt</translation>
+        </message>
+        <message>
+            <source>%1 is not below the pressure %2 it belongs to</source>
+            <translation>%1 liegt nicht unter dem Druck %2, zu dem es gehört</translation>
+        </message>
+        <message>
+            <source>%1 is not in this log</source>
+            <translation>%1 ist nicht in diesem Logbuch</translation>
+        </message>
+        <message>
+            <source>%1 is not the header; expected reading,force_N (or reading_mm)</source>
+            <translation>%1 ist nicht die Kopfzeile; erwartet: reading,force_N (oder reading_mm)</translation>
+        </message>
+        <message>
+            <source>%1 is not the header; expected reading,force_N (or reading_mm), with a comma, not a semicolon</source>
+            <translation>%1 ist nicht die Kopfzeile; erwartet: reading,force_N (oder reading_mm), mit Komma, nicht mit Strichpunkt</translation>
+        </message>
+        <message>
+            <source>%1 is not there; allowed: %2</source>
+            <translation>%1 ist nicht da; erlaubt: %2</translation>
         </message>
         <message>
             <source>%1 is not too far: %2.</source>
             <translation>%1 ist nicht zu weit: %2.</translation>
         </message>
         <message>
+            <source>%1 is not true or false</source>
+            <translation>%1 ist weder wahr noch falsch (true, false)</translation>
+        </message>
+        <message>
             <source>%1 is open</source>
             <translation>%1 ist offen</translation>
         </message>
         <message>
+            <source>%1 is out of range; allowed: %2</source>
+            <translation>%1 liegt außerhalb; erlaubt: %2</translation>
+        </message>
+        <message>
+            <source>%1 is outside %2 to %3</source>
+            <translation>%1 liegt außerhalb %2 bis %3</translation>
+        </message>
+        <message>
+            <source>%1 is outside %2 to %3%4</source>
+            <translation>%1 liegt außerhalb %2 bis %3%4</translation>
+        </message>
+        <message>
             <source>%1 is outside %2.</source>
             <translation>%1 ist außerhalb: %2.</translation>
+        </message>
+        <message>
+            <source>%1 is outside 0 to 100000</source>
+            <translation>%1 liegt außerhalb 0 bis 100000</translation>
+        </message>
+        <message>
+            <source>%1 is separated by semicolons; expected a comma between the two values and a decimal point in each</source>
+            <translation>%1 ist mit Strichpunkten getrennt; erwartet: ein Komma zwischen den zwei Werten und in jedem ein Dezimalpunkt</translation>
+        </message>
+        <message>
+            <source>%1 is separated by tabs; expected a comma between the two values</source>
+            <translation>%1 ist mit Tabulatoren getrennt; erwartet: ein Komma zwischen den zwei Werten</translation>
+        </message>
+        <message>
+            <source>%1 is the last foreman; somebody else must become one first</source>
+            <translation>%1 ist der letzte Meister; erst muss ein anderer Meister werden</translation>
+        </message>
+        <message>
+            <source>%1 is to be repaired</source>
+            <translation>%1 ist nachzubessern</translation>
         </message>
         <message>
             <source>%1 is too cold: %2.</source>
@@ -176,12 +652,24 @@
             <translation>%1 Schweißungen</translation>
         </message>
         <message>
+            <source>%1 joints can't be read and may hold it, too. %2</source>
+            <translation>%1 Schweißungen sind nicht lesbar und können sie auch enthalten. %2</translation>
+        </message>
+        <message>
             <source>%1 joints were broken off when the program ended.</source>
             <translation>Abgebrochen, als das Programm endete: %1 Schweißungen.</translation>
         </message>
         <message>
+            <source>%1 joints, mean %2</source>
+            <translation>%1 Schweißungen, Mittel %2</translation>
+        </message>
+        <message>
             <source>%1 kept</source>
             <translation>Fotos: %1</translation>
+        </message>
+        <message>
+            <source>%1 leaves a gap after %2</source>
+            <translation>%1 lässt eine Lücke nach %2</translation>
         </message>
         <message>
             <source>%1 missing or altered</source>
@@ -212,6 +700,26 @@
             <translation>%1 mm, Formel</translation>
         </message>
         <message>
+            <source>%1 ms can't be confirmed: allowed is one value from 0 to 12 h</source>
+            <translation>%1 ms lassen sich nicht bestätigen: erlaubt ist ein Wert von 0 bis 12 h</translation>
+        </message>
+        <message>
+            <source>%1 ms earlier is not allowed: 1 to 10000 ms in all</source>
+            <translation>%1 ms früher ist nicht erlaubt: 1 bis 10000 ms insgesamt</translation>
+        </message>
+        <message>
+            <source>%1 names no last day; allowed: as in "PE-HD, PP 3-20 mm until 2031-06-30"</source>
+            <translation>%1 nennt keinen letzten Tag; erlaubt: wie „PE-HD, PP 3-20 mm bis 2031-06-30“</translation>
+        </message>
+        <message>
+            <source>%1 needs %2 at the spring, with drag and preload, above %3, the most that bench %4 can hold</source>
+            <translation>%1 braucht %2 an der Feder, mit Schleppkraft und Vorlast: über %3, mehr kann Bank %4 nicht halten</translation>
+        </message>
+        <message>
+            <source>%1 needs %2 at the spring, with drag and preload, below %3, the least that bench %4 holds steadily: weld an offcut beside it, or pair seams</source>
+            <translation>%1 braucht %2 an der Feder, mit Schleppkraft und Vorlast: unter %3, weniger hält Bank %4 nicht ruhig. Ein Reststück danebenschweißen oder Nähte paaren</translation>
+        </message>
+        <message>
             <source>%1 of %2</source>
             <translation>%1 von %2</translation>
         </message>
@@ -220,8 +728,16 @@
             <translation>%1 von %2 bestätigt</translation>
         </message>
         <message>
+            <source>%1 of %2 cracked</source>
+            <translation>%1 von %2 gerissen</translation>
+        </message>
+        <message>
             <source>%1 of %2 s</source>
             <translation>%1 von %2 s</translation>
+        </message>
+        <message>
+            <source>%1 of %2 seams are made</source>
+            <translation>%1 von %2 Nähten sind gemacht</translation>
         </message>
         <message>
             <source>%1 of %2 values</source>
@@ -236,12 +752,60 @@
             <translation>%1 von mindestens %2 Ziffern.</translation>
         </message>
         <message>
+            <source>%1 of job %2</source>
+            <translation>%1 von Auftrag %2</translation>
+        </message>
+        <message>
             <source>%1 of them</source>
             <translation>gesamt %1</translation>
         </message>
         <message>
+            <source>%1 overlaps the row that ends at %2</source>
+            <translation>%1 überlappt die Zeile, die bei %2 endet</translation>
+        </message>
+        <message>
+            <source>%1 photo is not what was kept: %2</source>
+            <translation>%1 Foto ist nicht mehr, was abgelegt wurde: %2</translation>
+        </message>
+        <message>
+            <source>%1 photos are not what was kept: %2</source>
+            <translation>%1 Fotos sind nicht mehr, was abgelegt wurde: %2</translation>
+        </message>
+        <message>
+            <source>%1 planned</source>
+            <translation>%1 eingeplant</translation>
+        </message>
+        <message>
+            <source>%1 points are more than %2</source>
+            <translation>%1 Punkte sind mehr als %2</translation>
+        </message>
+        <message>
             <source>%1 points, due on %2</source>
             <translation>Punkte: %1, fällig am %2</translation>
+        </message>
+        <message>
+            <source>%1 points; a line with its uncertainty needs 3 or more</source>
+            <translation>%1 Punkte; eine Gerade mit ihrer Unsicherheit braucht 3 oder mehr</translation>
+        </message>
+        <message>
+            <source>%1 prepares seam %2 on bench %3, and locks it by %4.</source>
+            <translation>%1 bereitet Naht %2 auf Bank %3 vor und sperrt bis %4.</translation>
+        </message>
+        <message>
+            <source>%1 reading %2 %3 is above %4 %5, the end of the scale of bench %6: the seam needs %7, with a drag of %8 the scale shows up to %9</source>
+            <translation>%1: Skalenwert %2 %3 liegt über %4 %5, dem Ende der Skala von Bank %6: die Naht braucht %7, mit einer Schleppkraft von %8 zeigt die Skala bis %9</translation>
+        </message>
+        <message>
+            <source>%1 reading %2 %3 is outside %4 to %5 %6, the readings that the calibration of bench %7 covers</source>
+            <translation>%1: Skalenwert %2 %3 liegt außerhalb %4 bis %5 %6, dem kalibrierten Bereich von Bank %7</translation>
+        </message>
+        <message>
+            <source>%1 readings and %2 forces; they must be as many</source>
+            <translation>%1 Skalenwerte und %2 Kräfte; es müssen gleich viele sein</translation>
+        </message>
+        <message>
+            <source>%1 releases seam %2 on bench %3.</source>
+            <translation>%1 spannt Naht %2 auf Bank %3 aus.</translation>
         </message>
         <message>
             <source>%1 rows</source>
@@ -252,6 +816,10 @@
             <translation>%1 Zeilen sind noch nicht gespeichert</translation>
         </message>
         <message>
+            <source>%1 rows stand in the spill file and %2 in memory only: %3</source>
+            <translation>%1 Zeilen stehen in der Auffangdatei und %2 nur im Speicher: %3</translation>
+        </message>
+        <message>
             <source>%1 s</source>
             <translation>%1 s</translation>
         </message>
@@ -260,8 +828,32 @@
             <translation>noch %1 s</translation>
         </message>
         <message>
+            <source>%1 seams are kept.</source>
+            <translation>%1 Nähte sind gespeichert.</translation>
+        </message>
+        <message>
+            <source>%1 seams; allowed: up to %2</source>
+            <translation>%1 Nähte; erlaubt: bis %2</translation>
+        </message>
+        <message>
             <source>%1 set</source>
             <translation>Soll %1</translation>
+        </message>
+        <message>
+            <source>%1 sheets given, a butt weld joins 2</source>
+            <translation>%1 Tafeln angegeben, eine Stumpfschweißung verbindet 2</translation>
+        </message>
+        <message>
+            <source>%1 sheets instead of 2</source>
+            <translation>%1 Tafeln statt 2</translation>
+        </message>
+        <message>
+            <source>%1 springs are outside 1 to %2</source>
+            <translation>%1 Federn liegen außerhalb 1 bis %2</translation>
+        </message>
+        <message>
+            <source>%1 stays at seam %2 on bench %3, to the lock at %4.</source>
+            <translation>%1 bleibt an Naht %2 auf Bank %3, bis gesperrt ist um %4.</translation>
         </message>
         <message>
             <source>%1 steps</source>
@@ -270,6 +862,10 @@
         <message>
             <source>%1 things are to be put right before it can be kept.</source>
             <translation>Vor dem Übernehmen in Ordnung zu bringen: %1.</translation>
+        </message>
+        <message>
+            <source>%1 things are to be put right in the file.</source>
+            <translation>%1 Stellen der Datei sind zu berichtigen.</translation>
         </message>
         <message>
             <source>%1 things to put right</source>
@@ -300,12 +896,24 @@
             <translation>%1 bis %2 s</translation>
         </message>
         <message>
+            <source>%1 to %2 signs on one line</source>
+            <translation>%1 bis %2 Zeichen auf einer Zeile</translation>
+        </message>
+        <message>
             <source>%1 to %2 °C</source>
             <translation>%1 bis %2 °C</translation>
         </message>
         <message>
+            <source>%1 to %2 °C, aim %3 °C</source>
+            <translation>%1 bis %2 °C, Ziel %3 °C</translation>
+        </message>
+        <message>
             <source>%1 took %2: out of limits. Let it cool, or cut it out.</source>
             <translation>%1 %2: außerhalb. Abkühlen lassen oder austrennen.</translation>
+        </message>
+        <message>
+            <source>%1 values</source>
+            <translation>%1 Werte</translation>
         </message>
         <message>
             <source>%1 values are attested.</source>
@@ -320,6 +928,18 @@
             <translation>Werte: %1 aus %2.</translation>
         </message>
         <message>
+            <source>%1 was cut out</source>
+            <translation>%1 wurde ausgetrennt</translation>
+        </message>
+        <message>
+            <source>%1 was meant for step %2, the last one is %3</source>
+            <translation>%1 galt Schritt %2, der letzte ist %3</translation>
+        </message>
+        <message>
+            <source>%1 was stopped</source>
+            <translation>%1 wurde abgebrochen</translation>
+        </message>
+        <message>
             <source>%1 welds at a virtual bench; %2 within limits and with a joint that bends.</source>
             <translation>%1 Schweißungen an einer virtuellen Bank; %2 in den Grenzen und mit biegbarer Naht.</translation>
         </message>
@@ -328,12 +948,32 @@
             <translation>%1 Schweißungen. Antippen zeigt sie noch einmal.</translation>
         </message>
         <message>
+            <source>%1 would leave %2 % of the cooling time; allowed at least %3 %</source>
+            <translation>%1 ließe %2 % der Abkühlzeit übrig; erlaubt mindestens %3 %</translation>
+        </message>
+        <message>
             <source>%1 °C</source>
             <translation>%1 °C</translation>
         </message>
         <message>
+            <source>%1 · %2</source>
+            <translation>%1 · %2</translation>
+        </message>
+        <message>
             <source>%1 · %2 · %3</source>
             <translation>%1 · %2 · %3</translation>
+        </message>
+        <message>
+            <source>%1 · at work: %2</source>
+            <translation>%1 · an der Bank: %2</translation>
+        </message>
+        <message>
+            <source>%1 · bench %2 · %3</source>
+            <translation>%1 · Bank %2 · %3</translation>
+        </message>
+        <message>
+            <source>%1%2 IS NOT NULL</source>
+            <translation type="unfinished" />
         </message>
         <message>
             <source>%1%2. Shop %3.</source>
@@ -348,8 +988,20 @@
             <translation>%1, %2 %3</translation>
         </message>
         <message>
+            <source>%1, %2 joints</source>
+            <translation>%1, %2 Schweißungen</translation>
+        </message>
+        <message>
+            <source>%1, %2 mm</source>
+            <translation>%1, %2 mm</translation>
+        </message>
+        <message>
             <source>%1, %2 mm thick, %3 mm long</source>
             <translation>%1, %2 mm dick, %3 mm lang</translation>
+        </message>
+        <message>
+            <source>%1, %2 mm, %3 mm long</source>
+            <translation>%1, %2 mm, %3 mm lang</translation>
         </message>
         <message>
             <source>%1, %2 mm: %3.</source>
@@ -368,6 +1020,10 @@
             <translation>%1, %2-mal</translation>
         </message>
         <message>
+            <source>%1, %2, %3</source>
+            <translation>%1, %2, %3</translation>
+        </message>
+        <message>
             <source>%1, and %2 more.</source>
             <translation>%1, weitere: %2.</translation>
         </message>
@@ -378,6 +1034,10 @@
         <message>
             <source>%1, by PIN</source>
             <translation>%1, mit PIN</translation>
+        </message>
+        <message>
+            <source>%1, cut to half: full load only after the whole time</source>
+            <translation>%1, halbiert: volle Last erst nach der ganzen Zeit</translation>
         </message>
         <message>
             <source>%1, edition %2</source>
@@ -416,6 +1076,14 @@
             <translation>%1, Grenze %2</translation>
         </message>
         <message>
+            <source>%1, line %2, %3: %4</source>
+            <translation>%1, Zeile %2, %3: %4</translation>
+        </message>
+        <message>
+            <source>%1, line %2: %3</source>
+            <translation>%1, Zeile %2: %3</translation>
+        </message>
+        <message>
             <source>%1, maker</source>
             <translation>%1, Hersteller</translation>
         </message>
@@ -424,8 +1092,16 @@
             <translation>%1, Werkstoff</translation>
         </message>
         <message>
+            <source>%1, n %2: the log holds another event there</source>
+            <translation>%1, n %2: im Logbuch steht dort ein anderes Ereignis</translation>
+        </message>
+        <message>
             <source>%1, no PIN</source>
             <translation>%1, ohne PIN</translation>
+        </message>
+        <message>
+            <source>%1, no interval: too few coupons, or too much scatter</source>
+            <translation>%1, ohne Bereich: zu wenige Proben oder zu viel Streuung</translation>
         </message>
         <message>
             <source>%1, skin %2 °C</source>
@@ -448,6 +1124,14 @@
             <translation>%1, bis %2</translation>
         </message>
         <message>
+            <source>%1, with 95 % between %2 and %3</source>
+            <translation>%1, mit 95 % zwischen %2 und %3</translation>
+        </message>
+        <message>
+            <source>%1-wal: is damaged, and whole transactions stand behind that</source>
+            <translation>%1-wal: ist beschädigt, und dahinter stehen ganze Einträge</translation>
+        </message>
+        <message>
             <source>%1. %2</source>
             <translation>%1. %2</translation>
         </message>
@@ -460,6 +1144,10 @@
             <translation>%1. Abkühlen lassen oder austrennen.</translation>
         </message>
         <message>
+            <source>%1.txt: can't be brought to disk</source>
+            <translation>%1.txt: lässt sich nicht auf die Platte bringen</translation>
+        </message>
+        <message>
             <source>%1: %2</source>
             <translation>%1: %2</translation>
         </message>
@@ -470,6 +1158,10 @@
         <message>
             <source>%1: %2 s before</source>
             <translation>%1: %2 s vorher</translation>
+        </message>
+        <message>
+            <source>%1: %2 seams for job %3</source>
+            <translation>%1: %2 Nähte für Auftrag %3</translation>
         </message>
         <message>
             <source>%1: after %2 s</source>
@@ -556,14 +1248,6 @@
             <translation>, Chargen %1</translation>
         </message>
         <message>
-            <source>, cut to half: full load only after the whole time</source>
-            <translation>, halbiert: volle Last erst nach der ganzen Zeit</translation>
-        </message>
-        <message>
-            <source>, last entry %1</source>
-            <translation>, letzter Eintrag %1</translation>
-        </message>
-        <message>
             <source>, preload %1</source>
             <translation>, Vorlast %1</translation>
         </message>
@@ -578,6 +1262,10 @@
         <message>
             <source>. %1.</source>
             <translation>. %1.</translation>
+        </message>
+        <message>
+            <source>0.5 mm, as for pipe up to 355 mm; for sheet from memory</source>
+            <translation>0,5 mm, wie für Rohr bis 355 mm; für Tafeln aus dem Kopf</translation>
         </message>
         <message>
             <source>1 class of air temperature</source>
@@ -604,6 +1292,10 @@
             <translation>Vor dem Übernehmen in Ordnung zu bringen: 1.</translation>
         </message>
         <message>
+            <source>1 thing is to be put right in the file.</source>
+            <translation>Eine Stelle der Datei ist zu berichtigen.</translation>
+        </message>
+        <message>
             <source>1 thing to put right</source>
             <translation>In Ordnung zu bringen: 1</translation>
         </message>
@@ -616,12 +1308,20 @@
             <translation>1 bis %1 Zeichen, mit der Tastatur.</translation>
         </message>
         <message>
+            <source>1 value</source>
+            <translation>1 Wert</translation>
+        </message>
+        <message>
             <source>10 s are over</source>
             <translation>10 s sind um</translation>
         </message>
         <message>
             <source>100, 125, 150, 200 %</source>
             <translation>100, 125, 150, 200 %</translation>
+        </message>
+        <message>
+            <source>25 mm of PE-HD: more than five minutes of soak, and half an hour of cooling under pressure. Read the scale again each time it is due; it falls for a long while.</source>
+            <translation>25 mm PE-HD: mehr als fünf Minuten Anwärmen und eine halbe Stunde Abkühlen unter Druck. Die Skala jedes Mal ablesen, wenn es fällig ist; sie fällt lange.</translation>
         </message>
         <message>
             <source>3 places</source>
@@ -632,16 +1332,16 @@
             <translation>vor 4 s</translation>
         </message>
         <message>
+            <source>60 to 130 % of the target: our judgement</source>
+            <translation>60 bis 130 % des Solls: unser Urteil</translation>
+        </message>
+        <message>
             <source>95 %</source>
             <translation>95 %</translation>
         </message>
         <message>
             <source>: </source>
             <translation>: </translation>
-        </message>
-        <message>
-            <source>: made %1</source>
-            <translation>: Stand %1</translation>
         </message>
         <message>
             <source>: read it at %1</source>
@@ -660,28 +1360,8 @@
             <translation>; nach heutigen Regeln: %1</translation>
         </message>
         <message>
-            <source>; calibrated %1, due %2</source>
-            <translation>; kalibriert %1, fällig %2</translation>
-        </message>
-        <message>
-            <source>; cooling </source>
-            <translation>; Abkühlen </translation>
-        </message>
-        <message>
             <source>; cut to half: full load only after the whole time</source>
             <translation>; halbiert: volle Last erst nach der ganzen Zeit</translation>
-        </message>
-        <message>
-            <source>; its document is not in the log, so there are no actual forces</source>
-            <translation>; ihr Dokument ist nicht im Logbuch, daher keine Ist-Kräfte</translation>
-        </message>
-        <message>
-            <source>; plan replaced </source>
-            <translation>; Plan ersetzt </translation>
-        </message>
-        <message>
-            <source>; scale in %1 from %2, %3</source>
-            <translation>; Skala in %1 ab %2, %3</translation>
         </message>
         <message>
             <source>; ± %1 at %2 %3 (95 %)</source>
@@ -704,8 +1384,36 @@
             <translation>Eine Bank wird im Namen eines Meisters übernommen.</translation>
         </message>
         <message>
+            <source>A bend test has no factor. What it must reach is in your standard.</source>
+            <translation>Ein Biegeversuch hat keinen Faktor. Was er erreichen muss, steht in Ihrer Norm.</translation>
+        </message>
+        <message>
+            <source>A call in soak</source>
+            <translation>Ein Anruf beim Anwärmen</translation>
+        </message>
+        <message>
+            <source>A clean plate</source>
+            <translation>Ein sauberes Heizelement</translation>
+        </message>
+        <message>
+            <source>A cold plate melts less in the same time, and the display does not know its own faces. Measure them.</source>
+            <translation>Ein kaltes Heizelement schmilzt in gleicher Zeit weniger, und die Anzeige kennt die eigenen Flächen nicht. Nachmessen.</translation>
+        </message>
+        <message>
+            <source>A door stands open</source>
+            <translation>Eine Tür steht offen</translation>
+        </message>
+        <message>
+            <source>A few words, by the keyboard.</source>
+            <translation>Ein paar Worte, mit der Tastatur.</translation>
+        </message>
+        <message>
             <source>A fifth bench is one too many: 4 are allowed.</source>
             <translation>Eine fünfte Bank ist zu viel: 4 sind erlaubt.</translation>
+        </message>
+        <message>
+            <source>A first good weld</source>
+            <translation>Eine erste gute Schweißung</translation>
         </message>
         <message>
             <source>A first row</source>
@@ -714,6 +1422,30 @@
         <message>
             <source>A foreman comes first, enters the others and seals the day.</source>
             <translation>Erst kommt ein Meister; er trägt die anderen ein und versiegelt den Tag.</translation>
+        </message>
+        <message>
+            <source>A hand leaves grease and sweat, and melt does not join over them.</source>
+            <translation>Eine Hand hinterlässt Fett und Schweiß, und darüber verbindet sich Schmelze nicht.</translation>
+        </message>
+        <message>
+            <source>A job without a name</source>
+            <translation>Ein Auftrag ohne Namen</translation>
+        </message>
+        <message>
+            <source>A job's seams, and what is made of each.</source>
+            <translation>Die Nähte eines Auftrags und was aus jeder wurde.</translation>
+        </message>
+        <message>
+            <source>A joint that is let go warm bends by its own weight and can open in the middle.</source>
+            <translation>Eine Schweißung, die warm losgelassen wird, biegt sich unter ihrem Gewicht und kann in der Mitte aufgehen.</translation>
+        </message>
+        <message>
+            <source>A kilogram of force is nearly ten newtons: the wrong one is off by a factor that anybody can see who asks whether the reading can be right.</source>
+            <translation>Ein Kilogramm Kraft sind fast zehn Newton: das falsche liegt um einen Faktor daneben, den jeder sieht, der fragt, ob der Skalenwert stimmen kann.</translation>
+        </message>
+        <message>
+            <source>A lock that gives way</source>
+            <translation>Eine Sperre, die nachgibt</translation>
         </message>
         <message>
             <source>A melt flow rate is outside the printed ranges.</source>
@@ -728,16 +1460,36 @@
             <translation>Ein Foto</translation>
         </message>
         <message>
+            <source>A plate can be right in the middle and cold at one end. Measure it front, middle and back, and watch the bead along the whole seam.</source>
+            <translation>Ein Heizelement kann in der Mitte stimmen und an einem Ende kalt sein. Vorn, Mitte und hinten messen, und die Wulst längs der ganzen Naht beobachten.</translation>
+        </message>
+        <message>
             <source>A plate's rate stands in the record as not calibrated.</source>
             <translation>Eine Rate vom Schild steht im Protokoll als nicht kalibriert.</translation>
+        </message>
+        <message>
+            <source>A scale that does not start at zero</source>
+            <translation>Eine Skala, die nicht bei null beginnt</translation>
         </message>
         <message>
             <source>A screen can't teach the feel of a wheel. That comes at the bench.</source>
             <translation>Ein Bildschirm lehrt nicht das Gefühl im Handrad. Das kommt an der Bank.</translation>
         </message>
         <message>
+            <source>A seam leads to the joint that decides.</source>
+            <translation>Eine Naht führt zur Schweißung, die entscheidet.</translation>
+        </message>
+        <message>
+            <source>A seam of a job</source>
+            <translation>Eine Naht eines Auftrags</translation>
+        </message>
+        <message>
             <source>A sheet slipped</source>
             <translation>Tafel verrutscht</translation>
+        </message>
+        <message>
+            <source>A spring that is still loaded throws the bars open. Bring the force to zero first where the bench asks for it, then ease the clamps. Two springs are stiff: they lose twice as much as one when the sheets close up, so read again; and a jerk on them costs melt that one soft spring would spare.</source>
+            <translation>Eine noch gespannte Feder wirft die Balken auf. Wo die Bank es verlangt, erst die Kraft auf null, dann die Klemmen lockern. Zwei Federn sind steif: sie verlieren doppelt so viel wie eine, wenn die Tafeln nachrücken, also wieder ablesen; und ein Ruck kostet Schmelze, die eine weiche Feder schont.</translation>
         </message>
         <message>
             <source>A trial joint is welded first, tested, and released by the supervisor.</source>
@@ -758,6 +1510,14 @@
         <message>
             <source>A wrong tap</source>
             <translation>Falsch getippt</translation>
+        </message>
+        <message>
+            <source>Above its window the melt is damaged and strings on the plate, however fine the bead looks.</source>
+            <translation>Über ihrem Bereich wird die Schmelze geschädigt und zieht Fäden am Heizelement, so schön die Wulst auch aussieht.</translation>
+        </message>
+        <message>
+            <source>Above the required %1, with all its interval.</source>
+            <translation>Über den verlangten %1, mit dem ganzen Bereich.</translation>
         </message>
         <message>
             <source>Accept</source>
@@ -808,6 +1568,14 @@
             <translation>Spalte dazu</translation>
         </message>
         <message>
+            <source>After the lock the wheel was let back while the joint was soft: %1, at least %2.</source>
+            <translation>Nach dem Sperren wurde das Handrad zurückgedreht, als die Schweißung weich war: %1, mindestens %2.</translation>
+        </message>
+        <message>
+            <source>Air between face and plate keeps the heat away, so the melt stays thin and its skin cools.</source>
+            <translation>Luft zwischen Fläche und Heizelement hält die Wärme fern; die Schmelze bleibt dünn und ihre Haut kühlt ab.</translation>
+        </message>
+        <message>
             <source>Align</source>
             <translation>Angleichen</translation>
         </message>
@@ -820,8 +1588,16 @@
             <translation>Angleichwulst</translation>
         </message>
         <message>
+            <source>Alignment takes longer than it did: often a cold or a dirty plate. Measure it on its face, and wipe it.</source>
+            <translation>Angleichen dauert länger als früher: oft ist das Heizelement kalt oder schmutzig. Auf der Fläche messen und abwischen.</translation>
+        </message>
+        <message>
             <source>All</source>
             <translation>Alle</translation>
+        </message>
+        <message>
+            <source>All are out at %1. It can't be earlier.</source>
+            <translation>Alles ist um %1 heraus. Früher geht es nicht.</translation>
         </message>
         <message>
             <source>All days</source>
@@ -830,6 +1606,10 @@
         <message>
             <source>All done</source>
             <translation>Alles fertig</translation>
+        </message>
+        <message>
+            <source>All hands are full so long. </source>
+            <translation>Alle Hände sind so lange voll. </translation>
         </message>
         <message>
             <source>All is as it may be. It is kept by a foreman's PIN.</source>
@@ -856,6 +1636,14 @@
             <translation>Erlaubt: %1.</translation>
         </message>
         <message>
+            <source>An edge that leans melts at the top first. Both beads end alignment, not the one that is seen.</source>
+            <translation>Eine geneigte Kante schmilzt oben zuerst. Beide Wülste beenden das Angleichen, nicht nur die, die man sieht.</translation>
+        </message>
+        <message>
+            <source>An edge was touched after it was planed, %1.</source>
+            <translation>Eine Kante wurde nach dem Hobeln berührt, %1.</translation>
+        </message>
+        <message>
             <source>An estimate. It explains a weld and judges none; the procedure's limits decide.</source>
             <translation>Eine Schätzung: erklärt, urteilt nicht; es gelten die Grenzen der Anweisung.</translation>
         </message>
@@ -868,8 +1656,16 @@
             <translation>Weitere Bank</translation>
         </message>
         <message>
+            <source>Another bench, another order</source>
+            <translation>Andere Bank, andere Folge</translation>
+        </message>
+        <message>
             <source>Another class</source>
             <translation>Weitere Klasse</translation>
+        </message>
+        <message>
+            <source>Another coupon</source>
+            <translation>Noch eine Probe</translation>
         </message>
         <message>
             <source>Another gap</source>
@@ -920,6 +1716,10 @@
             <translation>Antwort auf Signal</translation>
         </message>
         <message>
+            <source>Anybody may look. What is kept takes a foreman's PIN.</source>
+            <translation>Jeder darf schauen. Gespeichert wird mit der PIN eines Meisters.</translation>
+        </message>
+        <message>
             <source>As before</source>
             <translation>Wie vorher</translation>
         </message>
@@ -930,6 +1730,10 @@
         <message>
             <source>As measured, both the same.</source>
             <translation>Wie gemessen, beide gleich.</translation>
+        </message>
+        <message>
+            <source>As measured, in millimetres.</source>
+            <translation>Wie gemessen, in Millimetern.</translation>
         </message>
         <message>
             <source>As planned</source>
@@ -964,6 +1768,10 @@
             <translation>Doch bestätigen</translation>
         </message>
         <message>
+            <source>Attested values of %1</source>
+            <translation>Bestätigte Werte von %1</translation>
+        </message>
+        <message>
             <source>Back</source>
             <translation>Hinten</translation>
         </message>
@@ -976,8 +1784,20 @@
             <translation>Zurück zur Bank</translation>
         </message>
         <message>
+            <source>Back to the charts</source>
+            <translation>Zu den Karten</translation>
+        </message>
+        <message>
+            <source>Back to the jobs</source>
+            <translation>Zu den Aufträgen</translation>
+        </message>
+        <message>
             <source>Back to the log</source>
             <translation>Zum Logbuch</translation>
+        </message>
+        <message>
+            <source>Back to the shop</source>
+            <translation>Zum Betrieb</translation>
         </message>
         <message>
             <source>Back to the weld</source>
@@ -996,6 +1816,18 @@
             <translation>Balken sind auf</translation>
         </message>
         <message>
+            <source>Batch, sheet 1</source>
+            <translation>Charge, Tafel 1</translation>
+        </message>
+        <message>
+            <source>Batch, sheet 2</source>
+            <translation>Charge, Tafel 2</translation>
+        </message>
+        <message>
+            <source>Batches of sheet</source>
+            <translation>Chargen der Tafeln</translation>
+        </message>
+        <message>
             <source>Bead all along? Turn down to %1 and lock.</source>
             <translation>Wulst überall? Auf %1 herunterdrehen, sperren.</translation>
         </message>
@@ -1012,8 +1844,24 @@
             <translation>Wulst fehlt an einem Ende</translation>
         </message>
         <message>
+            <source>Bead places</source>
+            <translation>Wulststellen</translation>
+        </message>
+        <message>
             <source>Bead width</source>
             <translation>Wulstbreite</translation>
+        </message>
+        <message>
+            <source>Before anything presses, read the scale without force. What it shows then is wrong with every reading that follows.</source>
+            <translation>Bevor etwas drückt, die Skala ohne Kraft ablesen. Was sie dann zeigt, ist an jedem späteren Skalenwert falsch.</translation>
+        </message>
+        <message>
+            <source>Before the bead stands the faces do not touch everywhere, so a clock that runs from first contact ends soak too soon: the melt is thin.</source>
+            <translation>Bevor die Wulst steht, berühren die Flächen nicht überall; eine Uhr ab der ersten Berührung beendet das Anwärmen zu früh: die Schmelze ist dünn.</translation>
+        </message>
+        <message>
+            <source>Before you set a reading, ask whether it can be right: about how much force does such a seam take, and what does the scale say to that?</source>
+            <translation>Vor dem Einstellen fragen, ob der Skalenwert stimmen kann: Wie viel Kraft braucht so eine Naht etwa, und was sagt die Skala dazu?</translation>
         </message>
         <message>
             <source>Begin</source>
@@ -1028,12 +1876,40 @@
             <translation>Unten +</translation>
         </message>
         <message>
+            <source>Below the required %1.</source>
+            <translation>Unter den verlangten %1.</translation>
+        </message>
+        <message>
             <source>Below −</source>
             <translation>Unten −</translation>
         </message>
         <message>
             <source>Bench</source>
             <translation>Bank</translation>
+        </message>
+        <message>
+            <source>Bench "%1" at place %2: a place is 1 to %3</source>
+            <translation>Bank „%1“ auf Platz %2: ein Platz ist 1 bis %3</translation>
+        </message>
+        <message>
+            <source>Bench "%1" can't have place %2: bench "%3" has it; each of 1 to %4 is given once</source>
+            <translation>Bank „%1“ kann nicht Platz %2 haben: den hat Bank „%3“; jeder von 1 bis %4 wird einmal vergeben</translation>
+        </message>
+        <message>
+            <source>Bench "%1" is in the shift already, at place %2</source>
+            <translation>Bank „%1“ ist schon in der Schicht, auf Platz %2</translation>
+        </message>
+        <message>
+            <source>Bench "%1" is not in the shift</source>
+            <translation>Bank „%1“ ist nicht in der Schicht</translation>
+        </message>
+        <message>
+            <source>Bench "%1" would be number %2: a shift has 1 to %3 benches</source>
+            <translation>Bank „%1“ wäre Nummer %2: eine Schicht hat 1 bis %3 Bänke</translation>
+        </message>
+        <message>
+            <source>Bench "%1": %2</source>
+            <translation>Bank „%1“: %2</translation>
         </message>
         <message>
             <source>Bench %1</source>
@@ -1056,8 +1932,32 @@
             <translation>Bank %1 ist frei. Fertige Nähte werden gelesen.</translation>
         </message>
         <message>
+            <source>Bench %1 is taken so long. </source>
+            <translation>Bank %1 ist so lange belegt. </translation>
+        </message>
+        <message>
+            <source>Bench %1: %2</source>
+            <translation>Bank %1: %2</translation>
+        </message>
+        <message>
             <source>Benches</source>
             <translation>Bänke</translation>
+        </message>
+        <message>
+            <source>Benches %1 are taken so long. </source>
+            <translation>Die Bänke %1 sind so lange belegt. </translation>
+        </message>
+        <message>
+            <source>Bend angle [°]</source>
+            <translation>Biegewinkel [°]</translation>
+        </message>
+        <message>
+            <source>Bend coupon %1</source>
+            <translation>Biegeprobe %1</translation>
+        </message>
+        <message>
+            <source>Bend coupon %1.</source>
+            <translation>Biegeprobe %1.</translation>
         </message>
         <message>
             <source>Bend test, front to back: the joint bends everywhere.</source>
@@ -1066,6 +1966,14 @@
         <message>
             <source>Bend test, front to back: the joint breaks.</source>
             <translation>Biegeversuch, vorn bis hinten: Die Naht bricht.</translation>
+        </message>
+        <message>
+            <source>Bent, of a joint</source>
+            <translation>Gebogen, Schweißung</translation>
+        </message>
+        <message>
+            <source>Bent, of a trial</source>
+            <translation>Gebogen, Versuch</translation>
         </message>
         <message>
             <source>Beside the weld</source>
@@ -1104,8 +2012,20 @@
             <translation>Von ruhiger Hand</translation>
         </message>
         <message>
+            <source>By the batch</source>
+            <translation>Nach Charge</translation>
+        </message>
+        <message>
+            <source>By the joint</source>
+            <translation>Nach Schweißung</translation>
+        </message>
+        <message>
             <source>By the rules now: %1</source>
             <translation>Nach heutigen Regeln: %1</translation>
+        </message>
+        <message>
+            <source>By which procedure was the trial welded?</source>
+            <translation>Nach welcher Anweisung wurde der Versuch geschweißt?</translation>
         </message>
         <message>
             <source>CSV or JSON of these</source>
@@ -1118,6 +2038,14 @@
         <message>
             <source>Calibration</source>
             <translation>Kalibrierung</translation>
+        </message>
+        <message>
+            <source>Calibration of bench %1</source>
+            <translation>Kalibrierung von Bank %1</translation>
+        </message>
+        <message>
+            <source>Calibrations, certificates, attestations within %1 days.</source>
+            <translation>Kalibrierungen, Zeugnisse, Bestätigungen in %1 Tagen.</translation>
         </message>
         <message>
             <source>Can't be read, or told in two ways</source>
@@ -1148,6 +2076,10 @@
             <translation>Zeugnis</translation>
         </message>
         <message>
+            <source>Certificate of %1</source>
+            <translation>Zeugnis von %1</translation>
+        </message>
+        <message>
             <source>Change an entry</source>
             <translation>Eintrag ändern</translation>
         </message>
@@ -1162,6 +2094,10 @@
         <message>
             <source>Changes are kept by a foreman's PIN and hold for new welds.</source>
             <translation>Änderungen brauchen die PIN eines Meisters und gelten für neue Schweißungen.</translation>
+        </message>
+        <message>
+            <source>Charts</source>
+            <translation>Regelkarten</translation>
         </message>
         <message>
             <source>Check anew</source>
@@ -1272,16 +2208,44 @@
             <translation>Abkühlen, Luft %1</translation>
         </message>
         <message>
-            <source>Copy of practice, read only</source>
-            <translation>Kopie vom Üben, nur lesen</translation>
+            <source>Copy of practice, read only: made %1, last entry %2.</source>
+            <translation>Kopie vom Üben, nur lesen: Stand %1, letzter Eintrag %2.</translation>
         </message>
         <message>
-            <source>Copy, read only</source>
-            <translation>Kopie, nur lesen</translation>
+            <source>Copy of practice, read only: made %1.</source>
+            <translation>Kopie vom Üben, nur lesen: Stand %1.</translation>
+        </message>
+        <message>
+            <source>Copy, read only: made %1, last entry %2.</source>
+            <translation>Kopie, nur lesen: Stand %1, letzter Eintrag %2.</translation>
+        </message>
+        <message>
+            <source>Copy, read only: made %1.</source>
+            <translation>Kopie, nur lesen: Stand %1.</translation>
         </message>
         <message>
             <source>Correct a value</source>
             <translation>Wert berichtigen</translation>
+        </message>
+        <message>
+            <source>Coupon %1 of the parent sheet</source>
+            <translation>Probe %1 der Grundtafel</translation>
+        </message>
+        <message>
+            <source>Coupons are entered.</source>
+            <translation>Proben sind eingetragen.</translation>
+        </message>
+        <message>
+            <source>Coupons are put right.</source>
+            <translation>Proben sind berichtigt.</translation>
+        </message>
+        <message>
+            <source>Coupons cut from a joint, or from a trial that a procedure was tried with.</source>
+            <translation>Proben aus einer Schweißung oder aus dem Versuch zu einer Anweisung.</translation>
+        </message>
+        <message>
+            <source>Coupons of joints and of procedure trials, the newest first.</source>
+            <translation>Proben aus Schweißungen und Versuchen, die neuesten zuerst.</translation>
         </message>
         <message>
             <source>Course</source>
@@ -1294,6 +2258,10 @@
         <message>
             <source>DEMO SHOP</source>
             <translation>DEMO-BETRIEB</translation>
+        </message>
+        <message>
+            <source>DVS 2203-1, short term, heated-tool butt (memory)</source>
+            <translation>DVS 2203-1, Kurzzeit, Heizelementstumpf (aus dem Kopf)</translation>
         </message>
         <message>
             <source>Date</source>
@@ -1336,6 +2304,10 @@
             <translation>Demo-Betrieb: Die PIN ist %1.</translation>
         </message>
         <message>
+            <source>Did it crack or break?</source>
+            <translation>Ist sie gerissen oder gebrochen?</translation>
+        </message>
+        <message>
             <source>Do</source>
             <translation>Tun</translation>
         </message>
@@ -1346,6 +2318,10 @@
         <message>
             <source>Drag</source>
             <translation>Schleppkraft</translation>
+        </message>
+        <message>
+            <source>Drag [N]</source>
+            <translation>Schleppkraft [N]</translation>
         </message>
         <message>
             <source>Drag is above the soak force: just in contact.</source>
@@ -1366,6 +2342,10 @@
         <message>
             <source>Each sheet loses about %1 of its length in this seam: cut it longer by that, and by twice that with a seam at both ends: %2.</source>
             <translation>Jede Tafel verliert in dieser Naht etwa %1 ihrer Länge: um so viel länger zuschneiden, bei Nähten an beiden Enden um das Doppelte: %2.</translation>
+        </message>
+        <message>
+            <source>Earliest possible %1, this plan %2.</source>
+            <translation>Frühestens möglich %1, dieser Plan %2.</translation>
         </message>
         <message>
             <source>Ease clamps</source>
@@ -1396,8 +2376,16 @@
             <translation>Kanten passen</translation>
         </message>
         <message>
+            <source>Edges meet along the seam and from top to bottom, or they melt where they touch first. Plane both, set the gap at both ends, look along them and from their end, and shim what stands back before the plate comes in.</source>
+            <translation>Kanten liegen längs der Naht und von oben bis unten an, sonst schmelzen sie, wo sie zuerst berühren. Beide hobeln, den Abstand an beiden Enden einstellen, längs und von der Stirn schauen, und unterlegen, was zurücksteht, bevor das Heizelement kommt.</translation>
+        </message>
+        <message>
             <source>Edges not parallel</source>
             <translation>Kanten nicht parallel</translation>
+        </message>
+        <message>
+            <source>Edges that meet, end to end</source>
+            <translation>Kanten, die ganz anliegen</translation>
         </message>
         <message>
             <source>Edit in a form</source>
@@ -1412,8 +2400,16 @@
             <translation>Programm beenden</translation>
         </message>
         <message>
+            <source>Enter coupons</source>
+            <translation>Proben eintragen</translation>
+        </message>
+        <message>
             <source>Enter the foreman</source>
             <translation>Meister eintragen</translation>
+        </message>
+        <message>
+            <source>Entered on %1 by %2</source>
+            <translation>Eingetragen am %1 von %2</translation>
         </message>
         <message>
             <source>Erase all</source>
@@ -1476,6 +2472,10 @@
             <translation>Alle Ereignisse</translation>
         </message>
         <message>
+            <source>Every number of a card is for one thickness. Hold it against the sheet before you clamp.</source>
+            <translation>Jede Zahl einer Karte gilt für eine Dicke. Vor dem Spannen an die Tafel halten.</translation>
+        </message>
+        <message>
             <source>Every value</source>
             <translation>Alle Werte</translation>
         </message>
@@ -1508,6 +2508,10 @@
             <translation>Flächen jetzt zusammen. Grenze überschritten.</translation>
         </message>
         <message>
+            <source>Fewer than %1 joints: the limits are provisional.</source>
+            <translation>Weniger als %1 Schweißungen: die Grenzen sind vorläufig.</translation>
+        </message>
+        <message>
             <source>Film</source>
             <translation>Folie</translation>
         </message>
@@ -1518,6 +2522,10 @@
         <message>
             <source>Film left on the edge</source>
             <translation>Folienrest an der Kante</translation>
+        </message>
+        <message>
+            <source>Film melts into the joint and parts it.</source>
+            <translation>Folie schmilzt in die Schweißung ein und trennt sie.</translation>
         </message>
         <message>
             <source>Film off</source>
@@ -1596,6 +2604,14 @@
             <translation>Kraft Soll</translation>
         </message>
         <message>
+            <source>Force that comes at once drives the hot melt out into the bead before it has grown together. A short slam on a soft spring tears the valley and takes little melt besides; on stiff springs, or kept on, it leaves too little.</source>
+            <translation>Kraft, die auf einmal kommt, treibt die heiße Schmelze in die Wulst, bevor sie verwachsen ist. Ein kurzer Stoß auf eine weiche Feder reißt den Kerbgrund auf und nimmt sonst wenig Schmelze; auf steifen Federn, oder lange gehalten, lässt er zu wenig übrig.</translation>
+        </message>
+        <message>
+            <source>Forces</source>
+            <translation>Kräfte</translation>
+        </message>
+        <message>
             <source>Foreman</source>
             <translation>Meister</translation>
         </message>
@@ -1622,6 +2638,10 @@
         <message>
             <source>From %1 °C this plastic gives off harmful gas. Never weld so.</source>
             <translation>Ab %1 °C gibt dieser Kunststoff schädliches Gas ab. Nie so schweißen.</translation>
+        </message>
+        <message>
+            <source>From a table</source>
+            <translation>Aus einer Tabelle</translation>
         </message>
         <message>
             <source>Front</source>
@@ -1700,6 +2720,18 @@
             <translation>Bewertung, Foto</translation>
         </message>
         <message>
+            <source>Grade, sheet 1</source>
+            <translation>Sorte, Tafel 1</translation>
+        </message>
+        <message>
+            <source>Grade, sheet 2</source>
+            <translation>Sorte, Tafel 2</translation>
+        </message>
+        <message>
+            <source>Greatest force over its section.</source>
+            <translation>Größte Kraft durch den Querschnitt.</translation>
+        </message>
+        <message>
             <source>Group %1</source>
             <translation>Gruppe %1</translation>
         </message>
@@ -1736,8 +2768,28 @@
             <translation>Verlauf</translation>
         </message>
         <message>
+            <source>Hold the card against the sheet before you clamp: material, thickness, length. Measure the sheet if you are not sure.</source>
+            <translation>Vor dem Spannen die Karte an die Tafel halten: Werkstoff, Dicke, Länge. Im Zweifel die Tafel messen.</translation>
+        </message>
+        <message>
+            <source>Holds for %1 days, to %2.</source>
+            <translation>Gilt noch %1 Tage, bis %2.</translation>
+        </message>
+        <message>
+            <source>Holds to the end of today.</source>
+            <translation>Gilt bis heute Abend.</translation>
+        </message>
+        <message>
+            <source>Holds to the end of tomorrow.</source>
+            <translation>Gilt bis morgen Abend.</translation>
+        </message>
+        <message>
             <source>How does the bead look to you?</source>
             <translation>Wie sieht der Wulst aus?</translation>
+        </message>
+        <message>
+            <source>How does the laboratory tell it?</source>
+            <translation>Wie gibt es das Labor an?</translation>
         </message>
         <message>
             <source>How far did the scale go before you turned back?</source>
@@ -1752,6 +2804,10 @@
             <translation>Wie es lief</translation>
         </message>
         <message>
+            <source>How many places of the bead are measured; empty: one.</source>
+            <translation>An wie vielen Stellen der Wulst gemessen wird; leer: an einer.</translation>
+        </message>
+        <message>
             <source>How many springs press together?</source>
             <translation>Wie viele Federn drücken zusammen?</translation>
         </message>
@@ -1760,12 +2816,28 @@
             <translation>Wie viel fällt weg, von beiden Tafeln zusammen?</translation>
         </message>
         <message>
+            <source>How often it may be welded again, 0 to 9; empty: not said.</source>
+            <translation>Wie oft sie neu geschweißt werden darf, 0 bis 9; leer: nicht gesagt.</translation>
+        </message>
+        <message>
             <source>How the scale reading comes about</source>
             <translation>So entsteht der Skalenwert</translation>
         </message>
         <message>
+            <source>How the shop is doing</source>
+            <translation>Wie es im Betrieb steht</translation>
+        </message>
+        <message>
             <source>I hear it</source>
             <translation>Ich höre es</translation>
+        </message>
+        <message>
+            <source>Ilva Borrick</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>In air, and more so in a draught, a skin freezes on the melt. Two skins do not grow together, and the joint breaks flat.</source>
+            <translation>In der Luft, und erst recht in Zugluft, erstarrt eine Haut auf der Schmelze. Zwei Häute wachsen nicht zusammen, und die Schweißung bricht glatt.</translation>
         </message>
         <message>
             <source>In limits</source>
@@ -1774,6 +2846,10 @@
         <message>
             <source>In soak the scale can't show it: just in contact.</source>
             <translation>Beim Anwärmen zeigt es die Skala nicht: nur anliegen.</translation>
+        </message>
+        <message>
+            <source>In this draught a face loses its heat six times as fast. A changeover that would do in still air leaves a skin on the melt, and the joint breaks flat along it.</source>
+            <translation>In dieser Zugluft verliert eine Fläche ihre Wärme sechsmal so schnell. Ein Umstellen, das in ruhiger Luft genügt, lässt eine Haut auf der Schmelze, und daran bricht die Schweißung glatt.</translation>
         </message>
         <message>
             <source>Incomplete</source>
@@ -1812,6 +2888,10 @@
             <translation>Es ist eine Probe</translation>
         </message>
         <message>
+            <source>It is kept by a foreman's PIN.</source>
+            <translation>Gespeichert wird mit der PIN eines Meisters.</translation>
+        </message>
+        <message>
             <source>It is kept with its time, and told when the weld is over.</source>
             <translation>Es wird mit der Zeit gemerkt und nach der Schweißung gesagt.</translation>
         </message>
@@ -1822,6 +2902,10 @@
         <message>
             <source>It stands on records, reports and cards. Later: papers have none.</source>
             <translation>Er steht auf Protokollen, Berichten und Karten. Später: Papiere haben keinen.</translation>
+        </message>
+        <message>
+            <source>It takes welded coupons and coupons of the parent sheet.</source>
+            <translation>Dazu braucht es geschweißte Proben und Proben der Grundtafel.</translation>
         </message>
         <message>
             <source>It will be cut out</source>
@@ -1840,8 +2924,28 @@
             <translation>Ergibt keine Schweißung</translation>
         </message>
         <message>
+            <source>Its number, as it stands on the sheet.</source>
+            <translation>Ihre Nummer, wie sie auf der Tafel steht.</translation>
+        </message>
+        <message>
+            <source>Its order number, 1 to %1 characters: labels are told apart by it.</source>
+            <translation>Seine Auftragsnummer, 1 bis %1 Zeichen: sie hält gleiche Namen auseinander.</translation>
+        </message>
+        <message>
+            <source>Its thickness there, without bead.</source>
+            <translation>Ihre Dicke dort, ohne Wulst.</translation>
+        </message>
+        <message>
+            <source>Its width where it is narrowest.</source>
+            <translation>Ihre Breite an der schmalsten Stelle.</translation>
+        </message>
+        <message>
             <source>Job</source>
             <translation>Auftrag</translation>
+        </message>
+        <message>
+            <source>Job %1</source>
+            <translation>Auftrag %1</translation>
         </message>
         <message>
             <source>Job report</source>
@@ -1850,6 +2954,18 @@
         <message>
             <source>Job report, %1</source>
             <translation>Auftragsbericht, %1</translation>
+        </message>
+        <message>
+            <source>Jobs and seams</source>
+            <translation>Aufträge und Nähte</translation>
+        </message>
+        <message>
+            <source>Jobs and shop</source>
+            <translation>Aufträge, Betrieb</translation>
+        </message>
+        <message>
+            <source>Jobs and their seams</source>
+            <translation>Aufträge und ihre Nähte</translation>
         </message>
         <message>
             <source>Join</source>
@@ -1872,12 +2988,20 @@
             <translation>Schweißung %1 geht ohne diese Prüfung weiter.</translation>
         </message>
         <message>
+            <source>Joint %1 is above the upper limit: %2.</source>
+            <translation>Schweißung %1 liegt über der oberen Grenze: %2.</translation>
+        </message>
+        <message>
             <source>Joint %1 is accepted. Why?</source>
             <translation>Schweißung %1 annehmen. Warum?</translation>
         </message>
         <message>
             <source>Joint %1 is accepted: %2.</source>
             <translation>Schweißung %1 angenommen: %2.</translation>
+        </message>
+        <message>
+            <source>Joint %1 is below the lower limit: %2.</source>
+            <translation>Schweißung %1 liegt unter der unteren Grenze: %2.</translation>
         </message>
         <message>
             <source>Joint %1 is cut out</source>
@@ -1928,6 +3052,10 @@
             <translation>Schweißung %1 wurde abgebrochen, als das Programm endete.</translation>
         </message>
         <message>
+            <source>Joint %1, seam %2</source>
+            <translation>Schweißung %1, Naht %2</translation>
+        </message>
+        <message>
             <source>Joint %1. %2 %3, %4</source>
             <translation>Schweißung %1. %2 %3, %4</translation>
         </message>
@@ -1956,12 +3084,36 @@
             <translation>Schweißung %1: Schritte fehlen; vor dem Weitermachen die Bank ansehen.</translation>
         </message>
         <message>
+            <source>Joint %1: to its page</source>
+            <translation>Schweißung %1: zu ihrer Seite</translation>
+        </message>
+        <message>
             <source>Joint number</source>
             <translation>Schweißung Nr.</translation>
         </message>
         <message>
             <source>Joints</source>
             <translation>Anzahl</translation>
+        </message>
+        <message>
+            <source>Joints %1 and %2 are further apart than joints here are.</source>
+            <translation>Die Schweißungen %1 und %2 liegen weiter auseinander als hier üblich.</translation>
+        </message>
+        <message>
+            <source>Joints %1 to %2: %3 in a row above the mean.</source>
+            <translation>Schweißungen %1 bis %2: %3 in Folge über dem Mittel.</translation>
+        </message>
+        <message>
+            <source>Joints %1 to %2: %3 in a row below the mean.</source>
+            <translation>Schweißungen %1 bis %2: %3 in Folge unter dem Mittel.</translation>
+        </message>
+        <message>
+            <source>Joints %1 to %2: %3 in a row, each higher.</source>
+            <translation>Schweißungen %1 bis %2: %3 in Folge, jede höher.</translation>
+        </message>
+        <message>
+            <source>Joints %1 to %2: %3 in a row, each lower.</source>
+            <translation>Schweißungen %1 bis %2: %3 in Folge, jede niedriger.</translation>
         </message>
         <message>
             <source>Joints in which material?</source>
@@ -1982,6 +3134,14 @@
         <message>
             <source>Joints of which operator?</source>
             <translation>Schweißungen von welchem Bediener?</translation>
+        </message>
+        <message>
+            <source>Joints that are alike. Limits say that something changed, not that a joint is bad.</source>
+            <translation>Gleichartige Schweißungen. Grenzen zeigen eine Änderung, nicht, dass eine schlecht ist.</translation>
+        </message>
+        <message>
+            <source>Joints with the batch "%1": %2.</source>
+            <translation>Schweißungen mit der Charge „%1“: %2.</translation>
         </message>
         <message>
             <source>Joints with which verdict?</source>
@@ -2008,8 +3168,16 @@
             <translation>Bank übernehmen</translation>
         </message>
         <message>
+            <source>Keep them</source>
+            <translation>Speichern</translation>
+        </message>
+        <message>
             <source>Keep this PIN</source>
             <translation>PIN übernehmen</translation>
+        </message>
+        <message>
+            <source>Kilograms or newtons</source>
+            <translation>Kilogramm oder Newton</translation>
         </message>
         <message>
             <source>Kilograms taken for newtons</source>
@@ -2048,6 +3216,10 @@
             <translation>Später: Ohne Bank keine Schweißkarte. Der Demo-Betrieb hat zwei.</translation>
         </message>
         <message>
+            <source>Leave it empty where it is measured before the weld.</source>
+            <translation>Leer lassen, wenn sie vor dem Schweißen gemessen wird.</translation>
+        </message>
+        <message>
             <source>Leave it locked. Nothing else to do.</source>
             <translation>Gesperrt lassen. Sonst nichts zu tun.</translation>
         </message>
@@ -2078,6 +3250,10 @@
         <message>
             <source>Length</source>
             <translation>Länge</translation>
+        </message>
+        <message>
+            <source>Length [mm]</source>
+            <translation>Länge [mm]</translation>
         </message>
         <message>
             <source>Length of the seam</source>
@@ -2140,6 +3316,14 @@
             <translation>Grenzen</translation>
         </message>
         <message>
+            <source>Line %1</source>
+            <translation>Zeile %1</translation>
+        </message>
+        <message>
+            <source>Line %1, %2</source>
+            <translation>Zeile %1, %2</translation>
+        </message>
+        <message>
             <source>Listen</source>
             <translation>Hören</translation>
         </message>
@@ -2162,6 +3346,10 @@
         <message>
             <source>Look</source>
             <translation>Prüfen</translation>
+        </message>
+        <message>
+            <source>Look at both faces of the plate before it goes in, and wipe it with a clean cloth. It is hot: hold the cloth as the machine's instructions say.</source>
+            <translation>Beide Flächen des Heizelements ansehen, bevor es hineinkommt, und mit einem sauberen Tuch abwischen. Es ist heiß: das Tuch halten, wie die Anleitung der Maschine sagt.</translation>
         </message>
         <message>
             <source>Look at the edges: gap to %1 mm, step to %2 mm.</source>
@@ -2200,8 +3388,28 @@
             <translation>Noch eine Probe</translation>
         </message>
         <message>
+            <source>Make the same weld three times, with nothing wrong. It should look like the same weld.</source>
+            <translation>Dreimal dieselbe Schweißung machen, nichts ist falsch. Sie soll aussehen wie dieselbe.</translation>
+        </message>
+        <message>
+            <source>Maker, sheet 1</source>
+            <translation>Hersteller, Tafel 1</translation>
+        </message>
+        <message>
+            <source>Maker, sheet 2</source>
+            <translation>Hersteller, Tafel 2</translation>
+        </message>
+        <message>
+            <source>Marn Tessaly</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
             <source>Material</source>
             <translation>Werkstoff</translation>
+        </message>
+        <message>
+            <source>May be rewelded</source>
+            <translation>Darf neu geschweißt</translation>
         </message>
         <message>
             <source>May fall</source>
@@ -2232,12 +3440,20 @@
             <translation>Heizelement messen</translation>
         </message>
         <message>
+            <source>Measure the plate on its face. A plate above its window makes a fast bead and damages the melt; it also burns worse and smells.</source>
+            <translation>Das Heizelement auf seiner Fläche messen. Über seinem Bereich macht es schnell eine Wulst und schädigt die Schmelze; es verbrennt auch schlimmer und riecht.</translation>
+        </message>
+        <message>
             <source>Measure the valley's height above the sheet.</source>
             <translation>Höhe des Kerbgrunds über der Tafel messen.</translation>
         </message>
         <message>
             <source>Middle</source>
             <translation>Mitte</translation>
+        </message>
+        <message>
+            <source>Monday morning</source>
+            <translation>Montagmorgen</translation>
         </message>
         <message>
             <source>More</source>
@@ -2248,8 +3464,16 @@
             <translation>Mehr Zeilen</translation>
         </message>
         <message>
+            <source>More steps</source>
+            <translation>Mehr Schritte</translation>
+        </message>
+        <message>
             <source>More: %1 of %2</source>
             <translation>Weiter: %1 von %2</translation>
+        </message>
+        <message>
+            <source>Moving air takes the heat off bare faces while the plate leaves. Look for it and shield the seam, and be quick at the changeover.</source>
+            <translation>Bewegte Luft nimmt den bloßen Flächen die Wärme, während das Heizelement weggeht. Danach suchen, die Naht schützen und beim Umstellen schnell sein.</translation>
         </message>
         <message>
             <source>My own PIN</source>
@@ -2272,11 +3496,19 @@
             <translation>Name des Betriebs</translation>
         </message>
         <message>
+            <source>Near its back end this plate was 40 K colder. The bead stayed small there while the rest was ready; a clock can't see that, only somebody who looks along the seam.</source>
+            <translation>Am hinteren Ende war dieses Heizelement 40 K kälter. Dort blieb die Wulst klein, als der Rest fertig war; eine Uhr sieht das nicht, nur wer die Naht entlang schaut.</translation>
+        </message>
+        <message>
             <source>New PIN of %1</source>
             <translation>Neue PIN: %1</translation>
         </message>
         <message>
             <source>Newer</source>
+            <translation>Neuere</translation>
+        </message>
+        <message>
+            <source>Newer joints</source>
             <translation>Neuere</translation>
         </message>
         <message>
@@ -2290,6 +3522,10 @@
         <message>
             <source>Next: %1</source>
             <translation>Nächste: %1</translation>
+        </message>
+        <message>
+            <source>No</source>
+            <translation>Nein</translation>
         </message>
         <message>
             <source>No *.%1 lies in %2.</source>
@@ -2308,12 +3544,20 @@
             <translation>Keine Kopie des Logbuchs für andere. %1</translation>
         </message>
         <message>
+            <source>No coupons are entered yet.</source>
+            <translation>Noch sind keine Proben eingetragen.</translation>
+        </message>
+        <message>
             <source>No decision and no sign-off yet.</source>
             <translation>Noch keine Entscheidung oder Abzeichnung.</translation>
         </message>
         <message>
             <source>No foreman has a PIN on this tablet.</source>
             <translation>Kein Meister hat eine PIN auf diesem Tablet.</translation>
+        </message>
+        <message>
+            <source>No foreman has a PIN on this tablet: nothing can be kept.</source>
+            <translation>Kein Meister hat auf diesem Tablet eine PIN: nichts kann gespeichert werden.</translation>
         </message>
         <message>
             <source>No gauge at hand</source>
@@ -2328,12 +3572,20 @@
             <translation>Keine Schweißung hier ist ganz von einem Siegel gedeckt.</translation>
         </message>
         <message>
+            <source>No joint holds the batch "%1".</source>
+            <translation>Keine Schweißung enthält die Charge „%1“.</translation>
+        </message>
+        <message>
             <source>No joint is in this log yet.</source>
             <translation>Noch keine Schweißung in diesem Logbuch.</translation>
         </message>
         <message>
             <source>No joint is like that.</source>
             <translation>Keine Schweißung passt dazu.</translation>
+        </message>
+        <message>
+            <source>No joint is there yet to chart.</source>
+            <translation>Noch gibt es keine Schweißung dafür.</translation>
         </message>
         <message>
             <source>No joint on this day</source>
@@ -2346,6 +3598,14 @@
         <message>
             <source>No mistake was found.</source>
             <translation>Kein Fehler gefunden.</translation>
+        </message>
+        <message>
+            <source>No more coupons</source>
+            <translation>Keine Probe mehr</translation>
+        </message>
+        <message>
+            <source>No more welded</source>
+            <translation>Keine geschweißte mehr</translation>
         </message>
         <message>
             <source>No other bench can take it</source>
@@ -2368,6 +3628,10 @@
             <translation>Kein Grund ist gespeichert.</translation>
         </message>
         <message>
+            <source>No required factor is known for this material.</source>
+            <translation>Für diesen Werkstoff ist kein verlangter Faktor bekannt.</translation>
+        </message>
+        <message>
             <source>No sound. Watch this screen. The weld goes on.</source>
             <translation>Kein Ton. Bildschirm beobachten. Schweißung läuft weiter.</translation>
         </message>
@@ -2380,6 +3644,10 @@
             <translation>Heute noch keine Probe dieser Tafel auf Bank %1.</translation>
         </message>
         <message>
+            <source>No welding factor yet</source>
+            <translation>Noch kein Schweißfaktor</translation>
+        </message>
+        <message>
             <source>Nobody has attested: %1.</source>
             <translation>Nicht bestätigt: %1.</translation>
         </message>
@@ -2390,6 +3658,10 @@
         <message>
             <source>Nobody in particular</source>
             <translation>Niemand Bestimmtes</translation>
+        </message>
+        <message>
+            <source>Nobody is entered: the plan is for one operator.</source>
+            <translation>Niemand ist eingetragen: der Plan ist für einen Bediener.</translation>
         </message>
         <message>
             <source>Not finished</source>
@@ -2456,6 +3728,14 @@
             <translation>Noch nichts geändert.</translation>
         </message>
         <message>
+            <source>Nothing is due within %1 days.</source>
+            <translation>In %1 Tagen ist nichts fällig.</translation>
+        </message>
+        <message>
+            <source>Nothing is to weld.</source>
+            <translation>Nichts ist zu schweißen.</translation>
+        </message>
+        <message>
             <source>Nothing is typed: a few words say why.</source>
             <translation>Nichts eingetippt: Ein paar Worte sagen, warum.</translation>
         </message>
@@ -2466,6 +3746,10 @@
         <message>
             <source>Nothing is typed; allowed: 1 to %1 characters.</source>
             <translation>Nichts eingetippt; erlaubt: 1 bis %1 Zeichen.</translation>
+        </message>
+        <message>
+            <source>Nothing stands out among these joints.</source>
+            <translation>Keine dieser Schweißungen fällt auf.</translation>
         </message>
         <message>
             <source>Nothing touching: move the table. Read the scale.</source>
@@ -2504,11 +3788,23 @@
             <translation>Nummern</translation>
         </message>
         <message>
+            <source>Oddo Quenley</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
             <source>Of one spring, as its plate says. The springs add.</source>
             <translation>Einer Feder, wie auf ihrem Schild. Die Federn addieren sich.</translation>
         </message>
         <message>
+            <source>Of which joint?</source>
+            <translation>Von welcher Schweißung?</translation>
+        </message>
+        <message>
             <source>Older</source>
+            <translation>Ältere</translation>
+        </message>
+        <message>
+            <source>Older joints</source>
             <translation>Ältere</translation>
         </message>
         <message>
@@ -2528,6 +3824,14 @@
             <translation>Einzeln</translation>
         </message>
         <message>
+            <source>One joint alone gives no limits yet.</source>
+            <translation>Eine Schweißung allein gibt noch keine Grenzen.</translation>
+        </message>
+        <message>
+            <source>One joint: no limits yet.</source>
+            <translation>Eine Schweißung: noch keine Grenzen.</translation>
+        </message>
+        <message>
             <source>One moment</source>
             <translation>Moment</translation>
         </message>
@@ -2536,12 +3840,20 @@
             <translation>Moment, sie wird geprüft.</translation>
         </message>
         <message>
+            <source>One place that stays cold</source>
+            <translation>Eine Stelle, die kalt bleibt</translation>
+        </message>
+        <message>
             <source>Only a foreman may go on here.</source>
             <translation>Hier darf nur ein Meister weitermachen.</translation>
         </message>
         <message>
             <source>Only a foreman releases a trial joint.</source>
             <translation>Nur ein Meister gibt eine Probe frei.</translation>
+        </message>
+        <message>
+            <source>Only one side was looked at: the other bead was %1 high %2, asked are %3.</source>
+            <translation>Nur eine Seite wurde angesehen: die andere Wulst war %1 hoch %2, verlangt sind %3.</translation>
         </message>
         <message>
             <source>Open</source>
@@ -2608,6 +3920,14 @@
             <translation>Über beide Wülste, an derselben Stelle.</translation>
         </message>
         <message>
+            <source>Over for %1 days (%2).</source>
+            <translation>Seit %1 Tagen abgelaufen (%2).</translation>
+        </message>
+        <message>
+            <source>Over since yesterday (%1).</source>
+            <translation>Seit gestern abgelaufen (%1).</translation>
+        </message>
+        <message>
             <source>Overheated plastic and coatings give off harmful fume: run the extraction, do not smoke, never burn residue off the plate.</source>
             <translation>Überhitzter Kunststoff und Beschichtungen geben schädliche Dämpfe ab: Absaugung einschalten, nicht rauchen, Rückstände nie vom Heizelement abbrennen.</translation>
         </message>
@@ -2620,12 +3940,40 @@
             <translation>PIN: %1</translation>
         </message>
         <message>
+            <source>PP melts higher and freezes sooner than PE-HD: its changeover leaves less time than the card of PE has taught you.</source>
+            <translation>PP schmilzt höher und erstarrt früher als PE-HD: sein Umstellen lässt weniger Zeit, als von der Karte für PE gewohnt.</translation>
+        </message>
+        <message>
+            <source>PP: less force, longer heat</source>
+            <translation>PP: weniger Kraft, länger warm</translation>
+        </message>
+        <message>
             <source>PRACTICE</source>
             <translation>ÜBUNG</translation>
         </message>
         <message>
+            <source>PVDF forgives little: the melt is thin and freezes fast, so changeover and build-up are short.</source>
+            <translation>PVDF verzeiht wenig: die Schmelze ist dünn und erstarrt schnell; Umstellen und Druckaufbau sind kurz.</translation>
+        </message>
+        <message>
+            <source>PVDF is welded on a much hotter plate. It gives off harmful gas when it is overheated: keep to the window, and air the place as the machine's and the sheet's instructions say.</source>
+            <translation>PVDF wird mit viel heißerem Heizelement geschweißt. Überhitzt gibt es schädliches Gas ab: im Bereich bleiben und lüften, wie es die Anleitungen von Maschine und Tafel sagen.</translation>
+        </message>
+        <message>
+            <source>PVDF: hot and short</source>
+            <translation>PVDF: heiß und kurz</translation>
+        </message>
+        <message>
             <source>Paint joint number %1 on the sheet.</source>
             <translation>Nummer %1 auf die Tafel malen.</translation>
+        </message>
+        <message>
+            <source>Parent sheet</source>
+            <translation>Grundtafel</translation>
+        </message>
+        <message>
+            <source>Parent sheet: %1</source>
+            <translation>Grundtafel: %1</translation>
         </message>
         <message>
             <source>Part</source>
@@ -2720,6 +4068,10 @@
             <translation>Start</translation>
         </message>
         <message>
+            <source>Polypropylene takes another plate temperature, less pressure and a longer soak than PE-HD. Read the whole card, not only the mark on the scale.</source>
+            <translation>Polypropylen braucht eine andere Heizelementtemperatur, weniger Druck und längeres Anwärmen als PE-HD. Die ganze Karte lesen, nicht nur die Marke auf der Skala.</translation>
+        </message>
+        <message>
             <source>Power was off</source>
             <translation>Strom war weg</translation>
         </message>
@@ -2768,8 +4120,16 @@
             <translation>Jetzt den Fußschalter drücken.</translation>
         </message>
         <message>
+            <source>Press to work it out anew</source>
+            <translation>Drücken, um neu zu rechnen</translation>
+        </message>
+        <message>
             <source>Pressure</source>
             <translation>Druck</translation>
+        </message>
+        <message>
+            <source>Pressure in soak presses out the melt that soak is there to make: the bead gets fat and the joint brittle.</source>
+            <translation>Druck beim Anwärmen presst die Schmelze heraus, die das Anwärmen bilden soll: die Wulst wird dick und die Schweißung spröde.</translation>
         </message>
         <message>
             <source>Pressure is off</source>
@@ -2778,6 +4138,10 @@
         <message>
             <source>Pressure is on</source>
             <translation>Druck steht</translation>
+        </message>
+        <message>
+            <source>Pressure on the faces in soak: %1; at most %2.</source>
+            <translation>Druck auf den Flächen beim Anwärmen: %1; höchstens %2.</translation>
         </message>
         <message>
             <source>Pressure set</source>
@@ -2812,6 +4176,22 @@
             <translation>Anweisungen</translation>
         </message>
         <message>
+            <source>Pulled, of a joint</source>
+            <translation>Gezogen, Schweißung</translation>
+        </message>
+        <message>
+            <source>Pulled, of a trial</source>
+            <translation>Gezogen, Versuch</translation>
+        </message>
+        <message>
+            <source>Put it right</source>
+            <translation>Berichtigen</translation>
+        </message>
+        <message>
+            <source>Put right on %1 by %2</source>
+            <translation>Berichtigt am %1 von %2</translation>
+        </message>
+        <message>
             <source>Rate %1 N for each %2 (± %3 %), zero at %4 %2.</source>
             <translation>Rate %1 N je %2 (± %3 %), Null bei %4 %2.</translation>
         </message>
@@ -2822,6 +4202,10 @@
         <message>
             <source>Rate of a spring</source>
             <translation>Rate einer Feder</translation>
+        </message>
+        <message>
+            <source>Reaches the required %1 by its means, not with all its interval.</source>
+            <translation>Erreicht die verlangten %1 im Mittel, nicht mit dem ganzen Bereich.</translation>
         </message>
         <message>
             <source>Read</source>
@@ -2844,8 +4228,16 @@
             <translation>Skala %1 jetzt ablesen, eintippen.</translation>
         </message>
         <message>
+            <source>Read the plate on its face</source>
+            <translation>Das Heizelement auf der Fläche messen</translation>
+        </message>
+        <message>
             <source>Read the plate on its face. Place %1 of %2: %3.</source>
             <translation>Heizelement an der Fläche messen. Stelle %1 von %2: %3.</translation>
+        </message>
+        <message>
+            <source>Read the scale again after the lock, and again. When it has fallen below its band, turn up to the mark and lock again.</source>
+            <translation>Nach dem Sperren die Skala wieder ablesen, und noch einmal. Ist sie unter ihr Band gefallen, zur Marke hochdrehen und wieder sperren.</translation>
         </message>
         <message>
             <source>Reading is below %1. Turn up to %2.</source>
@@ -2933,6 +4325,10 @@
             <translation>Rechtshändig</translation>
         </message>
         <message>
+            <source>Rising: is the plate cold or dirty?</source>
+            <translation>Steigt: ist das Heizelement kalt oder schmutzig?</translation>
+        </message>
+        <message>
             <source>Row below</source>
             <translation>Zeile drunter</translation>
         </message>
@@ -2943,6 +4339,10 @@
         <message>
             <source>Rows before</source>
             <translation>Frühere Zeilen</translation>
+        </message>
+        <message>
+            <source>SEAMCLOCK_RESOURCES %1 is no folder; allowed: a folder with procedures/ in it, or leave it unset</source>
+            <translation>SEAMCLOCK_RESOURCES %1 ist kein Ordner; erlaubt: ein Ordner mit procedures/ darin, oder nicht gesetzt</translation>
         </message>
         <message>
             <source>Said, changed and seen</source>
@@ -3065,8 +4465,40 @@
             <translation>Naht %1</translation>
         </message>
         <message>
+            <source>Seam %1 alone takes so long. </source>
+            <translation>Naht %1 allein dauert so lange. </translation>
+        </message>
+        <message>
+            <source>Seam %1 has no joint yet.</source>
+            <translation>Naht %1 hat noch keine Schweißung.</translation>
+        </message>
+        <message>
+            <source>Seam %1 has no joint yet. It is of a job that lies in a file.</source>
+            <translation>Naht %1 hat noch keine Schweißung. Ihr Auftrag liegt in einer Datei.</translation>
+        </message>
+        <message>
+            <source>Seam %1 is not planned: %2.</source>
+            <translation>Naht %1 ist nicht eingeplant: %2.</translation>
+        </message>
+        <message>
+            <source>Seam %1 is taken away.</source>
+            <translation>Naht %1 ist entfernt.</translation>
+        </message>
+        <message>
             <source>Seam %1 of %2: </source>
             <translation>Naht %1 von %2: </translation>
+        </message>
+        <message>
+            <source>Seam %1 of job %2</source>
+            <translation>Naht %1 von Auftrag %2</translation>
+        </message>
+        <message>
+            <source>Seam %1 of job %2 is kept.</source>
+            <translation>Naht %1 von Auftrag %2 ist gespeichert.</translation>
+        </message>
+        <message>
+            <source>Seam %1 waits for the foreman's word on joint %2.</source>
+            <translation>Naht %1 wartet auf das Wort des Meisters zu Schweißung %2.</translation>
         </message>
         <message>
             <source>Seam %1, %2</source>
@@ -3075,6 +4507,10 @@
         <message>
             <source>Seam is shielded</source>
             <translation>Naht ist geschützt</translation>
+        </message>
+        <message>
+            <source>Seam's label</source>
+            <translation>Name der Naht</translation>
         </message>
         <message>
             <source>Seamclock</source>
@@ -3121,6 +4557,10 @@
             <translation>Nähte</translation>
         </message>
         <message>
+            <source>Seams made: %1 of %2.</source>
+            <translation>Nähte gemacht: %1 von %2.</translation>
+        </message>
+        <message>
             <source>Search</source>
             <translation>Suchen</translation>
         </message>
@@ -3153,6 +4593,10 @@
             <translation>Noch einmal: %1</translation>
         </message>
         <message>
+            <source>Sefi Oakhurn</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
             <source>Set</source>
             <translation>Stellen</translation>
         </message>
@@ -3174,6 +4618,10 @@
             <translation>Abstand auf %1 mm stellen, vorn wie hinten.</translation>
         </message>
         <message>
+            <source>Set the plate of bench %1 to %2 °C for %3. It settles until %4.</source>
+            <translation>Heizelement von Bank %1 auf %2 °C für %3 stellen. Es braucht bis %4.</translation>
+        </message>
+        <message>
             <source>Set up the shop</source>
             <translation>Betrieb einrichten</translation>
         </message>
@@ -3184,6 +4632,10 @@
         <message>
             <source>Set-up: procedures and benches</source>
             <translation>Einrichten: Anweisungen und Bänke</translation>
+        </message>
+        <message>
+            <source>Several seams in one clamping with + between them: 620+580.</source>
+            <translation>Mehrere Nähte in einer Spannung mit + dazwischen: 620+580.</translation>
         </message>
         <message>
             <source>Several short ones in one clamping add up.</source>
@@ -3210,6 +4662,10 @@
             <translation>Tafel 2</translation>
         </message>
         <message>
+            <source>Sheet [mm]</source>
+            <translation>Tafel [mm]</translation>
+        </message>
+        <message>
             <source>Sheet is out</source>
             <translation>Tafel ist raus</translation>
         </message>
@@ -3228,6 +4684,10 @@
         <message>
             <source>Shield the seam. Wipe it dry.</source>
             <translation>Naht schützen. Trocken wischen.</translation>
+        </message>
+        <message>
+            <source>Shielded from draught</source>
+            <translation>Vor Zugluft geschützt</translation>
         </message>
         <message>
             <source>Shim</source>
@@ -3282,6 +4742,10 @@
             <translation>Anwärmzeit seit %1 s um. Heizelement raus.</translation>
         </message>
         <message>
+            <source>Soak was counted before the bead stood: it was %1 high, asked are %2.</source>
+            <translation>Das Anwärmen zählte, bevor die Wulst stand: sie war %1 hoch, verlangt sind %2.</translation>
+        </message>
+        <message>
             <source>Soak's reading lies below the calibration.</source>
             <translation>Der Skalenwert fürs Anwärmen liegt unter der Kalibrierung.</translation>
         </message>
@@ -3298,12 +4762,24 @@
             <translation>Einige Tage Schweißungen eines gedachten Bedieners. Es dauert ein paar Sekunden.</translation>
         </message>
         <message>
+            <source>Some times are chosen, not measured: fewer than five such joints.</source>
+            <translation>Manche Zeiten sind gewählt, nicht gemessen: weniger als fünf solche Schweißungen.</translation>
+        </message>
+        <message>
             <source>Somebody disturbed it</source>
             <translation>Jemand hat gestört</translation>
         </message>
         <message>
             <source>Somebody new</source>
             <translation>Jemand Neues</translation>
+        </message>
+        <message>
+            <source>Somebody rings while the plate is in. Soak does not wait, and you can't see the bench with the phone at your ear. Decide.</source>
+            <translation>Jemand ruft an, während das Heizelement drin ist. Das Anwärmen wartet nicht, und mit dem Telefon am Ohr ist die Bank nicht zu sehen. Entscheiden.</translation>
+        </message>
+        <message>
+            <source>Somebody took the spring's newtons for kilograms of force, so every reading on the card was ten times too small. A 10 mm seam of this length takes 2700 N, more than a grown man three times over.</source>
+            <translation>Jemand hielt die Newton der Feder für Kilogramm Kraft; jeder Skalenwert der Karte war zehnmal zu klein. Eine 10-mm-Naht dieser Länge braucht 2700 N, mehr als drei erwachsene Männer.</translation>
         </message>
         <message>
             <source>Somebody who welds</source>
@@ -3398,6 +4874,14 @@
             <translation>Beim Abschluss gespeichert: %1</translation>
         </message>
         <message>
+            <source>Strength tests</source>
+            <translation>Festigkeit</translation>
+        </message>
+        <message>
+            <source>Strengths</source>
+            <translation>Festigkeiten</translation>
+        </message>
+        <message>
             <source>Sums by sheet</source>
             <translation>Summen je Tafel</translation>
         </message>
@@ -3416,6 +4900,10 @@
         <message>
             <source>Take care</source>
             <translation>Vorsicht</translation>
+        </message>
+        <message>
+            <source>Take it away</source>
+            <translation>Entfernen</translation>
         </message>
         <message>
             <source>Take off</source>
@@ -3438,12 +4926,24 @@
             <translation>Folie von beiden Kanten abziehen.</translation>
         </message>
         <message>
+            <source>Taken away it is no longer offered; the log keeps that it was there.</source>
+            <translation>Entfernt wird sie nicht mehr angeboten; im Logbuch steht, dass es sie gab.</translation>
+        </message>
+        <message>
             <source>That PIN is wrong.</source>
             <translation>Die PIN ist falsch.</translation>
         </message>
         <message>
+            <source>The angle at the crack, or at the end.</source>
+            <translation>Der Winkel beim Riss oder am Ende.</translation>
+        </message>
+        <message>
             <source>The battery is low: %1 %. Plug the charger in.</source>
             <translation>Der Akku ist schwach: %1 %. Ladegerät anstecken.</translation>
+        </message>
+        <message>
+            <source>The bead ends alignment, the clock ends soak, and the spring is followed until the melt is stiff. A good weld is the same one again and again.</source>
+            <translation>Die Wulst beendet das Angleichen, die Uhr das Anwärmen, und der Feder wird nachgestellt, bis die Schmelze steif ist. Eine gute Schweißung ist immer wieder dieselbe.</translation>
         </message>
         <message>
             <source>The bead is not measured. Say why.</source>
@@ -3478,8 +4978,28 @@
             <translation>Die Karte ist gespeichert: %1</translation>
         </message>
         <message>
+            <source>The card of another sheet</source>
+            <translation>Die Karte einer anderen Tafel</translation>
+        </message>
+        <message>
+            <source>The card was for %1, and %2 lay there.</source>
+            <translation>Die Karte galt für %1, und da lagen %2.</translation>
+        </message>
+        <message>
+            <source>The card was made for 4 mm and 10 mm lay there: too little force, too short a soak and far too short a cooling. No step after that can put it right.</source>
+            <translation>Die Karte war für 4 mm, und da lagen 10 mm: zu wenig Kraft, zu kurz angewärmt und viel zu kurz gekühlt. Kein Schritt danach macht das gut.</translation>
+        </message>
+        <message>
+            <source>The card's reading was %1; this seam takes %2. Its unit was wrong.</source>
+            <translation>Der Skalenwert der Karte war %1; diese Naht braucht %2. Die Einheit war falsch.</translation>
+        </message>
+        <message>
             <source>The day's joints</source>
             <translation>Tagesliste</translation>
+        </message>
+        <message>
+            <source>The day's plan</source>
+            <translation>Tagesplan</translation>
         </message>
         <message>
             <source>The demo shop is being made.</source>
@@ -3494,8 +5014,40 @@
             <translation>Der Demo-Betrieb ist entfernt. Was nicht ihm gehört, bleibt: %1 in %2.</translation>
         </message>
         <message>
+            <source>The display reaches its mark before the faces have settled. Waiting ten minutes more costs nothing; a weld on a cold plate costs the seam.</source>
+            <translation>Die Anzeige erreicht ihre Marke, bevor die Flächen ausgeglichen sind. Zehn Minuten warten kostet nichts; eine Schweißung mit kaltem Heizelement kostet die Naht.</translation>
+        </message>
+        <message>
+            <source>The display shows what the controller believes. Measure the plate on its face, at three places, before you weld.</source>
+            <translation>Die Anzeige sagt, was der Regler glaubt. Vor dem Schweißen das Heizelement auf seiner Fläche messen, an drei Stellen.</translation>
+        </message>
+        <message>
             <source>The edges are planed, the chips are off.</source>
             <translation>Die Kanten sind gehobelt, die Späne weg.</translation>
+        </message>
+        <message>
+            <source>The edges met a dirty plate, %1.</source>
+            <translation>Die Kanten trafen auf ein schmutziges Heizelement, %1.</translation>
+        </message>
+        <message>
+            <source>The edges were not parallel: %1, against %2.</source>
+            <translation>Die Kanten waren nicht parallel: %1, gegen %2.</translation>
+        </message>
+        <message>
+            <source>The faces had cooled to %1 when they met, by the plan %2, %3.</source>
+            <translation>Die Flächen waren beim Fügen auf %1 abgekühlt, nach Plan %2, %3.</translation>
+        </message>
+        <message>
+            <source>The faces stood %1 off the plate in soak.</source>
+            <translation>Die Flächen standen beim Anwärmen %1 vom Heizelement ab.</translation>
+        </message>
+        <message>
+            <source>The faces stood in air for %1; at most %2.</source>
+            <translation>Die Flächen standen %1 in der Luft; höchstens %2.</translation>
+        </message>
+        <message>
+            <source>The file</source>
+            <translation>Die Datei</translation>
         </message>
         <message>
             <source>The file can't be read: %1</source>
@@ -3514,6 +5066,10 @@
             <translation>Die Folie ist von den Kanten ab.</translation>
         </message>
         <message>
+            <source>The film was still on the edge, %1.</source>
+            <translation>Die Folie war noch auf der Kante, %1.</translation>
+        </message>
+        <message>
             <source>The first one is entered under "Who is it?".</source>
             <translation>Der erste wird unter „Wer ist es?“ eingetragen.</translation>
         </message>
@@ -3524,6 +5080,10 @@
         <message>
             <source>The force is less than this bench holds steadily.</source>
             <translation>Die Kraft ist kleiner, als diese Bank sicher hält.</translation>
+        </message>
+        <message>
+            <source>The force stood after %1; it is built up over %2.</source>
+            <translation>Die Kraft stand nach %1; aufgebaut wird sie über %2.</translation>
         </message>
         <message>
             <source>The foreman</source>
@@ -3554,6 +5114,10 @@
             <translation>Als Nächstes die PIN des Meisters; das Urteil bleibt, wie es ist.</translation>
         </message>
         <message>
+            <source>The greatest force that it held.</source>
+            <translation>Die größte Kraft, die sie hielt.</translation>
+        </message>
+        <message>
             <source>The hand was slow</source>
             <translation>Die Hand war langsam</translation>
         </message>
@@ -3574,6 +5138,10 @@
             <translation>Die Schweißung zu diesem Foto ist nicht mehr an der Bank.</translation>
         </message>
         <message>
+            <source>The joint was let go after %1; at least %2.</source>
+            <translation>Die Schweißung wurde nach %1 losgelassen; mindestens %2.</translation>
+        </message>
+        <message>
             <source>The key that it types becomes the next step.</source>
             <translation>Die Taste, die er tippt, wird der nächste Schritt.</translation>
         </message>
@@ -3592,6 +5160,10 @@
         <message>
             <source>The list, JSON</source>
             <translation>Die Liste, JSON</translation>
+        </message>
+        <message>
+            <source>The log is being read.</source>
+            <translation>Das Logbuch wird gelesen.</translation>
         </message>
         <message>
             <source>The log is damaged. Finish the weld, end the program, start it again. %1</source>
@@ -3642,6 +5214,10 @@
             <translation>Die Schmelzindizes sind nicht vergleichbar.</translation>
         </message>
         <message>
+            <source>The middle of a thick joint stays soft for many minutes after the outside is hard. Opening early bends it, and the spring that was not followed leaves hollow places.</source>
+            <translation>Die Mitte einer dicken Schweißung bleibt viele Minuten weich, wenn sie außen schon hart ist. Frühes Öffnen biegt sie, und eine Feder, der nicht nachgestellt wurde, lässt Hohlstellen.</translation>
+        </message>
+        <message>
             <source>The phone rings.</source>
             <translation>Das Telefon klingelt.</translation>
         </message>
@@ -3652,6 +5228,10 @@
         <message>
             <source>The place can't be reached</source>
             <translation>Stelle nicht erreichbar</translation>
+        </message>
+        <message>
+            <source>The plan is being worked out.</source>
+            <translation>Der Plan wird gerechnet.</translation>
         </message>
         <message>
             <source>The plan names no source.</source>
@@ -3686,8 +5266,24 @@
             <translation>Heizelement geputzt.</translation>
         </message>
         <message>
+            <source>The plate of bench %1 settles until %2.</source>
+            <translation>Das Heizelement von Bank %1 braucht bis %2.</translation>
+        </message>
+        <message>
             <source>The plate stuck</source>
             <translation>Heizelement klebte</translation>
+        </message>
+        <message>
+            <source>The plate was %1 on its face, %2; at least %3.</source>
+            <translation>Das Heizelement hatte %1 auf seiner Fläche, %2; mindestens %3.</translation>
+        </message>
+        <message>
+            <source>The plate was %1 on its face, %2; at most %3.</source>
+            <translation>Das Heizelement hatte %1 auf seiner Fläche, %2; höchstens %3.</translation>
+        </message>
+        <message>
+            <source>The plate was just switched on and the shop is cold. Let the plate come to its heat and settle, then measure it on its face.</source>
+            <translation>Das Heizelement ist eben eingeschaltet, die Halle ist kalt. Das Heizelement warm werden und ausgleichen lassen, dann auf seiner Fläche messen.</translation>
         </message>
         <message>
             <source>The plate's face reads %1 °C at the %2.</source>
@@ -3714,6 +5310,14 @@
             <translation>Das Programm endete mitten in der Schweißung: nichts blieb zum Ansehen.</translation>
         </message>
         <message>
+            <source>The reading fell to %1 and was not topped up; at least %2.</source>
+            <translation>Der Skalenwert fiel auf %1 und wurde nicht nachgestellt; mindestens %2.</translation>
+        </message>
+        <message>
+            <source>The reading went up to %1, past its mark at %2.</source>
+            <translation>Der Skalenwert stieg auf %1, über seine Marke bei %2.</translation>
+        </message>
+        <message>
             <source>The record is on the printer: %1</source>
             <translation>Das Protokoll ist beim Drucker: %1</translation>
         </message>
@@ -3724,6 +5328,10 @@
         <message>
             <source>The report is saved: %1</source>
             <translation>Der Bericht ist gespeichert: %1</translation>
+        </message>
+        <message>
+            <source>The required factor is from memory of DVS 2203-1, short term.</source>
+            <translation>Der verlangte Faktor ist aus dem Gedächtnis nach DVS 2203-1, Kurzzeit.</translation>
         </message>
         <message>
             <source>The rest is in Set-up and under "Who is it?": touch the clock.</source>
@@ -3752,6 +5360,14 @@
         <message>
             <source>The sheets are soft %1 deep after soak, and their skin is at %2 when the faces meet after the longest changeover; it is soft above %3.</source>
             <translation>Die Tafeln sind nach dem Anwärmen %1 tief weich, und ihre Haut hat beim Fügen nach dem längsten Umstellen %2; weich ist sie über %3.</translation>
+        </message>
+        <message>
+            <source>The sheets close up as melt flows and shrinks, and the spring loses its rate times that. On a soft spring and a long seam that is a few per cent, which the verdict sees and a bend test does not; on stiff springs, a short seam or a lock that slips it leaves hollow places and a sunk bead.</source>
+            <translation>Die Tafeln rücken nach, wenn Schmelze fließt und schrumpft, und die Feder verliert ihre Rate mal diesen Weg. Auf weicher Feder und langer Naht sind das ein paar Prozent, die das Urteil sieht und ein Biegeversuch nicht; auf steifen Federn, kurzer Naht oder mit einer Sperre, die rutscht, bleiben Hohlstellen und eine eingefallene Wulst.</translation>
+        </message>
+        <message>
+            <source>The sheets of joint %1. Each leads to its joints.</source>
+            <translation>Die Tafeln von Schweißung %1. Jede führt zu ihren Schweißungen.</translation>
         </message>
         <message>
             <source>The sheets' grades differ: ask first.</source>
@@ -3830,12 +5446,28 @@
             <translation>Ihre Raten addieren sich.</translation>
         </message>
         <message>
+            <source>Then: %1 °, %2</source>
+            <translation>Damals: %1 °, %2</translation>
+        </message>
+        <message>
+            <source>Then: welded %1, parent %2</source>
+            <translation>Damals: geschweißt %1, Grundtafel %2</translation>
+        </message>
+        <message>
             <source>There is no bench yet, so no weld card.</source>
             <translation>Noch keine Bank, also keine Schweißkarte.</translation>
         </message>
         <message>
             <source>There is no folder "%1".</source>
             <translation>Es gibt keinen Ordner „%1“.</translation>
+        </message>
+        <message>
+            <source>There is no job yet. Read a table, or type a seam.</source>
+            <translation>Es gibt noch keinen Auftrag. Eine Tabelle lesen oder eine Naht tippen.</translation>
+        </message>
+        <message>
+            <source>There is no joint %1 in this log.</source>
+            <translation>In diesem Logbuch gibt es keine Schweißung %1.</translation>
         </message>
         <message>
             <source>There is no photo on this tablet yet.</source>
@@ -3846,8 +5478,16 @@
             <translation>Keine solche Schweißung ist in diesem Logbuch.</translation>
         </message>
         <message>
+            <source>There is none at all.</source>
+            <translation>Es gibt gar keine.</translation>
+        </message>
+        <message>
             <source>These days are not sealed.</source>
             <translation>Diese Tage sind nicht versiegelt.</translation>
+        </message>
+        <message>
+            <source>Thick sheet: patience</source>
+            <translation>Dicke Tafel: Geduld</translation>
         </message>
         <message>
             <source>Thickest sheet</source>
@@ -3874,8 +5514,20 @@
             <translation>Das ist schon Üben: Personen und Einrichten gehören zum Betrieb.</translation>
         </message>
         <message>
+            <source>This lock slips. Without topping up the pressure is gone while the middle of the joint is still molten. Tell the foreman: the bench wants repair. On a sound lock this spring loses no more than a few per cent by itself, as it is soft and follows the sheets; the verdict still asks for the reading.</source>
+            <translation>Diese Sperre rutscht. Ohne Nachstellen ist der Druck weg, solange die Mitte noch geschmolzen ist. Dem Meister sagen: die Bank braucht eine Reparatur. Mit heiler Sperre verliert diese Feder von selbst nur ein paar Prozent, denn sie ist weich und folgt den Tafeln; das Urteil fragt trotzdem nach dem Skalenwert.</translation>
+        </message>
+        <message>
             <source>This machine can't be kept awake from here: see its own settings.</source>
             <translation>Dieser Rechner lässt sich von hier nicht wach halten: siehe seine Einstellungen.</translation>
+        </message>
+        <message>
+            <source>This plate was 15 K colder than its display. The bead came slowly and the melt was thin: the first sign is the probe, the second an alignment that takes too long.</source>
+            <translation>Dieses Heizelement war 15 K kälter als seine Anzeige. Die Wulst kam langsam und die Schmelze war dünn: das erste Zeichen ist der Fühler, das zweite ein Angleichen, das zu lange dauert.</translation>
+        </message>
+        <message>
+            <source>This plate was 35 K too hot. Melt that hangs in strings on the plate has been harmed, however fine the bead looks. Set the plate lower and let it settle.</source>
+            <translation>Dieses Heizelement war 35 K zu heiß. Schmelze, die in Fäden am Heizelement hängt, ist geschädigt, so schön die Wulst auch aussieht. Niedriger einstellen und ausgleichen lassen.</translation>
         </message>
         <message>
             <source>This scale can't show the tolerance. Fetch the foreman.</source>
@@ -3886,8 +5538,20 @@
             <translation>Diese Skala zeigt die Toleranz kaum.</translation>
         </message>
         <message>
+            <source>This scale stood 3 mm too high, so every force was too small by nearly 190 N. It is set right before the weld, never reckoned in the head.</source>
+            <translation>Diese Skala stand 3 mm zu hoch; jede Kraft war um fast 190 N zu klein. Das wird vor dem Schweißen eingestellt, nie im Kopf gerechnet.</translation>
+        </message>
+        <message>
+            <source>This sheet leaned: its lower side stood 1.2 mm back. Where edges stand apart the bead comes late or not at all, and pressing harder only takes melt from where they touch. Half a millimetre is enough. Clamps, then Shim, sets it right; who leaves it must wait for the lower bead, too.</source>
+            <translation>Diese Tafel war geneigt: ihre Unterseite stand 1,2 mm zurück. Wo Kanten auseinander stehen, kommt die Wulst spät oder nie, und mehr Druck nimmt nur Schmelze von dort, wo sie berühren. Ein halber Millimeter genügt. Klemmen, dann Unterlegen, bringt es in Ordnung; wer es lässt, muss auch auf die untere Wulst warten.</translation>
+        </message>
+        <message>
             <source>Three</source>
             <translation>Drei</translation>
+        </message>
+        <message>
+            <source>Three in a row</source>
+            <translation>Drei hintereinander</translation>
         </message>
         <message>
             <source>Tick all</source>
@@ -3896,6 +5560,14 @@
         <message>
             <source>Tick none</source>
             <translation>Keine wählen</translation>
+        </message>
+        <message>
+            <source>Tick one bench at least.</source>
+            <translation>Mindestens eine Bank anhaken.</translation>
+        </message>
+        <message>
+            <source>Tick one person at least.</source>
+            <translation>Mindestens eine Person anhaken.</translation>
         </message>
         <message>
             <source>Tick values</source>
@@ -3918,6 +5590,10 @@
             <translation>Zeiten, Wulst: %1</translation>
         </message>
         <message>
+            <source>To the form</source>
+            <translation>Zum Formular</translation>
+        </message>
+        <message>
             <source>To the list</source>
             <translation>Zur Liste</translation>
         </message>
@@ -3928,6 +5604,10 @@
         <message>
             <source>To the tables</source>
             <translation>Zu den Tabellen</translation>
+        </message>
+        <message>
+            <source>Too hot is not better</source>
+            <translation>Zu heiß ist nicht besser</translation>
         </message>
         <message>
             <source>Too many wrong PINs.</source>
@@ -3944,6 +5624,10 @@
         <message>
             <source>Trainee: nobody was named</source>
             <translation>Lehrling: nicht genannt</translation>
+        </message>
+        <message>
+            <source>Travel of the ram [mm]</source>
+            <translation>Stempelweg [mm]</translation>
         </message>
         <message>
             <source>Trial joint %1 is cut out.</source>
@@ -3968,6 +5652,10 @@
         <message>
             <source>Trial joint %1 was not accepted.</source>
             <translation>Probe %1 wurde nicht angenommen.</translation>
+        </message>
+        <message>
+            <source>Trial joints are not in the plan.</source>
+            <translation>Probeschweißungen stehen nicht im Plan.</translation>
         </message>
         <message>
             <source>Trouble</source>
@@ -4002,6 +5690,14 @@
             <translation>Zwei Minuten ohne Druck: Das Pult ist zu.</translation>
         </message>
         <message>
+            <source>Two springs, a scale that begins at 2, and clamps that must not be opened under force: here the spring is let off first. Learn your own machine's order from its instructions.</source>
+            <translation>Zwei Federn, eine Skala, die bei 2 beginnt, und Klemmen, die unter Kraft nicht aufgehen dürfen: hier wird zuerst die Feder entspannt. Die Folge der eigenen Maschine steht in ihrer Anleitung.</translation>
+        </message>
+        <message>
+            <source>Type a seam</source>
+            <translation>Naht tippen</translation>
+        </message>
+        <message>
             <source>Type a word or two first: the record keeps them.</source>
             <translation>Erst ein, zwei Wörter eintippen: Das Protokoll behält sie.</translation>
         </message>
@@ -4016,6 +5712,18 @@
         <message>
             <source>Type readings and forces</source>
             <translation>Werte und Kräfte eintippen</translation>
+        </message>
+        <message>
+            <source>Type something to look for first.</source>
+            <translation>Zuerst tippen, was gesucht wird.</translation>
+        </message>
+        <message>
+            <source>Type the number, then look.</source>
+            <translation>Die Nummer tippen, dann suchen.</translation>
+        </message>
+        <message>
+            <source>Type the whole batch as it stands on the sheet, then look.</source>
+            <translation>Die ganze Charge tippen, wie sie auf der Tafel steht, dann suchen.</translation>
         </message>
         <message>
             <source>Types</source>
@@ -4070,6 +5778,10 @@
             <translation>Schauen</translation>
         </message>
         <message>
+            <source>Weld 10 mm PE-HD by the card, with nothing wrong at the bench. The plate burns and the spring is loaded: at a real machine its own instructions come first.</source>
+            <translation>10 mm PE-HD nach Karte schweißen, an der Bank ist nichts falsch. Das Heizelement verbrennt und die Feder ist gespannt: an einer echten Maschine geht deren Anleitung vor.</translation>
+        </message>
+        <message>
             <source>Weld again</source>
             <translation>Neu schweißen</translation>
         </message>
@@ -4082,12 +5794,28 @@
             <translation>Schweißkarte, Bank %1</translation>
         </message>
         <message>
+            <source>Welded coupon %1</source>
+            <translation>Geschweißte Probe %1</translation>
+        </message>
+        <message>
+            <source>Welded coupons</source>
+            <translation>Geschweißte Proben</translation>
+        </message>
+        <message>
+            <source>Welded: %1</source>
+            <translation>Geschweißt: %1</translation>
+        </message>
+        <message>
             <source>Welder</source>
             <translation>Schweißer</translation>
         </message>
         <message>
             <source>Welders</source>
             <translation>Schweißer</translation>
+        </message>
+        <message>
+            <source>Welding factor %1</source>
+            <translation>Schweißfaktor %1</translation>
         </message>
         <message>
             <source>Welds again</source>
@@ -4122,12 +5850,20 @@
             <translation>Was ist %1 hier?</translation>
         </message>
         <message>
+            <source>What is alike three times is a hand that has learned it. Compare the reaction times and the beads of the three.</source>
+            <translation>Was dreimal gleich wird, hat die Hand gelernt. Reaktionszeiten und Wülste der drei vergleichen.</translation>
+        </message>
+        <message>
             <source>What is done first when cooling is over?</source>
             <translation>Was kommt zuerst nach der Abkühlzeit?</translation>
         </message>
         <message>
             <source>What is done then? (step %1)</source>
             <translation>Was kommt dann? (Schritt %1)</translation>
+        </message>
+        <message>
+            <source>What is due</source>
+            <translation>Was fällig ist</translation>
         </message>
         <message>
             <source>What is printed on the scale?</source>
@@ -4142,12 +5878,28 @@
             <translation>Was stimmt hier nicht?</translation>
         </message>
         <message>
+            <source>What is wrong stands at its field.</source>
+            <translation>Was falsch ist, steht an seinem Feld.</translation>
+        </message>
+        <message>
+            <source>What it comes to</source>
+            <translation>Was es ergibt</translation>
+        </message>
+        <message>
             <source>What it is</source>
             <translation>Bezeichnung</translation>
         </message>
         <message>
             <source>What it is made for</source>
             <translation>Wofür sie gemacht ist</translation>
+        </message>
+        <message>
+            <source>What sticks to the plate goes into the joint and parts it later.</source>
+            <translation>Was am Heizelement klebt, kommt in die Schweißung und trennt sie später.</translation>
+        </message>
+        <message>
+            <source>What sticks to the plate is pressed into both faces and stays there. The bead shows nothing of it; the bend test breaks flat.</source>
+            <translation>Was am Heizelement klebt, wird in beide Flächen gepresst und bleibt dort. Die Wulst zeigt nichts davon; der Biegeversuch bricht glatt.</translation>
         </message>
         <message>
             <source>What stood there stays in the record, struck.</source>
@@ -4166,6 +5918,10 @@
             <translation>Was das Urteil ergab</translation>
         </message>
         <message>
+            <source>What was entered before stays in the record, with the reason.</source>
+            <translation>Was vorher eingetragen war, bleibt im Protokoll, mit dem Grund.</translation>
+        </message>
+        <message>
             <source>What was left for later is done here.</source>
             <translation>Was auf später verschoben wurde, geht hier.</translation>
         </message>
@@ -4176,6 +5932,10 @@
         <message>
             <source>What was said, what was decided</source>
             <translation>Gesagt und entschieden</translation>
+        </message>
+        <message>
+            <source>What was tested?</source>
+            <translation>Was wurde geprüft?</translation>
         </message>
         <message>
             <source>What was welded</source>
@@ -4222,6 +5982,10 @@
             <translation>Wo die Bank steht.</translation>
         </message>
         <message>
+            <source>Where the edges stand apart the bead comes late or not at all, while the other end gives up its melt.</source>
+            <translation>Wo die Kanten auseinander stehen, kommt die Wulst spät oder nie, während das andere Ende seine Schmelze verliert.</translation>
+        </message>
+        <message>
             <source>Where the numbers come from</source>
             <translation>Woher die Zahlen kommen</translation>
         </message>
@@ -4232,6 +5996,10 @@
         <message>
             <source>Which attested values hold no more?</source>
             <translation>Welche bestätigten Werte gelten nicht mehr?</translation>
+        </message>
+        <message>
+            <source>Which benches are planned with?</source>
+            <translation>Mit welchen Bänken wird geplant?</translation>
         </message>
         <message>
             <source>Which certificate has %1?</source>
@@ -4248,6 +6016,14 @@
         <message>
             <source>Which foreman?</source>
             <translation>Welcher Meister?</translation>
+        </message>
+        <message>
+            <source>Which job are the seams of?</source>
+            <translation>Von welchem Auftrag sind die Nähte?</translation>
+        </message>
+        <message>
+            <source>Which joints hold a batch of sheet?</source>
+            <translation>Welche Schweißungen enthalten eine Charge?</translation>
         </message>
         <message>
             <source>Which lesson?</source>
@@ -4274,8 +6050,16 @@
             <translation>Welche Anweisung?</translation>
         </message>
         <message>
+            <source>Which sheets are in a joint?</source>
+            <translation>Welche Tafeln sind in einer Schweißung?</translation>
+        </message>
+        <message>
             <source>Which sheets, and how long is the seam?</source>
             <translation>Welche Tafeln, und wie lang ist die Naht?</translation>
+        </message>
+        <message>
+            <source>Which table of seams?</source>
+            <translation>Welche Tabelle mit Nähten?</translation>
         </message>
         <message>
             <source>Which table of these joints?</source>
@@ -4294,6 +6078,10 @@
             <translation>Beim Abkühlen entscheiden Uhr und Skala. Dies später ansehen.</translation>
         </message>
         <message>
+            <source>While the plane is soft the force must stay: let back, the melt tears or shrinks into hollow places.</source>
+            <translation>Solange die Fügeebene weich ist, muss die Kraft bleiben: lässt sie nach, reißt die Schmelze oder schrumpft zu Hohlstellen.</translation>
+        </message>
+        <message>
             <source>Who forgot it gets another at the foreman's desk.</source>
             <translation>Vergessen? Am Meisterpult gibt es eine neue.</translation>
         </message>
@@ -4310,8 +6098,20 @@
             <translation>Wer ist der erste Meister?</translation>
         </message>
         <message>
+            <source>Who welds</source>
+            <translation>Wer schweißt</translation>
+        </message>
+        <message>
             <source>Who welds here?</source>
             <translation>Wer schweißt hier?</translation>
+        </message>
+        <message>
+            <source>Who welds today?</source>
+            <translation>Wer schweißt heute?</translation>
+        </message>
+        <message>
+            <source>Whoever took the call came back too late or just in time by luck. A weld is not left between alignment and the lock; the phone can be answered in cooling.</source>
+            <translation>Wer abgenommen hat, kam zu spät zurück oder mit Glück gerade recht. Zwischen Angleichen und Sperren bleibt man an der Schweißung; ans Telefon geht es beim Abkühlen.</translation>
         </message>
         <message>
             <source>Whose PIN changes?</source>
@@ -4324,6 +6124,10 @@
         <message>
             <source>Why do they hold no more?</source>
             <translation>Warum gelten sie nicht mehr?</translation>
+        </message>
+        <message>
+            <source>Why is it put right?</source>
+            <translation>Warum wird berichtigt?</translation>
         </message>
         <message>
             <source>Width</source>
@@ -4382,6 +6186,10 @@
             <translation>Schrift: %1 %</translation>
         </message>
         <message>
+            <source>Work it out</source>
+            <translation>Rechnen</translation>
+        </message>
+        <message>
             <source>Worked out: the bench once more, and the joint of a steady hand.</source>
             <translation>Gerechnet: noch einmal die Bank, und die Schweißung einer ruhigen Hand.</translation>
         </message>
@@ -4392,6 +6200,10 @@
         <message>
             <source>Wrong sheet or setting</source>
             <translation>Tafel/Einstellung falsch</translation>
+        </message>
+        <message>
+            <source>Yes</source>
+            <translation>Ja</translation>
         </message>
         <message>
             <source>You are on the phone.</source>
@@ -4430,8 +6242,40 @@
             <translation>[n]: das Ereignis dieser Schweißung im Logbuch; was keine Klammer hat, steht in [1]</translation>
         </message>
         <message>
+            <source>a %1 strength of %2 MPa; allowed: %3 to %4 MPa</source>
+            <translation>eine Festigkeit (%1) von %2 MPa; erlaubt: %3 bis %4 MPa</translation>
+        </message>
+        <message>
+            <source>a CSV file</source>
+            <translation>eine CSV-Datei</translation>
+        </message>
+        <message>
+            <source>a PIN has %1 to %2 digits; this one has %3</source>
+            <translation>eine PIN hat %1 bis %2 Ziffern; diese hat %3</translation>
+        </message>
+        <message>
+            <source>a PIN has 1 to %1 digits and nothing else; this one has %2 characters</source>
+            <translation>eine PIN hat 1 bis %1 Ziffern und sonst nichts; diese hat %2 Zeichen</translation>
+        </message>
+        <message>
+            <source>a PIN has 1 to %1 digits and nothing else; this one has %2 digits</source>
+            <translation>eine PIN hat 1 bis %1 Ziffern und sonst nichts; diese hat %2 Ziffern</translation>
+        </message>
+        <message>
             <source>a bench that harms nobody</source>
             <translation>eine Bank ohne Gefahr</translation>
+        </message>
+        <message>
+            <source>a bend angle is outside 0 to 180°</source>
+            <translation>ein Biegewinkel liegt außerhalb 0 bis 180°</translation>
+        </message>
+        <message>
+            <source>a bend coupon cracked or not: 1 or 0</source>
+            <translation>eine Biegeprobe riss oder nicht: 1 oder 0</translation>
+        </message>
+        <message>
+            <source>a bend test has no strengths; allowed: angles or displacements of the ram</source>
+            <translation>ein Biegeversuch hat keine Festigkeiten; erlaubt: Winkel oder Wege des Stempels</translation>
         </message>
         <message>
             <source>a check was left out</source>
@@ -4442,24 +6286,104 @@
             <translation>Kopie, nur lesen</translation>
         </message>
         <message>
+            <source>a damaged line of the spill file</source>
+            <translation>eine beschädigte Zeile der Auffangdatei</translation>
+        </message>
+        <message>
+            <source>a displacement of the ram is outside 0 to 500 mm</source>
+            <translation>ein Weg des Stempels liegt außerhalb 0 bis 500 mm</translation>
+        </message>
+        <message>
+            <source>a document does not have its SHA-256</source>
+            <translation>ein Dokument hat nicht sein SHA-256</translation>
+        </message>
+        <message>
+            <source>a fact of a seam can't be read</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>a fact of kind "%1" can't have the subject "%2"</source>
+            <translation>ein Eintrag der Art „%1“ kann nicht zu „%2“ gehören</translation>
+        </message>
+        <message>
             <source>a fault in the bead</source>
             <translation>Fehler im Wulst</translation>
+        </message>
+        <message>
+            <source>a fifth bench, "%1"; allowed: 4</source>
+            <translation>eine fünfte Bank, „%1“; erlaubt: 4</translation>
         </message>
         <message>
             <source>a foot lever</source>
             <translation>ein Fußhebel</translation>
         </message>
         <message>
+            <source>a foreman needs a PIN, which locks the key of the seal</source>
+            <translation>ein Meister braucht eine PIN; sie schützt den Schlüssel des Siegels</translation>
+        </message>
+        <message>
+            <source>a foreman's PIN has %1 to %2 digits; this one has %3</source>
+            <translation>die PIN eines Meisters hat %1 bis %2 Ziffern; diese hat %3</translation>
+        </message>
+        <message>
+            <source>a foreman's override needs his PIN</source>
+            <translation>wenn ein Meister etwas übergeht, braucht es seine PIN</translation>
+        </message>
+        <message>
+            <source>a gap of %1 mm at the %2 leaves no room for this sheet's edge</source>
+            <translation>ein Abstand von %1 mm (%2) lässt der Kante dieser Tafel keinen Platz</translation>
+        </message>
+        <message>
             <source>a handwheel</source>
             <translation>ein Handrad</translation>
+        </message>
+        <message>
+            <source>a joint of another log</source>
+            <translation>einer Schweißung eines anderen Logbuchs</translation>
+        </message>
+        <message>
+            <source>a length is outside 0 to 100000</source>
+            <translation type="unfinished" />
         </message>
         <message>
             <source>a line a joint</source>
             <translation>Zeile je Schweißung</translation>
         </message>
         <message>
+            <source>a line ends with CR alone</source>
+            <translation>eine Zeile endet mit CR allein</translation>
+        </message>
+        <message>
+            <source>a new series has no reason; allowed: one only where an earlier series is put right</source>
+            <translation>eine neue Reihe hat keinen Grund; erlaubt: einer nur, wo eine frühere Reihe berichtigt wird</translation>
+        </message>
+        <message>
+            <source>a page of 0 lines; at least 1</source>
+            <translation>eine Seite mit 0 Zeilen; mindestens 1</translation>
+        </message>
+        <message>
             <source>a person's, whatever the verdict says</source>
             <translation>von einem Menschen, gleich was das Urteil sagt</translation>
+        </message>
+        <message>
+            <source>a point is not a finite number</source>
+            <translation>ein Punkt ist keine endliche Zahl</translation>
+        </message>
+        <message>
+            <source>a power cut of %1 s can't be confirmed: allowed are 0 to 43200 s</source>
+            <translation>ein Stromausfall von %1 s lässt sich nicht bestätigen: erlaubt sind 0 bis 43200 s</translation>
+        </message>
+        <message>
+            <source>a procedure trial</source>
+            <translation>Versuch zur Anweisung</translation>
+        </message>
+        <message>
+            <source>a quote is opened and never closed</source>
+            <translation>ein Anführungszeichen öffnet und schließt nie</translation>
+        </message>
+        <message>
+            <source>a quote stands inside a cell that does not begin with one</source>
+            <translation>ein Anführungszeichen steht in einer Zelle, die nicht mit einem beginnt</translation>
         </message>
         <message>
             <source>a rate and its uncertainty; due on %1</source>
@@ -4470,12 +6394,24 @@
             <translation>eine Ablesung beim Abkühlen fehlt</translation>
         </message>
         <message>
+            <source>a reason for "%1" can't be empty</source>
+            <translation>ein Grund für „%1“ darf nicht leer sein</translation>
+        </message>
+        <message>
             <source>a remark</source>
             <translation>ein Vermerk</translation>
         </message>
         <message>
+            <source>a sheet is of %1, the procedure is for %2: only the same plastic is welded</source>
+            <translation>eine Tafel ist aus %1, die Anweisung für %2: geschweißt wird nur gleicher Kunststoff</translation>
+        </message>
+        <message>
             <source>a sheet slipped</source>
             <translation>Tafel verrutscht</translation>
+        </message>
+        <message>
+            <source>a signing key's seed has %1 bytes, expected %2</source>
+            <translation>der Ursprung eines Schlüssels hat %1 Bytes, erwartet %2</translation>
         </message>
         <message>
             <source>a step was set earlier</source>
@@ -4486,6 +6422,14 @@
             <translation>Schritt zurückgenommen</translation>
         </message>
         <message>
+            <source>a tensile test has no bends; allowed: strengths</source>
+            <translation>ein Zugversuch hat keine Biegewerte; erlaubt: Festigkeiten</translation>
+        </message>
+        <message>
+            <source>a tenth of the thickness, as DVS 2207-1</source>
+            <translation>ein Zehntel der Dicke, wie DVS 2207-1</translation>
+        </message>
+        <message>
             <source>a test piece broke</source>
             <translation>Prüfstück ist gebrochen</translation>
         </message>
@@ -4494,16 +6438,52 @@
             <translation>Prüfstück hat gehalten</translation>
         </message>
         <message>
+            <source>a text of %1 bytes; allowed: up to %2</source>
+            <translation>ein Text von %1 Bytes; erlaubt: bis %2</translation>
+        </message>
+        <message>
+            <source>a thickness of %1 mm; allowed: 0.1 to 1000 mm</source>
+            <translation>eine Dicke von %1 mm; erlaubt: 0,1 bis 1000 mm</translation>
+        </message>
+        <message>
             <source>a touch on the name</source>
             <translation>Namen antippen</translation>
+        </message>
+        <message>
+            <source>a value is corrected only after the weld is over</source>
+            <translation>ein Wert wird erst berichtigt, wenn die Schweißung vorbei ist</translation>
+        </message>
+        <message>
+            <source>a weld of type %1 can't be opened in a log of %2</source>
+            <translation>eine Schweißung der Art „%1“ lässt sich in einem Logbuch „%2“ nicht beginnen</translation>
+        </message>
+        <message>
+            <source>a weld starts with n 1</source>
+            <translation>eine Schweißung beginnt mit n 1</translation>
+        </message>
+        <message>
+            <source>a weld starts with weld_opened</source>
+            <translation>eine Schweißung beginnt mit weld_opened</translation>
+        </message>
+        <message>
+            <source>a weld without events</source>
+            <translation>eine Schweißung ohne Ereignisse</translation>
         </message>
         <message>
             <source>a wrong tap</source>
             <translation>falsch getippt</translation>
         </message>
         <message>
+            <source>a zero byte; expected JSON text</source>
+            <translation>ein Null-Byte; erwartet: JSON-Text</translation>
+        </message>
+        <message>
             <source>about %1</source>
             <translation>etwa %1</translation>
+        </message>
+        <message>
+            <source>above %1, to %2 %3</source>
+            <translation>über %1, bis %2 %3</translation>
         </message>
         <message>
             <source>above 0</source>
@@ -4522,12 +6502,28 @@
             <translation>angenommen</translation>
         </message>
         <message>
+            <source>act %1 of the take is at %2 ms, behind its end at %3 ms</source>
+            <translation>Handgriff %1 der Aufnahme steht bei %2 ms, hinter ihrem Ende bei %3 ms</translation>
+        </message>
+        <message>
+            <source>act %1 of the take, at %2 ms, can't be done at this bench: %3</source>
+            <translation>Handgriff %1 der Aufnahme, bei %2 ms, geht an dieser Bank nicht: %3</translation>
+        </message>
+        <message>
             <source>act now</source>
             <translation>jetzt</translation>
         </message>
         <message>
+            <source>after %1 wrong PINs in a row: wait %2</source>
+            <translation>nach %1 falschen PINs hintereinander: %2 warten</translation>
+        </message>
+        <message>
             <source>after 10 min</source>
             <translation>nach 10 min</translation>
+        </message>
+        <message>
+            <source>again: joint %1 is to be repaired</source>
+            <translation>neu: Schweißung %1 ist auszubessern</translation>
         </message>
         <message>
             <source>again: joint %1 was cut out</source>
@@ -4578,6 +6574,10 @@
             <translation>Angleichen begonnen</translation>
         </message>
         <message>
+            <source>alignment can't start: %1 checks are open, the first is %2</source>
+            <translation>das Angleichen kann nicht beginnen: %1 Prüfungen sind offen, die erste ist %2</translation>
+        </message>
+        <message>
             <source>alignment force</source>
             <translation>Angleichkraft</translation>
         </message>
@@ -4592,6 +6592,10 @@
         <message>
             <source>alignment reading</source>
             <translation>Skala Angleichen</translation>
+        </message>
+        <message>
+            <source>alignment started</source>
+            <translation>Angleichen begonnen</translation>
         </message>
         <message>
             <source>alignment time</source>
@@ -4614,12 +6618,20 @@
             <translation>alle %1 stimmten</translation>
         </message>
         <message>
+            <source>all along</source>
+            <translation>überall</translation>
+        </message>
+        <message>
             <source>all four</source>
             <translation>alle vier</translation>
         </message>
         <message>
             <source>all joints again</source>
             <translation>wieder alle</translation>
+        </message>
+        <message>
+            <source>all readings are the same; a line needs two or more</source>
+            <translation>alle Skalenwerte sind gleich; eine Gerade braucht zwei oder mehr</translation>
         </message>
         <message>
             <source>all springs, N for each mm of closing</source>
@@ -4638,8 +6650,20 @@
             <translation>erlaubt %1 bis %2 °C</translation>
         </message>
         <message>
+            <source>allowed only in workshop conditions, with hardly any load on the joint at removal and storage, and from %1 mm of wall</source>
+            <translation>erlaubt nur unter Werkstattbedingungen, mit kaum Last auf der Schweißung beim Herausnehmen und Lagern, und ab %1 mm Wand</translation>
+        </message>
+        <message>
             <source>allowed up to %1 %2</source>
             <translation>erlaubt bis %1 %2</translation>
+        </message>
+        <message>
+            <source>allowed: a snapshot, a backup, or what log backup made</source>
+            <translation>erlaubt: eine Momentaufnahme, eine Sicherung oder was log backup gemacht hat</translation>
+        </message>
+        <message>
+            <source>allowed: materials and a range, as in "PE-HD, PP 3-20 mm"</source>
+            <translation>erlaubt: Werkstoffe und ein Bereich, wie „PE-HD, PP 3-20 mm“</translation>
         </message>
         <message>
             <source>along the seam: %1</source>
@@ -4654,12 +6678,44 @@
             <translation>auf der Geraden der Tabelle</translation>
         </message>
         <message>
+            <source>ambient %1 is not a finite number; allowed %2 to %3 °C</source>
+            <translation>Hallentemperatur %1 ist keine endliche Zahl; erlaubt %2 bis %3 °C</translation>
+        </message>
+        <message>
+            <source>ambient %1 is outside %2 to %3 °C</source>
+            <translation>Hallentemperatur %1 liegt außerhalb %2 bis %3 °C</translation>
+        </message>
+        <message>
+            <source>ambient %1 is outside 5 to 45 °C</source>
+            <translation>Hallentemperatur %1 liegt außerhalb 5 bis 45 °C</translation>
+        </message>
+        <message>
+            <source>ambient %1 °C is outside the classes for which %2 has cooling times</source>
+            <translation>Hallentemperatur %1 °C liegt außerhalb der Klassen, für die %2 Abkühlzeiten hat</translation>
+        </message>
+        <message>
+            <source>ambient %1 °C is outside the classes for which %2 has cooling times, from %3 °C</source>
+            <translation>Hallentemperatur %1 °C liegt außerhalb der Klassen, für die %2 Abkühlzeiten hat, ab %3 °C</translation>
+        </message>
+        <message>
+            <source>ambient %1 °C is outside the classes for which %2 has cooling times, up to %3 °C</source>
+            <translation>Hallentemperatur %1 °C liegt außerhalb der Klassen, für die %2 Abkühlzeiten hat, bis %3 °C</translation>
+        </message>
+        <message>
             <source>an attestation</source>
             <translation>eine Bestätigung</translation>
         </message>
         <message>
             <source>an empty form</source>
             <translation>leeres Formular</translation>
+        </message>
+        <message>
+            <source>an event body of %1, n %2 was handed over as %3, n %4</source>
+            <translation>ein Ereignis von %1, n %2, wurde als %3, n %4 übergeben</translation>
+        </message>
+        <message>
+            <source>an unconfirmed bridge counts at least 0 ms, not %1</source>
+            <translation>eine unbestätigte Überbrückung zählt mindestens 0 ms, nicht %1</translation>
         </message>
         <message>
             <source>and %1 more, under Attest</source>
@@ -4674,8 +6730,40 @@
             <translation>und der Bericht</translation>
         </message>
         <message>
+            <source>angle, cracked or not</source>
+            <translation>Winkel, gerissen oder nicht</translation>
+        </message>
+        <message>
+            <source>another log stands there now</source>
+            <translation>dort steht jetzt ein anderes Logbuch</translation>
+        </message>
+        <message>
+            <source>another program holds it locked%1</source>
+            <translation>ein anderes Programm hält es gesperrt%1</translation>
+        </message>
+        <message>
+            <source>another program is making a backup there</source>
+            <translation>ein anderes Programm macht dort gerade eine Sicherung</translation>
+        </message>
+        <message>
+            <source>another program is writing this log; close that one first</source>
+            <translation>ein anderes Programm schreibt in dieses Logbuch; erst jenes schließen</translation>
+        </message>
+        <message>
             <source>another reason</source>
             <translation>anderer Grund</translation>
+        </message>
+        <message>
+            <source>another weld is on that bench by now</source>
+            <translation>auf jener Bank ist inzwischen eine andere Schweißung</translation>
+        </message>
+        <message>
+            <source>any that can make it</source>
+            <translation>jede, die es kann</translation>
+        </message>
+        <message>
+            <source>as it was</source>
+            <translation>wie es war</translation>
         </message>
         <message>
             <source>as it was handed out</source>
@@ -4688,6 +6776,14 @@
         <message>
             <source>as set here</source>
             <translation>wie hier</translation>
+        </message>
+        <message>
+            <source>asks for "%1", and nothing of that is wrong in this lesson</source>
+            <translation>fragt nach „%1“, und davon ist in dieser Lektion nichts falsch</translation>
+        </message>
+        <message>
+            <source>at 1 min and, for more than 6 min of cooling, at a third of it: our judgement</source>
+            <translation>nach 1 min und, bei mehr als 6 min Abkühlen, nach einem Drittel davon: unser Urteil</translation>
         </message>
         <message>
             <source>at least</source>
@@ -4714,6 +6810,14 @@
             <translation>höchstens %1 mm</translation>
         </message>
         <message>
+            <source>at place %1</source>
+            <translation>an Stelle %1</translation>
+        </message>
+        <message>
+            <source>at places %1 and %2</source>
+            <translation>an den Stellen %1 und %2</translation>
+        </message>
+        <message>
             <source>at the band's end</source>
             <translation>am Bereichsende</translation>
         </message>
@@ -4724,6 +6828,10 @@
         <message>
             <source>attested by %1</source>
             <translation>bestätigt von %1</translation>
+        </message>
+        <message>
+            <source>attested by %1, %2, against edition %3</source>
+            <translation>bestätigt von %1, %2, gegen Ausgabe %3</translation>
         </message>
         <message>
             <source>attested by the shop</source>
@@ -4826,6 +6934,10 @@
             <translation>Wulst langsam</translation>
         </message>
         <message>
+            <source>bead measured</source>
+            <translation>Wulst gemessen</translation>
+        </message>
+        <message>
             <source>bead missing at one end</source>
             <translation>Wulst fehlt an einem Ende</translation>
         </message>
@@ -4882,6 +6994,14 @@
             <translation>Prüfung</translation>
         </message>
         <message>
+            <source>being made</source>
+            <translation>in Arbeit</translation>
+        </message>
+        <message>
+            <source>being made: joint %1, %2</source>
+            <translation>in Arbeit: Schweißung %1, %2</translation>
+        </message>
+        <message>
             <source>being prepared</source>
             <translation>Vorbereitung</translation>
         </message>
@@ -4898,8 +7018,24 @@
             <translation>Bank %1</translation>
         </message>
         <message>
+            <source>bench %1 · %2 · %3 · %4 mm</source>
+            <translation>Bank %1 · %2 · %3 · %4 mm</translation>
+        </message>
+        <message>
             <source>bench %1 · seams to %2 mm · sheets %3 to %4 mm</source>
             <translation>Bank %1 · Nähte bis %2 mm · Tafeln %3 bis %4 mm</translation>
+        </message>
+        <message>
+            <source>bench document</source>
+            <translation>Dokument der Bank</translation>
+        </message>
+        <message>
+            <source>bench of the log</source>
+            <translation>Bank im Logbuch</translation>
+        </message>
+        <message>
+            <source>bend test</source>
+            <translation>Biegeversuch</translation>
         </message>
         <message>
             <source>bends</source>
@@ -4908,6 +7044,10 @@
         <message>
             <source>between a band's ends</source>
             <translation>zwischen Bereichsenden</translation>
+        </message>
+        <message>
+            <source>both sheets are clamped: now the wheel moves the tables</source>
+            <translation>beide Tafeln sind gespannt: jetzt bewegt das Handrad die Tische</translation>
         </message>
         <message>
             <source>both sheets, both sides</source>
@@ -4942,12 +7082,20 @@
             <translation>Druckaufbau s</translation>
         </message>
         <message>
+            <source>build-up time</source>
+            <translation>Zeit des Druckaufbaus</translation>
+        </message>
+        <message>
             <source>by</source>
             <translation>von</translation>
         </message>
         <message>
             <source>by PIN</source>
             <translation>mit PIN</translation>
+        </message>
+        <message>
+            <source>by a foreman's PIN</source>
+            <translation>mit PIN eines Meisters</translation>
         </message>
         <message>
             <source>by a model of heat in the sheet, no measurement and no part of the verdict</source>
@@ -4974,10 +7122,6 @@
             <translation>nach heutigen Regeln: %1</translation>
         </message>
         <message>
-            <source>by the upper end of the table's band</source>
-            <translation>nach dem oberen Ende des Tabellenbereichs</translation>
-        </message>
-        <message>
             <source>by the wall clock</source>
             <translation>nach der Uhrzeit</translation>
         </message>
@@ -4998,8 +7142,76 @@
             <translation>Kalibrierung fällig am %1</translation>
         </message>
         <message>
+            <source>calibration, certificates</source>
+            <translation>Kalibrierung, Zeugnisse</translation>
+        </message>
+        <message>
+            <source>can only be read, not written</source>
+            <translation>nur lesbar, nicht schreibbar</translation>
+        </message>
+        <message>
+            <source>can only be read, not written%1</source>
+            <translation>nur lesbar, nicht schreibbar%1</translation>
+        </message>
+        <message>
+            <source>can't be brought to disk</source>
+            <translation>lässt sich nicht auf die Platte bringen</translation>
+        </message>
+        <message>
+            <source>can't be brought to disk (%1)</source>
+            <translation>lässt sich nicht auf die Platte bringen (%1)</translation>
+        </message>
+        <message>
+            <source>can't be locked (%1)</source>
+            <translation>lässt sich nicht sperren (%1)</translation>
+        </message>
+        <message>
+            <source>can't be made</source>
+            <translation>lässt sich nicht anlegen</translation>
+        </message>
+        <message>
+            <source>can't be made (%1)</source>
+            <translation>lässt sich nicht anlegen (%1)</translation>
+        </message>
+        <message>
+            <source>can't be made; %1</source>
+            <translation>lässt sich nicht anlegen; %1</translation>
+        </message>
+        <message>
+            <source>can't be moved to %1 (%2)</source>
+            <translation>lässt sich nicht nach %1 verschieben (%2)</translation>
+        </message>
+        <message>
+            <source>can't be opened</source>
+            <translation>lässt sich nicht öffnen</translation>
+        </message>
+        <message>
+            <source>can't be opened (%1)</source>
+            <translation>lässt sich nicht öffnen (%1)</translation>
+        </message>
+        <message>
+            <source>can't be opened%1</source>
+            <translation>lässt sich nicht öffnen%1</translation>
+        </message>
+        <message>
+            <source>can't be put in its place</source>
+            <translation>lässt sich nicht an seinen Platz legen</translation>
+        </message>
+        <message>
             <source>can't be read</source>
             <translation>nicht lesbar</translation>
+        </message>
+        <message>
+            <source>can't be written</source>
+            <translation>lässt sich nicht schreiben</translation>
+        </message>
+        <message>
+            <source>can't be written (%1)</source>
+            <translation>lässt sich nicht schreiben (%1)</translation>
+        </message>
+        <message>
+            <source>card</source>
+            <translation>Karte</translation>
         </message>
         <message>
             <source>certificate expired</source>
@@ -5026,12 +7238,32 @@
             <translation>Umstellen s</translation>
         </message>
         <message>
+            <source>changeover time</source>
+            <translation>Umstellzeit</translation>
+        </message>
+        <message>
             <source>changeover too late</source>
             <translation>Umstellen zu lang</translation>
         </message>
         <message>
+            <source>check made</source>
+            <translation>Prüfung gemacht</translation>
+        </message>
+        <message>
+            <source>check overridden</source>
+            <translation>Prüfung übergangen</translation>
+        </message>
+        <message>
+            <source>checking a PIN needs %1 MB of memory, and that is not free</source>
+            <translation>eine PIN zu prüfen braucht %1 MB Speicher, und so viel ist nicht frei</translation>
+        </message>
+        <message>
             <source>chosen</source>
             <translation>gewählt</translation>
+        </message>
+        <message>
+            <source>clamp both sheets first; then one can be shimmed against the other</source>
+            <translation>erst beide Tafeln spannen; dann lässt sich eine gegen die andere unterlegen</translation>
         </message>
         <message>
             <source>class %1: air from °C</source>
@@ -5050,6 +7282,10 @@
             <translation>abgeschlossen: %1</translation>
         </message>
         <message>
+            <source>closing waits for a reason: %1 is out of limits</source>
+            <translation>vor dem Abschluss fehlt ein Grund: %1 liegt außerhalb der Grenzen</translation>
+        </message>
+        <message>
             <source>cold</source>
             <translation>kalt</translation>
         </message>
@@ -5066,6 +7302,10 @@
             <translation>kälter</translation>
         </message>
         <message>
+            <source>comes from the calibration's points; leave it out</source>
+            <translation>kommt aus den Kalibrierpunkten; weglassen</translation>
+        </message>
+        <message>
             <source>common practice, no source</source>
             <translation>übliche Praxis, keine Quelle</translation>
         </message>
@@ -5074,8 +7314,20 @@
             <translation>Abkühlen</translation>
         </message>
         <message>
+            <source>cooling along the table's straight line</source>
+            <translation>Abkühlen auf der Geraden der Tabelle</translation>
+        </message>
+        <message>
+            <source>cooling by the upper end of the table's band</source>
+            <translation>Abkühlen nach dem oberen Ende des Tabellenbereichs</translation>
+        </message>
+        <message>
             <source>cooling for each kelvin</source>
             <translation>Abkühlen je Kelvin</translation>
+        </message>
+        <message>
+            <source>cooling is cut by half: full load only after the whole %1 min</source>
+            <translation>das Abkühlen ist halbiert: volle Last erst nach den ganzen %1 min</translation>
         </message>
         <message>
             <source>cooling is over</source>
@@ -5090,12 +7342,28 @@
             <translation>Abkühlzeit um</translation>
         </message>
         <message>
+            <source>cooling rule band-end is not offered by %1, whose cooling has no bands; allowed line</source>
+            <translation>Abkühlen nach dem Ende der Spanne (band-end) gibt es in %1 nicht, ohne Spannen; erlaubt: line</translation>
+        </message>
+        <message>
+            <source>cooling time</source>
+            <translation>Abkühlzeit</translation>
+        </message>
+        <message>
             <source>cooling, by the shop's temperature</source>
             <translation>Abkühlen, nach Hallentemperatur</translation>
         </message>
         <message>
             <source>cooling: %1 left</source>
             <translation>Abkühlen: noch %1</translation>
+        </message>
+        <message>
+            <source>cools</source>
+            <translation>kühlt ab</translation>
+        </message>
+        <message>
+            <source>correcting a value needs a foreman's PIN</source>
+            <translation>einen Wert zu berichtigen braucht die PIN eines Meisters</translation>
         </message>
         <message>
             <source>could not be done: %1</source>
@@ -5110,8 +7378,21 @@
             <translation>Vorzählen</translation>
         </message>
         <message>
+            <source>coupons, welding factor</source>
+            <translation>Proben, Schweißfaktor</translation>
+        </message>
+        <message>
+            <source>cracked or broke</source>
+            <translation>gerissen oder gebrochen</translation>
+        </message>
+        <message>
             <source>cut out</source>
             <translation>austrennen</translation>
+        </message>
+        <message>
+            <source>d MMM</source>
+            <extracomment>Qt's pattern of a date without its year; "'de'" stands for a word</extracomment>
+            <translation>d. MMM</translation>
         </message>
         <message>
             <source>damaged: %1</source>
@@ -5130,6 +7411,19 @@
             <translation>Tag</translation>
         </message>
         <message>
+            <source>ddd d MMMM</source>
+            <extracomment>Qt's pattern of a date without its year; "'de'" stands for a word</extracomment>
+            <translation>ddd d. MMMM</translation>
+        </message>
+        <message>
+            <source>decided</source>
+            <translation>entschieden</translation>
+        </message>
+        <message>
+            <source>deciding on a joint needs a foreman's PIN</source>
+            <translation>über eine Schweißung zu entscheiden braucht die PIN eines Meisters</translation>
+        </message>
+        <message>
             <source>decimal sign %1</source>
             <translation>Dezimalzeichen %1</translation>
         </message>
@@ -5144,6 +7438,22 @@
         <message>
             <source>dirt in it</source>
             <translation>Schmutz</translation>
+        </message>
+        <message>
+            <source>does not begin where the class before it ends</source>
+            <translation>beginnt nicht, wo die Klasse davor endet</translation>
+        </message>
+        <message>
+            <source>does not cover the same thicknesses as the table</source>
+            <translation>deckt nicht dieselben Dicken wie die Tabelle</translation>
+        </message>
+        <message>
+            <source>does not end with "%1"</source>
+            <translation>endet nicht mit „%1“</translation>
+        </message>
+        <message>
+            <source>does something drift?</source>
+            <translation>wandert etwas?</translation>
         </message>
         <message>
             <source>done</source>
@@ -5163,12 +7473,32 @@
             <translation>Schleppkraft</translation>
         </message>
         <message>
+            <source>drag %1 N is outside 0 to %2 N</source>
+            <translation>Schleppkraft %1 N liegt außerhalb 0 bis %2 N</translation>
+        </message>
+        <message>
+            <source>drag %1 is not a number; allowed 0 to %2 N</source>
+            <translation>Schleppkraft %1 ist keine Zahl; erlaubt 0 bis %2 N</translation>
+        </message>
+        <message>
             <source>drag as read</source>
             <translation>Skala Schleppkraft</translation>
         </message>
         <message>
+            <source>drag measured</source>
+            <translation>Schleppkraft gemessen</translation>
+        </message>
+        <message>
             <source>drag read with the sheet clamped</source>
             <translation>Schleppkraft mit gespannter Tafel abgelesen</translation>
+        </message>
+        <message>
+            <source>drag reading %1 is below the scale's zero of %2</source>
+            <translation>der Skalenwert der Schleppkraft %1 liegt unter dem Nullpunkt %2 der Skala</translation>
+        </message>
+        <message>
+            <source>drag was not measured; it is taken as 0 N</source>
+            <translation>Schleppkraft nicht gemessen; mit 0 N gerechnet</translation>
         </message>
         <message>
             <source>draught</source>
@@ -5177,6 +7507,10 @@
         <message>
             <source>drawing</source>
             <translation>Zeichnung</translation>
+        </message>
+        <message>
+            <source>drift of the reading</source>
+            <translation>Wandern der Ablesung</translation>
         </message>
         <message>
             <source>due in %1</source>
@@ -5191,8 +7525,16 @@
             <translation>z. B. neues Heizelement</translation>
         </message>
         <message>
+            <source>each coupon in N/mm²</source>
+            <translation>jede Probe in N/mm²</translation>
+        </message>
+        <message>
             <source>each sheet lost</source>
             <translation>jede Tafel verlor</translation>
+        </message>
+        <message>
+            <source>earliest possible %1</source>
+            <translation>frühestens möglich %1</translation>
         </message>
         <message>
             <source>edges</source>
@@ -5235,6 +7577,10 @@
             <translation>Ereignis %1</translation>
         </message>
         <message>
+            <source>event %1 is another in chain %2 than in chain %3</source>
+            <translation>Ereignis %1 ist in Kette %2 ein anderes als in Kette %3</translation>
+        </message>
+        <message>
             <source>event %1 taken back</source>
             <translation>Ereignis %1 zurückgenommen</translation>
         </message>
@@ -5247,6 +7593,10 @@
             <translation>Ereignis %1, %2: war %3, ist %4 (%5)</translation>
         </message>
         <message>
+            <source>expected a JSON object</source>
+            <translation>erwartet: ein JSON-Objekt</translation>
+        </message>
+        <message>
             <source>face %1</source>
             <translation>Fläche %1</translation>
         </message>
@@ -5257,6 +7607,10 @@
         <message>
             <source>faces in line</source>
             <translation>Versatzgrenze</translation>
+        </message>
+        <message>
+            <source>faces met</source>
+            <translation>Fügen</translation>
         </message>
         <message>
             <source>faces out of line</source>
@@ -5367,12 +7721,20 @@
             <translation>ab %1</translation>
         </message>
         <message>
+            <source>from %1 mm</source>
+            <translation>ab %1 mm</translation>
+        </message>
+        <message>
             <source>from %1 °C</source>
             <translation>ab %1 °C</translation>
         </message>
         <message>
             <source>from a file</source>
             <translation>aus einer Datei</translation>
+        </message>
+        <message>
+            <source>from joint to joint: limit %1</source>
+            <translation>von Schweißung zu Schweißung: Grenze %1</translation>
         </message>
         <message>
             <source>from memory: not attested</source>
@@ -5387,8 +7749,16 @@
             <translation>aus dem Auftrag</translation>
         </message>
         <message>
+            <source>from the torn end of the write-ahead log; its hash is not that of its body</source>
+            <translation>vom abgerissenen Ende des Journals; die Prüfsumme passt nicht zum Inhalt</translation>
+        </message>
+        <message>
             <source>from when it shows its heat</source>
             <translation>ab Erreichen der Temperatur</translation>
+        </message>
+        <message>
+            <source>from zero to drag</source>
+            <translation>von null bis Schleppkraft</translation>
         </message>
         <message>
             <source>front</source>
@@ -5431,8 +7801,24 @@
             <translation>bereithalten</translation>
         </message>
         <message>
+            <source>give %1 at %2 mm, outside %3 to %4%5</source>
+            <translation>ergeben %1 bei %2 mm, außerhalb %3 bis %4%5</translation>
+        </message>
+        <message>
+            <source>go on typing</source>
+            <translation>weiter tippen</translation>
+        </message>
+        <message>
+            <source>going on without the check "%1" needs a reason</source>
+            <translation>ohne die Prüfung „%1“ weiterzumachen braucht einen Grund</translation>
+        </message>
+        <message>
             <source>grade</source>
             <translation>Bewertung</translation>
+        </message>
+        <message>
+            <source>graded</source>
+            <translation>bewertet</translation>
         </message>
         <message>
             <source>graded by %1: %2</source>
@@ -5447,12 +7833,68 @@
             <translation>war weg</translation>
         </message>
         <message>
+            <source>half a division, %1 %2, is more than twice the tolerance of %3 %4 (%5): bench %6 can't show this seam's %7; allowed divisions up to %8 %9</source>
+            <translation>ein halber Strich, %1 %2, ist mehr als das Doppelte der Toleranz von %3 %4 (%5): Bank %6 kann die %7 dieser Naht nicht zeigen; erlaubt: Striche bis %8 %9</translation>
+        </message>
+        <message>
             <source>half cooling</source>
             <translation>halbe Abkühlzeit</translation>
         </message>
         <message>
             <source>half cooling from mm</source>
             <translation>halbe Abkühlzeit ab mm</translation>
+        </message>
+        <message>
+            <source>half cooling is not allowed by %1; allowed: the whole cooling time</source>
+            <translation>halbes Abkühlen ist in %1 nicht erlaubt; erlaubt: die ganze Abkühlzeit</translation>
+        </message>
+        <message>
+            <source>half cooling of %1 mm; %2</source>
+            <translation>halbes Abkühlen bei %1 mm; %2</translation>
+        </message>
+        <message>
+            <source>half cooling of a joint that is loaded at once; %1</source>
+            <translation>halbes Abkühlen einer Schweißung, die gleich belastet wird; %1</translation>
+        </message>
+        <message>
+            <source>half cooling outside workshop conditions; %1</source>
+            <translation>halbes Abkühlen außerhalb von Werkstattbedingungen; %1</translation>
+        </message>
+        <message>
+            <source>hands on</source>
+            <translation>Hand an</translation>
+        </message>
+        <message>
+            <source>hands out the right row; leave thickness_mm out</source>
+            <translation>gibt die richtige Zeile aus; thickness_mm weglassen</translation>
+        </message>
+        <message>
+            <source>has %1 MB free, too little for the photos and what must stay free beside them</source>
+            <translation>hat %1 MB frei, zu wenig für die Fotos und für das, was daneben frei bleiben muss</translation>
+        </message>
+        <message>
+            <source>has %1 free, and a copy of this log takes up to %2</source>
+            <translation>hat %1 frei; eine Kopie dieses Logbuchs braucht bis zu %2</translation>
+        </message>
+        <message>
+            <source>has %1 free, and a copy of this log takes up to %2 and must leave %3 free</source>
+            <translation>hat %1 frei; eine Kopie dieses Logbuchs braucht bis zu %2 und muss %3 frei lassen</translation>
+        </message>
+        <message>
+            <source>has %1 letters; allowed: up to %2</source>
+            <translation>hat %1 Zeichen; erlaubt: bis %2</translation>
+        </message>
+        <message>
+            <source>has %1 signs; allowed: 1 to %2</source>
+            <translation>hat %1 Zeichen; erlaubt: 1 bis %2</translation>
+        </message>
+        <message>
+            <source>has 0 bytes, so it is no log</source>
+            <translation>hat 0 Bytes, also kein Logbuch</translation>
+        </message>
+        <message>
+            <source>has no value from %1 to %2 mm, and gaps does not declare %3 there</source>
+            <translation>hat keinen Wert von %1 bis %2 mm, und gaps erklärt %3 dort nicht</translation>
         </message>
         <message>
             <source>has none here</source>
@@ -5483,6 +7925,34 @@
             <translation>starker Kontrast</translation>
         </message>
         <message>
+            <source>holds %1 rows of another log ("%2", expected "%3"); move it away, or put its own log back</source>
+            <translation>enthält %1 Zeilen eines anderen Logbuchs („%2“, erwartet „%3“); wegräumen oder sein eigenes Logbuch zurücklegen</translation>
+        </message>
+        <message>
+            <source>holds keys, and others than its owner may read or write it; take that right away (chmod 600)</source>
+            <translation>enthält Schlüssel, und andere als der Eigentümer dürfen es lesen oder schreiben; dieses Recht wegnehmen (chmod 600)</translation>
+        </message>
+        <message>
+            <source>holds neither a table nor a formula</source>
+            <translation>enthält weder eine Tabelle noch eine Formel</translation>
+        </message>
+        <message>
+            <source>holds no class</source>
+            <translation>enthält keine Klasse</translation>
+        </message>
+        <message>
+            <source>holds no lesson (*.json)</source>
+            <translation>enthält keine Lektion (*.json)</translation>
+        </message>
+        <message>
+            <source>holds no procedure (*.json)</source>
+            <translation>enthält keine Anweisung (*.json)</translation>
+        </message>
+        <message>
+            <source>holds no rows</source>
+            <translation>enthält keine Zeilen</translation>
+        </message>
+        <message>
             <source>hollow</source>
             <translation>hohl</translation>
         </message>
@@ -5493,6 +7963,14 @@
         <message>
             <source>hot faces pulled apart</source>
             <translation>heiße Flächen getrennt</translation>
+        </message>
+        <message>
+            <source>how far it is moved</source>
+            <translation>wie weit bewegt wird</translation>
+        </message>
+        <message>
+            <source>how far it is pushed</source>
+            <translation>wie weit geschoben wird</translation>
         </message>
         <message>
             <source>if one is not</source>
@@ -5567,8 +8045,172 @@
             <translation>erfunden; in eigenem Ordner</translation>
         </message>
         <message>
+            <source>is a %1 log, expected a %2 log</source>
+            <translation>ist ein Logbuch „%1“, erwartet: ein Logbuch „%2“</translation>
+        </message>
+        <message>
+            <source>is a %1 log; practice stands in a practice log only</source>
+            <translation>ist ein Logbuch „%1“; Übungen stehen nur in einem Übungslogbuch</translation>
+        </message>
+        <message>
+            <source>is a database, but not a joint log (application id %1, expected %2 or %3)</source>
+            <translation>ist eine Datenbank, aber kein Logbuch (Kennung %1, erwartet %2 oder %3)</translation>
+        </message>
+        <message>
+            <source>is a folder, expected a file</source>
+            <translation>ist ein Ordner, erwartet: eine Datei</translation>
+        </message>
+        <message>
+            <source>is a folder, expected a log file</source>
+            <translation>ist ein Ordner, erwartet: eine Logbuchdatei</translation>
+        </message>
+        <message>
+            <source>is a folder; allowed: the name of a file</source>
+            <translation>ist ein Ordner; erlaubt: der Name einer Datei</translation>
+        </message>
+        <message>
+            <source>is a live log and no copy of one</source>
+            <translation>ist ein laufendes Logbuch und keine Kopie</translation>
+        </message>
+        <message>
+            <source>is above the solid's density</source>
+            <translation>liegt über der Dichte des Festen</translation>
+        </message>
+        <message>
+            <source>is band-end, but a class has no table</source>
+            <translation>ist band-end, aber eine Klasse hat keine Tabelle</translation>
+        </message>
+        <message>
+            <source>is empty</source>
+            <translation>ist leer</translation>
+        </message>
+        <message>
+            <source>is empty; allowed: %1</source>
+            <translation>ist leer; erlaubt: %1</translation>
+        </message>
+        <message>
+            <source>is empty; allowed: %1, several with + between</source>
+            <translation>ist leer; erlaubt: %1, mehrere mit + dazwischen</translation>
+        </message>
+        <message>
+            <source>is gone, and its write-ahead log stands there without it</source>
+            <translation>ist weg, und sein Journal steht allein da</translation>
+        </message>
+        <message>
+            <source>is missing</source>
+            <translation>fehlt</translation>
+        </message>
+        <message>
+            <source>is missing: only the first class may have no lower limit</source>
+            <translation>fehlt: nur die erste Klasse darf keine untere Grenze haben</translation>
+        </message>
+        <message>
+            <source>is not %1</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>is not %1 hexadecimal digits</source>
+            <translation>sind nicht %1 Hexadezimalziffern</translation>
+        </message>
+        <message>
+            <source>is not 32 or 96 hexadecimal digits</source>
+            <translation>sind nicht 32 oder 96 Hexadezimalziffern</translation>
+        </message>
+        <message>
+            <source>is not a database, so it is no log</source>
+            <translation>ist keine Datenbank, also kein Logbuch</translation>
+        </message>
+        <message>
+            <source>is not a field that is known here</source>
+            <translation>ist hier kein bekanntes Feld</translation>
+        </message>
+        <message>
+            <source>is not a list</source>
+            <translation>ist keine Liste</translation>
+        </message>
+        <message>
+            <source>is not a list of numbers</source>
+            <translation>ist keine Liste von Zahlen</translation>
+        </message>
+        <message>
+            <source>is not a list of texts</source>
+            <translation>ist keine Liste von Texten</translation>
+        </message>
+        <message>
+            <source>is not a list of whole numbers</source>
+            <translation>ist keine Liste ganzer Zahlen</translation>
+        </message>
+        <message>
+            <source>is not a regular file</source>
+            <translation>ist keine gewöhnliche Datei</translation>
+        </message>
+        <message>
+            <source>is not a regular file, expected a log file</source>
+            <translation>ist keine gewöhnliche Datei, erwartet: eine Logbuchdatei</translation>
+        </message>
+        <message>
+            <source>is not seamclock-job/1</source>
+            <translation>ist nicht seamclock-job/1</translation>
+        </message>
+        <message>
+            <source>is not there</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>is not what the station signed</source>
+            <translation>ist nicht, was das Tablet unterschrieben hat</translation>
+        </message>
+        <message>
+            <source>is the log itself</source>
+            <translation>ist das Logbuch selbst</translation>
+        </message>
+        <message>
+            <source>is the rate itself where the unit is mm; leave it out</source>
+            <translation>ist die Rate selbst, wo die Einheit mm ist; weglassen</translation>
+        </message>
+        <message>
+            <source>is there already and is no copy of this log but of another; it is left as it is</source>
+            <translation>ist schon da, als Kopie eines anderen Logbuchs; bleibt, wie es ist</translation>
+        </message>
+        <message>
+            <source>is there already and is no copy of this log; it is left as it is</source>
+            <translation>ist schon da und keine Kopie dieses Logbuchs; bleibt, wie es ist</translation>
+        </message>
+        <message>
+            <source>is there already; it is never overwritten</source>
+            <translation>ist schon da; wird nie überschrieben</translation>
+        </message>
+        <message>
+            <source>it answers n %1, the last step that can be is n %2</source>
+            <translation>antwortet auf n %1, der letzte mögliche Schritt ist n %2</translation>
+        </message>
+        <message>
+            <source>it belongs to %1, not to %2</source>
+            <translation>gehört zu %1, nicht zu %2</translation>
+        </message>
+        <message>
+            <source>it bridges from boot %1, the weld's is %2</source>
+            <translation>überbrückt vom Start %1, die Schweißung ist vom Start %2</translation>
+        </message>
+        <message>
+            <source>it can't be set aside: %1</source>
+            <translation>lässt sich nicht beiseite legen: %1</translation>
+        </message>
+        <message>
+            <source>it comes %1 ms after the step; allowed are 10000 ms on the same boot</source>
+            <translation>kommt %1 ms nach dem Schritt; erlaubt sind 10000 ms seit demselben Start</translation>
+        </message>
+        <message>
+            <source>it held</source>
+            <translation>sie hielt</translation>
+        </message>
+        <message>
             <source>it is in the record</source>
             <translation>es steht im Protokoll</translation>
+        </message>
+        <message>
+            <source>it is wished on the bench "%1", which is not planned for</source>
+            <translation>gewünscht ist Bank „%1“, und für die wird nicht geplant</translation>
         </message>
         <message>
             <source>it leaks</source>
@@ -5583,12 +8225,20 @@
             <translation>war es</translation>
         </message>
         <message>
+            <source>it was stopped</source>
+            <translation>abgebrochen</translation>
+        </message>
+        <message>
             <source>it will be cut out</source>
             <translation>wird ausgetrennt</translation>
         </message>
         <message>
             <source>it will be in the record</source>
             <translation>es kommt ins Protokoll</translation>
+        </message>
+        <message>
+            <source>its document is not in the log, so there are no actual forces</source>
+            <translation>ihr Dokument ist nicht im Logbuch, daher keine Ist-Kräfte</translation>
         </message>
         <message>
             <source>its end, %1</source>
@@ -5611,8 +8261,60 @@
             <translation>Datei wurde verändert</translation>
         </message>
         <message>
+            <source>its folder can't be brought to disk</source>
+            <translation>sein Ordner lässt sich nicht auf die Platte bringen</translation>
+        </message>
+        <message>
+            <source>its folder can't be written to (%1)</source>
+            <translation>sein Ordner ist nicht schreibbar (%1)</translation>
+        </message>
+        <message>
+            <source>its folder can't hold a write-ahead log (journal mode "%1", expected "wal")</source>
+            <translation>sein Ordner erlaubt kein vorausgeschriebenes Journal (Modus „%1“, erwartet „wal“)</translation>
+        </message>
+        <message>
             <source>its folder, nothing else</source>
             <translation>nur sein Ordner</translation>
+        </message>
+        <message>
+            <source>its head row says %1 rows, and the last row is %2</source>
+            <translation>die Kopfzeile nennt %1 Zeilen, und die letzte Zeile ist %2</translation>
+        </message>
+        <message>
+            <source>its head row says %1 rows, and the last row is %2; "log verify" tells more</source>
+            <translation>die Kopfzeile nennt %1 Zeilen, und die letzte Zeile ist %2; „log verify“ sagt mehr</translation>
+        </message>
+        <message>
+            <source>its head, row %1, %2; "log verify" tells more</source>
+            <translation>ihr Kopf, Zeile %1, %2; „log verify“ sagt mehr</translation>
+        </message>
+        <message>
+            <source>its instant lies before the last event's</source>
+            <translation>sein Zeitpunkt liegt vor dem des letzten Ereignisses</translation>
+        </message>
+        <message>
+            <source>its interval runs backwards: %1 to %2 ms</source>
+            <translation>seine Spanne läuft rückwärts: %1 bis %2 ms</translation>
+        </message>
+        <message>
+            <source>its joints</source>
+            <translation>ihre Schweißungen</translation>
+        </message>
+        <message>
+            <source>its sheets</source>
+            <translation>ihre Tafeln</translation>
+        </message>
+        <message>
+            <source>its structure is damaged (%1)</source>
+            <translation>der Aufbau ist beschädigt (%1)</translation>
+        </message>
+        <message>
+            <source>its structure is damaged%1</source>
+            <translation>der Aufbau ist beschädigt%1</translation>
+        </message>
+        <message>
+            <source>job</source>
+            <translation>Auftrag</translation>
         </message>
         <message>
             <source>joined, bead %1 / %2 mm</source>
@@ -5647,6 +8349,14 @@
             <translation>Schweißung %1 begonnen</translation>
         </message>
         <message>
+            <source>joint %1 is still open on this bench</source>
+            <translation>Schweißung %1 ist auf dieser Bank noch offen</translation>
+        </message>
+        <message>
+            <source>joint numbered</source>
+            <translation>Nummer auf der Tafel</translation>
+        </message>
+        <message>
             <source>joint, out of limits</source>
             <translation>Schweißung, außerhalb</translation>
         </message>
@@ -5661,6 +8371,10 @@
         <message>
             <source>kinked</source>
             <translation>geknickt</translation>
+        </message>
+        <message>
+            <source>larger than %1 bytes, the most allowed</source>
+            <translation>größer als %1 Bytes, die höchstens erlaubt sind</translation>
         </message>
         <message>
             <source>learns to weld</source>
@@ -5691,6 +8405,10 @@
             <translation>Länge</translation>
         </message>
         <message>
+            <source>length %1 mm is outside %2 to %3 mm of bench %4</source>
+            <translation>Länge %1 mm liegt außerhalb %2 bis %3 mm von Bank %4</translation>
+        </message>
+        <message>
             <source>length of the seam</source>
             <translation>Länge der Naht</translation>
         </message>
@@ -5707,6 +8425,14 @@
             <translation>abkühlen lassen</translation>
         </message>
         <message>
+            <source>lies above melting_C</source>
+            <translation>liegt über melting_C</translation>
+        </message>
+        <message>
+            <source>lies on a network file system, where a live log can't be used safely; use a log on this machine, or a published copy of it</source>
+            <translation>liegt auf einem Netzlaufwerk, wo ein laufendes Logbuch nicht sicher ist; ein Logbuch auf diesem Gerät nehmen oder eine Kopie davon</translation>
+        </message>
+        <message>
             <source>light</source>
             <translation>hell</translation>
         </message>
@@ -5717,6 +8443,14 @@
         <message>
             <source>line</source>
             <translation>Gerade</translation>
+        </message>
+        <message>
+            <source>line %1</source>
+            <translation>Zeile %1</translation>
+        </message>
+        <message>
+            <source>line %1, %2: %3</source>
+            <translation>Zeile %1, %2: %3</translation>
         </message>
         <message>
             <source>list and records</source>
@@ -5759,6 +8493,10 @@
             <translation>Wulst ansehen</translation>
         </message>
         <message>
+            <source>look so far ahead</source>
+            <translation>so weit vorausschauen</translation>
+        </message>
+        <message>
             <source>looked at: the bead is good</source>
             <translation>angesehen: Wulst ist gut</translation>
         </message>
@@ -5779,12 +8517,28 @@
             <translation>unten %1</translation>
         </message>
         <message>
+            <source>lower limit %1</source>
+            <translation>untere Grenze %1</translation>
+        </message>
+        <message>
             <source>lowest</source>
             <translation>tiefster</translation>
         </message>
         <message>
+            <source>made</source>
+            <translation>gemacht</translation>
+        </message>
+        <message>
             <source>made %1</source>
             <translation>Stand %1</translation>
+        </message>
+        <message>
+            <source>made, open, to decide</source>
+            <translation>gemacht, offen, zu entscheiden</translation>
+        </message>
+        <message>
+            <source>made: joint %1, %2</source>
+            <translation>gemacht: Schweißung %1, %2</translation>
         </message>
         <message>
             <source>maker %1</source>
@@ -5819,12 +8573,20 @@
             <translation>darf mit der Dicke fallen</translation>
         </message>
         <message>
+            <source>mean %1</source>
+            <translation>Mittel %1</translation>
+        </message>
+        <message>
             <source>median %1</source>
             <translation>Median %1</translation>
         </message>
         <message>
             <source>median %1, %2 to %3</source>
             <translation>Median %1, %2 bis %3</translation>
+        </message>
+        <message>
+            <source>median of alignment %1 ms is outside 1 to %2 ms</source>
+            <translation>der Median des Angleichens von %1 ms liegt außerhalb 1 bis %2 ms</translation>
         </message>
         <message>
             <source>meet to %1, faces in line to %2</source>
@@ -5845,6 +8607,18 @@
         <message>
             <source>melt flow %1</source>
             <translation>Schmelzindex %1</translation>
+        </message>
+        <message>
+            <source>melt flow rate %1 is outside 0.2 to 1.7 g/10 min (190/5), the ranges of DVS 2207-1</source>
+            <translation>Schmelzindex %1 liegt außerhalb 0,2 bis 1,7 g/10 min (190/5), der Bereiche von DVS 2207-1</translation>
+        </message>
+        <message>
+            <source>melt flow rates %1 and %2 are far apart: %3</source>
+            <translation>die Schmelzindizes %1 und %2 liegen weit auseinander: %3</translation>
+        </message>
+        <message>
+            <source>melt flow rates %1 and %2 were measured differently and can't be compared</source>
+            <translation>die Schmelzindizes %1 und %2 sind verschieden gemessen und nicht vergleichbar</translation>
         </message>
         <message>
             <source>melts</source>
@@ -5875,8 +8649,20 @@
             <translation>geschmolzen nach dem Anwärmen</translation>
         </message>
         <message>
+            <source>more points than the %1 that are allowed</source>
+            <translation>mehr Punkte als die %1, die erlaubt sind</translation>
+        </message>
+        <message>
+            <source>more than %1 lengths in one clamping; allowed: up to %2</source>
+            <translation>mehr als %1 Längen in einer Spannung; erlaubt: bis %2</translation>
+        </message>
+        <message>
             <source>most of soak's pressure</source>
             <translation>Höchster Anwärmdruck</translation>
+        </message>
+        <message>
+            <source>n %1 is not an event that still stands</source>
+            <translation>n %1 ist kein Ereignis, das noch gilt</translation>
         </message>
         <message>
             <source>name and PIN</source>
@@ -5899,12 +8685,24 @@
             <translation>Name, Rolle, PIN, ist weg</translation>
         </message>
         <message>
+            <source>names "%1" twice</source>
+            <translation>nennt „%1“ zweimal</translation>
+        </message>
+        <message>
             <source>near the back</source>
             <translation>nahe hinten</translation>
         </message>
         <message>
             <source>near the front</source>
             <translation>nahe vorn</translation>
+        </message>
+        <message>
+            <source>needs one class with from_C or to_C, beyond which it corrects</source>
+            <translation>braucht eine Klasse mit from_C oder to_C, jenseits derer berichtigt wird</translation>
+        </message>
+        <message>
+            <source>nested deeper than %1 levels, the most allowed</source>
+            <translation>tiefer verschachtelt als %1 Ebenen, die höchstens erlaubt sind</translation>
         </message>
         <message>
             <source>never less than mm</source>
@@ -5919,12 +8717,44 @@
             <translation>nein</translation>
         </message>
         <message>
+            <source>no %1 coupon is given; allowed: 1 to %2</source>
+            <translation>keine Probe angegeben (%1); erlaubt: 1 bis %2</translation>
+        </message>
+        <message>
+            <source>no batch is named; allowed: its name as it is on the sheet</source>
+            <translation>keine Charge genannt; erlaubt: ihr Name, wie er auf der Tafel steht</translation>
+        </message>
+        <message>
+            <source>no batch noted</source>
+            <translation>keine Charge notiert</translation>
+        </message>
+        <message>
+            <source>no bench that is here can make it</source>
+            <translation>keine Bank, die da ist, kann sie machen</translation>
+        </message>
+        <message>
             <source>no calibration is on record</source>
             <translation>keine Kalibrierung eingetragen</translation>
         </message>
         <message>
+            <source>no cell is named; allowed: one or more cells of %1</source>
+            <translation>kein Feld genannt; erlaubt: ein oder mehrere Felder von %1</translation>
+        </message>
+        <message>
             <source>no certificate noted</source>
             <translation>kein Zeugnis notiert</translation>
+        </message>
+        <message>
+            <source>no column has a value for any thickness</source>
+            <translation>keine Spalte hat einen Wert für irgendeine Dicke</translation>
+        </message>
+        <message>
+            <source>no edition is named; allowed: the edition of the shop's copy of the standard, as it is printed on it</source>
+            <translation>keine Ausgabe genannt; erlaubt: die Ausgabe der Norm im Betrieb, wie sie darauf gedruckt ist</translation>
+        </message>
+        <message>
+            <source>no folder for %1: neither %2 nor HOME is an absolute path; %3</source>
+            <translation type="unfinished" />
         </message>
         <message>
             <source>no foreman has a PIN</source>
@@ -5935,12 +8765,52 @@
             <translation>kein Messmittel da</translation>
         </message>
         <message>
+            <source>no heat estimate: alignment has not begun</source>
+            <translation>keine Wärmeschätzung: das Angleichen hat nicht begonnen</translation>
+        </message>
+        <message>
+            <source>no heat estimate: procedure %1 lacks %2 for %3 mm</source>
+            <translation>keine Wärmeschätzung: der Anweisung %1 fehlt für %3 mm: %2</translation>
+        </message>
+        <message>
+            <source>no heat values for the material "%1"; allowed: %2</source>
+            <translation>keine Wärmewerte für den Werkstoff „%1“; erlaubt: %2</translation>
+        </message>
+        <message>
             <source>no load</source>
             <translation>ohne Last</translation>
         </message>
         <message>
+            <source>no material is named; allowed: as PE-HD</source>
+            <translation>kein Werkstoff genannt; erlaubt: wie PE-HD</translation>
+        </message>
+        <message>
+            <source>no offcut that this bench can take would help; take a spring of at most %1 N for one %2</source>
+            <translation>kein Reststück, das auf diese Bank passt, würde helfen; eine Feder mit höchstens %1 N je %2 nehmen</translation>
+        </message>
+        <message>
+            <source>no one range of DVS 2207-1 (0.3 to 1.7, 0.2 to 0.7) holds both</source>
+            <translation>kein Bereich von DVS 2207-1 (0,3 bis 1,7; 0,2 bis 0,7) enthält beide</translation>
+        </message>
+        <message>
             <source>no photo is kept</source>
             <translation>kein Foto übernommen</translation>
+        </message>
+        <message>
+            <source>no practice with this plan: it lacks %1</source>
+            <translation>Üben geht mit diesem Plan nicht: es fehlt %1</translation>
+        </message>
+        <message>
+            <source>no reason is given; allowed: a few words why</source>
+            <translation>kein Grund genannt; erlaubt: ein paar Worte, warum</translation>
+        </message>
+        <message>
+            <source>no reason is owed for "%1"</source>
+            <translation>für „%1“ wird kein Grund verlangt</translation>
+        </message>
+        <message>
+            <source>no seam length is given; allowed %1 to %2 mm of bench %3</source>
+            <translation>keine Nahtlänge angegeben; erlaubt %1 bis %2 mm von Bank %3</translation>
         </message>
         <message>
             <source>no sheet is in</source>
@@ -5949,6 +8819,22 @@
         <message>
             <source>no sound</source>
             <translation>kein Ton</translation>
+        </message>
+        <message>
+            <source>no such file</source>
+            <translation>keine solche Datei</translation>
+        </message>
+        <message>
+            <source>no such file, or not readable</source>
+            <translation>keine solche Datei, oder nicht lesbar</translation>
+        </message>
+        <message>
+            <source>no such folder, or not readable</source>
+            <translation>kein solcher Ordner, oder nicht lesbar</translation>
+        </message>
+        <message>
+            <source>no such row</source>
+            <translation>keine solche Zeile</translation>
         </message>
         <message>
             <source>no tool at hand</source>
@@ -5961,6 +8847,30 @@
         <message>
             <source>no weather guard noted</source>
             <translation>kein Wetterschutz notiert</translation>
+        </message>
+        <message>
+            <source>no weld "%1" is in this log</source>
+            <translation>keine Schweißung „%1“ ist in diesem Logbuch</translation>
+        </message>
+        <message>
+            <source>no weld "%1" is open here</source>
+            <translation>keine Schweißung „%1“ ist hier offen</translation>
+        </message>
+        <message>
+            <source>nobody attested "%1" of %2; allowed: a cell that is attested</source>
+            <translation>niemand hat „%1“ von %2 bestätigt; erlaubt: ein bestätigtes Feld</translation>
+        </message>
+        <message>
+            <source>nobody here is "%1"</source>
+            <translation>niemand hier ist „%1“</translation>
+        </message>
+        <message>
+            <source>nobody who is here has a certificate for its sheets that holds today</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>nobody who is here may weld it</source>
+            <translation type="unfinished" />
         </message>
         <message>
             <source>none</source>
@@ -6023,6 +8933,10 @@
             <translation>nicht bestanden: %1</translation>
         </message>
         <message>
+            <source>not readable</source>
+            <translation>nicht lesbar</translation>
+        </message>
+        <message>
             <source>not said</source>
             <translation>ohne Angabe</translation>
         </message>
@@ -6033,6 +8947,10 @@
         <message>
             <source>not sound by its record</source>
             <translation>laut Protokoll nicht in Ordnung</translation>
+        </message>
+        <message>
+            <source>not straight enough: point %1 (reading %2, %3 N) is %4 N off the line; allowed %5 N, 2 % of the largest force (our judgement)</source>
+            <translation>nicht gerade genug: Punkt %1 (Skalenwert %2, %3 N) liegt %4 N neben der Geraden; erlaubt %5 N, 2 % der größten Kraft (unser Urteil)</translation>
         </message>
         <message>
             <source>not there</source>
@@ -6047,6 +8965,10 @@
             <translation>noch nicht gesagt</translation>
         </message>
         <message>
+            <source>not valid JSON</source>
+            <translation>kein gültiges JSON</translation>
+        </message>
+        <message>
             <source>not yet</source>
             <translation>noch nicht</translation>
         </message>
@@ -6057,6 +8979,10 @@
         <message>
             <source>note %1</source>
             <translation>Notiz %1</translation>
+        </message>
+        <message>
+            <source>nothing came since the last seal, which covers row %1</source>
+            <translation>seit dem letzten Siegel, das Zeile %1 deckt, kam nichts dazu</translation>
         </message>
         <message>
             <source>nothing is changed</source>
@@ -6093,6 +9019,14 @@
         <message>
             <source>noticed at %1</source>
             <translation>bemerkt bei %1</translation>
+        </message>
+        <message>
+            <source>now</source>
+            <translation>jetzt</translation>
+        </message>
+        <message>
+            <source>now the parent sheet</source>
+            <translation>jetzt die Grundtafel</translation>
         </message>
         <message>
             <source>now true time</source>
@@ -6139,6 +9073,10 @@
             <translation>der Front beim Umstellen</translation>
         </message>
         <message>
+            <source>of the scale</source>
+            <translation>der Skala</translation>
+        </message>
+        <message>
             <source>of the weld on this bench</source>
             <translation>der Schweißung auf dieser Bank</translation>
         </message>
@@ -6171,8 +9109,16 @@
             <translation>auf der Skala, Heizelement drin</translation>
         </message>
         <message>
+            <source>one by one</source>
+            <translation>eine nach der anderen</translation>
+        </message>
+        <message>
             <source>one end to the other</source>
             <translation>von Ende zu Ende</translation>
+        </message>
+        <message>
+            <source>one is more than %1 times the other (our judgement)</source>
+            <translation>einer ist mehr als das %1fache des anderen (unser Urteil)</translation>
         </message>
         <message>
             <source>one page, PDF</source>
@@ -6181,6 +9127,14 @@
         <message>
             <source>one standard deviation of the rate %</source>
             <translation>eine Standardabweichung der Rate %</translation>
+        </message>
+        <message>
+            <source>only a foreman can allow this weld</source>
+            <translation>nur ein Meister kann diese Schweißung erlauben</translation>
+        </message>
+        <message>
+            <source>open</source>
+            <translation>offen</translation>
         </message>
         <message>
             <source>open below</source>
@@ -6231,6 +9185,10 @@
             <translation>Seite %1 von %2</translation>
         </message>
         <message>
+            <source>parent</source>
+            <translation>Grundwerkstoff</translation>
+        </message>
+        <message>
             <source>path of a file or folder</source>
             <translation>Pfad der Datei oder des Ordners</translation>
         </message>
@@ -6255,12 +9213,28 @@
             <translation>Foto %1, %2 Byte, SHA-256 %3</translation>
         </message>
         <message>
+            <source>photo added</source>
+            <translation>Foto dazu</translation>
+        </message>
+        <message>
             <source>plan</source>
             <translation>Plan</translation>
         </message>
         <message>
+            <source>plan replaced</source>
+            <translation>Plan ersetzt</translation>
+        </message>
+        <message>
+            <source>plan replaced %1</source>
+            <translation>Plan ersetzt %1</translation>
+        </message>
+        <message>
             <source>plan replaced: %1</source>
             <translation>Plan ersetzt: %1</translation>
+        </message>
+        <message>
+            <source>plan, tests, charts, due</source>
+            <translation>Plan, Proben, Karten, Fristen</translation>
         </message>
         <message>
             <source>plate</source>
@@ -6299,12 +9273,24 @@
             <translation>Heizelement zehn Minuten durchgewärmt</translation>
         </message>
         <message>
+            <source>plate target %1 °C can't be judged: %2 has no plate window</source>
+            <translation>Heizelement-Soll %1 °C nicht zu beurteilen: %2 hat dafür keinen Bereich</translation>
+        </message>
+        <message>
+            <source>plate target %1 °C is outside %2 to %3 °C of %4</source>
+            <translation>Heizelement-Soll %1 °C liegt außerhalb %2 bis %3 °C von %4</translation>
+        </message>
+        <message>
             <source>plate temperature</source>
             <translation>Heizelementtemperatur</translation>
         </message>
         <message>
             <source>plate to aim at</source>
             <translation>Heizelement, Ziel</translation>
+        </message>
+        <message>
+            <source>plate warms up</source>
+            <translation>Heizelement heizt auf</translation>
         </message>
         <message>
             <source>plate wiped</source>
@@ -6343,6 +9329,18 @@
             <translation>Übung</translation>
         </message>
         <message>
+            <source>practice record</source>
+            <translation>Übungsprotokoll</translation>
+        </message>
+        <message>
+            <source>practice weld %1 was broken off when the program ended: no take was kept</source>
+            <translation>Übungsschweißung %1 brach ab, als das Programm endete: keine Aufnahme</translation>
+        </message>
+        <message>
+            <source>preparation time</source>
+            <translation>Vorbereitungszeit</translation>
+        </message>
+        <message>
             <source>prepare</source>
             <translation>vorbereiten</translation>
         </message>
@@ -6357,6 +9355,14 @@
         <message>
             <source>pressure in cooling</source>
             <translation>Druck beim Abkühlen</translation>
+        </message>
+        <message>
+            <source>pressure locked</source>
+            <translation>Handrad gesperrt</translation>
+        </message>
+        <message>
+            <source>pressure times thickness times length: common practice, no source</source>
+            <translation>Druck mal Dicke mal Länge: übliche Praxis, keine Quelle</translation>
         </message>
         <message>
             <source>pressure ± %1</source>
@@ -6401,6 +9407,18 @@
         <message>
             <source>procedure</source>
             <translation>Anweisung</translation>
+        </message>
+        <message>
+            <source>procedure %1 can't be welded with yet: it lacks %2, which the shop fills and attests first</source>
+            <translation>mit der Anweisung %1 lässt sich noch nicht schweißen: es fehlt, der Betrieb trägt ein und bestätigt zuerst: %2</translation>
+        </message>
+        <message>
+            <source>procedure %1 can't be welded with yet: the shop filled in %2, which a foreman attests first</source>
+            <translation>mit der Anweisung %1 lässt sich noch nicht schweißen: vom Betrieb eingetragen, ein Meister bestätigt zuerst: %2</translation>
+        </message>
+        <message>
+            <source>procedure of the log</source>
+            <translation>Anweisung im Logbuch</translation>
         </message>
         <message>
             <source>procedures, benches</source>
@@ -6467,6 +9485,10 @@
             <translation>Skala beim Abkühlen</translation>
         </message>
         <message>
+            <source>reading taken</source>
+            <translation>Skala abgelesen</translation>
+        </message>
+        <message>
             <source>reading without force, %1</source>
             <translation>Wert ohne Kraft, %1</translation>
         </message>
@@ -6499,6 +9521,22 @@
             <translation>Grund für %1: %2</translation>
         </message>
         <message>
+            <source>reason given</source>
+            <translation>Grund genannt</translation>
+        </message>
+        <message>
+            <source>recheck</source>
+            <translation>Ablesen beim Abkühlen</translation>
+        </message>
+        <message>
+            <source>record</source>
+            <translation>Protokoll</translation>
+        </message>
+        <message>
+            <source>recursive triggers can't be turned on</source>
+            <translation>verschachtelte Auslöser lassen sich nicht einschalten</translation>
+        </message>
+        <message>
             <source>reference air</source>
             <translation>Bezugsluft</translation>
         </message>
@@ -6511,6 +9549,18 @@
             <translation>Ausspannen</translation>
         </message>
         <message>
+            <source>release step</source>
+            <translation>Schritt beim Ausspannen</translation>
+        </message>
+        <message>
+            <source>release step "%1" does not fit while %2: this bench's next is "%3"</source>
+            <translation>der Schritt „%1“ passt nicht in dieser Phase: %2. Als nächstes kommt an dieser Bank „%3“</translation>
+        </message>
+        <message>
+            <source>release time</source>
+            <translation>Ausspannzeit</translation>
+        </message>
+        <message>
             <source>released</source>
             <translation>freigegeben</translation>
         </message>
@@ -6519,8 +9569,20 @@
             <translation>Vermerk</translation>
         </message>
         <message>
+            <source>remark made</source>
+            <translation>Vermerk gemacht</translation>
+        </message>
+        <message>
             <source>remarks, reasons, photos, grading</source>
             <translation>Vermerke, Gründe, Fotos, Bewertung</translation>
+        </message>
+        <message>
+            <source>report</source>
+            <translation>Bericht</translation>
+        </message>
+        <message>
+            <source>row %1, an event of %2, is not what was written</source>
+            <translation>Zeile %1, ein Ereignis von %2, ist nicht, was geschrieben wurde</translation>
         </message>
         <message>
             <source>rows 1 to %1</source>
@@ -6579,6 +9641,10 @@
             <translation>Skala fein genug für die Toleranz</translation>
         </message>
         <message>
+            <source>scale in %1 from %2, %3</source>
+            <translation>Skala in %1 ab %2, %3</translation>
+        </message>
+        <message>
             <source>scale not calibrated</source>
             <translation>Skala nicht kalibriert</translation>
         </message>
@@ -6589,6 +9655,10 @@
         <message>
             <source>scale without load</source>
             <translation>Skala ohne Last</translation>
+        </message>
+        <message>
+            <source>scale zero</source>
+            <translation>Nullpunkt der Skala</translation>
         </message>
         <message>
             <source>scale, %1: %2</source>
@@ -6615,8 +9685,20 @@
             <translation>versiegelt, so weit sie ist; der Rest kommt danach</translation>
         </message>
         <message>
+            <source>seam "%1" lacks something; allowed: one with a job, a label, a procedure, a length and two sheets</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
             <source>seam %1</source>
             <translation>Naht %1</translation>
+        </message>
+        <message>
+            <source>seam %1 asks for the procedure "%2", which is not there; allowed: %3</source>
+            <translation>Naht %1 verlangt die Anweisung „%2“, und die ist nicht da; erlaubt: %3</translation>
+        </message>
+        <message>
+            <source>seam of the log</source>
+            <translation type="unfinished" />
         </message>
         <message>
             <source>seam shielded from draught, wet and sun</source>
@@ -6651,6 +9733,10 @@
             <translation>Soll und Ist, Zeile je Wert</translation>
         </message>
         <message>
+            <source>set by the foreman inside the window</source>
+            <translation>vom Meister innerhalb des Bereichs gewählt</translation>
+        </message>
+        <message>
             <source>sheet %1</source>
             <translation>Tafel %1</translation>
         </message>
@@ -6661,6 +9747,10 @@
         <message>
             <source>sheet %1, maker</source>
             <translation>Tafel %1, Hersteller</translation>
+        </message>
+        <message>
+            <source>sheet %1: %2</source>
+            <translation>Tafel %1: %2</translation>
         </message>
         <message>
             <source>sheet 1</source>
@@ -6711,6 +9801,10 @@
             <translation>Signal an der Bank gehört</translation>
         </message>
         <message>
+            <source>signal seen</source>
+            <translation>Signal gesehen</translation>
+        </message>
+        <message>
             <source>signal seen: %1</source>
             <translation>Signal gesehen: %1</translation>
         </message>
@@ -6719,12 +9813,20 @@
             <translation>gezeichnet: %1</translation>
         </message>
         <message>
+            <source>signed off</source>
+            <translation>abgezeichnet</translation>
+        </message>
+        <message>
             <source>signed off as %1</source>
             <translation>abgezeichnet als %1</translation>
         </message>
         <message>
             <source>signed off by %1, %2</source>
             <translation>abgezeichnet von %1, %2</translation>
+        </message>
+        <message>
+            <source>signing off needs a foreman's PIN</source>
+            <translation>Abzeichnen braucht die PIN eines Meisters</translation>
         </message>
         <message>
             <source>skin after soak</source>
@@ -6819,6 +9921,14 @@
             <translation>Anwärmen s</translation>
         </message>
         <message>
+            <source>soak started</source>
+            <translation>Anwärmen begonnen</translation>
+        </message>
+        <message>
+            <source>soak time</source>
+            <translation>Anwärmzeit</translation>
+        </message>
+        <message>
             <source>soak's tolerance</source>
             <translation>Anwärmtoleranz</translation>
         </message>
@@ -6839,6 +9949,22 @@
             <translation>Anwärmen, kürzer um max. % (0 oder weniger)</translation>
         </message>
         <message>
+            <source>soak: just in contact; %1</source>
+            <translation>Anwärmen: nur in Berührung; %1</translation>
+        </message>
+        <message>
+            <source>soak: just in contact; the drag, %1 %2, is under the scale's first division</source>
+            <translation>Anwärmen: nur in Berührung; die Schleppkraft, %1 %2, liegt unter dem ersten Strich der Skala</translation>
+        </message>
+        <message>
+            <source>soak: the drag of %1 holds the table on by more than the %2 that soak allows: the reading would have to be %3</source>
+            <translation>Anwärmen: die Schleppkraft von %1 hält den Tisch fester an als die %2, die das Anwärmen erlaubt: der Skalenwert müsste %3 sein</translation>
+        </message>
+        <message>
+            <source>soak: the reading %1 %2 is below %3 %4, the lowest that the calibration covers: its force is worked out, not measured</source>
+            <translation>Anwärmen: der Skalenwert %1 %2 liegt unter %3 %4, dem kleinsten kalibrierten: seine Kraft ist gerechnet, nicht gemessen</translation>
+        </message>
+        <message>
             <source>soft %1 mm deep</source>
             <translation>weich %1 mm tief</translation>
         </message>
@@ -6855,6 +9981,10 @@
             <translation>dort steht etwas anderes</translation>
         </message>
         <message>
+            <source>something stands behind a cell's closing quote</source>
+            <translation>hinter dem schließenden Anführungszeichen einer Zelle steht etwas</translation>
+        </message>
+        <message>
             <source>sound</source>
             <translation>Ton</translation>
         </message>
@@ -6867,6 +9997,10 @@
             <translation>Tempo × %1</translation>
         </message>
         <message>
+            <source>spring scale</source>
+            <translation>Federskala</translation>
+        </message>
+        <message>
             <source>stand where you work</source>
             <translation>wo gearbeitet wird</translation>
         </message>
@@ -6877,6 +10011,10 @@
         <message>
             <source>stands back: front %1, back %2 mm</source>
             <translation>steht zurück: vorn %1, hinten %2 mm</translation>
+        </message>
+        <message>
+            <source>stands beside soak_aim or soak_max; only one can hold</source>
+            <translation>steht neben soak_aim oder soak_max; nur eins kann gelten</translation>
         </message>
         <message>
             <source>station</source>
@@ -6895,6 +10033,14 @@
             <translation>Versatz max. %1 mm</translation>
         </message>
         <message>
+            <source>step backdated</source>
+            <translation>Schritt früher gesetzt</translation>
+        </message>
+        <message>
+            <source>step taken back</source>
+            <translation>Schritt zurückgenommen</translation>
+        </message>
+        <message>
             <source>still open</source>
             <translation>noch offen</translation>
         </message>
@@ -6907,12 +10053,20 @@
             <translation>Abbruch</translation>
         </message>
         <message>
+            <source>stopped by a person's word after a power cut</source>
+            <translation>nach einem Stromausfall auf das Wort einer Person hin abgebrochen</translation>
+        </message>
+        <message>
             <source>stopped: %1</source>
             <translation>Abbruch: %1</translation>
         </message>
         <message>
             <source>supervisor</source>
             <translation>Aufsicht</translation>
+        </message>
+        <message>
+            <source>synchronous writing can't be turned on</source>
+            <translation>sicheres Schreiben lässt sich nicht einschalten</translation>
         </message>
         <message>
             <source>table</source>
@@ -6935,2650 +10089,8 @@
             <translation>Temperatur</translation>
         </message>
         <message>
-            <source>the bead ends it, not the clock</source>
-            <translation>der Wulst beendet es, nicht die Uhr</translation>
-        </message>
-        <message>
-            <source>the bench can't be set so</source>
-            <translation>Bank lässt sich nicht so stellen</translation>
-        </message>
-        <message>
-            <source>the bench was needed</source>
-            <translation>Bank wurde gebraucht</translation>
-        </message>
-        <message>
-            <source>the benches</source>
-            <translation>den Bänken</translation>
-        </message>
-        <message>
-            <source>the clock is right</source>
-            <translation>die Uhr geht richtig</translation>
-        </message>
-        <message>
-            <source>the clock was set</source>
-            <translation>die Uhr wurde gestellt</translation>
-        </message>
-        <message>
-            <source>the clock was set by %1</source>
-            <translation>die Uhr wurde um %1 gestellt</translation>
-        </message>
-        <message>
-            <source>the day %1</source>
-            <translation>Tag %1</translation>
-        </message>
-        <message>
-            <source>the foreman</source>
-            <translation>der Meister</translation>
-        </message>
-        <message>
-            <source>the foreman decided</source>
-            <translation>der Meister entschied</translation>
-        </message>
-        <message>
-            <source>the hand was slow</source>
-            <translation>die Hand war langsam</translation>
-        </message>
-        <message>
-            <source>the job's seams: %1</source>
-            <translation>Nähte des Auftrags: %1</translation>
-        </message>
-        <message>
-            <source>the joints that were chosen</source>
-            <translation>die gewählten Schweißungen</translation>
-        </message>
-        <message>
-            <source>the key that it types</source>
-            <translation>die Taste, die er tippt</translation>
-        </message>
-        <message>
-            <source>the log of real joints is not touched</source>
-            <translation>das echte Logbuch bleibt unberührt</translation>
-        </message>
-        <message>
-            <source>the name stays in the log</source>
-            <translation>der Name bleibt im Logbuch</translation>
-        </message>
-        <message>
-            <source>the old one is forgotten</source>
-            <translation>die alte ist vergessen</translation>
-        </message>
-        <message>
-            <source>the order stays</source>
-            <translation>die Folge bleibt</translation>
-        </message>
-        <message>
-            <source>the place can't be reached</source>
-            <translation>Stelle nicht erreichbar</translation>
-        </message>
-        <message>
-            <source>the plate stuck</source>
-            <translation>Heizelement klebte</translation>
-        </message>
-        <message>
-            <source>the reason, for the record</source>
-            <translation>der Grund, fürs Protokoll</translation>
-        </message>
-        <message>
-            <source>the ribbon is lifted</source>
-            <translation>das Band hebt sich</translation>
-        </message>
-        <message>
-            <source>the same seam</source>
-            <translation>dieselbe Naht</translation>
-        </message>
-        <message>
-            <source>the seal waits for them</source>
-            <translation>das Siegel wartet auf sie</translation>
-        </message>
-        <message>
-            <source>the spring is loaded</source>
-            <translation>die Feder ist gespannt</translation>
-        </message>
-        <message>
-            <source>the trial joint held</source>
-            <translation>die Probe hat gehalten</translation>
-        </message>
-        <message>
-            <source>the trial joint was not accepted</source>
-            <translation>die Probe wurde nicht angenommen</translation>
-        </message>
-        <message>
-            <source>the trial joint was not good</source>
-            <translation>die Probe war nicht gut</translation>
-        </message>
-        <message>
-            <source>the trial joint was not released yet</source>
-            <translation>die Probe war noch nicht freigegeben</translation>
-        </message>
-        <message>
-            <source>the upper end of the table's band</source>
-            <translation>das obere Ende des Tabellenbereichs</translation>
-        </message>
-        <message>
-            <source>the wall clock went back</source>
-            <translation>die Uhr ging zurück</translation>
-        </message>
-        <message>
-            <source>then clear of bench %1</source>
-            <translation>dann stört Bank %1 nicht</translation>
-        </message>
-        <message>
-            <source>then lock</source>
-            <translation>dann sperren</translation>
-        </message>
-        <message>
-            <source>then: plate out within %1 s</source>
-            <translation>dann: Umstellen in max. %1 s</translation>
-        </message>
-        <message>
-            <source>there is no printer</source>
-            <translation>kein Drucker da</translation>
-        </message>
-        <message>
-            <source>thick</source>
-            <translation>dick</translation>
-        </message>
-        <message>
-            <source>thickest sheet mm</source>
-            <translation>dickste Tafel mm</translation>
-        </message>
-        <message>
-            <source>thickness</source>
-            <translation>Dicke</translation>
-        </message>
-        <message>
-            <source>thickness mm</source>
-            <translation>Dicke mm</translation>
-        </message>
-        <message>
-            <source>thin</source>
-            <translation>dünn</translation>
-        </message>
-        <message>
-            <source>thin melt</source>
-            <translation>Schmelze dünn</translation>
-        </message>
-        <message>
-            <source>things</source>
-            <translation>Sachen</translation>
-        </message>
-        <message>
-            <source>thinnest sheet mm</source>
-            <translation>dünnste Tafel mm</translation>
-        </message>
-        <message>
-            <source>this job</source>
-            <translation>dieser Auftrag</translation>
-        </message>
-        <message>
-            <source>this weld is stopped</source>
-            <translation>Abbruch der Schweißung</translation>
-        </message>
-        <message>
-            <source>ticked</source>
-            <translation>gewählt</translation>
-        </message>
-        <message>
-            <source>till bead stands</source>
-            <translation>bis Wulst steht</translation>
-        </message>
-        <message>
-            <source>till the bead stands</source>
-            <translation>bis der Wulst steht</translation>
-        </message>
-        <message>
-            <source>time</source>
-            <translation>Zeit</translation>
-        </message>
-        <message>
-            <source>time of the weld</source>
-            <translation>Zeit der Schweißung</translation>
-        </message>
-        <message>
-            <source>title</source>
-            <translation>Titel</translation>
-        </message>
-        <message>
-            <source>title and date, as printed on the shop's copy</source>
-            <translation>Titel und Datum, wie auf der Norm im Betrieb gedruckt</translation>
-        </message>
-        <message>
-            <source>to %1</source>
-            <translation>bis %1</translation>
-        </message>
-        <message>
-            <source>to %1 °C</source>
-            <translation>bis %1 °C</translation>
-        </message>
-        <message>
-            <source>to [%1]</source>
-            <translation>bis [%1]</translation>
-        </message>
-        <message>
-            <source>to be cut out</source>
-            <translation>auszutrennen</translation>
-        </message>
-        <message>
-            <source>to be repaired</source>
-            <translation>zu reparieren</translation>
-        </message>
-        <message>
-            <source>to cut out</source>
-            <translation>austrennen</translation>
-        </message>
-        <message>
-            <source>to mm</source>
-            <translation>bis mm</translation>
-        </message>
-        <message>
-            <source>to repair</source>
-            <translation>reparieren</translation>
-        </message>
-        <message>
-            <source>to the list</source>
-            <translation>zur Liste</translation>
-        </message>
-        <message>
-            <source>to the shop's own log</source>
-            <translation>ins eigene Logbuch</translation>
-        </message>
-        <message>
-            <source>to the signal</source>
-            <translation>bis zum Signal</translation>
-        </message>
-        <message>
-            <source>to °C</source>
-            <translation>bis °C</translation>
-        </message>
-        <message>
-            <source>told too late: %1</source>
-            <translation>zu spät gemeldet: %1</translation>
-        </message>
-        <message>
-            <source>told, not done: %1</source>
-            <translation>gemeldet, nicht getan: %1</translation>
-        </message>
-        <message>
-            <source>tolerance of build-up</source>
-            <translation>Toleranz Druckaufbau</translation>
-        </message>
-        <message>
-            <source>tolerance of soak</source>
-            <translation>Toleranz Anwärmen</translation>
-        </message>
-        <message>
-            <source>tolerance of the pressure</source>
-            <translation>Drucktoleranz</translation>
-        </message>
-        <message>
-            <source>tolerance ± N/mm²</source>
-            <translation>Toleranz ± N/mm²</translation>
-        </message>
-        <message>
-            <source>too coarse for this seam</source>
-            <translation>zu grob für diese Naht</translation>
-        </message>
-        <message>
-            <source>too small a deviation to matter here</source>
-            <translation>Abweichung hier ohne Bedeutung</translation>
-        </message>
-        <message>
-            <source>trainee</source>
-            <translation>Lehrling</translation>
-        </message>
-        <message>
-            <source>trial %1</source>
-            <translation>Probe %1</translation>
-        </message>
-        <message>
-            <source>trial joint</source>
-            <translation>Probeschweißung</translation>
-        </message>
-        <message>
-            <source>trial: %1</source>
-            <translation>Probe: %1</translation>
-        </message>
-        <message>
-            <source>trial: not released yet</source>
-            <translation>Probe: noch nicht freigegeben</translation>
-        </message>
-        <message>
-            <source>trouble with the bench</source>
-            <translation>Störung an der Bank</translation>
-        </message>
-        <message>
-            <source>true time</source>
-            <translation>Echtzeit</translation>
-        </message>
-        <message>
-            <source>turned against the scale's end</source>
-            <translation>gegen das Skalenende gedreht</translation>
-        </message>
-        <message>
-            <source>type it in</source>
-            <translation>eintippen</translation>
-        </message>
-        <message>
-            <source>type it twice</source>
-            <translation>zweimal eintippen</translation>
-        </message>
-        <message>
-            <source>typed by the keyboard</source>
-            <translation>mit der Tastatur</translation>
-        </message>
-        <message>
-            <source>typed wrong</source>
-            <translation>vertippt</translation>
-        </message>
-        <message>
-            <source>unit of the scale</source>
-            <translation>Skaleneinheit</translation>
-        </message>
-        <message>
-            <source>unit printed on it</source>
-            <translation>aufgedruckte Einheit</translation>
-        </message>
-        <message>
-            <source>unit, division, zero, rate of each spring</source>
-            <translation>Einheit, Teilung, Null, Rate je Feder</translation>
-        </message>
-        <message>
-            <source>upper %1</source>
-            <translation>oben %1</translation>
-        </message>
-        <message>
-            <source>valley above the sheet.</source>
-            <translation>Kerbgrund über der Tafel.</translation>
-        </message>
-        <message>
-            <source>value</source>
-            <translation>Wert</translation>
-        </message>
-        <message>
-            <source>verdict</source>
-            <translation>Urteil</translation>
-        </message>
-        <message>
-            <source>verdict %1</source>
-            <translation>Urteil %1</translation>
-        </message>
-        <message>
-            <source>wait</source>
-            <translation>warten</translation>
-        </message>
-        <message>
-            <source>wait %1: %2 needs you</source>
-            <translation>%1 warten: %2 braucht Hände</translation>
-        </message>
-        <message>
-            <source>warm</source>
-            <translation>warm</translation>
-        </message>
-        <message>
-            <source>warmer</source>
-            <translation>wärmer</translation>
-        </message>
-        <message>
-            <source>was %1 %2</source>
-            <translation>war %1 %2</translation>
-        </message>
-        <message>
-            <source>was not noticed</source>
-            <translation>nicht bemerkt</translation>
-        </message>
-        <message>
-            <source>weld plane at %1 °C after</source>
-            <translation>Fügeebene auf %1 °C nach</translation>
-        </message>
-        <message>
-            <source>weld plane at release</source>
-            <translation>Fügeebene beim Ausspannen</translation>
-        </message>
-        <message>
-            <source>weld plane at release about %1 °C, an estimate</source>
-            <translation>Fügeebene beim Ausspannen etwa %1 °C, geschätzt</translation>
-        </message>
-        <message>
-            <source>weld plane, release</source>
-            <translation>Fügeebene, Ausspannen</translation>
-        </message>
-        <message>
-            <source>weld plane, °C est.</source>
-            <translation>Fügeebene, ca. °C</translation>
-        </message>
-        <message>
-            <source>welded again more often than the job allows</source>
-            <translation>öfter neu geschweißt, als der Auftrag erlaubt</translation>
-        </message>
-        <message>
-            <source>welder</source>
-            <translation>Schweißer</translation>
-        </message>
-        <message>
-            <source>welds</source>
-            <translation>schweißt</translation>
-        </message>
-        <message>
-            <source>what</source>
-            <translation>was</translation>
-        </message>
-        <message>
-            <source>what is left of it</source>
-            <translation>was davon übrig ist</translation>
-        </message>
-        <message>
-            <source>what people call it</source>
-            <translation>wie man sie nennt</translation>
-        </message>
-        <message>
-            <source>what presses</source>
-            <translation>was drückt</translation>
-        </message>
-        <message>
-            <source>what that is worth</source>
-            <translation>was das wert ist</translation>
-        </message>
-        <message>
-            <source>what the source says instead</source>
-            <translation>was die Quelle stattdessen sagt</translation>
-        </message>
-        <message>
-            <source>what was made</source>
-            <translation>was gemacht wurde</translation>
-        </message>
-        <message>
-            <source>wheel locked</source>
-            <translation>Handrad gesperrt</translation>
-        </message>
-        <message>
-            <source>where it stands</source>
-            <translation>wo es steht</translation>
-        </message>
-        <message>
-            <source>where nothing is urgent</source>
-            <translation>wo nichts eilt</translation>
-        </message>
-        <message>
-            <source>where something is wrong</source>
-            <translation>wo etwas nicht stimmt</translation>
-        </message>
-        <message>
-            <source>where the buttons stand</source>
-            <translation>wo die Tasten stehen</translation>
-        </message>
-        <message>
-            <source>which value</source>
-            <translation>welcher Wert</translation>
-        </message>
-        <message>
-            <source>who</source>
-            <translation>wer</translation>
-        </message>
-        <message>
-            <source>why</source>
-            <translation>warum</translation>
-        </message>
-        <message>
-            <source>widest gap between the edges when they meet mm</source>
-            <translation>größter Spalt der anliegenden Kanten mm</translation>
-        </message>
-        <message>
-            <source>width</source>
-            <translation>Breite</translation>
-        </message>
-        <message>
-            <source>width %1, height %2, K %3, faces out of line %4</source>
-            <translation>Breite %1, Höhe %2, K %3, Versatz %4</translation>
-        </message>
-        <message>
-            <source>width, over both beads.</source>
-            <translation>Breite über beide Wülste.</translation>
-        </message>
-        <message>
-            <source>wiped</source>
-            <translation>geputzt</translation>
-        </message>
-        <message>
-            <source>with a reason</source>
-            <translation>mit Grund</translation>
-        </message>
-        <message>
-            <source>with drag %1</source>
-            <translation>+ Schleppkraft %1</translation>
-        </message>
-        <message>
-            <source>with the words “%1”</source>
-            <translation>mit den Worten „%1“</translation>
-        </message>
-        <message>
-            <source>worked out from the others</source>
-            <translation>aus den anderen errechnet</translation>
-        </message>
-        <message>
-            <source>wrong sheet or setting</source>
-            <translation>Tafel oder Einstellung falsch</translation>
-        </message>
-        <message>
-            <source>yes</source>
-            <translation>ja</translation>
-        </message>
-        <message>
-            <source>yes: the source itself says so</source>
-            <translation>ja: die Quelle sagt es selbst</translation>
-        </message>
-        <message>
-            <source>zero</source>
-            <translation>Null</translation>
-        </message>
-        <message>
-            <source>zero and rate come from the calibration</source>
-            <translation>Null und Rate aus der Kalibrierung</translation>
-        </message>
-        <message>
-            <source>°C of the plate, reference air, soak's tolerance</source>
-            <translation>°C am Heizelement, Bezugsluft, Anwärmtoleranz</translation>
-        </message>
-        <message>
-            <source>–</source>
-            <translation>–</translation>
-        </message>
-        <message>
-            <source>− 1 s</source>
-            <translation>− 1 s</translation>
-        </message>
-        <message>
-            <source>− 10 s</source>
-            <translation>− 10 s</translation>
-        </message>
-        <message>
-            <source>"%1" can't be corrected in %2; these can: %3</source>
-            <translation>„%1“ lässt sich in %2 nicht berichtigen; möglich sind: %3</translation>
-        </message>
-        <message>
-            <source>"%1" can't be read; allowed: a file that can be read</source>
-            <translation>„%1“ ist nicht lesbar; erlaubt: eine lesbare Datei</translation>
-        </message>
-        <message>
-            <source>"%1" can't be written (%2)</source>
-            <translation>„%1“ lässt sich nicht schreiben (%2)</translation>
-        </message>
-        <message>
-            <source>"%1" does not name a weld</source>
-            <translation>„%1“ nennt keine Schweißung</translation>
-        </message>
-        <message>
-            <source>"%1" holds %2 bytes; allowed: to %3</source>
-            <translation>„%1“ enthält %2 Bytes; erlaubt: bis %3</translation>
-        </message>
-        <message>
-            <source>"%1" holds more than small letters, digits and hyphens</source>
-            <translation>„%1“ enthält mehr als Kleinbuchstaben, Ziffern und Bindestriche</translation>
-        </message>
-        <message>
-            <source>"%1" is no cell of %2; allowed: a name that the procedure's list of cells shows</source>
-            <translation>„%1“ ist kein Feld von %2; erlaubt: ein Name aus der Feldliste der Anweisung</translation>
-        </message>
-        <message>
-            <source>"%1" is no id; allowed: small letters, digits and hyphens</source>
-            <translation>„%1“ ist keine Kennung; erlaubt: Kleinbuchstaben, Ziffern und Bindestriche</translation>
-        </message>
-        <message>
-            <source>"%1" is no test; allowed: tensile, bend</source>
-            <translation>„%1“ ist kein Versuch; erlaubt: tensile, bend</translation>
-        </message>
-        <message>
-            <source>"%1" is no verdict of this program</source>
-            <translation>„%1“ ist kein Urteil dieses Programms</translation>
-        </message>
-        <message>
-            <source>"%1" is not "%2"</source>
-            <translation>„%1“ ist nicht „%2“</translation>
-        </message>
-        <message>
-            <source>"%1" is not %2</source>
-            <translation>„%1“ ist nicht %2</translation>
-        </message>
-        <message>
-            <source>"%1" is not a date like 2030-01-07</source>
-            <translation>„%1“ ist kein Datum wie 2030-01-07</translation>
-        </message>
-        <message>
-            <source>"%1" is not a date; allowed: 0000-01-01 to 9999-12-31</source>
-            <translation>„%1“ ist kein Datum; erlaubt: 0000-01-01 bis 9999-12-31</translation>
-        </message>
-        <message>
-            <source>"%1" is not a number; allowed: numbers with a dot, parted by commas</source>
-            <translation>„%1“ ist keine Zahl; erlaubt: Zahlen mit Punkt, durch Kommas getrennt</translation>
-        </message>
-        <message>
-            <source>"%1" is not a whole number for %2</source>
-            <translation>„%1“ ist keine ganze Zahl für %2</translation>
-        </message>
-        <message>
-            <source>"%1" is not in %2; allowed: a weld that the list of joints shows</source>
-            <translation>„%1“ ist nicht in %2; erlaubt: eine Schweißung, die in der Liste steht</translation>
-        </message>
-        <message>
-            <source>"%1" is not one of %2</source>
-            <translation>„%1“ ist keins von %2</translation>
-        </message>
-        <message>
-            <source>"%1" is not one of handwheel, foot_lever</source>
-            <translation>„%1“ ist keins von handwheel, foot_lever</translation>
-        </message>
-        <message>
-            <source>"%1" is not one of line, band-end</source>
-            <translation>„%1“ ist keins von line, band-end</translation>
-        </message>
-        <message>
-            <source>"%1" is not one of seen, memory, common_practice, derived</source>
-            <translation>„%1“ ist keins von seen, memory, common_practice, derived</translation>
-        </message>
-        <message>
-            <source>"%1" is not one of warmer, colder</source>
-            <translation>„%1“ ist keins von warmer, colder</translation>
-        </message>
-        <message>
-            <source>"%1" stands twice</source>
-            <translation>„%1“ steht zweimal da</translation>
-        </message>
-        <message>
-            <source>"attested" is what a foreman says in a log, with his PIN; a file says seen, memory, common_practice or derived</source>
-            <translation>„attested“ sagt ein Meister im Logbuch, mit seiner PIN; in einer Datei steht seen, memory, common_practice oder derived</translation>
-        </message>
-        <message>
-            <source>%1 % a kelvin, longer when colder, %2 to %3 °C</source>
-            <translation>%1 % je Kelvin, länger wenn kälter, %2 bis %3 °C</translation>
-        </message>
-        <message>
-            <source>%1 % a kelvin, longer when warmer, %2 to %3 °C</source>
-            <translation>%1 % je Kelvin, länger wenn wärmer, %2 bis %3 °C</translation>
-        </message>
-        <message>
-            <source>%1 %2 coupons; allowed: 1 to %3</source>
-            <translation>%1 Proben (%2); erlaubt: 1 bis %3</translation>
-        </message>
-        <message>
-            <source>%1 %2 is not a finite number with a decimal point</source>
-            <translation>%1 %2 ist keine endliche Zahl mit Dezimalpunkt</translation>
-        </message>
-        <message>
-            <source>%1 %2 is outside %3 to %4</source>
-            <translation>%1 %2 liegt außerhalb %3 bis %4</translation>
-        </message>
-        <message>
-            <source>%1 %2 is outside %3 to %4%5</source>
-            <translation>%1 %2 liegt außerhalb %3 bis %4%5</translation>
-        </message>
-        <message>
-            <source>%1 %2 would be %3 %4</source>
-            <translation>%1 %2 wären %3 %4</translation>
-        </message>
-        <message>
-            <source>%1 N is lost before the load cell shows anything: with calibration points it is 0 or left out</source>
-            <translation>%1 N gehen verloren, bevor die Kraftmessdose etwas zeigt: mit Kalibrierpunkten ist das 0 oder bleibt weg</translation>
-        </message>
-        <message>
-            <source>%1 all along</source>
-            <translation>%1 überall</translation>
-        </message>
-        <message>
-            <source>%1 angles and %2 displacements for %3 bend coupons; allowed: one of either for each</source>
-            <translation>%1 Winkel und %2 Wege für %3 Biegeproben; erlaubt: von einem davon je Probe einer</translation>
-        </message>
-        <message>
-            <source>%1 at place %2</source>
-            <translation>%1 an Stelle %2</translation>
-        </message>
-        <message>
-            <source>%1 at places %2 and %3</source>
-            <translation>%1 an den Stellen %2 und %3</translation>
-        </message>
-        <message>
-            <source>%1 bend coupons; allowed: 1 to %2</source>
-            <translation>%1 Biegeproben; erlaubt: 1 bis %2</translation>
-        </message>
-        <message>
-            <source>%1 bytes are no job; allowed: up to %2</source>
-            <translation>%1 Bytes sind kein Auftrag; erlaubt: bis %2</translation>
-        </message>
-        <message>
-            <source>%1 bytes do not fit; it has room for %2</source>
-            <translation>%1 Bytes passen nicht hinein; Platz ist für %2</translation>
-        </message>
-        <message>
-            <source>%1 came %2 ms after the step before; less than %3 ms is taken for one press</source>
-            <translation>%1 kam %2 ms nach dem Schritt davor; weniger als %3 ms gilt als ein Druck</translation>
-        </message>
-        <message>
-            <source>%1 can't be on bench "%2": it is on bench "%3"</source>
-            <translation>%1 kann nicht auf Bank „%2“ sein: ist auf Bank „%3“</translation>
-        </message>
-        <message>
-            <source>%1 can't be read (%2)</source>
-            <translation>%1 nicht lesbar (%2)</translation>
-        </message>
-        <message>
-            <source>%1 can't be read: %2</source>
-            <translation>%1 nicht lesbar: %2</translation>
-        </message>
-        <message>
-            <source>%1 cells under %2 columns; allowed: one for each, a text with a comma in quotes</source>
-            <translation>%1 Zellen unter %2 Spalten; erlaubt: je eine, ein Text mit Komma in Anführungszeichen</translation>
-        </message>
-        <message>
-            <source>%1 coefficients are outside 1 to %2</source>
-            <translation>%1 Koeffizienten liegen außerhalb 1 bis %2</translation>
-        </message>
-        <message>
-            <source>%1 columns; allowed: the %2 that there are</source>
-            <translation>%1 Spalten; erlaubt: die %2, die es gibt</translation>
-        </message>
-        <message>
-            <source>%1 days; allowed: 0 to %2</source>
-            <translation>%1 Tage; erlaubt: 0 bis %2</translation>
-        </message>
-        <message>
-            <source>%1 does not fit while %2</source>
-            <translation>%1 passt nicht in dieser Phase: %2</translation>
-        </message>
-        <message>
-            <source>%1 has %2 bytes; allowed: up to %3</source>
-            <translation>%1 hat %2 Bytes; erlaubt: bis %3</translation>
-        </message>
-        <message>
-            <source>%1 has %2 signs; allowed: %3</source>
-            <translation>%1 hat %2 Zeichen; erlaubt: %3</translation>
-        </message>
-        <message>
-            <source>%1 has left the shop</source>
-            <translation>%1 ist nicht mehr im Betrieb</translation>
-        </message>
-        <message>
-            <source>%1 has n %2 where n %3 belongs</source>
-            <translation>%1 hat n %2, wo n %3 hingehört</translation>
-        </message>
-        <message>
-            <source>%1 has no PIN yet</source>
-            <translation>%1 hat noch keine PIN</translation>
-        </message>
-        <message>
-            <source>%1 has no key that the log knows; a new PIN, given by a foreman, makes one</source>
-            <translation>%1 hat keinen Schlüssel, den das Logbuch kennt; eine neue PIN, die ein Meister vergibt, macht einen</translation>
-        </message>
-        <message>
-            <source>%1 holds %2 value; expected 2, with a decimal point</source>
-            <translation>%1 enthält %2 Wert; erwartet: 2, mit Dezimalpunkt</translation>
-        </message>
-        <message>
-            <source>%1 holds %2 values; expected 2, with a decimal point</source>
-            <translation>%1 enthält %2 Werte; erwartet: 2, mit Dezimalpunkt</translation>
-        </message>
-        <message>
-            <source>%1 holds %2 values; expected 2, with a decimal point (1.5, not 1,5)</source>
-            <translation>%1 enthält %2 Werte; erwartet: 2, mit Dezimalpunkt (1.5, nicht 1,5)</translation>
-        </message>
-        <message>
-            <source>%1 holds a line end or another control sign; allowed: %2</source>
-            <translation>%1 enthält ein Zeilenende oder ein anderes Steuerzeichen; erlaubt: %2</translation>
-        </message>
-        <message>
-            <source>%1 in the list is not a number</source>
-            <translation>%1 in der Liste ist keine Zahl</translation>
-        </message>
-        <message>
-            <source>%1 in the list is not a text</source>
-            <translation>%1 in der Liste ist kein Text</translation>
-        </message>
-        <message>
-            <source>%1 in the list is not a whole number from %2 to %3</source>
-            <translation>%1 in der Liste ist keine ganze Zahl von %2 bis %3</translation>
-        </message>
-        <message>
-            <source>%1 in the list is not an object</source>
-            <translation>%1 in der Liste ist kein Objekt</translation>
-        </message>
-        <message>
-            <source>%1 is %2 %3; allowed: %4 to %5 %6</source>
-            <translation>%1: %2 %3; erlaubt: %4 bis %5 %6</translation>
-        </message>
-        <message>
-            <source>%1 is %2 and not decided</source>
-            <translation>%1 ist %2 und nicht entschieden</translation>
-        </message>
-        <message>
-            <source>%1 is %2, not %3</source>
-            <translation>%1 ist %2, nicht %3</translation>
-        </message>
-        <message>
-            <source>%1 is %2; allowed: %3 to %4</source>
-            <translation>%1: %2; erlaubt: %3 bis %4</translation>
-        </message>
-        <message>
-            <source>%1 is above joining %2</source>
-            <translation>%1 liegt über joining %2</translation>
-        </message>
-        <message>
-            <source>%1 is above soak_max %2</source>
-            <translation>%1 liegt über soak_max %2</translation>
-        </message>
-        <message>
-            <source>%1 is before done_on %2</source>
-            <translation>%1 liegt vor done_on %2</translation>
-        </message>
-        <message>
-            <source>%1 is below floor_mm %2</source>
-            <translation>%1 liegt unter floor_mm %2</translation>
-        </message>
-        <message>
-            <source>%1 is below min %2</source>
-            <translation>%1 liegt unter min %2</translation>
-        </message>
-        <message>
-            <source>%1 is below min_C %2</source>
-            <translation>%1 liegt unter min_C %2</translation>
-        </message>
-        <message>
-            <source>%1 is below thinnest_sheet_mm %2</source>
-            <translation>%1 liegt unter thinnest_sheet_mm %2</translation>
-        </message>
-        <message>
-            <source>%1 is finer than a thousandth of the unit</source>
-            <translation>%1 ist feiner als ein Tausendstel der Einheit</translation>
-        </message>
-        <message>
-            <source>%1 is line %2's seam already; allowed: each label once</source>
-            <translation>%1 ist schon die Naht von Zeile %2; erlaubt: jede Bezeichnung einmal</translation>
-        </message>
-        <message>
-            <source>%1 is neither; allowed: yes, no</source>
-            <translation>%1 ist keins von beiden; erlaubt: yes, no</translation>
-        </message>
-        <message>
-            <source>%1 is no foreman; only a foreman may do that</source>
-            <translation>%1 ist kein Meister; das darf nur ein Meister</translation>
-        </message>
-        <message>
-            <source>%1 is no picture; allowed: JPEG or PNG</source>
-            <translation>%1 ist kein Bild; erlaubt: JPEG oder PNG</translation>
-        </message>
-        <message>
-            <source>%1 is not UTF-8; allowed: %2</source>
-            <translation>%1 ist nicht UTF-8; erlaubt: %2</translation>
-        </message>
-        <message>
-            <source>%1 is not a division above zero %2</source>
-            <translation>%1 ist kein Strich über null %2</translation>
-        </message>
-        <message>
-            <source>%1 is not a number; allowed %2 to %3</source>
-            <translation>%1 ist keine Zahl; erlaubt %2 bis %3</translation>
-        </message>
-        <message>
-            <source>%1 is not a number; allowed: %2, decimals after a dot</source>
-            <translation>%1 ist keine Zahl; erlaubt: %2, Dezimalen nach einem Punkt</translation>
-        </message>
-        <message>
-            <source>%1 is not a text</source>
-            <translation>%1 ist kein Text</translation>
-        </message>
-        <message>
-            <source>%1 is not a whole number; allowed %2 to %3</source>
-            <translation>%1 ist keine ganze Zahl; erlaubt %2 bis %3</translation>
-        </message>
-        <message>
-            <source>%1 is not a whole number; allowed: %2 to %3</source>
-            <translation>%1 ist keine ganze Zahl; erlaubt: %2 bis %3</translation>
-        </message>
-        <message>
-            <source>%1 is not above %2</source>
-            <translation>%1 liegt nicht über %2</translation>
-        </message>
-        <message>
-            <source>%1 is not above from_C %2</source>
-            <translation>%1 liegt nicht über from_C %2</translation>
-        </message>
-        <message>
-            <source>%1 is not above from_mm %2</source>
-            <translation>%1 liegt nicht über from_mm %2</translation>
-        </message>
-        <message>
-            <source>%1 is not above the one before</source>
-            <translation>%1 liegt nicht über dem davor</translation>
-        </message>
-        <message>
-            <source>%1 is not an object</source>
-            <translation>%1 ist kein Objekt</translation>
-        </message>
-        <message>
-            <source>%1 is not below the pressure %2 it belongs to</source>
-            <translation>%1 liegt nicht unter dem Druck %2, zu dem es gehört</translation>
-        </message>
-        <message>
-            <source>%1 is not in this log</source>
-            <translation>%1 ist nicht in diesem Logbuch</translation>
-        </message>
-        <message>
-            <source>%1 is not the header; expected reading,force_N (or reading_mm)</source>
-            <translation>%1 ist nicht die Kopfzeile; erwartet: reading,force_N (oder reading_mm)</translation>
-        </message>
-        <message>
-            <source>%1 is not the header; expected reading,force_N (or reading_mm), with a comma, not a semicolon</source>
-            <translation>%1 ist nicht die Kopfzeile; erwartet: reading,force_N (oder reading_mm), mit Komma, nicht mit Strichpunkt</translation>
-        </message>
-        <message>
-            <source>%1 is not there; allowed: %2</source>
-            <translation>%1 ist nicht da; erlaubt: %2</translation>
-        </message>
-        <message>
-            <source>%1 is not true or false</source>
-            <translation>%1 ist weder wahr noch falsch (true, false)</translation>
-        </message>
-        <message>
-            <source>%1 is out of range; allowed: %2</source>
-            <translation>%1 liegt außerhalb; erlaubt: %2</translation>
-        </message>
-        <message>
-            <source>%1 is outside %2 to %3</source>
-            <translation>%1 liegt außerhalb %2 bis %3</translation>
-        </message>
-        <message>
-            <source>%1 is outside %2 to %3%4</source>
-            <translation>%1 liegt außerhalb %2 bis %3%4</translation>
-        </message>
-        <message>
-            <source>%1 is outside 0 to 100000</source>
-            <translation>%1 liegt außerhalb 0 bis 100000</translation>
-        </message>
-        <message>
-            <source>%1 is separated by semicolons; expected a comma between the two values and a decimal point in each</source>
-            <translation>%1 ist mit Strichpunkten getrennt; erwartet: ein Komma zwischen den zwei Werten und in jedem ein Dezimalpunkt</translation>
-        </message>
-        <message>
-            <source>%1 is separated by tabs; expected a comma between the two values</source>
-            <translation>%1 ist mit Tabulatoren getrennt; erwartet: ein Komma zwischen den zwei Werten</translation>
-        </message>
-        <message>
-            <source>%1 is the last foreman; somebody else must become one first</source>
-            <translation>%1 ist der letzte Meister; erst muss ein anderer Meister werden</translation>
-        </message>
-        <message>
-            <source>%1 is to be repaired</source>
-            <translation>%1 ist nachzubessern</translation>
-        </message>
-        <message>
-            <source>%1 leaves a gap after %2</source>
-            <translation>%1 lässt eine Lücke nach %2</translation>
-        </message>
-        <message>
-            <source>%1 ms can't be confirmed: allowed is one value from 0 to 12 h</source>
-            <translation>%1 ms lassen sich nicht bestätigen: erlaubt ist ein Wert von 0 bis 12 h</translation>
-        </message>
-        <message>
-            <source>%1 ms earlier is not allowed: 1 to 10000 ms in all</source>
-            <translation>%1 ms früher ist nicht erlaubt: 1 bis 10000 ms insgesamt</translation>
-        </message>
-        <message>
-            <source>%1 names no last day; allowed: as in "PE-HD, PP 3-20 mm until 2031-06-30"</source>
-            <translation>%1 nennt keinen letzten Tag; erlaubt: wie „PE-HD, PP 3-20 mm bis 2031-06-30“</translation>
-        </message>
-        <message>
-            <source>%1 needs %2 at the spring, with drag and preload, above %3, the most that bench %4 can hold</source>
-            <translation>%1 braucht %2 an der Feder, mit Schleppkraft und Vorlast: über %3, mehr kann Bank %4 nicht halten</translation>
-        </message>
-        <message>
-            <source>%1 needs %2 at the spring, with drag and preload, below %3, the least that bench %4 holds steadily: weld an offcut beside it, or pair seams</source>
-            <translation>%1 braucht %2 an der Feder, mit Schleppkraft und Vorlast: unter %3, weniger hält Bank %4 nicht ruhig. Ein Reststück danebenschweißen oder Nähte paaren</translation>
-        </message>
-        <message>
-            <source>%1 overlaps the row that ends at %2</source>
-            <translation>%1 überlappt die Zeile, die bei %2 endet</translation>
-        </message>
-        <message>
-            <source>%1 photo is not what was kept: %2</source>
-            <translation>%1 Foto ist nicht mehr, was abgelegt wurde: %2</translation>
-        </message>
-        <message>
-            <source>%1 photos are not what was kept: %2</source>
-            <translation>%1 Fotos sind nicht mehr, was abgelegt wurde: %2</translation>
-        </message>
-        <message>
-            <source>%1 points are more than %2</source>
-            <translation>%1 Punkte sind mehr als %2</translation>
-        </message>
-        <message>
-            <source>%1 points; a line with its uncertainty needs 3 or more</source>
-            <translation>%1 Punkte; eine Gerade mit ihrer Unsicherheit braucht 3 oder mehr</translation>
-        </message>
-        <message>
-            <source>%1 reading %2 %3 is above %4 %5, the end of the scale of bench %6: the seam needs %7, with a drag of %8 the scale shows up to %9</source>
-            <translation>%1: Skalenwert %2 %3 liegt über %4 %5, dem Ende der Skala von Bank %6: die Naht braucht %7, mit einer Schleppkraft von %8 zeigt die Skala bis %9</translation>
-        </message>
-        <message>
-            <source>%1 reading %2 %3 is outside %4 to %5 %6, the readings that the calibration of bench %7 covers</source>
-            <translation>%1: Skalenwert %2 %3 liegt außerhalb %4 bis %5 %6, dem kalibrierten Bereich von Bank %7</translation>
-        </message>
-        <message>
-            <source>%1 readings and %2 forces; they must be as many</source>
-            <translation>%1 Skalenwerte und %2 Kräfte; es müssen gleich viele sein</translation>
-        </message>
-        <message>
-            <source>%1 rows stand in the spill file and %2 in memory only: %3</source>
-            <translation>%1 Zeilen stehen in der Auffangdatei und %2 nur im Speicher: %3</translation>
-        </message>
-        <message>
-            <source>%1 seams; allowed: up to %2</source>
-            <translation>%1 Nähte; erlaubt: bis %2</translation>
-        </message>
-        <message>
-            <source>%1 sheets given, a butt weld joins 2</source>
-            <translation>%1 Tafeln angegeben, eine Stumpfschweißung verbindet 2</translation>
-        </message>
-        <message>
-            <source>%1 sheets instead of 2</source>
-            <translation>%1 Tafeln statt 2</translation>
-        </message>
-        <message>
-            <source>%1 springs are outside 1 to %2</source>
-            <translation>%1 Federn liegen außerhalb 1 bis %2</translation>
-        </message>
-        <message>
-            <source>%1 to %2 signs on one line</source>
-            <translation>%1 bis %2 Zeichen auf einer Zeile</translation>
-        </message>
-        <message>
-            <source>%1 to %2 °C, aim %3 °C</source>
-            <translation>%1 bis %2 °C, Ziel %3 °C</translation>
-        </message>
-        <message>
-            <source>%1 was cut out</source>
-            <translation>%1 wurde ausgetrennt</translation>
-        </message>
-        <message>
-            <source>%1 was meant for step %2, the last one is %3</source>
-            <translation>%1 galt Schritt %2, der letzte ist %3</translation>
-        </message>
-        <message>
-            <source>%1 was stopped</source>
-            <translation>%1 wurde abgebrochen</translation>
-        </message>
-        <message>
-            <source>%1 would leave %2 % of the cooling time; allowed at least %3 %</source>
-            <translation>%1 ließe %2 % der Abkühlzeit übrig; erlaubt mindestens %3 %</translation>
-        </message>
-        <message>
-            <source>%1 · at work: %2</source>
-            <translation>%1 · an der Bank: %2</translation>
-        </message>
-        <message>
-            <source>%1, cut to half: full load only after the whole time</source>
-            <translation>%1, halbiert: volle Last erst nach der ganzen Zeit</translation>
-        </message>
-        <message>
-            <source>%1, line %2, %3: %4</source>
-            <translation>%1, Zeile %2, %3: %4</translation>
-        </message>
-        <message>
-            <source>%1, line %2: %3</source>
-            <translation>%1, Zeile %2: %3</translation>
-        </message>
-        <message>
-            <source>%1, n %2: the log holds another event there</source>
-            <translation>%1, n %2: im Logbuch steht dort ein anderes Ereignis</translation>
-        </message>
-        <message>
-            <source>%1-wal: is damaged, and whole transactions stand behind that</source>
-            <translation>%1-wal: ist beschädigt, und dahinter stehen ganze Einträge</translation>
-        </message>
-        <message>
-            <source>%1.txt: can't be brought to disk</source>
-            <translation>%1.txt: lässt sich nicht auf die Platte bringen</translation>
-        </message>
-        <message>
-            <source>0.5 mm, as for pipe up to 355 mm; for sheet from memory</source>
-            <translation>0,5 mm, wie für Rohr bis 355 mm; für Tafeln aus dem Kopf</translation>
-        </message>
-        <message>
-            <source>25 mm of PE-HD: more than five minutes of soak, and half an hour of cooling under pressure. Read the scale again each time it is due; it falls for a long while.</source>
-            <translation>25 mm PE-HD: mehr als fünf Minuten Anwärmen und eine halbe Stunde Abkühlen unter Druck. Die Skala jedes Mal ablesen, wenn es fällig ist; sie fällt lange.</translation>
-        </message>
-        <message>
-            <source>60 to 130 % of the target: our judgement</source>
-            <translation>60 bis 130 % des Solls: unser Urteil</translation>
-        </message>
-        <message>
-            <source>A call in soak</source>
-            <translation>Ein Anruf beim Anwärmen</translation>
-        </message>
-        <message>
-            <source>A clean plate</source>
-            <translation>Ein sauberes Heizelement</translation>
-        </message>
-        <message>
-            <source>A cold plate melts less in the same time, and the display does not know its own faces. Measure them.</source>
-            <translation>Ein kaltes Heizelement schmilzt in gleicher Zeit weniger, und die Anzeige kennt die eigenen Flächen nicht. Nachmessen.</translation>
-        </message>
-        <message>
-            <source>A door stands open</source>
-            <translation>Eine Tür steht offen</translation>
-        </message>
-        <message>
-            <source>A first good weld</source>
-            <translation>Eine erste gute Schweißung</translation>
-        </message>
-        <message>
-            <source>A hand leaves grease and sweat, and melt does not join over them.</source>
-            <translation>Eine Hand hinterlässt Fett und Schweiß, und darüber verbindet sich Schmelze nicht.</translation>
-        </message>
-        <message>
-            <source>A joint that is let go warm bends by its own weight and can open in the middle.</source>
-            <translation>Eine Schweißung, die warm losgelassen wird, biegt sich unter ihrem Gewicht und kann in der Mitte aufgehen.</translation>
-        </message>
-        <message>
-            <source>A kilogram of force is nearly ten newtons: the wrong one is off by a factor that anybody can see who asks whether the reading can be right.</source>
-            <translation>Ein Kilogramm Kraft sind fast zehn Newton: das falsche liegt um einen Faktor daneben, den jeder sieht, der fragt, ob der Skalenwert stimmen kann.</translation>
-        </message>
-        <message>
-            <source>A lock that gives way</source>
-            <translation>Eine Sperre, die nachgibt</translation>
-        </message>
-        <message>
-            <source>A plate can be right in the middle and cold at one end. Measure it front, middle and back, and watch the bead along the whole seam.</source>
-            <translation>Ein Heizelement kann in der Mitte stimmen und an einem Ende kalt sein. Vorn, Mitte und hinten messen, und die Wulst längs der ganzen Naht beobachten.</translation>
-        </message>
-        <message>
-            <source>A scale that does not start at zero</source>
-            <translation>Eine Skala, die nicht bei null beginnt</translation>
-        </message>
-        <message>
-            <source>A spring that is still loaded throws the bars open. Bring the force to zero first where the bench asks for it, then ease the clamps. Two springs are stiff: they lose twice as much as one when the sheets close up, so read again; and a jerk on them costs melt that one soft spring would spare.</source>
-            <translation>Eine noch gespannte Feder wirft die Balken auf. Wo die Bank es verlangt, erst die Kraft auf null, dann die Klemmen lockern. Zwei Federn sind steif: sie verlieren doppelt so viel wie eine, wenn die Tafeln nachrücken, also wieder ablesen; und ein Ruck kostet Schmelze, die eine weiche Feder schont.</translation>
-        </message>
-        <message>
-            <source>Above its window the melt is damaged and strings on the plate, however fine the bead looks.</source>
-            <translation>Über ihrem Bereich wird die Schmelze geschädigt und zieht Fäden am Heizelement, so schön die Wulst auch aussieht.</translation>
-        </message>
-        <message>
-            <source>After the lock the wheel was let back while the joint was soft: %1, at least %2.</source>
-            <translation>Nach dem Sperren wurde das Handrad zurückgedreht, als die Schweißung weich war: %1, mindestens %2.</translation>
-        </message>
-        <message>
-            <source>Air between face and plate keeps the heat away, so the melt stays thin and its skin cools.</source>
-            <translation>Luft zwischen Fläche und Heizelement hält die Wärme fern; die Schmelze bleibt dünn und ihre Haut kühlt ab.</translation>
-        </message>
-        <message>
-            <source>An edge that leans melts at the top first. Both beads end alignment, not the one that is seen.</source>
-            <translation>Eine geneigte Kante schmilzt oben zuerst. Beide Wülste beenden das Angleichen, nicht nur die, die man sieht.</translation>
-        </message>
-        <message>
-            <source>An edge was touched after it was planed, %1.</source>
-            <translation>Eine Kante wurde nach dem Hobeln berührt, %1.</translation>
-        </message>
-        <message>
-            <source>Another bench, another order</source>
-            <translation>Andere Bank, andere Folge</translation>
-        </message>
-        <message>
-            <source>Before anything presses, read the scale without force. What it shows then is wrong with every reading that follows.</source>
-            <translation>Bevor etwas drückt, die Skala ohne Kraft ablesen. Was sie dann zeigt, ist an jedem späteren Skalenwert falsch.</translation>
-        </message>
-        <message>
-            <source>Before the bead stands the faces do not touch everywhere, so a clock that runs from first contact ends soak too soon: the melt is thin.</source>
-            <translation>Bevor die Wulst steht, berühren die Flächen nicht überall; eine Uhr ab der ersten Berührung beendet das Anwärmen zu früh: die Schmelze ist dünn.</translation>
-        </message>
-        <message>
-            <source>Before you set a reading, ask whether it can be right: about how much force does such a seam take, and what does the scale say to that?</source>
-            <translation>Vor dem Einstellen fragen, ob der Skalenwert stimmen kann: Wie viel Kraft braucht so eine Naht etwa, und was sagt die Skala dazu?</translation>
-        </message>
-        <message>
-            <source>Bench "%1" at place %2: a place is 1 to %3</source>
-            <translation>Bank „%1“ auf Platz %2: ein Platz ist 1 bis %3</translation>
-        </message>
-        <message>
-            <source>Bench "%1" can't have place %2: bench "%3" has it; each of 1 to %4 is given once</source>
-            <translation>Bank „%1“ kann nicht Platz %2 haben: den hat Bank „%3“; jeder von 1 bis %4 wird einmal vergeben</translation>
-        </message>
-        <message>
-            <source>Bench "%1" is in the shift already, at place %2</source>
-            <translation>Bank „%1“ ist schon in der Schicht, auf Platz %2</translation>
-        </message>
-        <message>
-            <source>Bench "%1" is not in the shift</source>
-            <translation>Bank „%1“ ist nicht in der Schicht</translation>
-        </message>
-        <message>
-            <source>Bench "%1" would be number %2: a shift has 1 to %3 benches</source>
-            <translation>Bank „%1“ wäre Nummer %2: eine Schicht hat 1 bis %3 Bänke</translation>
-        </message>
-        <message>
-            <source>Bench "%1": %2</source>
-            <translation>Bank „%1“: %2</translation>
-        </message>
-        <message>
-            <source>Copy of practice, read only: made %1, last entry %2.</source>
-            <translation>Kopie vom Üben, nur lesen: Stand %1, letzter Eintrag %2.</translation>
-        </message>
-        <message>
-            <source>Copy of practice, read only: made %1.</source>
-            <translation>Kopie vom Üben, nur lesen: Stand %1.</translation>
-        </message>
-        <message>
-            <source>Copy, read only: made %1, last entry %2.</source>
-            <translation>Kopie, nur lesen: Stand %1, letzter Eintrag %2.</translation>
-        </message>
-        <message>
-            <source>Copy, read only: made %1.</source>
-            <translation>Kopie, nur lesen: Stand %1.</translation>
-        </message>
-        <message>
-            <source>DVS 2203-1, short term, heated-tool butt (memory)</source>
-            <translation>DVS 2203-1, Kurzzeit, Heizelementstumpf (aus dem Kopf)</translation>
-        </message>
-        <message>
-            <source>Edges meet along the seam and from top to bottom, or they melt where they touch first. Plane both, set the gap at both ends, look along them and from their end, and shim what stands back before the plate comes in.</source>
-            <translation>Kanten liegen längs der Naht und von oben bis unten an, sonst schmelzen sie, wo sie zuerst berühren. Beide hobeln, den Abstand an beiden Enden einstellen, längs und von der Stirn schauen, und unterlegen, was zurücksteht, bevor das Heizelement kommt.</translation>
-        </message>
-        <message>
-            <source>Edges that meet, end to end</source>
-            <translation>Kanten, die ganz anliegen</translation>
-        </message>
-        <message>
-            <source>Every number of a card is for one thickness. Hold it against the sheet before you clamp.</source>
-            <translation>Jede Zahl einer Karte gilt für eine Dicke. Vor dem Spannen an die Tafel halten.</translation>
-        </message>
-        <message>
-            <source>Film melts into the joint and parts it.</source>
-            <translation>Folie schmilzt in die Schweißung ein und trennt sie.</translation>
-        </message>
-        <message>
-            <source>Force that comes at once drives the hot melt out into the bead before it has grown together. A short slam on a soft spring tears the valley and takes little melt besides; on stiff springs, or kept on, it leaves too little.</source>
-            <translation>Kraft, die auf einmal kommt, treibt die heiße Schmelze in die Wulst, bevor sie verwachsen ist. Ein kurzer Stoß auf eine weiche Feder reißt den Kerbgrund auf und nimmt sonst wenig Schmelze; auf steifen Federn, oder lange gehalten, lässt er zu wenig übrig.</translation>
-        </message>
-        <message>
-            <source>Hold the card against the sheet before you clamp: material, thickness, length. Measure the sheet if you are not sure.</source>
-            <translation>Vor dem Spannen die Karte an die Tafel halten: Werkstoff, Dicke, Länge. Im Zweifel die Tafel messen.</translation>
-        </message>
-        <message>
-            <source>In air, and more so in a draught, a skin freezes on the melt. Two skins do not grow together, and the joint breaks flat.</source>
-            <translation>In der Luft, und erst recht in Zugluft, erstarrt eine Haut auf der Schmelze. Zwei Häute wachsen nicht zusammen, und die Schweißung bricht glatt.</translation>
-        </message>
-        <message>
-            <source>In this draught a face loses its heat six times as fast. A changeover that would do in still air leaves a skin on the melt, and the joint breaks flat along it.</source>
-            <translation>In dieser Zugluft verliert eine Fläche ihre Wärme sechsmal so schnell. Ein Umstellen, das in ruhiger Luft genügt, lässt eine Haut auf der Schmelze, und daran bricht die Schweißung glatt.</translation>
-        </message>
-        <message>
-            <source>Kilograms or newtons</source>
-            <translation>Kilogramm oder Newton</translation>
-        </message>
-        <message>
-            <source>Look at both faces of the plate before it goes in, and wipe it with a clean cloth. It is hot: hold the cloth as the machine's instructions say.</source>
-            <translation>Beide Flächen des Heizelements ansehen, bevor es hineinkommt, und mit einem sauberen Tuch abwischen. Es ist heiß: das Tuch halten, wie die Anleitung der Maschine sagt.</translation>
-        </message>
-        <message>
-            <source>Make the same weld three times, with nothing wrong. It should look like the same weld.</source>
-            <translation>Dreimal dieselbe Schweißung machen, nichts ist falsch. Sie soll aussehen wie dieselbe.</translation>
-        </message>
-        <message>
-            <source>Measure the plate on its face. A plate above its window makes a fast bead and damages the melt; it also burns worse and smells.</source>
-            <translation>Das Heizelement auf seiner Fläche messen. Über seinem Bereich macht es schnell eine Wulst und schädigt die Schmelze; es verbrennt auch schlimmer und riecht.</translation>
-        </message>
-        <message>
-            <source>Monday morning</source>
-            <translation>Montagmorgen</translation>
-        </message>
-        <message>
-            <source>Moving air takes the heat off bare faces while the plate leaves. Look for it and shield the seam, and be quick at the changeover.</source>
-            <translation>Bewegte Luft nimmt den bloßen Flächen die Wärme, während das Heizelement weggeht. Danach suchen, die Naht schützen und beim Umstellen schnell sein.</translation>
-        </message>
-        <message>
-            <source>Near its back end this plate was 40 K colder. The bead stayed small there while the rest was ready; a clock can't see that, only somebody who looks along the seam.</source>
-            <translation>Am hinteren Ende war dieses Heizelement 40 K kälter. Dort blieb die Wulst klein, als der Rest fertig war; eine Uhr sieht das nicht, nur wer die Naht entlang schaut.</translation>
-        </message>
-        <message>
-            <source>One place that stays cold</source>
-            <translation>Eine Stelle, die kalt bleibt</translation>
-        </message>
-        <message>
-            <source>Only one side was looked at: the other bead was %1 high %2, asked are %3.</source>
-            <translation>Nur eine Seite wurde angesehen: die andere Wulst war %1 hoch %2, verlangt sind %3.</translation>
-        </message>
-        <message>
-            <source>PP melts higher and freezes sooner than PE-HD: its changeover leaves less time than the card of PE has taught you.</source>
-            <translation>PP schmilzt höher und erstarrt früher als PE-HD: sein Umstellen lässt weniger Zeit, als von der Karte für PE gewohnt.</translation>
-        </message>
-        <message>
-            <source>PP: less force, longer heat</source>
-            <translation>PP: weniger Kraft, länger warm</translation>
-        </message>
-        <message>
-            <source>PVDF forgives little: the melt is thin and freezes fast, so changeover and build-up are short.</source>
-            <translation>PVDF verzeiht wenig: die Schmelze ist dünn und erstarrt schnell; Umstellen und Druckaufbau sind kurz.</translation>
-        </message>
-        <message>
-            <source>PVDF is welded on a much hotter plate. It gives off harmful gas when it is overheated: keep to the window, and air the place as the machine's and the sheet's instructions say.</source>
-            <translation>PVDF wird mit viel heißerem Heizelement geschweißt. Überhitzt gibt es schädliches Gas ab: im Bereich bleiben und lüften, wie es die Anleitungen von Maschine und Tafel sagen.</translation>
-        </message>
-        <message>
-            <source>PVDF: hot and short</source>
-            <translation>PVDF: heiß und kurz</translation>
-        </message>
-        <message>
-            <source>Polypropylene takes another plate temperature, less pressure and a longer soak than PE-HD. Read the whole card, not only the mark on the scale.</source>
-            <translation>Polypropylen braucht eine andere Heizelementtemperatur, weniger Druck und längeres Anwärmen als PE-HD. Die ganze Karte lesen, nicht nur die Marke auf der Skala.</translation>
-        </message>
-        <message>
-            <source>Pressure in soak presses out the melt that soak is there to make: the bead gets fat and the joint brittle.</source>
-            <translation>Druck beim Anwärmen presst die Schmelze heraus, die das Anwärmen bilden soll: die Wulst wird dick und die Schweißung spröde.</translation>
-        </message>
-        <message>
-            <source>Pressure on the faces in soak: %1; at most %2.</source>
-            <translation>Druck auf den Flächen beim Anwärmen: %1; höchstens %2.</translation>
-        </message>
-        <message>
-            <source>Read the plate on its face</source>
-            <translation>Das Heizelement auf der Fläche messen</translation>
-        </message>
-        <message>
-            <source>Read the scale again after the lock, and again. When it has fallen below its band, turn up to the mark and lock again.</source>
-            <translation>Nach dem Sperren die Skala wieder ablesen, und noch einmal. Ist sie unter ihr Band gefallen, zur Marke hochdrehen und wieder sperren.</translation>
-        </message>
-        <message>
-            <source>SEAMCLOCK_RESOURCES %1 is no folder; allowed: a folder with procedures/ in it, or leave it unset</source>
-            <translation>SEAMCLOCK_RESOURCES %1 ist kein Ordner; erlaubt: ein Ordner mit procedures/ darin, oder nicht gesetzt</translation>
-        </message>
-        <message>
-            <source>Soak was counted before the bead stood: it was %1 high, asked are %2.</source>
-            <translation>Das Anwärmen zählte, bevor die Wulst stand: sie war %1 hoch, verlangt sind %2.</translation>
-        </message>
-        <message>
-            <source>Somebody rings while the plate is in. Soak does not wait, and you can't see the bench with the phone at your ear. Decide.</source>
-            <translation>Jemand ruft an, während das Heizelement drin ist. Das Anwärmen wartet nicht, und mit dem Telefon am Ohr ist die Bank nicht zu sehen. Entscheiden.</translation>
-        </message>
-        <message>
-            <source>Somebody took the spring's newtons for kilograms of force, so every reading on the card was ten times too small. A 10 mm seam of this length takes 2700 N, more than a grown man three times over.</source>
-            <translation>Jemand hielt die Newton der Feder für Kilogramm Kraft; jeder Skalenwert der Karte war zehnmal zu klein. Eine 10-mm-Naht dieser Länge braucht 2700 N, mehr als drei erwachsene Männer.</translation>
-        </message>
-        <message>
-            <source>The bead ends alignment, the clock ends soak, and the spring is followed until the melt is stiff. A good weld is the same one again and again.</source>
-            <translation>Die Wulst beendet das Angleichen, die Uhr das Anwärmen, und der Feder wird nachgestellt, bis die Schmelze steif ist. Eine gute Schweißung ist immer wieder dieselbe.</translation>
-        </message>
-        <message>
-            <source>The card of another sheet</source>
-            <translation>Die Karte einer anderen Tafel</translation>
-        </message>
-        <message>
-            <source>The card was for %1, and %2 lay there.</source>
-            <translation>Die Karte galt für %1, und da lagen %2.</translation>
-        </message>
-        <message>
-            <source>The card was made for 4 mm and 10 mm lay there: too little force, too short a soak and far too short a cooling. No step after that can put it right.</source>
-            <translation>Die Karte war für 4 mm, und da lagen 10 mm: zu wenig Kraft, zu kurz angewärmt und viel zu kurz gekühlt. Kein Schritt danach macht das gut.</translation>
-        </message>
-        <message>
-            <source>The card's reading was %1; this seam takes %2. Its unit was wrong.</source>
-            <translation>Der Skalenwert der Karte war %1; diese Naht braucht %2. Die Einheit war falsch.</translation>
-        </message>
-        <message>
-            <source>The display reaches its mark before the faces have settled. Waiting ten minutes more costs nothing; a weld on a cold plate costs the seam.</source>
-            <translation>Die Anzeige erreicht ihre Marke, bevor die Flächen ausgeglichen sind. Zehn Minuten warten kostet nichts; eine Schweißung mit kaltem Heizelement kostet die Naht.</translation>
-        </message>
-        <message>
-            <source>The display shows what the controller believes. Measure the plate on its face, at three places, before you weld.</source>
-            <translation>Die Anzeige sagt, was der Regler glaubt. Vor dem Schweißen das Heizelement auf seiner Fläche messen, an drei Stellen.</translation>
-        </message>
-        <message>
-            <source>The edges met a dirty plate, %1.</source>
-            <translation>Die Kanten trafen auf ein schmutziges Heizelement, %1.</translation>
-        </message>
-        <message>
-            <source>The edges were not parallel: %1, against %2.</source>
-            <translation>Die Kanten waren nicht parallel: %1, gegen %2.</translation>
-        </message>
-        <message>
-            <source>The faces had cooled to %1 when they met, by the plan %2, %3.</source>
-            <translation>Die Flächen waren beim Fügen auf %1 abgekühlt, nach Plan %2, %3.</translation>
-        </message>
-        <message>
-            <source>The faces stood %1 off the plate in soak.</source>
-            <translation>Die Flächen standen beim Anwärmen %1 vom Heizelement ab.</translation>
-        </message>
-        <message>
-            <source>The faces stood in air for %1; at most %2.</source>
-            <translation>Die Flächen standen %1 in der Luft; höchstens %2.</translation>
-        </message>
-        <message>
-            <source>The film was still on the edge, %1.</source>
-            <translation>Die Folie war noch auf der Kante, %1.</translation>
-        </message>
-        <message>
-            <source>The force stood after %1; it is built up over %2.</source>
-            <translation>Die Kraft stand nach %1; aufgebaut wird sie über %2.</translation>
-        </message>
-        <message>
-            <source>The joint was let go after %1; at least %2.</source>
-            <translation>Die Schweißung wurde nach %1 losgelassen; mindestens %2.</translation>
-        </message>
-        <message>
-            <source>The middle of a thick joint stays soft for many minutes after the outside is hard. Opening early bends it, and the spring that was not followed leaves hollow places.</source>
-            <translation>Die Mitte einer dicken Schweißung bleibt viele Minuten weich, wenn sie außen schon hart ist. Frühes Öffnen biegt sie, und eine Feder, der nicht nachgestellt wurde, lässt Hohlstellen.</translation>
-        </message>
-        <message>
-            <source>The plate was %1 on its face, %2; at least %3.</source>
-            <translation>Das Heizelement hatte %1 auf seiner Fläche, %2; mindestens %3.</translation>
-        </message>
-        <message>
-            <source>The plate was %1 on its face, %2; at most %3.</source>
-            <translation>Das Heizelement hatte %1 auf seiner Fläche, %2; höchstens %3.</translation>
-        </message>
-        <message>
-            <source>The plate was just switched on and the shop is cold. Let the plate come to its heat and settle, then measure it on its face.</source>
-            <translation>Das Heizelement ist eben eingeschaltet, die Halle ist kalt. Das Heizelement warm werden und ausgleichen lassen, dann auf seiner Fläche messen.</translation>
-        </message>
-        <message>
-            <source>The reading fell to %1 and was not topped up; at least %2.</source>
-            <translation>Der Skalenwert fiel auf %1 und wurde nicht nachgestellt; mindestens %2.</translation>
-        </message>
-        <message>
-            <source>The reading went up to %1, past its mark at %2.</source>
-            <translation>Der Skalenwert stieg auf %1, über seine Marke bei %2.</translation>
-        </message>
-        <message>
-            <source>The sheets close up as melt flows and shrinks, and the spring loses its rate times that. On a soft spring and a long seam that is a few per cent, which the verdict sees and a bend test does not; on stiff springs, a short seam or a lock that slips it leaves hollow places and a sunk bead.</source>
-            <translation>Die Tafeln rücken nach, wenn Schmelze fließt und schrumpft, und die Feder verliert ihre Rate mal diesen Weg. Auf weicher Feder und langer Naht sind das ein paar Prozent, die das Urteil sieht und ein Biegeversuch nicht; auf steifen Federn, kurzer Naht oder mit einer Sperre, die rutscht, bleiben Hohlstellen und eine eingefallene Wulst.</translation>
-        </message>
-        <message>
-            <source>Thick sheet: patience</source>
-            <translation>Dicke Tafel: Geduld</translation>
-        </message>
-        <message>
-            <source>This lock slips. Without topping up the pressure is gone while the middle of the joint is still molten. Tell the foreman: the bench wants repair. On a sound lock this spring loses no more than a few per cent by itself, as it is soft and follows the sheets; the verdict still asks for the reading.</source>
-            <translation>Diese Sperre rutscht. Ohne Nachstellen ist der Druck weg, solange die Mitte noch geschmolzen ist. Dem Meister sagen: die Bank braucht eine Reparatur. Mit heiler Sperre verliert diese Feder von selbst nur ein paar Prozent, denn sie ist weich und folgt den Tafeln; das Urteil fragt trotzdem nach dem Skalenwert.</translation>
-        </message>
-        <message>
-            <source>This plate was 15 K colder than its display. The bead came slowly and the melt was thin: the first sign is the probe, the second an alignment that takes too long.</source>
-            <translation>Dieses Heizelement war 15 K kälter als seine Anzeige. Die Wulst kam langsam und die Schmelze war dünn: das erste Zeichen ist der Fühler, das zweite ein Angleichen, das zu lange dauert.</translation>
-        </message>
-        <message>
-            <source>This plate was 35 K too hot. Melt that hangs in strings on the plate has been harmed, however fine the bead looks. Set the plate lower and let it settle.</source>
-            <translation>Dieses Heizelement war 35 K zu heiß. Schmelze, die in Fäden am Heizelement hängt, ist geschädigt, so schön die Wulst auch aussieht. Niedriger einstellen und ausgleichen lassen.</translation>
-        </message>
-        <message>
-            <source>This scale stood 3 mm too high, so every force was too small by nearly 190 N. It is set right before the weld, never reckoned in the head.</source>
-            <translation>Diese Skala stand 3 mm zu hoch; jede Kraft war um fast 190 N zu klein. Das wird vor dem Schweißen eingestellt, nie im Kopf gerechnet.</translation>
-        </message>
-        <message>
-            <source>This sheet leaned: its lower side stood 1.2 mm back. Where edges stand apart the bead comes late or not at all, and pressing harder only takes melt from where they touch. Half a millimetre is enough. Clamps, then Shim, sets it right; who leaves it must wait for the lower bead, too.</source>
-            <translation>Diese Tafel war geneigt: ihre Unterseite stand 1,2 mm zurück. Wo Kanten auseinander stehen, kommt die Wulst spät oder nie, und mehr Druck nimmt nur Schmelze von dort, wo sie berühren. Ein halber Millimeter genügt. Klemmen, dann Unterlegen, bringt es in Ordnung; wer es lässt, muss auch auf die untere Wulst warten.</translation>
-        </message>
-        <message>
-            <source>Three in a row</source>
-            <translation>Drei hintereinander</translation>
-        </message>
-        <message>
-            <source>Too hot is not better</source>
-            <translation>Zu heiß ist nicht besser</translation>
-        </message>
-        <message>
-            <source>Two springs, a scale that begins at 2, and clamps that must not be opened under force: here the spring is let off first. Learn your own machine's order from its instructions.</source>
-            <translation>Zwei Federn, eine Skala, die bei 2 beginnt, und Klemmen, die unter Kraft nicht aufgehen dürfen: hier wird zuerst die Feder entspannt. Die Folge der eigenen Maschine steht in ihrer Anleitung.</translation>
-        </message>
-        <message>
-            <source>Weld 10 mm PE-HD by the card, with nothing wrong at the bench. The plate burns and the spring is loaded: at a real machine its own instructions come first.</source>
-            <translation>10 mm PE-HD nach Karte schweißen, an der Bank ist nichts falsch. Das Heizelement verbrennt und die Feder ist gespannt: an einer echten Maschine geht deren Anleitung vor.</translation>
-        </message>
-        <message>
-            <source>What is alike three times is a hand that has learned it. Compare the reaction times and the beads of the three.</source>
-            <translation>Was dreimal gleich wird, hat die Hand gelernt. Reaktionszeiten und Wülste der drei vergleichen.</translation>
-        </message>
-        <message>
-            <source>What sticks to the plate goes into the joint and parts it later.</source>
-            <translation>Was am Heizelement klebt, kommt in die Schweißung und trennt sie später.</translation>
-        </message>
-        <message>
-            <source>What sticks to the plate is pressed into both faces and stays there. The bead shows nothing of it; the bend test breaks flat.</source>
-            <translation>Was am Heizelement klebt, wird in beide Flächen gepresst und bleibt dort. Die Wulst zeigt nichts davon; der Biegeversuch bricht glatt.</translation>
-        </message>
-        <message>
-            <source>Where the edges stand apart the bead comes late or not at all, while the other end gives up its melt.</source>
-            <translation>Wo die Kanten auseinander stehen, kommt die Wulst spät oder nie, während das andere Ende seine Schmelze verliert.</translation>
-        </message>
-        <message>
-            <source>While the plane is soft the force must stay: let back, the melt tears or shrinks into hollow places.</source>
-            <translation>Solange die Fügeebene weich ist, muss die Kraft bleiben: lässt sie nach, reißt die Schmelze oder schrumpft zu Hohlstellen.</translation>
-        </message>
-        <message>
-            <source>Whoever took the call came back too late or just in time by luck. A weld is not left between alignment and the lock; the phone can be answered in cooling.</source>
-            <translation>Wer abgenommen hat, kam zu spät zurück oder mit Glück gerade recht. Zwischen Angleichen und Sperren bleibt man an der Schweißung; ans Telefon geht es beim Abkühlen.</translation>
-        </message>
-        <message>
-            <source>a %1 strength of %2 MPa; allowed: %3 to %4 MPa</source>
-            <translation>eine Festigkeit (%1) von %2 MPa; erlaubt: %3 bis %4 MPa</translation>
-        </message>
-        <message>
-            <source>a PIN has %1 to %2 digits; this one has %3</source>
-            <translation>eine PIN hat %1 bis %2 Ziffern; diese hat %3</translation>
-        </message>
-        <message>
-            <source>a PIN has 1 to %1 digits and nothing else; this one has %2 characters</source>
-            <translation>eine PIN hat 1 bis %1 Ziffern und sonst nichts; diese hat %2 Zeichen</translation>
-        </message>
-        <message>
-            <source>a PIN has 1 to %1 digits and nothing else; this one has %2 digits</source>
-            <translation>eine PIN hat 1 bis %1 Ziffern und sonst nichts; diese hat %2 Ziffern</translation>
-        </message>
-        <message>
-            <source>a bend angle is outside 0 to 180°</source>
-            <translation>ein Biegewinkel liegt außerhalb 0 bis 180°</translation>
-        </message>
-        <message>
-            <source>a bend coupon cracked or not: 1 or 0</source>
-            <translation>eine Biegeprobe riss oder nicht: 1 oder 0</translation>
-        </message>
-        <message>
-            <source>a bend test has no strengths; allowed: angles or displacements of the ram</source>
-            <translation>ein Biegeversuch hat keine Festigkeiten; erlaubt: Winkel oder Wege des Stempels</translation>
-        </message>
-        <message>
-            <source>a damaged line of the spill file</source>
-            <translation>eine beschädigte Zeile der Auffangdatei</translation>
-        </message>
-        <message>
-            <source>a displacement of the ram is outside 0 to 500 mm</source>
-            <translation>ein Weg des Stempels liegt außerhalb 0 bis 500 mm</translation>
-        </message>
-        <message>
-            <source>a document does not have its SHA-256</source>
-            <translation>ein Dokument hat nicht sein SHA-256</translation>
-        </message>
-        <message>
-            <source>a fact of kind "%1" can't have the subject "%2"</source>
-            <translation>ein Eintrag der Art „%1“ kann nicht zu „%2“ gehören</translation>
-        </message>
-        <message>
-            <source>a fifth bench, "%1"; allowed: 4</source>
-            <translation>eine fünfte Bank, „%1“; erlaubt: 4</translation>
-        </message>
-        <message>
-            <source>a foreman needs a PIN, which locks the key of the seal</source>
-            <translation>ein Meister braucht eine PIN; sie schützt den Schlüssel des Siegels</translation>
-        </message>
-        <message>
-            <source>a foreman's PIN has %1 to %2 digits; this one has %3</source>
-            <translation>die PIN eines Meisters hat %1 bis %2 Ziffern; diese hat %3</translation>
-        </message>
-        <message>
-            <source>a foreman's override needs his PIN</source>
-            <translation>wenn ein Meister etwas übergeht, braucht es seine PIN</translation>
-        </message>
-        <message>
-            <source>a gap of %1 mm at the %2 leaves no room for this sheet's edge</source>
-            <translation>ein Abstand von %1 mm (%2) lässt der Kante dieser Tafel keinen Platz</translation>
-        </message>
-        <message>
-            <source>a line ends with CR alone</source>
-            <translation>eine Zeile endet mit CR allein</translation>
-        </message>
-        <message>
-            <source>a new series has no reason; allowed: one only where an earlier series is put right</source>
-            <translation>eine neue Reihe hat keinen Grund; erlaubt: einer nur, wo eine frühere Reihe berichtigt wird</translation>
-        </message>
-        <message>
-            <source>a page of 0 lines; at least 1</source>
-            <translation>eine Seite mit 0 Zeilen; mindestens 1</translation>
-        </message>
-        <message>
-            <source>a point is not a finite number</source>
-            <translation>ein Punkt ist keine endliche Zahl</translation>
-        </message>
-        <message>
-            <source>a power cut of %1 s can't be confirmed: allowed are 0 to 43200 s</source>
-            <translation>ein Stromausfall von %1 s lässt sich nicht bestätigen: erlaubt sind 0 bis 43200 s</translation>
-        </message>
-        <message>
-            <source>a quote is opened and never closed</source>
-            <translation>ein Anführungszeichen öffnet und schließt nie</translation>
-        </message>
-        <message>
-            <source>a quote stands inside a cell that does not begin with one</source>
-            <translation>ein Anführungszeichen steht in einer Zelle, die nicht mit einem beginnt</translation>
-        </message>
-        <message>
-            <source>a reason for "%1" can't be empty</source>
-            <translation>ein Grund für „%1“ darf nicht leer sein</translation>
-        </message>
-        <message>
-            <source>a sheet is of %1, the procedure is for %2: only the same plastic is welded</source>
-            <translation>eine Tafel ist aus %1, die Anweisung für %2: geschweißt wird nur gleicher Kunststoff</translation>
-        </message>
-        <message>
-            <source>a signing key's seed has %1 bytes, expected %2</source>
-            <translation>der Ursprung eines Schlüssels hat %1 Bytes, erwartet %2</translation>
-        </message>
-        <message>
-            <source>a tensile test has no bends; allowed: strengths</source>
-            <translation>ein Zugversuch hat keine Biegewerte; erlaubt: Festigkeiten</translation>
-        </message>
-        <message>
-            <source>a tenth of the thickness, as DVS 2207-1</source>
-            <translation>ein Zehntel der Dicke, wie DVS 2207-1</translation>
-        </message>
-        <message>
-            <source>a text of %1 bytes; allowed: up to %2</source>
-            <translation>ein Text von %1 Bytes; erlaubt: bis %2</translation>
-        </message>
-        <message>
-            <source>a thickness of %1 mm; allowed: 0.1 to 1000 mm</source>
-            <translation>eine Dicke von %1 mm; erlaubt: 0,1 bis 1000 mm</translation>
-        </message>
-        <message>
-            <source>a value is corrected only after the weld is over</source>
-            <translation>ein Wert wird erst berichtigt, wenn die Schweißung vorbei ist</translation>
-        </message>
-        <message>
-            <source>a weld of type %1 can't be opened in a log of %2</source>
-            <translation>eine Schweißung der Art „%1“ lässt sich in einem Logbuch „%2“ nicht beginnen</translation>
-        </message>
-        <message>
-            <source>a weld starts with n 1</source>
-            <translation>eine Schweißung beginnt mit n 1</translation>
-        </message>
-        <message>
-            <source>a weld starts with weld_opened</source>
-            <translation>eine Schweißung beginnt mit weld_opened</translation>
-        </message>
-        <message>
-            <source>a weld without events</source>
-            <translation>eine Schweißung ohne Ereignisse</translation>
-        </message>
-        <message>
-            <source>a zero byte; expected JSON text</source>
-            <translation>ein Null-Byte; erwartet: JSON-Text</translation>
-        </message>
-        <message>
-            <source>above %1, to %2 %3</source>
-            <translation>über %1, bis %2 %3</translation>
-        </message>
-        <message>
-            <source>act %1 of the take is at %2 ms, behind its end at %3 ms</source>
-            <translation>Handgriff %1 der Aufnahme steht bei %2 ms, hinter ihrem Ende bei %3 ms</translation>
-        </message>
-        <message>
-            <source>act %1 of the take, at %2 ms, can't be done at this bench: %3</source>
-            <translation>Handgriff %1 der Aufnahme, bei %2 ms, geht an dieser Bank nicht: %3</translation>
-        </message>
-        <message>
-            <source>after %1 wrong PINs in a row: wait %2</source>
-            <translation>nach %1 falschen PINs hintereinander: %2 warten</translation>
-        </message>
-        <message>
-            <source>alignment can't start: %1 checks are open, the first is %2</source>
-            <translation>das Angleichen kann nicht beginnen: %1 Prüfungen sind offen, die erste ist %2</translation>
-        </message>
-        <message>
-            <source>alignment started</source>
-            <translation>Angleichen begonnen</translation>
-        </message>
-        <message>
-            <source>all along</source>
-            <translation>überall</translation>
-        </message>
-        <message>
-            <source>all readings are the same; a line needs two or more</source>
-            <translation>alle Skalenwerte sind gleich; eine Gerade braucht zwei oder mehr</translation>
-        </message>
-        <message>
-            <source>allowed only in workshop conditions, with hardly any load on the joint at removal and storage, and from %1 mm of wall</source>
-            <translation>erlaubt nur unter Werkstattbedingungen, mit kaum Last auf der Schweißung beim Herausnehmen und Lagern, und ab %1 mm Wand</translation>
-        </message>
-        <message>
-            <source>allowed: a snapshot, a backup, or what log backup made</source>
-            <translation>erlaubt: eine Momentaufnahme, eine Sicherung oder was log backup gemacht hat</translation>
-        </message>
-        <message>
-            <source>allowed: materials and a range, as in "PE-HD, PP 3-20 mm"</source>
-            <translation>erlaubt: Werkstoffe und ein Bereich, wie „PE-HD, PP 3-20 mm“</translation>
-        </message>
-        <message>
-            <source>ambient %1 is not a finite number; allowed %2 to %3 °C</source>
-            <translation>Hallentemperatur %1 ist keine endliche Zahl; erlaubt %2 bis %3 °C</translation>
-        </message>
-        <message>
-            <source>ambient %1 is outside %2 to %3 °C</source>
-            <translation>Hallentemperatur %1 liegt außerhalb %2 bis %3 °C</translation>
-        </message>
-        <message>
-            <source>ambient %1 is outside 5 to 45 °C</source>
-            <translation>Hallentemperatur %1 liegt außerhalb 5 bis 45 °C</translation>
-        </message>
-        <message>
-            <source>ambient %1 °C is outside the classes for which %2 has cooling times</source>
-            <translation>Hallentemperatur %1 °C liegt außerhalb der Klassen, für die %2 Abkühlzeiten hat</translation>
-        </message>
-        <message>
-            <source>ambient %1 °C is outside the classes for which %2 has cooling times, from %3 °C</source>
-            <translation>Hallentemperatur %1 °C liegt außerhalb der Klassen, für die %2 Abkühlzeiten hat, ab %3 °C</translation>
-        </message>
-        <message>
-            <source>ambient %1 °C is outside the classes for which %2 has cooling times, up to %3 °C</source>
-            <translation>Hallentemperatur %1 °C liegt außerhalb der Klassen, für die %2 Abkühlzeiten hat, bis %3 °C</translation>
-        </message>
-        <message>
-            <source>an event body of %1, n %2 was handed over as %3, n %4</source>
-            <translation>ein Ereignis von %1, n %2, wurde als %3, n %4 übergeben</translation>
-        </message>
-        <message>
-            <source>an unconfirmed bridge counts at least 0 ms, not %1</source>
-            <translation>eine unbestätigte Überbrückung zählt mindestens 0 ms, nicht %1</translation>
-        </message>
-        <message>
-            <source>another log stands there now</source>
-            <translation>dort steht jetzt ein anderes Logbuch</translation>
-        </message>
-        <message>
-            <source>another program holds it locked%1</source>
-            <translation>ein anderes Programm hält es gesperrt%1</translation>
-        </message>
-        <message>
-            <source>another program is making a backup there</source>
-            <translation>ein anderes Programm macht dort gerade eine Sicherung</translation>
-        </message>
-        <message>
-            <source>another program is writing this log; close that one first</source>
-            <translation>ein anderes Programm schreibt in dieses Logbuch; erst jenes schließen</translation>
-        </message>
-        <message>
-            <source>another weld is on that bench by now</source>
-            <translation>auf jener Bank ist inzwischen eine andere Schweißung</translation>
-        </message>
-        <message>
-            <source>asks for "%1", and nothing of that is wrong in this lesson</source>
-            <translation>fragt nach „%1“, und davon ist in dieser Lektion nichts falsch</translation>
-        </message>
-        <message>
-            <source>at 1 min and, for more than 6 min of cooling, at a third of it: our judgement</source>
-            <translation>nach 1 min und, bei mehr als 6 min Abkühlen, nach einem Drittel davon: unser Urteil</translation>
-        </message>
-        <message>
-            <source>at place %1</source>
-            <translation>an Stelle %1</translation>
-        </message>
-        <message>
-            <source>at places %1 and %2</source>
-            <translation>an den Stellen %1 und %2</translation>
-        </message>
-        <message>
-            <source>attested by %1, %2, against edition %3</source>
-            <translation>bestätigt von %1, %2, gegen Ausgabe %3</translation>
-        </message>
-        <message>
-            <source>bead measured</source>
-            <translation>Wulst gemessen</translation>
-        </message>
-        <message>
-            <source>bench document</source>
-            <translation>Dokument der Bank</translation>
-        </message>
-        <message>
-            <source>bench of the log</source>
-            <translation>Bank im Logbuch</translation>
-        </message>
-        <message>
-            <source>both sheets are clamped: now the wheel moves the tables</source>
-            <translation>beide Tafeln sind gespannt: jetzt bewegt das Handrad die Tische</translation>
-        </message>
-        <message>
-            <source>build-up time</source>
-            <translation>Zeit des Druckaufbaus</translation>
-        </message>
-        <message>
-            <source>can only be read, not written</source>
-            <translation>nur lesbar, nicht schreibbar</translation>
-        </message>
-        <message>
-            <source>can only be read, not written%1</source>
-            <translation>nur lesbar, nicht schreibbar%1</translation>
-        </message>
-        <message>
-            <source>can't be brought to disk</source>
-            <translation>lässt sich nicht auf die Platte bringen</translation>
-        </message>
-        <message>
-            <source>can't be brought to disk (%1)</source>
-            <translation>lässt sich nicht auf die Platte bringen (%1)</translation>
-        </message>
-        <message>
-            <source>can't be locked (%1)</source>
-            <translation>lässt sich nicht sperren (%1)</translation>
-        </message>
-        <message>
-            <source>can't be made</source>
-            <translation>lässt sich nicht anlegen</translation>
-        </message>
-        <message>
-            <source>can't be made (%1)</source>
-            <translation>lässt sich nicht anlegen (%1)</translation>
-        </message>
-        <message>
-            <source>can't be made; %1</source>
-            <translation>lässt sich nicht anlegen; %1</translation>
-        </message>
-        <message>
-            <source>can't be moved to %1 (%2)</source>
-            <translation>lässt sich nicht nach %1 verschieben (%2)</translation>
-        </message>
-        <message>
-            <source>can't be opened</source>
-            <translation>lässt sich nicht öffnen</translation>
-        </message>
-        <message>
-            <source>can't be opened (%1)</source>
-            <translation>lässt sich nicht öffnen (%1)</translation>
-        </message>
-        <message>
-            <source>can't be opened%1</source>
-            <translation>lässt sich nicht öffnen%1</translation>
-        </message>
-        <message>
-            <source>can't be put in its place</source>
-            <translation>lässt sich nicht an seinen Platz legen</translation>
-        </message>
-        <message>
-            <source>can't be written</source>
-            <translation>lässt sich nicht schreiben</translation>
-        </message>
-        <message>
-            <source>can't be written (%1)</source>
-            <translation>lässt sich nicht schreiben (%1)</translation>
-        </message>
-        <message>
-            <source>card</source>
-            <translation>Karte</translation>
-        </message>
-        <message>
-            <source>check made</source>
-            <translation>Prüfung gemacht</translation>
-        </message>
-        <message>
-            <source>check overridden</source>
-            <translation>Prüfung übergangen</translation>
-        </message>
-        <message>
-            <source>checking a PIN needs %1 MB of memory, and that is not free</source>
-            <translation>eine PIN zu prüfen braucht %1 MB Speicher, und so viel ist nicht frei</translation>
-        </message>
-        <message>
-            <source>clamp both sheets first; then one can be shimmed against the other</source>
-            <translation>erst beide Tafeln spannen; dann lässt sich eine gegen die andere unterlegen</translation>
-        </message>
-        <message>
-            <source>closing waits for a reason: %1 is out of limits</source>
-            <translation>vor dem Abschluss fehlt ein Grund: %1 liegt außerhalb der Grenzen</translation>
-        </message>
-        <message>
-            <source>comes from the calibration's points; leave it out</source>
-            <translation>kommt aus den Kalibrierpunkten; weglassen</translation>
-        </message>
-        <message>
-            <source>cooling along the table's straight line</source>
-            <translation>Abkühlen auf der Geraden der Tabelle</translation>
-        </message>
-        <message>
-            <source>cooling by the upper end of the table's band</source>
-            <translation>Abkühlen nach dem oberen Ende des Tabellenbereichs</translation>
-        </message>
-        <message>
-            <source>cooling is cut by half: full load only after the whole %1 min</source>
-            <translation>das Abkühlen ist halbiert: volle Last erst nach den ganzen %1 min</translation>
-        </message>
-        <message>
-            <source>cooling rule band-end is not offered by %1, whose cooling has no bands; allowed line</source>
-            <translation>Abkühlen nach dem Ende der Spanne (band-end) gibt es in %1 nicht, ohne Spannen; erlaubt: line</translation>
-        </message>
-        <message>
-            <source>cooling time</source>
-            <translation>Abkühlzeit</translation>
-        </message>
-        <message>
-            <source>correcting a value needs a foreman's PIN</source>
-            <translation>einen Wert zu berichtigen braucht die PIN eines Meisters</translation>
-        </message>
-        <message>
-            <source>d MMM</source>
-            <extracomment>Qt's pattern of a date without its year; "'de'" stands for a word</extracomment>
-            <translation>d. MMM</translation>
-        </message>
-        <message>
-            <source>ddd d MMMM</source>
-            <extracomment>Qt's pattern of a date without its year; "'de'" stands for a word</extracomment>
-            <translation>ddd d. MMMM</translation>
-        </message>
-        <message>
-            <source>decided</source>
-            <translation>entschieden</translation>
-        </message>
-        <message>
-            <source>deciding on a joint needs a foreman's PIN</source>
-            <translation>über eine Schweißung zu entscheiden braucht die PIN eines Meisters</translation>
-        </message>
-        <message>
-            <source>does not begin where the class before it ends</source>
-            <translation>beginnt nicht, wo die Klasse davor endet</translation>
-        </message>
-        <message>
-            <source>does not cover the same thicknesses as the table</source>
-            <translation>deckt nicht dieselben Dicken wie die Tabelle</translation>
-        </message>
-        <message>
-            <source>does not end with "%1"</source>
-            <translation>endet nicht mit „%1“</translation>
-        </message>
-        <message>
-            <source>drag %1 N is outside 0 to %2 N</source>
-            <translation>Schleppkraft %1 N liegt außerhalb 0 bis %2 N</translation>
-        </message>
-        <message>
-            <source>drag %1 is not a number; allowed 0 to %2 N</source>
-            <translation>Schleppkraft %1 ist keine Zahl; erlaubt 0 bis %2 N</translation>
-        </message>
-        <message>
-            <source>drag measured</source>
-            <translation>Schleppkraft gemessen</translation>
-        </message>
-        <message>
-            <source>drag reading %1 is below the scale's zero of %2</source>
-            <translation>der Skalenwert der Schleppkraft %1 liegt unter dem Nullpunkt %2 der Skala</translation>
-        </message>
-        <message>
-            <source>drag was not measured; it is taken as 0 N</source>
-            <translation>Schleppkraft nicht gemessen; mit 0 N gerechnet</translation>
-        </message>
-        <message>
-            <source>event %1 is another in chain %2 than in chain %3</source>
-            <translation>Ereignis %1 ist in Kette %2 ein anderes als in Kette %3</translation>
-        </message>
-        <message>
-            <source>expected a JSON object</source>
-            <translation>erwartet: ein JSON-Objekt</translation>
-        </message>
-        <message>
-            <source>faces met</source>
-            <translation>Fügen</translation>
-        </message>
-        <message>
-            <source>from %1 mm</source>
-            <translation>ab %1 mm</translation>
-        </message>
-        <message>
-            <source>from the torn end of the write-ahead log; its hash is not that of its body</source>
-            <translation>vom abgerissenen Ende des Journals; die Prüfsumme passt nicht zum Inhalt</translation>
-        </message>
-        <message>
-            <source>from zero to drag</source>
-            <translation>von null bis Schleppkraft</translation>
-        </message>
-        <message>
-            <source>give %1 at %2 mm, outside %3 to %4%5</source>
-            <translation>ergeben %1 bei %2 mm, außerhalb %3 bis %4%5</translation>
-        </message>
-        <message>
-            <source>going on without the check "%1" needs a reason</source>
-            <translation>ohne die Prüfung „%1“ weiterzumachen braucht einen Grund</translation>
-        </message>
-        <message>
-            <source>graded</source>
-            <translation>bewertet</translation>
-        </message>
-        <message>
-            <source>half a division, %1 %2, is more than twice the tolerance of %3 %4 (%5): bench %6 can't show this seam's %7; allowed divisions up to %8 %9</source>
-            <translation>ein halber Strich, %1 %2, ist mehr als das Doppelte der Toleranz von %3 %4 (%5): Bank %6 kann die %7 dieser Naht nicht zeigen; erlaubt: Striche bis %8 %9</translation>
-        </message>
-        <message>
-            <source>half cooling is not allowed by %1; allowed: the whole cooling time</source>
-            <translation>halbes Abkühlen ist in %1 nicht erlaubt; erlaubt: die ganze Abkühlzeit</translation>
-        </message>
-        <message>
-            <source>half cooling of %1 mm; %2</source>
-            <translation>halbes Abkühlen bei %1 mm; %2</translation>
-        </message>
-        <message>
-            <source>half cooling of a joint that is loaded at once; %1</source>
-            <translation>halbes Abkühlen einer Schweißung, die gleich belastet wird; %1</translation>
-        </message>
-        <message>
-            <source>half cooling outside workshop conditions; %1</source>
-            <translation>halbes Abkühlen außerhalb von Werkstattbedingungen; %1</translation>
-        </message>
-        <message>
-            <source>hands out the right row; leave thickness_mm out</source>
-            <translation>gibt die richtige Zeile aus; thickness_mm weglassen</translation>
-        </message>
-        <message>
-            <source>has %1 MB free, too little for the photos and what must stay free beside them</source>
-            <translation>hat %1 MB frei, zu wenig für die Fotos und für das, was daneben frei bleiben muss</translation>
-        </message>
-        <message>
-            <source>has %1 free, and a copy of this log takes up to %2</source>
-            <translation>hat %1 frei; eine Kopie dieses Logbuchs braucht bis zu %2</translation>
-        </message>
-        <message>
-            <source>has %1 free, and a copy of this log takes up to %2 and must leave %3 free</source>
-            <translation>hat %1 frei; eine Kopie dieses Logbuchs braucht bis zu %2 und muss %3 frei lassen</translation>
-        </message>
-        <message>
-            <source>has %1 letters; allowed: up to %2</source>
-            <translation>hat %1 Zeichen; erlaubt: bis %2</translation>
-        </message>
-        <message>
-            <source>has 0 bytes, so it is no log</source>
-            <translation>hat 0 Bytes, also kein Logbuch</translation>
-        </message>
-        <message>
-            <source>has no value from %1 to %2 mm, and gaps does not declare %3 there</source>
-            <translation>hat keinen Wert von %1 bis %2 mm, und gaps erklärt %3 dort nicht</translation>
-        </message>
-        <message>
-            <source>holds %1 rows of another log ("%2", expected "%3"); move it away, or put its own log back</source>
-            <translation>enthält %1 Zeilen eines anderen Logbuchs („%2“, erwartet „%3“); wegräumen oder sein eigenes Logbuch zurücklegen</translation>
-        </message>
-        <message>
-            <source>holds keys, and others than its owner may read or write it; take that right away (chmod 600)</source>
-            <translation>enthält Schlüssel, und andere als der Eigentümer dürfen es lesen oder schreiben; dieses Recht wegnehmen (chmod 600)</translation>
-        </message>
-        <message>
-            <source>holds neither a table nor a formula</source>
-            <translation>enthält weder eine Tabelle noch eine Formel</translation>
-        </message>
-        <message>
-            <source>holds no class</source>
-            <translation>enthält keine Klasse</translation>
-        </message>
-        <message>
-            <source>holds no lesson (*.json)</source>
-            <translation>enthält keine Lektion (*.json)</translation>
-        </message>
-        <message>
-            <source>holds no procedure (*.json)</source>
-            <translation>enthält keine Anweisung (*.json)</translation>
-        </message>
-        <message>
-            <source>holds no rows</source>
-            <translation>enthält keine Zeilen</translation>
-        </message>
-        <message>
-            <source>how far it is moved</source>
-            <translation>wie weit bewegt wird</translation>
-        </message>
-        <message>
-            <source>how far it is pushed</source>
-            <translation>wie weit geschoben wird</translation>
-        </message>
-        <message>
-            <source>is a %1 log, expected a %2 log</source>
-            <translation>ist ein Logbuch „%1“, erwartet: ein Logbuch „%2“</translation>
-        </message>
-        <message>
-            <source>is a %1 log; practice stands in a practice log only</source>
-            <translation>ist ein Logbuch „%1“; Übungen stehen nur in einem Übungslogbuch</translation>
-        </message>
-        <message>
-            <source>is a database, but not a joint log (application id %1, expected %2 or %3)</source>
-            <translation>ist eine Datenbank, aber kein Logbuch (Kennung %1, erwartet %2 oder %3)</translation>
-        </message>
-        <message>
-            <source>is a folder, expected a file</source>
-            <translation>ist ein Ordner, erwartet: eine Datei</translation>
-        </message>
-        <message>
-            <source>is a folder, expected a log file</source>
-            <translation>ist ein Ordner, erwartet: eine Logbuchdatei</translation>
-        </message>
-        <message>
-            <source>is a folder; allowed: the name of a file</source>
-            <translation>ist ein Ordner; erlaubt: der Name einer Datei</translation>
-        </message>
-        <message>
-            <source>is a live log and no copy of one</source>
-            <translation>ist ein laufendes Logbuch und keine Kopie</translation>
-        </message>
-        <message>
-            <source>is above the solid's density</source>
-            <translation>liegt über der Dichte des Festen</translation>
-        </message>
-        <message>
-            <source>is band-end, but a class has no table</source>
-            <translation>ist band-end, aber eine Klasse hat keine Tabelle</translation>
-        </message>
-        <message>
-            <source>is empty</source>
-            <translation>ist leer</translation>
-        </message>
-        <message>
-            <source>is empty; allowed: %1</source>
-            <translation>ist leer; erlaubt: %1</translation>
-        </message>
-        <message>
-            <source>is empty; allowed: %1, several with + between</source>
-            <translation>ist leer; erlaubt: %1, mehrere mit + dazwischen</translation>
-        </message>
-        <message>
-            <source>is gone, and its write-ahead log stands there without it</source>
-            <translation>ist weg, und sein Journal steht allein da</translation>
-        </message>
-        <message>
-            <source>is missing</source>
-            <translation>fehlt</translation>
-        </message>
-        <message>
-            <source>is missing: only the first class may have no lower limit</source>
-            <translation>fehlt: nur die erste Klasse darf keine untere Grenze haben</translation>
-        </message>
-        <message>
-            <source>is not %1 hexadecimal digits</source>
-            <translation>sind nicht %1 Hexadezimalziffern</translation>
-        </message>
-        <message>
-            <source>is not 32 or 96 hexadecimal digits</source>
-            <translation>sind nicht 32 oder 96 Hexadezimalziffern</translation>
-        </message>
-        <message>
-            <source>is not a database, so it is no log</source>
-            <translation>ist keine Datenbank, also kein Logbuch</translation>
-        </message>
-        <message>
-            <source>is not a field that is known here</source>
-            <translation>ist hier kein bekanntes Feld</translation>
-        </message>
-        <message>
-            <source>is not a list</source>
-            <translation>ist keine Liste</translation>
-        </message>
-        <message>
-            <source>is not a list of numbers</source>
-            <translation>ist keine Liste von Zahlen</translation>
-        </message>
-        <message>
-            <source>is not a list of texts</source>
-            <translation>ist keine Liste von Texten</translation>
-        </message>
-        <message>
-            <source>is not a list of whole numbers</source>
-            <translation>ist keine Liste ganzer Zahlen</translation>
-        </message>
-        <message>
-            <source>is not a regular file</source>
-            <translation>ist keine gewöhnliche Datei</translation>
-        </message>
-        <message>
-            <source>is not a regular file, expected a log file</source>
-            <translation>ist keine gewöhnliche Datei, erwartet: eine Logbuchdatei</translation>
-        </message>
-        <message>
-            <source>is not seamclock-job/1</source>
-            <translation>ist nicht seamclock-job/1</translation>
-        </message>
-        <message>
-            <source>is not what the station signed</source>
-            <translation>ist nicht, was das Tablet unterschrieben hat</translation>
-        </message>
-        <message>
-            <source>is the log itself</source>
-            <translation>ist das Logbuch selbst</translation>
-        </message>
-        <message>
-            <source>is the rate itself where the unit is mm; leave it out</source>
-            <translation>ist die Rate selbst, wo die Einheit mm ist; weglassen</translation>
-        </message>
-        <message>
-            <source>is there already and is no copy of this log but of another; it is left as it is</source>
-            <translation>ist schon da, als Kopie eines anderen Logbuchs; bleibt, wie es ist</translation>
-        </message>
-        <message>
-            <source>is there already and is no copy of this log; it is left as it is</source>
-            <translation>ist schon da und keine Kopie dieses Logbuchs; bleibt, wie es ist</translation>
-        </message>
-        <message>
-            <source>is there already; it is never overwritten</source>
-            <translation>ist schon da; wird nie überschrieben</translation>
-        </message>
-        <message>
-            <source>it answers n %1, the last step that can be is n %2</source>
-            <translation>antwortet auf n %1, der letzte mögliche Schritt ist n %2</translation>
-        </message>
-        <message>
-            <source>it belongs to %1, not to %2</source>
-            <translation>gehört zu %1, nicht zu %2</translation>
-        </message>
-        <message>
-            <source>it bridges from boot %1, the weld's is %2</source>
-            <translation>überbrückt vom Start %1, die Schweißung ist vom Start %2</translation>
-        </message>
-        <message>
-            <source>it can't be set aside: %1</source>
-            <translation>lässt sich nicht beiseite legen: %1</translation>
-        </message>
-        <message>
-            <source>it comes %1 ms after the step; allowed are 10000 ms on the same boot</source>
-            <translation>kommt %1 ms nach dem Schritt; erlaubt sind 10000 ms seit demselben Start</translation>
-        </message>
-        <message>
-            <source>it is wished on the bench "%1", which is not planned for</source>
-            <translation>gewünscht ist Bank „%1“, und für die wird nicht geplant</translation>
-        </message>
-        <message>
-            <source>it was stopped</source>
-            <translation>abgebrochen</translation>
-        </message>
-        <message>
-            <source>its document is not in the log, so there are no actual forces</source>
-            <translation>ihr Dokument ist nicht im Logbuch, daher keine Ist-Kräfte</translation>
-        </message>
-        <message>
-            <source>its folder can't be brought to disk</source>
-            <translation>sein Ordner lässt sich nicht auf die Platte bringen</translation>
-        </message>
-        <message>
-            <source>its folder can't be written to (%1)</source>
-            <translation>sein Ordner ist nicht schreibbar (%1)</translation>
-        </message>
-        <message>
-            <source>its folder can't hold a write-ahead log (journal mode "%1", expected "wal")</source>
-            <translation>sein Ordner erlaubt kein vorausgeschriebenes Journal (Modus „%1“, erwartet „wal“)</translation>
-        </message>
-        <message>
-            <source>its head row says %1 rows, and the last row is %2</source>
-            <translation>die Kopfzeile nennt %1 Zeilen, und die letzte Zeile ist %2</translation>
-        </message>
-        <message>
-            <source>its head row says %1 rows, and the last row is %2; "log verify" tells more</source>
-            <translation>die Kopfzeile nennt %1 Zeilen, und die letzte Zeile ist %2; „log verify“ sagt mehr</translation>
-        </message>
-        <message>
-            <source>its head, row %1, %2; "log verify" tells more</source>
-            <translation>ihr Kopf, Zeile %1, %2; „log verify“ sagt mehr</translation>
-        </message>
-        <message>
-            <source>its instant lies before the last event's</source>
-            <translation>sein Zeitpunkt liegt vor dem des letzten Ereignisses</translation>
-        </message>
-        <message>
-            <source>its interval runs backwards: %1 to %2 ms</source>
-            <translation>seine Spanne läuft rückwärts: %1 bis %2 ms</translation>
-        </message>
-        <message>
-            <source>its structure is damaged (%1)</source>
-            <translation>der Aufbau ist beschädigt (%1)</translation>
-        </message>
-        <message>
-            <source>its structure is damaged%1</source>
-            <translation>der Aufbau ist beschädigt%1</translation>
-        </message>
-        <message>
-            <source>joint %1 is still open on this bench</source>
-            <translation>Schweißung %1 ist auf dieser Bank noch offen</translation>
-        </message>
-        <message>
-            <source>joint numbered</source>
-            <translation>Nummer auf der Tafel</translation>
-        </message>
-        <message>
-            <source>larger than %1 bytes, the most allowed</source>
-            <translation>größer als %1 Bytes, die höchstens erlaubt sind</translation>
-        </message>
-        <message>
-            <source>length %1 mm is outside %2 to %3 mm of bench %4</source>
-            <translation>Länge %1 mm liegt außerhalb %2 bis %3 mm von Bank %4</translation>
-        </message>
-        <message>
-            <source>lies above melting_C</source>
-            <translation>liegt über melting_C</translation>
-        </message>
-        <message>
-            <source>lies on a network file system, where a live log can't be used safely; use a log on this machine, or a published copy of it</source>
-            <translation>liegt auf einem Netzlaufwerk, wo ein laufendes Logbuch nicht sicher ist; ein Logbuch auf diesem Gerät nehmen oder eine Kopie davon</translation>
-        </message>
-        <message>
-            <source>line %1</source>
-            <translation>Zeile %1</translation>
-        </message>
-        <message>
-            <source>line %1, %2: %3</source>
-            <translation>Zeile %1, %2: %3</translation>
-        </message>
-        <message>
-            <source>median of alignment %1 ms is outside 1 to %2 ms</source>
-            <translation>der Median des Angleichens von %1 ms liegt außerhalb 1 bis %2 ms</translation>
-        </message>
-        <message>
-            <source>melt flow rate %1 is outside 0.2 to 1.7 g/10 min (190/5), the ranges of DVS 2207-1</source>
-            <translation>Schmelzindex %1 liegt außerhalb 0,2 bis 1,7 g/10 min (190/5), der Bereiche von DVS 2207-1</translation>
-        </message>
-        <message>
-            <source>melt flow rates %1 and %2 are far apart: %3</source>
-            <translation>die Schmelzindizes %1 und %2 liegen weit auseinander: %3</translation>
-        </message>
-        <message>
-            <source>melt flow rates %1 and %2 were measured differently and can't be compared</source>
-            <translation>die Schmelzindizes %1 und %2 sind verschieden gemessen und nicht vergleichbar</translation>
-        </message>
-        <message>
-            <source>more points than the %1 that are allowed</source>
-            <translation>mehr Punkte als die %1, die erlaubt sind</translation>
-        </message>
-        <message>
-            <source>more than %1 lengths in one clamping; allowed: up to %2</source>
-            <translation>mehr als %1 Längen in einer Spannung; erlaubt: bis %2</translation>
-        </message>
-        <message>
-            <source>n %1 is not an event that still stands</source>
-            <translation>n %1 ist kein Ereignis, das noch gilt</translation>
-        </message>
-        <message>
-            <source>names "%1" twice</source>
-            <translation>nennt „%1“ zweimal</translation>
-        </message>
-        <message>
-            <source>needs one class with from_C or to_C, beyond which it corrects</source>
-            <translation>braucht eine Klasse mit from_C oder to_C, jenseits derer berichtigt wird</translation>
-        </message>
-        <message>
-            <source>nested deeper than %1 levels, the most allowed</source>
-            <translation>tiefer verschachtelt als %1 Ebenen, die höchstens erlaubt sind</translation>
-        </message>
-        <message>
-            <source>no %1 coupon is given; allowed: 1 to %2</source>
-            <translation>keine Probe angegeben (%1); erlaubt: 1 bis %2</translation>
-        </message>
-        <message>
-            <source>no batch is named; allowed: its name as it is on the sheet</source>
-            <translation>keine Charge genannt; erlaubt: ihr Name, wie er auf der Tafel steht</translation>
-        </message>
-        <message>
-            <source>no bench that is here can make it</source>
-            <translation>keine Bank, die da ist, kann sie machen</translation>
-        </message>
-        <message>
-            <source>no cell is named; allowed: one or more cells of %1</source>
-            <translation>kein Feld genannt; erlaubt: ein oder mehrere Felder von %1</translation>
-        </message>
-        <message>
-            <source>no column has a value for any thickness</source>
-            <translation>keine Spalte hat einen Wert für irgendeine Dicke</translation>
-        </message>
-        <message>
-            <source>no edition is named; allowed: the edition of the shop's copy of the standard, as it is printed on it</source>
-            <translation>keine Ausgabe genannt; erlaubt: die Ausgabe der Norm im Betrieb, wie sie darauf gedruckt ist</translation>
-        </message>
-        <message>
-            <source>no folder for the %1 log: neither XDG_DATA_HOME nor HOME is an absolute path; name a log with --log FILE</source>
-            <translation>kein Ordner für das Logbuch „%1“: weder XDG_DATA_HOME noch HOME ist ein vollständiger Pfad; ein Logbuch nennen mit --log FILE</translation>
-        </message>
-        <message>
-            <source>no heat estimate: alignment has not begun</source>
-            <translation>keine Wärmeschätzung: das Angleichen hat nicht begonnen</translation>
-        </message>
-        <message>
-            <source>no heat estimate: procedure %1 lacks %2 for %3 mm</source>
-            <translation>keine Wärmeschätzung: der Anweisung %1 fehlt für %3 mm: %2</translation>
-        </message>
-        <message>
-            <source>no heat values for the material "%1"; allowed: %2</source>
-            <translation>keine Wärmewerte für den Werkstoff „%1“; erlaubt: %2</translation>
-        </message>
-        <message>
-            <source>no material is named; allowed: as PE-HD</source>
-            <translation>kein Werkstoff genannt; erlaubt: wie PE-HD</translation>
-        </message>
-        <message>
-            <source>no offcut that this bench can take would help; take a spring of at most %1 N for one %2</source>
-            <translation>kein Reststück, das auf diese Bank passt, würde helfen; eine Feder mit höchstens %1 N je %2 nehmen</translation>
-        </message>
-        <message>
-            <source>no one range of DVS 2207-1 (0.3 to 1.7, 0.2 to 0.7) holds both</source>
-            <translation>kein Bereich von DVS 2207-1 (0,3 bis 1,7; 0,2 bis 0,7) enthält beide</translation>
-        </message>
-        <message>
-            <source>no practice with this plan: it lacks %1</source>
-            <translation>Üben geht mit diesem Plan nicht: es fehlt %1</translation>
-        </message>
-        <message>
-            <source>no reason is given; allowed: a few words why</source>
-            <translation>kein Grund genannt; erlaubt: ein paar Worte, warum</translation>
-        </message>
-        <message>
-            <source>no reason is owed for "%1"</source>
-            <translation>für „%1“ wird kein Grund verlangt</translation>
-        </message>
-        <message>
-            <source>no seam length is given; allowed %1 to %2 mm of bench %3</source>
-            <translation>keine Nahtlänge angegeben; erlaubt %1 bis %2 mm von Bank %3</translation>
-        </message>
-        <message>
-            <source>no such file</source>
-            <translation>keine solche Datei</translation>
-        </message>
-        <message>
-            <source>no such file, or not readable</source>
-            <translation>keine solche Datei, oder nicht lesbar</translation>
-        </message>
-        <message>
-            <source>no such folder, or not readable</source>
-            <translation>kein solcher Ordner, oder nicht lesbar</translation>
-        </message>
-        <message>
-            <source>no such row</source>
-            <translation>keine solche Zeile</translation>
-        </message>
-        <message>
-            <source>no weld "%1" is in this log</source>
-            <translation>keine Schweißung „%1“ ist in diesem Logbuch</translation>
-        </message>
-        <message>
-            <source>no weld "%1" is open here</source>
-            <translation>keine Schweißung „%1“ ist hier offen</translation>
-        </message>
-        <message>
-            <source>nobody attested "%1" of %2; allowed: a cell that is attested</source>
-            <translation>niemand hat „%1“ von %2 bestätigt; erlaubt: ein bestätigtes Feld</translation>
-        </message>
-        <message>
-            <source>nobody here is "%1"</source>
-            <translation>niemand hier ist „%1“</translation>
-        </message>
-        <message>
-            <source>not readable</source>
-            <translation>nicht lesbar</translation>
-        </message>
-        <message>
-            <source>not straight enough: point %1 (reading %2, %3 N) is %4 N off the line; allowed %5 N, 2 % of the largest force (our judgement)</source>
-            <translation>nicht gerade genug: Punkt %1 (Skalenwert %2, %3 N) liegt %4 N neben der Geraden; erlaubt %5 N, 2 % der größten Kraft (unser Urteil)</translation>
-        </message>
-        <message>
-            <source>not valid JSON</source>
-            <translation>kein gültiges JSON</translation>
-        </message>
-        <message>
-            <source>nothing came since the last seal, which covers row %1</source>
-            <translation>seit dem letzten Siegel, das Zeile %1 deckt, kam nichts dazu</translation>
-        </message>
-        <message>
-            <source>one is more than %1 times the other (our judgement)</source>
-            <translation>einer ist mehr als das %1fache des anderen (unser Urteil)</translation>
-        </message>
-        <message>
-            <source>only a foreman can allow this weld</source>
-            <translation>nur ein Meister kann diese Schweißung erlauben</translation>
-        </message>
-        <message>
-            <source>parent</source>
-            <translation>Grundwerkstoff</translation>
-        </message>
-        <message>
-            <source>photo added</source>
-            <translation>Foto dazu</translation>
-        </message>
-        <message>
-            <source>plan replaced</source>
-            <translation>Plan ersetzt</translation>
-        </message>
-        <message>
-            <source>plan replaced %1</source>
-            <translation>Plan ersetzt %1</translation>
-        </message>
-        <message>
-            <source>plate target %1 °C can't be judged: %2 has no plate window</source>
-            <translation>Heizelement-Soll %1 °C nicht zu beurteilen: %2 hat dafür keinen Bereich</translation>
-        </message>
-        <message>
-            <source>plate target %1 °C is outside %2 to %3 °C of %4</source>
-            <translation>Heizelement-Soll %1 °C liegt außerhalb %2 bis %3 °C von %4</translation>
-        </message>
-        <message>
-            <source>practice record</source>
-            <translation>Übungsprotokoll</translation>
-        </message>
-        <message>
-            <source>practice weld %1 was broken off when the program ended: no take was kept</source>
-            <translation>Übungsschweißung %1 brach ab, als das Programm endete: keine Aufnahme</translation>
-        </message>
-        <message>
-            <source>pressure locked</source>
-            <translation>Handrad gesperrt</translation>
-        </message>
-        <message>
-            <source>pressure times thickness times length: common practice, no source</source>
-            <translation>Druck mal Dicke mal Länge: übliche Praxis, keine Quelle</translation>
-        </message>
-        <message>
-            <source>procedure %1 can't be welded with yet: it lacks %2, which the shop fills and attests first</source>
-            <translation>mit der Anweisung %1 lässt sich noch nicht schweißen: es fehlt, der Betrieb trägt ein und bestätigt zuerst: %2</translation>
-        </message>
-        <message>
-            <source>procedure %1 can't be welded with yet: the shop filled in %2, which a foreman attests first</source>
-            <translation>mit der Anweisung %1 lässt sich noch nicht schweißen: vom Betrieb eingetragen, ein Meister bestätigt zuerst: %2</translation>
-        </message>
-        <message>
-            <source>procedure of the log</source>
-            <translation>Anweisung im Logbuch</translation>
-        </message>
-        <message>
-            <source>reading taken</source>
-            <translation>Skala abgelesen</translation>
-        </message>
-        <message>
-            <source>reason given</source>
-            <translation>Grund genannt</translation>
-        </message>
-        <message>
-            <source>recheck</source>
-            <translation>Ablesen beim Abkühlen</translation>
-        </message>
-        <message>
-            <source>record</source>
-            <translation>Protokoll</translation>
-        </message>
-        <message>
-            <source>recursive triggers can't be turned on</source>
-            <translation>verschachtelte Auslöser lassen sich nicht einschalten</translation>
-        </message>
-        <message>
-            <source>release step</source>
-            <translation>Schritt beim Ausspannen</translation>
-        </message>
-        <message>
-            <source>release step "%1" does not fit while %2: this bench's next is "%3"</source>
-            <translation>der Schritt „%1“ passt nicht in dieser Phase: %2. Als nächstes kommt an dieser Bank „%3“</translation>
-        </message>
-        <message>
-            <source>remark made</source>
-            <translation>Vermerk gemacht</translation>
-        </message>
-        <message>
-            <source>report</source>
-            <translation>Bericht</translation>
-        </message>
-        <message>
-            <source>row %1, an event of %2, is not what was written</source>
-            <translation>Zeile %1, ein Ereignis von %2, ist nicht, was geschrieben wurde</translation>
-        </message>
-        <message>
-            <source>scale in %1 from %2, %3</source>
-            <translation>Skala in %1 ab %2, %3</translation>
-        </message>
-        <message>
-            <source>scale zero</source>
-            <translation>Nullpunkt der Skala</translation>
-        </message>
-        <message>
-            <source>seam %1 asks for the procedure "%2", which is not there; allowed: %3</source>
-            <translation>Naht %1 verlangt die Anweisung „%2“, und die ist nicht da; erlaubt: %3</translation>
-        </message>
-        <message>
-            <source>set by the foreman inside the window</source>
-            <translation>vom Meister innerhalb des Bereichs gewählt</translation>
-        </message>
-        <message>
-            <source>signal seen</source>
-            <translation>Signal gesehen</translation>
-        </message>
-        <message>
-            <source>signed off</source>
-            <translation>abgezeichnet</translation>
-        </message>
-        <message>
-            <source>signing off needs a foreman's PIN</source>
-            <translation>Abzeichnen braucht die PIN eines Meisters</translation>
-        </message>
-        <message>
-            <source>soak started</source>
-            <translation>Anwärmen begonnen</translation>
-        </message>
-        <message>
-            <source>soak time</source>
-            <translation>Anwärmzeit</translation>
-        </message>
-        <message>
-            <source>soak: just in contact; %1</source>
-            <translation>Anwärmen: nur in Berührung; %1</translation>
-        </message>
-        <message>
-            <source>soak: just in contact; the drag, %1 %2, is under the scale's first division</source>
-            <translation>Anwärmen: nur in Berührung; die Schleppkraft, %1 %2, liegt unter dem ersten Strich der Skala</translation>
-        </message>
-        <message>
-            <source>soak: the drag of %1 holds the table on by more than the %2 that soak allows: the reading would have to be %3</source>
-            <translation>Anwärmen: die Schleppkraft von %1 hält den Tisch fester an als die %2, die das Anwärmen erlaubt: der Skalenwert müsste %3 sein</translation>
-        </message>
-        <message>
-            <source>soak: the reading %1 %2 is below %3 %4, the lowest that the calibration covers: its force is worked out, not measured</source>
-            <translation>Anwärmen: der Skalenwert %1 %2 liegt unter %3 %4, dem kleinsten kalibrierten: seine Kraft ist gerechnet, nicht gemessen</translation>
-        </message>
-        <message>
-            <source>something stands behind a cell's closing quote</source>
-            <translation>hinter dem schließenden Anführungszeichen einer Zelle steht etwas</translation>
-        </message>
-        <message>
-            <source>spring scale</source>
-            <translation>Federskala</translation>
-        </message>
-        <message>
-            <source>stands beside soak_aim or soak_max; only one can hold</source>
-            <translation>steht neben soak_aim oder soak_max; nur eins kann gelten</translation>
-        </message>
-        <message>
-            <source>step backdated</source>
-            <translation>Schritt früher gesetzt</translation>
-        </message>
-        <message>
-            <source>step taken back</source>
-            <translation>Schritt zurückgenommen</translation>
-        </message>
-        <message>
-            <source>stopped by a person's word after a power cut</source>
-            <translation>nach einem Stromausfall auf das Wort einer Person hin abgebrochen</translation>
-        </message>
-        <message>
-            <source>synchronous writing can't be turned on</source>
-            <translation>sicheres Schreiben lässt sich nicht einschalten</translation>
+            <source>tensile test</source>
+            <translation>Zugversuch</translation>
         </message>
         <message>
             <source>that seam is made by now</source>
@@ -9609,12 +10121,24 @@
             <translation>die PIN ist falsch; nächster Versuch in %1</translation>
         </message>
         <message>
+            <source>the angle</source>
+            <translation>den Winkel</translation>
+        </message>
+        <message>
             <source>the bars are closed: the sheet can't be lifted out</source>
             <translation>die Balken sind zu: die Tafel lässt sich nicht herausheben</translation>
         </message>
         <message>
             <source>the bars aren't closed on a sheet</source>
             <translation>die Balken sind auf keiner Tafel zu</translation>
+        </message>
+        <message>
+            <source>the batch</source>
+            <translation>die Charge</translation>
+        </message>
+        <message>
+            <source>the bead ends it, not the clock</source>
+            <translation>der Wulst beendet es, nicht die Uhr</translation>
         </message>
         <message>
             <source>the beginning of the chain was changed</source>
@@ -9625,12 +10149,24 @@
             <translation>die Bank „%1“ ist schon da</translation>
         </message>
         <message>
+            <source>the bench can't be set so</source>
+            <translation>Bank lässt sich nicht so stellen</translation>
+        </message>
+        <message>
             <source>the bench of %1</source>
             <translation>die Bank von %1</translation>
         </message>
         <message>
+            <source>the bench was needed</source>
+            <translation>Bank wurde gebraucht</translation>
+        </message>
+        <message>
             <source>the bench's own data</source>
             <translation>eigene Angaben der Bank</translation>
+        </message>
+        <message>
+            <source>the benches</source>
+            <translation>den Bänken</translation>
         </message>
         <message>
             <source>the boot is still the same; there is nothing to bridge</source>
@@ -9685,6 +10221,18 @@
             <translation>die Klemmen sind nicht auf beiden Tafeln zu</translation>
         </message>
         <message>
+            <source>the clock is right</source>
+            <translation>die Uhr geht richtig</translation>
+        </message>
+        <message>
+            <source>the clock was set</source>
+            <translation>die Uhr wurde gestellt</translation>
+        </message>
+        <message>
+            <source>the clock was set by %1</source>
+            <translation>die Uhr wurde um %1 gestellt</translation>
+        </message>
+        <message>
             <source>the cold spot's depth [K]</source>
             <translation>die Tiefe der kalten Stelle [K]</translation>
         </message>
@@ -9729,12 +10277,28 @@
             <translation>das Datum „%1“ gibt es nicht; erlaubt 0000-01-01 bis 9999-12-31</translation>
         </message>
         <message>
+            <source>the day %1</source>
+            <translation>Tag %1</translation>
+        </message>
+        <message>
             <source>the day %1 has not come yet; allowed: up to %2</source>
             <translation>der Tag %1 ist noch nicht da; erlaubt: bis %2</translation>
         </message>
         <message>
             <source>the day can't be sealed yet: %1</source>
             <translation>der Tag lässt sich noch nicht siegeln: %1</translation>
+        </message>
+        <message>
+            <source>the demo shop in %1 can't be taken away: %2</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>the demo shop's place %1 is taken; allowed: a name at which nothing stands</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>the demo's folder %1 can't be read: %2</source>
+            <translation type="unfinished" />
         </message>
         <message>
             <source>the disk is full%1</source>
@@ -9747,6 +10311,10 @@
         <message>
             <source>the document %1 is gone</source>
             <translation>das Dokument %1 ist weg</translation>
+        </message>
+        <message>
+            <source>the document of %1: %2</source>
+            <translation type="unfinished" />
         </message>
         <message>
             <source>the drag [N]</source>
@@ -9809,12 +10377,24 @@
             <translation>der Ordner für Kopien ist nicht da; erlaubt: ein Ordner</translation>
         </message>
         <message>
+            <source>the foreman</source>
+            <translation>der Meister</translation>
+        </message>
+        <message>
+            <source>the foreman decided</source>
+            <translation>der Meister entschied</translation>
+        </message>
+        <message>
             <source>the gap</source>
             <translation>der Abstand</translation>
         </message>
         <message>
             <source>the gap is the sheet's thickness, twice that before the second sheet, by the bench's rule: common practice, no source</source>
             <translation>Abstand gleich Tafeldicke, doppelt vor der zweiten Tafel, nach der Regel der Bank: übliche Praxis, keine Quelle</translation>
+        </message>
+        <message>
+            <source>the hand was slow</source>
+            <translation>die Hand war langsam</translation>
         </message>
         <message>
             <source>the heat estimate was stopped</source>
@@ -9825,16 +10405,40 @@
             <translation>die Kennung „%1“ hat auch eine andere Datei</translation>
         </message>
         <message>
+            <source>the job "%1" has a seam "%2" already; allowed: each label once in a job</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
             <source>the job folder "%1" has no job; allowed: a folder with job-*.json</source>
             <translation>der Auftragsordner „%1“ hat keinen Auftrag; erlaubt: ein Ordner mit job-*.json</translation>
+        </message>
+        <message>
+            <source>the job's seams: %1</source>
+            <translation>Nähte des Auftrags: %1</translation>
         </message>
         <message>
             <source>the joining pressure</source>
             <translation>der Fügedruck</translation>
         </message>
         <message>
+            <source>the joint's number</source>
+            <translation>Nummer der Schweißung</translation>
+        </message>
+        <message>
+            <source>the joints that were chosen</source>
+            <translation>die gewählten Schweißungen</translation>
+        </message>
+        <message>
+            <source>the key that it types</source>
+            <translation>die Taste, die er tippt</translation>
+        </message>
+        <message>
             <source>the last day %1 is no date; allowed: as in "2031-06-30"</source>
             <translation>der letzte Tag %1 ist kein Datum; erlaubt: wie „2031-06-30“</translation>
+        </message>
+        <message>
+            <source>the last number</source>
+            <translation>die letzte Zahl</translation>
         </message>
         <message>
             <source>the lesson %1</source>
@@ -9881,6 +10485,10 @@
             <translation>das Logbuch nennt die Anweisung %1 und enthält sie nicht</translation>
         </message>
         <message>
+            <source>the log of real joints is not touched</source>
+            <translation>das echte Logbuch bleibt unberührt</translation>
+        </message>
+        <message>
             <source>the log was moved or deleted while it was in use</source>
             <translation>das Logbuch wurde bei der Arbeit verschoben oder gelöscht</translation>
         </message>
@@ -9917,6 +10525,10 @@
             <translation>der Name enthält ein Steuerzeichen oder beginnt oder endet mit einem Leerzeichen</translation>
         </message>
         <message>
+            <source>the name stays in the log</source>
+            <translation>der Name bleibt im Logbuch</translation>
+        </message>
+        <message>
             <source>the nearest division, %1 %2, lies outside %3 to %4 %5; the band is extended to it</source>
             <translation>der nächste Strich, %1 %2, liegt außerhalb %3 bis %4 %5; das Band reicht jetzt bis zu ihm</translation>
         </message>
@@ -9927,6 +10539,18 @@
         <message>
             <source>the number of stations</source>
             <translation>die Zahl der Stellen</translation>
+        </message>
+        <message>
+            <source>the old one is forgotten</source>
+            <translation>die alte ist vergessen</translation>
+        </message>
+        <message>
+            <source>the operator</source>
+            <translation>Bediener</translation>
+        </message>
+        <message>
+            <source>the order stays</source>
+            <translation>die Folge bleibt</translation>
         </message>
         <message>
             <source>the person's id "%1" is not "person:" and 1 to 40 of a-z, 0-9 and "-"</source>
@@ -9941,8 +10565,16 @@
             <translation>die Fotos lassen sich nicht auflisten (%1)</translation>
         </message>
         <message>
+            <source>the picture "%1" can't be written; allowed: a folder that can be written</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
             <source>the place</source>
             <translation>die Stelle</translation>
+        </message>
+        <message>
+            <source>the place can't be reached</source>
+            <translation>Stelle nicht erreichbar</translation>
         </message>
         <message>
             <source>the plan has no release order: it needs at least one step</source>
@@ -9983,6 +10615,10 @@
         <message>
             <source>the plate is out already, or on its way</source>
             <translation>das Heizelement ist schon draußen oder auf dem Weg</translation>
+        </message>
+        <message>
+            <source>the plate stuck</source>
+            <translation>Heizelement klebte</translation>
         </message>
         <message>
             <source>the plate's offset [K]</source>
@@ -10053,6 +10689,10 @@
             <translation>der Skalenwert</translation>
         </message>
         <message>
+            <source>the reason, for the record</source>
+            <translation>der Grund, fürs Protokoll</translation>
+        </message>
+        <message>
             <source>the replay was stopped</source>
             <translation>die Wiedergabe wurde abgebrochen</translation>
         </message>
@@ -10063,6 +10703,14 @@
         <message>
             <source>the report would have more than %1 joints; allowed: a shorter time or a narrower filter, or the joints as CSV</source>
             <translation>der Bericht hätte mehr als %1 Schweißungen; erlaubt: kürzere Zeit oder engerer Filter, oder die Schweißungen als CSV</translation>
+        </message>
+        <message>
+            <source>the ribbon is lifted</source>
+            <translation>das Band hebt sich</translation>
+        </message>
+        <message>
+            <source>the same seam</source>
+            <translation>dieselbe Naht</translation>
         </message>
         <message>
             <source>the scale's divisions of %1 %2 can hardly show the tolerance of %3 %4: %5</source>
@@ -10091,6 +10739,10 @@
         <message>
             <source>the score is not wanted any more</source>
             <translation>die Auswertung ist nicht mehr gefragt</translation>
+        </message>
+        <message>
+            <source>the seal waits for them</source>
+            <translation>das Siegel wartet auf sie</translation>
         </message>
         <message>
             <source>the sheet</source>
@@ -10125,6 +10777,10 @@
             <translation>die Anwärmzeit, solange es keinen Median dieser Bank gibt: übliche Praxis, keine Quelle</translation>
         </message>
         <message>
+            <source>the spring is loaded</source>
+            <translation>die Feder ist gespannt</translation>
+        </message>
+        <message>
             <source>the spring's rate in N/mm</source>
             <translation>die Federrate in N/mm</translation>
         </message>
@@ -10149,12 +10805,44 @@
             <translation>die Schweißung der Aufnahme ist „%1“; erlaubt: weld: und ihre UUID</translation>
         </message>
         <message>
+            <source>the trial joint held</source>
+            <translation>die Probe hat gehalten</translation>
+        </message>
+        <message>
+            <source>the trial joint was not accepted</source>
+            <translation>die Probe wurde nicht angenommen</translation>
+        </message>
+        <message>
+            <source>the trial joint was not good</source>
+            <translation>die Probe war nicht gut</translation>
+        </message>
+        <message>
+            <source>the trial joint was not released yet</source>
+            <translation>die Probe war noch nicht freigegeben</translation>
+        </message>
+        <message>
+            <source>the upper end of the table's band</source>
+            <translation>das obere Ende des Tabellenbereichs</translation>
+        </message>
+        <message>
             <source>the value falls before %1 mm; a source that says so needs "falls_by_declaration": true</source>
             <translation>der Wert fällt vor %1 mm; eine Quelle, die das sagt, braucht "falls_by_declaration": true</translation>
         </message>
         <message>
             <source>the value jumps down from %1 to %2 at %3 mm; a source that says so needs "falls_by_declaration": true</source>
             <translation>der Wert springt von %1 auf %2 herunter bei %3 mm; eine Quelle, die das sagt, braucht "falls_by_declaration": true</translation>
+        </message>
+        <message>
+            <source>the walk through the first start stopped: %1</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>the walk through the shop stopped: %1</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>the wall clock went back</source>
+            <translation>die Uhr ging zurück</translation>
         </message>
         <message>
             <source>the weld "%1" is open elsewhere</source>
@@ -10179,6 +10867,18 @@
         <message>
             <source>the whole</source>
             <translation>das Ganze</translation>
+        </message>
+        <message>
+            <source>then clear of bench %1</source>
+            <translation>dann stört Bank %1 nicht</translation>
+        </message>
+        <message>
+            <source>then lock</source>
+            <translation>dann sperren</translation>
+        </message>
+        <message>
+            <source>then: plate out within %1 s</source>
+            <translation>dann: Umstellen in max. %1 s</translation>
         </message>
         <message>
             <source>there are %1 files like "%2" already</source>
@@ -10221,6 +10921,10 @@
             <translation>es gibt keine Lektion „%1“; erlaubt: %2</translation>
         </message>
         <message>
+            <source>there is no printer</source>
+            <translation>kein Drucker da</translation>
+        </message>
+        <message>
             <source>there is no printer "%1"; allowed: %2</source>
             <translation>es gibt keinen Drucker „%1“; erlaubt: %2</translation>
         </message>
@@ -10233,12 +10937,32 @@
             <translation>es gibt keine Naht</translation>
         </message>
         <message>
+            <source>there is no seam "%1" in this log; allowed: one that it keeps</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
             <source>there is no seam under the header</source>
             <translation>unter der Kopfzeile steht keine Naht</translation>
         </message>
         <message>
+            <source>there is no seam; allowed: one or more</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
             <source>there is no series "%1"; allowed: one that coupons list shows</source>
             <translation>es gibt keine Reihe „%1“; erlaubt: eine, die coupons list zeigt</translation>
+        </message>
+        <message>
+            <source>thick</source>
+            <translation>dick</translation>
+        </message>
+        <message>
+            <source>thickest sheet mm</source>
+            <translation>dickste Tafel mm</translation>
+        </message>
+        <message>
+            <source>thickness</source>
+            <translation>Dicke</translation>
         </message>
         <message>
             <source>thickness %1 mm is outside %2 to %3 mm of %4</source>
@@ -10249,48 +10973,344 @@
             <translation>Dicke %1 mm liegt außerhalb %2 bis %3 mm von Bank %4</translation>
         </message>
         <message>
+            <source>thickness mm</source>
+            <translation>Dicke mm</translation>
+        </message>
+        <message>
+            <source>thin</source>
+            <translation>dünn</translation>
+        </message>
+        <message>
+            <source>thin melt</source>
+            <translation>Schmelze dünn</translation>
+        </message>
+        <message>
+            <source>things</source>
+            <translation>Sachen</translation>
+        </message>
+        <message>
+            <source>thinnest sheet mm</source>
+            <translation>dünnste Tafel mm</translation>
+        </message>
+        <message>
             <source>this is a copy: nothing can be written to it</source>
             <translation>das ist eine Kopie: nichts lässt sich hineinschreiben</translation>
+        </message>
+        <message>
+            <source>this job</source>
+            <translation>dieser Auftrag</translation>
         </message>
         <message>
             <source>this log has no take of %1</source>
             <translation>dieses Logbuch hat keine Aufnahme von %1</translation>
         </message>
         <message>
+            <source>this plan %1</source>
+            <translation>dieser Plan %1</translation>
+        </message>
+        <message>
             <source>this sheet is clamped already</source>
             <translation>diese Tafel ist schon gespannt</translation>
+        </message>
+        <message>
+            <source>this weld is stopped</source>
+            <translation>Abbruch der Schweißung</translation>
+        </message>
+        <message>
+            <source>ticked</source>
+            <translation>gewählt</translation>
+        </message>
+        <message>
+            <source>till bead stands</source>
+            <translation>bis Wulst steht</translation>
+        </message>
+        <message>
+            <source>till the bead stands</source>
+            <translation>bis der Wulst steht</translation>
+        </message>
+        <message>
+            <source>time</source>
+            <translation>Zeit</translation>
+        </message>
+        <message>
+            <source>time of the weld</source>
+            <translation>Zeit der Schweißung</translation>
+        </message>
+        <message>
+            <source>title</source>
+            <translation>Titel</translation>
+        </message>
+        <message>
+            <source>title and date, as printed on the shop's copy</source>
+            <translation>Titel und Datum, wie auf der Norm im Betrieb gedruckt</translation>
+        </message>
+        <message>
+            <source>to %1</source>
+            <translation>bis %1</translation>
+        </message>
+        <message>
+            <source>to %1 °C</source>
+            <translation>bis %1 °C</translation>
+        </message>
+        <message>
+            <source>to [%1]</source>
+            <translation>bis [%1]</translation>
+        </message>
+        <message>
+            <source>to be cut out</source>
+            <translation>auszutrennen</translation>
+        </message>
+        <message>
+            <source>to be repaired</source>
+            <translation>zu reparieren</translation>
+        </message>
+        <message>
+            <source>to cut out</source>
+            <translation>austrennen</translation>
+        </message>
+        <message>
+            <source>to decide</source>
+            <translation>zu entscheiden</translation>
+        </message>
+        <message>
+            <source>to decide: %1</source>
+            <translation>zu entscheiden: %1</translation>
+        </message>
+        <message>
+            <source>to decide: joint %1 can't be read</source>
+            <translation>zu entscheiden: Schweißung %1 ist nicht lesbar</translation>
+        </message>
+        <message>
+            <source>to decide: joint %1 is %2</source>
+            <translation>zu entscheiden: Schweißung %1 ist %2</translation>
+        </message>
+        <message>
+            <source>to mm</source>
+            <translation>bis mm</translation>
+        </message>
+        <message>
+            <source>to repair</source>
+            <translation>reparieren</translation>
+        </message>
+        <message>
+            <source>to the list</source>
+            <translation>zur Liste</translation>
+        </message>
+        <message>
+            <source>to the result</source>
+            <translation>zum Ergebnis</translation>
+        </message>
+        <message>
+            <source>to the shop</source>
+            <translation>zum Betrieb</translation>
+        </message>
+        <message>
+            <source>to the shop's own log</source>
+            <translation>ins eigene Logbuch</translation>
+        </message>
+        <message>
+            <source>to the signal</source>
+            <translation>bis zum Signal</translation>
+        </message>
+        <message>
+            <source>to weld again</source>
+            <translation>neu zu schweißen</translation>
+        </message>
+        <message>
+            <source>to weld again: %1</source>
+            <translation>neu zu schweißen: %1</translation>
+        </message>
+        <message>
+            <source>to weld again: joint %1 is to be repaired</source>
+            <translation>neu zu schweißen: Schweißung %1 ist auszubessern</translation>
+        </message>
+        <message>
+            <source>to weld again: joint %1 was cut out</source>
+            <translation>neu zu schweißen: Schweißung %1 wurde ausgetrennt</translation>
+        </message>
+        <message>
+            <source>to weld again: joint %1 was stopped</source>
+            <translation>neu zu schweißen: Schweißung %1 wurde abgebrochen</translation>
+        </message>
+        <message>
+            <source>to °C</source>
+            <translation>bis °C</translation>
+        </message>
+        <message>
+            <source>told too late: %1</source>
+            <translation>zu spät gemeldet: %1</translation>
+        </message>
+        <message>
+            <source>told, not done: %1</source>
+            <translation>gemeldet, nicht getan: %1</translation>
+        </message>
+        <message>
+            <source>tolerance of build-up</source>
+            <translation>Toleranz Druckaufbau</translation>
+        </message>
+        <message>
+            <source>tolerance of soak</source>
+            <translation>Toleranz Anwärmen</translation>
+        </message>
+        <message>
+            <source>tolerance of the pressure</source>
+            <translation>Drucktoleranz</translation>
+        </message>
+        <message>
+            <source>tolerance ± N/mm²</source>
+            <translation>Toleranz ± N/mm²</translation>
+        </message>
+        <message>
+            <source>too coarse for this seam</source>
+            <translation>zu grob für diese Naht</translation>
+        </message>
+        <message>
+            <source>too small a deviation to matter here</source>
+            <translation>Abweichung hier ohne Bedeutung</translation>
         </message>
         <message>
             <source>total length %1 mm is outside %2 to %3 mm of bench %4</source>
             <translation>Gesamtlänge %1 mm liegt außerhalb %2 bis %3 mm von Bank %4</translation>
         </message>
         <message>
+            <source>trainee</source>
+            <translation>Lehrling</translation>
+        </message>
+        <message>
             <source>trial</source>
             <translation>Probe</translation>
+        </message>
+        <message>
+            <source>trial %1</source>
+            <translation>Probe %1</translation>
+        </message>
+        <message>
+            <source>trial joint</source>
+            <translation>Probeschweißung</translation>
         </message>
         <message>
             <source>trial, %1</source>
             <translation>Probe, %1</translation>
         </message>
         <message>
+            <source>trial: %1</source>
+            <translation>Probe: %1</translation>
+        </message>
+        <message>
+            <source>trial: not released yet</source>
+            <translation>Probe: noch nicht freigegeben</translation>
+        </message>
+        <message>
+            <source>trouble with the bench</source>
+            <translation>Störung an der Bank</translation>
+        </message>
+        <message>
+            <source>true time</source>
+            <translation>Echtzeit</translation>
+        </message>
+        <message>
+            <source>turned against the scale's end</source>
+            <translation>gegen das Skalenende gedreht</translation>
+        </message>
+        <message>
             <source>twice the median of this bench's last such welds: our judgement</source>
             <translation>das Doppelte des Medians der letzten solchen Schweißungen dieser Bank: unser Urteil</translation>
+        </message>
+        <message>
+            <source>type it in</source>
+            <translation>eintippen</translation>
+        </message>
+        <message>
+            <source>type it twice</source>
+            <translation>zweimal eintippen</translation>
+        </message>
+        <message>
+            <source>typed by the keyboard</source>
+            <translation>mit der Tastatur</translation>
+        </message>
+        <message>
+            <source>typed wrong</source>
+            <translation>vertippt</translation>
+        </message>
+        <message>
+            <source>unit of the scale</source>
+            <translation>Skaleneinheit</translation>
+        </message>
+        <message>
+            <source>unit printed on it</source>
+            <translation>aufgedruckte Einheit</translation>
+        </message>
+        <message>
+            <source>unit, division, zero, rate of each spring</source>
+            <translation>Einheit, Teilung, Null, Rate je Feder</translation>
         </message>
         <message>
             <source>until</source>
             <translation>bis</translation>
         </message>
         <message>
+            <source>upper %1</source>
+            <translation>oben %1</translation>
+        </message>
+        <message>
+            <source>upper limit %1</source>
+            <translation>obere Grenze %1</translation>
+        </message>
+        <message>
+            <source>valley above the sheet.</source>
+            <translation>Kerbgrund über der Tafel.</translation>
+        </message>
+        <message>
+            <source>value</source>
+            <translation>Wert</translation>
+        </message>
+        <message>
             <source>value corrected</source>
             <translation>Wert berichtigt</translation>
+        </message>
+        <message>
+            <source>verdict</source>
+            <translation>Urteil</translation>
+        </message>
+        <message>
+            <source>verdict %1</source>
+            <translation>Urteil %1</translation>
+        </message>
+        <message>
+            <source>wait</source>
+            <translation>warten</translation>
+        </message>
+        <message>
+            <source>wait %1: %2 needs you</source>
+            <translation>%1 warten: %2 braucht Hände</translation>
+        </message>
+        <message>
+            <source>waits for release</source>
+            <translation>wartet aufs Ausspannen</translation>
         </message>
         <message>
             <source>waits in the spill file</source>
             <translation>wartet in der Auffangdatei</translation>
         </message>
         <message>
+            <source>warm</source>
+            <translation>warm</translation>
+        </message>
+        <message>
+            <source>warmer</source>
+            <translation>wärmer</translation>
+        </message>
+        <message>
+            <source>was %1 %2</source>
+            <translation>war %1 %2</translation>
+        </message>
+        <message>
             <source>was deleted</source>
             <translation>wurde gelöscht</translation>
+        </message>
+        <message>
+            <source>was not noticed</source>
+            <translation>nicht bemerkt</translation>
         </message>
         <message>
             <source>was not written as it was read</source>
@@ -10321,6 +11341,26 @@
             <translation>Schweißung begonnen</translation>
         </message>
         <message>
+            <source>weld plane at %1 °C after</source>
+            <translation>Fügeebene auf %1 °C nach</translation>
+        </message>
+        <message>
+            <source>weld plane at release</source>
+            <translation>Fügeebene beim Ausspannen</translation>
+        </message>
+        <message>
+            <source>weld plane at release about %1 °C, an estimate</source>
+            <translation>Fügeebene beim Ausspannen etwa %1 °C, geschätzt</translation>
+        </message>
+        <message>
+            <source>weld plane, release</source>
+            <translation>Fügeebene, Ausspannen</translation>
+        </message>
+        <message>
+            <source>weld plane, °C est.</source>
+            <translation>Fügeebene, ca. °C</translation>
+        </message>
+        <message>
             <source>weld stopped</source>
             <translation>Schweißung abgebrochen</translation>
         </message>
@@ -10329,24 +11369,184 @@
             <translation>geschweißt</translation>
         </message>
         <message>
+            <source>welded again more often than the job allows</source>
+            <translation>öfter neu geschweißt, als der Auftrag erlaubt</translation>
+        </message>
+        <message>
+            <source>welded and parent strength</source>
+            <translation>Festigkeit Naht und Tafel</translation>
+        </message>
+        <message>
+            <source>welded by %1</source>
+            <translation>geschweißt von %1</translation>
+        </message>
+        <message>
+            <source>welder</source>
+            <translation>Schweißer</translation>
+        </message>
+        <message>
+            <source>welds</source>
+            <translation>schweißt</translation>
+        </message>
+        <message>
+            <source>what</source>
+            <translation>was</translation>
+        </message>
+        <message>
+            <source>what is left of it</source>
+            <translation>was davon übrig ist</translation>
+        </message>
+        <message>
+            <source>what people call it</source>
+            <translation>wie man sie nennt</translation>
+        </message>
+        <message>
+            <source>what presses</source>
+            <translation>was drückt</translation>
+        </message>
+        <message>
+            <source>what that is worth</source>
+            <translation>was das wert ist</translation>
+        </message>
+        <message>
+            <source>what the source says instead</source>
+            <translation>was die Quelle stattdessen sagt</translation>
+        </message>
+        <message>
+            <source>what was made</source>
+            <translation>was gemacht wurde</translation>
+        </message>
+        <message>
             <source>what was made at the practice bench can't be kept in a log of %1</source>
             <translation>was an der Übungsbank gemacht wurde, kommt nicht in ein Logbuch für: %1</translation>
         </message>
         <message>
-            <source>within limits</source>
-            <translation>in den Grenzen</translation>
+            <source>wheel locked</source>
+            <translation>Handrad gesperrt</translation>
         </message>
         <message>
-            <source>within limits with remarks</source>
-            <translation>in den Grenzen, mit Vermerk</translation>
+            <source>where it stands</source>
+            <translation>wo es steht</translation>
+        </message>
+        <message>
+            <source>where nothing is urgent</source>
+            <translation>wo nichts eilt</translation>
+        </message>
+        <message>
+            <source>where something is wrong</source>
+            <translation>wo etwas nicht stimmt</translation>
+        </message>
+        <message>
+            <source>where the buttons stand</source>
+            <translation>wo die Tasten stehen</translation>
+        </message>
+        <message>
+            <source>which joints hold one</source>
+            <translation>welche Schweißungen</translation>
+        </message>
+        <message>
+            <source>which value</source>
+            <translation>welcher Wert</translation>
+        </message>
+        <message>
+            <source>who</source>
+            <translation>wer</translation>
+        </message>
+        <message>
+            <source>who, where, until when</source>
+            <translation>wer, wo, bis wann</translation>
+        </message>
+        <message>
+            <source>why</source>
+            <translation>warum</translation>
+        </message>
+        <message>
+            <source>widest gap between the edges when they meet mm</source>
+            <translation>größter Spalt der anliegenden Kanten mm</translation>
+        </message>
+        <message>
+            <source>width</source>
+            <translation>Breite</translation>
+        </message>
+        <message>
+            <source>width %1, height %2, K %3, faces out of line %4</source>
+            <translation>Breite %1, Höhe %2, K %3, Versatz %4</translation>
+        </message>
+        <message>
+            <source>width, over both beads.</source>
+            <translation>Breite über beide Wülste.</translation>
+        </message>
+        <message>
+            <source>wiped</source>
+            <translation>geputzt</translation>
+        </message>
+        <message>
+            <source>with a reason</source>
+            <translation>mit Grund</translation>
+        </message>
+        <message>
+            <source>with drag %1</source>
+            <translation>+ Schleppkraft %1</translation>
+        </message>
+        <message>
+            <source>with the words “%1”</source>
+            <translation>mit den Worten „%1“</translation>
+        </message>
+        <message>
+            <source>with width and thickness</source>
+            <translation>mit Breite und Dicke</translation>
+        </message>
+        <message>
+            <source>without a joint here</source>
+            <translation>ohne Schweißung hier</translation>
+        </message>
+        <message>
+            <source>worked out from the others</source>
+            <translation>aus den anderen errechnet</translation>
+        </message>
+        <message>
+            <source>wrong sheet or setting</source>
+            <translation>Tafel oder Einstellung falsch</translation>
+        </message>
+        <message>
+            <source>yes</source>
+            <translation>ja</translation>
+        </message>
+        <message>
+            <source>yes: the source itself says so</source>
+            <translation>ja: die Quelle sagt es selbst</translation>
+        </message>
+        <message>
+            <source>zero</source>
+            <translation>Null</translation>
         </message>
         <message>
             <source>zero and (force, drag and preload) by the spring's rate, from the bench's own data: common practice, no source</source>
             <translation>Null und (Kraft, Schleppkraft und Vorlast) durch die Federrate, aus den Angaben der Bank: übliche Praxis, keine Quelle</translation>
         </message>
         <message>
+            <source>zero and rate come from the calibration</source>
+            <translation>Null und Rate aus der Kalibrierung</translation>
+        </message>
+        <message>
             <source>zero is the division nearest to the aim</source>
             <translation>null ist der Strich, der dem Ziel am nächsten ist</translation>
+        </message>
+        <message>
+            <source>°C of the plate, reference air, soak's tolerance</source>
+            <translation>°C am Heizelement, Bezugsluft, Anwärmtoleranz</translation>
+        </message>
+        <message>
+            <source>–</source>
+            <translation>–</translation>
+        </message>
+        <message>
+            <source>− 1 s</source>
+            <translation>− 1 s</translation>
+        </message>
+        <message>
+            <source>− 10 s</source>
+            <translation>− 10 s</translation>
         </message>
     </context>
 </TS>

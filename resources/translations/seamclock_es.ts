@@ -12,6 +12,14 @@
             <translation> (%1, pulsado %2)</translation>
         </message>
         <message>
+            <source> (as it was corrected)</source>
+            <translation> (como se corrigió)</translation>
+        </message>
+        <message>
+            <source> (as it was noted at first)</source>
+            <translation> (como se anotó al principio)</translation>
+        </message>
+        <message>
             <source> And %1 more: see the printed card.</source>
             <translation> Y %1 más: ver la ficha impresa.</translation>
         </message>
@@ -28,24 +36,172 @@
             <translation> · marcados: %1</translation>
         </message>
         <message>
-            <source> · at work: %1</source>
-            <translation> · trabaja: %1</translation>
+            <source> · bench %1</source>
+            <translation> · banco %1</translation>
+        </message>
+        <message>
+            <source> · put right</source>
+            <translation> · corregido</translation>
+        </message>
+        <message>
+            <source> · welded by %1</source>
+            <translation> · soldado por %1</translation>
+        </message>
+        <message>
+            <source>"%1" can't be corrected in %2; these can: %3</source>
+            <translation>«%1» no se puede corregir en %2; sí estos: %3</translation>
+        </message>
+        <message>
+            <source>"%1" can't be read; allowed: a file that can be read</source>
+            <translation>no se puede leer «%1»; permitido: un archivo legible</translation>
+        </message>
+        <message>
+            <source>"%1" can't be read; allowed: a table of up to %2 bytes.</source>
+            <translation>«%1» no se puede leer; permitido: una tabla de hasta %2 bytes.</translation>
+        </message>
+        <message>
+            <source>"%1" can't be written</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>"%1" can't be written (%2)</source>
+            <translation>no se puede escribir «%1» (%2)</translation>
+        </message>
+        <message>
+            <source>"%1" does not name a weld</source>
+            <translation>«%1» no nombra ninguna soldadura</translation>
+        </message>
+        <message>
+            <source>"%1" holds %2 bytes; allowed: to %3</source>
+            <translation>«%1» contiene %2 bytes; permitido: hasta %3</translation>
+        </message>
+        <message>
+            <source>"%1" holds more than small letters, digits and hyphens</source>
+            <translation>«%1» contiene algo más que minúsculas, cifras y guiones</translation>
+        </message>
+        <message>
+            <source>"%1" is no cell of %2; allowed: a name that the procedure's list of cells shows</source>
+            <translation>«%1» no es una casilla de %2; permitido: un nombre de la lista de casillas del procedimiento</translation>
+        </message>
+        <message>
+            <source>"%1" is no id; allowed: small letters, digits and hyphens</source>
+            <translation>«%1» no es un identificador; permitido: minúsculas, cifras y guiones</translation>
+        </message>
+        <message>
+            <source>"%1" is no joint's number; allowed: 1 and up.</source>
+            <translation>«%1» no es número de unión; permitido: desde 1.</translation>
+        </message>
+        <message>
+            <source>"%1" is no test; allowed: tensile, bend</source>
+            <translation>«%1» no es un ensayo; permitido: tensile, bend</translation>
         </message>
         <message>
             <source>"%1" is no value for %2; allowed: %3.</source>
             <translation>«%1» no es un valor para %2; permitido: %3.</translation>
         </message>
         <message>
+            <source>"%1" is no verdict of this program</source>
+            <translation>«%1» no es un dictamen de este programa</translation>
+        </message>
+        <message>
+            <source>"%1" is not "%2"</source>
+            <translation>«%1» no es «%2»</translation>
+        </message>
+        <message>
+            <source>"%1" is not %2</source>
+            <translation>«%1» no es %2</translation>
+        </message>
+        <message>
+            <source>"%1" is not a date like 2030-01-07</source>
+            <translation>«%1» no es una fecha como 2030-01-07</translation>
+        </message>
+        <message>
+            <source>"%1" is not a date; allowed: 0000-01-01 to 9999-12-31</source>
+            <translation>«%1» no es una fecha; permitido: 0000-01-01 a 9999-12-31</translation>
+        </message>
+        <message>
+            <source>"%1" is not a number; allowed: numbers with a dot, parted by commas</source>
+            <translation>«%1» no es un número; permitido: números con punto, separados por comas</translation>
+        </message>
+        <message>
+            <source>"%1" is not a whole number for %2</source>
+            <translation>«%1» no es un número entero para %2</translation>
+        </message>
+        <message>
+            <source>"%1" is not in %2; allowed: a weld that the list of joints shows</source>
+            <translation>«%1» no está en %2; permitido: una soldadura que muestre la lista</translation>
+        </message>
+        <message>
+            <source>"%1" is not one of %2</source>
+            <translation>«%1» no es ninguno de %2</translation>
+        </message>
+        <message>
+            <source>"%1" is not one of handwheel, foot_lever</source>
+            <translation>«%1» no es ninguno de handwheel, foot_lever</translation>
+        </message>
+        <message>
+            <source>"%1" is not one of line, band-end</source>
+            <translation>«%1» no es ninguno de line, band-end</translation>
+        </message>
+        <message>
+            <source>"%1" is not one of seen, memory, common_practice, derived</source>
+            <translation>«%1» no es ninguno de seen, memory, common_practice, derived</translation>
+        </message>
+        <message>
+            <source>"%1" is not one of warmer, colder</source>
+            <translation>«%1» no es ninguno de warmer, colder</translation>
+        </message>
+        <message>
+            <source>"%1" stands twice</source>
+            <translation>«%1» está dos veces</translation>
+        </message>
+        <message>
+            <source>"attested" is what a foreman says in a log, with his PIN; a file says seen, memory, common_practice or derived</source>
+            <translation>«attested» lo dice un encargado en un registro, con su PIN; un archivo dice seen, memory, common_practice o derived</translation>
+        </message>
+        <message>
             <source>% for each kelvin</source>
             <translation>% por cada kelvin</translation>
+        </message>
+        <message>
+            <source>%1 % a kelvin, longer when colder, %2 to %3 °C</source>
+            <translation>%1 % por kelvin, más largo con más frío, %2 a %3 °C</translation>
+        </message>
+        <message>
+            <source>%1 % a kelvin, longer when warmer, %2 to %3 °C</source>
+            <translation>%1 % por kelvin, más largo con más calor, %2 a %3 °C</translation>
         </message>
         <message>
             <source>%1 %2</source>
             <translation>%1 %2</translation>
         </message>
         <message>
+            <source>%1 %2 coupons; allowed: 1 to %3</source>
+            <translation>%1 probetas (%2); permitido: 1 a %3</translation>
+        </message>
+        <message>
+            <source>%1 %2 is not a finite number with a decimal point</source>
+            <translation>%1 %2 no es un número finito con punto decimal</translation>
+        </message>
+        <message>
+            <source>%1 %2 is outside %3 to %4</source>
+            <translation>%1 %2 está fuera de %3 a %4</translation>
+        </message>
+        <message>
+            <source>%1 %2 is outside %3 to %4%5</source>
+            <translation>%1 %2 está fuera de %3 a %4%5</translation>
+        </message>
+        <message>
+            <source>%1 %2 is outside: allowed %3 to %4.</source>
+            <translation>%1 %2 queda fuera: permitido de %3 a %4.</translation>
+        </message>
+        <message>
             <source>%1 %2 mm, %3 mm long</source>
             <translation>%1 %2 mm, %3 mm de largo</translation>
+        </message>
+        <message>
+            <source>%1 %2 would be %3 %4</source>
+            <translation>%1 %2 serían %3 %4</translation>
         </message>
         <message>
             <source>%1 %2 × %3</source>
@@ -88,6 +244,10 @@
             <translation>%1 Consta en el registro.</translation>
         </message>
         <message>
+            <source>%1 N is lost before the load cell shows anything: with calibration points it is 0 or left out</source>
+            <translation>%1 N se pierden antes de que la célula de carga marque algo: con puntos de calibración es 0 o no se indica</translation>
+        </message>
+        <message>
             <source>%1 N/mm²</source>
             <translation>%1 N/mm²</translation>
         </message>
@@ -96,16 +256,48 @@
             <translation>%1 Próximo intento en %2.</translation>
         </message>
         <message>
+            <source>%1 all along</source>
+            <translation>%1 en todo el largo</translation>
+        </message>
+        <message>
+            <source>%1 angles and %2 displacements for %3 bend coupons; allowed: one of either for each</source>
+            <translation>%1 ángulos y %2 recorridos para %3 probetas de doblado; permitido: uno de los dos por probeta</translation>
+        </message>
+        <message>
             <source>%1 as before</source>
             <translation>%1 como antes</translation>
+        </message>
+        <message>
+            <source>%1 at place %2</source>
+            <translation>%1 en el punto %2</translation>
+        </message>
+        <message>
+            <source>%1 at places %2 and %3</source>
+            <translation>%1 en los puntos %2 y %3</translation>
         </message>
         <message>
             <source>%1 attested values are withdrawn.</source>
             <translation>Cotejos retirados: %1.</translation>
         </message>
         <message>
+            <source>%1 bend coupons; allowed: 1 to %2</source>
+            <translation>%1 probetas de doblado; permitido: 1 a %2</translation>
+        </message>
+        <message>
             <source>%1 by %2, %3: %4</source>
             <translation>%1 (%2, %3): %4</translation>
+        </message>
+        <message>
+            <source>%1 bytes are no job; allowed: up to %2</source>
+            <translation>%1 bytes no son un trabajo; permitido: hasta %2</translation>
+        </message>
+        <message>
+            <source>%1 bytes do not fit; it has room for %2</source>
+            <translation>%1 bytes no caben; hay sitio para %2</translation>
+        </message>
+        <message>
+            <source>%1 came %2 ms after the step before; less than %3 ms is taken for one press</source>
+            <translation>%1 llegó %2 ms tras el paso anterior; menos de %3 ms cuenta como una sola pulsación</translation>
         </message>
         <message>
             <source>%1 can't be kept: %2.</source>
@@ -116,12 +308,64 @@
             <translation>%1 no puede ser: %2 a %3 %4.</translation>
         </message>
         <message>
+            <source>%1 can't be on bench "%2": it is on bench "%3"</source>
+            <translation>%1 no puede estar en el banco «%2»: está en el banco «%3»</translation>
+        </message>
+        <message>
+            <source>%1 can't be read (%2)</source>
+            <translation>%1 no se puede leer (%2)</translation>
+        </message>
+        <message>
+            <source>%1 can't be read: %2</source>
+            <translation>%1 no se puede leer: %2</translation>
+        </message>
+        <message>
+            <source>%1 can't be taken</source>
+            <translation>%1 no se puede aceptar</translation>
+        </message>
+        <message>
             <source>%1 can't be welded here: %2.</source>
             <translation>%1 no se puede soldar aquí: %2.</translation>
         </message>
         <message>
+            <source>%1 can't be written: %2; allowed: a folder that can be written</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>%1 cells under %2 columns; allowed: one for each, a text with a comma in quotes</source>
+            <translation>%1 celdas bajo %2 columnas; permitido: una por columna, un texto con coma entre comillas</translation>
+        </message>
+        <message>
+            <source>%1 characters are too many; allowed: 1 to %2.</source>
+            <translation>%1 caracteres son demasiados; permitido: de 1 a %2.</translation>
+        </message>
+        <message>
             <source>%1 classes of air temperature</source>
             <translation>%1 clases de temperatura del aire</translation>
+        </message>
+        <message>
+            <source>%1 coefficients are outside 1 to %2</source>
+            <translation>%1 coeficientes están fuera de 1 a %2</translation>
+        </message>
+        <message>
+            <source>%1 columns; allowed: the %2 that there are</source>
+            <translation>%1 columnas; permitido: las %2 que hay</translation>
+        </message>
+        <message>
+            <source>%1 coupons, mean %2 N/mm², scatter %3 N/mm²</source>
+            <translation>%1 probetas, media %2 N/mm², dispersión %3 N/mm²</translation>
+        </message>
+        <message>
+            <source>%1 days</source>
+            <translation>%1 días</translation>
+        </message>
+        <message>
+            <source>%1 days; allowed: 0 to %2</source>
+            <translation>%1 días; permitido: 0 a %2</translation>
+        </message>
+        <message>
+            <source>%1 does not fit while %2</source>
+            <translation>%1 no encaja en esta fase: %2</translation>
         </message>
         <message>
             <source>%1 for people</source>
@@ -132,36 +376,268 @@
             <translation>%1 de memoria: sin cotejar</translation>
         </message>
         <message>
+            <source>%1 has %2 bytes; allowed: up to %3</source>
+            <translation>%1 tiene %2 bytes; permitido: hasta %3</translation>
+        </message>
+        <message>
+            <source>%1 has %2 signs; allowed: %3</source>
+            <translation>%1 tiene %2 signos; permitido: %3</translation>
+        </message>
+        <message>
             <source>%1 has a new PIN.</source>
             <translation>%1 tiene un PIN nuevo.</translation>
+        </message>
+        <message>
+            <source>%1 has left the shop</source>
+            <translation>%1 ya no está en el taller</translation>
+        </message>
+        <message>
+            <source>%1 has n %2 where n %3 belongs</source>
+            <translation>%1 tiene n %2 donde va n %3</translation>
+        </message>
+        <message>
+            <source>%1 has no PIN yet</source>
+            <translation>%1 aún no tiene PIN</translation>
+        </message>
+        <message>
+            <source>%1 has no key that the log knows; a new PIN, given by a foreman, makes one</source>
+            <translation>%1 no tiene clave conocida por el registro; un PIN nuevo, dado por un encargado, crea una</translation>
+        </message>
+        <message>
+            <source>%1 has no row</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>%1 holds %2 value; expected 2, with a decimal point</source>
+            <translation>%1 contiene %2 valor; se esperan 2, con punto decimal</translation>
+        </message>
+        <message>
+            <source>%1 holds %2 values; expected 2, with a decimal point</source>
+            <translation>%1 contiene %2 valores; se esperan 2, con punto decimal</translation>
+        </message>
+        <message>
+            <source>%1 holds %2 values; expected 2, with a decimal point (1.5, not 1,5)</source>
+            <translation>%1 contiene %2 valores; se esperan 2, con punto decimal (1.5, no 1,5)</translation>
+        </message>
+        <message>
+            <source>%1 holds a line end or another control sign; allowed: %2</source>
+            <translation>%1 contiene un fin de línea u otro signo de control; permitido: %2</translation>
         </message>
         <message>
             <source>%1 in all</source>
             <translation>%1 en total</translation>
         </message>
         <message>
+            <source>%1 in the list is not a number</source>
+            <translation>%1 en la lista no es un número</translation>
+        </message>
+        <message>
+            <source>%1 in the list is not a text</source>
+            <translation>%1 en la lista no es un texto</translation>
+        </message>
+        <message>
+            <source>%1 in the list is not a whole number from %2 to %3</source>
+            <translation>%1 en la lista no es un número entero de %2 a %3</translation>
+        </message>
+        <message>
+            <source>%1 in the list is not an object</source>
+            <translation>%1 en la lista no es un objeto</translation>
+        </message>
+        <message>
+            <source>%1 is %2 %3; allowed: %4 to %5 %6</source>
+            <translation>%1: %2 %3; permitido: %4 a %5 %6</translation>
+        </message>
+        <message>
+            <source>%1 is %2 and not decided</source>
+            <translation>%1 está %2 y sin decidir</translation>
+        </message>
+        <message>
+            <source>%1 is %2, not %3</source>
+            <translation>%1 es %2, no %3</translation>
+        </message>
+        <message>
             <source>%1 is %2. What is right?</source>
             <translation>%1: %2. ¿Qué es lo correcto?</translation>
+        </message>
+        <message>
+            <source>%1 is %2; allowed: %3 to %4</source>
+            <translation>%1: %2; permitido: %3 a %4</translation>
         </message>
         <message>
             <source>%1 is above %2 %3.</source>
             <translation>%1 supera %2 %3.</translation>
         </message>
         <message>
+            <source>%1 is above joining %2</source>
+            <translation>%1 está por encima de joining %2</translation>
+        </message>
+        <message>
+            <source>%1 is above soak_max %2</source>
+            <translation>%1 está por encima de soak_max %2</translation>
+        </message>
+        <message>
+            <source>%1 is before done_on %2</source>
+            <translation>%1 es anterior a done_on %2</translation>
+        </message>
+        <message>
             <source>%1 is below %2. Keep it, turn up.</source>
             <translation>%1 no llega a %2. Anotar y subir.</translation>
+        </message>
+        <message>
+            <source>%1 is below floor_mm %2</source>
+            <translation>%1 está por debajo de floor_mm %2</translation>
+        </message>
+        <message>
+            <source>%1 is below min %2</source>
+            <translation>%1 está por debajo de min %2</translation>
+        </message>
+        <message>
+            <source>%1 is below min_C %2</source>
+            <translation>%1 está por debajo de min_C %2</translation>
+        </message>
+        <message>
+            <source>%1 is below thinnest_sheet_mm %2</source>
+            <translation>%1 está por debajo de thinnest_sheet_mm %2</translation>
+        </message>
+        <message>
+            <source>%1 is finer than a thousandth of the unit</source>
+            <translation>%1 es más fino que una milésima de la unidad</translation>
+        </message>
+        <message>
+            <source>%1 is line %2's seam already; allowed: each label once</source>
+            <translation>%1 ya es la junta de la línea %2; permitido: cada etiqueta una vez</translation>
+        </message>
+        <message>
+            <source>%1 is neither; allowed: yes, no</source>
+            <translation>%1 no es ninguno; permitido: yes, no</translation>
+        </message>
+        <message>
+            <source>%1 is no demo shop and is left as it is; allowed: a folder with the mark %2</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>%1 is no foreman; only a foreman may do that</source>
+            <translation>%1 no es encargado; eso solo puede hacerlo un encargado</translation>
+        </message>
+        <message>
+            <source>%1 is no picture; allowed: JPEG or PNG</source>
+            <translation>%1 no es una imagen; permitido: JPEG o PNG</translation>
+        </message>
+        <message>
+            <source>%1 is not UTF-8; allowed: %2</source>
+            <translation>%1 no es UTF-8; permitido: %2</translation>
+        </message>
+        <message>
+            <source>%1 is not a division above zero %2</source>
+            <translation>%1 no es una división sobre cero %2</translation>
+        </message>
+        <message>
+            <source>%1 is not a number; allowed %2 to %3</source>
+            <translation>%1 no es un número; permitido %2 a %3</translation>
+        </message>
+        <message>
+            <source>%1 is not a number; allowed: %2, decimals after a dot</source>
+            <translation>%1 no es un número; permitido: %2, decimales tras un punto</translation>
+        </message>
+        <message>
+            <source>%1 is not a text</source>
+            <translation>%1 no es un texto</translation>
+        </message>
+        <message>
+            <source>%1 is not a whole number; allowed %2 to %3</source>
+            <translation>%1 no es un número entero; permitido %2 a %3</translation>
+        </message>
+        <message>
+            <source>%1 is not a whole number; allowed: %2 to %3</source>
+            <translation>%1 no es un número entero; permitido: %2 a %3</translation>
+        </message>
+        <message>
+            <source>%1 is not above %2</source>
+            <translation>%1 no está por encima de %2</translation>
+        </message>
+        <message>
+            <source>%1 is not above from_C %2</source>
+            <translation>%1 no está por encima de from_C %2</translation>
+        </message>
+        <message>
+            <source>%1 is not above from_mm %2</source>
+            <translation>%1 no está por encima de from_mm %2</translation>
+        </message>
+        <message>
+            <source>%1 is not above the one before</source>
+            <translation>%1 no está por encima del anterior</translation>
+        </message>
+        <message>
+            <source>%1 is not an object</source>
+            <translation>%1 no es un objeto</translation>
+        </message>
+        <message>
+            <source>%1 is not below the pressure %2 it belongs to</source>
+            <translation>%1 no está por debajo de la presión %2 a la que pertenece</translation>
+        </message>
+        <message>
+            <source>%1 is not in this log</source>
+            <translation>%1 no está en este registro</translation>
+        </message>
+        <message>
+            <source>%1 is not the header; expected reading,force_N (or reading_mm)</source>
+            <translation>%1 no es la cabecera; se espera reading,force_N (o reading_mm)</translation>
+        </message>
+        <message>
+            <source>%1 is not the header; expected reading,force_N (or reading_mm), with a comma, not a semicolon</source>
+            <translation>%1 no es la cabecera; se espera reading,force_N (o reading_mm), con coma, no con punto y coma</translation>
+        </message>
+        <message>
+            <source>%1 is not there; allowed: %2</source>
+            <translation>%1 no está; permitido: %2</translation>
         </message>
         <message>
             <source>%1 is not too far: %2.</source>
             <translation>%1 no es excesivo: %2.</translation>
         </message>
         <message>
+            <source>%1 is not true or false</source>
+            <translation>%1 no es verdadero ni falso (true, false)</translation>
+        </message>
+        <message>
             <source>%1 is open</source>
             <translation>%1: abierta</translation>
         </message>
         <message>
+            <source>%1 is out of range; allowed: %2</source>
+            <translation>%1 está fuera; permitido: %2</translation>
+        </message>
+        <message>
+            <source>%1 is outside %2 to %3</source>
+            <translation>%1 está fuera de %2 a %3</translation>
+        </message>
+        <message>
+            <source>%1 is outside %2 to %3%4</source>
+            <translation>%1 está fuera de %2 a %3%4</translation>
+        </message>
+        <message>
             <source>%1 is outside %2.</source>
             <translation>%1 está fuera: %2.</translation>
+        </message>
+        <message>
+            <source>%1 is outside 0 to 100000</source>
+            <translation>%1 está fuera de 0 a 100000</translation>
+        </message>
+        <message>
+            <source>%1 is separated by semicolons; expected a comma between the two values and a decimal point in each</source>
+            <translation>%1 está separado con puntos y comas; se espera una coma entre los dos valores y un punto decimal en cada uno</translation>
+        </message>
+        <message>
+            <source>%1 is separated by tabs; expected a comma between the two values</source>
+            <translation>%1 está separado con tabuladores; se espera una coma entre los dos valores</translation>
+        </message>
+        <message>
+            <source>%1 is the last foreman; somebody else must become one first</source>
+            <translation>%1 es el último encargado; antes debe serlo otra persona</translation>
+        </message>
+        <message>
+            <source>%1 is to be repaired</source>
+            <translation>%1 está por reparar</translation>
         </message>
         <message>
             <source>%1 is too cold: %2.</source>
@@ -176,12 +652,24 @@
             <translation>%1 uniones</translation>
         </message>
         <message>
+            <source>%1 joints can't be read and may hold it, too. %2</source>
+            <translation>%1 uniones no se pueden leer y podrían tenerlo también. %2</translation>
+        </message>
+        <message>
             <source>%1 joints were broken off when the program ended.</source>
             <translation>Uniones interrumpidas al acabar el programa: %1.</translation>
         </message>
         <message>
+            <source>%1 joints, mean %2</source>
+            <translation>%1 uniones, media %2</translation>
+        </message>
+        <message>
             <source>%1 kept</source>
             <translation>hay %1</translation>
+        </message>
+        <message>
+            <source>%1 leaves a gap after %2</source>
+            <translation>%1 deja un vacío tras %2</translation>
         </message>
         <message>
             <source>%1 missing or altered</source>
@@ -212,6 +700,26 @@
             <translation>%1 mm, fórmula</translation>
         </message>
         <message>
+            <source>%1 ms can't be confirmed: allowed is one value from 0 to 12 h</source>
+            <translation>%1 ms no se pueden confirmar: permitido un valor de 0 a 12 h</translation>
+        </message>
+        <message>
+            <source>%1 ms earlier is not allowed: 1 to 10000 ms in all</source>
+            <translation>%1 ms antes no está permitido: 1 a 10000 ms en total</translation>
+        </message>
+        <message>
+            <source>%1 names no last day; allowed: as in "PE-HD, PP 3-20 mm until 2031-06-30"</source>
+            <translation>%1 no dice el último día; permitido: como «PE-HD, PP 3-20 mm hasta 2031-06-30»</translation>
+        </message>
+        <message>
+            <source>%1 needs %2 at the spring, with drag and preload, above %3, the most that bench %4 can hold</source>
+            <translation>%1 necesita %2 en el muelle, con arrastre y precarga: más de %3, lo máximo que sostiene el banco %4</translation>
+        </message>
+        <message>
+            <source>%1 needs %2 at the spring, with drag and preload, below %3, the least that bench %4 holds steadily: weld an offcut beside it, or pair seams</source>
+            <translation>%1 necesita %2 en el muelle, con arrastre y precarga: menos de %3, lo mínimo que el banco %4 sostiene firme. Soldar un recorte al lado o juntar dos juntas</translation>
+        </message>
+        <message>
             <source>%1 of %2</source>
             <translation>%1 de %2</translation>
         </message>
@@ -220,8 +728,16 @@
             <translation>%1 de %2 cotejados</translation>
         </message>
         <message>
+            <source>%1 of %2 cracked</source>
+            <translation>%1 de %2 agrietadas</translation>
+        </message>
+        <message>
             <source>%1 of %2 s</source>
             <translation>%1 de %2 s</translation>
+        </message>
+        <message>
+            <source>%1 of %2 seams are made</source>
+            <translation>%1 de %2 juntas hechas</translation>
         </message>
         <message>
             <source>%1 of %2 values</source>
@@ -236,12 +752,60 @@
             <translation>%1 de al menos %2 cifras.</translation>
         </message>
         <message>
+            <source>%1 of job %2</source>
+            <translation>%1 del trabajo %2</translation>
+        </message>
+        <message>
             <source>%1 of them</source>
             <translation>%1 en total</translation>
         </message>
         <message>
+            <source>%1 overlaps the row that ends at %2</source>
+            <translation>%1 se solapa con la fila que acaba en %2</translation>
+        </message>
+        <message>
+            <source>%1 photo is not what was kept: %2</source>
+            <translation>%1 foto no es lo que se guardó: %2</translation>
+        </message>
+        <message>
+            <source>%1 photos are not what was kept: %2</source>
+            <translation>%1 fotos no son lo que se guardó: %2</translation>
+        </message>
+        <message>
+            <source>%1 planned</source>
+            <translation>%1 previstos</translation>
+        </message>
+        <message>
+            <source>%1 points are more than %2</source>
+            <translation>%1 puntos son más de %2</translation>
+        </message>
+        <message>
             <source>%1 points, due on %2</source>
             <translation>%1 puntos, vence el %2</translation>
+        </message>
+        <message>
+            <source>%1 points; a line with its uncertainty needs 3 or more</source>
+            <translation>%1 puntos; una recta con su incertidumbre necesita 3 o más</translation>
+        </message>
+        <message>
+            <source>%1 prepares seam %2 on bench %3, and locks it by %4.</source>
+            <translation>%1 prepara la junta %2 en el banco %3 y bloquea hasta las %4.</translation>
+        </message>
+        <message>
+            <source>%1 reading %2 %3 is above %4 %5, the end of the scale of bench %6: the seam needs %7, with a drag of %8 the scale shows up to %9</source>
+            <translation>%1: la lectura %2 %3 supera %4 %5, el final de la escala del banco %6: la junta necesita %7, con un arrastre de %8 la escala muestra hasta %9</translation>
+        </message>
+        <message>
+            <source>%1 reading %2 %3 is outside %4 to %5 %6, the readings that the calibration of bench %7 covers</source>
+            <translation>%1: la lectura %2 %3 está fuera de %4 a %5 %6, el margen calibrado del banco %7</translation>
+        </message>
+        <message>
+            <source>%1 readings and %2 forces; they must be as many</source>
+            <translation>%1 lecturas y %2 fuerzas; debe haber las mismas</translation>
+        </message>
+        <message>
+            <source>%1 releases seam %2 on bench %3.</source>
+            <translation>%1 saca la junta %2 del banco %3.</translation>
         </message>
         <message>
             <source>%1 rows</source>
@@ -252,6 +816,10 @@
             <translation>%1 filas aún no están en disco</translation>
         </message>
         <message>
+            <source>%1 rows stand in the spill file and %2 in memory only: %3</source>
+            <translation>%1 filas están en el archivo de reserva y %2 solo en memoria: %3</translation>
+        </message>
+        <message>
             <source>%1 s</source>
             <translation>%1 s</translation>
         </message>
@@ -260,8 +828,32 @@
             <translation>aún %1 s</translation>
         </message>
         <message>
+            <source>%1 seams are kept.</source>
+            <translation>%1 juntas guardadas.</translation>
+        </message>
+        <message>
+            <source>%1 seams; allowed: up to %2</source>
+            <translation>%1 juntas; permitido: hasta %2</translation>
+        </message>
+        <message>
             <source>%1 set</source>
             <translation>plan %1</translation>
+        </message>
+        <message>
+            <source>%1 sheets given, a butt weld joins 2</source>
+            <translation>%1 placas indicadas, una soldadura a tope une 2</translation>
+        </message>
+        <message>
+            <source>%1 sheets instead of 2</source>
+            <translation>%1 placas en vez de 2</translation>
+        </message>
+        <message>
+            <source>%1 springs are outside 1 to %2</source>
+            <translation>%1 muelles están fuera de 1 a %2</translation>
+        </message>
+        <message>
+            <source>%1 stays at seam %2 on bench %3, to the lock at %4.</source>
+            <translation>%1 sigue en la junta %2 del banco %3, hasta bloquear a las %4.</translation>
         </message>
         <message>
             <source>%1 steps</source>
@@ -270,6 +862,10 @@
         <message>
             <source>%1 things are to be put right before it can be kept.</source>
             <translation>Hay que corregir %1 cosas antes de poder guardar.</translation>
+        </message>
+        <message>
+            <source>%1 things are to be put right in the file.</source>
+            <translation>Hay %1 cosas que corregir en el archivo.</translation>
         </message>
         <message>
             <source>%1 things to put right</source>
@@ -300,12 +896,24 @@
             <translation>%1 a %2 s</translation>
         </message>
         <message>
+            <source>%1 to %2 signs on one line</source>
+            <translation>%1 a %2 signos en una línea</translation>
+        </message>
+        <message>
             <source>%1 to %2 °C</source>
             <translation>%1 a %2 °C</translation>
         </message>
         <message>
+            <source>%1 to %2 °C, aim %3 °C</source>
+            <translation>%1 a %2 °C, objetivo %3 °C</translation>
+        </message>
+        <message>
             <source>%1 took %2: out of limits. Let it cool, or cut it out.</source>
             <translation>%1: %2, fuera de límites. Dejar enfriar o cortar.</translation>
+        </message>
+        <message>
+            <source>%1 values</source>
+            <translation>%1 valores</translation>
         </message>
         <message>
             <source>%1 values are attested.</source>
@@ -320,6 +928,18 @@
             <translation>Valores: %1, de %2.</translation>
         </message>
         <message>
+            <source>%1 was cut out</source>
+            <translation>%1 fue cortada</translation>
+        </message>
+        <message>
+            <source>%1 was meant for step %2, the last one is %3</source>
+            <translation>%1 era para el paso %2, el último es el %3</translation>
+        </message>
+        <message>
+            <source>%1 was stopped</source>
+            <translation>%1 se paró</translation>
+        </message>
+        <message>
             <source>%1 welds at a virtual bench; %2 within limits and with a joint that bends.</source>
             <translation>Soldaduras en un banco virtual: %1; dentro de límites y con una unión que dobla: %2.</translation>
         </message>
@@ -328,12 +948,32 @@
             <translation>Soldaduras: %1. Tocar una para verla otra vez.</translation>
         </message>
         <message>
+            <source>%1 would leave %2 % of the cooling time; allowed at least %3 %</source>
+            <translation>%1 dejaría el %2 % del tiempo de enfriamiento; permitido al menos el %3 %</translation>
+        </message>
+        <message>
             <source>%1 °C</source>
             <translation>%1 °C</translation>
         </message>
         <message>
+            <source>%1 · %2</source>
+            <translation>%1 · %2</translation>
+        </message>
+        <message>
             <source>%1 · %2 · %3</source>
             <translation>%1 · %2 · %3</translation>
+        </message>
+        <message>
+            <source>%1 · at work: %2</source>
+            <translation>%1 · trabaja: %2</translation>
+        </message>
+        <message>
+            <source>%1 · bench %2 · %3</source>
+            <translation>%1 · banco %2 · %3</translation>
+        </message>
+        <message>
+            <source>%1%2 IS NOT NULL</source>
+            <translation type="unfinished" />
         </message>
         <message>
             <source>%1%2. Shop %3.</source>
@@ -348,8 +988,20 @@
             <translation>%1, %2 %3</translation>
         </message>
         <message>
+            <source>%1, %2 joints</source>
+            <translation>%1, %2 uniones</translation>
+        </message>
+        <message>
+            <source>%1, %2 mm</source>
+            <translation>%1, %2 mm</translation>
+        </message>
+        <message>
             <source>%1, %2 mm thick, %3 mm long</source>
             <translation>%1, espesor %2 mm, largo %3 mm</translation>
+        </message>
+        <message>
+            <source>%1, %2 mm, %3 mm long</source>
+            <translation>%1, %2 mm, %3 mm de largo</translation>
         </message>
         <message>
             <source>%1, %2 mm: %3.</source>
@@ -368,6 +1020,10 @@
             <translation>%1, %2 soldaduras</translation>
         </message>
         <message>
+            <source>%1, %2, %3</source>
+            <translation>%1, %2, %3</translation>
+        </message>
+        <message>
             <source>%1, and %2 more.</source>
             <translation>%1, y %2 más.</translation>
         </message>
@@ -378,6 +1034,10 @@
         <message>
             <source>%1, by PIN</source>
             <translation>%1, con PIN</translation>
+        </message>
+        <message>
+            <source>%1, cut to half: full load only after the whole time</source>
+            <translation>%1, a la mitad: carga plena solo tras el tiempo completo</translation>
         </message>
         <message>
             <source>%1, edition %2</source>
@@ -416,6 +1076,14 @@
             <translation>%1, límite %2</translation>
         </message>
         <message>
+            <source>%1, line %2, %3: %4</source>
+            <translation>%1, línea %2, %3: %4</translation>
+        </message>
+        <message>
+            <source>%1, line %2: %3</source>
+            <translation>%1, línea %2: %3</translation>
+        </message>
+        <message>
             <source>%1, maker</source>
             <translation>%1, fabricante</translation>
         </message>
@@ -424,8 +1092,16 @@
             <translation>%1, material</translation>
         </message>
         <message>
+            <source>%1, n %2: the log holds another event there</source>
+            <translation>%1, n %2: el registro tiene allí otro suceso</translation>
+        </message>
+        <message>
             <source>%1, no PIN</source>
             <translation>%1, sin PIN</translation>
+        </message>
+        <message>
+            <source>%1, no interval: too few coupons, or too much scatter</source>
+            <translation>%1, sin intervalo: pocas probetas o mucha dispersión</translation>
         </message>
         <message>
             <source>%1, skin %2 °C</source>
@@ -448,6 +1124,14 @@
             <translation>%1, hasta %2</translation>
         </message>
         <message>
+            <source>%1, with 95 % between %2 and %3</source>
+            <translation>%1, con 95 % entre %2 y %3</translation>
+        </message>
+        <message>
+            <source>%1-wal: is damaged, and whole transactions stand behind that</source>
+            <translation>%1-wal: está dañado, y detrás hay entradas enteras</translation>
+        </message>
+        <message>
             <source>%1. %2</source>
             <translation>%1. %2</translation>
         </message>
@@ -460,6 +1144,10 @@
             <translation>%1. Dejar enfriar o cortar.</translation>
         </message>
         <message>
+            <source>%1.txt: can't be brought to disk</source>
+            <translation>%1.txt: no se puede llevar al disco</translation>
+        </message>
+        <message>
             <source>%1: %2</source>
             <translation>%1: %2</translation>
         </message>
@@ -470,6 +1158,10 @@
         <message>
             <source>%1: %2 s before</source>
             <translation>%1: %2 s antes</translation>
+        </message>
+        <message>
+            <source>%1: %2 seams for job %3</source>
+            <translation>%1: %2 juntas del trabajo %3</translation>
         </message>
         <message>
             <source>%1: after %2 s</source>
@@ -556,14 +1248,6 @@
             <translation>, lotes %1</translation>
         </message>
         <message>
-            <source>, cut to half: full load only after the whole time</source>
-            <translation>, a la mitad: carga plena solo tras el tiempo completo</translation>
-        </message>
-        <message>
-            <source>, last entry %1</source>
-            <translation>, última entrada %1</translation>
-        </message>
-        <message>
             <source>, preload %1</source>
             <translation>, precarga %1</translation>
         </message>
@@ -578,6 +1262,10 @@
         <message>
             <source>. %1.</source>
             <translation>. %1.</translation>
+        </message>
+        <message>
+            <source>0.5 mm, as for pipe up to 355 mm; for sheet from memory</source>
+            <translation>0,5 mm, como en tubo hasta 355 mm; para placas de memoria</translation>
         </message>
         <message>
             <source>1 class of air temperature</source>
@@ -604,6 +1292,10 @@
             <translation>Hay que corregir 1 cosa antes de poder guardar.</translation>
         </message>
         <message>
+            <source>1 thing is to be put right in the file.</source>
+            <translation>Hay 1 cosa que corregir en el archivo.</translation>
+        </message>
+        <message>
             <source>1 thing to put right</source>
             <translation>1 cosa por corregir</translation>
         </message>
@@ -616,12 +1308,20 @@
             <translation>1 a %1 caracteres, con el teclado.</translation>
         </message>
         <message>
+            <source>1 value</source>
+            <translation>1 valor</translation>
+        </message>
+        <message>
             <source>10 s are over</source>
             <translation>pasaron 10 s</translation>
         </message>
         <message>
             <source>100, 125, 150, 200 %</source>
             <translation>100, 125, 150, 200 %</translation>
+        </message>
+        <message>
+            <source>25 mm of PE-HD: more than five minutes of soak, and half an hour of cooling under pressure. Read the scale again each time it is due; it falls for a long while.</source>
+            <translation>25 mm de PE-HD: más de cinco minutos de calentamiento y media hora de enfriamiento con presión. Leer la escala cada vez que toque; baja durante mucho tiempo.</translation>
         </message>
         <message>
             <source>3 places</source>
@@ -632,16 +1332,16 @@
             <translation>Hace 4 s</translation>
         </message>
         <message>
+            <source>60 to 130 % of the target: our judgement</source>
+            <translation>60 a 130 % del objetivo: juicio nuestro</translation>
+        </message>
+        <message>
             <source>95 %</source>
             <translation>95 %</translation>
         </message>
         <message>
             <source>: </source>
             <translation>: </translation>
-        </message>
-        <message>
-            <source>: made %1</source>
-            <translation>: hecha %1</translation>
         </message>
         <message>
             <source>: read it at %1</source>
@@ -660,28 +1360,8 @@
             <translation>; con las reglas de hoy: %1</translation>
         </message>
         <message>
-            <source>; calibrated %1, due %2</source>
-            <translation>; calibrada el %1, vence el %2</translation>
-        </message>
-        <message>
-            <source>; cooling </source>
-            <translation>; enfriar </translation>
-        </message>
-        <message>
             <source>; cut to half: full load only after the whole time</source>
             <translation>; a la mitad: carga plena solo tras el tiempo completo</translation>
-        </message>
-        <message>
-            <source>; its document is not in the log, so there are no actual forces</source>
-            <translation>; su documento no está en el registro, por eso no hay fuerzas reales</translation>
-        </message>
-        <message>
-            <source>; plan replaced </source>
-            <translation>; plan sustituido </translation>
-        </message>
-        <message>
-            <source>; scale in %1 from %2, %3</source>
-            <translation>; escala en %1 desde %2, %3</translation>
         </message>
         <message>
             <source>; ± %1 at %2 %3 (95 %)</source>
@@ -704,8 +1384,36 @@
             <translation>Un banco se guarda a nombre de un encargado.</translation>
         </message>
         <message>
+            <source>A bend test has no factor. What it must reach is in your standard.</source>
+            <translation>Un ensayo de doblado no tiene factor. Lo exigido está en su norma.</translation>
+        </message>
+        <message>
+            <source>A call in soak</source>
+            <translation>Una llamada al calentar</translation>
+        </message>
+        <message>
+            <source>A clean plate</source>
+            <translation>Un espejo limpio</translation>
+        </message>
+        <message>
+            <source>A cold plate melts less in the same time, and the display does not know its own faces. Measure them.</source>
+            <translation>Un espejo frío funde menos en el mismo tiempo, y el indicador no conoce sus propias caras. Medirlas.</translation>
+        </message>
+        <message>
+            <source>A door stands open</source>
+            <translation>Una puerta abierta</translation>
+        </message>
+        <message>
+            <source>A few words, by the keyboard.</source>
+            <translation>Unas palabras, con el teclado.</translation>
+        </message>
+        <message>
             <source>A fifth bench is one too many: 4 are allowed.</source>
             <translation>Un quinto banco sobra: se permiten 4.</translation>
+        </message>
+        <message>
+            <source>A first good weld</source>
+            <translation>Una primera soldadura buena</translation>
         </message>
         <message>
             <source>A first row</source>
@@ -714,6 +1422,30 @@
         <message>
             <source>A foreman comes first, enters the others and seals the day.</source>
             <translation>Primero va un encargado, que da de alta a los demás y sella el día.</translation>
+        </message>
+        <message>
+            <source>A hand leaves grease and sweat, and melt does not join over them.</source>
+            <translation>Una mano deja grasa y sudor, y encima el fundido no se une.</translation>
+        </message>
+        <message>
+            <source>A job without a name</source>
+            <translation>Un trabajo sin nombre</translation>
+        </message>
+        <message>
+            <source>A job's seams, and what is made of each.</source>
+            <translation>Las juntas de un trabajo y qué hay hecho de cada una.</translation>
+        </message>
+        <message>
+            <source>A joint that is let go warm bends by its own weight and can open in the middle.</source>
+            <translation>Una unión que se suelta caliente se dobla por su peso y puede abrirse en el centro.</translation>
+        </message>
+        <message>
+            <source>A kilogram of force is nearly ten newtons: the wrong one is off by a factor that anybody can see who asks whether the reading can be right.</source>
+            <translation>Un kilogramo de fuerza son casi diez newtons: el erróneo se desvía por un factor que ve cualquiera que se pregunte si la lectura puede ser.</translation>
+        </message>
+        <message>
+            <source>A lock that gives way</source>
+            <translation>Un bloqueo que cede</translation>
         </message>
         <message>
             <source>A melt flow rate is outside the printed ranges.</source>
@@ -728,16 +1460,36 @@
             <translation>Una foto</translation>
         </message>
         <message>
+            <source>A plate can be right in the middle and cold at one end. Measure it front, middle and back, and watch the bead along the whole seam.</source>
+            <translation>Un espejo puede estar bien en el centro y frío en un extremo. Medirlo delante, en el centro y detrás, y vigilar el cordón en toda la junta.</translation>
+        </message>
+        <message>
             <source>A plate's rate stands in the record as not calibrated.</source>
             <translation>La rigidez de una chapa figura en el registro como sin calibrar.</translation>
+        </message>
+        <message>
+            <source>A scale that does not start at zero</source>
+            <translation>Una escala que no empieza en cero</translation>
         </message>
         <message>
             <source>A screen can't teach the feel of a wheel. That comes at the bench.</source>
             <translation>Una pantalla no enseña el tacto del volante. Eso llega en el banco.</translation>
         </message>
         <message>
+            <source>A seam leads to the joint that decides.</source>
+            <translation>Una junta lleva a la unión que decide.</translation>
+        </message>
+        <message>
+            <source>A seam of a job</source>
+            <translation>Una junta de un trabajo</translation>
+        </message>
+        <message>
             <source>A sheet slipped</source>
             <translation>Se movió una placa</translation>
+        </message>
+        <message>
+            <source>A spring that is still loaded throws the bars open. Bring the force to zero first where the bench asks for it, then ease the clamps. Two springs are stiff: they lose twice as much as one when the sheets close up, so read again; and a jerk on them costs melt that one soft spring would spare.</source>
+            <translation>Un muelle aún cargado abre las barras de golpe. Donde el banco lo pida, llevar primero la fuerza a cero y después aflojar las mordazas. Dos muelles son rígidos: pierden el doble que uno al cerrarse las placas, así que leer otra vez; y un tirón cuesta fundido que un muelle blando ahorra.</translation>
         </message>
         <message>
             <source>A trial joint is welded first, tested, and released by the supervisor.</source>
@@ -758,6 +1510,14 @@
         <message>
             <source>A wrong tap</source>
             <translation>Toque erróneo</translation>
+        </message>
+        <message>
+            <source>Above its window the melt is damaged and strings on the plate, however fine the bead looks.</source>
+            <translation>Por encima de su margen el fundido se daña y hace hilos en el espejo, por bueno que parezca el cordón.</translation>
+        </message>
+        <message>
+            <source>Above the required %1, with all its interval.</source>
+            <translation>Por encima del %1 exigido, con todo su intervalo.</translation>
         </message>
         <message>
             <source>Accept</source>
@@ -808,6 +1568,14 @@
             <translation>Añadir columna</translation>
         </message>
         <message>
+            <source>After the lock the wheel was let back while the joint was soft: %1, at least %2.</source>
+            <translation>Tras bloquear se aflojó el volante con la unión blanda: %1, al menos %2.</translation>
+        </message>
+        <message>
+            <source>Air between face and plate keeps the heat away, so the melt stays thin and its skin cools.</source>
+            <translation>El aire entre cara y espejo frena el calor: el fundido queda fino y su piel se enfría.</translation>
+        </message>
+        <message>
             <source>Align</source>
             <translation>Igualar</translation>
         </message>
@@ -820,8 +1588,16 @@
             <translation>Cordón al igualar</translation>
         </message>
         <message>
+            <source>Alignment takes longer than it did: often a cold or a dirty plate. Measure it on its face, and wipe it.</source>
+            <translation>La igualación tarda más que antes: suele ser un espejo frío o sucio. Mídalo en su cara y límpielo.</translation>
+        </message>
+        <message>
             <source>All</source>
             <translation>Todo</translation>
+        </message>
+        <message>
+            <source>All are out at %1. It can't be earlier.</source>
+            <translation>Todo sale a las %1. Antes no se puede.</translation>
         </message>
         <message>
             <source>All days</source>
@@ -830,6 +1606,10 @@
         <message>
             <source>All done</source>
             <translation>Todo hecho</translation>
+        </message>
+        <message>
+            <source>All hands are full so long. </source>
+            <translation>Todas las manos ocupadas hasta ahí. </translation>
         </message>
         <message>
             <source>All is as it may be. It is kept by a foreman's PIN.</source>
@@ -856,6 +1636,14 @@
             <translation>Permitido: %1.</translation>
         </message>
         <message>
+            <source>An edge that leans melts at the top first. Both beads end alignment, not the one that is seen.</source>
+            <translation>Un canto inclinado funde primero arriba. La igualación acaba con los dos cordones, no con el que se ve.</translation>
+        </message>
+        <message>
+            <source>An edge was touched after it was planed, %1.</source>
+            <translation>Se tocó un canto ya cepillado, %1.</translation>
+        </message>
+        <message>
             <source>An estimate. It explains a weld and judges none; the procedure's limits decide.</source>
             <translation>Una estimación. Explica una soldadura y no juzga ninguna; deciden los límites del procedimiento.</translation>
         </message>
@@ -868,8 +1656,16 @@
             <translation>Otro banco</translation>
         </message>
         <message>
+            <source>Another bench, another order</source>
+            <translation>Otro banco, otro orden</translation>
+        </message>
+        <message>
             <source>Another class</source>
             <translation>Otra clase</translation>
+        </message>
+        <message>
+            <source>Another coupon</source>
+            <translation>Otra probeta</translation>
         </message>
         <message>
             <source>Another gap</source>
@@ -920,6 +1716,10 @@
             <translation>Respuesta a señales</translation>
         </message>
         <message>
+            <source>Anybody may look. What is kept takes a foreman's PIN.</source>
+            <translation>Mirar puede cualquiera. Para guardar hace falta el PIN de un encargado.</translation>
+        </message>
+        <message>
             <source>As before</source>
             <translation>Como antes</translation>
         </message>
@@ -930,6 +1730,10 @@
         <message>
             <source>As measured, both the same.</source>
             <translation>El medido, igual en las dos.</translation>
+        </message>
+        <message>
+            <source>As measured, in millimetres.</source>
+            <translation>Como se midió, en milímetros.</translation>
         </message>
         <message>
             <source>As planned</source>
@@ -964,6 +1768,10 @@
             <translation>Mejor cotejar</translation>
         </message>
         <message>
+            <source>Attested values of %1</source>
+            <translation>Valores cotejados de %1</translation>
+        </message>
+        <message>
             <source>Back</source>
             <translation>Atrás</translation>
         </message>
@@ -976,8 +1784,20 @@
             <translation>Volver al banco</translation>
         </message>
         <message>
+            <source>Back to the charts</source>
+            <translation>A las gráficas</translation>
+        </message>
+        <message>
+            <source>Back to the jobs</source>
+            <translation>A los trabajos</translation>
+        </message>
+        <message>
             <source>Back to the log</source>
             <translation>Volver al registro</translation>
+        </message>
+        <message>
+            <source>Back to the shop</source>
+            <translation>Al taller</translation>
         </message>
         <message>
             <source>Back to the weld</source>
@@ -996,6 +1816,18 @@
             <translation>Barras abiertas</translation>
         </message>
         <message>
+            <source>Batch, sheet 1</source>
+            <translation>Lote, placa 1</translation>
+        </message>
+        <message>
+            <source>Batch, sheet 2</source>
+            <translation>Lote, placa 2</translation>
+        </message>
+        <message>
+            <source>Batches of sheet</source>
+            <translation>Lotes de placa</translation>
+        </message>
+        <message>
             <source>Bead all along? Turn down to %1 and lock.</source>
             <translation>¿Cordón en todo el largo? Bajar a %1 y bloquear.</translation>
         </message>
@@ -1012,8 +1844,24 @@
             <translation>Falta cordón en un extremo</translation>
         </message>
         <message>
+            <source>Bead places</source>
+            <translation>Sitios del cordón</translation>
+        </message>
+        <message>
             <source>Bead width</source>
             <translation>Ancho cordón</translation>
+        </message>
+        <message>
+            <source>Before anything presses, read the scale without force. What it shows then is wrong with every reading that follows.</source>
+            <translation>Antes de que algo apriete, leer la escala sin fuerza. Lo que muestra entonces está mal en cada lectura siguiente.</translation>
+        </message>
+        <message>
+            <source>Before the bead stands the faces do not touch everywhere, so a clock that runs from first contact ends soak too soon: the melt is thin.</source>
+            <translation>Antes de formarse el cordón las caras no tocan en todas partes; un reloj desde el primer contacto acaba el calentamiento antes de tiempo: el fundido es fino.</translation>
+        </message>
+        <message>
+            <source>Before you set a reading, ask whether it can be right: about how much force does such a seam take, and what does the scale say to that?</source>
+            <translation>Antes de fijar una lectura, preguntarse si puede ser: ¿cuánta fuerza pide más o menos una junta así, y qué dice la escala?</translation>
         </message>
         <message>
             <source>Begin</source>
@@ -1028,12 +1876,40 @@
             <translation>Abajo +</translation>
         </message>
         <message>
+            <source>Below the required %1.</source>
+            <translation>Por debajo del %1 exigido.</translation>
+        </message>
+        <message>
             <source>Below −</source>
             <translation>Abajo −</translation>
         </message>
         <message>
             <source>Bench</source>
             <translation>Banco</translation>
+        </message>
+        <message>
+            <source>Bench "%1" at place %2: a place is 1 to %3</source>
+            <translation>Banco «%1» en el puesto %2: un puesto es 1 a %3</translation>
+        </message>
+        <message>
+            <source>Bench "%1" can't have place %2: bench "%3" has it; each of 1 to %4 is given once</source>
+            <translation>El banco «%1» no puede tener el puesto %2: lo tiene el banco «%3»; cada uno de 1 a %4 se da una vez</translation>
+        </message>
+        <message>
+            <source>Bench "%1" is in the shift already, at place %2</source>
+            <translation>El banco «%1» ya está en el turno, en el puesto %2</translation>
+        </message>
+        <message>
+            <source>Bench "%1" is not in the shift</source>
+            <translation>El banco «%1» no está en el turno</translation>
+        </message>
+        <message>
+            <source>Bench "%1" would be number %2: a shift has 1 to %3 benches</source>
+            <translation>El banco «%1» sería el número %2: un turno tiene 1 a %3 bancos</translation>
+        </message>
+        <message>
+            <source>Bench "%1": %2</source>
+            <translation>Banco «%1»: %2</translation>
         </message>
         <message>
             <source>Bench %1</source>
@@ -1056,8 +1932,32 @@
             <translation>Banco %1 libre. Se está leyendo qué juntas están hechas.</translation>
         </message>
         <message>
+            <source>Bench %1 is taken so long. </source>
+            <translation>El banco %1 está ocupado hasta ahí. </translation>
+        </message>
+        <message>
+            <source>Bench %1: %2</source>
+            <translation>Banco %1: %2</translation>
+        </message>
+        <message>
             <source>Benches</source>
             <translation>Bancos</translation>
+        </message>
+        <message>
+            <source>Benches %1 are taken so long. </source>
+            <translation>Los bancos %1 están ocupados hasta ahí. </translation>
+        </message>
+        <message>
+            <source>Bend angle [°]</source>
+            <translation>Ángulo de doblado [°]</translation>
+        </message>
+        <message>
+            <source>Bend coupon %1</source>
+            <translation>Probeta de doblado %1</translation>
+        </message>
+        <message>
+            <source>Bend coupon %1.</source>
+            <translation>Probeta de doblado %1.</translation>
         </message>
         <message>
             <source>Bend test, front to back: the joint bends everywhere.</source>
@@ -1066,6 +1966,14 @@
         <message>
             <source>Bend test, front to back: the joint breaks.</source>
             <translation>Ensayo de doblado, de delante atrás: la unión rompe.</translation>
+        </message>
+        <message>
+            <source>Bent, of a joint</source>
+            <translation>Doblado, de una unión</translation>
+        </message>
+        <message>
+            <source>Bent, of a trial</source>
+            <translation>Doblado, de una prueba</translation>
         </message>
         <message>
             <source>Beside the weld</source>
@@ -1104,8 +2012,20 @@
             <translation>Con mano firme</translation>
         </message>
         <message>
+            <source>By the batch</source>
+            <translation>Por el lote</translation>
+        </message>
+        <message>
+            <source>By the joint</source>
+            <translation>Por la unión</translation>
+        </message>
+        <message>
             <source>By the rules now: %1</source>
             <translation>Con las reglas de hoy: %1</translation>
+        </message>
+        <message>
+            <source>By which procedure was the trial welded?</source>
+            <translation>¿Con qué procedimiento se soldó la prueba?</translation>
         </message>
         <message>
             <source>CSV or JSON of these</source>
@@ -1118,6 +2038,14 @@
         <message>
             <source>Calibration</source>
             <translation>Calibración</translation>
+        </message>
+        <message>
+            <source>Calibration of bench %1</source>
+            <translation>Calibración del banco %1</translation>
+        </message>
+        <message>
+            <source>Calibrations, certificates, attestations within %1 days.</source>
+            <translation>Calibraciones, certificados, cotejos en %1 días.</translation>
         </message>
         <message>
             <source>Can't be read, or told in two ways</source>
@@ -1148,6 +2076,10 @@
             <translation>Certificado</translation>
         </message>
         <message>
+            <source>Certificate of %1</source>
+            <translation>Certificado de %1</translation>
+        </message>
+        <message>
             <source>Change an entry</source>
             <translation>Cambiar datos</translation>
         </message>
@@ -1162,6 +2094,10 @@
         <message>
             <source>Changes are kept by a foreman's PIN and hold for new welds.</source>
             <translation>Los cambios se guardan con PIN de encargado y valen para soldaduras nuevas.</translation>
+        </message>
+        <message>
+            <source>Charts</source>
+            <translation>Gráficas</translation>
         </message>
         <message>
             <source>Check anew</source>
@@ -1272,16 +2208,44 @@
             <translation>Enfriar, aire %1</translation>
         </message>
         <message>
-            <source>Copy of practice, read only</source>
-            <translation>Copia de práctica, solo lectura</translation>
+            <source>Copy of practice, read only: made %1, last entry %2.</source>
+            <translation>Copia de práctica, solo lectura: hecha %1, última entrada %2.</translation>
         </message>
         <message>
-            <source>Copy, read only</source>
-            <translation>Copia, solo lectura</translation>
+            <source>Copy of practice, read only: made %1.</source>
+            <translation>Copia de práctica, solo lectura: hecha %1.</translation>
+        </message>
+        <message>
+            <source>Copy, read only: made %1, last entry %2.</source>
+            <translation>Copia, solo lectura: hecha %1, última entrada %2.</translation>
+        </message>
+        <message>
+            <source>Copy, read only: made %1.</source>
+            <translation>Copia, solo lectura: hecha %1.</translation>
         </message>
         <message>
             <source>Correct a value</source>
             <translation>Corregir un valor</translation>
+        </message>
+        <message>
+            <source>Coupon %1 of the parent sheet</source>
+            <translation>Probeta %1 de la placa base</translation>
+        </message>
+        <message>
+            <source>Coupons are entered.</source>
+            <translation>Probetas anotadas.</translation>
+        </message>
+        <message>
+            <source>Coupons are put right.</source>
+            <translation>Probetas corregidas.</translation>
+        </message>
+        <message>
+            <source>Coupons cut from a joint, or from a trial that a procedure was tried with.</source>
+            <translation>Probetas de una unión, o de una prueba de un procedimiento.</translation>
+        </message>
+        <message>
+            <source>Coupons of joints and of procedure trials, the newest first.</source>
+            <translation>Probetas de uniones y de pruebas, las más nuevas primero.</translation>
         </message>
         <message>
             <source>Course</source>
@@ -1294,6 +2258,10 @@
         <message>
             <source>DEMO SHOP</source>
             <translation>TALLER DEMO</translation>
+        </message>
+        <message>
+            <source>DVS 2203-1, short term, heated-tool butt (memory)</source>
+            <translation>DVS 2203-1, corto plazo, a tope con elemento calefactor (de memoria)</translation>
         </message>
         <message>
             <source>Date</source>
@@ -1336,6 +2304,10 @@
             <translation>Taller demo: el PIN es %1.</translation>
         </message>
         <message>
+            <source>Did it crack or break?</source>
+            <translation>¿Se agrietó o se rompió?</translation>
+        </message>
+        <message>
             <source>Do</source>
             <translation>Hacer</translation>
         </message>
@@ -1346,6 +2318,10 @@
         <message>
             <source>Drag</source>
             <translation>Arrastre</translation>
+        </message>
+        <message>
+            <source>Drag [N]</source>
+            <translation>Arrastre [N]</translation>
         </message>
         <message>
             <source>Drag is above the soak force: just in contact.</source>
@@ -1366,6 +2342,10 @@
         <message>
             <source>Each sheet loses about %1 of its length in this seam: cut it longer by that, and by twice that with a seam at both ends: %2.</source>
             <translation>Cada placa pierde unos %1 de su largo en esta junta: cortarla así de más larga, y el doble si lleva junta en ambos extremos: %2.</translation>
+        </message>
+        <message>
+            <source>Earliest possible %1, this plan %2.</source>
+            <translation>Lo más temprano %1, este plan %2.</translation>
         </message>
         <message>
             <source>Ease clamps</source>
@@ -1396,8 +2376,16 @@
             <translation>Cantos a tope</translation>
         </message>
         <message>
+            <source>Edges meet along the seam and from top to bottom, or they melt where they touch first. Plane both, set the gap at both ends, look along them and from their end, and shim what stands back before the plate comes in.</source>
+            <translation>Los cantos casan a lo largo de la junta y de arriba abajo, o funden donde tocan primero. Cepillar los dos, fijar el hueco en ambos extremos, mirar a lo largo y desde la punta, y calzar lo que queda atrás antes de entrar el espejo.</translation>
+        </message>
+        <message>
             <source>Edges not parallel</source>
             <translation>Cantos no paralelos</translation>
+        </message>
+        <message>
+            <source>Edges that meet, end to end</source>
+            <translation>Cantos que casan de punta a punta</translation>
         </message>
         <message>
             <source>Edit in a form</source>
@@ -1412,8 +2400,16 @@
             <translation>Cerrar el programa</translation>
         </message>
         <message>
+            <source>Enter coupons</source>
+            <translation>Anotar probetas</translation>
+        </message>
+        <message>
             <source>Enter the foreman</source>
             <translation>Inscribir encargado</translation>
+        </message>
+        <message>
+            <source>Entered on %1 by %2</source>
+            <translation>Anotado el %1 por %2</translation>
         </message>
         <message>
             <source>Erase all</source>
@@ -1476,6 +2472,10 @@
             <translation>Cada evento</translation>
         </message>
         <message>
+            <source>Every number of a card is for one thickness. Hold it against the sheet before you clamp.</source>
+            <translation>Cada número de una ficha vale para un espesor. Compararla con la placa antes de sujetar.</translation>
+        </message>
+        <message>
             <source>Every value</source>
             <translation>Cada valor</translation>
         </message>
@@ -1508,6 +2508,10 @@
             <translation>Caras juntas ya. Límite superado.</translation>
         </message>
         <message>
+            <source>Fewer than %1 joints: the limits are provisional.</source>
+            <translation>Menos de %1 uniones: los límites son provisionales.</translation>
+        </message>
+        <message>
             <source>Film</source>
             <translation>Film</translation>
         </message>
@@ -1518,6 +2522,10 @@
         <message>
             <source>Film left on the edge</source>
             <translation>Film dejado en el canto</translation>
+        </message>
+        <message>
+            <source>Film melts into the joint and parts it.</source>
+            <translation>El film se funde dentro de la unión y la separa.</translation>
         </message>
         <message>
             <source>Film off</source>
@@ -1596,6 +2604,14 @@
             <translation>Fuerza plan</translation>
         </message>
         <message>
+            <source>Force that comes at once drives the hot melt out into the bead before it has grown together. A short slam on a soft spring tears the valley and takes little melt besides; on stiff springs, or kept on, it leaves too little.</source>
+            <translation>La fuerza de golpe echa el fundido caliente al cordón antes de que se una. Un golpe corto con un muelle blando rasga el valle y quita poco fundido más; con muelles rígidos, o mantenido, deja demasiado poco.</translation>
+        </message>
+        <message>
+            <source>Forces</source>
+            <translation>Fuerzas</translation>
+        </message>
+        <message>
             <source>Foreman</source>
             <translation>Encargado</translation>
         </message>
@@ -1622,6 +2638,10 @@
         <message>
             <source>From %1 °C this plastic gives off harmful gas. Never weld so.</source>
             <translation>Desde %1 °C este plástico desprende gas nocivo. No soldar nunca así.</translation>
+        </message>
+        <message>
+            <source>From a table</source>
+            <translation>De una tabla</translation>
         </message>
         <message>
             <source>Front</source>
@@ -1700,6 +2720,18 @@
             <translation>Valorar, foto</translation>
         </message>
         <message>
+            <source>Grade, sheet 1</source>
+            <translation>Tipo, placa 1</translation>
+        </message>
+        <message>
+            <source>Grade, sheet 2</source>
+            <translation>Tipo, placa 2</translation>
+        </message>
+        <message>
+            <source>Greatest force over its section.</source>
+            <translation>Fuerza máxima entre su sección.</translation>
+        </message>
+        <message>
             <source>Group %1</source>
             <translation>Grupo %1</translation>
         </message>
@@ -1736,8 +2768,28 @@
             <translation>Historial</translation>
         </message>
         <message>
+            <source>Hold the card against the sheet before you clamp: material, thickness, length. Measure the sheet if you are not sure.</source>
+            <translation>Comparar la ficha con la placa antes de sujetar: material, espesor, longitud. En caso de duda, medir la placa.</translation>
+        </message>
+        <message>
+            <source>Holds for %1 days, to %2.</source>
+            <translation>Vale %1 días, hasta %2.</translation>
+        </message>
+        <message>
+            <source>Holds to the end of today.</source>
+            <translation>Vale hasta el final de hoy.</translation>
+        </message>
+        <message>
+            <source>Holds to the end of tomorrow.</source>
+            <translation>Vale hasta el final de mañana.</translation>
+        </message>
+        <message>
             <source>How does the bead look to you?</source>
             <translation>¿Qué aspecto tiene el cordón?</translation>
+        </message>
+        <message>
+            <source>How does the laboratory tell it?</source>
+            <translation>¿Cómo lo da el laboratorio?</translation>
         </message>
         <message>
             <source>How far did the scale go before you turned back?</source>
@@ -1752,6 +2804,10 @@
             <translation>Cómo fue</translation>
         </message>
         <message>
+            <source>How many places of the bead are measured; empty: one.</source>
+            <translation>En cuántos sitios se mide el cordón; vacío: en uno.</translation>
+        </message>
+        <message>
             <source>How many springs press together?</source>
             <translation>¿Cuántos muelles aprietan juntos?</translation>
         </message>
@@ -1760,12 +2816,28 @@
             <translation>¿Cuánto se corta, de las dos placas juntas?</translation>
         </message>
         <message>
+            <source>How often it may be welded again, 0 to 9; empty: not said.</source>
+            <translation>Cuántas veces se puede resoldar, de 0 a 9; vacío: no se dice.</translation>
+        </message>
+        <message>
             <source>How the scale reading comes about</source>
             <translation>Cómo se obtiene la lectura de la escala</translation>
         </message>
         <message>
+            <source>How the shop is doing</source>
+            <translation>Cómo va el taller</translation>
+        </message>
+        <message>
             <source>I hear it</source>
             <translation>Se oye</translation>
+        </message>
+        <message>
+            <source>Ilva Borrick</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>In air, and more so in a draught, a skin freezes on the melt. Two skins do not grow together, and the joint breaks flat.</source>
+            <translation>Al aire, y más con corriente, se enfría una piel sobre el fundido. Dos pieles no se unen, y la unión rompe plana.</translation>
         </message>
         <message>
             <source>In limits</source>
@@ -1774,6 +2846,10 @@
         <message>
             <source>In soak the scale can't show it: just in contact.</source>
             <translation>Al calentar la escala no lo muestra: contacto justo.</translation>
+        </message>
+        <message>
+            <source>In this draught a face loses its heat six times as fast. A changeover that would do in still air leaves a skin on the melt, and the joint breaks flat along it.</source>
+            <translation>Con esta corriente una cara pierde su calor seis veces más deprisa. Un cambio que bastaría en aire quieto deja una piel en el fundido, y por ella la unión rompe plana.</translation>
         </message>
         <message>
             <source>Incomplete</source>
@@ -1812,6 +2888,10 @@
             <translation>Es una prueba</translation>
         </message>
         <message>
+            <source>It is kept by a foreman's PIN.</source>
+            <translation>Se guarda con el PIN de un encargado.</translation>
+        </message>
+        <message>
             <source>It is kept with its time, and told when the weld is over.</source>
             <translation>Queda anotado con su hora y se cuenta al acabar la soldadura.</translation>
         </message>
@@ -1822,6 +2902,10 @@
         <message>
             <source>It stands on records, reports and cards. Later: papers have none.</source>
             <translation>Figura en registros, informes y fichas. Más tarde: los papeles no lo llevan.</translation>
+        </message>
+        <message>
+            <source>It takes welded coupons and coupons of the parent sheet.</source>
+            <translation>Hacen falta probetas soldadas y de la placa base.</translation>
         </message>
         <message>
             <source>It will be cut out</source>
@@ -1840,8 +2924,28 @@
             <translation>Sus eventos no forman soldadura</translation>
         </message>
         <message>
+            <source>Its number, as it stands on the sheet.</source>
+            <translation>Su número, como está en la placa.</translation>
+        </message>
+        <message>
+            <source>Its order number, 1 to %1 characters: labels are told apart by it.</source>
+            <translation>Su número de pedido, de 1 a %1 caracteres: distingue nombres iguales.</translation>
+        </message>
+        <message>
+            <source>Its thickness there, without bead.</source>
+            <translation>Su espesor ahí, sin el cordón.</translation>
+        </message>
+        <message>
+            <source>Its width where it is narrowest.</source>
+            <translation>Su ancho donde es más estrecha.</translation>
+        </message>
+        <message>
             <source>Job</source>
             <translation>Trabajo</translation>
+        </message>
+        <message>
+            <source>Job %1</source>
+            <translation>Trabajo %1</translation>
         </message>
         <message>
             <source>Job report</source>
@@ -1850,6 +2954,18 @@
         <message>
             <source>Job report, %1</source>
             <translation>Informe del trabajo, %1</translation>
+        </message>
+        <message>
+            <source>Jobs and seams</source>
+            <translation>Trabajos y juntas</translation>
+        </message>
+        <message>
+            <source>Jobs and shop</source>
+            <translation>Trabajos y taller</translation>
+        </message>
+        <message>
+            <source>Jobs and their seams</source>
+            <translation>Trabajos y sus juntas</translation>
         </message>
         <message>
             <source>Join</source>
@@ -1872,12 +2988,20 @@
             <translation>La unión %1 sigue sin este control.</translation>
         </message>
         <message>
+            <source>Joint %1 is above the upper limit: %2.</source>
+            <translation>La unión %1 supera el límite superior: %2.</translation>
+        </message>
+        <message>
             <source>Joint %1 is accepted. Why?</source>
             <translation>Se acepta la unión %1. ¿Por qué?</translation>
         </message>
         <message>
             <source>Joint %1 is accepted: %2.</source>
             <translation>Unión %1 aceptada: %2.</translation>
+        </message>
+        <message>
+            <source>Joint %1 is below the lower limit: %2.</source>
+            <translation>La unión %1 está bajo el límite inferior: %2.</translation>
         </message>
         <message>
             <source>Joint %1 is cut out</source>
@@ -1928,6 +3052,10 @@
             <translation>La unión %1 se interrumpió al acabar el programa.</translation>
         </message>
         <message>
+            <source>Joint %1, seam %2</source>
+            <translation>Unión %1, junta %2</translation>
+        </message>
+        <message>
             <source>Joint %1. %2 %3, %4</source>
             <translation>Unión %1. %2 %3, %4</translation>
         </message>
@@ -1956,12 +3084,36 @@
             <translation>Unión %1: faltan pasos; mirar el banco antes de seguir.</translation>
         </message>
         <message>
+            <source>Joint %1: to its page</source>
+            <translation>Unión %1: a su página</translation>
+        </message>
+        <message>
             <source>Joint number</source>
             <translation>Unión número</translation>
         </message>
         <message>
             <source>Joints</source>
             <translation>Uniones</translation>
+        </message>
+        <message>
+            <source>Joints %1 and %2 are further apart than joints here are.</source>
+            <translation>Las uniones %1 y %2 se separan más de lo normal aquí.</translation>
+        </message>
+        <message>
+            <source>Joints %1 to %2: %3 in a row above the mean.</source>
+            <translation>Uniones %1 a %2: %3 seguidas sobre la media.</translation>
+        </message>
+        <message>
+            <source>Joints %1 to %2: %3 in a row below the mean.</source>
+            <translation>Uniones %1 a %2: %3 seguidas bajo la media.</translation>
+        </message>
+        <message>
+            <source>Joints %1 to %2: %3 in a row, each higher.</source>
+            <translation>Uniones %1 a %2: %3 seguidas, cada una más alta.</translation>
+        </message>
+        <message>
+            <source>Joints %1 to %2: %3 in a row, each lower.</source>
+            <translation>Uniones %1 a %2: %3 seguidas, cada una más baja.</translation>
         </message>
         <message>
             <source>Joints in which material?</source>
@@ -1982,6 +3134,14 @@
         <message>
             <source>Joints of which operator?</source>
             <translation>¿Uniones de qué operario?</translation>
+        </message>
+        <message>
+            <source>Joints that are alike. Limits say that something changed, not that a joint is bad.</source>
+            <translation>Uniones iguales. Los límites dicen que algo cambió, no que una unión sea mala.</translation>
+        </message>
+        <message>
+            <source>Joints with the batch "%1": %2.</source>
+            <translation>Uniones con el lote «%1»: %2.</translation>
         </message>
         <message>
             <source>Joints with which verdict?</source>
@@ -2008,8 +3168,16 @@
             <translation>Guardar el banco</translation>
         </message>
         <message>
+            <source>Keep them</source>
+            <translation>Guardarlas</translation>
+        </message>
+        <message>
             <source>Keep this PIN</source>
             <translation>Guardar este PIN</translation>
+        </message>
+        <message>
+            <source>Kilograms or newtons</source>
+            <translation>Kilogramos o newtons</translation>
         </message>
         <message>
             <source>Kilograms taken for newtons</source>
@@ -2048,6 +3216,10 @@
             <translation>Más tarde: sin banco no hay ficha. El taller demo tiene dos.</translation>
         </message>
         <message>
+            <source>Leave it empty where it is measured before the weld.</source>
+            <translation>Déjelo vacío si se mide antes de soldar.</translation>
+        </message>
+        <message>
             <source>Leave it locked. Nothing else to do.</source>
             <translation>Dejarlo bloqueado. Nada más que hacer.</translation>
         </message>
@@ -2078,6 +3250,10 @@
         <message>
             <source>Length</source>
             <translation>Longitud</translation>
+        </message>
+        <message>
+            <source>Length [mm]</source>
+            <translation>Largo [mm]</translation>
         </message>
         <message>
             <source>Length of the seam</source>
@@ -2140,6 +3316,14 @@
             <translation>Límites</translation>
         </message>
         <message>
+            <source>Line %1</source>
+            <translation>Línea %1</translation>
+        </message>
+        <message>
+            <source>Line %1, %2</source>
+            <translation>Línea %1, %2</translation>
+        </message>
+        <message>
             <source>Listen</source>
             <translation>Escuchar</translation>
         </message>
@@ -2162,6 +3346,10 @@
         <message>
             <source>Look</source>
             <translation>Mirar</translation>
+        </message>
+        <message>
+            <source>Look at both faces of the plate before it goes in, and wipe it with a clean cloth. It is hot: hold the cloth as the machine's instructions say.</source>
+            <translation>Mirar las dos caras del espejo antes de meterlo y limpiarlo con un paño limpio. Está caliente: sujetar el paño como dicen las instrucciones de la máquina.</translation>
         </message>
         <message>
             <source>Look at the edges: gap to %1 mm, step to %2 mm.</source>
@@ -2200,8 +3388,28 @@
             <translation>Hacer otra prueba</translation>
         </message>
         <message>
+            <source>Make the same weld three times, with nothing wrong. It should look like the same weld.</source>
+            <translation>Hacer tres veces la misma soldadura, sin nada mal. Debe parecer la misma.</translation>
+        </message>
+        <message>
+            <source>Maker, sheet 1</source>
+            <translation>Fabricante, placa 1</translation>
+        </message>
+        <message>
+            <source>Maker, sheet 2</source>
+            <translation>Fabricante, placa 2</translation>
+        </message>
+        <message>
+            <source>Marn Tessaly</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
             <source>Material</source>
             <translation>Material</translation>
+        </message>
+        <message>
+            <source>May be rewelded</source>
+            <translation>Se puede resoldar</translation>
         </message>
         <message>
             <source>May fall</source>
@@ -2232,12 +3440,20 @@
             <translation>Medir el espejo</translation>
         </message>
         <message>
+            <source>Measure the plate on its face. A plate above its window makes a fast bead and damages the melt; it also burns worse and smells.</source>
+            <translation>Medir el espejo en su cara. Por encima de su margen hace un cordón rápido y daña el fundido; también quema más y huele.</translation>
+        </message>
+        <message>
             <source>Measure the valley's height above the sheet.</source>
             <translation>Medir la altura del valle sobre la placa.</translation>
         </message>
         <message>
             <source>Middle</source>
             <translation>Centro</translation>
+        </message>
+        <message>
+            <source>Monday morning</source>
+            <translation>Lunes por la mañana</translation>
         </message>
         <message>
             <source>More</source>
@@ -2248,8 +3464,16 @@
             <translation>Más abajo</translation>
         </message>
         <message>
+            <source>More steps</source>
+            <translation>Más pasos</translation>
+        </message>
+        <message>
             <source>More: %1 of %2</source>
             <translation>Más: %1 de %2</translation>
+        </message>
+        <message>
+            <source>Moving air takes the heat off bare faces while the plate leaves. Look for it and shield the seam, and be quick at the changeover.</source>
+            <translation>El aire en movimiento quita calor a las caras desnudas mientras sale el espejo. Buscarlo, proteger la junta y ser rápido en el cambio.</translation>
         </message>
         <message>
             <source>My own PIN</source>
@@ -2272,12 +3496,20 @@
             <translation>Nombre del taller</translation>
         </message>
         <message>
+            <source>Near its back end this plate was 40 K colder. The bead stayed small there while the rest was ready; a clock can't see that, only somebody who looks along the seam.</source>
+            <translation>Cerca de su extremo trasero este espejo estaba 40 K más frío. Allí el cordón quedó pequeño cuando el resto ya estaba; un reloj no lo ve, solo quien mira a lo largo de la junta.</translation>
+        </message>
+        <message>
             <source>New PIN of %1</source>
             <translation>PIN nuevo de %1</translation>
         </message>
         <message>
             <source>Newer</source>
             <translation>Nuevas</translation>
+        </message>
+        <message>
+            <source>Newer joints</source>
+            <translation>Más nuevas</translation>
         </message>
         <message>
             <source>Next seam</source>
@@ -2290,6 +3522,10 @@
         <message>
             <source>Next: %1</source>
             <translation>Sigue: %1</translation>
+        </message>
+        <message>
+            <source>No</source>
+            <translation>No</translation>
         </message>
         <message>
             <source>No *.%1 lies in %2.</source>
@@ -2308,12 +3544,20 @@
             <translation>Registro sin copia para otros. %1</translation>
         </message>
         <message>
+            <source>No coupons are entered yet.</source>
+            <translation>Aún no hay probetas anotadas.</translation>
+        </message>
+        <message>
             <source>No decision and no sign-off yet.</source>
             <translation>Aún sin decisión ni firma.</translation>
         </message>
         <message>
             <source>No foreman has a PIN on this tablet.</source>
             <translation>Ningún encargado tiene PIN en esta tableta.</translation>
+        </message>
+        <message>
+            <source>No foreman has a PIN on this tablet: nothing can be kept.</source>
+            <translation>Ningún encargado tiene PIN en esta tableta: no se puede guardar nada.</translation>
         </message>
         <message>
             <source>No gauge at hand</source>
@@ -2328,12 +3572,20 @@
             <translation>Ninguna unión de aquí está del todo cubierta por un sello.</translation>
         </message>
         <message>
+            <source>No joint holds the batch "%1".</source>
+            <translation>Ninguna unión tiene el lote «%1».</translation>
+        </message>
+        <message>
             <source>No joint is in this log yet.</source>
             <translation>Aún no hay uniones en este registro.</translation>
         </message>
         <message>
             <source>No joint is like that.</source>
             <translation>Ninguna unión es así.</translation>
+        </message>
+        <message>
+            <source>No joint is there yet to chart.</source>
+            <translation>Aún no hay uniones para la gráfica.</translation>
         </message>
         <message>
             <source>No joint on this day</source>
@@ -2346,6 +3598,14 @@
         <message>
             <source>No mistake was found.</source>
             <translation>Ningún fallo encontrado.</translation>
+        </message>
+        <message>
+            <source>No more coupons</source>
+            <translation>No hay más</translation>
+        </message>
+        <message>
+            <source>No more welded</source>
+            <translation>No hay más soldadas</translation>
         </message>
         <message>
             <source>No other bench can take it</source>
@@ -2368,6 +3628,10 @@
             <translation>No se guardó ningún motivo.</translation>
         </message>
         <message>
+            <source>No required factor is known for this material.</source>
+            <translation>No se conoce factor exigido para este material.</translation>
+        </message>
+        <message>
             <source>No sound. Watch this screen. The weld goes on.</source>
             <translation>Sin sonido. Mirar esta pantalla. La soldadura sigue.</translation>
         </message>
@@ -2380,6 +3644,10 @@
             <translation>Hoy aún no hay unión de prueba de esta placa en el banco %1.</translation>
         </message>
         <message>
+            <source>No welding factor yet</source>
+            <translation>Aún sin factor de soldadura</translation>
+        </message>
+        <message>
             <source>Nobody has attested: %1.</source>
             <translation>Nadie ha cotejado: %1.</translation>
         </message>
@@ -2390,6 +3658,10 @@
         <message>
             <source>Nobody in particular</source>
             <translation>Nadie en concreto</translation>
+        </message>
+        <message>
+            <source>Nobody is entered: the plan is for one operator.</source>
+            <translation>No hay nadie anotado: el plan es para un operario.</translation>
         </message>
         <message>
             <source>Not finished</source>
@@ -2456,6 +3728,14 @@
             <translation>Aún no se ha cambiado nada.</translation>
         </message>
         <message>
+            <source>Nothing is due within %1 days.</source>
+            <translation>No vence nada en %1 días.</translation>
+        </message>
+        <message>
+            <source>Nothing is to weld.</source>
+            <translation>No hay nada que soldar.</translation>
+        </message>
+        <message>
             <source>Nothing is typed: a few words say why.</source>
             <translation>No hay nada escrito: unas palabras dan el motivo.</translation>
         </message>
@@ -2466,6 +3746,10 @@
         <message>
             <source>Nothing is typed; allowed: 1 to %1 characters.</source>
             <translation>Nada escrito; se permite: 1 a %1 caracteres.</translation>
+        </message>
+        <message>
+            <source>Nothing stands out among these joints.</source>
+            <translation>Nada destaca en estas uniones.</translation>
         </message>
         <message>
             <source>Nothing touching: move the table. Read the scale.</source>
@@ -2504,12 +3788,24 @@
             <translation>Números</translation>
         </message>
         <message>
+            <source>Oddo Quenley</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
             <source>Of one spring, as its plate says. The springs add.</source>
             <translation>De un muelle, como dice su chapa. Los muelles se suman.</translation>
         </message>
         <message>
+            <source>Of which joint?</source>
+            <translation>¿De qué unión?</translation>
+        </message>
+        <message>
             <source>Older</source>
             <translation>Viejas</translation>
+        </message>
+        <message>
+            <source>Older joints</source>
+            <translation>Más antiguas</translation>
         </message>
         <message>
             <source>On the sheet</source>
@@ -2528,6 +3824,14 @@
             <translation>Uno a uno</translation>
         </message>
         <message>
+            <source>One joint alone gives no limits yet.</source>
+            <translation>Una sola unión no da límites todavía.</translation>
+        </message>
+        <message>
+            <source>One joint: no limits yet.</source>
+            <translation>Una unión: aún sin límites.</translation>
+        </message>
+        <message>
             <source>One moment</source>
             <translation>Un momento</translation>
         </message>
@@ -2536,12 +3840,20 @@
             <translation>Un momento: se está comprobando.</translation>
         </message>
         <message>
+            <source>One place that stays cold</source>
+            <translation>Un punto que sigue frío</translation>
+        </message>
+        <message>
             <source>Only a foreman may go on here.</source>
             <translation>Aquí solo puede seguir un encargado.</translation>
         </message>
         <message>
             <source>Only a foreman releases a trial joint.</source>
             <translation>Solo un encargado libera una unión de prueba.</translation>
+        </message>
+        <message>
+            <source>Only one side was looked at: the other bead was %1 high %2, asked are %3.</source>
+            <translation>Solo se miró un lado: el otro cordón tenía %1 de alto %2, se piden %3.</translation>
         </message>
         <message>
             <source>Open</source>
@@ -2608,6 +3920,14 @@
             <translation>Sobre los dos cordones, en el mismo sitio.</translation>
         </message>
         <message>
+            <source>Over for %1 days (%2).</source>
+            <translation>Vencido hace %1 días (%2).</translation>
+        </message>
+        <message>
+            <source>Over since yesterday (%1).</source>
+            <translation>Vencido desde ayer (%1).</translation>
+        </message>
+        <message>
             <source>Overheated plastic and coatings give off harmful fume: run the extraction, do not smoke, never burn residue off the plate.</source>
             <translation>El plástico y los recubrimientos sobrecalentados desprenden humos nocivos: poner la extracción, no fumar, no quemar nunca restos del espejo.</translation>
         </message>
@@ -2620,12 +3940,40 @@
             <translation>PIN de %1</translation>
         </message>
         <message>
+            <source>PP melts higher and freezes sooner than PE-HD: its changeover leaves less time than the card of PE has taught you.</source>
+            <translation>El PP funde a más temperatura y solidifica antes que el PE-HD: su cambio deja menos tiempo que el de la ficha de PE.</translation>
+        </message>
+        <message>
+            <source>PP: less force, longer heat</source>
+            <translation>PP: menos fuerza, más calor</translation>
+        </message>
+        <message>
             <source>PRACTICE</source>
             <translation>PRÁCTICA</translation>
         </message>
         <message>
+            <source>PVDF forgives little: the melt is thin and freezes fast, so changeover and build-up are short.</source>
+            <translation>El PVDF perdona poco: el fundido es fino y solidifica deprisa; cambio y aumento son cortos.</translation>
+        </message>
+        <message>
+            <source>PVDF is welded on a much hotter plate. It gives off harmful gas when it is overheated: keep to the window, and air the place as the machine's and the sheet's instructions say.</source>
+            <translation>El PVDF se suelda con un espejo mucho más caliente. Recalentado suelta gas nocivo: mantenerse en el margen y ventilar como dicen las instrucciones de la máquina y de la placa.</translation>
+        </message>
+        <message>
+            <source>PVDF: hot and short</source>
+            <translation>PVDF: caliente y corto</translation>
+        </message>
+        <message>
             <source>Paint joint number %1 on the sheet.</source>
             <translation>Pintar el número de unión %1 en la placa.</translation>
+        </message>
+        <message>
+            <source>Parent sheet</source>
+            <translation>Placa base</translation>
+        </message>
+        <message>
+            <source>Parent sheet: %1</source>
+            <translation>Placa base: %1</translation>
         </message>
         <message>
             <source>Part</source>
@@ -2720,6 +4068,10 @@
             <translation>Ver</translation>
         </message>
         <message>
+            <source>Polypropylene takes another plate temperature, less pressure and a longer soak than PE-HD. Read the whole card, not only the mark on the scale.</source>
+            <translation>El polipropileno pide otra temperatura del espejo, menos presión y más calentamiento que el PE-HD. Leer toda la ficha, no solo la marca de la escala.</translation>
+        </message>
+        <message>
             <source>Power was off</source>
             <translation>Corte de luz</translation>
         </message>
@@ -2768,8 +4120,16 @@
             <translation>Pisar ahora el pedal.</translation>
         </message>
         <message>
+            <source>Press to work it out anew</source>
+            <translation>Pulse para calcular de nuevo</translation>
+        </message>
+        <message>
             <source>Pressure</source>
             <translation>Presión</translation>
+        </message>
+        <message>
+            <source>Pressure in soak presses out the melt that soak is there to make: the bead gets fat and the joint brittle.</source>
+            <translation>La presión al calentar expulsa el fundido que el calentamiento debe formar: el cordón engorda y la unión queda frágil.</translation>
         </message>
         <message>
             <source>Pressure is off</source>
@@ -2778,6 +4138,10 @@
         <message>
             <source>Pressure is on</source>
             <translation>Presión puesta</translation>
+        </message>
+        <message>
+            <source>Pressure on the faces in soak: %1; at most %2.</source>
+            <translation>Presión en las caras al calentar: %1; como máximo %2.</translation>
         </message>
         <message>
             <source>Pressure set</source>
@@ -2812,6 +4176,22 @@
             <translation>Procedimientos</translation>
         </message>
         <message>
+            <source>Pulled, of a joint</source>
+            <translation>Tracción, de una unión</translation>
+        </message>
+        <message>
+            <source>Pulled, of a trial</source>
+            <translation>Tracción, de una prueba</translation>
+        </message>
+        <message>
+            <source>Put it right</source>
+            <translation>Corregir</translation>
+        </message>
+        <message>
+            <source>Put right on %1 by %2</source>
+            <translation>Corregido el %1 por %2</translation>
+        </message>
+        <message>
             <source>Rate %1 N for each %2 (± %3 %), zero at %4 %2.</source>
             <translation>Rigidez %1 N por cada %2 (± %3 %), cero en %4 %2.</translation>
         </message>
@@ -2822,6 +4202,10 @@
         <message>
             <source>Rate of a spring</source>
             <translation>Rigidez de un muelle</translation>
+        </message>
+        <message>
+            <source>Reaches the required %1 by its means, not with all its interval.</source>
+            <translation>Llega al %1 exigido por sus medias, no con todo su intervalo.</translation>
         </message>
         <message>
             <source>Read</source>
@@ -2844,8 +4228,16 @@
             <translation>Leer ahora la escala %1 y teclearla.</translation>
         </message>
         <message>
+            <source>Read the plate on its face</source>
+            <translation>Medir el espejo en su cara</translation>
+        </message>
+        <message>
             <source>Read the plate on its face. Place %1 of %2: %3.</source>
             <translation>Leer el espejo en su cara. Punto %1 de %2: %3.</translation>
+        </message>
+        <message>
+            <source>Read the scale again after the lock, and again. When it has fallen below its band, turn up to the mark and lock again.</source>
+            <translation>Tras bloquear, leer otra vez la escala, y otra. Si ha bajado de su banda, girar hasta la marca y bloquear de nuevo.</translation>
         </message>
         <message>
             <source>Reading is below %1. Turn up to %2.</source>
@@ -2933,6 +4325,10 @@
             <translation>Diestro</translation>
         </message>
         <message>
+            <source>Rising: is the plate cold or dirty?</source>
+            <translation>Sube: ¿espejo frío o sucio?</translation>
+        </message>
+        <message>
             <source>Row below</source>
             <translation>Fila debajo</translation>
         </message>
@@ -2943,6 +4339,10 @@
         <message>
             <source>Rows before</source>
             <translation>Más arriba</translation>
+        </message>
+        <message>
+            <source>SEAMCLOCK_RESOURCES %1 is no folder; allowed: a folder with procedures/ in it, or leave it unset</source>
+            <translation>SEAMCLOCK_RESOURCES %1 no es una carpeta; permitido: una carpeta con procedures/ dentro, o sin definir</translation>
         </message>
         <message>
             <source>Said, changed and seen</source>
@@ -3065,8 +4465,40 @@
             <translation>Junta %1</translation>
         </message>
         <message>
+            <source>Seam %1 alone takes so long. </source>
+            <translation>La junta %1 sola tarda eso. </translation>
+        </message>
+        <message>
+            <source>Seam %1 has no joint yet.</source>
+            <translation>La junta %1 aún no tiene unión.</translation>
+        </message>
+        <message>
+            <source>Seam %1 has no joint yet. It is of a job that lies in a file.</source>
+            <translation>La junta %1 aún no tiene unión. Su trabajo está en un archivo.</translation>
+        </message>
+        <message>
+            <source>Seam %1 is not planned: %2.</source>
+            <translation>La junta %1 no entra en el plan: %2.</translation>
+        </message>
+        <message>
+            <source>Seam %1 is taken away.</source>
+            <translation>Junta %1 quitada.</translation>
+        </message>
+        <message>
             <source>Seam %1 of %2: </source>
             <translation>Junta %1 de %2: </translation>
+        </message>
+        <message>
+            <source>Seam %1 of job %2</source>
+            <translation>Junta %1 del trabajo %2</translation>
+        </message>
+        <message>
+            <source>Seam %1 of job %2 is kept.</source>
+            <translation>Junta %1 del trabajo %2 guardada.</translation>
+        </message>
+        <message>
+            <source>Seam %1 waits for the foreman's word on joint %2.</source>
+            <translation>La junta %1 espera la palabra del encargado sobre la unión %2.</translation>
         </message>
         <message>
             <source>Seam %1, %2</source>
@@ -3075,6 +4507,10 @@
         <message>
             <source>Seam is shielded</source>
             <translation>Junta protegida</translation>
+        </message>
+        <message>
+            <source>Seam's label</source>
+            <translation>Nombre de la junta</translation>
         </message>
         <message>
             <source>Seamclock</source>
@@ -3121,6 +4557,10 @@
             <translation>Juntas</translation>
         </message>
         <message>
+            <source>Seams made: %1 of %2.</source>
+            <translation>Juntas hechas: %1 de %2.</translation>
+        </message>
+        <message>
             <source>Search</source>
             <translation>Buscar</translation>
         </message>
@@ -3153,6 +4593,10 @@
             <translation>Vista otra vez: %1</translation>
         </message>
         <message>
+            <source>Sefi Oakhurn</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
             <source>Set</source>
             <translation>Poner</translation>
         </message>
@@ -3174,6 +4618,10 @@
             <translation>Poner el hueco a %1 mm, igual delante y atrás.</translation>
         </message>
         <message>
+            <source>Set the plate of bench %1 to %2 °C for %3. It settles until %4.</source>
+            <translation>Ponga el espejo del banco %1 a %2 °C para %3. Se asienta hasta las %4.</translation>
+        </message>
+        <message>
             <source>Set up the shop</source>
             <translation>Preparar el taller</translation>
         </message>
@@ -3184,6 +4632,10 @@
         <message>
             <source>Set-up: procedures and benches</source>
             <translation>Ajustes: procedimientos y bancos</translation>
+        </message>
+        <message>
+            <source>Several seams in one clamping with + between them: 620+580.</source>
+            <translation>Varias juntas en una sujeción con + entre ellas: 620+580.</translation>
         </message>
         <message>
             <source>Several short ones in one clamping add up.</source>
@@ -3210,6 +4662,10 @@
             <translation>Placa 2</translation>
         </message>
         <message>
+            <source>Sheet [mm]</source>
+            <translation>Placa [mm]</translation>
+        </message>
+        <message>
             <source>Sheet is out</source>
             <translation>Placa fuera</translation>
         </message>
@@ -3228,6 +4684,10 @@
         <message>
             <source>Shield the seam. Wipe it dry.</source>
             <translation>Proteger la junta. Secarla.</translation>
+        </message>
+        <message>
+            <source>Shielded from draught</source>
+            <translation>Protegida del aire</translation>
         </message>
         <message>
             <source>Shim</source>
@@ -3282,6 +4742,10 @@
             <translation>Calentado %1 s de más. Espejo fuera ya.</translation>
         </message>
         <message>
+            <source>Soak was counted before the bead stood: it was %1 high, asked are %2.</source>
+            <translation>El calentamiento contó antes de formarse el cordón: tenía %1 de alto, se piden %2.</translation>
+        </message>
+        <message>
             <source>Soak's reading lies below the calibration.</source>
             <translation>La lectura al calentar queda bajo la calibración.</translation>
         </message>
@@ -3298,12 +4762,24 @@
             <translation>Unos días de uniones de un operario virtual. Tarda unos segundos.</translation>
         </message>
         <message>
+            <source>Some times are chosen, not measured: fewer than five such joints.</source>
+            <translation>Algunos tiempos son elegidos, no medidos: menos de cinco uniones así.</translation>
+        </message>
+        <message>
             <source>Somebody disturbed it</source>
             <translation>Alguien interrumpió</translation>
         </message>
         <message>
             <source>Somebody new</source>
             <translation>Persona nueva</translation>
+        </message>
+        <message>
+            <source>Somebody rings while the plate is in. Soak does not wait, and you can't see the bench with the phone at your ear. Decide.</source>
+            <translation>Alguien llama con el espejo dentro. El calentamiento no espera, y con el teléfono al oído no se ve el banco. Decidir.</translation>
+        </message>
+        <message>
+            <source>Somebody took the spring's newtons for kilograms of force, so every reading on the card was ten times too small. A 10 mm seam of this length takes 2700 N, more than a grown man three times over.</source>
+            <translation>Alguien tomó los newtons del muelle por kilogramos de fuerza; cada lectura de la ficha era diez veces menor. Una junta de 10 mm de esta longitud pide 2700 N, más que tres hombres adultos.</translation>
         </message>
         <message>
             <source>Somebody who welds</source>
@@ -3398,6 +4874,14 @@
             <translation>Guardado al cerrar: %1</translation>
         </message>
         <message>
+            <source>Strength tests</source>
+            <translation>Ensayos</translation>
+        </message>
+        <message>
+            <source>Strengths</source>
+            <translation>Resistencias</translation>
+        </message>
+        <message>
             <source>Sums by sheet</source>
             <translation>Sumas por placa</translation>
         </message>
@@ -3416,6 +4900,10 @@
         <message>
             <source>Take care</source>
             <translation>Precaución</translation>
+        </message>
+        <message>
+            <source>Take it away</source>
+            <translation>Quitarla</translation>
         </message>
         <message>
             <source>Take off</source>
@@ -3438,12 +4926,24 @@
             <translation>Quitar el film de los dos cantos.</translation>
         </message>
         <message>
+            <source>Taken away it is no longer offered; the log keeps that it was there.</source>
+            <translation>Quitada ya no se ofrece; el registro guarda que estuvo.</translation>
+        </message>
+        <message>
             <source>That PIN is wrong.</source>
             <translation>PIN incorrecto.</translation>
         </message>
         <message>
+            <source>The angle at the crack, or at the end.</source>
+            <translation>El ángulo al agrietarse, o al final.</translation>
+        </message>
+        <message>
             <source>The battery is low: %1 %. Plug the charger in.</source>
             <translation>Batería baja: %1 %. Conectar el cargador.</translation>
+        </message>
+        <message>
+            <source>The bead ends alignment, the clock ends soak, and the spring is followed until the melt is stiff. A good weld is the same one again and again.</source>
+            <translation>El cordón acaba la igualación, el reloj el calentamiento, y se sigue al muelle hasta que el fundido está rígido. Una buena soldadura es la misma una y otra vez.</translation>
         </message>
         <message>
             <source>The bead is not measured. Say why.</source>
@@ -3478,8 +4978,28 @@
             <translation>Ficha guardada: %1</translation>
         </message>
         <message>
+            <source>The card of another sheet</source>
+            <translation>La ficha de otra placa</translation>
+        </message>
+        <message>
+            <source>The card was for %1, and %2 lay there.</source>
+            <translation>La ficha era para %1, y allí había %2.</translation>
+        </message>
+        <message>
+            <source>The card was made for 4 mm and 10 mm lay there: too little force, too short a soak and far too short a cooling. No step after that can put it right.</source>
+            <translation>La ficha era para 4 mm y allí había 10 mm: muy poca fuerza, calentamiento corto y enfriamiento demasiado corto. Ningún paso posterior lo arregla.</translation>
+        </message>
+        <message>
+            <source>The card's reading was %1; this seam takes %2. Its unit was wrong.</source>
+            <translation>La lectura de la ficha era %1; esta junta pide %2. La unidad estaba mal.</translation>
+        </message>
+        <message>
             <source>The day's joints</source>
             <translation>Uniones del día</translation>
+        </message>
+        <message>
+            <source>The day's plan</source>
+            <translation>Plan del día</translation>
         </message>
         <message>
             <source>The demo shop is being made.</source>
@@ -3494,8 +5014,40 @@
             <translation>El taller demo está quitado. Lo que no es suyo queda: %1 en %2.</translation>
         </message>
         <message>
+            <source>The display reaches its mark before the faces have settled. Waiting ten minutes more costs nothing; a weld on a cold plate costs the seam.</source>
+            <translation>El indicador llega a su marca antes de asentarse las caras. Esperar diez minutos más no cuesta nada; soldar con el espejo frío cuesta la junta.</translation>
+        </message>
+        <message>
+            <source>The display shows what the controller believes. Measure the plate on its face, at three places, before you weld.</source>
+            <translation>El indicador muestra lo que cree el regulador. Antes de soldar, medir el espejo en su cara, en tres puntos.</translation>
+        </message>
+        <message>
             <source>The edges are planed, the chips are off.</source>
             <translation>Los cantos están cepillados, sin virutas.</translation>
+        </message>
+        <message>
+            <source>The edges met a dirty plate, %1.</source>
+            <translation>Los cantos tocaron un espejo sucio, %1.</translation>
+        </message>
+        <message>
+            <source>The edges were not parallel: %1, against %2.</source>
+            <translation>Los cantos no eran paralelos: %1, frente a %2.</translation>
+        </message>
+        <message>
+            <source>The faces had cooled to %1 when they met, by the plan %2, %3.</source>
+            <translation>Las caras se habían enfriado a %1 al juntarse, según el plan %2, %3.</translation>
+        </message>
+        <message>
+            <source>The faces stood %1 off the plate in soak.</source>
+            <translation>Al calentar, las caras estaban a %1 del espejo.</translation>
+        </message>
+        <message>
+            <source>The faces stood in air for %1; at most %2.</source>
+            <translation>Las caras estuvieron al aire %1; como máximo %2.</translation>
+        </message>
+        <message>
+            <source>The file</source>
+            <translation>El archivo</translation>
         </message>
         <message>
             <source>The file can't be read: %1</source>
@@ -3514,6 +5066,10 @@
             <translation>El film ya no está en los cantos.</translation>
         </message>
         <message>
+            <source>The film was still on the edge, %1.</source>
+            <translation>El film seguía en el canto, %1.</translation>
+        </message>
+        <message>
             <source>The first one is entered under "Who is it?".</source>
             <translation>El primero se da de alta en «¿Quién es?».</translation>
         </message>
@@ -3524,6 +5080,10 @@
         <message>
             <source>The force is less than this bench holds steadily.</source>
             <translation>La fuerza es menor que la que este banco mantiene estable.</translation>
+        </message>
+        <message>
+            <source>The force stood after %1; it is built up over %2.</source>
+            <translation>La fuerza estaba completa a los %1; se aumenta durante %2.</translation>
         </message>
         <message>
             <source>The foreman</source>
@@ -3554,6 +5114,10 @@
             <translation>Después se pide el PIN del encargado; el dictamen no cambia.</translation>
         </message>
         <message>
+            <source>The greatest force that it held.</source>
+            <translation>La fuerza máxima que aguantó.</translation>
+        </message>
+        <message>
             <source>The hand was slow</source>
             <translation>La mano fue lenta</translation>
         </message>
@@ -3574,6 +5138,10 @@
             <translation>La unión de esa foto ya no está en su banco.</translation>
         </message>
         <message>
+            <source>The joint was let go after %1; at least %2.</source>
+            <translation>La unión se soltó a los %1; al menos %2.</translation>
+        </message>
+        <message>
             <source>The key that it types becomes the next step.</source>
             <translation>La tecla que envía pasa a ser el paso siguiente.</translation>
         </message>
@@ -3592,6 +5160,10 @@
         <message>
             <source>The list, JSON</source>
             <translation>La lista, JSON</translation>
+        </message>
+        <message>
+            <source>The log is being read.</source>
+            <translation>Se lee el registro.</translation>
         </message>
         <message>
             <source>The log is damaged. Finish the weld, end the program, start it again. %1</source>
@@ -3642,6 +5214,10 @@
             <translation>Los índices de fluidez no se pueden comparar.</translation>
         </message>
         <message>
+            <source>The middle of a thick joint stays soft for many minutes after the outside is hard. Opening early bends it, and the spring that was not followed leaves hollow places.</source>
+            <translation>El centro de una unión gruesa sigue blando muchos minutos después de endurecer por fuera. Abrir antes la dobla, y un muelle que no se siguió deja huecos.</translation>
+        </message>
+        <message>
             <source>The phone rings.</source>
             <translation>Suena el teléfono.</translation>
         </message>
@@ -3652,6 +5228,10 @@
         <message>
             <source>The place can't be reached</source>
             <translation>No se llega al sitio</translation>
+        </message>
+        <message>
+            <source>The plan is being worked out.</source>
+            <translation>Se calcula el plan.</translation>
         </message>
         <message>
             <source>The plan names no source.</source>
@@ -3686,8 +5266,24 @@
             <translation>El espejo está limpio.</translation>
         </message>
         <message>
+            <source>The plate of bench %1 settles until %2.</source>
+            <translation>El espejo del banco %1 se asienta hasta las %2.</translation>
+        </message>
+        <message>
             <source>The plate stuck</source>
             <translation>El espejo se pegó</translation>
+        </message>
+        <message>
+            <source>The plate was %1 on its face, %2; at least %3.</source>
+            <translation>El espejo tenía %1 en su cara, %2; al menos %3.</translation>
+        </message>
+        <message>
+            <source>The plate was %1 on its face, %2; at most %3.</source>
+            <translation>El espejo tenía %1 en su cara, %2; como máximo %3.</translation>
+        </message>
+        <message>
+            <source>The plate was just switched on and the shop is cold. Let the plate come to its heat and settle, then measure it on its face.</source>
+            <translation>El espejo se acaba de encender y el taller está frío. Dejar que el espejo se caliente y se asiente, y después medirlo en su cara.</translation>
         </message>
         <message>
             <source>The plate's face reads %1 °C at the %2.</source>
@@ -3714,6 +5310,14 @@
             <translation>El programa acabó a media soldadura: no quedó nada que ver.</translation>
         </message>
         <message>
+            <source>The reading fell to %1 and was not topped up; at least %2.</source>
+            <translation>La lectura bajó a %1 y no se repuso; al menos %2.</translation>
+        </message>
+        <message>
+            <source>The reading went up to %1, past its mark at %2.</source>
+            <translation>La lectura subió a %1, más allá de su marca en %2.</translation>
+        </message>
+        <message>
             <source>The record is on the printer: %1</source>
             <translation>Informe en la impresora: %1</translation>
         </message>
@@ -3724,6 +5328,10 @@
         <message>
             <source>The report is saved: %1</source>
             <translation>Informe guardado: %1</translation>
+        </message>
+        <message>
+            <source>The required factor is from memory of DVS 2203-1, short term.</source>
+            <translation>El factor exigido es de memoria de DVS 2203-1, a corto plazo.</translation>
         </message>
         <message>
             <source>The rest is in Set-up and under "Who is it?": touch the clock.</source>
@@ -3752,6 +5360,14 @@
         <message>
             <source>The sheets are soft %1 deep after soak, and their skin is at %2 when the faces meet after the longest changeover; it is soft above %3.</source>
             <translation>Tras calentar, las placas están blandas %1 de hondo y su piel está a %2 al juntarse las caras tras el cambio más largo; es blanda por encima de %3.</translation>
+        </message>
+        <message>
+            <source>The sheets close up as melt flows and shrinks, and the spring loses its rate times that. On a soft spring and a long seam that is a few per cent, which the verdict sees and a bend test does not; on stiff springs, a short seam or a lock that slips it leaves hollow places and a sunk bead.</source>
+            <translation>Las placas se cierran al fluir y contraerse el fundido, y el muelle pierde su rigidez por ese recorrido. Con muelle blando y junta larga es un pequeño porcentaje, que el dictamen ve y un ensayo de doblado no; con muelles rígidos, junta corta o un bloqueo que resbala deja huecos y un cordón hundido.</translation>
+        </message>
+        <message>
+            <source>The sheets of joint %1. Each leads to its joints.</source>
+            <translation>Las placas de la unión %1. Cada una lleva a sus uniones.</translation>
         </message>
         <message>
             <source>The sheets' grades differ: ask first.</source>
@@ -3830,12 +5446,28 @@
             <translation>Sus rigideces se suman.</translation>
         </message>
         <message>
+            <source>Then: %1 °, %2</source>
+            <translation>Entonces: %1 °, %2</translation>
+        </message>
+        <message>
+            <source>Then: welded %1, parent %2</source>
+            <translation>Entonces: soldadas %1, base %2</translation>
+        </message>
+        <message>
             <source>There is no bench yet, so no weld card.</source>
             <translation>Aún no hay banco, así que no hay ficha.</translation>
         </message>
         <message>
             <source>There is no folder "%1".</source>
             <translation>No existe la carpeta «%1».</translation>
+        </message>
+        <message>
+            <source>There is no job yet. Read a table, or type a seam.</source>
+            <translation>Aún no hay trabajo. Lea una tabla o escriba una junta.</translation>
+        </message>
+        <message>
+            <source>There is no joint %1 in this log.</source>
+            <translation>No hay unión %1 en este registro.</translation>
         </message>
         <message>
             <source>There is no photo on this tablet yet.</source>
@@ -3846,8 +5478,16 @@
             <translation>No hay ninguna unión así en este registro.</translation>
         </message>
         <message>
+            <source>There is none at all.</source>
+            <translation>No hay ninguna.</translation>
+        </message>
+        <message>
             <source>These days are not sealed.</source>
             <translation>Estos días no están sellados.</translation>
+        </message>
+        <message>
+            <source>Thick sheet: patience</source>
+            <translation>Placa gruesa: paciencia</translation>
         </message>
         <message>
             <source>Thickest sheet</source>
@@ -3874,8 +5514,20 @@
             <translation>Esto ya es práctica: personas y ajustes son del taller.</translation>
         </message>
         <message>
+            <source>This lock slips. Without topping up the pressure is gone while the middle of the joint is still molten. Tell the foreman: the bench wants repair. On a sound lock this spring loses no more than a few per cent by itself, as it is soft and follows the sheets; the verdict still asks for the reading.</source>
+            <translation>Este bloqueo resbala. Sin reponer, la presión se pierde con el centro de la unión aún fundido. Avisar al encargado: el banco pide reparación. Con un bloqueo sano este muelle solo pierde un pequeño porcentaje, pues es blando y sigue a las placas; el dictamen pide la lectura de todos modos.</translation>
+        </message>
+        <message>
             <source>This machine can't be kept awake from here: see its own settings.</source>
             <translation>Esta máquina no se puede mantener despierta desde aquí: ver sus ajustes.</translation>
+        </message>
+        <message>
+            <source>This plate was 15 K colder than its display. The bead came slowly and the melt was thin: the first sign is the probe, the second an alignment that takes too long.</source>
+            <translation>Este espejo estaba 15 K más frío que su indicador. El cordón llegó despacio y el fundido era fino: la primera señal es la sonda, la segunda una igualación demasiado larga.</translation>
+        </message>
+        <message>
+            <source>This plate was 35 K too hot. Melt that hangs in strings on the plate has been harmed, however fine the bead looks. Set the plate lower and let it settle.</source>
+            <translation>Este espejo estaba 35 K demasiado caliente. El fundido que cuelga en hilos del espejo está dañado, por bueno que parezca el cordón. Ajustarlo más bajo y dejar que se asiente.</translation>
         </message>
         <message>
             <source>This scale can't show the tolerance. Fetch the foreman.</source>
@@ -3886,8 +5538,20 @@
             <translation>Esta escala apenas muestra la tolerancia.</translation>
         </message>
         <message>
+            <source>This scale stood 3 mm too high, so every force was too small by nearly 190 N. It is set right before the weld, never reckoned in the head.</source>
+            <translation>Esta escala estaba 3 mm demasiado alta; cada fuerza era casi 190 N menor. Se corrige antes de soldar, nunca se calcula de cabeza.</translation>
+        </message>
+        <message>
+            <source>This sheet leaned: its lower side stood 1.2 mm back. Where edges stand apart the bead comes late or not at all, and pressing harder only takes melt from where they touch. Half a millimetre is enough. Clamps, then Shim, sets it right; who leaves it must wait for the lower bead, too.</source>
+            <translation>Esta placa estaba inclinada: su lado inferior quedaba 1,2 mm atrás. Donde los cantos se separan el cordón llega tarde o nunca, y apretar más solo quita fundido donde tocan. Basta medio milímetro. Mordazas y después Calzar lo arregla; quien lo deja debe esperar también al cordón inferior.</translation>
+        </message>
+        <message>
             <source>Three</source>
             <translation>Tres</translation>
+        </message>
+        <message>
+            <source>Three in a row</source>
+            <translation>Tres seguidas</translation>
         </message>
         <message>
             <source>Tick all</source>
@@ -3896,6 +5560,14 @@
         <message>
             <source>Tick none</source>
             <translation>Quitar marcas</translation>
+        </message>
+        <message>
+            <source>Tick one bench at least.</source>
+            <translation>Marque al menos un banco.</translation>
+        </message>
+        <message>
+            <source>Tick one person at least.</source>
+            <translation>Marque al menos una persona.</translation>
         </message>
         <message>
             <source>Tick values</source>
@@ -3918,6 +5590,10 @@
             <translation>Tiempos, cordón: %1</translation>
         </message>
         <message>
+            <source>To the form</source>
+            <translation>Al formulario</translation>
+        </message>
+        <message>
             <source>To the list</source>
             <translation>A la lista</translation>
         </message>
@@ -3928,6 +5604,10 @@
         <message>
             <source>To the tables</source>
             <translation>A las tablas</translation>
+        </message>
+        <message>
+            <source>Too hot is not better</source>
+            <translation>Demasiado caliente no es mejor</translation>
         </message>
         <message>
             <source>Too many wrong PINs.</source>
@@ -3944,6 +5624,10 @@
         <message>
             <source>Trainee: nobody was named</source>
             <translation>Aprendiz: sin nombre</translation>
+        </message>
+        <message>
+            <source>Travel of the ram [mm]</source>
+            <translation>Recorrido del punzón [mm]</translation>
         </message>
         <message>
             <source>Trial joint %1 is cut out.</source>
@@ -3968,6 +5652,10 @@
         <message>
             <source>Trial joint %1 was not accepted.</source>
             <translation>Unión de prueba %1 no aceptada.</translation>
+        </message>
+        <message>
+            <source>Trial joints are not in the plan.</source>
+            <translation>Las uniones de prueba no están en el plan.</translation>
         </message>
         <message>
             <source>Trouble</source>
@@ -4002,6 +5690,14 @@
             <translation>Dos minutos sin pulsar: el panel se ha cerrado.</translation>
         </message>
         <message>
+            <source>Two springs, a scale that begins at 2, and clamps that must not be opened under force: here the spring is let off first. Learn your own machine's order from its instructions.</source>
+            <translation>Dos muelles, una escala que empieza en 2 y mordazas que no deben abrirse con fuerza: aquí primero se suelta el muelle. El orden de la propia máquina está en sus instrucciones.</translation>
+        </message>
+        <message>
+            <source>Type a seam</source>
+            <translation>Escribir una</translation>
+        </message>
+        <message>
             <source>Type a word or two first: the record keeps them.</source>
             <translation>Teclear antes una o dos palabras: quedan en el registro.</translation>
         </message>
@@ -4016,6 +5712,18 @@
         <message>
             <source>Type readings and forces</source>
             <translation>Teclear lecturas y fuerzas</translation>
+        </message>
+        <message>
+            <source>Type something to look for first.</source>
+            <translation>Escriba primero qué buscar.</translation>
+        </message>
+        <message>
+            <source>Type the number, then look.</source>
+            <translation>Escriba el número y busque.</translation>
+        </message>
+        <message>
+            <source>Type the whole batch as it stands on the sheet, then look.</source>
+            <translation>Escriba el lote entero, como está en la placa, y busque.</translation>
         </message>
         <message>
             <source>Types</source>
@@ -4070,6 +5778,10 @@
             <translation>Vigilar</translation>
         </message>
         <message>
+            <source>Weld 10 mm PE-HD by the card, with nothing wrong at the bench. The plate burns and the spring is loaded: at a real machine its own instructions come first.</source>
+            <translation>Soldar PE-HD de 10 mm según la ficha, sin nada mal en el banco. El espejo quema y el muelle está cargado: en una máquina real mandan sus propias instrucciones.</translation>
+        </message>
+        <message>
             <source>Weld again</source>
             <translation>Resoldar</translation>
         </message>
@@ -4082,12 +5794,28 @@
             <translation>Ficha, banco %1</translation>
         </message>
         <message>
+            <source>Welded coupon %1</source>
+            <translation>Probeta soldada %1</translation>
+        </message>
+        <message>
+            <source>Welded coupons</source>
+            <translation>Probetas soldadas</translation>
+        </message>
+        <message>
+            <source>Welded: %1</source>
+            <translation>Soldadas: %1</translation>
+        </message>
+        <message>
             <source>Welder</source>
             <translation>Soldador</translation>
         </message>
         <message>
             <source>Welders</source>
             <translation>Soldadores</translation>
+        </message>
+        <message>
+            <source>Welding factor %1</source>
+            <translation>Factor de soldadura %1</translation>
         </message>
         <message>
             <source>Welds again</source>
@@ -4122,12 +5850,20 @@
             <translation>¿Qué es %1 aquí?</translation>
         </message>
         <message>
+            <source>What is alike three times is a hand that has learned it. Compare the reaction times and the beads of the three.</source>
+            <translation>Lo que sale igual tres veces lo ha aprendido la mano. Comparar los tiempos de reacción y los cordones de las tres.</translation>
+        </message>
+        <message>
             <source>What is done first when cooling is over?</source>
             <translation>¿Qué se hace primero una vez enfriada?</translation>
         </message>
         <message>
             <source>What is done then? (step %1)</source>
             <translation>¿Qué se hace después? (paso %1)</translation>
+        </message>
+        <message>
+            <source>What is due</source>
+            <translation>Lo que vence</translation>
         </message>
         <message>
             <source>What is printed on the scale?</source>
@@ -4142,12 +5878,28 @@
             <translation>¿Qué va mal aquí?</translation>
         </message>
         <message>
+            <source>What is wrong stands at its field.</source>
+            <translation>Lo que está mal aparece en su campo.</translation>
+        </message>
+        <message>
+            <source>What it comes to</source>
+            <translation>El resultado</translation>
+        </message>
+        <message>
             <source>What it is</source>
             <translation>Qué es</translation>
         </message>
         <message>
             <source>What it is made for</source>
             <translation>Para qué se ha hecho</translation>
+        </message>
+        <message>
+            <source>What sticks to the plate goes into the joint and parts it later.</source>
+            <translation>Lo que se pega al espejo entra en la unión y la separa más tarde.</translation>
+        </message>
+        <message>
+            <source>What sticks to the plate is pressed into both faces and stays there. The bead shows nothing of it; the bend test breaks flat.</source>
+            <translation>Lo que se pega al espejo se prensa en las dos caras y se queda allí. El cordón no muestra nada; el ensayo de doblado rompe plano.</translation>
         </message>
         <message>
             <source>What stood there stays in the record, struck.</source>
@@ -4166,6 +5918,10 @@
             <translation>Lo hallado por el dictamen</translation>
         </message>
         <message>
+            <source>What was entered before stays in the record, with the reason.</source>
+            <translation>Lo anotado antes queda en el registro, con el motivo.</translation>
+        </message>
+        <message>
             <source>What was left for later is done here.</source>
             <translation>Lo aplazado se hace aquí.</translation>
         </message>
@@ -4176,6 +5932,10 @@
         <message>
             <source>What was said, what was decided</source>
             <translation>Qué se dijo, qué se decidió</translation>
+        </message>
+        <message>
+            <source>What was tested?</source>
+            <translation>¿Qué se ensayó?</translation>
         </message>
         <message>
             <source>What was welded</source>
@@ -4222,6 +5982,10 @@
             <translation>Donde está el banco.</translation>
         </message>
         <message>
+            <source>Where the edges stand apart the bead comes late or not at all, while the other end gives up its melt.</source>
+            <translation>Donde los cantos se separan el cordón llega tarde o nunca, mientras el otro extremo pierde su fundido.</translation>
+        </message>
+        <message>
             <source>Where the numbers come from</source>
             <translation>De dónde salen los números</translation>
         </message>
@@ -4232,6 +5996,10 @@
         <message>
             <source>Which attested values hold no more?</source>
             <translation>¿Qué valores cotejados ya no valen?</translation>
+        </message>
+        <message>
+            <source>Which benches are planned with?</source>
+            <translation>¿Con qué bancos se planifica?</translation>
         </message>
         <message>
             <source>Which certificate has %1?</source>
@@ -4248,6 +6016,14 @@
         <message>
             <source>Which foreman?</source>
             <translation>¿Qué encargado?</translation>
+        </message>
+        <message>
+            <source>Which job are the seams of?</source>
+            <translation>¿De qué trabajo son las juntas?</translation>
+        </message>
+        <message>
+            <source>Which joints hold a batch of sheet?</source>
+            <translation>¿Qué uniones tienen un lote de placa?</translation>
         </message>
         <message>
             <source>Which lesson?</source>
@@ -4274,8 +6050,16 @@
             <translation>¿Qué procedimiento?</translation>
         </message>
         <message>
+            <source>Which sheets are in a joint?</source>
+            <translation>¿Qué placas hay en una unión?</translation>
+        </message>
+        <message>
             <source>Which sheets, and how long is the seam?</source>
             <translation>¿Qué placas y qué largo de junta?</translation>
+        </message>
+        <message>
+            <source>Which table of seams?</source>
+            <translation>¿Qué tabla de juntas?</translation>
         </message>
         <message>
             <source>Which table of these joints?</source>
@@ -4294,6 +6078,10 @@
             <translation>Mientras una unión se enfría deciden su reloj y su escala. Mirar esto después.</translation>
         </message>
         <message>
+            <source>While the plane is soft the force must stay: let back, the melt tears or shrinks into hollow places.</source>
+            <translation>Mientras el plano está blando la fuerza debe seguir: si se afloja, el fundido se rasga o se contrae en huecos.</translation>
+        </message>
+        <message>
             <source>Who forgot it gets another at the foreman's desk.</source>
             <translation>Quien lo olvidó recibe otro en el panel del encargado.</translation>
         </message>
@@ -4310,8 +6098,20 @@
             <translation>¿Quién es el primer encargado?</translation>
         </message>
         <message>
+            <source>Who welds</source>
+            <translation>Quién suelda</translation>
+        </message>
+        <message>
             <source>Who welds here?</source>
             <translation>¿Quién suelda aquí?</translation>
+        </message>
+        <message>
+            <source>Who welds today?</source>
+            <translation>¿Quién suelda hoy?</translation>
+        </message>
+        <message>
+            <source>Whoever took the call came back too late or just in time by luck. A weld is not left between alignment and the lock; the phone can be answered in cooling.</source>
+            <translation>Quien atendió volvió tarde, o a tiempo por suerte. Una soldadura no se deja entre la igualación y el bloqueo; el teléfono se atiende al enfriar.</translation>
         </message>
         <message>
             <source>Whose PIN changes?</source>
@@ -4324,6 +6124,10 @@
         <message>
             <source>Why do they hold no more?</source>
             <translation>¿Por qué ya no valen?</translation>
+        </message>
+        <message>
+            <source>Why is it put right?</source>
+            <translation>¿Por qué se corrige?</translation>
         </message>
         <message>
             <source>Width</source>
@@ -4382,6 +6186,10 @@
             <translation>Texto: %1 %</translation>
         </message>
         <message>
+            <source>Work it out</source>
+            <translation>Calcular</translation>
+        </message>
+        <message>
             <source>Worked out: the bench once more, and the joint of a steady hand.</source>
             <translation>Calculado: el banco otra vez y la unión de una mano firme.</translation>
         </message>
@@ -4392,6 +6200,10 @@
         <message>
             <source>Wrong sheet or setting</source>
             <translation>Placa o ajuste erróneo</translation>
+        </message>
+        <message>
+            <source>Yes</source>
+            <translation>Sí</translation>
         </message>
         <message>
             <source>You are on the phone.</source>
@@ -4430,8 +6242,40 @@
             <translation>[n]: el evento de esa unión en el registro; lo que no lleva corchetes está en [1]</translation>
         </message>
         <message>
+            <source>a %1 strength of %2 MPa; allowed: %3 to %4 MPa</source>
+            <translation>una resistencia (%1) de %2 MPa; permitido: %3 a %4 MPa</translation>
+        </message>
+        <message>
+            <source>a CSV file</source>
+            <translation>un archivo CSV</translation>
+        </message>
+        <message>
+            <source>a PIN has %1 to %2 digits; this one has %3</source>
+            <translation>un PIN tiene %1 a %2 cifras; este tiene %3</translation>
+        </message>
+        <message>
+            <source>a PIN has 1 to %1 digits and nothing else; this one has %2 characters</source>
+            <translation>un PIN tiene 1 a %1 cifras y nada más; este tiene %2 signos</translation>
+        </message>
+        <message>
+            <source>a PIN has 1 to %1 digits and nothing else; this one has %2 digits</source>
+            <translation>un PIN tiene 1 a %1 cifras y nada más; este tiene %2 cifras</translation>
+        </message>
+        <message>
             <source>a bench that harms nobody</source>
             <translation>un banco que no daña a nadie</translation>
+        </message>
+        <message>
+            <source>a bend angle is outside 0 to 180°</source>
+            <translation>un ángulo de doblado está fuera de 0 a 180°</translation>
+        </message>
+        <message>
+            <source>a bend coupon cracked or not: 1 or 0</source>
+            <translation>una probeta de doblado se agrietó o no: 1 o 0</translation>
+        </message>
+        <message>
+            <source>a bend test has no strengths; allowed: angles or displacements of the ram</source>
+            <translation>un ensayo de doblado no tiene resistencias; permitido: ángulos o recorridos del punzón</translation>
         </message>
         <message>
             <source>a check was left out</source>
@@ -4442,24 +6286,104 @@
             <translation>copia, solo lectura</translation>
         </message>
         <message>
+            <source>a damaged line of the spill file</source>
+            <translation>una línea dañada del archivo de reserva</translation>
+        </message>
+        <message>
+            <source>a displacement of the ram is outside 0 to 500 mm</source>
+            <translation>un recorrido del punzón está fuera de 0 a 500 mm</translation>
+        </message>
+        <message>
+            <source>a document does not have its SHA-256</source>
+            <translation>un documento no tiene su SHA-256</translation>
+        </message>
+        <message>
+            <source>a fact of a seam can't be read</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>a fact of kind "%1" can't have the subject "%2"</source>
+            <translation>un dato de tipo «%1» no puede ser de «%2»</translation>
+        </message>
+        <message>
             <source>a fault in the bead</source>
             <translation>un defecto en el cordón</translation>
+        </message>
+        <message>
+            <source>a fifth bench, "%1"; allowed: 4</source>
+            <translation>un quinto banco, «%1»; permitido: 4</translation>
         </message>
         <message>
             <source>a foot lever</source>
             <translation>palanca de pie</translation>
         </message>
         <message>
+            <source>a foreman needs a PIN, which locks the key of the seal</source>
+            <translation>un encargado necesita un PIN, que protege la clave del sello</translation>
+        </message>
+        <message>
+            <source>a foreman's PIN has %1 to %2 digits; this one has %3</source>
+            <translation>el PIN de un encargado tiene %1 a %2 cifras; este tiene %3</translation>
+        </message>
+        <message>
+            <source>a foreman's override needs his PIN</source>
+            <translation>si un encargado lo omite, hace falta su PIN</translation>
+        </message>
+        <message>
+            <source>a gap of %1 mm at the %2 leaves no room for this sheet's edge</source>
+            <translation>un hueco de %1 mm (%2) no deja sitio al canto de esta placa</translation>
+        </message>
+        <message>
             <source>a handwheel</source>
             <translation>volante</translation>
+        </message>
+        <message>
+            <source>a joint of another log</source>
+            <translation>una unión de otro registro</translation>
+        </message>
+        <message>
+            <source>a length is outside 0 to 100000</source>
+            <translation type="unfinished" />
         </message>
         <message>
             <source>a line a joint</source>
             <translation>una fila por unión</translation>
         </message>
         <message>
+            <source>a line ends with CR alone</source>
+            <translation>una línea acaba solo con CR</translation>
+        </message>
+        <message>
+            <source>a new series has no reason; allowed: one only where an earlier series is put right</source>
+            <translation>una serie nueva no lleva motivo; permitido: solo al corregir una serie anterior</translation>
+        </message>
+        <message>
+            <source>a page of 0 lines; at least 1</source>
+            <translation>una página de 0 líneas; al menos 1</translation>
+        </message>
+        <message>
             <source>a person's, whatever the verdict says</source>
             <translation>de una persona, diga lo que diga el dictamen</translation>
+        </message>
+        <message>
+            <source>a point is not a finite number</source>
+            <translation>un punto no es un número finito</translation>
+        </message>
+        <message>
+            <source>a power cut of %1 s can't be confirmed: allowed are 0 to 43200 s</source>
+            <translation>un corte de luz de %1 s no se puede confirmar: permitidos 0 a 43200 s</translation>
+        </message>
+        <message>
+            <source>a procedure trial</source>
+            <translation>una prueba de procedimiento</translation>
+        </message>
+        <message>
+            <source>a quote is opened and never closed</source>
+            <translation>unas comillas se abren y no se cierran</translation>
+        </message>
+        <message>
+            <source>a quote stands inside a cell that does not begin with one</source>
+            <translation>hay comillas dentro de una celda que no empieza con ellas</translation>
         </message>
         <message>
             <source>a rate and its uncertainty; due on %1</source>
@@ -4470,12 +6394,24 @@
             <translation>falta una lectura al enfriar</translation>
         </message>
         <message>
+            <source>a reason for "%1" can't be empty</source>
+            <translation>un motivo para «%1» no puede estar vacío</translation>
+        </message>
+        <message>
             <source>a remark</source>
             <translation>observación</translation>
         </message>
         <message>
+            <source>a sheet is of %1, the procedure is for %2: only the same plastic is welded</source>
+            <translation>una placa es de %1, el procedimiento es para %2: solo se suelda el mismo plástico</translation>
+        </message>
+        <message>
             <source>a sheet slipped</source>
             <translation>se movió una placa</translation>
+        </message>
+        <message>
+            <source>a signing key's seed has %1 bytes, expected %2</source>
+            <translation>el origen de una clave tiene %1 bytes, se esperan %2</translation>
         </message>
         <message>
             <source>a step was set earlier</source>
@@ -4486,6 +6422,14 @@
             <translation>un paso se deshizo</translation>
         </message>
         <message>
+            <source>a tensile test has no bends; allowed: strengths</source>
+            <translation>un ensayo de tracción no tiene doblados; permitido: resistencias</translation>
+        </message>
+        <message>
+            <source>a tenth of the thickness, as DVS 2207-1</source>
+            <translation>un décimo del espesor, como DVS 2207-1</translation>
+        </message>
+        <message>
             <source>a test piece broke</source>
             <translation>una probeta rompió</translation>
         </message>
@@ -4494,16 +6438,52 @@
             <translation>una probeta aguantó</translation>
         </message>
         <message>
+            <source>a text of %1 bytes; allowed: up to %2</source>
+            <translation>un texto de %1 bytes; permitido: hasta %2</translation>
+        </message>
+        <message>
+            <source>a thickness of %1 mm; allowed: 0.1 to 1000 mm</source>
+            <translation>un espesor de %1 mm; permitido: 0,1 a 1000 mm</translation>
+        </message>
+        <message>
             <source>a touch on the name</source>
             <translation>tocar el nombre</translation>
+        </message>
+        <message>
+            <source>a value is corrected only after the weld is over</source>
+            <translation>un valor solo se corrige cuando la soldadura ha terminado</translation>
+        </message>
+        <message>
+            <source>a weld of type %1 can't be opened in a log of %2</source>
+            <translation>una soldadura de tipo «%1» no se puede abrir en un registro «%2»</translation>
+        </message>
+        <message>
+            <source>a weld starts with n 1</source>
+            <translation>una soldadura empieza con n 1</translation>
+        </message>
+        <message>
+            <source>a weld starts with weld_opened</source>
+            <translation>una soldadura empieza con weld_opened</translation>
+        </message>
+        <message>
+            <source>a weld without events</source>
+            <translation>una soldadura sin sucesos</translation>
         </message>
         <message>
             <source>a wrong tap</source>
             <translation>toque erróneo</translation>
         </message>
         <message>
+            <source>a zero byte; expected JSON text</source>
+            <translation>un byte cero; se espera texto JSON</translation>
+        </message>
+        <message>
             <source>about %1</source>
             <translation>unos %1</translation>
+        </message>
+        <message>
+            <source>above %1, to %2 %3</source>
+            <translation>más de %1, hasta %2 %3</translation>
         </message>
         <message>
             <source>above 0</source>
@@ -4522,12 +6502,28 @@
             <translation>aceptada</translation>
         </message>
         <message>
+            <source>act %1 of the take is at %2 ms, behind its end at %3 ms</source>
+            <translation>la acción %1 de la toma está a los %2 ms, tras su final a los %3 ms</translation>
+        </message>
+        <message>
+            <source>act %1 of the take, at %2 ms, can't be done at this bench: %3</source>
+            <translation>la acción %1 de la toma, a los %2 ms, no se puede hacer en este banco: %3</translation>
+        </message>
+        <message>
             <source>act now</source>
             <translation>actuar ya</translation>
         </message>
         <message>
+            <source>after %1 wrong PINs in a row: wait %2</source>
+            <translation>tras %1 PIN erróneos seguidos: esperar %2</translation>
+        </message>
+        <message>
             <source>after 10 min</source>
             <translation>tras 10 min</translation>
+        </message>
+        <message>
+            <source>again: joint %1 is to be repaired</source>
+            <translation>otra vez: la unión %1 se ha de reparar</translation>
         </message>
         <message>
             <source>again: joint %1 was cut out</source>
@@ -4578,6 +6574,10 @@
             <translation>inicio de igualar</translation>
         </message>
         <message>
+            <source>alignment can't start: %1 checks are open, the first is %2</source>
+            <translation>la igualación no puede empezar: %1 controles abiertos, el primero es %2</translation>
+        </message>
+        <message>
             <source>alignment force</source>
             <translation>fuerza al igualar</translation>
         </message>
@@ -4592,6 +6592,10 @@
         <message>
             <source>alignment reading</source>
             <translation>lectura al igualar</translation>
+        </message>
+        <message>
+            <source>alignment started</source>
+            <translation>igualación empezada</translation>
         </message>
         <message>
             <source>alignment time</source>
@@ -4614,12 +6618,20 @@
             <translation>todas bien (%1)</translation>
         </message>
         <message>
+            <source>all along</source>
+            <translation>en todo el largo</translation>
+        </message>
+        <message>
             <source>all four</source>
             <translation>los cuatro</translation>
         </message>
         <message>
             <source>all joints again</source>
             <translation>otra vez todas</translation>
+        </message>
+        <message>
+            <source>all readings are the same; a line needs two or more</source>
+            <translation>todas las lecturas son iguales; una recta necesita dos o más</translation>
         </message>
         <message>
             <source>all springs, N for each mm of closing</source>
@@ -4638,8 +6650,20 @@
             <translation>permitido %1 a %2 °C</translation>
         </message>
         <message>
+            <source>allowed only in workshop conditions, with hardly any load on the joint at removal and storage, and from %1 mm of wall</source>
+            <translation>permitido solo en condiciones de taller, casi sin carga en la unión al sacarla y guardarla, y desde %1 mm de pared</translation>
+        </message>
+        <message>
             <source>allowed up to %1 %2</source>
             <translation>permitido hasta %1 %2</translation>
+        </message>
+        <message>
+            <source>allowed: a snapshot, a backup, or what log backup made</source>
+            <translation>permitido: una instantánea, un respaldo o lo que hizo log backup</translation>
+        </message>
+        <message>
+            <source>allowed: materials and a range, as in "PE-HD, PP 3-20 mm"</source>
+            <translation>permitido: materiales y un margen, como «PE-HD, PP 3-20 mm»</translation>
         </message>
         <message>
             <source>along the seam: %1</source>
@@ -4654,12 +6678,44 @@
             <translation>por la recta de la tabla</translation>
         </message>
         <message>
+            <source>ambient %1 is not a finite number; allowed %2 to %3 °C</source>
+            <translation>temperatura del taller %1 no es un número finito; permitido %2 a %3 °C</translation>
+        </message>
+        <message>
+            <source>ambient %1 is outside %2 to %3 °C</source>
+            <translation>temperatura del taller %1 está fuera de %2 a %3 °C</translation>
+        </message>
+        <message>
+            <source>ambient %1 is outside 5 to 45 °C</source>
+            <translation>temperatura del taller %1 está fuera de 5 a 45 °C</translation>
+        </message>
+        <message>
+            <source>ambient %1 °C is outside the classes for which %2 has cooling times</source>
+            <translation>temperatura del taller %1 °C está fuera de las clases con tiempo de enfriamiento en %2</translation>
+        </message>
+        <message>
+            <source>ambient %1 °C is outside the classes for which %2 has cooling times, from %3 °C</source>
+            <translation>temperatura del taller %1 °C está fuera de las clases con tiempo de enfriamiento en %2, desde %3 °C</translation>
+        </message>
+        <message>
+            <source>ambient %1 °C is outside the classes for which %2 has cooling times, up to %3 °C</source>
+            <translation>temperatura del taller %1 °C está fuera de las clases con tiempo de enfriamiento en %2, hasta %3 °C</translation>
+        </message>
+        <message>
             <source>an attestation</source>
             <translation>un cotejo</translation>
         </message>
         <message>
             <source>an empty form</source>
             <translation>formulario vacío</translation>
+        </message>
+        <message>
+            <source>an event body of %1, n %2 was handed over as %3, n %4</source>
+            <translation>un suceso de %1, n %2, se entregó como %3, n %4</translation>
+        </message>
+        <message>
+            <source>an unconfirmed bridge counts at least 0 ms, not %1</source>
+            <translation>un enlace sin confirmar cuenta al menos 0 ms, no %1</translation>
         </message>
         <message>
             <source>and %1 more, under Attest</source>
@@ -4674,8 +6730,40 @@
             <translation>y su informe</translation>
         </message>
         <message>
+            <source>angle, cracked or not</source>
+            <translation>ángulo, agrietada o no</translation>
+        </message>
+        <message>
+            <source>another log stands there now</source>
+            <translation>ahora hay allí otro registro</translation>
+        </message>
+        <message>
+            <source>another program holds it locked%1</source>
+            <translation>otro programa lo tiene bloqueado%1</translation>
+        </message>
+        <message>
+            <source>another program is making a backup there</source>
+            <translation>otro programa está haciendo allí un respaldo</translation>
+        </message>
+        <message>
+            <source>another program is writing this log; close that one first</source>
+            <translation>otro programa escribe en este registro; cerrar primero ese</translation>
+        </message>
+        <message>
             <source>another reason</source>
             <translation>otro motivo</translation>
+        </message>
+        <message>
+            <source>another weld is on that bench by now</source>
+            <translation>en ese banco ya hay otra soldadura</translation>
+        </message>
+        <message>
+            <source>any that can make it</source>
+            <translation>cualquiera que pueda</translation>
+        </message>
+        <message>
+            <source>as it was</source>
+            <translation>como estaba</translation>
         </message>
         <message>
             <source>as it was handed out</source>
@@ -4688,6 +6776,14 @@
         <message>
             <source>as set here</source>
             <translation>como aquí</translation>
+        </message>
+        <message>
+            <source>asks for "%1", and nothing of that is wrong in this lesson</source>
+            <translation>pregunta por «%1», y nada de eso está mal en esta lección</translation>
+        </message>
+        <message>
+            <source>at 1 min and, for more than 6 min of cooling, at a third of it: our judgement</source>
+            <translation>al minuto y, si enfría más de 6 min, a un tercio: juicio nuestro</translation>
         </message>
         <message>
             <source>at least</source>
@@ -4714,6 +6810,14 @@
             <translation>máximo %1 mm</translation>
         </message>
         <message>
+            <source>at place %1</source>
+            <translation>en el punto %1</translation>
+        </message>
+        <message>
+            <source>at places %1 and %2</source>
+            <translation>en los puntos %1 y %2</translation>
+        </message>
+        <message>
             <source>at the band's end</source>
             <translation>al final del tramo</translation>
         </message>
@@ -4724,6 +6828,10 @@
         <message>
             <source>attested by %1</source>
             <translation>cotejado por %1</translation>
+        </message>
+        <message>
+            <source>attested by %1, %2, against edition %3</source>
+            <translation>cotejado por %1, %2, con la edición %3</translation>
         </message>
         <message>
             <source>attested by the shop</source>
@@ -4826,6 +6934,10 @@
             <translation>cordón lento</translation>
         </message>
         <message>
+            <source>bead measured</source>
+            <translation>cordón medido</translation>
+        </message>
+        <message>
             <source>bead missing at one end</source>
             <translation>falta cordón en un extremo</translation>
         </message>
@@ -4882,6 +6994,14 @@
             <translation>en examen</translation>
         </message>
         <message>
+            <source>being made</source>
+            <translation>haciéndose</translation>
+        </message>
+        <message>
+            <source>being made: joint %1, %2</source>
+            <translation>haciéndose: unión %1, %2</translation>
+        </message>
+        <message>
             <source>being prepared</source>
             <translation>en preparación</translation>
         </message>
@@ -4898,8 +7018,24 @@
             <translation>banco %1</translation>
         </message>
         <message>
+            <source>bench %1 · %2 · %3 · %4 mm</source>
+            <translation>banco %1 · %2 · %3 · %4 mm</translation>
+        </message>
+        <message>
             <source>bench %1 · seams to %2 mm · sheets %3 to %4 mm</source>
             <translation>banco %1 · juntas hasta %2 mm · placas %3 a %4 mm</translation>
+        </message>
+        <message>
+            <source>bench document</source>
+            <translation>documento del banco</translation>
+        </message>
+        <message>
+            <source>bench of the log</source>
+            <translation>banco del registro</translation>
+        </message>
+        <message>
+            <source>bend test</source>
+            <translation>ensayo de doblado</translation>
         </message>
         <message>
             <source>bends</source>
@@ -4908,6 +7044,10 @@
         <message>
             <source>between a band's ends</source>
             <translation>entre extremos del tramo</translation>
+        </message>
+        <message>
+            <source>both sheets are clamped: now the wheel moves the tables</source>
+            <translation>las dos placas están sujetas: ahora el volante mueve las mesas</translation>
         </message>
         <message>
             <source>both sheets, both sides</source>
@@ -4942,12 +7082,20 @@
             <translation>aumento s</translation>
         </message>
         <message>
+            <source>build-up time</source>
+            <translation>tiempo de aumento</translation>
+        </message>
+        <message>
             <source>by</source>
             <translation>por</translation>
         </message>
         <message>
             <source>by PIN</source>
             <translation>con PIN</translation>
+        </message>
+        <message>
+            <source>by a foreman's PIN</source>
+            <translation>con PIN de un encargado</translation>
         </message>
         <message>
             <source>by a model of heat in the sheet, no measurement and no part of the verdict</source>
@@ -4974,10 +7122,6 @@
             <translation>con las reglas de hoy: %1</translation>
         </message>
         <message>
-            <source>by the upper end of the table's band</source>
-            <translation>por el extremo superior del tramo de la tabla</translation>
-        </message>
-        <message>
             <source>by the wall clock</source>
             <translation>según el reloj de pared</translation>
         </message>
@@ -4998,8 +7142,76 @@
             <translation>la calibración vence el %1</translation>
         </message>
         <message>
+            <source>calibration, certificates</source>
+            <translation>calibración, certificados</translation>
+        </message>
+        <message>
+            <source>can only be read, not written</source>
+            <translation>solo se puede leer, no escribir</translation>
+        </message>
+        <message>
+            <source>can only be read, not written%1</source>
+            <translation>solo se puede leer, no escribir%1</translation>
+        </message>
+        <message>
+            <source>can't be brought to disk</source>
+            <translation>no se puede llevar al disco</translation>
+        </message>
+        <message>
+            <source>can't be brought to disk (%1)</source>
+            <translation>no se puede llevar al disco (%1)</translation>
+        </message>
+        <message>
+            <source>can't be locked (%1)</source>
+            <translation>no se puede bloquear (%1)</translation>
+        </message>
+        <message>
+            <source>can't be made</source>
+            <translation>no se puede crear</translation>
+        </message>
+        <message>
+            <source>can't be made (%1)</source>
+            <translation>no se puede crear (%1)</translation>
+        </message>
+        <message>
+            <source>can't be made; %1</source>
+            <translation>no se puede crear; %1</translation>
+        </message>
+        <message>
+            <source>can't be moved to %1 (%2)</source>
+            <translation>no se puede mover a %1 (%2)</translation>
+        </message>
+        <message>
+            <source>can't be opened</source>
+            <translation>no se puede abrir</translation>
+        </message>
+        <message>
+            <source>can't be opened (%1)</source>
+            <translation>no se puede abrir (%1)</translation>
+        </message>
+        <message>
+            <source>can't be opened%1</source>
+            <translation>no se puede abrir%1</translation>
+        </message>
+        <message>
+            <source>can't be put in its place</source>
+            <translation>no se puede poner en su sitio</translation>
+        </message>
+        <message>
             <source>can't be read</source>
             <translation>ilegible</translation>
+        </message>
+        <message>
+            <source>can't be written</source>
+            <translation>no se puede escribir</translation>
+        </message>
+        <message>
+            <source>can't be written (%1)</source>
+            <translation>no se puede escribir (%1)</translation>
+        </message>
+        <message>
+            <source>card</source>
+            <translation>ficha</translation>
         </message>
         <message>
             <source>certificate expired</source>
@@ -5026,12 +7238,32 @@
             <translation>cambio s</translation>
         </message>
         <message>
+            <source>changeover time</source>
+            <translation>tiempo de cambio</translation>
+        </message>
+        <message>
             <source>changeover too late</source>
             <translation>cambio demasiado tarde</translation>
         </message>
         <message>
+            <source>check made</source>
+            <translation>control hecho</translation>
+        </message>
+        <message>
+            <source>check overridden</source>
+            <translation>control omitido</translation>
+        </message>
+        <message>
+            <source>checking a PIN needs %1 MB of memory, and that is not free</source>
+            <translation>comprobar un PIN necesita %1 MB de memoria, y no están libres</translation>
+        </message>
+        <message>
             <source>chosen</source>
             <translation>elegido</translation>
+        </message>
+        <message>
+            <source>clamp both sheets first; then one can be shimmed against the other</source>
+            <translation>sujetar primero las dos placas; después se puede calzar una contra otra</translation>
         </message>
         <message>
             <source>class %1: air from °C</source>
@@ -5050,6 +7282,10 @@
             <translation>cerrada: %1</translation>
         </message>
         <message>
+            <source>closing waits for a reason: %1 is out of limits</source>
+            <translation>antes de cerrar falta un motivo: %1 está fuera de límites</translation>
+        </message>
+        <message>
             <source>cold</source>
             <translation>frío</translation>
         </message>
@@ -5066,6 +7302,10 @@
             <translation>más frío</translation>
         </message>
         <message>
+            <source>comes from the calibration's points; leave it out</source>
+            <translation>sale de los puntos de calibración; no indicarlo</translation>
+        </message>
+        <message>
             <source>common practice, no source</source>
             <translation>práctica común, sin fuente</translation>
         </message>
@@ -5074,8 +7314,20 @@
             <translation>enfriar</translation>
         </message>
         <message>
+            <source>cooling along the table's straight line</source>
+            <translation>enfriar por la recta de la tabla</translation>
+        </message>
+        <message>
+            <source>cooling by the upper end of the table's band</source>
+            <translation>enfriar por el extremo superior del tramo de la tabla</translation>
+        </message>
+        <message>
             <source>cooling for each kelvin</source>
             <translation>enfriar por kelvin</translation>
+        </message>
+        <message>
+            <source>cooling is cut by half: full load only after the whole %1 min</source>
+            <translation>el enfriamiento se reduce a la mitad: carga plena solo tras los %1 min enteros</translation>
         </message>
         <message>
             <source>cooling is over</source>
@@ -5090,12 +7342,28 @@
             <translation>ya enfriado</translation>
         </message>
         <message>
+            <source>cooling rule band-end is not offered by %1, whose cooling has no bands; allowed line</source>
+            <translation>enfriar según el final de la banda (band-end) no existe en %1, que no tiene bandas; permitido: line</translation>
+        </message>
+        <message>
+            <source>cooling time</source>
+            <translation>tiempo de enfriamiento</translation>
+        </message>
+        <message>
             <source>cooling, by the shop's temperature</source>
             <translation>enfriar, según temperatura del taller</translation>
         </message>
         <message>
             <source>cooling: %1 left</source>
             <translation>enfriar: aún %1</translation>
+        </message>
+        <message>
+            <source>cools</source>
+            <translation>enfría</translation>
+        </message>
+        <message>
+            <source>correcting a value needs a foreman's PIN</source>
+            <translation>corregir un valor necesita el PIN de un encargado</translation>
         </message>
         <message>
             <source>could not be done: %1</source>
@@ -5110,8 +7378,21 @@
             <translation>cuenta atrás</translation>
         </message>
         <message>
+            <source>coupons, welding factor</source>
+            <translation>probetas, factor</translation>
+        </message>
+        <message>
+            <source>cracked or broke</source>
+            <translation>agrietada o rota</translation>
+        </message>
+        <message>
             <source>cut out</source>
             <translation>cortar</translation>
+        </message>
+        <message>
+            <source>d MMM</source>
+            <extracomment>Qt's pattern of a date without its year; "'de'" stands for a word</extracomment>
+            <translation>d MMM</translation>
         </message>
         <message>
             <source>damaged: %1</source>
@@ -5130,6 +7411,19 @@
             <translation>día</translation>
         </message>
         <message>
+            <source>ddd d MMMM</source>
+            <extracomment>Qt's pattern of a date without its year; "'de'" stands for a word</extracomment>
+            <translation>ddd d 'de' MMMM</translation>
+        </message>
+        <message>
+            <source>decided</source>
+            <translation>decidido</translation>
+        </message>
+        <message>
+            <source>deciding on a joint needs a foreman's PIN</source>
+            <translation>decidir sobre una unión necesita el PIN de un encargado</translation>
+        </message>
+        <message>
             <source>decimal sign %1</source>
             <translation>signo decimal %1</translation>
         </message>
@@ -5144,6 +7438,22 @@
         <message>
             <source>dirt in it</source>
             <translation>suciedad</translation>
+        </message>
+        <message>
+            <source>does not begin where the class before it ends</source>
+            <translation>no empieza donde acaba la clase anterior</translation>
+        </message>
+        <message>
+            <source>does not cover the same thicknesses as the table</source>
+            <translation>no cubre los mismos espesores que la tabla</translation>
+        </message>
+        <message>
+            <source>does not end with "%1"</source>
+            <translation>no termina con «%1»</translation>
+        </message>
+        <message>
+            <source>does something drift?</source>
+            <translation>¿algo se desvía?</translation>
         </message>
         <message>
             <source>done</source>
@@ -5163,12 +7473,32 @@
             <translation>arrastre</translation>
         </message>
         <message>
+            <source>drag %1 N is outside 0 to %2 N</source>
+            <translation>arrastre %1 N está fuera de 0 a %2 N</translation>
+        </message>
+        <message>
+            <source>drag %1 is not a number; allowed 0 to %2 N</source>
+            <translation>arrastre %1 no es un número; permitido 0 a %2 N</translation>
+        </message>
+        <message>
             <source>drag as read</source>
             <translation>arrastre leído</translation>
         </message>
         <message>
+            <source>drag measured</source>
+            <translation>arrastre medido</translation>
+        </message>
+        <message>
             <source>drag read with the sheet clamped</source>
             <translation>arrastre leído con la placa sujeta</translation>
+        </message>
+        <message>
+            <source>drag reading %1 is below the scale's zero of %2</source>
+            <translation>la lectura de arrastre %1 está por debajo del cero de la escala, %2</translation>
+        </message>
+        <message>
+            <source>drag was not measured; it is taken as 0 N</source>
+            <translation>arrastre sin medir; se toma 0 N</translation>
         </message>
         <message>
             <source>draught</source>
@@ -5177,6 +7507,10 @@
         <message>
             <source>drawing</source>
             <translation>dibujo</translation>
+        </message>
+        <message>
+            <source>drift of the reading</source>
+            <translation>deriva de la lectura</translation>
         </message>
         <message>
             <source>due in %1</source>
@@ -5191,8 +7525,16 @@
             <translation>p. ej. otro espejo</translation>
         </message>
         <message>
+            <source>each coupon in N/mm²</source>
+            <translation>cada probeta en N/mm²</translation>
+        </message>
+        <message>
             <source>each sheet lost</source>
             <translation>pérdida por placa</translation>
+        </message>
+        <message>
+            <source>earliest possible %1</source>
+            <translation>lo más temprano %1</translation>
         </message>
         <message>
             <source>edges</source>
@@ -5235,6 +7577,10 @@
             <translation>evento %1</translation>
         </message>
         <message>
+            <source>event %1 is another in chain %2 than in chain %3</source>
+            <translation>el suceso %1 es distinto en la cadena %2 y en la %3</translation>
+        </message>
+        <message>
             <source>event %1 taken back</source>
             <translation>evento %1 deshecho</translation>
         </message>
@@ -5247,6 +7593,10 @@
             <translation>evento %1, %2: era %3, es %4 (%5)</translation>
         </message>
         <message>
+            <source>expected a JSON object</source>
+            <translation>se espera un objeto JSON</translation>
+        </message>
+        <message>
             <source>face %1</source>
             <translation>cara %1</translation>
         </message>
@@ -5257,6 +7607,10 @@
         <message>
             <source>faces in line</source>
             <translation>caras alineadas</translation>
+        </message>
+        <message>
+            <source>faces met</source>
+            <translation>caras juntas</translation>
         </message>
         <message>
             <source>faces out of line</source>
@@ -5367,12 +7721,20 @@
             <translation>desde %1</translation>
         </message>
         <message>
+            <source>from %1 mm</source>
+            <translation>desde %1 mm</translation>
+        </message>
+        <message>
             <source>from %1 °C</source>
             <translation>desde %1 °C</translation>
         </message>
         <message>
             <source>from a file</source>
             <translation>de un archivo</translation>
+        </message>
+        <message>
+            <source>from joint to joint: limit %1</source>
+            <translation>de unión a unión: límite %1</translation>
         </message>
         <message>
             <source>from memory: not attested</source>
@@ -5387,8 +7749,16 @@
             <translation>del trabajo</translation>
         </message>
         <message>
+            <source>from the torn end of the write-ahead log; its hash is not that of its body</source>
+            <translation>del final roto del diario; su huella no es la de su contenido</translation>
+        </message>
+        <message>
             <source>from when it shows its heat</source>
             <translation>desde que marca su temperatura</translation>
+        </message>
+        <message>
+            <source>from zero to drag</source>
+            <translation>de cero al arrastre</translation>
         </message>
         <message>
             <source>front</source>
@@ -5431,8 +7801,24 @@
             <translation>atención</translation>
         </message>
         <message>
+            <source>give %1 at %2 mm, outside %3 to %4%5</source>
+            <translation>dan %1 con %2 mm, fuera de %3 a %4%5</translation>
+        </message>
+        <message>
+            <source>go on typing</source>
+            <translation>seguir escribiendo</translation>
+        </message>
+        <message>
+            <source>going on without the check "%1" needs a reason</source>
+            <translation>seguir sin el control «%1» necesita un motivo</translation>
+        </message>
+        <message>
             <source>grade</source>
             <translation>valoración</translation>
+        </message>
+        <message>
+            <source>graded</source>
+            <translation>calificado</translation>
         </message>
         <message>
             <source>graded by %1: %2</source>
@@ -5447,12 +7833,68 @@
             <translation>se fue</translation>
         </message>
         <message>
+            <source>half a division, %1 %2, is more than twice the tolerance of %3 %4 (%5): bench %6 can't show this seam's %7; allowed divisions up to %8 %9</source>
+            <translation>media división, %1 %2, es más del doble de la tolerancia de %3 %4 (%5): el banco %6 no puede mostrar los %7 de esta junta; divisiones permitidas: hasta %8 %9</translation>
+        </message>
+        <message>
             <source>half cooling</source>
             <translation>medio enfriado</translation>
         </message>
         <message>
             <source>half cooling from mm</source>
             <translation>medio enfriado desde mm</translation>
+        </message>
+        <message>
+            <source>half cooling is not allowed by %1; allowed: the whole cooling time</source>
+            <translation>medio enfriado no está permitido por %1; permitido: todo el tiempo de enfriamiento</translation>
+        </message>
+        <message>
+            <source>half cooling of %1 mm; %2</source>
+            <translation>medio enfriado con %1 mm; %2</translation>
+        </message>
+        <message>
+            <source>half cooling of a joint that is loaded at once; %1</source>
+            <translation>medio enfriado de una unión que se carga enseguida; %1</translation>
+        </message>
+        <message>
+            <source>half cooling outside workshop conditions; %1</source>
+            <translation>medio enfriado fuera de condiciones de taller; %1</translation>
+        </message>
+        <message>
+            <source>hands on</source>
+            <translation>manos</translation>
+        </message>
+        <message>
+            <source>hands out the right row; leave thickness_mm out</source>
+            <translation>da la fila correcta; no indicar thickness_mm</translation>
+        </message>
+        <message>
+            <source>has %1 MB free, too little for the photos and what must stay free beside them</source>
+            <translation>tiene %1 MB libres, muy poco para las fotos y lo que debe quedar libre</translation>
+        </message>
+        <message>
+            <source>has %1 free, and a copy of this log takes up to %2</source>
+            <translation>tiene %1 libres; una copia de este registro ocupa hasta %2</translation>
+        </message>
+        <message>
+            <source>has %1 free, and a copy of this log takes up to %2 and must leave %3 free</source>
+            <translation>tiene %1 libres; una copia de este registro ocupa hasta %2 y debe dejar %3 libres</translation>
+        </message>
+        <message>
+            <source>has %1 letters; allowed: up to %2</source>
+            <translation>tiene %1 letras; permitido: hasta %2</translation>
+        </message>
+        <message>
+            <source>has %1 signs; allowed: 1 to %2</source>
+            <translation>tiene %1 signos; permitido: de 1 a %2</translation>
+        </message>
+        <message>
+            <source>has 0 bytes, so it is no log</source>
+            <translation>tiene 0 bytes, así que no es un registro</translation>
+        </message>
+        <message>
+            <source>has no value from %1 to %2 mm, and gaps does not declare %3 there</source>
+            <translation>no tiene valor de %1 a %2 mm, y gaps no declara %3 allí</translation>
         </message>
         <message>
             <source>has none here</source>
@@ -5483,6 +7925,34 @@
             <translation>alto contraste</translation>
         </message>
         <message>
+            <source>holds %1 rows of another log ("%2", expected "%3"); move it away, or put its own log back</source>
+            <translation>contiene %1 filas de otro registro («%2», se espera «%3»); apartarlo o devolver su propio registro</translation>
+        </message>
+        <message>
+            <source>holds keys, and others than its owner may read or write it; take that right away (chmod 600)</source>
+            <translation>contiene claves, y otros que no son su dueño pueden leerlo o escribirlo; quitar ese permiso (chmod 600)</translation>
+        </message>
+        <message>
+            <source>holds neither a table nor a formula</source>
+            <translation>no contiene tabla ni fórmula</translation>
+        </message>
+        <message>
+            <source>holds no class</source>
+            <translation>no contiene ninguna clase</translation>
+        </message>
+        <message>
+            <source>holds no lesson (*.json)</source>
+            <translation>no contiene ninguna lección (*.json)</translation>
+        </message>
+        <message>
+            <source>holds no procedure (*.json)</source>
+            <translation>no contiene ningún procedimiento (*.json)</translation>
+        </message>
+        <message>
+            <source>holds no rows</source>
+            <translation>no contiene filas</translation>
+        </message>
+        <message>
             <source>hollow</source>
             <translation>hueca</translation>
         </message>
@@ -5493,6 +7963,14 @@
         <message>
             <source>hot faces pulled apart</source>
             <translation>caras calientes separadas</translation>
+        </message>
+        <message>
+            <source>how far it is moved</source>
+            <translation>cuánto se mueve</translation>
+        </message>
+        <message>
+            <source>how far it is pushed</source>
+            <translation>cuánto se empuja</translation>
         </message>
         <message>
             <source>if one is not</source>
@@ -5567,8 +8045,172 @@
             <translation>inventado; en carpeta propia</translation>
         </message>
         <message>
+            <source>is a %1 log, expected a %2 log</source>
+            <translation>es un registro «%1», se espera un registro «%2»</translation>
+        </message>
+        <message>
+            <source>is a %1 log; practice stands in a practice log only</source>
+            <translation>es un registro «%1»; la práctica solo está en un registro de práctica</translation>
+        </message>
+        <message>
+            <source>is a database, but not a joint log (application id %1, expected %2 or %3)</source>
+            <translation>es una base de datos, pero no un registro (identificador %1, se espera %2 o %3)</translation>
+        </message>
+        <message>
+            <source>is a folder, expected a file</source>
+            <translation>es una carpeta, se espera un archivo</translation>
+        </message>
+        <message>
+            <source>is a folder, expected a log file</source>
+            <translation>es una carpeta, se espera un archivo de registro</translation>
+        </message>
+        <message>
+            <source>is a folder; allowed: the name of a file</source>
+            <translation>es una carpeta; permitido: el nombre de un archivo</translation>
+        </message>
+        <message>
+            <source>is a live log and no copy of one</source>
+            <translation>es un registro en uso y no una copia</translation>
+        </message>
+        <message>
+            <source>is above the solid's density</source>
+            <translation>está por encima de la densidad del sólido</translation>
+        </message>
+        <message>
+            <source>is band-end, but a class has no table</source>
+            <translation>es band-end, pero una clase no tiene tabla</translation>
+        </message>
+        <message>
+            <source>is empty</source>
+            <translation>está vacío</translation>
+        </message>
+        <message>
+            <source>is empty; allowed: %1</source>
+            <translation>está vacío; permitido: %1</translation>
+        </message>
+        <message>
+            <source>is empty; allowed: %1, several with + between</source>
+            <translation>está vacío; permitido: %1, varias con + entre ellas</translation>
+        </message>
+        <message>
+            <source>is gone, and its write-ahead log stands there without it</source>
+            <translation>ya no está, y su diario ha quedado solo</translation>
+        </message>
+        <message>
+            <source>is missing</source>
+            <translation>falta</translation>
+        </message>
+        <message>
+            <source>is missing: only the first class may have no lower limit</source>
+            <translation>falta: solo la primera clase puede no tener límite inferior</translation>
+        </message>
+        <message>
+            <source>is not %1</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>is not %1 hexadecimal digits</source>
+            <translation>no son %1 cifras hexadecimales</translation>
+        </message>
+        <message>
+            <source>is not 32 or 96 hexadecimal digits</source>
+            <translation>no son 32 o 96 cifras hexadecimales</translation>
+        </message>
+        <message>
+            <source>is not a database, so it is no log</source>
+            <translation>no es una base de datos, así que no es un registro</translation>
+        </message>
+        <message>
+            <source>is not a field that is known here</source>
+            <translation>no es un campo conocido aquí</translation>
+        </message>
+        <message>
+            <source>is not a list</source>
+            <translation>no es una lista</translation>
+        </message>
+        <message>
+            <source>is not a list of numbers</source>
+            <translation>no es una lista de números</translation>
+        </message>
+        <message>
+            <source>is not a list of texts</source>
+            <translation>no es una lista de textos</translation>
+        </message>
+        <message>
+            <source>is not a list of whole numbers</source>
+            <translation>no es una lista de números enteros</translation>
+        </message>
+        <message>
+            <source>is not a regular file</source>
+            <translation>no es un archivo normal</translation>
+        </message>
+        <message>
+            <source>is not a regular file, expected a log file</source>
+            <translation>no es un archivo normal, se espera un archivo de registro</translation>
+        </message>
+        <message>
+            <source>is not seamclock-job/1</source>
+            <translation>no es seamclock-job/1</translation>
+        </message>
+        <message>
+            <source>is not there</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>is not what the station signed</source>
+            <translation>no es lo que firmó la tableta</translation>
+        </message>
+        <message>
+            <source>is the log itself</source>
+            <translation>es el registro mismo</translation>
+        </message>
+        <message>
+            <source>is the rate itself where the unit is mm; leave it out</source>
+            <translation>es la rigidez misma si la unidad es mm; no indicarlo</translation>
+        </message>
+        <message>
+            <source>is there already and is no copy of this log but of another; it is left as it is</source>
+            <translation>ya existe y es copia de otro registro; se deja como está</translation>
+        </message>
+        <message>
+            <source>is there already and is no copy of this log; it is left as it is</source>
+            <translation>ya existe y no es copia de este registro; se deja como está</translation>
+        </message>
+        <message>
+            <source>is there already; it is never overwritten</source>
+            <translation>ya existe; nunca se sobrescribe</translation>
+        </message>
+        <message>
+            <source>it answers n %1, the last step that can be is n %2</source>
+            <translation>responde a n %1, el último paso posible es n %2</translation>
+        </message>
+        <message>
+            <source>it belongs to %1, not to %2</source>
+            <translation>pertenece a %1, no a %2</translation>
+        </message>
+        <message>
+            <source>it bridges from boot %1, the weld's is %2</source>
+            <translation>enlaza desde el arranque %1, el de la soldadura es %2</translation>
+        </message>
+        <message>
+            <source>it can't be set aside: %1</source>
+            <translation>no se puede apartar: %1</translation>
+        </message>
+        <message>
+            <source>it comes %1 ms after the step; allowed are 10000 ms on the same boot</source>
+            <translation>llega %1 ms tras el paso; permitidos 10000 ms en el mismo arranque</translation>
+        </message>
+        <message>
+            <source>it held</source>
+            <translation>aguantó</translation>
+        </message>
+        <message>
             <source>it is in the record</source>
             <translation>consta en registro</translation>
+        </message>
+        <message>
+            <source>it is wished on the bench "%1", which is not planned for</source>
+            <translation>se pide en el banco «%1», que no se planifica</translation>
         </message>
         <message>
             <source>it leaks</source>
@@ -5583,12 +8225,20 @@
             <translation>ocurrió</translation>
         </message>
         <message>
+            <source>it was stopped</source>
+            <translation>se detuvo</translation>
+        </message>
+        <message>
             <source>it will be cut out</source>
             <translation>se va a cortar</translation>
         </message>
         <message>
             <source>it will be in the record</source>
             <translation>constará en el registro</translation>
+        </message>
+        <message>
+            <source>its document is not in the log, so there are no actual forces</source>
+            <translation>su documento no está en el registro, por eso no hay fuerzas reales</translation>
         </message>
         <message>
             <source>its end, %1</source>
@@ -5611,8 +8261,60 @@
             <translation>archivo alterado</translation>
         </message>
         <message>
+            <source>its folder can't be brought to disk</source>
+            <translation>no se puede llevar al disco su carpeta</translation>
+        </message>
+        <message>
+            <source>its folder can't be written to (%1)</source>
+            <translation>no se puede escribir en su carpeta (%1)</translation>
+        </message>
+        <message>
+            <source>its folder can't hold a write-ahead log (journal mode "%1", expected "wal")</source>
+            <translation>su carpeta no admite un diario adelantado (modo «%1», se espera «wal»)</translation>
+        </message>
+        <message>
             <source>its folder, nothing else</source>
             <translation>solo su carpeta</translation>
+        </message>
+        <message>
+            <source>its head row says %1 rows, and the last row is %2</source>
+            <translation>su fila de cabeza dice %1 filas y la última fila es la %2</translation>
+        </message>
+        <message>
+            <source>its head row says %1 rows, and the last row is %2; "log verify" tells more</source>
+            <translation>su fila de cabeza dice %1 filas y la última es la %2; «log verify» dice más</translation>
+        </message>
+        <message>
+            <source>its head, row %1, %2; "log verify" tells more</source>
+            <translation>su cabeza, fila %1, %2; «log verify» dice más</translation>
+        </message>
+        <message>
+            <source>its instant lies before the last event's</source>
+            <translation>su instante es anterior al del último suceso</translation>
+        </message>
+        <message>
+            <source>its interval runs backwards: %1 to %2 ms</source>
+            <translation>su intervalo va hacia atrás: %1 a %2 ms</translation>
+        </message>
+        <message>
+            <source>its joints</source>
+            <translation>sus uniones</translation>
+        </message>
+        <message>
+            <source>its sheets</source>
+            <translation>sus placas</translation>
+        </message>
+        <message>
+            <source>its structure is damaged (%1)</source>
+            <translation>su estructura está dañada (%1)</translation>
+        </message>
+        <message>
+            <source>its structure is damaged%1</source>
+            <translation>su estructura está dañada%1</translation>
+        </message>
+        <message>
+            <source>job</source>
+            <translation>trabajo</translation>
         </message>
         <message>
             <source>joined, bead %1 / %2 mm</source>
@@ -5647,6 +8349,14 @@
             <translation>unión %1 empezada</translation>
         </message>
         <message>
+            <source>joint %1 is still open on this bench</source>
+            <translation>la unión %1 sigue abierta en este banco</translation>
+        </message>
+        <message>
+            <source>joint numbered</source>
+            <translation>número en la placa</translation>
+        </message>
+        <message>
             <source>joint, out of limits</source>
             <translation>unión, fuera de límites</translation>
         </message>
@@ -5661,6 +8371,10 @@
         <message>
             <source>kinked</source>
             <translation>acodada</translation>
+        </message>
+        <message>
+            <source>larger than %1 bytes, the most allowed</source>
+            <translation>más grande que los %1 bytes permitidos</translation>
         </message>
         <message>
             <source>learns to weld</source>
@@ -5691,6 +8405,10 @@
             <translation>longitud</translation>
         </message>
         <message>
+            <source>length %1 mm is outside %2 to %3 mm of bench %4</source>
+            <translation>longitud %1 mm está fuera de %2 a %3 mm del banco %4</translation>
+        </message>
+        <message>
             <source>length of the seam</source>
             <translation>longitud de la junta</translation>
         </message>
@@ -5707,6 +8425,14 @@
             <translation>dejar enfriar</translation>
         </message>
         <message>
+            <source>lies above melting_C</source>
+            <translation>está por encima de melting_C</translation>
+        </message>
+        <message>
+            <source>lies on a network file system, where a live log can't be used safely; use a log on this machine, or a published copy of it</source>
+            <translation>está en una unidad de red, donde un registro en uso no es seguro; usar un registro de este equipo o una copia publicada</translation>
+        </message>
+        <message>
             <source>light</source>
             <translation>clara</translation>
         </message>
@@ -5717,6 +8443,14 @@
         <message>
             <source>line</source>
             <translation>recta</translation>
+        </message>
+        <message>
+            <source>line %1</source>
+            <translation>línea %1</translation>
+        </message>
+        <message>
+            <source>line %1, %2: %3</source>
+            <translation>línea %1, %2: %3</translation>
         </message>
         <message>
             <source>list and records</source>
@@ -5759,6 +8493,10 @@
             <translation>mirar el cordón</translation>
         </message>
         <message>
+            <source>look so far ahead</source>
+            <translation>mirar hasta ahí</translation>
+        </message>
+        <message>
             <source>looked at: the bead is good</source>
             <translation>examinada: el cordón es bueno</translation>
         </message>
@@ -5779,12 +8517,28 @@
             <translation>inferior %1</translation>
         </message>
         <message>
+            <source>lower limit %1</source>
+            <translation>límite inferior %1</translation>
+        </message>
+        <message>
             <source>lowest</source>
             <translation>mínima</translation>
         </message>
         <message>
+            <source>made</source>
+            <translation>hecha</translation>
+        </message>
+        <message>
             <source>made %1</source>
             <translation>hecha %1</translation>
+        </message>
+        <message>
+            <source>made, open, to decide</source>
+            <translation>hechas, abiertas, por decidir</translation>
+        </message>
+        <message>
+            <source>made: joint %1, %2</source>
+            <translation>hecha: unión %1, %2</translation>
         </message>
         <message>
             <source>maker %1</source>
@@ -5819,12 +8573,20 @@
             <translation>puede bajar con el espesor</translation>
         </message>
         <message>
+            <source>mean %1</source>
+            <translation>media %1</translation>
+        </message>
+        <message>
             <source>median %1</source>
             <translation>mediana %1</translation>
         </message>
         <message>
             <source>median %1, %2 to %3</source>
             <translation>mediana %1, %2 a %3</translation>
+        </message>
+        <message>
+            <source>median of alignment %1 ms is outside 1 to %2 ms</source>
+            <translation>la mediana de igualación de %1 ms está fuera de 1 a %2 ms</translation>
         </message>
         <message>
             <source>meet to %1, faces in line to %2</source>
@@ -5845,6 +8607,18 @@
         <message>
             <source>melt flow %1</source>
             <translation>fluidez %1</translation>
+        </message>
+        <message>
+            <source>melt flow rate %1 is outside 0.2 to 1.7 g/10 min (190/5), the ranges of DVS 2207-1</source>
+            <translation>índice de fluidez %1 está fuera de 0,2 a 1,7 g/10 min (190/5), los márgenes de DVS 2207-1</translation>
+        </message>
+        <message>
+            <source>melt flow rates %1 and %2 are far apart: %3</source>
+            <translation>los índices de fluidez %1 y %2 están muy separados: %3</translation>
+        </message>
+        <message>
+            <source>melt flow rates %1 and %2 were measured differently and can't be compared</source>
+            <translation>los índices de fluidez %1 y %2 se midieron de modo distinto y no se pueden comparar</translation>
         </message>
         <message>
             <source>melts</source>
@@ -5875,8 +8649,20 @@
             <translation>fundido al acabar de calentar</translation>
         </message>
         <message>
+            <source>more points than the %1 that are allowed</source>
+            <translation>más puntos que los %1 permitidos</translation>
+        </message>
+        <message>
+            <source>more than %1 lengths in one clamping; allowed: up to %2</source>
+            <translation>más de %1 longitudes en una sujeción; permitido: hasta %2</translation>
+        </message>
+        <message>
             <source>most of soak's pressure</source>
             <translation>presión máxima al calentar</translation>
+        </message>
+        <message>
+            <source>n %1 is not an event that still stands</source>
+            <translation>n %1 no es un suceso que siga en pie</translation>
         </message>
         <message>
             <source>name and PIN</source>
@@ -5899,12 +8685,24 @@
             <translation>nombre, función, PIN, se ha ido</translation>
         </message>
         <message>
+            <source>names "%1" twice</source>
+            <translation>nombra «%1» dos veces</translation>
+        </message>
+        <message>
             <source>near the back</source>
             <translation>casi atrás</translation>
         </message>
         <message>
             <source>near the front</source>
             <translation>casi delante</translation>
+        </message>
+        <message>
+            <source>needs one class with from_C or to_C, beyond which it corrects</source>
+            <translation>necesita una clase con from_C o to_C, más allá de la cual corrige</translation>
+        </message>
+        <message>
+            <source>nested deeper than %1 levels, the most allowed</source>
+            <translation>anidado más de los %1 niveles permitidos</translation>
         </message>
         <message>
             <source>never less than mm</source>
@@ -5919,12 +8717,44 @@
             <translation>no</translation>
         </message>
         <message>
+            <source>no %1 coupon is given; allowed: 1 to %2</source>
+            <translation>no se indica ninguna probeta (%1); permitido: 1 a %2</translation>
+        </message>
+        <message>
+            <source>no batch is named; allowed: its name as it is on the sheet</source>
+            <translation>no se indica lote; permitido: su nombre, como está en la placa</translation>
+        </message>
+        <message>
+            <source>no batch noted</source>
+            <translation>sin lote anotado</translation>
+        </message>
+        <message>
+            <source>no bench that is here can make it</source>
+            <translation>ningún banco presente puede hacerla</translation>
+        </message>
+        <message>
             <source>no calibration is on record</source>
             <translation>no consta calibración</translation>
         </message>
         <message>
+            <source>no cell is named; allowed: one or more cells of %1</source>
+            <translation>no se indica casilla; permitido: una o varias casillas de %1</translation>
+        </message>
+        <message>
             <source>no certificate noted</source>
             <translation>sin certificado anotado</translation>
+        </message>
+        <message>
+            <source>no column has a value for any thickness</source>
+            <translation>ninguna columna tiene valor para ningún espesor</translation>
+        </message>
+        <message>
+            <source>no edition is named; allowed: the edition of the shop's copy of the standard, as it is printed on it</source>
+            <translation>no se indica edición; permitido: la edición de la norma del taller, como está impresa en ella</translation>
+        </message>
+        <message>
+            <source>no folder for %1: neither %2 nor HOME is an absolute path; %3</source>
+            <translation type="unfinished" />
         </message>
         <message>
             <source>no foreman has a PIN</source>
@@ -5935,12 +8765,52 @@
             <translation>no hay medidor a mano</translation>
         </message>
         <message>
+            <source>no heat estimate: alignment has not begun</source>
+            <translation>sin estimación de calor: la igualación no ha empezado</translation>
+        </message>
+        <message>
+            <source>no heat estimate: procedure %1 lacks %2 for %3 mm</source>
+            <translation>sin estimación de calor: al procedimiento %1 le falta, para %3 mm: %2</translation>
+        </message>
+        <message>
+            <source>no heat values for the material "%1"; allowed: %2</source>
+            <translation>no hay valores de calor para el material «%1»; permitido: %2</translation>
+        </message>
+        <message>
             <source>no load</source>
             <translation>sin carga</translation>
         </message>
         <message>
+            <source>no material is named; allowed: as PE-HD</source>
+            <translation>no se indica material; permitido: como PE-HD</translation>
+        </message>
+        <message>
+            <source>no offcut that this bench can take would help; take a spring of at most %1 N for one %2</source>
+            <translation>ningún recorte que admita este banco ayudaría; usar un muelle de %1 N como máximo por %2</translation>
+        </message>
+        <message>
+            <source>no one range of DVS 2207-1 (0.3 to 1.7, 0.2 to 0.7) holds both</source>
+            <translation>ningún margen de DVS 2207-1 (0,3 a 1,7; 0,2 a 0,7) contiene los dos</translation>
+        </message>
+        <message>
             <source>no photo is kept</source>
             <translation>no se guarda foto</translation>
+        </message>
+        <message>
+            <source>no practice with this plan: it lacks %1</source>
+            <translation>no se puede practicar con este plan: falta %1</translation>
+        </message>
+        <message>
+            <source>no reason is given; allowed: a few words why</source>
+            <translation>no se da motivo; permitido: unas palabras del porqué</translation>
+        </message>
+        <message>
+            <source>no reason is owed for "%1"</source>
+            <translation>no se pide motivo para «%1»</translation>
+        </message>
+        <message>
+            <source>no seam length is given; allowed %1 to %2 mm of bench %3</source>
+            <translation>no se indica longitud de junta; permitido %1 a %2 mm del banco %3</translation>
         </message>
         <message>
             <source>no sheet is in</source>
@@ -5949,6 +8819,22 @@
         <message>
             <source>no sound</source>
             <translation>sin sonido</translation>
+        </message>
+        <message>
+            <source>no such file</source>
+            <translation>no existe el archivo</translation>
+        </message>
+        <message>
+            <source>no such file, or not readable</source>
+            <translation>no existe el archivo o no se puede leer</translation>
+        </message>
+        <message>
+            <source>no such folder, or not readable</source>
+            <translation>no existe la carpeta o no se puede leer</translation>
+        </message>
+        <message>
+            <source>no such row</source>
+            <translation>no existe esa fila</translation>
         </message>
         <message>
             <source>no tool at hand</source>
@@ -5961,6 +8847,30 @@
         <message>
             <source>no weather guard noted</source>
             <translation>no consta protección exterior</translation>
+        </message>
+        <message>
+            <source>no weld "%1" is in this log</source>
+            <translation>ninguna soldadura «%1» está en este registro</translation>
+        </message>
+        <message>
+            <source>no weld "%1" is open here</source>
+            <translation>ninguna soldadura «%1» está abierta aquí</translation>
+        </message>
+        <message>
+            <source>nobody attested "%1" of %2; allowed: a cell that is attested</source>
+            <translation>nadie cotejó «%1» de %2; permitido: una casilla cotejada</translation>
+        </message>
+        <message>
+            <source>nobody here is "%1"</source>
+            <translation>aquí nadie es «%1»</translation>
+        </message>
+        <message>
+            <source>nobody who is here has a certificate for its sheets that holds today</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>nobody who is here may weld it</source>
+            <translation type="unfinished" />
         </message>
         <message>
             <source>none</source>
@@ -6023,6 +8933,10 @@
             <translation>no superado: %1</translation>
         </message>
         <message>
+            <source>not readable</source>
+            <translation>no se puede leer</translation>
+        </message>
+        <message>
             <source>not said</source>
             <translation>sin indicar</translation>
         </message>
@@ -6033,6 +8947,10 @@
         <message>
             <source>not sound by its record</source>
             <translation>no apta según su registro</translation>
+        </message>
+        <message>
+            <source>not straight enough: point %1 (reading %2, %3 N) is %4 N off the line; allowed %5 N, 2 % of the largest force (our judgement)</source>
+            <translation>no es bastante recta: el punto %1 (lectura %2, %3 N) está a %4 N de la recta; permitido %5 N, el 2 % de la fuerza mayor (juicio nuestro)</translation>
         </message>
         <message>
             <source>not there</source>
@@ -6047,6 +8965,10 @@
             <translation>aún sin decir</translation>
         </message>
         <message>
+            <source>not valid JSON</source>
+            <translation>no es JSON válido</translation>
+        </message>
+        <message>
             <source>not yet</source>
             <translation>todavía no</translation>
         </message>
@@ -6057,6 +8979,10 @@
         <message>
             <source>note %1</source>
             <translation>nota %1</translation>
+        </message>
+        <message>
+            <source>nothing came since the last seal, which covers row %1</source>
+            <translation>nada ha llegado desde el último sello, que cubre la fila %1</translation>
         </message>
         <message>
             <source>nothing is changed</source>
@@ -6093,6 +9019,14 @@
         <message>
             <source>noticed at %1</source>
             <translation>notado a %1</translation>
+        </message>
+        <message>
+            <source>now</source>
+            <translation>ahora</translation>
+        </message>
+        <message>
+            <source>now the parent sheet</source>
+            <translation>ahora la placa base</translation>
         </message>
         <message>
             <source>now true time</source>
@@ -6139,6 +9073,10 @@
             <translation>del frente del cambio</translation>
         </message>
         <message>
+            <source>of the scale</source>
+            <translation>de la escala</translation>
+        </message>
+        <message>
             <source>of the weld on this bench</source>
             <translation>de la soldadura de este banco</translation>
         </message>
@@ -6171,8 +9109,16 @@
             <translation>en la escala, con espejo</translation>
         </message>
         <message>
+            <source>one by one</source>
+            <translation>una a una</translation>
+        </message>
+        <message>
             <source>one end to the other</source>
             <translation>de punta a punta</translation>
+        </message>
+        <message>
+            <source>one is more than %1 times the other (our judgement)</source>
+            <translation>uno es más de %1 veces el otro (juicio nuestro)</translation>
         </message>
         <message>
             <source>one page, PDF</source>
@@ -6181,6 +9127,14 @@
         <message>
             <source>one standard deviation of the rate %</source>
             <translation>una desviación típica de la rigidez %</translation>
+        </message>
+        <message>
+            <source>only a foreman can allow this weld</source>
+            <translation>solo un encargado puede permitir esta soldadura</translation>
+        </message>
+        <message>
+            <source>open</source>
+            <translation>abierta</translation>
         </message>
         <message>
             <source>open below</source>
@@ -6231,6 +9185,10 @@
             <translation>página %1 de %2</translation>
         </message>
         <message>
+            <source>parent</source>
+            <translation>material base</translation>
+        </message>
+        <message>
             <source>path of a file or folder</source>
             <translation>ruta de archivo o carpeta</translation>
         </message>
@@ -6255,12 +9213,28 @@
             <translation>foto %1, %2 bytes, SHA-256 %3</translation>
         </message>
         <message>
+            <source>photo added</source>
+            <translation>foto añadida</translation>
+        </message>
+        <message>
             <source>plan</source>
             <translation>plan</translation>
         </message>
         <message>
+            <source>plan replaced</source>
+            <translation>plan sustituido</translation>
+        </message>
+        <message>
+            <source>plan replaced %1</source>
+            <translation>plan sustituido %1</translation>
+        </message>
+        <message>
             <source>plan replaced: %1</source>
             <translation>plan sustituido: %1</translation>
+        </message>
+        <message>
+            <source>plan, tests, charts, due</source>
+            <translation>plan, ensayos, plazos</translation>
         </message>
         <message>
             <source>plate</source>
@@ -6299,12 +9273,24 @@
             <translation>espejo asentado diez minutos</translation>
         </message>
         <message>
+            <source>plate target %1 °C can't be judged: %2 has no plate window</source>
+            <translation>espejo a %1 °C no se puede juzgar: %2 no tiene margen para el espejo</translation>
+        </message>
+        <message>
+            <source>plate target %1 °C is outside %2 to %3 °C of %4</source>
+            <translation>espejo a %1 °C está fuera de %2 a %3 °C de %4</translation>
+        </message>
+        <message>
             <source>plate temperature</source>
             <translation>temperatura del espejo</translation>
         </message>
         <message>
             <source>plate to aim at</source>
             <translation>espejo, objetivo</translation>
+        </message>
+        <message>
+            <source>plate warms up</source>
+            <translation>espejo calentando</translation>
         </message>
         <message>
             <source>plate wiped</source>
@@ -6343,6 +9329,18 @@
             <translation>práctica</translation>
         </message>
         <message>
+            <source>practice record</source>
+            <translation>informe de práctica</translation>
+        </message>
+        <message>
+            <source>practice weld %1 was broken off when the program ended: no take was kept</source>
+            <translation>la soldadura de práctica %1 se interrumpió al cerrar el programa: no hay toma</translation>
+        </message>
+        <message>
+            <source>preparation time</source>
+            <translation>tiempo de preparación</translation>
+        </message>
+        <message>
             <source>prepare</source>
             <translation>preparar</translation>
         </message>
@@ -6357,6 +9355,14 @@
         <message>
             <source>pressure in cooling</source>
             <translation>presión al enfriar</translation>
+        </message>
+        <message>
+            <source>pressure locked</source>
+            <translation>volante bloqueado</translation>
+        </message>
+        <message>
+            <source>pressure times thickness times length: common practice, no source</source>
+            <translation>presión por espesor por longitud: práctica común, sin fuente</translation>
         </message>
         <message>
             <source>pressure ± %1</source>
@@ -6401,6 +9407,18 @@
         <message>
             <source>procedure</source>
             <translation>procedimiento</translation>
+        </message>
+        <message>
+            <source>procedure %1 can't be welded with yet: it lacks %2, which the shop fills and attests first</source>
+            <translation>con el procedimiento %1 aún no se puede soldar: falta lo que el taller rellena y coteja antes: %2</translation>
+        </message>
+        <message>
+            <source>procedure %1 can't be welded with yet: the shop filled in %2, which a foreman attests first</source>
+            <translation>con el procedimiento %1 aún no se puede soldar: el taller rellenó lo que un encargado coteja antes: %2</translation>
+        </message>
+        <message>
+            <source>procedure of the log</source>
+            <translation>procedimiento del registro</translation>
         </message>
         <message>
             <source>procedures, benches</source>
@@ -6467,6 +9485,10 @@
             <translation>lectura al enfriar</translation>
         </message>
         <message>
+            <source>reading taken</source>
+            <translation>lectura tomada</translation>
+        </message>
+        <message>
             <source>reading without force, %1</source>
             <translation>lectura sin fuerza, %1</translation>
         </message>
@@ -6499,6 +9521,22 @@
             <translation>motivo de %1: %2</translation>
         </message>
         <message>
+            <source>reason given</source>
+            <translation>motivo dado</translation>
+        </message>
+        <message>
+            <source>recheck</source>
+            <translation>lectura al enfriar</translation>
+        </message>
+        <message>
+            <source>record</source>
+            <translation>informe</translation>
+        </message>
+        <message>
+            <source>recursive triggers can't be turned on</source>
+            <translation>no se pueden activar los disparadores recursivos</translation>
+        </message>
+        <message>
             <source>reference air</source>
             <translation>aire de referencia</translation>
         </message>
@@ -6511,6 +9549,18 @@
             <translation>sacar</translation>
         </message>
         <message>
+            <source>release step</source>
+            <translation>paso al sacar</translation>
+        </message>
+        <message>
+            <source>release step "%1" does not fit while %2: this bench's next is "%3"</source>
+            <translation>el paso «%1» no encaja en esta fase: %2. Lo siguiente en este banco es «%3»</translation>
+        </message>
+        <message>
+            <source>release time</source>
+            <translation>tiempo de sacar</translation>
+        </message>
+        <message>
             <source>released</source>
             <translation>liberada</translation>
         </message>
@@ -6519,8 +9569,20 @@
             <translation>observación</translation>
         </message>
         <message>
+            <source>remark made</source>
+            <translation>observación hecha</translation>
+        </message>
+        <message>
             <source>remarks, reasons, photos, grading</source>
             <translation>observaciones, motivos, fotos, valoración</translation>
+        </message>
+        <message>
+            <source>report</source>
+            <translation>informe</translation>
+        </message>
+        <message>
+            <source>row %1, an event of %2, is not what was written</source>
+            <translation>la fila %1, un suceso de %2, no es lo que se escribió</translation>
         </message>
         <message>
             <source>rows 1 to %1</source>
@@ -6579,6 +9641,10 @@
             <translation>escala bastante fina para la tolerancia</translation>
         </message>
         <message>
+            <source>scale in %1 from %2, %3</source>
+            <translation>escala en %1 desde %2, %3</translation>
+        </message>
+        <message>
             <source>scale not calibrated</source>
             <translation>escala sin calibrar</translation>
         </message>
@@ -6589,6 +9655,10 @@
         <message>
             <source>scale without load</source>
             <translation>escala sin carga</translation>
+        </message>
+        <message>
+            <source>scale zero</source>
+            <translation>cero de la escala</translation>
         </message>
         <message>
             <source>scale, %1: %2</source>
@@ -6615,8 +9685,20 @@
             <translation>sellada hasta donde está; el resto viene después</translation>
         </message>
         <message>
+            <source>seam "%1" lacks something; allowed: one with a job, a label, a procedure, a length and two sheets</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
             <source>seam %1</source>
             <translation>junta %1</translation>
+        </message>
+        <message>
+            <source>seam %1 asks for the procedure "%2", which is not there; allowed: %3</source>
+            <translation>la junta %1 pide el procedimiento «%2», que no está; permitido: %3</translation>
+        </message>
+        <message>
+            <source>seam of the log</source>
+            <translation type="unfinished" />
         </message>
         <message>
             <source>seam shielded from draught, wet and sun</source>
@@ -6651,6 +9733,10 @@
             <translation>plan y hecho, una fila por valor</translation>
         </message>
         <message>
+            <source>set by the foreman inside the window</source>
+            <translation>fijado por el encargado dentro del margen</translation>
+        </message>
+        <message>
             <source>sheet %1</source>
             <translation>placa %1</translation>
         </message>
@@ -6661,6 +9747,10 @@
         <message>
             <source>sheet %1, maker</source>
             <translation>placa %1, fabricante</translation>
+        </message>
+        <message>
+            <source>sheet %1: %2</source>
+            <translation>placa %1: %2</translation>
         </message>
         <message>
             <source>sheet 1</source>
@@ -6711,6 +9801,10 @@
             <translation>señal oída en el banco</translation>
         </message>
         <message>
+            <source>signal seen</source>
+            <translation>señal vista</translation>
+        </message>
+        <message>
             <source>signal seen: %1</source>
             <translation>señal vista: %1</translation>
         </message>
@@ -6719,12 +9813,20 @@
             <translation>firmada por %1</translation>
         </message>
         <message>
+            <source>signed off</source>
+            <translation>firmado</translation>
+        </message>
+        <message>
             <source>signed off as %1</source>
             <translation>firmada como %1</translation>
         </message>
         <message>
             <source>signed off by %1, %2</source>
             <translation>firmada por %1, %2</translation>
+        </message>
+        <message>
+            <source>signing off needs a foreman's PIN</source>
+            <translation>firmar necesita el PIN de un encargado</translation>
         </message>
         <message>
             <source>skin after soak</source>
@@ -6819,6 +9921,14 @@
             <translation>calentar s</translation>
         </message>
         <message>
+            <source>soak started</source>
+            <translation>calentamiento empezado</translation>
+        </message>
+        <message>
+            <source>soak time</source>
+            <translation>tiempo de calentamiento</translation>
+        </message>
+        <message>
             <source>soak's tolerance</source>
             <translation>tolerancia, calentar</translation>
         </message>
@@ -6839,6 +9949,22 @@
             <translation>calentar, % de menos, máximo (0 o menos)</translation>
         </message>
         <message>
+            <source>soak: just in contact; %1</source>
+            <translation>calentamiento: solo en contacto; %1</translation>
+        </message>
+        <message>
+            <source>soak: just in contact; the drag, %1 %2, is under the scale's first division</source>
+            <translation>calentamiento: solo en contacto; el arrastre, %1 %2, está bajo la primera división de la escala</translation>
+        </message>
+        <message>
+            <source>soak: the drag of %1 holds the table on by more than the %2 that soak allows: the reading would have to be %3</source>
+            <translation>calentamiento: el arrastre de %1 retiene la mesa con más que los %2 que admite el calentamiento: la lectura debería ser %3</translation>
+        </message>
+        <message>
+            <source>soak: the reading %1 %2 is below %3 %4, the lowest that the calibration covers: its force is worked out, not measured</source>
+            <translation>calentamiento: la lectura %1 %2 está bajo %3 %4, la menor calibrada: su fuerza es calculada, no medida</translation>
+        </message>
+        <message>
             <source>soft %1 mm deep</source>
             <translation>%1 mm blandos</translation>
         </message>
@@ -6855,6 +9981,10 @@
             <translation>hay otra cosa en su sitio</translation>
         </message>
         <message>
+            <source>something stands behind a cell's closing quote</source>
+            <translation>hay algo tras las comillas de cierre de una celda</translation>
+        </message>
+        <message>
             <source>sound</source>
             <translation>sonido</translation>
         </message>
@@ -6867,6 +9997,10 @@
             <translation>velocidad × %1</translation>
         </message>
         <message>
+            <source>spring scale</source>
+            <translation>escala de muelle</translation>
+        </message>
+        <message>
             <source>stand where you work</source>
             <translation>en el puesto de trabajo</translation>
         </message>
@@ -6877,6 +10011,10 @@
         <message>
             <source>stands back: front %1, back %2 mm</source>
             <translation>separada: delante %1, atrás %2 mm</translation>
+        </message>
+        <message>
+            <source>stands beside soak_aim or soak_max; only one can hold</source>
+            <translation>está junto a soak_aim o soak_max; solo uno puede valer</translation>
         </message>
         <message>
             <source>station</source>
@@ -6895,6 +10033,14 @@
             <translation>escalón máximo %1 mm</translation>
         </message>
         <message>
+            <source>step backdated</source>
+            <translation>paso adelantado</translation>
+        </message>
+        <message>
+            <source>step taken back</source>
+            <translation>paso deshecho</translation>
+        </message>
+        <message>
             <source>still open</source>
             <translation>aún abierta</translation>
         </message>
@@ -6907,12 +10053,20 @@
             <translation>parada</translation>
         </message>
         <message>
+            <source>stopped by a person's word after a power cut</source>
+            <translation>parada por decisión de una persona tras un corte de luz</translation>
+        </message>
+        <message>
             <source>stopped: %1</source>
             <translation>parada: %1</translation>
         </message>
         <message>
             <source>supervisor</source>
             <translation>supervisor</translation>
+        </message>
+        <message>
+            <source>synchronous writing can't be turned on</source>
+            <translation>no se puede activar la escritura segura</translation>
         </message>
         <message>
             <source>table</source>
@@ -6935,2650 +10089,8 @@
             <translation>temperatura</translation>
         </message>
         <message>
-            <source>the bead ends it, not the clock</source>
-            <translation>lo acaba el cordón, no el reloj</translation>
-        </message>
-        <message>
-            <source>the bench can't be set so</source>
-            <translation>el banco no se ajusta así</translation>
-        </message>
-        <message>
-            <source>the bench was needed</source>
-            <translation>se necesitaba el banco</translation>
-        </message>
-        <message>
-            <source>the benches</source>
-            <translation>los bancos</translation>
-        </message>
-        <message>
-            <source>the clock is right</source>
-            <translation>el reloj va bien</translation>
-        </message>
-        <message>
-            <source>the clock was set</source>
-            <translation>se ajustó el reloj</translation>
-        </message>
-        <message>
-            <source>the clock was set by %1</source>
-            <translation>se ajustó el reloj en %1</translation>
-        </message>
-        <message>
-            <source>the day %1</source>
-            <translation>el día %1</translation>
-        </message>
-        <message>
-            <source>the foreman</source>
-            <translation>el encargado</translation>
-        </message>
-        <message>
-            <source>the foreman decided</source>
-            <translation>lo decidió el encargado</translation>
-        </message>
-        <message>
-            <source>the hand was slow</source>
-            <translation>la mano fue lenta</translation>
-        </message>
-        <message>
-            <source>the job's seams: %1</source>
-            <translation>juntas del trabajo: %1</translation>
-        </message>
-        <message>
-            <source>the joints that were chosen</source>
-            <translation>las uniones elegidas</translation>
-        </message>
-        <message>
-            <source>the key that it types</source>
-            <translation>la tecla que envía</translation>
-        </message>
-        <message>
-            <source>the log of real joints is not touched</source>
-            <translation>el registro de uniones reales no se toca</translation>
-        </message>
-        <message>
-            <source>the name stays in the log</source>
-            <translation>el nombre sigue en el registro</translation>
-        </message>
-        <message>
-            <source>the old one is forgotten</source>
-            <translation>se olvidó el anterior</translation>
-        </message>
-        <message>
-            <source>the order stays</source>
-            <translation>el orden no cambia</translation>
-        </message>
-        <message>
-            <source>the place can't be reached</source>
-            <translation>no se llega al sitio</translation>
-        </message>
-        <message>
-            <source>the plate stuck</source>
-            <translation>el espejo se pegó</translation>
-        </message>
-        <message>
-            <source>the reason, for the record</source>
-            <translation>el motivo, para el registro</translation>
-        </message>
-        <message>
-            <source>the ribbon is lifted</source>
-            <translation>la cinta se levanta</translation>
-        </message>
-        <message>
-            <source>the same seam</source>
-            <translation>la misma junta</translation>
-        </message>
-        <message>
-            <source>the seal waits for them</source>
-            <translation>el sello las espera</translation>
-        </message>
-        <message>
-            <source>the spring is loaded</source>
-            <translation>el muelle está cargado</translation>
-        </message>
-        <message>
-            <source>the trial joint held</source>
-            <translation>la unión de prueba aguantó</translation>
-        </message>
-        <message>
-            <source>the trial joint was not accepted</source>
-            <translation>la unión de prueba no se aceptó</translation>
-        </message>
-        <message>
-            <source>the trial joint was not good</source>
-            <translation>la unión de prueba no valía</translation>
-        </message>
-        <message>
-            <source>the trial joint was not released yet</source>
-            <translation>la unión de prueba aún no se liberó</translation>
-        </message>
-        <message>
-            <source>the upper end of the table's band</source>
-            <translation>el extremo superior del tramo de la tabla</translation>
-        </message>
-        <message>
-            <source>the wall clock went back</source>
-            <translation>el reloj de pared retrocedió</translation>
-        </message>
-        <message>
-            <source>then clear of bench %1</source>
-            <translation>luego libre del banco %1</translation>
-        </message>
-        <message>
-            <source>then lock</source>
-            <translation>y bloquear</translation>
-        </message>
-        <message>
-            <source>then: plate out within %1 s</source>
-            <translation>luego: espejo fuera en %1 s</translation>
-        </message>
-        <message>
-            <source>there is no printer</source>
-            <translation>no hay impresora</translation>
-        </message>
-        <message>
-            <source>thick</source>
-            <translation>gruesa</translation>
-        </message>
-        <message>
-            <source>thickest sheet mm</source>
-            <translation>placa más gruesa mm</translation>
-        </message>
-        <message>
-            <source>thickness</source>
-            <translation>espesor</translation>
-        </message>
-        <message>
-            <source>thickness mm</source>
-            <translation>espesor mm</translation>
-        </message>
-        <message>
-            <source>thin</source>
-            <translation>fina</translation>
-        </message>
-        <message>
-            <source>thin melt</source>
-            <translation>poco fundido</translation>
-        </message>
-        <message>
-            <source>things</source>
-            <translation>cosas</translation>
-        </message>
-        <message>
-            <source>thinnest sheet mm</source>
-            <translation>placa más fina mm</translation>
-        </message>
-        <message>
-            <source>this job</source>
-            <translation>este trabajo</translation>
-        </message>
-        <message>
-            <source>this weld is stopped</source>
-            <translation>esta soldadura se para</translation>
-        </message>
-        <message>
-            <source>ticked</source>
-            <translation>marcado</translation>
-        </message>
-        <message>
-            <source>till bead stands</source>
-            <translation>hasta el cordón</translation>
-        </message>
-        <message>
-            <source>till the bead stands</source>
-            <translation>hasta el cordón</translation>
-        </message>
-        <message>
-            <source>time</source>
-            <translation>hora</translation>
-        </message>
-        <message>
-            <source>time of the weld</source>
-            <translation>tiempo de soldar</translation>
-        </message>
-        <message>
-            <source>title</source>
-            <translation>título</translation>
-        </message>
-        <message>
-            <source>title and date, as printed on the shop's copy</source>
-            <translation>título y fecha, como en el ejemplar del taller</translation>
-        </message>
-        <message>
-            <source>to %1</source>
-            <translation>hasta %1</translation>
-        </message>
-        <message>
-            <source>to %1 °C</source>
-            <translation>hasta %1 °C</translation>
-        </message>
-        <message>
-            <source>to [%1]</source>
-            <translation>hasta [%1]</translation>
-        </message>
-        <message>
-            <source>to be cut out</source>
-            <translation>a cortar</translation>
-        </message>
-        <message>
-            <source>to be repaired</source>
-            <translation>a reparar</translation>
-        </message>
-        <message>
-            <source>to cut out</source>
-            <translation>a cortar</translation>
-        </message>
-        <message>
-            <source>to mm</source>
-            <translation>hasta mm</translation>
-        </message>
-        <message>
-            <source>to repair</source>
-            <translation>a reparar</translation>
-        </message>
-        <message>
-            <source>to the list</source>
-            <translation>a la lista</translation>
-        </message>
-        <message>
-            <source>to the shop's own log</source>
-            <translation>al registro propio</translation>
-        </message>
-        <message>
-            <source>to the signal</source>
-            <translation>hasta la señal</translation>
-        </message>
-        <message>
-            <source>to °C</source>
-            <translation>hasta °C</translation>
-        </message>
-        <message>
-            <source>told too late: %1</source>
-            <translation>dicho tarde: %1</translation>
-        </message>
-        <message>
-            <source>told, not done: %1</source>
-            <translation>dicho, no hecho: %1</translation>
-        </message>
-        <message>
-            <source>tolerance of build-up</source>
-            <translation>tolerancia del aumento</translation>
-        </message>
-        <message>
-            <source>tolerance of soak</source>
-            <translation>tolerancia al calentar</translation>
-        </message>
-        <message>
-            <source>tolerance of the pressure</source>
-            <translation>tolerancia de la presión</translation>
-        </message>
-        <message>
-            <source>tolerance ± N/mm²</source>
-            <translation>tolerancia ± N/mm²</translation>
-        </message>
-        <message>
-            <source>too coarse for this seam</source>
-            <translation>muy basta para esta junta</translation>
-        </message>
-        <message>
-            <source>too small a deviation to matter here</source>
-            <translation>desviación demasiado pequeña para importar aquí</translation>
-        </message>
-        <message>
-            <source>trainee</source>
-            <translation>aprendiz</translation>
-        </message>
-        <message>
-            <source>trial %1</source>
-            <translation>prueba %1</translation>
-        </message>
-        <message>
-            <source>trial joint</source>
-            <translation>unión de prueba</translation>
-        </message>
-        <message>
-            <source>trial: %1</source>
-            <translation>prueba: %1</translation>
-        </message>
-        <message>
-            <source>trial: not released yet</source>
-            <translation>prueba: aún sin liberar</translation>
-        </message>
-        <message>
-            <source>trouble with the bench</source>
-            <translation>problema con el banco</translation>
-        </message>
-        <message>
-            <source>true time</source>
-            <translation>tiempo real</translation>
-        </message>
-        <message>
-            <source>turned against the scale's end</source>
-            <translation>girado contra el tope de la escala</translation>
-        </message>
-        <message>
-            <source>type it in</source>
-            <translation>teclear</translation>
-        </message>
-        <message>
-            <source>type it twice</source>
-            <translation>teclear dos veces</translation>
-        </message>
-        <message>
-            <source>typed by the keyboard</source>
-            <translation>con el teclado</translation>
-        </message>
-        <message>
-            <source>typed wrong</source>
-            <translation>mal tecleado</translation>
-        </message>
-        <message>
-            <source>unit of the scale</source>
-            <translation>unidad de la escala</translation>
-        </message>
-        <message>
-            <source>unit printed on it</source>
-            <translation>unidad impresa en ella</translation>
-        </message>
-        <message>
-            <source>unit, division, zero, rate of each spring</source>
-            <translation>unidad, división, cero, rigidez de cada muelle</translation>
-        </message>
-        <message>
-            <source>upper %1</source>
-            <translation>superior %1</translation>
-        </message>
-        <message>
-            <source>valley above the sheet.</source>
-            <translation>valle sobre la placa.</translation>
-        </message>
-        <message>
-            <source>value</source>
-            <translation>valor</translation>
-        </message>
-        <message>
-            <source>verdict</source>
-            <translation>dictamen</translation>
-        </message>
-        <message>
-            <source>verdict %1</source>
-            <translation>dictamen %1</translation>
-        </message>
-        <message>
-            <source>wait</source>
-            <translation>espera</translation>
-        </message>
-        <message>
-            <source>wait %1: %2 needs you</source>
-            <translation>esperar %1: atender %2</translation>
-        </message>
-        <message>
-            <source>warm</source>
-            <translation>calor</translation>
-        </message>
-        <message>
-            <source>warmer</source>
-            <translation>más calor</translation>
-        </message>
-        <message>
-            <source>was %1 %2</source>
-            <translation>era %1 %2</translation>
-        </message>
-        <message>
-            <source>was not noticed</source>
-            <translation>no se notó</translation>
-        </message>
-        <message>
-            <source>weld plane at %1 °C after</source>
-            <translation>plano soldado a %1 °C tras</translation>
-        </message>
-        <message>
-            <source>weld plane at release</source>
-            <translation>plano soldado al sacar</translation>
-        </message>
-        <message>
-            <source>weld plane at release about %1 °C, an estimate</source>
-            <translation>plano soldado al sacar a unos %1 °C, estimación</translation>
-        </message>
-        <message>
-            <source>weld plane, release</source>
-            <translation>plano soldado, al sacar</translation>
-        </message>
-        <message>
-            <source>weld plane, °C est.</source>
-            <translation>plano soldado, °C est.</translation>
-        </message>
-        <message>
-            <source>welded again more often than the job allows</source>
-            <translation>resoldada más veces de las que permite el trabajo</translation>
-        </message>
-        <message>
-            <source>welder</source>
-            <translation>soldador</translation>
-        </message>
-        <message>
-            <source>welds</source>
-            <translation>suelda</translation>
-        </message>
-        <message>
-            <source>what</source>
-            <translation>qué</translation>
-        </message>
-        <message>
-            <source>what is left of it</source>
-            <translation>lo que queda de él</translation>
-        </message>
-        <message>
-            <source>what people call it</source>
-            <translation>cómo lo llama la gente</translation>
-        </message>
-        <message>
-            <source>what presses</source>
-            <translation>qué aprieta</translation>
-        </message>
-        <message>
-            <source>what that is worth</source>
-            <translation>qué valor tiene eso</translation>
-        </message>
-        <message>
-            <source>what the source says instead</source>
-            <translation>qué dice la fuente en su lugar</translation>
-        </message>
-        <message>
-            <source>what was made</source>
-            <translation>lo hecho</translation>
-        </message>
-        <message>
-            <source>wheel locked</source>
-            <translation>volante bloqueado</translation>
-        </message>
-        <message>
-            <source>where it stands</source>
-            <translation>dónde consta</translation>
-        </message>
-        <message>
-            <source>where nothing is urgent</source>
-            <translation>donde nada urge</translation>
-        </message>
-        <message>
-            <source>where something is wrong</source>
-            <translation>donde haya un defecto</translation>
-        </message>
-        <message>
-            <source>where the buttons stand</source>
-            <translation>lado de los botones</translation>
-        </message>
-        <message>
-            <source>which value</source>
-            <translation>qué valor</translation>
-        </message>
-        <message>
-            <source>who</source>
-            <translation>quién</translation>
-        </message>
-        <message>
-            <source>why</source>
-            <translation>motivo</translation>
-        </message>
-        <message>
-            <source>widest gap between the edges when they meet mm</source>
-            <translation>hueco máximo entre cantos al juntarse mm</translation>
-        </message>
-        <message>
-            <source>width</source>
-            <translation>ancho</translation>
-        </message>
-        <message>
-            <source>width %1, height %2, K %3, faces out of line %4</source>
-            <translation>ancho %1, altura %2, K %3, caras desalineadas %4</translation>
-        </message>
-        <message>
-            <source>width, over both beads.</source>
-            <translation>ancho, sobre los dos cordones.</translation>
-        </message>
-        <message>
-            <source>wiped</source>
-            <translation>limpio</translation>
-        </message>
-        <message>
-            <source>with a reason</source>
-            <translation>con motivo</translation>
-        </message>
-        <message>
-            <source>with drag %1</source>
-            <translation>con arrastre %1</translation>
-        </message>
-        <message>
-            <source>with the words “%1”</source>
-            <translation>con las palabras «%1»</translation>
-        </message>
-        <message>
-            <source>worked out from the others</source>
-            <translation>calculado a partir de los otros</translation>
-        </message>
-        <message>
-            <source>wrong sheet or setting</source>
-            <translation>placa o ajuste erróneo</translation>
-        </message>
-        <message>
-            <source>yes</source>
-            <translation>sí</translation>
-        </message>
-        <message>
-            <source>yes: the source itself says so</source>
-            <translation>sí: lo dice la propia fuente</translation>
-        </message>
-        <message>
-            <source>zero</source>
-            <translation>cero</translation>
-        </message>
-        <message>
-            <source>zero and rate come from the calibration</source>
-            <translation>cero y rigidez salen de la calibración</translation>
-        </message>
-        <message>
-            <source>°C of the plate, reference air, soak's tolerance</source>
-            <translation>°C del espejo, aire de referencia, tolerancia al calentar</translation>
-        </message>
-        <message>
-            <source>–</source>
-            <translation>–</translation>
-        </message>
-        <message>
-            <source>− 1 s</source>
-            <translation>− 1 s</translation>
-        </message>
-        <message>
-            <source>− 10 s</source>
-            <translation>− 10 s</translation>
-        </message>
-        <message>
-            <source>"%1" can't be corrected in %2; these can: %3</source>
-            <translation>«%1» no se puede corregir en %2; sí estos: %3</translation>
-        </message>
-        <message>
-            <source>"%1" can't be read; allowed: a file that can be read</source>
-            <translation>no se puede leer «%1»; permitido: un archivo legible</translation>
-        </message>
-        <message>
-            <source>"%1" can't be written (%2)</source>
-            <translation>no se puede escribir «%1» (%2)</translation>
-        </message>
-        <message>
-            <source>"%1" does not name a weld</source>
-            <translation>«%1» no nombra ninguna soldadura</translation>
-        </message>
-        <message>
-            <source>"%1" holds %2 bytes; allowed: to %3</source>
-            <translation>«%1» contiene %2 bytes; permitido: hasta %3</translation>
-        </message>
-        <message>
-            <source>"%1" holds more than small letters, digits and hyphens</source>
-            <translation>«%1» contiene algo más que minúsculas, cifras y guiones</translation>
-        </message>
-        <message>
-            <source>"%1" is no cell of %2; allowed: a name that the procedure's list of cells shows</source>
-            <translation>«%1» no es una casilla de %2; permitido: un nombre de la lista de casillas del procedimiento</translation>
-        </message>
-        <message>
-            <source>"%1" is no id; allowed: small letters, digits and hyphens</source>
-            <translation>«%1» no es un identificador; permitido: minúsculas, cifras y guiones</translation>
-        </message>
-        <message>
-            <source>"%1" is no test; allowed: tensile, bend</source>
-            <translation>«%1» no es un ensayo; permitido: tensile, bend</translation>
-        </message>
-        <message>
-            <source>"%1" is no verdict of this program</source>
-            <translation>«%1» no es un dictamen de este programa</translation>
-        </message>
-        <message>
-            <source>"%1" is not "%2"</source>
-            <translation>«%1» no es «%2»</translation>
-        </message>
-        <message>
-            <source>"%1" is not %2</source>
-            <translation>«%1» no es %2</translation>
-        </message>
-        <message>
-            <source>"%1" is not a date like 2030-01-07</source>
-            <translation>«%1» no es una fecha como 2030-01-07</translation>
-        </message>
-        <message>
-            <source>"%1" is not a date; allowed: 0000-01-01 to 9999-12-31</source>
-            <translation>«%1» no es una fecha; permitido: 0000-01-01 a 9999-12-31</translation>
-        </message>
-        <message>
-            <source>"%1" is not a number; allowed: numbers with a dot, parted by commas</source>
-            <translation>«%1» no es un número; permitido: números con punto, separados por comas</translation>
-        </message>
-        <message>
-            <source>"%1" is not a whole number for %2</source>
-            <translation>«%1» no es un número entero para %2</translation>
-        </message>
-        <message>
-            <source>"%1" is not in %2; allowed: a weld that the list of joints shows</source>
-            <translation>«%1» no está en %2; permitido: una soldadura que muestre la lista</translation>
-        </message>
-        <message>
-            <source>"%1" is not one of %2</source>
-            <translation>«%1» no es ninguno de %2</translation>
-        </message>
-        <message>
-            <source>"%1" is not one of handwheel, foot_lever</source>
-            <translation>«%1» no es ninguno de handwheel, foot_lever</translation>
-        </message>
-        <message>
-            <source>"%1" is not one of line, band-end</source>
-            <translation>«%1» no es ninguno de line, band-end</translation>
-        </message>
-        <message>
-            <source>"%1" is not one of seen, memory, common_practice, derived</source>
-            <translation>«%1» no es ninguno de seen, memory, common_practice, derived</translation>
-        </message>
-        <message>
-            <source>"%1" is not one of warmer, colder</source>
-            <translation>«%1» no es ninguno de warmer, colder</translation>
-        </message>
-        <message>
-            <source>"%1" stands twice</source>
-            <translation>«%1» está dos veces</translation>
-        </message>
-        <message>
-            <source>"attested" is what a foreman says in a log, with his PIN; a file says seen, memory, common_practice or derived</source>
-            <translation>«attested» lo dice un encargado en un registro, con su PIN; un archivo dice seen, memory, common_practice o derived</translation>
-        </message>
-        <message>
-            <source>%1 % a kelvin, longer when colder, %2 to %3 °C</source>
-            <translation>%1 % por kelvin, más largo con más frío, %2 a %3 °C</translation>
-        </message>
-        <message>
-            <source>%1 % a kelvin, longer when warmer, %2 to %3 °C</source>
-            <translation>%1 % por kelvin, más largo con más calor, %2 a %3 °C</translation>
-        </message>
-        <message>
-            <source>%1 %2 coupons; allowed: 1 to %3</source>
-            <translation>%1 probetas (%2); permitido: 1 a %3</translation>
-        </message>
-        <message>
-            <source>%1 %2 is not a finite number with a decimal point</source>
-            <translation>%1 %2 no es un número finito con punto decimal</translation>
-        </message>
-        <message>
-            <source>%1 %2 is outside %3 to %4</source>
-            <translation>%1 %2 está fuera de %3 a %4</translation>
-        </message>
-        <message>
-            <source>%1 %2 is outside %3 to %4%5</source>
-            <translation>%1 %2 está fuera de %3 a %4%5</translation>
-        </message>
-        <message>
-            <source>%1 %2 would be %3 %4</source>
-            <translation>%1 %2 serían %3 %4</translation>
-        </message>
-        <message>
-            <source>%1 N is lost before the load cell shows anything: with calibration points it is 0 or left out</source>
-            <translation>%1 N se pierden antes de que la célula de carga marque algo: con puntos de calibración es 0 o no se indica</translation>
-        </message>
-        <message>
-            <source>%1 all along</source>
-            <translation>%1 en todo el largo</translation>
-        </message>
-        <message>
-            <source>%1 angles and %2 displacements for %3 bend coupons; allowed: one of either for each</source>
-            <translation>%1 ángulos y %2 recorridos para %3 probetas de doblado; permitido: uno de los dos por probeta</translation>
-        </message>
-        <message>
-            <source>%1 at place %2</source>
-            <translation>%1 en el punto %2</translation>
-        </message>
-        <message>
-            <source>%1 at places %2 and %3</source>
-            <translation>%1 en los puntos %2 y %3</translation>
-        </message>
-        <message>
-            <source>%1 bend coupons; allowed: 1 to %2</source>
-            <translation>%1 probetas de doblado; permitido: 1 a %2</translation>
-        </message>
-        <message>
-            <source>%1 bytes are no job; allowed: up to %2</source>
-            <translation>%1 bytes no son un trabajo; permitido: hasta %2</translation>
-        </message>
-        <message>
-            <source>%1 bytes do not fit; it has room for %2</source>
-            <translation>%1 bytes no caben; hay sitio para %2</translation>
-        </message>
-        <message>
-            <source>%1 came %2 ms after the step before; less than %3 ms is taken for one press</source>
-            <translation>%1 llegó %2 ms tras el paso anterior; menos de %3 ms cuenta como una sola pulsación</translation>
-        </message>
-        <message>
-            <source>%1 can't be on bench "%2": it is on bench "%3"</source>
-            <translation>%1 no puede estar en el banco «%2»: está en el banco «%3»</translation>
-        </message>
-        <message>
-            <source>%1 can't be read (%2)</source>
-            <translation>%1 no se puede leer (%2)</translation>
-        </message>
-        <message>
-            <source>%1 can't be read: %2</source>
-            <translation>%1 no se puede leer: %2</translation>
-        </message>
-        <message>
-            <source>%1 cells under %2 columns; allowed: one for each, a text with a comma in quotes</source>
-            <translation>%1 celdas bajo %2 columnas; permitido: una por columna, un texto con coma entre comillas</translation>
-        </message>
-        <message>
-            <source>%1 coefficients are outside 1 to %2</source>
-            <translation>%1 coeficientes están fuera de 1 a %2</translation>
-        </message>
-        <message>
-            <source>%1 columns; allowed: the %2 that there are</source>
-            <translation>%1 columnas; permitido: las %2 que hay</translation>
-        </message>
-        <message>
-            <source>%1 days; allowed: 0 to %2</source>
-            <translation>%1 días; permitido: 0 a %2</translation>
-        </message>
-        <message>
-            <source>%1 does not fit while %2</source>
-            <translation>%1 no encaja en esta fase: %2</translation>
-        </message>
-        <message>
-            <source>%1 has %2 bytes; allowed: up to %3</source>
-            <translation>%1 tiene %2 bytes; permitido: hasta %3</translation>
-        </message>
-        <message>
-            <source>%1 has %2 signs; allowed: %3</source>
-            <translation>%1 tiene %2 signos; permitido: %3</translation>
-        </message>
-        <message>
-            <source>%1 has left the shop</source>
-            <translation>%1 ya no está en el taller</translation>
-        </message>
-        <message>
-            <source>%1 has n %2 where n %3 belongs</source>
-            <translation>%1 tiene n %2 donde va n %3</translation>
-        </message>
-        <message>
-            <source>%1 has no PIN yet</source>
-            <translation>%1 aún no tiene PIN</translation>
-        </message>
-        <message>
-            <source>%1 has no key that the log knows; a new PIN, given by a foreman, makes one</source>
-            <translation>%1 no tiene clave conocida por el registro; un PIN nuevo, dado por un encargado, crea una</translation>
-        </message>
-        <message>
-            <source>%1 holds %2 value; expected 2, with a decimal point</source>
-            <translation>%1 contiene %2 valor; se esperan 2, con punto decimal</translation>
-        </message>
-        <message>
-            <source>%1 holds %2 values; expected 2, with a decimal point</source>
-            <translation>%1 contiene %2 valores; se esperan 2, con punto decimal</translation>
-        </message>
-        <message>
-            <source>%1 holds %2 values; expected 2, with a decimal point (1.5, not 1,5)</source>
-            <translation>%1 contiene %2 valores; se esperan 2, con punto decimal (1.5, no 1,5)</translation>
-        </message>
-        <message>
-            <source>%1 holds a line end or another control sign; allowed: %2</source>
-            <translation>%1 contiene un fin de línea u otro signo de control; permitido: %2</translation>
-        </message>
-        <message>
-            <source>%1 in the list is not a number</source>
-            <translation>%1 en la lista no es un número</translation>
-        </message>
-        <message>
-            <source>%1 in the list is not a text</source>
-            <translation>%1 en la lista no es un texto</translation>
-        </message>
-        <message>
-            <source>%1 in the list is not a whole number from %2 to %3</source>
-            <translation>%1 en la lista no es un número entero de %2 a %3</translation>
-        </message>
-        <message>
-            <source>%1 in the list is not an object</source>
-            <translation>%1 en la lista no es un objeto</translation>
-        </message>
-        <message>
-            <source>%1 is %2 %3; allowed: %4 to %5 %6</source>
-            <translation>%1: %2 %3; permitido: %4 a %5 %6</translation>
-        </message>
-        <message>
-            <source>%1 is %2 and not decided</source>
-            <translation>%1 está %2 y sin decidir</translation>
-        </message>
-        <message>
-            <source>%1 is %2, not %3</source>
-            <translation>%1 es %2, no %3</translation>
-        </message>
-        <message>
-            <source>%1 is %2; allowed: %3 to %4</source>
-            <translation>%1: %2; permitido: %3 a %4</translation>
-        </message>
-        <message>
-            <source>%1 is above joining %2</source>
-            <translation>%1 está por encima de joining %2</translation>
-        </message>
-        <message>
-            <source>%1 is above soak_max %2</source>
-            <translation>%1 está por encima de soak_max %2</translation>
-        </message>
-        <message>
-            <source>%1 is before done_on %2</source>
-            <translation>%1 es anterior a done_on %2</translation>
-        </message>
-        <message>
-            <source>%1 is below floor_mm %2</source>
-            <translation>%1 está por debajo de floor_mm %2</translation>
-        </message>
-        <message>
-            <source>%1 is below min %2</source>
-            <translation>%1 está por debajo de min %2</translation>
-        </message>
-        <message>
-            <source>%1 is below min_C %2</source>
-            <translation>%1 está por debajo de min_C %2</translation>
-        </message>
-        <message>
-            <source>%1 is below thinnest_sheet_mm %2</source>
-            <translation>%1 está por debajo de thinnest_sheet_mm %2</translation>
-        </message>
-        <message>
-            <source>%1 is finer than a thousandth of the unit</source>
-            <translation>%1 es más fino que una milésima de la unidad</translation>
-        </message>
-        <message>
-            <source>%1 is line %2's seam already; allowed: each label once</source>
-            <translation>%1 ya es la junta de la línea %2; permitido: cada etiqueta una vez</translation>
-        </message>
-        <message>
-            <source>%1 is neither; allowed: yes, no</source>
-            <translation>%1 no es ninguno; permitido: yes, no</translation>
-        </message>
-        <message>
-            <source>%1 is no foreman; only a foreman may do that</source>
-            <translation>%1 no es encargado; eso solo puede hacerlo un encargado</translation>
-        </message>
-        <message>
-            <source>%1 is no picture; allowed: JPEG or PNG</source>
-            <translation>%1 no es una imagen; permitido: JPEG o PNG</translation>
-        </message>
-        <message>
-            <source>%1 is not UTF-8; allowed: %2</source>
-            <translation>%1 no es UTF-8; permitido: %2</translation>
-        </message>
-        <message>
-            <source>%1 is not a division above zero %2</source>
-            <translation>%1 no es una división sobre cero %2</translation>
-        </message>
-        <message>
-            <source>%1 is not a number; allowed %2 to %3</source>
-            <translation>%1 no es un número; permitido %2 a %3</translation>
-        </message>
-        <message>
-            <source>%1 is not a number; allowed: %2, decimals after a dot</source>
-            <translation>%1 no es un número; permitido: %2, decimales tras un punto</translation>
-        </message>
-        <message>
-            <source>%1 is not a text</source>
-            <translation>%1 no es un texto</translation>
-        </message>
-        <message>
-            <source>%1 is not a whole number; allowed %2 to %3</source>
-            <translation>%1 no es un número entero; permitido %2 a %3</translation>
-        </message>
-        <message>
-            <source>%1 is not a whole number; allowed: %2 to %3</source>
-            <translation>%1 no es un número entero; permitido: %2 a %3</translation>
-        </message>
-        <message>
-            <source>%1 is not above %2</source>
-            <translation>%1 no está por encima de %2</translation>
-        </message>
-        <message>
-            <source>%1 is not above from_C %2</source>
-            <translation>%1 no está por encima de from_C %2</translation>
-        </message>
-        <message>
-            <source>%1 is not above from_mm %2</source>
-            <translation>%1 no está por encima de from_mm %2</translation>
-        </message>
-        <message>
-            <source>%1 is not above the one before</source>
-            <translation>%1 no está por encima del anterior</translation>
-        </message>
-        <message>
-            <source>%1 is not an object</source>
-            <translation>%1 no es un objeto</translation>
-        </message>
-        <message>
-            <source>%1 is not below the pressure %2 it belongs to</source>
-            <translation>%1 no está por debajo de la presión %2 a la que pertenece</translation>
-        </message>
-        <message>
-            <source>%1 is not in this log</source>
-            <translation>%1 no está en este registro</translation>
-        </message>
-        <message>
-            <source>%1 is not the header; expected reading,force_N (or reading_mm)</source>
-            <translation>%1 no es la cabecera; se espera reading,force_N (o reading_mm)</translation>
-        </message>
-        <message>
-            <source>%1 is not the header; expected reading,force_N (or reading_mm), with a comma, not a semicolon</source>
-            <translation>%1 no es la cabecera; se espera reading,force_N (o reading_mm), con coma, no con punto y coma</translation>
-        </message>
-        <message>
-            <source>%1 is not there; allowed: %2</source>
-            <translation>%1 no está; permitido: %2</translation>
-        </message>
-        <message>
-            <source>%1 is not true or false</source>
-            <translation>%1 no es verdadero ni falso (true, false)</translation>
-        </message>
-        <message>
-            <source>%1 is out of range; allowed: %2</source>
-            <translation>%1 está fuera; permitido: %2</translation>
-        </message>
-        <message>
-            <source>%1 is outside %2 to %3</source>
-            <translation>%1 está fuera de %2 a %3</translation>
-        </message>
-        <message>
-            <source>%1 is outside %2 to %3%4</source>
-            <translation>%1 está fuera de %2 a %3%4</translation>
-        </message>
-        <message>
-            <source>%1 is outside 0 to 100000</source>
-            <translation>%1 está fuera de 0 a 100000</translation>
-        </message>
-        <message>
-            <source>%1 is separated by semicolons; expected a comma between the two values and a decimal point in each</source>
-            <translation>%1 está separado con puntos y comas; se espera una coma entre los dos valores y un punto decimal en cada uno</translation>
-        </message>
-        <message>
-            <source>%1 is separated by tabs; expected a comma between the two values</source>
-            <translation>%1 está separado con tabuladores; se espera una coma entre los dos valores</translation>
-        </message>
-        <message>
-            <source>%1 is the last foreman; somebody else must become one first</source>
-            <translation>%1 es el último encargado; antes debe serlo otra persona</translation>
-        </message>
-        <message>
-            <source>%1 is to be repaired</source>
-            <translation>%1 está por reparar</translation>
-        </message>
-        <message>
-            <source>%1 leaves a gap after %2</source>
-            <translation>%1 deja un vacío tras %2</translation>
-        </message>
-        <message>
-            <source>%1 ms can't be confirmed: allowed is one value from 0 to 12 h</source>
-            <translation>%1 ms no se pueden confirmar: permitido un valor de 0 a 12 h</translation>
-        </message>
-        <message>
-            <source>%1 ms earlier is not allowed: 1 to 10000 ms in all</source>
-            <translation>%1 ms antes no está permitido: 1 a 10000 ms en total</translation>
-        </message>
-        <message>
-            <source>%1 names no last day; allowed: as in "PE-HD, PP 3-20 mm until 2031-06-30"</source>
-            <translation>%1 no dice el último día; permitido: como «PE-HD, PP 3-20 mm hasta 2031-06-30»</translation>
-        </message>
-        <message>
-            <source>%1 needs %2 at the spring, with drag and preload, above %3, the most that bench %4 can hold</source>
-            <translation>%1 necesita %2 en el muelle, con arrastre y precarga: más de %3, lo máximo que sostiene el banco %4</translation>
-        </message>
-        <message>
-            <source>%1 needs %2 at the spring, with drag and preload, below %3, the least that bench %4 holds steadily: weld an offcut beside it, or pair seams</source>
-            <translation>%1 necesita %2 en el muelle, con arrastre y precarga: menos de %3, lo mínimo que el banco %4 sostiene firme. Soldar un recorte al lado o juntar dos juntas</translation>
-        </message>
-        <message>
-            <source>%1 overlaps the row that ends at %2</source>
-            <translation>%1 se solapa con la fila que acaba en %2</translation>
-        </message>
-        <message>
-            <source>%1 photo is not what was kept: %2</source>
-            <translation>%1 foto no es lo que se guardó: %2</translation>
-        </message>
-        <message>
-            <source>%1 photos are not what was kept: %2</source>
-            <translation>%1 fotos no son lo que se guardó: %2</translation>
-        </message>
-        <message>
-            <source>%1 points are more than %2</source>
-            <translation>%1 puntos son más de %2</translation>
-        </message>
-        <message>
-            <source>%1 points; a line with its uncertainty needs 3 or more</source>
-            <translation>%1 puntos; una recta con su incertidumbre necesita 3 o más</translation>
-        </message>
-        <message>
-            <source>%1 reading %2 %3 is above %4 %5, the end of the scale of bench %6: the seam needs %7, with a drag of %8 the scale shows up to %9</source>
-            <translation>%1: la lectura %2 %3 supera %4 %5, el final de la escala del banco %6: la junta necesita %7, con un arrastre de %8 la escala muestra hasta %9</translation>
-        </message>
-        <message>
-            <source>%1 reading %2 %3 is outside %4 to %5 %6, the readings that the calibration of bench %7 covers</source>
-            <translation>%1: la lectura %2 %3 está fuera de %4 a %5 %6, el margen calibrado del banco %7</translation>
-        </message>
-        <message>
-            <source>%1 readings and %2 forces; they must be as many</source>
-            <translation>%1 lecturas y %2 fuerzas; debe haber las mismas</translation>
-        </message>
-        <message>
-            <source>%1 rows stand in the spill file and %2 in memory only: %3</source>
-            <translation>%1 filas están en el archivo de reserva y %2 solo en memoria: %3</translation>
-        </message>
-        <message>
-            <source>%1 seams; allowed: up to %2</source>
-            <translation>%1 juntas; permitido: hasta %2</translation>
-        </message>
-        <message>
-            <source>%1 sheets given, a butt weld joins 2</source>
-            <translation>%1 placas indicadas, una soldadura a tope une 2</translation>
-        </message>
-        <message>
-            <source>%1 sheets instead of 2</source>
-            <translation>%1 placas en vez de 2</translation>
-        </message>
-        <message>
-            <source>%1 springs are outside 1 to %2</source>
-            <translation>%1 muelles están fuera de 1 a %2</translation>
-        </message>
-        <message>
-            <source>%1 to %2 signs on one line</source>
-            <translation>%1 a %2 signos en una línea</translation>
-        </message>
-        <message>
-            <source>%1 to %2 °C, aim %3 °C</source>
-            <translation>%1 a %2 °C, objetivo %3 °C</translation>
-        </message>
-        <message>
-            <source>%1 was cut out</source>
-            <translation>%1 fue cortada</translation>
-        </message>
-        <message>
-            <source>%1 was meant for step %2, the last one is %3</source>
-            <translation>%1 era para el paso %2, el último es el %3</translation>
-        </message>
-        <message>
-            <source>%1 was stopped</source>
-            <translation>%1 se paró</translation>
-        </message>
-        <message>
-            <source>%1 would leave %2 % of the cooling time; allowed at least %3 %</source>
-            <translation>%1 dejaría el %2 % del tiempo de enfriamiento; permitido al menos el %3 %</translation>
-        </message>
-        <message>
-            <source>%1 · at work: %2</source>
-            <translation>%1 · trabaja: %2</translation>
-        </message>
-        <message>
-            <source>%1, cut to half: full load only after the whole time</source>
-            <translation>%1, a la mitad: carga plena solo tras el tiempo completo</translation>
-        </message>
-        <message>
-            <source>%1, line %2, %3: %4</source>
-            <translation>%1, línea %2, %3: %4</translation>
-        </message>
-        <message>
-            <source>%1, line %2: %3</source>
-            <translation>%1, línea %2: %3</translation>
-        </message>
-        <message>
-            <source>%1, n %2: the log holds another event there</source>
-            <translation>%1, n %2: el registro tiene allí otro suceso</translation>
-        </message>
-        <message>
-            <source>%1-wal: is damaged, and whole transactions stand behind that</source>
-            <translation>%1-wal: está dañado, y detrás hay entradas enteras</translation>
-        </message>
-        <message>
-            <source>%1.txt: can't be brought to disk</source>
-            <translation>%1.txt: no se puede llevar al disco</translation>
-        </message>
-        <message>
-            <source>0.5 mm, as for pipe up to 355 mm; for sheet from memory</source>
-            <translation>0,5 mm, como en tubo hasta 355 mm; para placas de memoria</translation>
-        </message>
-        <message>
-            <source>25 mm of PE-HD: more than five minutes of soak, and half an hour of cooling under pressure. Read the scale again each time it is due; it falls for a long while.</source>
-            <translation>25 mm de PE-HD: más de cinco minutos de calentamiento y media hora de enfriamiento con presión. Leer la escala cada vez que toque; baja durante mucho tiempo.</translation>
-        </message>
-        <message>
-            <source>60 to 130 % of the target: our judgement</source>
-            <translation>60 a 130 % del objetivo: juicio nuestro</translation>
-        </message>
-        <message>
-            <source>A call in soak</source>
-            <translation>Una llamada al calentar</translation>
-        </message>
-        <message>
-            <source>A clean plate</source>
-            <translation>Un espejo limpio</translation>
-        </message>
-        <message>
-            <source>A cold plate melts less in the same time, and the display does not know its own faces. Measure them.</source>
-            <translation>Un espejo frío funde menos en el mismo tiempo, y el indicador no conoce sus propias caras. Medirlas.</translation>
-        </message>
-        <message>
-            <source>A door stands open</source>
-            <translation>Una puerta abierta</translation>
-        </message>
-        <message>
-            <source>A first good weld</source>
-            <translation>Una primera soldadura buena</translation>
-        </message>
-        <message>
-            <source>A hand leaves grease and sweat, and melt does not join over them.</source>
-            <translation>Una mano deja grasa y sudor, y encima el fundido no se une.</translation>
-        </message>
-        <message>
-            <source>A joint that is let go warm bends by its own weight and can open in the middle.</source>
-            <translation>Una unión que se suelta caliente se dobla por su peso y puede abrirse en el centro.</translation>
-        </message>
-        <message>
-            <source>A kilogram of force is nearly ten newtons: the wrong one is off by a factor that anybody can see who asks whether the reading can be right.</source>
-            <translation>Un kilogramo de fuerza son casi diez newtons: el erróneo se desvía por un factor que ve cualquiera que se pregunte si la lectura puede ser.</translation>
-        </message>
-        <message>
-            <source>A lock that gives way</source>
-            <translation>Un bloqueo que cede</translation>
-        </message>
-        <message>
-            <source>A plate can be right in the middle and cold at one end. Measure it front, middle and back, and watch the bead along the whole seam.</source>
-            <translation>Un espejo puede estar bien en el centro y frío en un extremo. Medirlo delante, en el centro y detrás, y vigilar el cordón en toda la junta.</translation>
-        </message>
-        <message>
-            <source>A scale that does not start at zero</source>
-            <translation>Una escala que no empieza en cero</translation>
-        </message>
-        <message>
-            <source>A spring that is still loaded throws the bars open. Bring the force to zero first where the bench asks for it, then ease the clamps. Two springs are stiff: they lose twice as much as one when the sheets close up, so read again; and a jerk on them costs melt that one soft spring would spare.</source>
-            <translation>Un muelle aún cargado abre las barras de golpe. Donde el banco lo pida, llevar primero la fuerza a cero y después aflojar las mordazas. Dos muelles son rígidos: pierden el doble que uno al cerrarse las placas, así que leer otra vez; y un tirón cuesta fundido que un muelle blando ahorra.</translation>
-        </message>
-        <message>
-            <source>Above its window the melt is damaged and strings on the plate, however fine the bead looks.</source>
-            <translation>Por encima de su margen el fundido se daña y hace hilos en el espejo, por bueno que parezca el cordón.</translation>
-        </message>
-        <message>
-            <source>After the lock the wheel was let back while the joint was soft: %1, at least %2.</source>
-            <translation>Tras bloquear se aflojó el volante con la unión blanda: %1, al menos %2.</translation>
-        </message>
-        <message>
-            <source>Air between face and plate keeps the heat away, so the melt stays thin and its skin cools.</source>
-            <translation>El aire entre cara y espejo frena el calor: el fundido queda fino y su piel se enfría.</translation>
-        </message>
-        <message>
-            <source>An edge that leans melts at the top first. Both beads end alignment, not the one that is seen.</source>
-            <translation>Un canto inclinado funde primero arriba. La igualación acaba con los dos cordones, no con el que se ve.</translation>
-        </message>
-        <message>
-            <source>An edge was touched after it was planed, %1.</source>
-            <translation>Se tocó un canto ya cepillado, %1.</translation>
-        </message>
-        <message>
-            <source>Another bench, another order</source>
-            <translation>Otro banco, otro orden</translation>
-        </message>
-        <message>
-            <source>Before anything presses, read the scale without force. What it shows then is wrong with every reading that follows.</source>
-            <translation>Antes de que algo apriete, leer la escala sin fuerza. Lo que muestra entonces está mal en cada lectura siguiente.</translation>
-        </message>
-        <message>
-            <source>Before the bead stands the faces do not touch everywhere, so a clock that runs from first contact ends soak too soon: the melt is thin.</source>
-            <translation>Antes de formarse el cordón las caras no tocan en todas partes; un reloj desde el primer contacto acaba el calentamiento antes de tiempo: el fundido es fino.</translation>
-        </message>
-        <message>
-            <source>Before you set a reading, ask whether it can be right: about how much force does such a seam take, and what does the scale say to that?</source>
-            <translation>Antes de fijar una lectura, preguntarse si puede ser: ¿cuánta fuerza pide más o menos una junta así, y qué dice la escala?</translation>
-        </message>
-        <message>
-            <source>Bench "%1" at place %2: a place is 1 to %3</source>
-            <translation>Banco «%1» en el puesto %2: un puesto es 1 a %3</translation>
-        </message>
-        <message>
-            <source>Bench "%1" can't have place %2: bench "%3" has it; each of 1 to %4 is given once</source>
-            <translation>El banco «%1» no puede tener el puesto %2: lo tiene el banco «%3»; cada uno de 1 a %4 se da una vez</translation>
-        </message>
-        <message>
-            <source>Bench "%1" is in the shift already, at place %2</source>
-            <translation>El banco «%1» ya está en el turno, en el puesto %2</translation>
-        </message>
-        <message>
-            <source>Bench "%1" is not in the shift</source>
-            <translation>El banco «%1» no está en el turno</translation>
-        </message>
-        <message>
-            <source>Bench "%1" would be number %2: a shift has 1 to %3 benches</source>
-            <translation>El banco «%1» sería el número %2: un turno tiene 1 a %3 bancos</translation>
-        </message>
-        <message>
-            <source>Bench "%1": %2</source>
-            <translation>Banco «%1»: %2</translation>
-        </message>
-        <message>
-            <source>Copy of practice, read only: made %1, last entry %2.</source>
-            <translation>Copia de práctica, solo lectura: hecha %1, última entrada %2.</translation>
-        </message>
-        <message>
-            <source>Copy of practice, read only: made %1.</source>
-            <translation>Copia de práctica, solo lectura: hecha %1.</translation>
-        </message>
-        <message>
-            <source>Copy, read only: made %1, last entry %2.</source>
-            <translation>Copia, solo lectura: hecha %1, última entrada %2.</translation>
-        </message>
-        <message>
-            <source>Copy, read only: made %1.</source>
-            <translation>Copia, solo lectura: hecha %1.</translation>
-        </message>
-        <message>
-            <source>DVS 2203-1, short term, heated-tool butt (memory)</source>
-            <translation>DVS 2203-1, corto plazo, a tope con elemento calefactor (de memoria)</translation>
-        </message>
-        <message>
-            <source>Edges meet along the seam and from top to bottom, or they melt where they touch first. Plane both, set the gap at both ends, look along them and from their end, and shim what stands back before the plate comes in.</source>
-            <translation>Los cantos casan a lo largo de la junta y de arriba abajo, o funden donde tocan primero. Cepillar los dos, fijar el hueco en ambos extremos, mirar a lo largo y desde la punta, y calzar lo que queda atrás antes de entrar el espejo.</translation>
-        </message>
-        <message>
-            <source>Edges that meet, end to end</source>
-            <translation>Cantos que casan de punta a punta</translation>
-        </message>
-        <message>
-            <source>Every number of a card is for one thickness. Hold it against the sheet before you clamp.</source>
-            <translation>Cada número de una ficha vale para un espesor. Compararla con la placa antes de sujetar.</translation>
-        </message>
-        <message>
-            <source>Film melts into the joint and parts it.</source>
-            <translation>El film se funde dentro de la unión y la separa.</translation>
-        </message>
-        <message>
-            <source>Force that comes at once drives the hot melt out into the bead before it has grown together. A short slam on a soft spring tears the valley and takes little melt besides; on stiff springs, or kept on, it leaves too little.</source>
-            <translation>La fuerza de golpe echa el fundido caliente al cordón antes de que se una. Un golpe corto con un muelle blando rasga el valle y quita poco fundido más; con muelles rígidos, o mantenido, deja demasiado poco.</translation>
-        </message>
-        <message>
-            <source>Hold the card against the sheet before you clamp: material, thickness, length. Measure the sheet if you are not sure.</source>
-            <translation>Comparar la ficha con la placa antes de sujetar: material, espesor, longitud. En caso de duda, medir la placa.</translation>
-        </message>
-        <message>
-            <source>In air, and more so in a draught, a skin freezes on the melt. Two skins do not grow together, and the joint breaks flat.</source>
-            <translation>Al aire, y más con corriente, se enfría una piel sobre el fundido. Dos pieles no se unen, y la unión rompe plana.</translation>
-        </message>
-        <message>
-            <source>In this draught a face loses its heat six times as fast. A changeover that would do in still air leaves a skin on the melt, and the joint breaks flat along it.</source>
-            <translation>Con esta corriente una cara pierde su calor seis veces más deprisa. Un cambio que bastaría en aire quieto deja una piel en el fundido, y por ella la unión rompe plana.</translation>
-        </message>
-        <message>
-            <source>Kilograms or newtons</source>
-            <translation>Kilogramos o newtons</translation>
-        </message>
-        <message>
-            <source>Look at both faces of the plate before it goes in, and wipe it with a clean cloth. It is hot: hold the cloth as the machine's instructions say.</source>
-            <translation>Mirar las dos caras del espejo antes de meterlo y limpiarlo con un paño limpio. Está caliente: sujetar el paño como dicen las instrucciones de la máquina.</translation>
-        </message>
-        <message>
-            <source>Make the same weld three times, with nothing wrong. It should look like the same weld.</source>
-            <translation>Hacer tres veces la misma soldadura, sin nada mal. Debe parecer la misma.</translation>
-        </message>
-        <message>
-            <source>Measure the plate on its face. A plate above its window makes a fast bead and damages the melt; it also burns worse and smells.</source>
-            <translation>Medir el espejo en su cara. Por encima de su margen hace un cordón rápido y daña el fundido; también quema más y huele.</translation>
-        </message>
-        <message>
-            <source>Monday morning</source>
-            <translation>Lunes por la mañana</translation>
-        </message>
-        <message>
-            <source>Moving air takes the heat off bare faces while the plate leaves. Look for it and shield the seam, and be quick at the changeover.</source>
-            <translation>El aire en movimiento quita calor a las caras desnudas mientras sale el espejo. Buscarlo, proteger la junta y ser rápido en el cambio.</translation>
-        </message>
-        <message>
-            <source>Near its back end this plate was 40 K colder. The bead stayed small there while the rest was ready; a clock can't see that, only somebody who looks along the seam.</source>
-            <translation>Cerca de su extremo trasero este espejo estaba 40 K más frío. Allí el cordón quedó pequeño cuando el resto ya estaba; un reloj no lo ve, solo quien mira a lo largo de la junta.</translation>
-        </message>
-        <message>
-            <source>One place that stays cold</source>
-            <translation>Un punto que sigue frío</translation>
-        </message>
-        <message>
-            <source>Only one side was looked at: the other bead was %1 high %2, asked are %3.</source>
-            <translation>Solo se miró un lado: el otro cordón tenía %1 de alto %2, se piden %3.</translation>
-        </message>
-        <message>
-            <source>PP melts higher and freezes sooner than PE-HD: its changeover leaves less time than the card of PE has taught you.</source>
-            <translation>El PP funde a más temperatura y solidifica antes que el PE-HD: su cambio deja menos tiempo que el de la ficha de PE.</translation>
-        </message>
-        <message>
-            <source>PP: less force, longer heat</source>
-            <translation>PP: menos fuerza, más calor</translation>
-        </message>
-        <message>
-            <source>PVDF forgives little: the melt is thin and freezes fast, so changeover and build-up are short.</source>
-            <translation>El PVDF perdona poco: el fundido es fino y solidifica deprisa; cambio y aumento son cortos.</translation>
-        </message>
-        <message>
-            <source>PVDF is welded on a much hotter plate. It gives off harmful gas when it is overheated: keep to the window, and air the place as the machine's and the sheet's instructions say.</source>
-            <translation>El PVDF se suelda con un espejo mucho más caliente. Recalentado suelta gas nocivo: mantenerse en el margen y ventilar como dicen las instrucciones de la máquina y de la placa.</translation>
-        </message>
-        <message>
-            <source>PVDF: hot and short</source>
-            <translation>PVDF: caliente y corto</translation>
-        </message>
-        <message>
-            <source>Polypropylene takes another plate temperature, less pressure and a longer soak than PE-HD. Read the whole card, not only the mark on the scale.</source>
-            <translation>El polipropileno pide otra temperatura del espejo, menos presión y más calentamiento que el PE-HD. Leer toda la ficha, no solo la marca de la escala.</translation>
-        </message>
-        <message>
-            <source>Pressure in soak presses out the melt that soak is there to make: the bead gets fat and the joint brittle.</source>
-            <translation>La presión al calentar expulsa el fundido que el calentamiento debe formar: el cordón engorda y la unión queda frágil.</translation>
-        </message>
-        <message>
-            <source>Pressure on the faces in soak: %1; at most %2.</source>
-            <translation>Presión en las caras al calentar: %1; como máximo %2.</translation>
-        </message>
-        <message>
-            <source>Read the plate on its face</source>
-            <translation>Medir el espejo en su cara</translation>
-        </message>
-        <message>
-            <source>Read the scale again after the lock, and again. When it has fallen below its band, turn up to the mark and lock again.</source>
-            <translation>Tras bloquear, leer otra vez la escala, y otra. Si ha bajado de su banda, girar hasta la marca y bloquear de nuevo.</translation>
-        </message>
-        <message>
-            <source>SEAMCLOCK_RESOURCES %1 is no folder; allowed: a folder with procedures/ in it, or leave it unset</source>
-            <translation>SEAMCLOCK_RESOURCES %1 no es una carpeta; permitido: una carpeta con procedures/ dentro, o sin definir</translation>
-        </message>
-        <message>
-            <source>Soak was counted before the bead stood: it was %1 high, asked are %2.</source>
-            <translation>El calentamiento contó antes de formarse el cordón: tenía %1 de alto, se piden %2.</translation>
-        </message>
-        <message>
-            <source>Somebody rings while the plate is in. Soak does not wait, and you can't see the bench with the phone at your ear. Decide.</source>
-            <translation>Alguien llama con el espejo dentro. El calentamiento no espera, y con el teléfono al oído no se ve el banco. Decidir.</translation>
-        </message>
-        <message>
-            <source>Somebody took the spring's newtons for kilograms of force, so every reading on the card was ten times too small. A 10 mm seam of this length takes 2700 N, more than a grown man three times over.</source>
-            <translation>Alguien tomó los newtons del muelle por kilogramos de fuerza; cada lectura de la ficha era diez veces menor. Una junta de 10 mm de esta longitud pide 2700 N, más que tres hombres adultos.</translation>
-        </message>
-        <message>
-            <source>The bead ends alignment, the clock ends soak, and the spring is followed until the melt is stiff. A good weld is the same one again and again.</source>
-            <translation>El cordón acaba la igualación, el reloj el calentamiento, y se sigue al muelle hasta que el fundido está rígido. Una buena soldadura es la misma una y otra vez.</translation>
-        </message>
-        <message>
-            <source>The card of another sheet</source>
-            <translation>La ficha de otra placa</translation>
-        </message>
-        <message>
-            <source>The card was for %1, and %2 lay there.</source>
-            <translation>La ficha era para %1, y allí había %2.</translation>
-        </message>
-        <message>
-            <source>The card was made for 4 mm and 10 mm lay there: too little force, too short a soak and far too short a cooling. No step after that can put it right.</source>
-            <translation>La ficha era para 4 mm y allí había 10 mm: muy poca fuerza, calentamiento corto y enfriamiento demasiado corto. Ningún paso posterior lo arregla.</translation>
-        </message>
-        <message>
-            <source>The card's reading was %1; this seam takes %2. Its unit was wrong.</source>
-            <translation>La lectura de la ficha era %1; esta junta pide %2. La unidad estaba mal.</translation>
-        </message>
-        <message>
-            <source>The display reaches its mark before the faces have settled. Waiting ten minutes more costs nothing; a weld on a cold plate costs the seam.</source>
-            <translation>El indicador llega a su marca antes de asentarse las caras. Esperar diez minutos más no cuesta nada; soldar con el espejo frío cuesta la junta.</translation>
-        </message>
-        <message>
-            <source>The display shows what the controller believes. Measure the plate on its face, at three places, before you weld.</source>
-            <translation>El indicador muestra lo que cree el regulador. Antes de soldar, medir el espejo en su cara, en tres puntos.</translation>
-        </message>
-        <message>
-            <source>The edges met a dirty plate, %1.</source>
-            <translation>Los cantos tocaron un espejo sucio, %1.</translation>
-        </message>
-        <message>
-            <source>The edges were not parallel: %1, against %2.</source>
-            <translation>Los cantos no eran paralelos: %1, frente a %2.</translation>
-        </message>
-        <message>
-            <source>The faces had cooled to %1 when they met, by the plan %2, %3.</source>
-            <translation>Las caras se habían enfriado a %1 al juntarse, según el plan %2, %3.</translation>
-        </message>
-        <message>
-            <source>The faces stood %1 off the plate in soak.</source>
-            <translation>Al calentar, las caras estaban a %1 del espejo.</translation>
-        </message>
-        <message>
-            <source>The faces stood in air for %1; at most %2.</source>
-            <translation>Las caras estuvieron al aire %1; como máximo %2.</translation>
-        </message>
-        <message>
-            <source>The film was still on the edge, %1.</source>
-            <translation>El film seguía en el canto, %1.</translation>
-        </message>
-        <message>
-            <source>The force stood after %1; it is built up over %2.</source>
-            <translation>La fuerza estaba completa a los %1; se aumenta durante %2.</translation>
-        </message>
-        <message>
-            <source>The joint was let go after %1; at least %2.</source>
-            <translation>La unión se soltó a los %1; al menos %2.</translation>
-        </message>
-        <message>
-            <source>The middle of a thick joint stays soft for many minutes after the outside is hard. Opening early bends it, and the spring that was not followed leaves hollow places.</source>
-            <translation>El centro de una unión gruesa sigue blando muchos minutos después de endurecer por fuera. Abrir antes la dobla, y un muelle que no se siguió deja huecos.</translation>
-        </message>
-        <message>
-            <source>The plate was %1 on its face, %2; at least %3.</source>
-            <translation>El espejo tenía %1 en su cara, %2; al menos %3.</translation>
-        </message>
-        <message>
-            <source>The plate was %1 on its face, %2; at most %3.</source>
-            <translation>El espejo tenía %1 en su cara, %2; como máximo %3.</translation>
-        </message>
-        <message>
-            <source>The plate was just switched on and the shop is cold. Let the plate come to its heat and settle, then measure it on its face.</source>
-            <translation>El espejo se acaba de encender y el taller está frío. Dejar que el espejo se caliente y se asiente, y después medirlo en su cara.</translation>
-        </message>
-        <message>
-            <source>The reading fell to %1 and was not topped up; at least %2.</source>
-            <translation>La lectura bajó a %1 y no se repuso; al menos %2.</translation>
-        </message>
-        <message>
-            <source>The reading went up to %1, past its mark at %2.</source>
-            <translation>La lectura subió a %1, más allá de su marca en %2.</translation>
-        </message>
-        <message>
-            <source>The sheets close up as melt flows and shrinks, and the spring loses its rate times that. On a soft spring and a long seam that is a few per cent, which the verdict sees and a bend test does not; on stiff springs, a short seam or a lock that slips it leaves hollow places and a sunk bead.</source>
-            <translation>Las placas se cierran al fluir y contraerse el fundido, y el muelle pierde su rigidez por ese recorrido. Con muelle blando y junta larga es un pequeño porcentaje, que el dictamen ve y un ensayo de doblado no; con muelles rígidos, junta corta o un bloqueo que resbala deja huecos y un cordón hundido.</translation>
-        </message>
-        <message>
-            <source>Thick sheet: patience</source>
-            <translation>Placa gruesa: paciencia</translation>
-        </message>
-        <message>
-            <source>This lock slips. Without topping up the pressure is gone while the middle of the joint is still molten. Tell the foreman: the bench wants repair. On a sound lock this spring loses no more than a few per cent by itself, as it is soft and follows the sheets; the verdict still asks for the reading.</source>
-            <translation>Este bloqueo resbala. Sin reponer, la presión se pierde con el centro de la unión aún fundido. Avisar al encargado: el banco pide reparación. Con un bloqueo sano este muelle solo pierde un pequeño porcentaje, pues es blando y sigue a las placas; el dictamen pide la lectura de todos modos.</translation>
-        </message>
-        <message>
-            <source>This plate was 15 K colder than its display. The bead came slowly and the melt was thin: the first sign is the probe, the second an alignment that takes too long.</source>
-            <translation>Este espejo estaba 15 K más frío que su indicador. El cordón llegó despacio y el fundido era fino: la primera señal es la sonda, la segunda una igualación demasiado larga.</translation>
-        </message>
-        <message>
-            <source>This plate was 35 K too hot. Melt that hangs in strings on the plate has been harmed, however fine the bead looks. Set the plate lower and let it settle.</source>
-            <translation>Este espejo estaba 35 K demasiado caliente. El fundido que cuelga en hilos del espejo está dañado, por bueno que parezca el cordón. Ajustarlo más bajo y dejar que se asiente.</translation>
-        </message>
-        <message>
-            <source>This scale stood 3 mm too high, so every force was too small by nearly 190 N. It is set right before the weld, never reckoned in the head.</source>
-            <translation>Esta escala estaba 3 mm demasiado alta; cada fuerza era casi 190 N menor. Se corrige antes de soldar, nunca se calcula de cabeza.</translation>
-        </message>
-        <message>
-            <source>This sheet leaned: its lower side stood 1.2 mm back. Where edges stand apart the bead comes late or not at all, and pressing harder only takes melt from where they touch. Half a millimetre is enough. Clamps, then Shim, sets it right; who leaves it must wait for the lower bead, too.</source>
-            <translation>Esta placa estaba inclinada: su lado inferior quedaba 1,2 mm atrás. Donde los cantos se separan el cordón llega tarde o nunca, y apretar más solo quita fundido donde tocan. Basta medio milímetro. Mordazas y después Calzar lo arregla; quien lo deja debe esperar también al cordón inferior.</translation>
-        </message>
-        <message>
-            <source>Three in a row</source>
-            <translation>Tres seguidas</translation>
-        </message>
-        <message>
-            <source>Too hot is not better</source>
-            <translation>Demasiado caliente no es mejor</translation>
-        </message>
-        <message>
-            <source>Two springs, a scale that begins at 2, and clamps that must not be opened under force: here the spring is let off first. Learn your own machine's order from its instructions.</source>
-            <translation>Dos muelles, una escala que empieza en 2 y mordazas que no deben abrirse con fuerza: aquí primero se suelta el muelle. El orden de la propia máquina está en sus instrucciones.</translation>
-        </message>
-        <message>
-            <source>Weld 10 mm PE-HD by the card, with nothing wrong at the bench. The plate burns and the spring is loaded: at a real machine its own instructions come first.</source>
-            <translation>Soldar PE-HD de 10 mm según la ficha, sin nada mal en el banco. El espejo quema y el muelle está cargado: en una máquina real mandan sus propias instrucciones.</translation>
-        </message>
-        <message>
-            <source>What is alike three times is a hand that has learned it. Compare the reaction times and the beads of the three.</source>
-            <translation>Lo que sale igual tres veces lo ha aprendido la mano. Comparar los tiempos de reacción y los cordones de las tres.</translation>
-        </message>
-        <message>
-            <source>What sticks to the plate goes into the joint and parts it later.</source>
-            <translation>Lo que se pega al espejo entra en la unión y la separa más tarde.</translation>
-        </message>
-        <message>
-            <source>What sticks to the plate is pressed into both faces and stays there. The bead shows nothing of it; the bend test breaks flat.</source>
-            <translation>Lo que se pega al espejo se prensa en las dos caras y se queda allí. El cordón no muestra nada; el ensayo de doblado rompe plano.</translation>
-        </message>
-        <message>
-            <source>Where the edges stand apart the bead comes late or not at all, while the other end gives up its melt.</source>
-            <translation>Donde los cantos se separan el cordón llega tarde o nunca, mientras el otro extremo pierde su fundido.</translation>
-        </message>
-        <message>
-            <source>While the plane is soft the force must stay: let back, the melt tears or shrinks into hollow places.</source>
-            <translation>Mientras el plano está blando la fuerza debe seguir: si se afloja, el fundido se rasga o se contrae en huecos.</translation>
-        </message>
-        <message>
-            <source>Whoever took the call came back too late or just in time by luck. A weld is not left between alignment and the lock; the phone can be answered in cooling.</source>
-            <translation>Quien atendió volvió tarde, o a tiempo por suerte. Una soldadura no se deja entre la igualación y el bloqueo; el teléfono se atiende al enfriar.</translation>
-        </message>
-        <message>
-            <source>a %1 strength of %2 MPa; allowed: %3 to %4 MPa</source>
-            <translation>una resistencia (%1) de %2 MPa; permitido: %3 a %4 MPa</translation>
-        </message>
-        <message>
-            <source>a PIN has %1 to %2 digits; this one has %3</source>
-            <translation>un PIN tiene %1 a %2 cifras; este tiene %3</translation>
-        </message>
-        <message>
-            <source>a PIN has 1 to %1 digits and nothing else; this one has %2 characters</source>
-            <translation>un PIN tiene 1 a %1 cifras y nada más; este tiene %2 signos</translation>
-        </message>
-        <message>
-            <source>a PIN has 1 to %1 digits and nothing else; this one has %2 digits</source>
-            <translation>un PIN tiene 1 a %1 cifras y nada más; este tiene %2 cifras</translation>
-        </message>
-        <message>
-            <source>a bend angle is outside 0 to 180°</source>
-            <translation>un ángulo de doblado está fuera de 0 a 180°</translation>
-        </message>
-        <message>
-            <source>a bend coupon cracked or not: 1 or 0</source>
-            <translation>una probeta de doblado se agrietó o no: 1 o 0</translation>
-        </message>
-        <message>
-            <source>a bend test has no strengths; allowed: angles or displacements of the ram</source>
-            <translation>un ensayo de doblado no tiene resistencias; permitido: ángulos o recorridos del punzón</translation>
-        </message>
-        <message>
-            <source>a damaged line of the spill file</source>
-            <translation>una línea dañada del archivo de reserva</translation>
-        </message>
-        <message>
-            <source>a displacement of the ram is outside 0 to 500 mm</source>
-            <translation>un recorrido del punzón está fuera de 0 a 500 mm</translation>
-        </message>
-        <message>
-            <source>a document does not have its SHA-256</source>
-            <translation>un documento no tiene su SHA-256</translation>
-        </message>
-        <message>
-            <source>a fact of kind "%1" can't have the subject "%2"</source>
-            <translation>un dato de tipo «%1» no puede ser de «%2»</translation>
-        </message>
-        <message>
-            <source>a fifth bench, "%1"; allowed: 4</source>
-            <translation>un quinto banco, «%1»; permitido: 4</translation>
-        </message>
-        <message>
-            <source>a foreman needs a PIN, which locks the key of the seal</source>
-            <translation>un encargado necesita un PIN, que protege la clave del sello</translation>
-        </message>
-        <message>
-            <source>a foreman's PIN has %1 to %2 digits; this one has %3</source>
-            <translation>el PIN de un encargado tiene %1 a %2 cifras; este tiene %3</translation>
-        </message>
-        <message>
-            <source>a foreman's override needs his PIN</source>
-            <translation>si un encargado lo omite, hace falta su PIN</translation>
-        </message>
-        <message>
-            <source>a gap of %1 mm at the %2 leaves no room for this sheet's edge</source>
-            <translation>un hueco de %1 mm (%2) no deja sitio al canto de esta placa</translation>
-        </message>
-        <message>
-            <source>a line ends with CR alone</source>
-            <translation>una línea acaba solo con CR</translation>
-        </message>
-        <message>
-            <source>a new series has no reason; allowed: one only where an earlier series is put right</source>
-            <translation>una serie nueva no lleva motivo; permitido: solo al corregir una serie anterior</translation>
-        </message>
-        <message>
-            <source>a page of 0 lines; at least 1</source>
-            <translation>una página de 0 líneas; al menos 1</translation>
-        </message>
-        <message>
-            <source>a point is not a finite number</source>
-            <translation>un punto no es un número finito</translation>
-        </message>
-        <message>
-            <source>a power cut of %1 s can't be confirmed: allowed are 0 to 43200 s</source>
-            <translation>un corte de luz de %1 s no se puede confirmar: permitidos 0 a 43200 s</translation>
-        </message>
-        <message>
-            <source>a quote is opened and never closed</source>
-            <translation>unas comillas se abren y no se cierran</translation>
-        </message>
-        <message>
-            <source>a quote stands inside a cell that does not begin with one</source>
-            <translation>hay comillas dentro de una celda que no empieza con ellas</translation>
-        </message>
-        <message>
-            <source>a reason for "%1" can't be empty</source>
-            <translation>un motivo para «%1» no puede estar vacío</translation>
-        </message>
-        <message>
-            <source>a sheet is of %1, the procedure is for %2: only the same plastic is welded</source>
-            <translation>una placa es de %1, el procedimiento es para %2: solo se suelda el mismo plástico</translation>
-        </message>
-        <message>
-            <source>a signing key's seed has %1 bytes, expected %2</source>
-            <translation>el origen de una clave tiene %1 bytes, se esperan %2</translation>
-        </message>
-        <message>
-            <source>a tensile test has no bends; allowed: strengths</source>
-            <translation>un ensayo de tracción no tiene doblados; permitido: resistencias</translation>
-        </message>
-        <message>
-            <source>a tenth of the thickness, as DVS 2207-1</source>
-            <translation>un décimo del espesor, como DVS 2207-1</translation>
-        </message>
-        <message>
-            <source>a text of %1 bytes; allowed: up to %2</source>
-            <translation>un texto de %1 bytes; permitido: hasta %2</translation>
-        </message>
-        <message>
-            <source>a thickness of %1 mm; allowed: 0.1 to 1000 mm</source>
-            <translation>un espesor de %1 mm; permitido: 0,1 a 1000 mm</translation>
-        </message>
-        <message>
-            <source>a value is corrected only after the weld is over</source>
-            <translation>un valor solo se corrige cuando la soldadura ha terminado</translation>
-        </message>
-        <message>
-            <source>a weld of type %1 can't be opened in a log of %2</source>
-            <translation>una soldadura de tipo «%1» no se puede abrir en un registro «%2»</translation>
-        </message>
-        <message>
-            <source>a weld starts with n 1</source>
-            <translation>una soldadura empieza con n 1</translation>
-        </message>
-        <message>
-            <source>a weld starts with weld_opened</source>
-            <translation>una soldadura empieza con weld_opened</translation>
-        </message>
-        <message>
-            <source>a weld without events</source>
-            <translation>una soldadura sin sucesos</translation>
-        </message>
-        <message>
-            <source>a zero byte; expected JSON text</source>
-            <translation>un byte cero; se espera texto JSON</translation>
-        </message>
-        <message>
-            <source>above %1, to %2 %3</source>
-            <translation>más de %1, hasta %2 %3</translation>
-        </message>
-        <message>
-            <source>act %1 of the take is at %2 ms, behind its end at %3 ms</source>
-            <translation>la acción %1 de la toma está a los %2 ms, tras su final a los %3 ms</translation>
-        </message>
-        <message>
-            <source>act %1 of the take, at %2 ms, can't be done at this bench: %3</source>
-            <translation>la acción %1 de la toma, a los %2 ms, no se puede hacer en este banco: %3</translation>
-        </message>
-        <message>
-            <source>after %1 wrong PINs in a row: wait %2</source>
-            <translation>tras %1 PIN erróneos seguidos: esperar %2</translation>
-        </message>
-        <message>
-            <source>alignment can't start: %1 checks are open, the first is %2</source>
-            <translation>la igualación no puede empezar: %1 controles abiertos, el primero es %2</translation>
-        </message>
-        <message>
-            <source>alignment started</source>
-            <translation>igualación empezada</translation>
-        </message>
-        <message>
-            <source>all along</source>
-            <translation>en todo el largo</translation>
-        </message>
-        <message>
-            <source>all readings are the same; a line needs two or more</source>
-            <translation>todas las lecturas son iguales; una recta necesita dos o más</translation>
-        </message>
-        <message>
-            <source>allowed only in workshop conditions, with hardly any load on the joint at removal and storage, and from %1 mm of wall</source>
-            <translation>permitido solo en condiciones de taller, casi sin carga en la unión al sacarla y guardarla, y desde %1 mm de pared</translation>
-        </message>
-        <message>
-            <source>allowed: a snapshot, a backup, or what log backup made</source>
-            <translation>permitido: una instantánea, un respaldo o lo que hizo log backup</translation>
-        </message>
-        <message>
-            <source>allowed: materials and a range, as in "PE-HD, PP 3-20 mm"</source>
-            <translation>permitido: materiales y un margen, como «PE-HD, PP 3-20 mm»</translation>
-        </message>
-        <message>
-            <source>ambient %1 is not a finite number; allowed %2 to %3 °C</source>
-            <translation>temperatura del taller %1 no es un número finito; permitido %2 a %3 °C</translation>
-        </message>
-        <message>
-            <source>ambient %1 is outside %2 to %3 °C</source>
-            <translation>temperatura del taller %1 está fuera de %2 a %3 °C</translation>
-        </message>
-        <message>
-            <source>ambient %1 is outside 5 to 45 °C</source>
-            <translation>temperatura del taller %1 está fuera de 5 a 45 °C</translation>
-        </message>
-        <message>
-            <source>ambient %1 °C is outside the classes for which %2 has cooling times</source>
-            <translation>temperatura del taller %1 °C está fuera de las clases con tiempo de enfriamiento en %2</translation>
-        </message>
-        <message>
-            <source>ambient %1 °C is outside the classes for which %2 has cooling times, from %3 °C</source>
-            <translation>temperatura del taller %1 °C está fuera de las clases con tiempo de enfriamiento en %2, desde %3 °C</translation>
-        </message>
-        <message>
-            <source>ambient %1 °C is outside the classes for which %2 has cooling times, up to %3 °C</source>
-            <translation>temperatura del taller %1 °C está fuera de las clases con tiempo de enfriamiento en %2, hasta %3 °C</translation>
-        </message>
-        <message>
-            <source>an event body of %1, n %2 was handed over as %3, n %4</source>
-            <translation>un suceso de %1, n %2, se entregó como %3, n %4</translation>
-        </message>
-        <message>
-            <source>an unconfirmed bridge counts at least 0 ms, not %1</source>
-            <translation>un enlace sin confirmar cuenta al menos 0 ms, no %1</translation>
-        </message>
-        <message>
-            <source>another log stands there now</source>
-            <translation>ahora hay allí otro registro</translation>
-        </message>
-        <message>
-            <source>another program holds it locked%1</source>
-            <translation>otro programa lo tiene bloqueado%1</translation>
-        </message>
-        <message>
-            <source>another program is making a backup there</source>
-            <translation>otro programa está haciendo allí un respaldo</translation>
-        </message>
-        <message>
-            <source>another program is writing this log; close that one first</source>
-            <translation>otro programa escribe en este registro; cerrar primero ese</translation>
-        </message>
-        <message>
-            <source>another weld is on that bench by now</source>
-            <translation>en ese banco ya hay otra soldadura</translation>
-        </message>
-        <message>
-            <source>asks for "%1", and nothing of that is wrong in this lesson</source>
-            <translation>pregunta por «%1», y nada de eso está mal en esta lección</translation>
-        </message>
-        <message>
-            <source>at 1 min and, for more than 6 min of cooling, at a third of it: our judgement</source>
-            <translation>al minuto y, si enfría más de 6 min, a un tercio: juicio nuestro</translation>
-        </message>
-        <message>
-            <source>at place %1</source>
-            <translation>en el punto %1</translation>
-        </message>
-        <message>
-            <source>at places %1 and %2</source>
-            <translation>en los puntos %1 y %2</translation>
-        </message>
-        <message>
-            <source>attested by %1, %2, against edition %3</source>
-            <translation>cotejado por %1, %2, con la edición %3</translation>
-        </message>
-        <message>
-            <source>bead measured</source>
-            <translation>cordón medido</translation>
-        </message>
-        <message>
-            <source>bench document</source>
-            <translation>documento del banco</translation>
-        </message>
-        <message>
-            <source>bench of the log</source>
-            <translation>banco del registro</translation>
-        </message>
-        <message>
-            <source>both sheets are clamped: now the wheel moves the tables</source>
-            <translation>las dos placas están sujetas: ahora el volante mueve las mesas</translation>
-        </message>
-        <message>
-            <source>build-up time</source>
-            <translation>tiempo de aumento</translation>
-        </message>
-        <message>
-            <source>can only be read, not written</source>
-            <translation>solo se puede leer, no escribir</translation>
-        </message>
-        <message>
-            <source>can only be read, not written%1</source>
-            <translation>solo se puede leer, no escribir%1</translation>
-        </message>
-        <message>
-            <source>can't be brought to disk</source>
-            <translation>no se puede llevar al disco</translation>
-        </message>
-        <message>
-            <source>can't be brought to disk (%1)</source>
-            <translation>no se puede llevar al disco (%1)</translation>
-        </message>
-        <message>
-            <source>can't be locked (%1)</source>
-            <translation>no se puede bloquear (%1)</translation>
-        </message>
-        <message>
-            <source>can't be made</source>
-            <translation>no se puede crear</translation>
-        </message>
-        <message>
-            <source>can't be made (%1)</source>
-            <translation>no se puede crear (%1)</translation>
-        </message>
-        <message>
-            <source>can't be made; %1</source>
-            <translation>no se puede crear; %1</translation>
-        </message>
-        <message>
-            <source>can't be moved to %1 (%2)</source>
-            <translation>no se puede mover a %1 (%2)</translation>
-        </message>
-        <message>
-            <source>can't be opened</source>
-            <translation>no se puede abrir</translation>
-        </message>
-        <message>
-            <source>can't be opened (%1)</source>
-            <translation>no se puede abrir (%1)</translation>
-        </message>
-        <message>
-            <source>can't be opened%1</source>
-            <translation>no se puede abrir%1</translation>
-        </message>
-        <message>
-            <source>can't be put in its place</source>
-            <translation>no se puede poner en su sitio</translation>
-        </message>
-        <message>
-            <source>can't be written</source>
-            <translation>no se puede escribir</translation>
-        </message>
-        <message>
-            <source>can't be written (%1)</source>
-            <translation>no se puede escribir (%1)</translation>
-        </message>
-        <message>
-            <source>card</source>
-            <translation>ficha</translation>
-        </message>
-        <message>
-            <source>check made</source>
-            <translation>control hecho</translation>
-        </message>
-        <message>
-            <source>check overridden</source>
-            <translation>control omitido</translation>
-        </message>
-        <message>
-            <source>checking a PIN needs %1 MB of memory, and that is not free</source>
-            <translation>comprobar un PIN necesita %1 MB de memoria, y no están libres</translation>
-        </message>
-        <message>
-            <source>clamp both sheets first; then one can be shimmed against the other</source>
-            <translation>sujetar primero las dos placas; después se puede calzar una contra otra</translation>
-        </message>
-        <message>
-            <source>closing waits for a reason: %1 is out of limits</source>
-            <translation>antes de cerrar falta un motivo: %1 está fuera de límites</translation>
-        </message>
-        <message>
-            <source>comes from the calibration's points; leave it out</source>
-            <translation>sale de los puntos de calibración; no indicarlo</translation>
-        </message>
-        <message>
-            <source>cooling along the table's straight line</source>
-            <translation>enfriar por la recta de la tabla</translation>
-        </message>
-        <message>
-            <source>cooling by the upper end of the table's band</source>
-            <translation>enfriar por el extremo superior del tramo de la tabla</translation>
-        </message>
-        <message>
-            <source>cooling is cut by half: full load only after the whole %1 min</source>
-            <translation>el enfriamiento se reduce a la mitad: carga plena solo tras los %1 min enteros</translation>
-        </message>
-        <message>
-            <source>cooling rule band-end is not offered by %1, whose cooling has no bands; allowed line</source>
-            <translation>enfriar según el final de la banda (band-end) no existe en %1, que no tiene bandas; permitido: line</translation>
-        </message>
-        <message>
-            <source>cooling time</source>
-            <translation>tiempo de enfriamiento</translation>
-        </message>
-        <message>
-            <source>correcting a value needs a foreman's PIN</source>
-            <translation>corregir un valor necesita el PIN de un encargado</translation>
-        </message>
-        <message>
-            <source>d MMM</source>
-            <extracomment>Qt's pattern of a date without its year; "'de'" stands for a word</extracomment>
-            <translation>d MMM</translation>
-        </message>
-        <message>
-            <source>ddd d MMMM</source>
-            <extracomment>Qt's pattern of a date without its year; "'de'" stands for a word</extracomment>
-            <translation>ddd d 'de' MMMM</translation>
-        </message>
-        <message>
-            <source>decided</source>
-            <translation>decidido</translation>
-        </message>
-        <message>
-            <source>deciding on a joint needs a foreman's PIN</source>
-            <translation>decidir sobre una unión necesita el PIN de un encargado</translation>
-        </message>
-        <message>
-            <source>does not begin where the class before it ends</source>
-            <translation>no empieza donde acaba la clase anterior</translation>
-        </message>
-        <message>
-            <source>does not cover the same thicknesses as the table</source>
-            <translation>no cubre los mismos espesores que la tabla</translation>
-        </message>
-        <message>
-            <source>does not end with "%1"</source>
-            <translation>no termina con «%1»</translation>
-        </message>
-        <message>
-            <source>drag %1 N is outside 0 to %2 N</source>
-            <translation>arrastre %1 N está fuera de 0 a %2 N</translation>
-        </message>
-        <message>
-            <source>drag %1 is not a number; allowed 0 to %2 N</source>
-            <translation>arrastre %1 no es un número; permitido 0 a %2 N</translation>
-        </message>
-        <message>
-            <source>drag measured</source>
-            <translation>arrastre medido</translation>
-        </message>
-        <message>
-            <source>drag reading %1 is below the scale's zero of %2</source>
-            <translation>la lectura de arrastre %1 está por debajo del cero de la escala, %2</translation>
-        </message>
-        <message>
-            <source>drag was not measured; it is taken as 0 N</source>
-            <translation>arrastre sin medir; se toma 0 N</translation>
-        </message>
-        <message>
-            <source>event %1 is another in chain %2 than in chain %3</source>
-            <translation>el suceso %1 es distinto en la cadena %2 y en la %3</translation>
-        </message>
-        <message>
-            <source>expected a JSON object</source>
-            <translation>se espera un objeto JSON</translation>
-        </message>
-        <message>
-            <source>faces met</source>
-            <translation>caras juntas</translation>
-        </message>
-        <message>
-            <source>from %1 mm</source>
-            <translation>desde %1 mm</translation>
-        </message>
-        <message>
-            <source>from the torn end of the write-ahead log; its hash is not that of its body</source>
-            <translation>del final roto del diario; su huella no es la de su contenido</translation>
-        </message>
-        <message>
-            <source>from zero to drag</source>
-            <translation>de cero al arrastre</translation>
-        </message>
-        <message>
-            <source>give %1 at %2 mm, outside %3 to %4%5</source>
-            <translation>dan %1 con %2 mm, fuera de %3 a %4%5</translation>
-        </message>
-        <message>
-            <source>going on without the check "%1" needs a reason</source>
-            <translation>seguir sin el control «%1» necesita un motivo</translation>
-        </message>
-        <message>
-            <source>graded</source>
-            <translation>calificado</translation>
-        </message>
-        <message>
-            <source>half a division, %1 %2, is more than twice the tolerance of %3 %4 (%5): bench %6 can't show this seam's %7; allowed divisions up to %8 %9</source>
-            <translation>media división, %1 %2, es más del doble de la tolerancia de %3 %4 (%5): el banco %6 no puede mostrar los %7 de esta junta; divisiones permitidas: hasta %8 %9</translation>
-        </message>
-        <message>
-            <source>half cooling is not allowed by %1; allowed: the whole cooling time</source>
-            <translation>medio enfriado no está permitido por %1; permitido: todo el tiempo de enfriamiento</translation>
-        </message>
-        <message>
-            <source>half cooling of %1 mm; %2</source>
-            <translation>medio enfriado con %1 mm; %2</translation>
-        </message>
-        <message>
-            <source>half cooling of a joint that is loaded at once; %1</source>
-            <translation>medio enfriado de una unión que se carga enseguida; %1</translation>
-        </message>
-        <message>
-            <source>half cooling outside workshop conditions; %1</source>
-            <translation>medio enfriado fuera de condiciones de taller; %1</translation>
-        </message>
-        <message>
-            <source>hands out the right row; leave thickness_mm out</source>
-            <translation>da la fila correcta; no indicar thickness_mm</translation>
-        </message>
-        <message>
-            <source>has %1 MB free, too little for the photos and what must stay free beside them</source>
-            <translation>tiene %1 MB libres, muy poco para las fotos y lo que debe quedar libre</translation>
-        </message>
-        <message>
-            <source>has %1 free, and a copy of this log takes up to %2</source>
-            <translation>tiene %1 libres; una copia de este registro ocupa hasta %2</translation>
-        </message>
-        <message>
-            <source>has %1 free, and a copy of this log takes up to %2 and must leave %3 free</source>
-            <translation>tiene %1 libres; una copia de este registro ocupa hasta %2 y debe dejar %3 libres</translation>
-        </message>
-        <message>
-            <source>has %1 letters; allowed: up to %2</source>
-            <translation>tiene %1 letras; permitido: hasta %2</translation>
-        </message>
-        <message>
-            <source>has 0 bytes, so it is no log</source>
-            <translation>tiene 0 bytes, así que no es un registro</translation>
-        </message>
-        <message>
-            <source>has no value from %1 to %2 mm, and gaps does not declare %3 there</source>
-            <translation>no tiene valor de %1 a %2 mm, y gaps no declara %3 allí</translation>
-        </message>
-        <message>
-            <source>holds %1 rows of another log ("%2", expected "%3"); move it away, or put its own log back</source>
-            <translation>contiene %1 filas de otro registro («%2», se espera «%3»); apartarlo o devolver su propio registro</translation>
-        </message>
-        <message>
-            <source>holds keys, and others than its owner may read or write it; take that right away (chmod 600)</source>
-            <translation>contiene claves, y otros que no son su dueño pueden leerlo o escribirlo; quitar ese permiso (chmod 600)</translation>
-        </message>
-        <message>
-            <source>holds neither a table nor a formula</source>
-            <translation>no contiene tabla ni fórmula</translation>
-        </message>
-        <message>
-            <source>holds no class</source>
-            <translation>no contiene ninguna clase</translation>
-        </message>
-        <message>
-            <source>holds no lesson (*.json)</source>
-            <translation>no contiene ninguna lección (*.json)</translation>
-        </message>
-        <message>
-            <source>holds no procedure (*.json)</source>
-            <translation>no contiene ningún procedimiento (*.json)</translation>
-        </message>
-        <message>
-            <source>holds no rows</source>
-            <translation>no contiene filas</translation>
-        </message>
-        <message>
-            <source>how far it is moved</source>
-            <translation>cuánto se mueve</translation>
-        </message>
-        <message>
-            <source>how far it is pushed</source>
-            <translation>cuánto se empuja</translation>
-        </message>
-        <message>
-            <source>is a %1 log, expected a %2 log</source>
-            <translation>es un registro «%1», se espera un registro «%2»</translation>
-        </message>
-        <message>
-            <source>is a %1 log; practice stands in a practice log only</source>
-            <translation>es un registro «%1»; la práctica solo está en un registro de práctica</translation>
-        </message>
-        <message>
-            <source>is a database, but not a joint log (application id %1, expected %2 or %3)</source>
-            <translation>es una base de datos, pero no un registro (identificador %1, se espera %2 o %3)</translation>
-        </message>
-        <message>
-            <source>is a folder, expected a file</source>
-            <translation>es una carpeta, se espera un archivo</translation>
-        </message>
-        <message>
-            <source>is a folder, expected a log file</source>
-            <translation>es una carpeta, se espera un archivo de registro</translation>
-        </message>
-        <message>
-            <source>is a folder; allowed: the name of a file</source>
-            <translation>es una carpeta; permitido: el nombre de un archivo</translation>
-        </message>
-        <message>
-            <source>is a live log and no copy of one</source>
-            <translation>es un registro en uso y no una copia</translation>
-        </message>
-        <message>
-            <source>is above the solid's density</source>
-            <translation>está por encima de la densidad del sólido</translation>
-        </message>
-        <message>
-            <source>is band-end, but a class has no table</source>
-            <translation>es band-end, pero una clase no tiene tabla</translation>
-        </message>
-        <message>
-            <source>is empty</source>
-            <translation>está vacío</translation>
-        </message>
-        <message>
-            <source>is empty; allowed: %1</source>
-            <translation>está vacío; permitido: %1</translation>
-        </message>
-        <message>
-            <source>is empty; allowed: %1, several with + between</source>
-            <translation>está vacío; permitido: %1, varias con + entre ellas</translation>
-        </message>
-        <message>
-            <source>is gone, and its write-ahead log stands there without it</source>
-            <translation>ya no está, y su diario ha quedado solo</translation>
-        </message>
-        <message>
-            <source>is missing</source>
-            <translation>falta</translation>
-        </message>
-        <message>
-            <source>is missing: only the first class may have no lower limit</source>
-            <translation>falta: solo la primera clase puede no tener límite inferior</translation>
-        </message>
-        <message>
-            <source>is not %1 hexadecimal digits</source>
-            <translation>no son %1 cifras hexadecimales</translation>
-        </message>
-        <message>
-            <source>is not 32 or 96 hexadecimal digits</source>
-            <translation>no son 32 o 96 cifras hexadecimales</translation>
-        </message>
-        <message>
-            <source>is not a database, so it is no log</source>
-            <translation>no es una base de datos, así que no es un registro</translation>
-        </message>
-        <message>
-            <source>is not a field that is known here</source>
-            <translation>no es un campo conocido aquí</translation>
-        </message>
-        <message>
-            <source>is not a list</source>
-            <translation>no es una lista</translation>
-        </message>
-        <message>
-            <source>is not a list of numbers</source>
-            <translation>no es una lista de números</translation>
-        </message>
-        <message>
-            <source>is not a list of texts</source>
-            <translation>no es una lista de textos</translation>
-        </message>
-        <message>
-            <source>is not a list of whole numbers</source>
-            <translation>no es una lista de números enteros</translation>
-        </message>
-        <message>
-            <source>is not a regular file</source>
-            <translation>no es un archivo normal</translation>
-        </message>
-        <message>
-            <source>is not a regular file, expected a log file</source>
-            <translation>no es un archivo normal, se espera un archivo de registro</translation>
-        </message>
-        <message>
-            <source>is not seamclock-job/1</source>
-            <translation>no es seamclock-job/1</translation>
-        </message>
-        <message>
-            <source>is not what the station signed</source>
-            <translation>no es lo que firmó la tableta</translation>
-        </message>
-        <message>
-            <source>is the log itself</source>
-            <translation>es el registro mismo</translation>
-        </message>
-        <message>
-            <source>is the rate itself where the unit is mm; leave it out</source>
-            <translation>es la rigidez misma si la unidad es mm; no indicarlo</translation>
-        </message>
-        <message>
-            <source>is there already and is no copy of this log but of another; it is left as it is</source>
-            <translation>ya existe y es copia de otro registro; se deja como está</translation>
-        </message>
-        <message>
-            <source>is there already and is no copy of this log; it is left as it is</source>
-            <translation>ya existe y no es copia de este registro; se deja como está</translation>
-        </message>
-        <message>
-            <source>is there already; it is never overwritten</source>
-            <translation>ya existe; nunca se sobrescribe</translation>
-        </message>
-        <message>
-            <source>it answers n %1, the last step that can be is n %2</source>
-            <translation>responde a n %1, el último paso posible es n %2</translation>
-        </message>
-        <message>
-            <source>it belongs to %1, not to %2</source>
-            <translation>pertenece a %1, no a %2</translation>
-        </message>
-        <message>
-            <source>it bridges from boot %1, the weld's is %2</source>
-            <translation>enlaza desde el arranque %1, el de la soldadura es %2</translation>
-        </message>
-        <message>
-            <source>it can't be set aside: %1</source>
-            <translation>no se puede apartar: %1</translation>
-        </message>
-        <message>
-            <source>it comes %1 ms after the step; allowed are 10000 ms on the same boot</source>
-            <translation>llega %1 ms tras el paso; permitidos 10000 ms en el mismo arranque</translation>
-        </message>
-        <message>
-            <source>it is wished on the bench "%1", which is not planned for</source>
-            <translation>se pide en el banco «%1», que no se planifica</translation>
-        </message>
-        <message>
-            <source>it was stopped</source>
-            <translation>se detuvo</translation>
-        </message>
-        <message>
-            <source>its document is not in the log, so there are no actual forces</source>
-            <translation>su documento no está en el registro, por eso no hay fuerzas reales</translation>
-        </message>
-        <message>
-            <source>its folder can't be brought to disk</source>
-            <translation>no se puede llevar al disco su carpeta</translation>
-        </message>
-        <message>
-            <source>its folder can't be written to (%1)</source>
-            <translation>no se puede escribir en su carpeta (%1)</translation>
-        </message>
-        <message>
-            <source>its folder can't hold a write-ahead log (journal mode "%1", expected "wal")</source>
-            <translation>su carpeta no admite un diario adelantado (modo «%1», se espera «wal»)</translation>
-        </message>
-        <message>
-            <source>its head row says %1 rows, and the last row is %2</source>
-            <translation>su fila de cabeza dice %1 filas y la última fila es la %2</translation>
-        </message>
-        <message>
-            <source>its head row says %1 rows, and the last row is %2; "log verify" tells more</source>
-            <translation>su fila de cabeza dice %1 filas y la última es la %2; «log verify» dice más</translation>
-        </message>
-        <message>
-            <source>its head, row %1, %2; "log verify" tells more</source>
-            <translation>su cabeza, fila %1, %2; «log verify» dice más</translation>
-        </message>
-        <message>
-            <source>its instant lies before the last event's</source>
-            <translation>su instante es anterior al del último suceso</translation>
-        </message>
-        <message>
-            <source>its interval runs backwards: %1 to %2 ms</source>
-            <translation>su intervalo va hacia atrás: %1 a %2 ms</translation>
-        </message>
-        <message>
-            <source>its structure is damaged (%1)</source>
-            <translation>su estructura está dañada (%1)</translation>
-        </message>
-        <message>
-            <source>its structure is damaged%1</source>
-            <translation>su estructura está dañada%1</translation>
-        </message>
-        <message>
-            <source>joint %1 is still open on this bench</source>
-            <translation>la unión %1 sigue abierta en este banco</translation>
-        </message>
-        <message>
-            <source>joint numbered</source>
-            <translation>número en la placa</translation>
-        </message>
-        <message>
-            <source>larger than %1 bytes, the most allowed</source>
-            <translation>más grande que los %1 bytes permitidos</translation>
-        </message>
-        <message>
-            <source>length %1 mm is outside %2 to %3 mm of bench %4</source>
-            <translation>longitud %1 mm está fuera de %2 a %3 mm del banco %4</translation>
-        </message>
-        <message>
-            <source>lies above melting_C</source>
-            <translation>está por encima de melting_C</translation>
-        </message>
-        <message>
-            <source>lies on a network file system, where a live log can't be used safely; use a log on this machine, or a published copy of it</source>
-            <translation>está en una unidad de red, donde un registro en uso no es seguro; usar un registro de este equipo o una copia publicada</translation>
-        </message>
-        <message>
-            <source>line %1</source>
-            <translation>línea %1</translation>
-        </message>
-        <message>
-            <source>line %1, %2: %3</source>
-            <translation>línea %1, %2: %3</translation>
-        </message>
-        <message>
-            <source>median of alignment %1 ms is outside 1 to %2 ms</source>
-            <translation>la mediana de igualación de %1 ms está fuera de 1 a %2 ms</translation>
-        </message>
-        <message>
-            <source>melt flow rate %1 is outside 0.2 to 1.7 g/10 min (190/5), the ranges of DVS 2207-1</source>
-            <translation>índice de fluidez %1 está fuera de 0,2 a 1,7 g/10 min (190/5), los márgenes de DVS 2207-1</translation>
-        </message>
-        <message>
-            <source>melt flow rates %1 and %2 are far apart: %3</source>
-            <translation>los índices de fluidez %1 y %2 están muy separados: %3</translation>
-        </message>
-        <message>
-            <source>melt flow rates %1 and %2 were measured differently and can't be compared</source>
-            <translation>los índices de fluidez %1 y %2 se midieron de modo distinto y no se pueden comparar</translation>
-        </message>
-        <message>
-            <source>more points than the %1 that are allowed</source>
-            <translation>más puntos que los %1 permitidos</translation>
-        </message>
-        <message>
-            <source>more than %1 lengths in one clamping; allowed: up to %2</source>
-            <translation>más de %1 longitudes en una sujeción; permitido: hasta %2</translation>
-        </message>
-        <message>
-            <source>n %1 is not an event that still stands</source>
-            <translation>n %1 no es un suceso que siga en pie</translation>
-        </message>
-        <message>
-            <source>names "%1" twice</source>
-            <translation>nombra «%1» dos veces</translation>
-        </message>
-        <message>
-            <source>needs one class with from_C or to_C, beyond which it corrects</source>
-            <translation>necesita una clase con from_C o to_C, más allá de la cual corrige</translation>
-        </message>
-        <message>
-            <source>nested deeper than %1 levels, the most allowed</source>
-            <translation>anidado más de los %1 niveles permitidos</translation>
-        </message>
-        <message>
-            <source>no %1 coupon is given; allowed: 1 to %2</source>
-            <translation>no se indica ninguna probeta (%1); permitido: 1 a %2</translation>
-        </message>
-        <message>
-            <source>no batch is named; allowed: its name as it is on the sheet</source>
-            <translation>no se indica lote; permitido: su nombre, como está en la placa</translation>
-        </message>
-        <message>
-            <source>no bench that is here can make it</source>
-            <translation>ningún banco presente puede hacerla</translation>
-        </message>
-        <message>
-            <source>no cell is named; allowed: one or more cells of %1</source>
-            <translation>no se indica casilla; permitido: una o varias casillas de %1</translation>
-        </message>
-        <message>
-            <source>no column has a value for any thickness</source>
-            <translation>ninguna columna tiene valor para ningún espesor</translation>
-        </message>
-        <message>
-            <source>no edition is named; allowed: the edition of the shop's copy of the standard, as it is printed on it</source>
-            <translation>no se indica edición; permitido: la edición de la norma del taller, como está impresa en ella</translation>
-        </message>
-        <message>
-            <source>no folder for the %1 log: neither XDG_DATA_HOME nor HOME is an absolute path; name a log with --log FILE</source>
-            <translation>no hay carpeta para el registro «%1»: ni XDG_DATA_HOME ni HOME es una ruta absoluta; indicar un registro con --log FILE</translation>
-        </message>
-        <message>
-            <source>no heat estimate: alignment has not begun</source>
-            <translation>sin estimación de calor: la igualación no ha empezado</translation>
-        </message>
-        <message>
-            <source>no heat estimate: procedure %1 lacks %2 for %3 mm</source>
-            <translation>sin estimación de calor: al procedimiento %1 le falta, para %3 mm: %2</translation>
-        </message>
-        <message>
-            <source>no heat values for the material "%1"; allowed: %2</source>
-            <translation>no hay valores de calor para el material «%1»; permitido: %2</translation>
-        </message>
-        <message>
-            <source>no material is named; allowed: as PE-HD</source>
-            <translation>no se indica material; permitido: como PE-HD</translation>
-        </message>
-        <message>
-            <source>no offcut that this bench can take would help; take a spring of at most %1 N for one %2</source>
-            <translation>ningún recorte que admita este banco ayudaría; usar un muelle de %1 N como máximo por %2</translation>
-        </message>
-        <message>
-            <source>no one range of DVS 2207-1 (0.3 to 1.7, 0.2 to 0.7) holds both</source>
-            <translation>ningún margen de DVS 2207-1 (0,3 a 1,7; 0,2 a 0,7) contiene los dos</translation>
-        </message>
-        <message>
-            <source>no practice with this plan: it lacks %1</source>
-            <translation>no se puede practicar con este plan: falta %1</translation>
-        </message>
-        <message>
-            <source>no reason is given; allowed: a few words why</source>
-            <translation>no se da motivo; permitido: unas palabras del porqué</translation>
-        </message>
-        <message>
-            <source>no reason is owed for "%1"</source>
-            <translation>no se pide motivo para «%1»</translation>
-        </message>
-        <message>
-            <source>no seam length is given; allowed %1 to %2 mm of bench %3</source>
-            <translation>no se indica longitud de junta; permitido %1 a %2 mm del banco %3</translation>
-        </message>
-        <message>
-            <source>no such file</source>
-            <translation>no existe el archivo</translation>
-        </message>
-        <message>
-            <source>no such file, or not readable</source>
-            <translation>no existe el archivo o no se puede leer</translation>
-        </message>
-        <message>
-            <source>no such folder, or not readable</source>
-            <translation>no existe la carpeta o no se puede leer</translation>
-        </message>
-        <message>
-            <source>no such row</source>
-            <translation>no existe esa fila</translation>
-        </message>
-        <message>
-            <source>no weld "%1" is in this log</source>
-            <translation>ninguna soldadura «%1» está en este registro</translation>
-        </message>
-        <message>
-            <source>no weld "%1" is open here</source>
-            <translation>ninguna soldadura «%1» está abierta aquí</translation>
-        </message>
-        <message>
-            <source>nobody attested "%1" of %2; allowed: a cell that is attested</source>
-            <translation>nadie cotejó «%1» de %2; permitido: una casilla cotejada</translation>
-        </message>
-        <message>
-            <source>nobody here is "%1"</source>
-            <translation>aquí nadie es «%1»</translation>
-        </message>
-        <message>
-            <source>not readable</source>
-            <translation>no se puede leer</translation>
-        </message>
-        <message>
-            <source>not straight enough: point %1 (reading %2, %3 N) is %4 N off the line; allowed %5 N, 2 % of the largest force (our judgement)</source>
-            <translation>no es bastante recta: el punto %1 (lectura %2, %3 N) está a %4 N de la recta; permitido %5 N, el 2 % de la fuerza mayor (juicio nuestro)</translation>
-        </message>
-        <message>
-            <source>not valid JSON</source>
-            <translation>no es JSON válido</translation>
-        </message>
-        <message>
-            <source>nothing came since the last seal, which covers row %1</source>
-            <translation>nada ha llegado desde el último sello, que cubre la fila %1</translation>
-        </message>
-        <message>
-            <source>one is more than %1 times the other (our judgement)</source>
-            <translation>uno es más de %1 veces el otro (juicio nuestro)</translation>
-        </message>
-        <message>
-            <source>only a foreman can allow this weld</source>
-            <translation>solo un encargado puede permitir esta soldadura</translation>
-        </message>
-        <message>
-            <source>parent</source>
-            <translation>material base</translation>
-        </message>
-        <message>
-            <source>photo added</source>
-            <translation>foto añadida</translation>
-        </message>
-        <message>
-            <source>plan replaced</source>
-            <translation>plan sustituido</translation>
-        </message>
-        <message>
-            <source>plan replaced %1</source>
-            <translation>plan sustituido %1</translation>
-        </message>
-        <message>
-            <source>plate target %1 °C can't be judged: %2 has no plate window</source>
-            <translation>espejo a %1 °C no se puede juzgar: %2 no tiene margen para el espejo</translation>
-        </message>
-        <message>
-            <source>plate target %1 °C is outside %2 to %3 °C of %4</source>
-            <translation>espejo a %1 °C está fuera de %2 a %3 °C de %4</translation>
-        </message>
-        <message>
-            <source>practice record</source>
-            <translation>informe de práctica</translation>
-        </message>
-        <message>
-            <source>practice weld %1 was broken off when the program ended: no take was kept</source>
-            <translation>la soldadura de práctica %1 se interrumpió al cerrar el programa: no hay toma</translation>
-        </message>
-        <message>
-            <source>pressure locked</source>
-            <translation>volante bloqueado</translation>
-        </message>
-        <message>
-            <source>pressure times thickness times length: common practice, no source</source>
-            <translation>presión por espesor por longitud: práctica común, sin fuente</translation>
-        </message>
-        <message>
-            <source>procedure %1 can't be welded with yet: it lacks %2, which the shop fills and attests first</source>
-            <translation>con el procedimiento %1 aún no se puede soldar: falta lo que el taller rellena y coteja antes: %2</translation>
-        </message>
-        <message>
-            <source>procedure %1 can't be welded with yet: the shop filled in %2, which a foreman attests first</source>
-            <translation>con el procedimiento %1 aún no se puede soldar: el taller rellenó lo que un encargado coteja antes: %2</translation>
-        </message>
-        <message>
-            <source>procedure of the log</source>
-            <translation>procedimiento del registro</translation>
-        </message>
-        <message>
-            <source>reading taken</source>
-            <translation>lectura tomada</translation>
-        </message>
-        <message>
-            <source>reason given</source>
-            <translation>motivo dado</translation>
-        </message>
-        <message>
-            <source>recheck</source>
-            <translation>lectura al enfriar</translation>
-        </message>
-        <message>
-            <source>record</source>
-            <translation>informe</translation>
-        </message>
-        <message>
-            <source>recursive triggers can't be turned on</source>
-            <translation>no se pueden activar los disparadores recursivos</translation>
-        </message>
-        <message>
-            <source>release step</source>
-            <translation>paso al sacar</translation>
-        </message>
-        <message>
-            <source>release step "%1" does not fit while %2: this bench's next is "%3"</source>
-            <translation>el paso «%1» no encaja en esta fase: %2. Lo siguiente en este banco es «%3»</translation>
-        </message>
-        <message>
-            <source>remark made</source>
-            <translation>observación hecha</translation>
-        </message>
-        <message>
-            <source>report</source>
-            <translation>informe</translation>
-        </message>
-        <message>
-            <source>row %1, an event of %2, is not what was written</source>
-            <translation>la fila %1, un suceso de %2, no es lo que se escribió</translation>
-        </message>
-        <message>
-            <source>scale in %1 from %2, %3</source>
-            <translation>escala en %1 desde %2, %3</translation>
-        </message>
-        <message>
-            <source>scale zero</source>
-            <translation>cero de la escala</translation>
-        </message>
-        <message>
-            <source>seam %1 asks for the procedure "%2", which is not there; allowed: %3</source>
-            <translation>la junta %1 pide el procedimiento «%2», que no está; permitido: %3</translation>
-        </message>
-        <message>
-            <source>set by the foreman inside the window</source>
-            <translation>fijado por el encargado dentro del margen</translation>
-        </message>
-        <message>
-            <source>signal seen</source>
-            <translation>señal vista</translation>
-        </message>
-        <message>
-            <source>signed off</source>
-            <translation>firmado</translation>
-        </message>
-        <message>
-            <source>signing off needs a foreman's PIN</source>
-            <translation>firmar necesita el PIN de un encargado</translation>
-        </message>
-        <message>
-            <source>soak started</source>
-            <translation>calentamiento empezado</translation>
-        </message>
-        <message>
-            <source>soak time</source>
-            <translation>tiempo de calentamiento</translation>
-        </message>
-        <message>
-            <source>soak: just in contact; %1</source>
-            <translation>calentamiento: solo en contacto; %1</translation>
-        </message>
-        <message>
-            <source>soak: just in contact; the drag, %1 %2, is under the scale's first division</source>
-            <translation>calentamiento: solo en contacto; el arrastre, %1 %2, está bajo la primera división de la escala</translation>
-        </message>
-        <message>
-            <source>soak: the drag of %1 holds the table on by more than the %2 that soak allows: the reading would have to be %3</source>
-            <translation>calentamiento: el arrastre de %1 retiene la mesa con más que los %2 que admite el calentamiento: la lectura debería ser %3</translation>
-        </message>
-        <message>
-            <source>soak: the reading %1 %2 is below %3 %4, the lowest that the calibration covers: its force is worked out, not measured</source>
-            <translation>calentamiento: la lectura %1 %2 está bajo %3 %4, la menor calibrada: su fuerza es calculada, no medida</translation>
-        </message>
-        <message>
-            <source>something stands behind a cell's closing quote</source>
-            <translation>hay algo tras las comillas de cierre de una celda</translation>
-        </message>
-        <message>
-            <source>spring scale</source>
-            <translation>escala de muelle</translation>
-        </message>
-        <message>
-            <source>stands beside soak_aim or soak_max; only one can hold</source>
-            <translation>está junto a soak_aim o soak_max; solo uno puede valer</translation>
-        </message>
-        <message>
-            <source>step backdated</source>
-            <translation>paso adelantado</translation>
-        </message>
-        <message>
-            <source>step taken back</source>
-            <translation>paso deshecho</translation>
-        </message>
-        <message>
-            <source>stopped by a person's word after a power cut</source>
-            <translation>parada por decisión de una persona tras un corte de luz</translation>
-        </message>
-        <message>
-            <source>synchronous writing can't be turned on</source>
-            <translation>no se puede activar la escritura segura</translation>
+            <source>tensile test</source>
+            <translation>ensayo de tracción</translation>
         </message>
         <message>
             <source>that seam is made by now</source>
@@ -9609,12 +10121,24 @@
             <translation>el PIN es erróneo; otro intento en %1</translation>
         </message>
         <message>
+            <source>the angle</source>
+            <translation>el ángulo</translation>
+        </message>
+        <message>
             <source>the bars are closed: the sheet can't be lifted out</source>
             <translation>las barras están cerradas: la placa no se puede sacar</translation>
         </message>
         <message>
             <source>the bars aren't closed on a sheet</source>
             <translation>las barras no están cerradas sobre ninguna placa</translation>
+        </message>
+        <message>
+            <source>the batch</source>
+            <translation>el lote</translation>
+        </message>
+        <message>
+            <source>the bead ends it, not the clock</source>
+            <translation>lo acaba el cordón, no el reloj</translation>
         </message>
         <message>
             <source>the beginning of the chain was changed</source>
@@ -9625,12 +10149,24 @@
             <translation>el banco «%1» ya está</translation>
         </message>
         <message>
+            <source>the bench can't be set so</source>
+            <translation>el banco no se ajusta así</translation>
+        </message>
+        <message>
             <source>the bench of %1</source>
             <translation>el banco de %1</translation>
         </message>
         <message>
+            <source>the bench was needed</source>
+            <translation>se necesitaba el banco</translation>
+        </message>
+        <message>
             <source>the bench's own data</source>
             <translation>datos propios del banco</translation>
+        </message>
+        <message>
+            <source>the benches</source>
+            <translation>los bancos</translation>
         </message>
         <message>
             <source>the boot is still the same; there is nothing to bridge</source>
@@ -9685,6 +10221,18 @@
             <translation>las mordazas no están cerradas en las dos placas</translation>
         </message>
         <message>
+            <source>the clock is right</source>
+            <translation>el reloj va bien</translation>
+        </message>
+        <message>
+            <source>the clock was set</source>
+            <translation>se ajustó el reloj</translation>
+        </message>
+        <message>
+            <source>the clock was set by %1</source>
+            <translation>se ajustó el reloj en %1</translation>
+        </message>
+        <message>
             <source>the cold spot's depth [K]</source>
             <translation>la profundidad del punto frío [K]</translation>
         </message>
@@ -9729,12 +10277,28 @@
             <translation>la fecha «%1» no existe; permitido 0000-01-01 a 9999-12-31</translation>
         </message>
         <message>
+            <source>the day %1</source>
+            <translation>el día %1</translation>
+        </message>
+        <message>
             <source>the day %1 has not come yet; allowed: up to %2</source>
             <translation>el día %1 aún no ha llegado; permitido: hasta %2</translation>
         </message>
         <message>
             <source>the day can't be sealed yet: %1</source>
             <translation>aún no se puede sellar el día: %1</translation>
+        </message>
+        <message>
+            <source>the demo shop in %1 can't be taken away: %2</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>the demo shop's place %1 is taken; allowed: a name at which nothing stands</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>the demo's folder %1 can't be read: %2</source>
+            <translation type="unfinished" />
         </message>
         <message>
             <source>the disk is full%1</source>
@@ -9747,6 +10311,10 @@
         <message>
             <source>the document %1 is gone</source>
             <translation>el documento %1 ya no está</translation>
+        </message>
+        <message>
+            <source>the document of %1: %2</source>
+            <translation type="unfinished" />
         </message>
         <message>
             <source>the drag [N]</source>
@@ -9809,12 +10377,24 @@
             <translation>la carpeta para copias no existe; permitido: una carpeta</translation>
         </message>
         <message>
+            <source>the foreman</source>
+            <translation>el encargado</translation>
+        </message>
+        <message>
+            <source>the foreman decided</source>
+            <translation>lo decidió el encargado</translation>
+        </message>
+        <message>
             <source>the gap</source>
             <translation>el hueco</translation>
         </message>
         <message>
             <source>the gap is the sheet's thickness, twice that before the second sheet, by the bench's rule: common practice, no source</source>
             <translation>hueco igual al espesor de la placa, el doble antes de la segunda, según la regla del banco: práctica común, sin fuente</translation>
+        </message>
+        <message>
+            <source>the hand was slow</source>
+            <translation>la mano fue lenta</translation>
         </message>
         <message>
             <source>the heat estimate was stopped</source>
@@ -9825,16 +10405,40 @@
             <translation>el identificador «%1» es también de otro archivo</translation>
         </message>
         <message>
+            <source>the job "%1" has a seam "%2" already; allowed: each label once in a job</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
             <source>the job folder "%1" has no job; allowed: a folder with job-*.json</source>
             <translation>la carpeta de trabajo «%1» no tiene trabajo; permitido: una carpeta con job-*.json</translation>
+        </message>
+        <message>
+            <source>the job's seams: %1</source>
+            <translation>juntas del trabajo: %1</translation>
         </message>
         <message>
             <source>the joining pressure</source>
             <translation>la presión al unir</translation>
         </message>
         <message>
+            <source>the joint's number</source>
+            <translation>número de la unión</translation>
+        </message>
+        <message>
+            <source>the joints that were chosen</source>
+            <translation>las uniones elegidas</translation>
+        </message>
+        <message>
+            <source>the key that it types</source>
+            <translation>la tecla que envía</translation>
+        </message>
+        <message>
             <source>the last day %1 is no date; allowed: as in "2031-06-30"</source>
             <translation>el último día %1 no es una fecha; permitido: como «2031-06-30»</translation>
+        </message>
+        <message>
+            <source>the last number</source>
+            <translation>el último número</translation>
         </message>
         <message>
             <source>the lesson %1</source>
@@ -9881,6 +10485,10 @@
             <translation>el registro nombra el procedimiento %1 y no lo tiene</translation>
         </message>
         <message>
+            <source>the log of real joints is not touched</source>
+            <translation>el registro de uniones reales no se toca</translation>
+        </message>
+        <message>
             <source>the log was moved or deleted while it was in use</source>
             <translation>el registro se movió o se borró mientras se usaba</translation>
         </message>
@@ -9917,6 +10525,10 @@
             <translation>el nombre contiene un signo de control o empieza o acaba con un espacio</translation>
         </message>
         <message>
+            <source>the name stays in the log</source>
+            <translation>el nombre sigue en el registro</translation>
+        </message>
+        <message>
             <source>the nearest division, %1 %2, lies outside %3 to %4 %5; the band is extended to it</source>
             <translation>la división más cercana, %1 %2, está fuera de %3 a %4 %5; la banda se amplía hasta ella</translation>
         </message>
@@ -9927,6 +10539,18 @@
         <message>
             <source>the number of stations</source>
             <translation>el número de puntos</translation>
+        </message>
+        <message>
+            <source>the old one is forgotten</source>
+            <translation>se olvidó el anterior</translation>
+        </message>
+        <message>
+            <source>the operator</source>
+            <translation>el operario</translation>
+        </message>
+        <message>
+            <source>the order stays</source>
+            <translation>el orden no cambia</translation>
         </message>
         <message>
             <source>the person's id "%1" is not "person:" and 1 to 40 of a-z, 0-9 and "-"</source>
@@ -9941,8 +10565,16 @@
             <translation>no se pueden listar las fotos (%1)</translation>
         </message>
         <message>
+            <source>the picture "%1" can't be written; allowed: a folder that can be written</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
             <source>the place</source>
             <translation>el punto</translation>
+        </message>
+        <message>
+            <source>the place can't be reached</source>
+            <translation>no se llega al sitio</translation>
         </message>
         <message>
             <source>the plan has no release order: it needs at least one step</source>
@@ -9983,6 +10615,10 @@
         <message>
             <source>the plate is out already, or on its way</source>
             <translation>el espejo ya está fuera o en camino</translation>
+        </message>
+        <message>
+            <source>the plate stuck</source>
+            <translation>el espejo se pegó</translation>
         </message>
         <message>
             <source>the plate's offset [K]</source>
@@ -10053,6 +10689,10 @@
             <translation>la lectura</translation>
         </message>
         <message>
+            <source>the reason, for the record</source>
+            <translation>el motivo, para el registro</translation>
+        </message>
+        <message>
             <source>the replay was stopped</source>
             <translation>la repetición se detuvo</translation>
         </message>
@@ -10063,6 +10703,14 @@
         <message>
             <source>the report would have more than %1 joints; allowed: a shorter time or a narrower filter, or the joints as CSV</source>
             <translation>el informe tendría más de %1 uniones; permitido: menos tiempo o un filtro más estrecho, o las uniones como CSV</translation>
+        </message>
+        <message>
+            <source>the ribbon is lifted</source>
+            <translation>la cinta se levanta</translation>
+        </message>
+        <message>
+            <source>the same seam</source>
+            <translation>la misma junta</translation>
         </message>
         <message>
             <source>the scale's divisions of %1 %2 can hardly show the tolerance of %3 %4: %5</source>
@@ -10091,6 +10739,10 @@
         <message>
             <source>the score is not wanted any more</source>
             <translation>la puntuación ya no hace falta</translation>
+        </message>
+        <message>
+            <source>the seal waits for them</source>
+            <translation>el sello las espera</translation>
         </message>
         <message>
             <source>the sheet</source>
@@ -10125,6 +10777,10 @@
             <translation>el tiempo de calentamiento, mientras no haya mediana de este banco: práctica común, sin fuente</translation>
         </message>
         <message>
+            <source>the spring is loaded</source>
+            <translation>el muelle está cargado</translation>
+        </message>
+        <message>
             <source>the spring's rate in N/mm</source>
             <translation>la rigidez del muelle en N/mm</translation>
         </message>
@@ -10149,12 +10805,44 @@
             <translation>la soldadura de la toma es «%1»; permitido: weld: y su UUID</translation>
         </message>
         <message>
+            <source>the trial joint held</source>
+            <translation>la unión de prueba aguantó</translation>
+        </message>
+        <message>
+            <source>the trial joint was not accepted</source>
+            <translation>la unión de prueba no se aceptó</translation>
+        </message>
+        <message>
+            <source>the trial joint was not good</source>
+            <translation>la unión de prueba no valía</translation>
+        </message>
+        <message>
+            <source>the trial joint was not released yet</source>
+            <translation>la unión de prueba aún no se liberó</translation>
+        </message>
+        <message>
+            <source>the upper end of the table's band</source>
+            <translation>el extremo superior del tramo de la tabla</translation>
+        </message>
+        <message>
             <source>the value falls before %1 mm; a source that says so needs "falls_by_declaration": true</source>
             <translation>el valor baja antes de %1 mm; una fuente que lo diga necesita "falls_by_declaration": true</translation>
         </message>
         <message>
             <source>the value jumps down from %1 to %2 at %3 mm; a source that says so needs "falls_by_declaration": true</source>
             <translation>el valor salta de %1 a %2 hacia abajo en %3 mm; una fuente que lo diga necesita "falls_by_declaration": true</translation>
+        </message>
+        <message>
+            <source>the walk through the first start stopped: %1</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>the walk through the shop stopped: %1</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>the wall clock went back</source>
+            <translation>el reloj de pared retrocedió</translation>
         </message>
         <message>
             <source>the weld "%1" is open elsewhere</source>
@@ -10179,6 +10867,18 @@
         <message>
             <source>the whole</source>
             <translation>el conjunto</translation>
+        </message>
+        <message>
+            <source>then clear of bench %1</source>
+            <translation>luego libre del banco %1</translation>
+        </message>
+        <message>
+            <source>then lock</source>
+            <translation>y bloquear</translation>
+        </message>
+        <message>
+            <source>then: plate out within %1 s</source>
+            <translation>luego: espejo fuera en %1 s</translation>
         </message>
         <message>
             <source>there are %1 files like "%2" already</source>
@@ -10221,6 +10921,10 @@
             <translation>no hay lección «%1»; permitido: %2</translation>
         </message>
         <message>
+            <source>there is no printer</source>
+            <translation>no hay impresora</translation>
+        </message>
+        <message>
             <source>there is no printer "%1"; allowed: %2</source>
             <translation>no hay impresora «%1»; permitido: %2</translation>
         </message>
@@ -10233,12 +10937,32 @@
             <translation>no hay ninguna junta</translation>
         </message>
         <message>
+            <source>there is no seam "%1" in this log; allowed: one that it keeps</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
             <source>there is no seam under the header</source>
             <translation>no hay ninguna junta bajo la cabecera</translation>
         </message>
         <message>
+            <source>there is no seam; allowed: one or more</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
             <source>there is no series "%1"; allowed: one that coupons list shows</source>
             <translation>no hay ninguna serie «%1»; permitido: una que muestre coupons list</translation>
+        </message>
+        <message>
+            <source>thick</source>
+            <translation>gruesa</translation>
+        </message>
+        <message>
+            <source>thickest sheet mm</source>
+            <translation>placa más gruesa mm</translation>
+        </message>
+        <message>
+            <source>thickness</source>
+            <translation>espesor</translation>
         </message>
         <message>
             <source>thickness %1 mm is outside %2 to %3 mm of %4</source>
@@ -10249,48 +10973,344 @@
             <translation>espesor %1 mm está fuera de %2 a %3 mm del banco %4</translation>
         </message>
         <message>
+            <source>thickness mm</source>
+            <translation>espesor mm</translation>
+        </message>
+        <message>
+            <source>thin</source>
+            <translation>fina</translation>
+        </message>
+        <message>
+            <source>thin melt</source>
+            <translation>poco fundido</translation>
+        </message>
+        <message>
+            <source>things</source>
+            <translation>cosas</translation>
+        </message>
+        <message>
+            <source>thinnest sheet mm</source>
+            <translation>placa más fina mm</translation>
+        </message>
+        <message>
             <source>this is a copy: nothing can be written to it</source>
             <translation>esto es una copia: no se puede escribir en ella</translation>
+        </message>
+        <message>
+            <source>this job</source>
+            <translation>este trabajo</translation>
         </message>
         <message>
             <source>this log has no take of %1</source>
             <translation>este registro no tiene ninguna toma de %1</translation>
         </message>
         <message>
+            <source>this plan %1</source>
+            <translation>este plan %1</translation>
+        </message>
+        <message>
             <source>this sheet is clamped already</source>
             <translation>esta placa ya está sujeta</translation>
+        </message>
+        <message>
+            <source>this weld is stopped</source>
+            <translation>esta soldadura se para</translation>
+        </message>
+        <message>
+            <source>ticked</source>
+            <translation>marcado</translation>
+        </message>
+        <message>
+            <source>till bead stands</source>
+            <translation>hasta el cordón</translation>
+        </message>
+        <message>
+            <source>till the bead stands</source>
+            <translation>hasta el cordón</translation>
+        </message>
+        <message>
+            <source>time</source>
+            <translation>hora</translation>
+        </message>
+        <message>
+            <source>time of the weld</source>
+            <translation>tiempo de soldar</translation>
+        </message>
+        <message>
+            <source>title</source>
+            <translation>título</translation>
+        </message>
+        <message>
+            <source>title and date, as printed on the shop's copy</source>
+            <translation>título y fecha, como en el ejemplar del taller</translation>
+        </message>
+        <message>
+            <source>to %1</source>
+            <translation>hasta %1</translation>
+        </message>
+        <message>
+            <source>to %1 °C</source>
+            <translation>hasta %1 °C</translation>
+        </message>
+        <message>
+            <source>to [%1]</source>
+            <translation>hasta [%1]</translation>
+        </message>
+        <message>
+            <source>to be cut out</source>
+            <translation>a cortar</translation>
+        </message>
+        <message>
+            <source>to be repaired</source>
+            <translation>a reparar</translation>
+        </message>
+        <message>
+            <source>to cut out</source>
+            <translation>a cortar</translation>
+        </message>
+        <message>
+            <source>to decide</source>
+            <translation>por decidir</translation>
+        </message>
+        <message>
+            <source>to decide: %1</source>
+            <translation>por decidir: %1</translation>
+        </message>
+        <message>
+            <source>to decide: joint %1 can't be read</source>
+            <translation>por decidir: la unión %1 no se puede leer</translation>
+        </message>
+        <message>
+            <source>to decide: joint %1 is %2</source>
+            <translation>por decidir: unión %1, %2</translation>
+        </message>
+        <message>
+            <source>to mm</source>
+            <translation>hasta mm</translation>
+        </message>
+        <message>
+            <source>to repair</source>
+            <translation>a reparar</translation>
+        </message>
+        <message>
+            <source>to the list</source>
+            <translation>a la lista</translation>
+        </message>
+        <message>
+            <source>to the result</source>
+            <translation>al resultado</translation>
+        </message>
+        <message>
+            <source>to the shop</source>
+            <translation>al taller</translation>
+        </message>
+        <message>
+            <source>to the shop's own log</source>
+            <translation>al registro propio</translation>
+        </message>
+        <message>
+            <source>to the signal</source>
+            <translation>hasta la señal</translation>
+        </message>
+        <message>
+            <source>to weld again</source>
+            <translation>por resoldar</translation>
+        </message>
+        <message>
+            <source>to weld again: %1</source>
+            <translation>por resoldar: %1</translation>
+        </message>
+        <message>
+            <source>to weld again: joint %1 is to be repaired</source>
+            <translation>por resoldar: la unión %1 se ha de reparar</translation>
+        </message>
+        <message>
+            <source>to weld again: joint %1 was cut out</source>
+            <translation>por resoldar: la unión %1 se cortó</translation>
+        </message>
+        <message>
+            <source>to weld again: joint %1 was stopped</source>
+            <translation>por resoldar: la unión %1 se paró</translation>
+        </message>
+        <message>
+            <source>to °C</source>
+            <translation>hasta °C</translation>
+        </message>
+        <message>
+            <source>told too late: %1</source>
+            <translation>dicho tarde: %1</translation>
+        </message>
+        <message>
+            <source>told, not done: %1</source>
+            <translation>dicho, no hecho: %1</translation>
+        </message>
+        <message>
+            <source>tolerance of build-up</source>
+            <translation>tolerancia del aumento</translation>
+        </message>
+        <message>
+            <source>tolerance of soak</source>
+            <translation>tolerancia al calentar</translation>
+        </message>
+        <message>
+            <source>tolerance of the pressure</source>
+            <translation>tolerancia de la presión</translation>
+        </message>
+        <message>
+            <source>tolerance ± N/mm²</source>
+            <translation>tolerancia ± N/mm²</translation>
+        </message>
+        <message>
+            <source>too coarse for this seam</source>
+            <translation>muy basta para esta junta</translation>
+        </message>
+        <message>
+            <source>too small a deviation to matter here</source>
+            <translation>desviación demasiado pequeña para importar aquí</translation>
         </message>
         <message>
             <source>total length %1 mm is outside %2 to %3 mm of bench %4</source>
             <translation>longitud total %1 mm está fuera de %2 a %3 mm del banco %4</translation>
         </message>
         <message>
+            <source>trainee</source>
+            <translation>aprendiz</translation>
+        </message>
+        <message>
             <source>trial</source>
             <translation>prueba</translation>
+        </message>
+        <message>
+            <source>trial %1</source>
+            <translation>prueba %1</translation>
+        </message>
+        <message>
+            <source>trial joint</source>
+            <translation>unión de prueba</translation>
         </message>
         <message>
             <source>trial, %1</source>
             <translation>prueba, %1</translation>
         </message>
         <message>
+            <source>trial: %1</source>
+            <translation>prueba: %1</translation>
+        </message>
+        <message>
+            <source>trial: not released yet</source>
+            <translation>prueba: aún sin liberar</translation>
+        </message>
+        <message>
+            <source>trouble with the bench</source>
+            <translation>problema con el banco</translation>
+        </message>
+        <message>
+            <source>true time</source>
+            <translation>tiempo real</translation>
+        </message>
+        <message>
+            <source>turned against the scale's end</source>
+            <translation>girado contra el tope de la escala</translation>
+        </message>
+        <message>
             <source>twice the median of this bench's last such welds: our judgement</source>
             <translation>el doble de la mediana de las últimas soldaduras así en este banco: juicio nuestro</translation>
+        </message>
+        <message>
+            <source>type it in</source>
+            <translation>teclear</translation>
+        </message>
+        <message>
+            <source>type it twice</source>
+            <translation>teclear dos veces</translation>
+        </message>
+        <message>
+            <source>typed by the keyboard</source>
+            <translation>con el teclado</translation>
+        </message>
+        <message>
+            <source>typed wrong</source>
+            <translation>mal tecleado</translation>
+        </message>
+        <message>
+            <source>unit of the scale</source>
+            <translation>unidad de la escala</translation>
+        </message>
+        <message>
+            <source>unit printed on it</source>
+            <translation>unidad impresa en ella</translation>
+        </message>
+        <message>
+            <source>unit, division, zero, rate of each spring</source>
+            <translation>unidad, división, cero, rigidez de cada muelle</translation>
         </message>
         <message>
             <source>until</source>
             <translation>hasta</translation>
         </message>
         <message>
+            <source>upper %1</source>
+            <translation>superior %1</translation>
+        </message>
+        <message>
+            <source>upper limit %1</source>
+            <translation>límite superior %1</translation>
+        </message>
+        <message>
+            <source>valley above the sheet.</source>
+            <translation>valle sobre la placa.</translation>
+        </message>
+        <message>
+            <source>value</source>
+            <translation>valor</translation>
+        </message>
+        <message>
             <source>value corrected</source>
             <translation>valor corregido</translation>
+        </message>
+        <message>
+            <source>verdict</source>
+            <translation>dictamen</translation>
+        </message>
+        <message>
+            <source>verdict %1</source>
+            <translation>dictamen %1</translation>
+        </message>
+        <message>
+            <source>wait</source>
+            <translation>espera</translation>
+        </message>
+        <message>
+            <source>wait %1: %2 needs you</source>
+            <translation>esperar %1: atender %2</translation>
+        </message>
+        <message>
+            <source>waits for release</source>
+            <translation>espera a sacarla</translation>
         </message>
         <message>
             <source>waits in the spill file</source>
             <translation>espera en el archivo de reserva</translation>
         </message>
         <message>
+            <source>warm</source>
+            <translation>calor</translation>
+        </message>
+        <message>
+            <source>warmer</source>
+            <translation>más calor</translation>
+        </message>
+        <message>
+            <source>was %1 %2</source>
+            <translation>era %1 %2</translation>
+        </message>
+        <message>
             <source>was deleted</source>
             <translation>se borró</translation>
+        </message>
+        <message>
+            <source>was not noticed</source>
+            <translation>no se notó</translation>
         </message>
         <message>
             <source>was not written as it was read</source>
@@ -10321,6 +11341,26 @@
             <translation>soldadura empezada</translation>
         </message>
         <message>
+            <source>weld plane at %1 °C after</source>
+            <translation>plano soldado a %1 °C tras</translation>
+        </message>
+        <message>
+            <source>weld plane at release</source>
+            <translation>plano soldado al sacar</translation>
+        </message>
+        <message>
+            <source>weld plane at release about %1 °C, an estimate</source>
+            <translation>plano soldado al sacar a unos %1 °C, estimación</translation>
+        </message>
+        <message>
+            <source>weld plane, release</source>
+            <translation>plano soldado, al sacar</translation>
+        </message>
+        <message>
+            <source>weld plane, °C est.</source>
+            <translation>plano soldado, °C est.</translation>
+        </message>
+        <message>
             <source>weld stopped</source>
             <translation>soldadura parada</translation>
         </message>
@@ -10329,24 +11369,184 @@
             <translation>soldada</translation>
         </message>
         <message>
+            <source>welded again more often than the job allows</source>
+            <translation>resoldada más veces de las que permite el trabajo</translation>
+        </message>
+        <message>
+            <source>welded and parent strength</source>
+            <translation>resistencia soldada y base</translation>
+        </message>
+        <message>
+            <source>welded by %1</source>
+            <translation>soldado por %1</translation>
+        </message>
+        <message>
+            <source>welder</source>
+            <translation>soldador</translation>
+        </message>
+        <message>
+            <source>welds</source>
+            <translation>suelda</translation>
+        </message>
+        <message>
+            <source>what</source>
+            <translation>qué</translation>
+        </message>
+        <message>
+            <source>what is left of it</source>
+            <translation>lo que queda de él</translation>
+        </message>
+        <message>
+            <source>what people call it</source>
+            <translation>cómo lo llama la gente</translation>
+        </message>
+        <message>
+            <source>what presses</source>
+            <translation>qué aprieta</translation>
+        </message>
+        <message>
+            <source>what that is worth</source>
+            <translation>qué valor tiene eso</translation>
+        </message>
+        <message>
+            <source>what the source says instead</source>
+            <translation>qué dice la fuente en su lugar</translation>
+        </message>
+        <message>
+            <source>what was made</source>
+            <translation>lo hecho</translation>
+        </message>
+        <message>
             <source>what was made at the practice bench can't be kept in a log of %1</source>
             <translation>lo hecho en el banco de práctica no puede guardarse en un registro de: %1</translation>
         </message>
         <message>
-            <source>within limits</source>
-            <translation>dentro de límites</translation>
+            <source>wheel locked</source>
+            <translation>volante bloqueado</translation>
         </message>
         <message>
-            <source>within limits with remarks</source>
-            <translation>dentro de límites, con observaciones</translation>
+            <source>where it stands</source>
+            <translation>dónde consta</translation>
+        </message>
+        <message>
+            <source>where nothing is urgent</source>
+            <translation>donde nada urge</translation>
+        </message>
+        <message>
+            <source>where something is wrong</source>
+            <translation>donde haya un defecto</translation>
+        </message>
+        <message>
+            <source>where the buttons stand</source>
+            <translation>lado de los botones</translation>
+        </message>
+        <message>
+            <source>which joints hold one</source>
+            <translation>en qué uniones están</translation>
+        </message>
+        <message>
+            <source>which value</source>
+            <translation>qué valor</translation>
+        </message>
+        <message>
+            <source>who</source>
+            <translation>quién</translation>
+        </message>
+        <message>
+            <source>who, where, until when</source>
+            <translation>quién, dónde, hasta cuándo</translation>
+        </message>
+        <message>
+            <source>why</source>
+            <translation>motivo</translation>
+        </message>
+        <message>
+            <source>widest gap between the edges when they meet mm</source>
+            <translation>hueco máximo entre cantos al juntarse mm</translation>
+        </message>
+        <message>
+            <source>width</source>
+            <translation>ancho</translation>
+        </message>
+        <message>
+            <source>width %1, height %2, K %3, faces out of line %4</source>
+            <translation>ancho %1, altura %2, K %3, caras desalineadas %4</translation>
+        </message>
+        <message>
+            <source>width, over both beads.</source>
+            <translation>ancho, sobre los dos cordones.</translation>
+        </message>
+        <message>
+            <source>wiped</source>
+            <translation>limpio</translation>
+        </message>
+        <message>
+            <source>with a reason</source>
+            <translation>con motivo</translation>
+        </message>
+        <message>
+            <source>with drag %1</source>
+            <translation>con arrastre %1</translation>
+        </message>
+        <message>
+            <source>with the words “%1”</source>
+            <translation>con las palabras «%1»</translation>
+        </message>
+        <message>
+            <source>with width and thickness</source>
+            <translation>con ancho y espesor</translation>
+        </message>
+        <message>
+            <source>without a joint here</source>
+            <translation>sin unión aquí</translation>
+        </message>
+        <message>
+            <source>worked out from the others</source>
+            <translation>calculado a partir de los otros</translation>
+        </message>
+        <message>
+            <source>wrong sheet or setting</source>
+            <translation>placa o ajuste erróneo</translation>
+        </message>
+        <message>
+            <source>yes</source>
+            <translation>sí</translation>
+        </message>
+        <message>
+            <source>yes: the source itself says so</source>
+            <translation>sí: lo dice la propia fuente</translation>
+        </message>
+        <message>
+            <source>zero</source>
+            <translation>cero</translation>
         </message>
         <message>
             <source>zero and (force, drag and preload) by the spring's rate, from the bench's own data: common practice, no source</source>
             <translation>cero y (fuerza, arrastre y precarga) entre la rigidez del muelle, con los datos del banco: práctica común, sin fuente</translation>
         </message>
         <message>
+            <source>zero and rate come from the calibration</source>
+            <translation>cero y rigidez salen de la calibración</translation>
+        </message>
+        <message>
             <source>zero is the division nearest to the aim</source>
             <translation>cero es la división más cercana al objetivo</translation>
+        </message>
+        <message>
+            <source>°C of the plate, reference air, soak's tolerance</source>
+            <translation>°C del espejo, aire de referencia, tolerancia al calentar</translation>
+        </message>
+        <message>
+            <source>–</source>
+            <translation>–</translation>
+        </message>
+        <message>
+            <source>− 1 s</source>
+            <translation>− 1 s</translation>
+        </message>
+        <message>
+            <source>− 10 s</source>
+            <translation>− 10 s</translation>
         </message>
     </context>
 </TS>

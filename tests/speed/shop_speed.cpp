@@ -134,8 +134,8 @@ void charts(const std::string& log) {
         stop(log + " can't be read");
     }
     std::size_t points = 0;
-    const auto chart = [&](JointMeasure measure) {
-        const auto made = shopCharts(*reader, measure, {});
+    const auto chart = [&](const std::vector<JointMeasure>& measures) {
+        const auto made = shopCharts(*reader, measures, {});
         if (!made) {
             stop(made.error().detail);
         }
@@ -144,16 +144,12 @@ void charts(const std::string& log) {
             points += one.values.size();
         }
     };
-    const double one = median([&] { chart(JointMeasure::Alignment); });
+    const double one = median([&] { chart({JointMeasure::Alignment}); });
     const double reading = median([&] { plainRead(database); });
     std::printf("value chart-of-%zu-joints %.1f ms\n", points, one);
     std::printf(
         "ratio chart-to-reading-its-rows %.2f   (%.1f / %.1f ms)\n", one / reading, one, reading);
-    const double all = median([&] {
-        for (const JointMeasure measure : chartedMeasures()) {
-            chart(measure);
-        }
-    });
+    const double all = median([&] { chart(chartedMeasures()); });
     std::printf("value charts-of-all-four-measures %.1f ms\n", all);
     const auto events = reader->joints({});
     if (!events || events->empty()) {

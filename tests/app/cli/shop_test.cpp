@@ -118,15 +118,20 @@ TEST_F(CliShop, AJobsStateFollowsItsJoints) {
     EXPECT_EQ(j["seams"][0]["joints"][0]["joint"], 1);
     cli.json("rehearse --seam S2 --late-changeover 6 --log " + log);
     const json late = cli.json("job state " + demoJob() + " --log " + log);
-    EXPECT_EQ(late["seams"][1]["state"], "to_redo");
+    EXPECT_EQ(late["seams"][1]["state"], "to_decide");
     EXPECT_EQ(late["seams"][1]["reason"], "joint 2 is out of limits and not decided");
     const Ran text = cli.run("job state " + demoJob() + " --log " + log);
-    EXPECT_NE(text.out.find("S2    to redo"), std::string::npos) << text.out;
-    // What is done isn't planned again.
+    EXPECT_NE(text.out.find("S2    to decide"), std::string::npos) << text.out;
+    // What is done isn't planned again, and what a foreman has to decide isn't by itself.
     const json plan = cli.json("job plan " + demoJob() + " --log " + log);
     for (const json& one : plan["stretches"]) {
         EXPECT_NE(one["seam"], "S1");
+        EXPECT_NE(one["seam"], "S2");
     }
+    const Ran said = cli.run("job plan " + demoJob() + " --log " + log);
+    EXPECT_NE(
+        said.out.find("waits for the foreman: S2: joint 2 is out of limits"), std::string::npos)
+        << said.out;
     EXPECT_EQ(plan["seams"][0]["state"], "done");
     EXPECT_EQ(
         cli.json("job state " + demoJob() + " --from 2031-01-01 --log " + log)["counts"]["open"],

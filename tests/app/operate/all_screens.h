@@ -6,6 +6,7 @@
 #include "app/operate/day_walk.h"
 #include "app/operate/people_walk.h"
 #include "app/operate/setup_walk.h"
+#include "app/operate/shop_walk.h"
 #include "tests/app/operate/demo_shop.h"
 
 #include <gtest/gtest.h>
@@ -59,7 +60,12 @@ public:
         ASSERT_TRUE(done) << done.error().detail;
         done = setup.whatIf(picture);
         ASSERT_TRUE(done) << done.error().detail;
-        EXPECT_GE(m_seen.size(), 144U);
+        ShopWalk shop(
+            m_shop.window(), m_shop.writer(), *m_people,
+            QString::fromStdString(m_shop.documents()));
+        done = shop.all(picture);
+        ASSERT_TRUE(done) << done.error().detail;
+        EXPECT_GE(m_seen.size(), 172U);
     }
 
     /// The operator's and the people's alone.

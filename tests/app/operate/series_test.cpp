@@ -297,10 +297,10 @@ TEST(Reweld, IsLinkedToTheJointCutOutAndSaysWhatWasLost) {
 TEST(Reweld, MoreOftenThanTheJobAllowsIsInTheRecord) {
     JobSeam seam;
     seam.label = "S3";
-    EXPECT_FALSE(reweldsAllowed({seam}, "S3/R1")) << "the job does not say";
+    EXPECT_FALSE(reweldsAllowed({seam}, "", "S3/R1")) << "the job does not say";
     seam.rewelds = 1;
-    EXPECT_EQ(reweldsAllowed({seam}, "S3/R2"), 1);
-    EXPECT_FALSE(reweldsAllowed({seam}, "S4"));
+    EXPECT_EQ(reweldsAllowed({seam}, "", "S3/R2"), 1);
+    EXPECT_FALSE(reweldsAllowed({seam}, "", "S4"));
     Shop shop(
         QSize(1280, 800), {}, std::string(SEAMCLOCK_SOURCE_DIR) + "/resources/demo",
         [](WindowParts& parts) {

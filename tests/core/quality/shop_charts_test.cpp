@@ -41,7 +41,7 @@ protected:
     std::vector<ShopChart> charts(JointMeasure measure, const MeasureFilter& filter = {}) {
         auto reader = LogReader::open(path);
         EXPECT_TRUE(reader);
-        auto made = shopCharts(*reader, measure, filter);
+        auto made = shopCharts(*reader, {measure}, filter);
         EXPECT_TRUE(made) << (made ? "" : made.error().detail);
         return made.value_or(std::vector<ShopChart>());
     }
@@ -66,6 +66,23 @@ TEST_F(ShopCharts, ShowWhatTheSampleWeldsTook) {
     EXPECT_EQ(charts(JointMeasure::Changeover)[0].values, (std::vector<double>{4, 4, 4}));
     EXPECT_EQ(charts(JointMeasure::Plate)[0].values, (std::vector<double>{211, 211, 211}));
     EXPECT_EQ(charts(JointMeasure::Drift)[0].values, (std::vector<double>{-0.5, -0.5, -0.5}));
+}
+
+TEST_F(ShopCharts, OfAllMeasuresAtOnceAreThoseOfEach) {
+    write({0, 2, 1});
+    auto reader = LogReader::open(path);
+    ASSERT_TRUE(reader);
+    const auto all = shopCharts(*reader, chartedMeasures(), {});
+    ASSERT_TRUE(all) << all.error().detail;
+    std::vector<ShopChart> each;
+    for (const JointMeasure measure : chartedMeasures()) {
+        for (const ShopChart& chart : charts(measure)) {
+            each.push_back(chart);
+        }
+    }
+    EXPECT_EQ(each.size(), 4U);
+    EXPECT_EQ(*all, each);
+    EXPECT_TRUE(shopCharts(*reader, {}, {})->empty());
 }
 
 TEST_F(ShopCharts, ARisingAlignmentIsNamedForAColdOrDirtyPlate) {

@@ -1,7 +1,9 @@
 // The day's plan of the demo's job on the demo's benches, without a log and with one.
 #include "core/session/job_day.h"
 
+#include "core/log/fact.h"
 #include "core/log/log_reader.h"
+#include "core/log/log_writer.h"
 #include "core/log/world.h"
 #include "core/session/job_order.h"
 #include "core/session/session.h"
@@ -139,6 +141,48 @@ TEST(JobDay, TwoWhomThePlanDoesNotNameHaveTwoPairsOfHands) {
     ASSERT_TRUE(day) << day.error().detail;
     ASSERT_TRUE(day->work.benches[0].running && day->work.benches[1].running);
     EXPECT_NE(day->work.benches[0].running->person, day->work.benches[1].running->person);
+}
+
+// Who may weld what comes from the certificates that the log keeps; without any, anybody may.
+TEST(JobDay, WhoHasNoCertificateIsNotPlannedForIt) {
+    const test::ScratchFolder folder;
+    test::FakeClock clock;
+    const std::string path = folder.file("a.log");
+    auto writer = LogWriter<Production>::open(path, clock);
+    ASSERT_TRUE(writer);
+    const auto note = [&](const std::string& person, const char* scope, const char* until) {
+        ASSERT_TRUE(
+            writer->note(clock.now(), "station", person, CertificateNoted{scope, until}, {}));
+        ASSERT_TRUE(writer->flush());
+    };
+    JobDayAsk ask = demo();
+    ask.people = {"person:ilva", "person:bram"};
+    const auto plan = [&] {
+        auto reader = LogReader::open(path);
+        EXPECT_TRUE(reader);
+        const auto day = jobDay(ask, &*reader);
+        EXPECT_TRUE(day) << (day ? "" : day.error().detail);
+        return *day;
+    };
+    EXPECT_TRUE(plan().work.seams.front().welders.empty()) << "the shop keeps none here";
+    note("person:bram", "PE-HD 3-20 mm", "2099-06-30");
+    JobDay day = plan();
+    for (const DayStretch& one : day.plan.stretches) {
+        if (one.person && one.kind != DayKind::Release) {
+            EXPECT_EQ(one.person, 1U) << one.label << ": Ilva has none";
+        }
+    }
+    std::vector<std::string> left;
+    for (const DayImpossible& one : day.plan.impossible) {
+        left.push_back(one.label);
+        EXPECT_EQ(one.why, "nobody who is here has a certificate for its sheets that holds today");
+    }
+    EXPECT_EQ(left, (std::vector<std::string>{"S5", "S6"}))
+        << "those of PP (the demo job's own saying)";
+    note("person:ilva", "PE-HD, PP 3-20 mm", "2099-06-30");
+    EXPECT_TRUE(plan().plan.impossible.empty());
+    note("person:ilva", "PE-HD, PP 3-20 mm", "2000-06-30");
+    EXPECT_EQ(plan().plan.impossible.size(), 2U) << "expired";
 }
 
 } // namespace

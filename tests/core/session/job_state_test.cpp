@@ -105,11 +105,12 @@ TEST_F(JobState, FollowsWhatAForemanDecided) {
     EXPECT_EQ(state().joints[0].line.number, 3); // newest first
 }
 
-TEST_F(JobState, OutOfLimitsIsToRedoUntilSomebodyAccepts) {
+TEST_F(JobState, OutOfLimitsWaitsForTheForeman) {
     const auto events = slow(1);
     write(events);
     const SeamProgress before = state();
-    EXPECT_EQ(before.state, JobSeamState::ToRedo);
+    EXPECT_EQ(before.state, JobSeamState::ToDecide);
+    EXPECT_EQ(before.weld, test::weldName(1));
     EXPECT_EQ(before.why, "joint 1 is out of limits and not decided");
     write(decided(events, Decision::Accept));
     EXPECT_EQ(state().state, JobSeamState::Done);
@@ -132,6 +133,45 @@ TEST_F(JobState, AWeldStoppedBeforeItsAlignmentMeltedNothing) {
     write(events);
     EXPECT_EQ(state().state, JobSeamState::ToRedo);
     EXPECT_EQ(state().why, "joint 8 was stopped");
+}
+
+// What is offered at the bench and what the foreman reads can't differ: made_seams says both.
+TEST_F(JobState, SaysWhatTheBenchIsOffered) {
+    const auto compare = [this](const char* after) {
+        const SeamProgress seen = state();
+        auto reader = LogReader::open(path);
+        MadeSeams made({seam("S3")});
+        ASSERT_TRUE(reader && made.read(*reader));
+        const bool offered = isToBeWelded(made.of({"S3", ""}).state);
+        const bool planned = seen.state == JobSeamState::Open ||
+                             seen.state == JobSeamState::ToRedo ||
+                             seen.state == JobSeamState::CutOut;
+        EXPECT_EQ(offered, planned) << after << ": " << toString(seen.state);
+    };
+    write(test::closedWeld(9), "S9");
+    compare("another seam alone");
+    write(slow(1));
+    compare("out of limits");
+    write(decided(slow(1), Decision::Repair));
+    compare("to repair");
+    write(test::closedWeld(2), "S3/R1");
+    compare("repaired");
+    // Stopped in alignment, when S3/R1 stands: it stands.
+    WeldOpened opened = test::inventedOpening();
+    opened.number = 3;
+    opened.docs = std::get<WeldOpened>(test::closedWeld(1).front().d).docs;
+    test::Story late(opened);
+    late.align().then(WeldAborted{"power", ""});
+    std::vector<Event> events = late.weld().events;
+    for (Event& event : events) {
+        event.subject = test::weldName(3);
+        event.at.utc += std::chrono::hours(90);
+    }
+    write(events, "S3/R2");
+    compare("a re-weld that was stopped before its faces met");
+    EXPECT_EQ(state().state, JobSeamState::Done);
+    write(decided(test::closedWeld(4), Decision::CutOut), "S3/R3");
+    compare("cut out");
 }
 
 TEST_F(JobState, ALabelOnOtherSheetsAndATrialDoNotCount) {

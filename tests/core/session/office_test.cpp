@@ -3,7 +3,9 @@
 #include "core/log/log_reader.h"
 #include "core/log/verify.h"
 #include "core/log/world.h"
+#include "core/session/job_book.h"
 #include "core/session/session.h"
+#include "core/shift/job_csv.h"
 #include "tests/support/demo_order.h"
 #include "tests/support/fake_clock.h"
 #include "tests/support/scratch_folder.h"
@@ -11,6 +13,7 @@
 #include <SQLiteCpp/SQLiteCpp.h>
 #include <algorithm>
 #include <gtest/gtest.h>
+#include <tuple>
 
 namespace seamclock {
 namespace {
@@ -62,6 +65,61 @@ protected:
     std::optional<LogWriter<Production>> writer;
     std::optional<Office> office;
 };
+
+TEST_F(OfficeTest, SeamsOfAJobAreKeptInTheLogUntilTheyAreTakenAway) {
+    const Access ines = foreman();
+    JobCsv read =
+        readJobCsv("label,what,material,procedure,bench,thickness_mm,length_mm,drag_N,"
+                   "rewelds_allowed,sheet_1_batch,sheet_2_grade\n"
+                   "S1,\"floor, left\",PE-HD,pe-hd-dvs2207-1-2005,east,15,1130,55,2,B-1,\n"
+                   "S2,,PP,pp-dvs2207-11,,8.5,620+580,,,,natural\n");
+    ASSERT_TRUE(read.isSound());
+    const auto seams = [&] {
+        EXPECT_TRUE(writer->flush());
+        auto reader = LogReader::open(writer->path());
+        const auto kept = reader ? readJobSeams(*reader)
+                                 : Result<std::vector<JobSeam>>(fail(ErrorCode::Unreadable, ""));
+        EXPECT_TRUE(kept) << (kept ? "" : kept.error().detail);
+        return kept.value_or(std::vector<JobSeam>());
+    };
+    EXPECT_EQ(office->addSeams(ines.who, read.seams).error().code, ErrorCode::Malformed)
+        << "no job is named";
+    for (JobSeam& seam : read.seams) {
+        seam.job = "QV-131";
+    }
+    ASSERT_TRUE(office->addSeams(ines.who, read.seams));
+    EXPECT_EQ(
+        office->addSeams(ines.who, read.seams).error().detail,
+        "the job \"QV-131\" has a seam \"S1\" already; allowed: each label once in a job");
+    auto kept = seams();
+    ASSERT_EQ(kept.size(), 2U);
+    for (std::size_t i = 0; i < 2; ++i) {
+        EXPECT_EQ(kept[i].id.rfind("seam:", 0), 0U);
+        const JobSeam& is = kept[i];
+        const JobSeam& was = read.seams[i];
+        EXPECT_EQ(nameOf(is), nameOf(was));
+        EXPECT_EQ(
+            std::tie(is.what, is.procedure, is.bench, is.thicknessMm, is.lengthsMm, is.dragN),
+            std::tie(
+                was.what, was.procedure, was.bench, was.thicknessMm, was.lengthsMm, was.dragN));
+        EXPECT_EQ(
+            std::tie(is.ambientC, is.shielded, is.beadPlaces, is.rewelds, is.sheets),
+            std::tie(was.ambientC, was.shielded, was.beadPlaces, was.rewelds, was.sheets));
+    }
+    ASSERT_TRUE(office->withdrawSeam(ines.who, kept[0].id));
+    EXPECT_EQ(office->withdrawSeam(ines.who, kept[0].id).error().code, ErrorCode::Missing);
+    ASSERT_EQ(seams().size(), 1U);
+    EXPECT_EQ(seams()[0].label, "S2");
+    EXPECT_TRUE(office->addSeams(ines.who, {read.seams[0]})) << "its label is free again";
+    ASSERT_TRUE(office->addPerson(ines.who, "Jo Brandt", Role::Operator, pin("7777")));
+    const Access jo = enter("person:jo-brandt", "7777");
+    EXPECT_EQ(office->addSeams(jo.who, {read.seams[1]}).error().code, ErrorCode::Refused);
+    EXPECT_EQ(office->withdrawSeam(jo.who, seams()[0].id).error().code, ErrorCode::Refused);
+    ASSERT_TRUE(writer->flush());
+    const auto whole = verifyLog(writer->path());
+    ASSERT_TRUE(whole) << whole.error().detail;
+    EXPECT_TRUE(whole->ok) << (whole->finding ? whole->finding->reason : "");
+}
 
 TEST_F(OfficeTest, CouponsAreAForemansWordAndPutRightWithAReason) {
     const Access ines = foreman();

@@ -59,7 +59,9 @@ public:
         peopleAndBenches();
         for (const DaySeam& seam : m_work.seams) {
             const bool possible =
-                std::any_of(seam.on.begin(), seam.on.end(), [](const auto& on) { return on; });
+                std::any_of(seam.on.begin(), seam.on.end(), [](const auto& on) { return on; }) &&
+                (seam.welders.empty() ||
+                 std::find(seam.welders.begin(), seam.welders.end(), true) != seam.welders.end());
             if (possible) {
                 wholeSeam(seam.label, nullptr, &seam);
             } else if (m_seen.count(seam.label) > 0) {
@@ -157,6 +159,9 @@ private:
                     m_out.push_back(label + " changes hands");
                 }
                 person = seen.by[kind];
+                if (seam != nullptr && !seam->welders.empty() && !seam->welders.at(*person)) {
+                    m_out.push_back(label + " is welded by one who may not");
+                }
             }
         }
         const Ms takes = lengthOf(times, DayKind::Release);

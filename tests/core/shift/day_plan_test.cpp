@@ -237,5 +237,48 @@ TEST(DayPlan, RefusesWhatIsNoDay) {
     EXPECT_EQ(refused(work), "the weld on bench 1 is in the hands of person 1; allowed: 0 to 0");
 }
 
+TEST(DayPlan, WhoMayNotWeldASeamOnlyReleasesIt) {
+    DayWork work = shop(2, 2);
+    for (int i = 1; i <= 4; ++i) {
+        DaySeam one = seam("S" + std::to_string(i), {times(20), times(20)});
+        one.welders = {false, true};
+        work.seams.push_back(one);
+    }
+    const DayPlan alone = planned(work);
+    for (const DayStretch& one : alone.stretches) {
+        if (one.person && one.kind != DayKind::Release) {
+            EXPECT_EQ(one.person, 1U) << one.label;
+        }
+    }
+    EXPECT_EQ(alone.stretches.size(), [&] {
+        DayWork both = work;
+        for (DaySeam& one : both.seams) {
+            one.welders.clear();
+        }
+        const DayPlan free = planned(both);
+        EXPECT_LE(free.finish, alone.finish);
+        std::size_t cooled = 0; // waits for a release differ
+        for (const DayStretch& one : free.stretches) {
+            cooled += one.kind == DayKind::Cooled ? 1U : 0U;
+        }
+        std::size_t own = 0;
+        for (const DayStretch& one : alone.stretches) {
+            own += one.kind == DayKind::Cooled ? 1U : 0U;
+        }
+        return free.stretches.size() - cooled + own;
+    }()) << "every seam is made in either";
+}
+
+TEST(DayPlan, WhatNobodyMayWeldIsNotPlanned) {
+    DayWork work = shop(1, 2);
+    work.seams = {seam("S1", {times(20)}), seam("S2", {times(20)})};
+    work.seams[0].welders = {false, false};
+    const DayPlan plan = planned(work);
+    ASSERT_EQ(plan.impossible.size(), 1U);
+    EXPECT_EQ(plan.impossible[0], (DayImpossible{"S1", "nobody who is here may weld it"}));
+    work.seams[0].welders = {true};
+    EXPECT_EQ(planDay(work).error().detail, "seam S1 names welders out of 1 people; allowed: 2");
+}
+
 } // namespace
 } // namespace seamclock

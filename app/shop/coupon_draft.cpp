@@ -1,0 +1,190 @@
+#include "app/shop/coupon_draft.h"
+
+#include "app/text/numbers.h"
+#include "core/quality/coupons.h"
+#include "core/quality/welding_factor.h"
+
+#include <QCoreApplication>
+#include <cmath>
+#include <utility>
+
+namespace seamclock {
+namespace {
+
+struct Draft {
+    Q_DECLARE_TR_FUNCTIONS(CouponDraft)
+};
+
+QString tr(const char* text) {
+    return Draft::tr(text);
+}
+
+constexpr double kPaPerMpa = 1e6;
+constexpr double kGreatestForceN = 1e6;
+constexpr double kWidestMm = 200;
+constexpr double kThickestMm = 200;
+constexpr double kLeastMm = 0.5;
+
+/// "12.5" as a person would type it.
+QString typedText(double value) {
+    QString text = QString::number(value, 'f', 2);
+    while (text.endsWith(QLatin1Char('0'))) {
+        text.chop(1);
+    }
+    if (text.endsWith(QLatin1Char('.'))) {
+        text.chop(1);
+    }
+    return text;
+}
+
+} // namespace
+
+CouponDraft::CouponDraft(CouponTested about, bool byForce, std::string series)
+    : m_tested(std::move(about)), m_series(std::move(series)), m_byForce(byForce) {
+    m_tested.weldedPa.clear();
+    m_tested.parentPa.clear();
+    m_tested.angleMilli.clear();
+    m_tested.ramUm.clear();
+    m_tested.cracked.clear();
+    m_step = isBend() ? CouponStep::Angle : CouponStep::Welded;
+    m_piece = m_byForce ? Piece::Load : Piece::Strength;
+}
+
+std::vector<std::int64_t>& CouponDraft::values() {
+    return m_step == CouponStep::Welded   ? m_tested.weldedPa
+           : m_step == CouponStep::Parent ? m_tested.parentPa
+                                          : m_tested.angleMilli;
+}
+
+const std::vector<std::int64_t>& CouponDraft::values() const {
+    return const_cast<CouponDraft*>(this)->values();
+}
+
+bool CouponDraft::isEmpty() const {
+    return m_tested.weldedPa.empty() && m_tested.parentPa.empty() && m_tested.angleMilli.empty();
+}
+
+bool CouponDraft::isWhole() const {
+    return isBend() ? !m_tested.angleMilli.empty() &&
+                          m_tested.angleMilli.size() == m_tested.cracked.size()
+                    : !m_tested.weldedPa.empty();
+}
+
+ValueTask CouponDraft::task() const {
+    ValueTask task;
+    const std::size_t number = values().size() + 1;
+    if (isBend()) {
+        task.title = tr("Bend coupon %1").arg(number);
+        task.where = tr("The angle at the crack, or at the end.");
+        task.unit = QStringLiteral("°");
+        task.least = 0;
+        task.most = static_cast<double>(kGreatestBendMilli) / 1e3;
+        task.decimals = 1;
+        for (const std::int64_t one : values()) {
+            task.before << numberText(static_cast<double>(one) / 1e3, 1);
+        }
+        return task;
+    }
+    task.title = m_step == CouponStep::Welded ? tr("Welded coupon %1").arg(number)
+                                              : tr("Coupon %1 of the parent sheet").arg(number);
+    switch (m_piece) {
+    case Piece::Strength:
+        task.where = tr("Greatest force over its section.");
+        task.unit = QStringLiteral("N/mm²");
+        task.least = kLeastStrengthMpa;
+        task.most = kGreatestStrengthMpa;
+        break;
+    case Piece::Load:
+        task.where = tr("The greatest force that it held.");
+        task.unit = QStringLiteral("N");
+        task.least = 1;
+        task.most = kGreatestForceN;
+        task.decimals = 1;
+        break;
+    case Piece::Width:
+        task.where = tr("Its width where it is narrowest.");
+        task.unit = QStringLiteral("mm");
+        task.least = kLeastMm;
+        task.most = kWidestMm;
+        break;
+    case Piece::Thickness:
+        task.where = tr("Its thickness there, without bead.");
+        task.unit = QStringLiteral("mm");
+        task.least = kLeastMm;
+        task.most = kThickestMm;
+        break;
+    }
+    for (const std::int64_t one : values()) {
+        task.before << numberText(static_cast<double>(one) / kPaPerMpa, 1);
+    }
+    return task;
+}
+
+QString CouponDraft::typed() const {
+    const auto& before = m_piece == Piece::Width ? m_width : m_thickness;
+    const bool stays = m_piece == Piece::Width || m_piece == Piece::Thickness;
+    return stays && before ? typedText(*before) : QString();
+}
+
+bool CouponDraft::take(double value) {
+    if (isBend()) {
+        m_tested.angleMilli.push_back(std::llround(value * 1e3));
+        m_step = CouponStep::Cracked;
+        return false;
+    }
+    switch (m_piece) {
+    case Piece::Load:
+        m_force = value;
+        m_piece = Piece::Width;
+        return false;
+    case Piece::Width:
+        m_width = value;
+        m_piece = Piece::Thickness;
+        return false;
+    case Piece::Thickness:
+        m_thickness = value;
+        value = m_force / (*m_width * *m_thickness);
+        m_piece = Piece::Load;
+        break;
+    case Piece::Strength:
+        break;
+    }
+    values().push_back(std::llround(value * 1e3) * 1'000); // kPa, as they are stored
+    return true;
+}
+
+void CouponDraft::takeCracked(bool cracked) {
+    m_tested.cracked.push_back(cracked ? 1 : 0);
+    m_step = CouponStep::Angle;
+}
+
+void CouponDraft::takeBack() {
+    if (m_step == CouponStep::Cracked) {
+        m_tested.angleMilli.pop_back();
+        m_step = CouponStep::Angle;
+        return;
+    }
+    if (m_piece == Piece::Width || m_piece == Piece::Thickness) {
+        m_piece = m_piece == Piece::Thickness ? Piece::Width : Piece::Load;
+        return;
+    }
+    if (!values().empty()) {
+        values().pop_back();
+        if (isBend()) {
+            m_tested.cracked.pop_back();
+        }
+    } else if (m_step == CouponStep::Parent) {
+        m_step = CouponStep::Welded;
+    }
+}
+
+bool CouponDraft::next() {
+    if (m_step != CouponStep::Welded) {
+        return false;
+    }
+    m_step = CouponStep::Parent;
+    m_piece = m_byForce ? Piece::Load : Piece::Strength;
+    return true;
+}
+
+} // namespace seamclock

@@ -1,0 +1,61 @@
+// Coupons as they are typed, value by value: which number is asked next, within which range, and
+// what the numbers make together. A strength may be typed as such, or as the greatest force with
+// the coupon's width and thickness: force over section, by definition.
+#pragma once
+
+#include "app/shop/value_page.h"
+#include "core/log/fact.h"
+
+#include <cstddef>
+#include <optional>
+#include <string>
+#include <vector>
+
+namespace seamclock {
+
+/// What stands to be typed.
+enum class CouponStep { Welded, Parent, Angle, Cracked };
+
+class CouponDraft {
+public:
+    /// `series`: to put that one right; empty: a new one.
+    CouponDraft(CouponTested about, bool byForce, std::string series = {});
+
+    const CouponTested& tested() const { return m_tested; }
+    CouponTested& tested() { return m_tested; }
+    const std::string& series() const { return m_series; }
+    CouponStep step() const { return m_step; }
+    bool isBend() const { return m_tested.test == "bend"; }
+    /// Nothing is typed yet.
+    bool isEmpty() const;
+    /// As much as a series needs.
+    bool isWhole() const;
+
+    /// The number that is asked now; what stands on the pad already.
+    ValueTask task() const;
+    QString typed() const;
+    /// That number. True: a coupon is whole by it.
+    bool take(double value);
+    /// Of the bend coupon whose angle was just typed.
+    void takeCracked(bool cracked);
+    /// The last number, or the last coupon; nothing if there is none.
+    void takeBack();
+    /// No more of this kind: parents after welded ones. False: there is none behind it.
+    bool next();
+
+private:
+    enum class Piece { Strength, Load, Width, Thickness };
+    std::vector<std::int64_t>& values();
+    const std::vector<std::int64_t>& values() const;
+
+    CouponTested m_tested;
+    std::string m_series;
+    bool m_byForce = false;
+    CouponStep m_step = CouponStep::Welded;
+    Piece m_piece = Piece::Strength;
+    double m_force = 0;                // [N]
+    std::optional<double> m_width;     // [mm], of the coupon before, too
+    std::optional<double> m_thickness; // likewise
+};
+
+} // namespace seamclock

@@ -1,0 +1,337 @@
+// The part of ShopFlow for strength tests: what is asked one after the other until a series is
+// whole, what it comes to, and the foreman's PIN that keeps it.
+#include "app/shop/coupon_view.h"
+#include "app/shop/shop_errand.h"
+#include "app/shop/shop_flow.h"
+#include "app/text/numbers.h"
+#include "app/text/words.h"
+
+#include <cmath>
+
+namespace seamclock {
+namespace {
+
+constexpr double kThinnestMm = 0.1;
+constexpr double kThickestMm = 1'000;
+
+ChoiceView::Choice choiceOf(const QString& text, const QString& under, Sign sign) {
+    ChoiceView::Choice choice;
+    choice.text = text;
+    choice.under = under;
+    choice.sign = sign;
+    return choice;
+}
+
+} // namespace
+
+void ShopFlow::showTests() {
+    reading(tr("Strength tests"));
+    using All = std::vector<CouponSeries>;
+    ask<All>(
+        [](LogReader& log) { return readCoupons(log); },
+        [this](const All& all) {
+            list(
+                couponList(all, names()),
+                [this, all](int index) {
+                    showSeries(all.at(all.size() - 1 - static_cast<std::size_t>(index)));
+                },
+                [this] { beginCoupons(); }, [this] { showStart(); });
+        });
+}
+
+void ShopFlow::showSeries(const CouponSeries& series) {
+    list(
+        couponPage(series, names()), {},
+        [this, series] {
+            if (needsForeman()) {
+                askHow(series.now(), series.id);
+            }
+        },
+        [this] { showTests(); });
+}
+
+void ShopFlow::beginCoupons() {
+    if (!needsForeman()) {
+        return;
+    }
+    ChoiceView view;
+    view.title = tr("What was tested?");
+    view.under = tr("Coupons cut from a joint, or from a trial that a procedure was tried with.");
+    view.choices = {
+        choiceOf(tr("Pulled, of a joint"), tr("welded and parent strength"), Sign::Clamp),
+        choiceOf(tr("Bent, of a joint"), tr("angle, cracked or not"), Sign::Wheel),
+        choiceOf(tr("Pulled, of a trial"), tr("without a joint here"), Sign::Clamp),
+        choiceOf(tr("Bent, of a trial"), tr("without a joint here"), Sign::Wheel)};
+    view.back = hiddenSlot();
+    view.stop = plainSlot(tr("Close"), tr("nothing is kept"));
+    view.step = hiddenSlot();
+    choose(
+        view,
+        [this](int index) {
+            const bool bend = index % 2 == 1;
+            index < 2 ? askJoint(bend) : askSheets(bend);
+        },
+        {}, [this] { showTests(); });
+}
+
+void ShopFlow::askJoint(bool bend) {
+    ValueTask task;
+    task.title = tr("Of which joint?");
+    task.where = tr("Its number, as it stands on the sheet.");
+    task.least = 1;
+    task.most = 9'999'999;
+    task.decimals = 0;
+    task.back = hiddenSlot();
+    task.stop = plainSlot(tr("Close"), tr("nothing is kept"));
+    m_value->ask(task);
+    turnTo(
+        m_value,
+        [this, bend] {
+            const auto number = m_value->value();
+            if (!number) {
+                return;
+            }
+            const auto joint = static_cast<std::int64_t>(*number);
+            ask<CouponTested>(
+                [joint, bend](LogReader& log) -> Result<CouponTested> {
+                    const auto welds = log.weldsNumbered(joint);
+                    if (!welds) {
+                        return tl::unexpected<Error>(welds.error());
+                    }
+                    CouponTested about;
+                    about.test = bend ? "bend" : "tensile";
+                    if (welds->empty()) {
+                        return about; // there is none: no weld is named
+                    }
+                    const auto events = log.weldEvents(welds->front());
+                    if (!events) {
+                        return tl::unexpected<Error>(events.error());
+                    }
+                    const auto* opened =
+                        events->empty() ? nullptr : std::get_if<WeldOpened>(&events->front().d);
+                    if (opened == nullptr || opened->sheets.empty()) {
+                        return about;
+                    }
+                    about.weld = welds->front();
+                    about.welder = events->front().by;
+                    about.procedure = opened->plan.procedure;
+                    about.material = opened->sheets.front().material;
+                    about.thicknessUm = opened->sheets.front().thicknessUm;
+                    return about;
+                },
+                [this, joint](const CouponTested& about) {
+                    if (about.weld) {
+                        askHow(about, {});
+                    } else {
+                        emit said(tr("There is no joint %1 in this log.").arg(joint));
+                    }
+                });
+        },
+        [this] { showTests(); });
+}
+
+void ShopFlow::askSheets(bool bend) {
+    ChoiceView view;
+    view.title = tr("By which procedure was the trial welded?");
+    const std::vector<ProcedureDocument> procedures = m_room.procedures();
+    for (const ProcedureDocument& one : procedures) {
+        ChoiceView::Choice choice;
+        choice.text = fromUtf8(one.procedure.title);
+        choice.under = fromUtf8(one.procedure.material);
+        view.choices.push_back(choice);
+    }
+    view.back = hiddenSlot();
+    view.stop = plainSlot(tr("Close"), tr("nothing is kept"));
+    view.step = hiddenSlot();
+    choose(
+        view,
+        [this, bend, procedures](int index) {
+            const Procedure& procedure = procedures.at(static_cast<std::size_t>(index)).procedure;
+            CouponTested about;
+            about.test = bend ? "bend" : "tensile";
+            about.material = procedure.material;
+            about.procedure = procedure.id;
+            askThickness(about);
+        },
+        {}, [this] { showTests(); });
+}
+
+void ShopFlow::askThickness(const CouponTested& about) {
+    ValueTask task;
+    task.title = tr("Thickness of the sheets");
+    task.where = tr("As measured, in millimetres.");
+    task.unit = QStringLiteral("mm");
+    task.least = kThinnestMm;
+    task.most = kThickestMm;
+    task.back = hiddenSlot();
+    task.stop = plainSlot(tr("Close"), tr("nothing is kept"));
+    m_value->ask(task);
+    turnTo(
+        m_value,
+        [this, about] {
+            if (const auto thickness = m_value->value()) {
+                CouponTested next = about;
+                next.thicknessUm = std::llround(*thickness * 1e3);
+                askHow(next, {});
+            }
+        },
+        [this] { showTests(); });
+}
+
+void ShopFlow::askHow(const CouponTested& about, const std::string& series) {
+    if (about.test == "bend") {
+        beginDraft(CouponDraft(about, false, series));
+        return;
+    }
+    ChoiceView view;
+    view.title = tr("How does the laboratory tell it?");
+    view.choices = {
+        choiceOf(tr("Strengths"), tr("each coupon in N/mm²"), Sign::Clamp),
+        choiceOf(tr("Forces"), tr("with width and thickness"), Sign::Spring)};
+    view.back = hiddenSlot();
+    view.stop = plainSlot(tr("Close"), tr("nothing is kept"));
+    view.step = hiddenSlot();
+    choose(
+        view,
+        [this, about, series](int index) { beginDraft(CouponDraft(about, index == 1, series)); },
+        {}, [this] { showTests(); });
+}
+
+void ShopFlow::beginDraft(CouponDraft draft) {
+    m_draft.emplace(std::move(draft));
+    askCoupon();
+}
+
+void ShopFlow::askCoupon() {
+    if (m_draft->step() == CouponStep::Cracked) {
+        askCracked();
+        return;
+    }
+    ValueTask task = m_draft->task();
+    task.back =
+        m_draft->isEmpty() ? hiddenSlot() : plainSlot(tr("Take back"), tr("the last number"));
+    const bool more = m_draft->step() == CouponStep::Welded;
+    task.stop = m_draft->isWhole() ? plainSlot(
+                                         more ? tr("No more welded") : tr("No more coupons"),
+                                         more ? tr("now the parent sheet") : tr("to the result"))
+                                   : plainSlot(tr("Close"), tr("nothing is kept"));
+    m_value->ask(task, m_draft->typed());
+    turnTo(
+        m_value,
+        [this] {
+            if (const auto value = m_value->value()) {
+                m_draft->take(*value);
+                askCoupon();
+            }
+        },
+        [this] {
+            if (!m_draft->isWhole()) {
+                m_draft.reset();
+                showTests();
+            } else if (m_draft->next()) {
+                askCoupon();
+            } else {
+                showDraft();
+            }
+        },
+        [this] {
+            m_draft->takeBack();
+            askCoupon();
+        });
+}
+
+void ShopFlow::askCracked() {
+    ChoiceView view;
+    view.title = tr("Did it crack or break?");
+    view.under =
+        tr("Bend coupon %1.").arg(static_cast<qulonglong>(m_draft->tested().angleMilli.size()));
+    view.choices = {
+        choiceOf(tr("No"), tr("it held"), Sign::Shield),
+        choiceOf(tr("Yes"), tr("cracked or broke"), Sign::Look)};
+    view.back = plainSlot(tr("Take back"), tr("the angle"));
+    view.stop = hiddenSlot();
+    view.step = hiddenSlot();
+    choose(
+        view,
+        [this](int index) {
+            m_draft->takeCracked(index == 1);
+            askCoupon();
+        },
+        {}, {},
+        [this] {
+            m_draft->takeBack();
+            askCoupon();
+        });
+}
+
+void ShopFlow::showDraft() {
+    if (m_draft->step() == CouponStep::Cracked) { // left between the two
+        askCracked();
+        return;
+    }
+    ListView view;
+    view.title = tr("What it comes to");
+    view.under = m_draft->series().empty()
+                     ? tr("It is kept by a foreman's PIN.")
+                     : tr("What was entered before stays in the record, with the reason.");
+    view.rows = draftRows(m_draft->tested());
+    view.back = plainSlot(tr("Another coupon"), tr("go on typing"));
+    view.stop = plainSlot(tr("Close"), tr("nothing is kept"));
+    view.step = stepSlot(tr("Keep it"));
+    if (!m_draft->isWhole()) {
+        view.step.look = SlotView::Look::Gone;
+    }
+    list(
+        view, {},
+        [this] {
+            if (m_draft->isWhole()) {
+                keepDraft();
+            }
+        },
+        [this] {
+            m_draft.reset();
+            showTests();
+        },
+        [this] { askCoupon(); });
+}
+
+void ShopFlow::keepDraft() {
+    if (m_draft->series().empty()) {
+        sendDraft();
+        return;
+    }
+    askWords(
+        tr("Why is it put right?"), tr("A few words, by the keyboard."), tr("why"),
+        [this](const QString& why) {
+            m_draft->tested().reason = why.toStdString();
+            showDraft(); // what comes back when the PIN's page is left
+            sendDraft();
+        },
+        [this] { showDraft(); });
+}
+
+void ShopFlow::sendDraft() {
+    const CouponDraft draft = *m_draft;
+    const QString what =
+        draft.series().empty() ? tr("Coupons are entered.") : tr("Coupons are put right.");
+    m_room.ask(what, [this, draft, what](const ProvenPerson& by) {
+        errand<std::string>(
+            [by, draft](Office& office) -> Result<std::string> {
+                if (draft.series().empty()) {
+                    return office.noteCoupons(by, draft.tested());
+                }
+                const auto put = office.correctCoupons(by, draft.series(), draft.tested());
+                return put ? Result<std::string>(draft.series())
+                           : tl::unexpected<Error>(put.error());
+            },
+            what,
+            [this] {
+                m_draft.reset();
+                if (m_page != nullptr) {
+                    showTests();
+                }
+            });
+    });
+}
+
+} // namespace seamclock

@@ -1,0 +1,268 @@
+#include "app/shop/coupon_view.h"
+
+#include "app/text/numbers.h"
+#include "app/text/record_words.h"
+#include "app/text/words.h"
+
+#include <QCoreApplication>
+#include <algorithm>
+
+namespace seamclock {
+namespace {
+
+struct Coupons {
+    Q_DECLARE_TR_FUNCTIONS(Coupons)
+};
+
+QString tr(const char* text) {
+    return Coupons::tr(text);
+}
+
+constexpr double kPaPerMpa = 1e6;
+
+QString listText(const std::vector<std::int64_t>& values, double per, int decimals) {
+    QStringList words;
+    for (const std::int64_t one : values) {
+        words << numberText(static_cast<double>(one) / per, decimals);
+    }
+    return words.join(QStringLiteral(" · "));
+}
+
+QString meanText(const StrengthMean& mean) {
+    return tr("%1 coupons, mean %2 N/mm², scatter %3 N/mm²")
+        .arg(mean.count)
+        .arg(numberText(mean.meanMpa, 1), numberText(mean.sdMpa, 2));
+}
+
+std::int64_t cracksOf(const CouponTested& tested) {
+    return std::count(tested.cracked.begin(), tested.cracked.end(), 1);
+}
+
+QString bendText(const CouponTested& tested) {
+    return tr("%1 of %2 cracked").arg(cracksOf(tested)).arg(tested.cracked.size());
+}
+
+std::vector<ListRowView>
+valueRows(const CouponTested& tested, const std::optional<WeldingFactor>& factor) {
+    std::vector<ListRowView> rows;
+    const auto add = [&rows](const QString& text, const QString& second) {
+        if (!second.isEmpty()) {
+            ListRowView row;
+            row.text = text;
+            row.second = second;
+            row.enabled = false;
+            rows.push_back(std::move(row));
+        }
+    };
+    add(factor ? tr("Welded: %1").arg(meanText(factor->welded)) : tr("Welded coupons"),
+        listText(tested.weldedPa, kPaPerMpa, 2));
+    add(factor ? tr("Parent sheet: %1").arg(meanText(factor->parent)) : tr("Parent sheet"),
+        listText(tested.parentPa, kPaPerMpa, 2));
+    add(tr("Bend angle [°]"), listText(tested.angleMilli, 1e3, 1));
+    add(tr("Travel of the ram [mm]"), listText(tested.ramUm, 1e3, 1));
+    return rows;
+}
+
+ListRowView resultRow(
+    const CouponTested& tested, const std::optional<WeldingFactor>& factor,
+    const std::optional<double>& required) {
+    ListRowView row;
+    row.enabled = false;
+    if (factor) {
+        row.text = tr("Welding factor %1").arg(factorText(*factor));
+        row.second = answerText(*factor, required);
+        const AnswerLook look = lookOf(answerOf(*factor, required));
+        row.mark = look.mark;
+        row.tone = look.tone;
+    } else if (tested.test == "bend") {
+        const bool sound = cracksOf(tested) == 0;
+        row.text = bendText(tested);
+        row.second = tr("A bend test has no factor. What it must reach is in your standard.");
+        row.mark = sound ? Mark::Done : Mark::Trouble;
+        row.tone = sound ? Tone::Normal : Tone::Soon;
+    } else {
+        row.text = tr("No welding factor yet");
+        row.second = tr("It takes welded coupons and coupons of the parent sheet.");
+        row.mark = Mark::Open;
+    }
+    return row;
+}
+
+/// Where the required factor comes from, as long as one is compared with.
+std::vector<ListRowView> resultRows(
+    const CouponTested& tested, const std::optional<WeldingFactor>& factor,
+    const std::optional<double>& required) {
+    std::vector<ListRowView> rows{resultRow(tested, factor, required)};
+    if (factor && required) {
+        ListRowView source;
+        source.text = tr("The required factor is from memory of DVS 2203-1, short term.");
+        source.sign = Sign::Note;
+        source.enabled = false;
+        rows.push_back(std::move(source));
+    }
+    return rows;
+}
+
+QString sheetText(const CouponTested& tested) {
+    return tr("%1, %2 mm").arg(fromUtf8(tested.material), millimetresText(tested.thicknessUm));
+}
+
+} // namespace
+
+QString factorText(const WeldingFactor& factor) {
+    const QString value = numberText(factor.factor, 2);
+    return factor.interval ? tr("%1, with 95 % between %2 and %3")
+                                 .arg(
+                                     value, numberText(factor.interval->low, 2),
+                                     numberText(factor.interval->high, 2))
+                           : tr("%1, no interval: too few coupons, or too much scatter").arg(value);
+}
+
+QString answerText(const WeldingFactor& factor, const std::optional<double>& required) {
+    const QString limit = required ? numberText(*required, 2) : QString();
+    switch (answerOf(factor, required)) {
+    case FactorAnswer::Met:
+        return tr("Above the required %1, with all its interval.").arg(limit);
+    case FactorAnswer::MetByMean:
+        return tr("Reaches the required %1 by its means, not with all its interval.").arg(limit);
+    case FactorAnswer::NotMet:
+        return tr("Below the required %1.").arg(limit);
+    case FactorAnswer::NoRequirement:
+        break;
+    }
+    return tr("No required factor is known for this material.");
+}
+
+AnswerLook lookOf(FactorAnswer answer) {
+    switch (answer) {
+    case FactorAnswer::Met:
+        return {Mark::Done, Tone::Normal};
+    case FactorAnswer::MetByMean:
+        return {Mark::Trouble, Tone::Soon};
+    case FactorAnswer::NotMet:
+        return {Mark::Late, Tone::Late};
+    case FactorAnswer::NoRequirement:
+        break;
+    }
+    return {Mark::Open, Tone::Rest};
+}
+
+QString testWord(const std::string& test) {
+    return test == "bend" ? tr("bend test") : tr("tensile test");
+}
+
+QString sourceText(const CouponSeries& series) {
+    if (series.joint > 0) {
+        return tr("joint %1").arg(series.joint);
+    }
+    return series.now().weld ? tr("a joint of another log") : tr("a procedure trial");
+}
+
+ListRowView couponRow(const CouponSeries& series, const DayNames& names) {
+    const CouponTested& now = series.now();
+    ListRowView row = resultRow(now, series.factor, series.required);
+    row.enabled = true;
+    row.third = row.mark == Mark::Open ? QString() : row.second;
+    row.second = row.text;
+    row.text =
+        tr("%1, %2, %3").arg(midSentence(testWord(now.test)), sourceText(series), sheetText(now));
+    if (!row.text.isEmpty()) {
+        row.text[0] = row.text[0].toUpper();
+    }
+    if (!series.joinedBy.empty()) {
+        row.second += tr(" · welded by %1").arg(names.person(series.joinedBy));
+    }
+    if (now.test == "bend") {
+        row.third.clear();
+    }
+    if (series.versions.size() > 1) {
+        row.second += tr(" · put right");
+    }
+    return row;
+}
+
+ListView couponList(const std::vector<CouponSeries>& all, const DayNames& names) {
+    ListView view;
+    view.title = tr("Strength tests");
+    view.under = all.empty() ? tr("No coupons are entered yet.")
+                             : tr("Coupons of joints and of procedure trials, the newest first.");
+    for (auto series = all.rbegin(); series != all.rend(); ++series) {
+        view.rows.push_back(couponRow(*series, names));
+    }
+    view.back = hiddenSlot();
+    view.stop = plainSlot(tr("Back"), tr("to the shop"));
+    view.step = stepSlot(tr("Enter coupons"), false);
+    return view;
+}
+
+ListView couponPage(const CouponSeries& series, const DayNames& names) {
+    const CouponTested& now = series.now();
+    ListView view;
+    view.title = tr("%1 of %2").arg(testWord(now.test), sourceText(series));
+    view.title[0] = view.title[0].toUpper();
+    QStringList about{sheetText(now)};
+    if (!now.procedure.empty()) {
+        about << fromUtf8(now.procedure);
+    }
+    if (!series.joinedBy.empty()) {
+        about << tr("welded by %1").arg(names.person(series.joinedBy));
+    }
+    if (!now.standard.empty()) {
+        about << plainText(now.standard);
+    }
+    view.under = about.join(QStringLiteral(" · "));
+    view.rows = resultRows(now, series.factor, series.required);
+    for (ListRowView& row : valueRows(now, series.factor)) {
+        view.rows.push_back(std::move(row));
+    }
+    for (std::size_t i = 0; i < series.versions.size(); ++i) {
+        const CouponVersion& version = series.versions[i];
+        const QString day = fromUtf8(toIsoDate(version.at.utc, version.at.offset));
+        ListRowView row;
+        row.enabled = false;
+        row.sign = Sign::Note;
+        row.text = (i == 0 ? tr("Entered on %1 by %2") : tr("Put right on %1 by %2"))
+                       .arg(day, names.person(version.by));
+        if (i > 0) {
+            row.second = plainText(version.tested.reason.value_or(""));
+        }
+        if (i + 1 < series.versions.size()) { // what held before stays readable
+            const CouponTested& was = version.tested;
+            row.third =
+                was.test == "bend"
+                    ? tr("Then: %1 °, %2").arg(listText(was.angleMilli, 1e3, 1), bendText(was))
+                    : tr("Then: welded %1, parent %2")
+                          .arg(
+                              listText(was.weldedPa, kPaPerMpa, 2),
+                              listText(was.parentPa, kPaPerMpa, 2));
+        }
+        view.rows.push_back(std::move(row));
+    }
+    view.back = hiddenSlot();
+    view.stop = plainSlot(tr("Back"), tr("to the list"));
+    view.step = stepSlot(tr("Put it right"), false);
+    return view;
+}
+
+std::vector<ListRowView> draftRows(const CouponTested& tested) {
+    std::optional<WeldingFactor> factor;
+    const auto mpa = [](const std::vector<std::int64_t>& values) {
+        std::vector<double> out;
+        for (const std::int64_t one : values) {
+            out.push_back(static_cast<double>(one) / kPaPerMpa);
+        }
+        return out;
+    };
+    if (!tested.weldedPa.empty() && !tested.parentPa.empty()) {
+        if (const auto made = weldingFactor(mpa(tested.weldedPa), mpa(tested.parentPa))) {
+            factor = *made;
+        }
+    }
+    std::vector<ListRowView> rows = resultRows(tested, factor, requiredFactor(tested.material));
+    for (ListRowView& row : valueRows(tested, factor)) {
+        rows.push_back(std::move(row));
+    }
+    return rows;
+}
+
+} // namespace seamclock

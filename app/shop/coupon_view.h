@@ -1,0 +1,39 @@
+// What the pages of strength tests show: each series of coupons as a line, one series whole with
+// everything that was ever entered of it, and the welding factor in words. A factor never stands
+// without its interval, or without saying why there is none.
+#pragma once
+
+#include "app/daylog/day_view.h"
+#include "app/setup/list_page.h"
+#include "core/quality/coupons.h"
+
+#include <QString>
+#include <QStringList>
+#include <vector>
+
+namespace seamclock {
+
+/// "0.96, with 95 % between 0.91 and 1.01"
+QString factorText(const WeldingFactor& factor);
+/// How that is to the required one: "Above the required 0.9, with all its interval."
+QString answerText(const WeldingFactor& factor, const std::optional<double>& required);
+struct AnswerLook {
+    Mark mark = Mark::Open;
+    Tone tone = Tone::Rest;
+};
+AnswerLook lookOf(FactorAnswer answer);
+
+/// "tensile test" or "bend test"
+QString testWord(const std::string& test);
+/// "joint 12", or "a procedure trial"
+QString sourceText(const CouponSeries& series);
+
+ListRowView couponRow(const CouponSeries& series, const DayNames& names);
+/// The newest first; with nothing entered a sentence that says so.
+ListView couponList(const std::vector<CouponSeries>& all, const DayNames& names);
+/// One series: its result, its values, and each version with who entered it and why.
+ListView couponPage(const CouponSeries& series, const DayNames& names);
+/// What was typed, before it is kept: its result as it would be, and its values.
+std::vector<ListRowView> draftRows(const CouponTested& tested);
+
+} // namespace seamclock
