@@ -77,6 +77,7 @@ protected:
     static std::string folder() { return s_scratch->file("demo-shop"); }
     std::string settings() const { return m_scratch.file("settings.ini"); }
     Window& window() { return *m_window; }
+    LogWriterBase& writer() { return *m_writer; }
     void settle() {
         while (m_desk->isBusy()) {
             QCoreApplication::processEvents(QEventLoop::WaitForMoreEvents);
@@ -194,7 +195,7 @@ TEST_F(DemoWindow, WeldsWhatCountsForNothing) {
     window().openNextCard();
     emit window().currentPage()->slotPressed(SlotPlace::Step);
     ASSERT_EQ(window().page(), PageKind::Weld);
-    settle();
+    ASSERT_TRUE(writer().flush());
     auto reader = LogReader::open(demoLogOf(folder()));
     ASSERT_TRUE(reader);
     const auto open = reader->openWelds();
