@@ -1,7 +1,6 @@
 #include "app/practice/score_worker.h"
 
 #include "app/practice/practice_result.h"
-#include "app/text/words.h"
 
 #include <QCoreApplication>
 #include <QPointer>
