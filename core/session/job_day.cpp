@@ -278,9 +278,19 @@ private:
         return all ? std::vector<bool>() : out;
     }
 
+    /// With its job where another job's seam has the same label: a day's seams are told apart by
+    /// their labels alone.
+    std::string labelOf(const JobSeam& seam) const {
+        const auto same =
+            std::count_if(m_ask.seams.begin(), m_ask.seams.end(), [&seam](const JobSeam& one) {
+                return one.label == seam.label;
+            });
+        return same > 1 ? (seam.job + " " + seam.label) : seam.label;
+    }
+
     void addSeam(const JobSeam& seam) {
         DaySeam out;
-        out.label = seam.label;
+        out.label = labelOf(seam);
         out.on.resize(m_ask.benches.size());
         const auto procedure = std::find_if(
             m_ask.procedures.begin(), m_ask.procedures.end(),
@@ -316,7 +326,7 @@ private:
             if (work) {
                 out.on[i] = work->times;
                 out.welders = weldersOf(work->times.plate.material, thickness);
-                m_out.times[{seam.label, bench.id}] = *work;
+                m_out.times[{out.label, bench.id}] = *work;
             } else {
                 out.whyNot +=
                     (out.whyNot.empty() ? "" : "; ") + bench.id + ": " + work.error().detail;

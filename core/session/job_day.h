@@ -31,17 +31,18 @@ struct JobDay {
     JobProgress progress;
     DayWork work;
     DayPlan plan;
-    /// By seam's label and bench's id: where its three times come from.
+    /// By seam's label in the plan and bench's id: where its three times come from.
     std::map<std::pair<std::string, std::string>, SeamWork> times;
 };
 
-/// A seam may be made on every bench whose plan has no objection, unless it is wished on one; what
-/// was cut out or is to redo is planned like an open one, what is to decide is not. Who has no
-/// certificate that holds today for a seam's sheets isn't planned for it, where the log keeps
-/// certificates; trial joints are not planned. A bench's plate stands where its last
-/// joint of today left it, and is cold otherwise. A weld that doesn't know the time (its tablet
-/// started again) counts with all of the stretch that it is in. `log` may be null: then nothing is
-/// done yet and no time is the shop's. Errors as jobProgress and planDay.
+/// A seam whose label another job has, too, is planned as "QV-131 S1". It may be made on every
+/// bench whose plan has no objection, unless it is wished on one; what was cut out or is to redo is
+/// planned like an open one, what is to decide is not. Who has no certificate that holds today for
+/// a seam's sheets isn't planned for it, where the log keeps certificates; trial joints are not
+/// planned. A bench's plate stands where its last joint of today left it, and is cold otherwise. A
+/// weld that doesn't know the time (its tablet started again) counts with all of the stretch that
+/// it is in. `log` may be null: then nothing is done yet and no time is the shop's. Errors as
+/// jobProgress and planDay.
 Result<JobDay> jobDay(const JobDayAsk& ask, LogReader* log);
 
 } // namespace seamclock

@@ -6,7 +6,8 @@
 #include "core/session/job_book.h"
 #include "tests/app/operate/demo_shop.h"
 
-#include <QFileInfo>
+#include <QCoreApplication>
+#include <QEventLoop>
 #include <algorithm>
 #include <gtest/gtest.h>
 

@@ -69,7 +69,8 @@ bool fits(const CachedJoint& joint, const JointFilter& filter) {
            same(filter.material, line.material) && same(filter.verdict, line.verdict) &&
            (!filter.fromDay || line.day >= *filter.fromDay) &&
            (!filter.toDay || line.day <= *filter.toDay) &&
-           (!filter.seams || isOf(line.seam, *filter.seams)) &&
+           (!filter.seams || isOf(line.seam, *filter.seams)) && same(filter.seam, line.seam) &&
+           (!filter.job || line.job.empty() || line.job == *filter.job) &&
            (!filter.text || holds(joint.text, *filter.text));
 }
 
@@ -138,6 +139,7 @@ const std::vector<std::string> kPeople{"person:ilva", "person:oddo"};
 const std::vector<std::string> kMaterials{"PE-HD", "PP"};
 const std::vector<std::string> kVerdicts{"within limits", "out of limits", ""};
 const std::vector<std::string> kSeams{"S3", "S3/R1", "S3/R12", "S3/left", "S30", "S4", ""};
+const std::vector<std::string> kJobs{"QV-118", "QV-131", "", "QV-118"};
 const std::vector<std::string> kWords{"tank", "Tanker", "S3/R1", "VP-40713", "draught",
                                       "7",    "70",     "weir",  "lid"};
 
@@ -162,6 +164,7 @@ CachedJoint randomJoint(Chooser& choose, std::int64_t number) {
     out.line.verdict = choose.of(kVerdicts);
     out.line.open = out.line.verdict.empty();
     out.line.seam = choose.of(kSeams);
+    out.line.job = choose.of(kJobs);
     for (std::size_t words = choose.below(5); words > 0; --words) {
         out.text += choose.of(kWords) + "\n";
     }
@@ -186,6 +189,10 @@ JointFilter randomFilter(Chooser& choose) {
     if (choose.below(3) == 0) {
         filter.seams = choose.of(
             std::vector<std::vector<std::string>>{{"S3"}, {"S4", "S30"}, {"S3/left"}, {"S5"}, {}});
+    }
+    if (choose.below(4) == 0) {
+        filter.job = choose.of(std::vector<std::string>{"QV-118", "QV-131", "QV-1", ""});
+        filter.seam = choose.below(3) == 0 ? std::optional(choose.of(kSeams)) : std::nullopt;
     }
     if (filter.text == "\"") {
         filter.text = "\"tank\"";

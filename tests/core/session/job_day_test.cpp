@@ -13,6 +13,7 @@
 
 #include <algorithm>
 #include <gtest/gtest.h>
+#include <set>
 #include <string>
 #include <utility>
 
@@ -141,6 +142,23 @@ TEST(JobDay, TwoWhomThePlanDoesNotNameHaveTwoPairsOfHands) {
     ASSERT_TRUE(day) << day.error().detail;
     ASSERT_TRUE(day->work.benches[0].running && day->work.benches[1].running);
     EXPECT_NE(day->work.benches[0].running->person, day->work.benches[1].running->person);
+}
+
+TEST(JobDay, SeamsOfTwoJobsWithOneLabelAreTwoSeams) {
+    JobDayAsk ask = demo();
+    JobSeam other = ask.seams.front();
+    other.job = "QV-131";
+    ask.seams.push_back(other);
+    const auto day = jobDay(ask, nullptr);
+    ASSERT_TRUE(day);
+    std::set<std::string> planned;
+    for (const DayStretch& one : day->plan.stretches) {
+        planned.insert(one.label);
+    }
+    EXPECT_EQ(planned.size(), ask.seams.size());
+    EXPECT_EQ(planned.count("QV-118 S1"), 1U); // the demo's job
+    EXPECT_EQ(planned.count("QV-131 S1"), 1U);
+    EXPECT_EQ(planned.count("S2"), 1U);
 }
 
 // Who may weld what comes from the certificates that the log keeps; without any, anybody may.
