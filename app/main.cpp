@@ -777,7 +777,7 @@ QString demoRemoved() {
     const auto folder = demoShopFolder();
     const auto left = folder ? removeDemoShop(*folder) : tl::unexpected<Error>(folder.error());
     if (!left) {
-        return fromUtf8(left.error().detail);
+        return inWords(left.error().detail);
     }
     return *left == 0 ? QCoreApplication::translate("Main", "The demo shop is removed.")
                       : QCoreApplication::translate(

@@ -33,7 +33,8 @@ LEFT_OUT = {
     "copies/backup.cpp#checkNothingThere": "the same",
     "shift/day_plan.cpp#checkTimes": "what session/job_day hands over is within it",
     "shift/day_plan.cpp#checkCount": "the same", "shift/day_plan.cpp#check": "the same",
-    "log/joint_cache.cpp#JointCursor": "SQL",
+    "log/joint_cache.cpp#JointCursor": "SQL", "log/joint_cache.cpp#MeasureCursor": "SQL",
+    "practice/demo_folder.cpp#demoPeople": "invented names",
     "estimate/heat_words.cpp": "plan heat, for the terminal; screens have app/setup/heat_view",
     "estimate/heat_estimate.cpp#heatFactors": "the same", "estimate/heat_estimate_json.cpp": "a file",
     "weld/verdict.cpp": "record, for the terminal; screens have app/text/words findingText",
@@ -58,7 +59,7 @@ KEPT = {
 APP_LEFT_OUT = {
     "cli": "the terminal", "horn": "lines between two programs",
     "pictures.cpp": "the command that paints the screens", "day_walk.cpp": "the same", "people_walk.cpp": "the same",
-    "setup_walk.cpp": "the same", "practice_walk.cpp": "the same",
+    "setup_walk.cpp": "the same", "practice_walk.cpp": "the same", "shop_walk.cpp": "the same", "first_walk.cpp": "the same",
     "practice_pictures.cpp": "the same", "paper_errand.cpp": "commands for papers",
 }
 # Sentences that more than a "+" puts together, as they come out, and the pieces that stand for them in the sources.

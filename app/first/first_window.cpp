@@ -1,4 +1,5 @@
 #include "app/first/first_window.h"
+#include "app/text/phrase_book.h"
 
 #include "app/text/words.h"
 
@@ -776,7 +777,7 @@ void FirstWindow::keepBench() {
     const auto document =
         readBench(m_answers.name.toStdString(), benchDocument(m_answers, benchIds()));
     if (!document) {
-        say(fromUtf8(document.error().detail));
+        say(inWords(document.error().detail));
         return;
     }
     withForeman(
@@ -788,7 +789,7 @@ void FirstWindow::keepBench() {
                 [this, bench](const Result<void>& set) {
                     const auto there = set ? m_floor.setBench(bench) : set;
                     if (!there) {
-                        say(fromUtf8(there.error().detail));
+                        say(inWords(there.error().detail));
                         return;
                     }
                     benchIsKept();
@@ -831,7 +832,7 @@ void FirstWindow::openDemo(const Press& back) {
                 return;
             }
             back();
-            say(fromUtf8(made.error().detail));
+            say(inWords(made.error().detail));
         });
 }
 
@@ -841,7 +842,7 @@ void FirstWindow::removeDemo(const Press& back) {
         [this, back](const Result<int>& left) {
             back();
             if (!left) {
-                say(fromUtf8(left.error().detail));
+                say(inWords(left.error().detail));
             } else if (*left > 0) {
                 say(tr("The demo shop is removed. What is not its own stays: %1 in %2.")
                         .arg(*left)

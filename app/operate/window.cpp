@@ -1112,7 +1112,7 @@ void Window::takeUpSeams() {
         if (const auto kept = readJobSeams(*reader)) {
             m_job.insert(m_job.end(), kept->begin(), kept->end());
         } else { // no page stands at the start yet: it is told with the next look
-            m_said = fromUtf8(kept.error().detail);
+            m_said = inWords(kept.error().detail);
             m_saidCalmly = false;
             m_saidAt = m_floor.now().boot;
         }

@@ -1,4 +1,5 @@
 #include "app/shop/shop_flow.h"
+#include "app/text/phrase_book.h"
 
 #include "app/shop/due_view.h"
 #include "app/text/words.h"
@@ -173,7 +174,7 @@ void ShopFlow::erased() {
 }
 
 void ShopFlow::tell(const Error& error) {
-    emit said(fromUtf8(error.detail));
+    emit said(inWords(error.detail));
 }
 
 /// Stands until what was asked of the log is there.

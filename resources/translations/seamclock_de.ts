@@ -60,10 +60,6 @@
             <translation>„%1“ ist nicht lesbar; erlaubt: eine Tabelle bis %2 Byte.</translation>
         </message>
         <message>
-            <source>"%1" can't be written</source>
-            <translation type="unfinished" />
-        </message>
-        <message>
             <source>"%1" can't be written (%2)</source>
             <translation>„%1“ lässt sich nicht schreiben (%2)</translation>
         </message>
@@ -329,7 +325,7 @@
         </message>
         <message>
             <source>%1 can't be written: %2; allowed: a folder that can be written</source>
-            <translation type="unfinished" />
+            <translation>%1 lässt sich nicht schreiben: %2; erlaubt: ein beschreibbarer Ordner</translation>
         </message>
         <message>
             <source>%1 cells under %2 columns; allowed: one for each, a text with a comma in quotes</source>
@@ -405,7 +401,7 @@
         </message>
         <message>
             <source>%1 has no row</source>
-            <translation type="unfinished" />
+            <translation>%1 hat keine Zeile</translation>
         </message>
         <message>
             <source>%1 holds %2 value; expected 2, with a decimal point</source>
@@ -513,7 +509,7 @@
         </message>
         <message>
             <source>%1 is no demo shop and is left as it is; allowed: a folder with the mark %2</source>
-            <translation type="unfinished" />
+            <translation>%1 ist kein Demobetrieb und bleibt, wie es ist; erlaubt: ein Ordner mit der Marke %2</translation>
         </message>
         <message>
             <source>%1 is no foreman; only a foreman may do that</source>
@@ -970,10 +966,6 @@
         <message>
             <source>%1 · bench %2 · %3</source>
             <translation>%1 · Bank %2 · %3</translation>
-        </message>
-        <message>
-            <source>%1%2 IS NOT NULL</source>
-            <translation type="unfinished" />
         </message>
         <message>
             <source>%1%2. Shop %3.</source>
@@ -2832,10 +2824,6 @@
             <translation>Ich höre es</translation>
         </message>
         <message>
-            <source>Ilva Borrick</source>
-            <translation type="unfinished" />
-        </message>
-        <message>
             <source>In air, and more so in a draught, a skin freezes on the melt. Two skins do not grow together, and the joint breaks flat.</source>
             <translation>In der Luft, und erst recht in Zugluft, erstarrt eine Haut auf der Schmelze. Zwei Häute wachsen nicht zusammen, und die Schweißung bricht glatt.</translation>
         </message>
@@ -3400,10 +3388,6 @@
             <translation>Hersteller, Tafel 2</translation>
         </message>
         <message>
-            <source>Marn Tessaly</source>
-            <translation type="unfinished" />
-        </message>
-        <message>
             <source>Material</source>
             <translation>Werkstoff</translation>
         </message>
@@ -3786,10 +3770,6 @@
         <message>
             <source>Numbers</source>
             <translation>Nummern</translation>
-        </message>
-        <message>
-            <source>Oddo Quenley</source>
-            <translation type="unfinished" />
         </message>
         <message>
             <source>Of one spring, as its plate says. The springs add.</source>
@@ -4591,10 +4571,6 @@
         <message>
             <source>Seen again: %1</source>
             <translation>Noch einmal: %1</translation>
-        </message>
-        <message>
-            <source>Sefi Oakhurn</source>
-            <translation type="unfinished" />
         </message>
         <message>
             <source>Set</source>
@@ -6299,7 +6275,7 @@
         </message>
         <message>
             <source>a fact of a seam can't be read</source>
-            <translation type="unfinished" />
+            <translation>eine Tatsache zu einer Naht ist nicht lesbar</translation>
         </message>
         <message>
             <source>a fact of kind "%1" can't have the subject "%2"</source>
@@ -6343,7 +6319,7 @@
         </message>
         <message>
             <source>a length is outside 0 to 100000</source>
-            <translation type="unfinished" />
+            <translation>eine Länge liegt außerhalb von 0 bis 100000</translation>
         </message>
         <message>
             <source>a line a joint</source>
@@ -8106,7 +8082,7 @@
         </message>
         <message>
             <source>is not %1</source>
-            <translation type="unfinished" />
+            <translation>ist nicht %1</translation>
         </message>
         <message>
             <source>is not %1 hexadecimal digits</source>
@@ -8154,7 +8130,7 @@
         </message>
         <message>
             <source>is not there</source>
-            <translation type="unfinished" />
+            <translation>ist nicht da</translation>
         </message>
         <message>
             <source>is not what the station signed</source>
@@ -8754,7 +8730,7 @@
         </message>
         <message>
             <source>no folder for %1: neither %2 nor HOME is an absolute path; %3</source>
-            <translation type="unfinished" />
+            <translation>kein Ordner für %1: weder %2 noch HOME ist ein absoluter Pfad; %3</translation>
         </message>
         <message>
             <source>no foreman has a PIN</source>
@@ -8866,11 +8842,11 @@
         </message>
         <message>
             <source>nobody who is here has a certificate for its sheets that holds today</source>
-            <translation type="unfinished" />
+            <translation>niemand von den Anwesenden hat für die Tafeln ein heute gültiges Zeugnis</translation>
         </message>
         <message>
             <source>nobody who is here may weld it</source>
-            <translation type="unfinished" />
+            <translation>niemand von den Anwesenden darf sie schweißen</translation>
         </message>
         <message>
             <source>none</source>
@@ -9686,7 +9662,7 @@
         </message>
         <message>
             <source>seam "%1" lacks something; allowed: one with a job, a label, a procedure, a length and two sheets</source>
-            <translation type="unfinished" />
+            <translation>der Naht „%1“ fehlt etwas; erlaubt: eine mit Auftrag, Bezeichnung, Anweisung, Länge und zwei Tafeln</translation>
         </message>
         <message>
             <source>seam %1</source>
@@ -9698,7 +9674,7 @@
         </message>
         <message>
             <source>seam of the log</source>
-            <translation type="unfinished" />
+            <translation>Naht des Logbuchs</translation>
         </message>
         <message>
             <source>seam shielded from draught, wet and sun</source>
@@ -10290,15 +10266,15 @@
         </message>
         <message>
             <source>the demo shop in %1 can't be taken away: %2</source>
-            <translation type="unfinished" />
+            <translation>der Demobetrieb in %1 lässt sich nicht entfernen: %2</translation>
         </message>
         <message>
             <source>the demo shop's place %1 is taken; allowed: a name at which nothing stands</source>
-            <translation type="unfinished" />
+            <translation>der Platz %1 des Demobetriebs ist belegt; erlaubt: ein Name, unter dem nichts steht</translation>
         </message>
         <message>
             <source>the demo's folder %1 can't be read: %2</source>
-            <translation type="unfinished" />
+            <translation>der Ordner %1 der Demo ist nicht lesbar: %2</translation>
         </message>
         <message>
             <source>the disk is full%1</source>
@@ -10314,7 +10290,7 @@
         </message>
         <message>
             <source>the document of %1: %2</source>
-            <translation type="unfinished" />
+            <translation>das Dokument von %1: %2</translation>
         </message>
         <message>
             <source>the drag [N]</source>
@@ -10406,7 +10382,7 @@
         </message>
         <message>
             <source>the job "%1" has a seam "%2" already; allowed: each label once in a job</source>
-            <translation type="unfinished" />
+            <translation>der Auftrag „%1“ hat schon eine Naht „%2“; erlaubt: jede Bezeichnung einmal je Auftrag</translation>
         </message>
         <message>
             <source>the job folder "%1" has no job; allowed: a folder with job-*.json</source>
@@ -10563,10 +10539,6 @@
         <message>
             <source>the photos can't be listed (%1)</source>
             <translation>die Fotos lassen sich nicht auflisten (%1)</translation>
-        </message>
-        <message>
-            <source>the picture "%1" can't be written; allowed: a folder that can be written</source>
-            <translation type="unfinished" />
         </message>
         <message>
             <source>the place</source>
@@ -10833,14 +10805,6 @@
             <translation>der Wert springt von %1 auf %2 herunter bei %3 mm; eine Quelle, die das sagt, braucht "falls_by_declaration": true</translation>
         </message>
         <message>
-            <source>the walk through the first start stopped: %1</source>
-            <translation type="unfinished" />
-        </message>
-        <message>
-            <source>the walk through the shop stopped: %1</source>
-            <translation type="unfinished" />
-        </message>
-        <message>
             <source>the wall clock went back</source>
             <translation>die Uhr ging zurück</translation>
         </message>
@@ -10938,7 +10902,7 @@
         </message>
         <message>
             <source>there is no seam "%1" in this log; allowed: one that it keeps</source>
-            <translation type="unfinished" />
+            <translation>in diesem Logbuch gibt es keine Naht „%1“; erlaubt: eine, die es führt</translation>
         </message>
         <message>
             <source>there is no seam under the header</source>
@@ -10946,7 +10910,7 @@
         </message>
         <message>
             <source>there is no seam; allowed: one or more</source>
-            <translation type="unfinished" />
+            <translation>es gibt keine Naht; erlaubt: eine oder mehr</translation>
         </message>
         <message>
             <source>there is no series "%1"; allowed: one that coupons list shows</source>
