@@ -1,6 +1,7 @@
 #include "app/operate/pictures.h"
 
 #include "app/operate/day_walk.h"
+#include "app/operate/guide_walk.h"
 #include "app/operate/people_walk.h"
 #include "app/operate/setup_walk.h"
 #include "app/text/words.h"
@@ -737,6 +738,7 @@ struct Studio {
             floor, writer, desk, job.seams, preferences, scratch.filePath("settings.ini"), &sound};
         all.reports = scratch.filePath("documents");
         all.power = &power;
+        all.readGuide = options.readGuide;
         return all;
     }
 
@@ -828,6 +830,9 @@ Result<void> paintCourse(Studio& studio, QStringList& written) {
             if (done) {
                 done = setup.whatIf(picture);
             }
+        }
+        if (done && studio.options.readGuide) {
+            done = walkGuide(window, picture);
         }
     }
     return done;

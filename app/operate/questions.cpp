@@ -137,6 +137,7 @@ Menu menuFor(const Preferences& now, const QString& atBench) {
         tr("people, PINs, the day's seal"), Sign::Person);
     add(MenuItem::Setup, tr("Set-up"), tr("procedures, benches"), Sign::Spring);
     add(MenuItem::Practice, tr("Practice"), tr("a bench that harms nobody"), Sign::Wheel);
+    add(MenuItem::Help, tr("Help"), tr("the guide, what alarms mean"), Sign::Remark);
     add(MenuItem::Theme, tr("Screen: %1").arg(themes[static_cast<int>(now.theme)]),
         tr("dark, light, high contrast"), Sign::Look);
     add(MenuItem::Hand, now.mirrored ? tr("Left-handed") : tr("Right-handed"),
@@ -204,6 +205,7 @@ Preferences changedBy(MenuItem item, Preferences now) {
     case MenuItem::People:
     case MenuItem::Setup:
     case MenuItem::Practice:
+    case MenuItem::Help:
     case MenuItem::Pedal:
         break;
     }

@@ -29,6 +29,7 @@ enum class MenuItem {
     People,
     Setup,
     Practice,
+    Help,
     Theme,
     Hand,
     Pedal,

@@ -68,7 +68,8 @@ Window::Window(WindowParts parts, QWidget* parent)
               m_people->askForeman(forWhat, std::move(then));
           },
           m_parts.reports, this)),
-      m_dayLog(new DayLogFlow(dayLogShop(), this)) {
+      m_dayLog(new DayLogFlow(dayLogShop(), this)),
+      m_guide(new GuideFlow(m_parts.readGuide, this)) {
     setObjectName("window");
     setWindowTitle("Seamclock");
     setFocusPolicy(Qt::StrongFocus);
@@ -163,6 +164,7 @@ Window::Window(WindowParts parts, QWidget* parent)
     joinPeople();
     joinSetup();
     joinDayLog();
+    joinGuide();
     m_floor.setSeries(true);
     if (m_floor.practises()) {
         m_stripes = new StripedFrame(this);
@@ -207,6 +209,8 @@ std::vector<Page*> Window::pages() const {
     all.insert(all.end(), setup.begin(), setup.end());
     const std::vector<Page*> day = m_dayLog->pages();
     all.insert(all.end(), day.begin(), day.end());
+    const std::vector<Page*> guide = m_guide->pages();
+    all.insert(all.end(), guide.begin(), guide.end());
     return all;
 }
 
@@ -416,6 +420,9 @@ void Window::turnTo(PageKind kind) {
     if (kind != PageKind::Day && kind != PageKind::People) {
         m_dayLog->close();
     }
+    if (kind != PageKind::Guide) {
+        m_guide->close();
+    }
     m_kind = kind;
     Page* next = m_weld;
     switch (kind) {
@@ -444,6 +451,9 @@ void Window::turnTo(PageKind kind) {
         break;
     case PageKind::Heat:
         next = m_heat;
+        break;
+    case PageKind::Guide:
+        next = m_guide->page();
         break;
     case PageKind::Seams:
     case PageKind::Reasons:
@@ -484,6 +494,8 @@ void Window::turnTo(PageKind kind) {
         m_people->takeKeys();
     } else if (kind == PageKind::Setup) {
         m_setup->takeKeys();
+    } else if (kind == PageKind::Guide) {
+        m_guide->takeKeys();
     } else if (kind == PageKind::Pedal) {
         ChoiceView view;
         view.title = tr("Press the foot switch now.");
@@ -853,6 +865,7 @@ void Window::slotPressed(SlotPlace place) {
     case PageKind::People:
     case PageKind::Setup:
     case PageKind::Day:
+    case PageKind::Guide:
         return; // its pages tell it themselves
     case PageKind::Procedures:
         turnTo(PageKind::Entry);
@@ -972,6 +985,7 @@ void Window::choose(int index) {
     case PageKind::People:
     case PageKind::Setup:
     case PageKind::Heat:
+    case PageKind::Guide:
         return;
     }
 }
@@ -1039,6 +1053,13 @@ void Window::joinDayLog() {
 }
 
 // Who is at the bench is asked once, and never while seconds count.
+void Window::joinGuide() {
+    connect(&m_hands, &Hands::help, this, &Window::openHelp);
+    connect(m_guide, &GuideFlow::turned, this, [this] { turnTo(PageKind::Guide); });
+    connect(m_guide, &GuideFlow::left, this, [this] { turnTo(PageKind::Weld); });
+    connect(m_guide, &GuideFlow::said, this, &Window::say);
+}
+
 void Window::askWho() {
     const bool free = m_kind == PageKind::Weld || m_kind == PageKind::Seams;
     if (!free || m_floor.isHurried() || !m_people->mustAsk()) {
@@ -1637,6 +1658,12 @@ void Window::openDay() {
     }
 }
 
+void Window::openHelp() {
+    if (isFirst(kStatusCell)) {
+        m_guide->open();
+    }
+}
+
 void Window::openPractice() {
     for (int post = 0; post < static_cast<int>(m_floor.posts().size()); ++post) {
         const Weld* weld = m_floor.weld(post);
@@ -1684,6 +1711,9 @@ void Window::chooseMenu(MenuItem item) {
         return;
     case MenuItem::Practice:
         openPractice();
+        return;
+    case MenuItem::Help:
+        openHelp();
         return;
     case MenuItem::Theme:
     case MenuItem::Hand:

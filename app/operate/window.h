@@ -4,6 +4,7 @@
 #pragma once
 
 #include "app/daylog/daylog_flow.h"
+#include "app/guide/guide_flow.h"
 #include "app/operate/card_page.h"
 #include "app/operate/entry_page.h"
 #include "app/operate/floor.h"
@@ -65,6 +66,7 @@ struct WindowParts {
     PowerLink* power = nullptr;        // null: nobody keeps the tablet awake
     QStringList photos{};              // folders of the tablet's camera
     PaperWork work{};                  // of the job, as it stands on papers
+    GuideFlow::Read readGuide{};       // empty: there is none
 };
 
 enum class PageKind {
@@ -81,6 +83,7 @@ enum class PageKind {
     People,
     Setup,
     Heat,
+    Guide,
     Trial, // whether a series may begin
     Closer,
     Photos
@@ -101,6 +104,7 @@ public:
     PeopleFlow* people() const { return m_people; }
     SetupFlow* setup() const { return m_setup; }
     DayLogFlow* dayLog() const { return m_dayLog; }
+    GuideFlow* guide() const { return m_guide; }
     HeatPage* heatPage() const { return m_heat; }
     /// Nothing of the card is still being worked out.
     bool isCardWhole() const { return !m_shown.course || m_shown.heat; }
@@ -114,6 +118,8 @@ public:
     /// What if: the heat in the sheet by the plan of the weld on this bench, or of the seam that
     /// was chosen last. Not while a joint cools: a temperature would argue for an early release.
     void openHeat();
+    /// The user guide; not over a changeover or a build-up.
+    void openHelp();
     /// Asks for the practice bench; refused while a weld is open.
     void openPractice();
     /// The first seam of the job that this bench has not made yet, on its card.
@@ -186,6 +192,7 @@ private:
     void askWho();
     std::vector<Page*> pages() const;
     void joinDayLog();
+    void joinGuide();
     DayLogShop dayLogShop();
     bool isDayPage() const { return m_kind == PageKind::Day && m_page == m_dayLog->dayPage(); }
     void placeAll();
@@ -221,6 +228,7 @@ private:
     HeatWorker* m_heatWorker; // for the card
     SetupFlow* m_setup;
     DayLogFlow* m_dayLog;
+    GuideFlow* m_guide;
     Page* m_page = nullptr;
     PageKind m_kind = PageKind::Seams;
     PageKind m_before = PageKind::Weld; // where a closed page leads

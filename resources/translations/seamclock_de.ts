@@ -724,6 +724,10 @@
             <translation>Ein Urteil sagt, wie eine Schweißung gemacht wurde, nach dem, was Menschen eingetippt und gedrückt haben; es beweist nicht, dass sie gut ist, und das tut auch kein Wulst.</translation>
         </message>
         <message>
+            <source>A word, or its beginning</source>
+            <translation>Ein Wort oder sein Anfang</translation>
+        </message>
+        <message>
             <source>A wrong tap</source>
             <translation>Falsch getippt</translation>
         </message>
@@ -1112,6 +1116,10 @@
             <translation>Änderungen brauchen die PIN eines Meisters und gelten für neue Schweißungen.</translation>
         </message>
         <message>
+            <source>Chapter before</source>
+            <translation>Kapitel davor</translation>
+        </message>
+        <message>
             <source>Check anew</source>
             <translation>Neu prüfen</translation>
         </message>
@@ -1192,6 +1200,10 @@
             <translation>Kalte Stelle am Heizelement</translation>
         </message>
         <message>
+            <source>Contents</source>
+            <translation>Inhalt</translation>
+        </message>
+        <message>
             <source>Cooling</source>
             <translation>Abkühlen</translation>
         </message>
@@ -1270,6 +1282,10 @@
         <message>
             <source>Done</source>
             <translation>Fertig</translation>
+        </message>
+        <message>
+            <source>Down</source>
+            <translation>Hinunter</translation>
         </message>
         <message>
             <source>Drag</source>
@@ -1406,6 +1422,10 @@
         <message>
             <source>Every value, CSV</source>
             <translation>Alle Werte, CSV</translation>
+        </message>
+        <message>
+            <source>Extraction on. Film off, edges clean, plate wiped.</source>
+            <translation>Absaugung ein. Folie ab, Kanten sauber, Heizelement geputzt.</translation>
         </message>
         <message>
             <source>Faces cooled in the air</source>
@@ -1632,6 +1652,14 @@
             <translation>Höhe</translation>
         </message>
         <message>
+            <source>Help</source>
+            <translation>Hilfe</translation>
+        </message>
+        <message>
+            <source>Help: the user guide</source>
+            <translation>Hilfe: das Handbuch</translation>
+        </message>
+        <message>
             <source>History</source>
             <translation>Verlauf</translation>
         </message>
@@ -1686,6 +1714,10 @@
         <message>
             <source>It closes by itself after two minutes.</source>
             <translation>Es schließt nach zwei Minuten von selbst.</translation>
+        </message>
+        <message>
+            <source>It guides. The machine's instructions, the standard in force, local rules and a qualified welder decide.</source>
+            <translation>Es leitet an. Betriebsanleitung der Maschine, geltende Norm, örtliche Regeln und ein geprüfter Schweißer entscheiden.</translation>
         </message>
         <message>
             <source>It held: go on with the series</source>
@@ -2128,6 +2160,10 @@
             <translation>Neuere</translation>
         </message>
         <message>
+            <source>Next chapter</source>
+            <translation>Nächstes Kapitel</translation>
+        </message>
+        <message>
             <source>Next seam</source>
             <translation>Nächste Naht</translation>
         </message>
@@ -2206,6 +2242,10 @@
         <message>
             <source>No phase was begun.</source>
             <translation>Keine Phase begonnen.</translation>
+        </message>
+        <message>
+            <source>No place in the guide holds these words.</source>
+            <translation>Keine Stelle im Handbuch enthält diese Wörter.</translation>
         </message>
         <message>
             <source>No plastic, no heat, no harm: make your mistakes here.</source>
@@ -2394,6 +2434,10 @@
         <message>
             <source>Open the desk</source>
             <translation>Pult öffnen</translation>
+        </message>
+        <message>
+            <source>Open the first</source>
+            <translation>Erste öffnen</translation>
         </message>
         <message>
             <source>Open the gap to %1 mm, the same front and back.</source>
@@ -2925,6 +2969,10 @@
             <translation>Wonach suchen?</translation>
         </message>
         <message>
+            <source>Search the guide</source>
+            <translation>Im Handbuch suchen</translation>
+        </message>
+        <message>
             <source>Second sheet</source>
             <translation>Zweite Tafel</translation>
         </message>
@@ -3298,6 +3346,10 @@
             <translation>Als Nächstes die PIN des Meisters; das Urteil bleibt, wie es ist.</translation>
         </message>
         <message>
+            <source>The guide itself is in English.</source>
+            <translation>Das Handbuch selbst ist englisch.</translation>
+        </message>
+        <message>
             <source>The hand was slow</source>
             <translation>Die Hand war langsam</translation>
         </message>
@@ -3626,6 +3678,14 @@
             <translation>Zu den Tabellen</translation>
         </message>
         <message>
+            <source>Too hot, it gives off hydrogen chloride: extraction on.</source>
+            <translation>Zu heiß gibt es Chlorwasserstoff ab: Absaugung ein.</translation>
+        </message>
+        <message>
+            <source>Too hot, it gives off toxic acid gas: extraction on, do not smoke.</source>
+            <translation>Zu heiß gibt es giftiges, saures Gas ab: Absaugung ein, nicht rauchen.</translation>
+        </message>
+        <message>
             <source>Too many wrong PINs.</source>
             <translation>Zu viele falsche PINs.</translation>
         </message>
@@ -3716,6 +3776,10 @@
         <message>
             <source>Unlock</source>
             <translation>Lösen</translation>
+        </message>
+        <message>
+            <source>Up</source>
+            <translation>Hinauf</translation>
         </message>
         <message>
             <source>Valley between the beads, above the sheet's surface.</source>
@@ -4186,6 +4250,10 @@
             <translation>angenommen</translation>
         </message>
         <message>
+            <source>acid gas: extraction on</source>
+            <translation>saures Gas: Absaugung ein</translation>
+        </message>
+        <message>
             <source>act now</source>
             <translation>jetzt</translation>
         </message>
@@ -4616,6 +4684,10 @@
         <message>
             <source>by a model of heat in the sheet, no measurement and no part of the verdict</source>
             <translation>aus einem Modell der Wärme in der Tafel, keine Messung und kein Teil des Urteils</translation>
+        </message>
+        <message>
+            <source>by a word</source>
+            <translation>nach einem Wort</translation>
         </message>
         <message>
             <source>by bead</source>
@@ -5211,6 +5283,10 @@
             <translation>in die Dokumente</translation>
         </message>
         <message>
+            <source>it burns: keep it guarded</source>
+            <translation>verbrennt: gesichert halten</translation>
+        </message>
+        <message>
             <source>it is in the record</source>
             <translation>es steht im Protokoll</translation>
         </message>
@@ -5747,6 +5823,10 @@
             <translation>der Front beim Umstellen</translation>
         </message>
         <message>
+            <source>of the guide</source>
+            <translation>des Handbuchs</translation>
+        </message>
+        <message>
             <source>of the weld on this bench</source>
             <translation>der Schweißung auf dieser Bank</translation>
         </message>
@@ -5873,6 +5953,10 @@
         <message>
             <source>plate</source>
             <translation>Heizelement</translation>
+        </message>
+        <message>
+            <source>plate burns, tables crush</source>
+            <translation>heiß! Tische quetschen</translation>
         </message>
         <message>
             <source>plate burns: gloves on</source>
@@ -6561,6 +6645,10 @@
         <message>
             <source>the foreman decided</source>
             <translation>der Meister entschied</translation>
+        </message>
+        <message>
+            <source>the guide, what alarms mean</source>
+            <translation>Handbuch, was Alarme heißen</translation>
         </message>
         <message>
             <source>the hand was slow</source>

@@ -724,6 +724,10 @@
             <translation>Un dictamen dice cómo se hizo una unión, según lo que se tecleó y pulsó; no demuestra que la unión sea buena, y ningún cordón lo hace.</translation>
         </message>
         <message>
+            <source>A word, or its beginning</source>
+            <translation>Una palabra o su comienzo</translation>
+        </message>
+        <message>
             <source>A wrong tap</source>
             <translation>Toque erróneo</translation>
         </message>
@@ -1112,6 +1116,10 @@
             <translation>Los cambios se guardan con PIN de encargado y valen para soldaduras nuevas.</translation>
         </message>
         <message>
+            <source>Chapter before</source>
+            <translation>Capítulo anterior</translation>
+        </message>
+        <message>
             <source>Check anew</source>
             <translation>Comprobar todo</translation>
         </message>
@@ -1192,6 +1200,10 @@
             <translation>Zona fría en el espejo</translation>
         </message>
         <message>
+            <source>Contents</source>
+            <translation>Índice</translation>
+        </message>
+        <message>
             <source>Cooling</source>
             <translation>Enfriar</translation>
         </message>
@@ -1270,6 +1282,10 @@
         <message>
             <source>Done</source>
             <translation>Hecho</translation>
+        </message>
+        <message>
+            <source>Down</source>
+            <translation>Bajar</translation>
         </message>
         <message>
             <source>Drag</source>
@@ -1406,6 +1422,10 @@
         <message>
             <source>Every value, CSV</source>
             <translation>Cada valor, CSV</translation>
+        </message>
+        <message>
+            <source>Extraction on. Film off, edges clean, plate wiped.</source>
+            <translation>Extracción. Film quitado, cantos limpios, espejo limpio.</translation>
         </message>
         <message>
             <source>Faces cooled in the air</source>
@@ -1632,6 +1652,14 @@
             <translation>Altura</translation>
         </message>
         <message>
+            <source>Help</source>
+            <translation>Ayuda</translation>
+        </message>
+        <message>
+            <source>Help: the user guide</source>
+            <translation>Ayuda: la guía</translation>
+        </message>
+        <message>
             <source>History</source>
             <translation>Historial</translation>
         </message>
@@ -1686,6 +1714,10 @@
         <message>
             <source>It closes by itself after two minutes.</source>
             <translation>Se cierra solo a los dos minutos.</translation>
+        </message>
+        <message>
+            <source>It guides. The machine's instructions, the standard in force, local rules and a qualified welder decide.</source>
+            <translation>Orienta. Deciden las instrucciones de la máquina, la norma vigente, la normativa local y un soldador cualificado.</translation>
         </message>
         <message>
             <source>It held: go on with the series</source>
@@ -2128,6 +2160,10 @@
             <translation>Nuevas</translation>
         </message>
         <message>
+            <source>Next chapter</source>
+            <translation>Capítulo siguiente</translation>
+        </message>
+        <message>
             <source>Next seam</source>
             <translation>Próxima junta</translation>
         </message>
@@ -2206,6 +2242,10 @@
         <message>
             <source>No phase was begun.</source>
             <translation>No se empezó ninguna fase.</translation>
+        </message>
+        <message>
+            <source>No place in the guide holds these words.</source>
+            <translation>Ningún lugar de la guía contiene estas palabras.</translation>
         </message>
         <message>
             <source>No plastic, no heat, no harm: make your mistakes here.</source>
@@ -2394,6 +2434,10 @@
         <message>
             <source>Open the desk</source>
             <translation>Abrir el panel</translation>
+        </message>
+        <message>
+            <source>Open the first</source>
+            <translation>Abrir la primera</translation>
         </message>
         <message>
             <source>Open the gap to %1 mm, the same front and back.</source>
@@ -2925,6 +2969,10 @@
             <translation>¿Qué se busca?</translation>
         </message>
         <message>
+            <source>Search the guide</source>
+            <translation>Buscar en la guía</translation>
+        </message>
+        <message>
             <source>Second sheet</source>
             <translation>Segunda placa</translation>
         </message>
@@ -3298,6 +3346,10 @@
             <translation>Después se pide el PIN del encargado; el dictamen no cambia.</translation>
         </message>
         <message>
+            <source>The guide itself is in English.</source>
+            <translation>La guía misma está en inglés.</translation>
+        </message>
+        <message>
             <source>The hand was slow</source>
             <translation>La mano fue lenta</translation>
         </message>
@@ -3626,6 +3678,14 @@
             <translation>A las tablas</translation>
         </message>
         <message>
+            <source>Too hot, it gives off hydrogen chloride: extraction on.</source>
+            <translation>Demasiado caliente desprende cloruro de hidrógeno: extracción en marcha.</translation>
+        </message>
+        <message>
+            <source>Too hot, it gives off toxic acid gas: extraction on, do not smoke.</source>
+            <translation>Demasiado caliente desprende gas ácido tóxico: extracción en marcha, no fumar.</translation>
+        </message>
+        <message>
             <source>Too many wrong PINs.</source>
             <translation>Demasiados PIN erróneos.</translation>
         </message>
@@ -3716,6 +3776,10 @@
         <message>
             <source>Unlock</source>
             <translation>Soltar</translation>
+        </message>
+        <message>
+            <source>Up</source>
+            <translation>Subir</translation>
         </message>
         <message>
             <source>Valley between the beads, above the sheet's surface.</source>
@@ -4186,6 +4250,10 @@
             <translation>aceptada</translation>
         </message>
         <message>
+            <source>acid gas: extraction on</source>
+            <translation>gas ácido: extracción</translation>
+        </message>
+        <message>
             <source>act now</source>
             <translation>actuar ya</translation>
         </message>
@@ -4616,6 +4684,10 @@
         <message>
             <source>by a model of heat in the sheet, no measurement and no part of the verdict</source>
             <translation>por un modelo de calor en la placa, ni medición ni parte del dictamen</translation>
+        </message>
+        <message>
+            <source>by a word</source>
+            <translation>por una palabra</translation>
         </message>
         <message>
             <source>by bead</source>
@@ -5211,6 +5283,10 @@
             <translation>en los documentos</translation>
         </message>
         <message>
+            <source>it burns: keep it guarded</source>
+            <translation>quema: tenerlo protegido</translation>
+        </message>
+        <message>
             <source>it is in the record</source>
             <translation>consta en registro</translation>
         </message>
@@ -5747,6 +5823,10 @@
             <translation>del frente del cambio</translation>
         </message>
         <message>
+            <source>of the guide</source>
+            <translation>de la guía</translation>
+        </message>
+        <message>
             <source>of the weld on this bench</source>
             <translation>de la soldadura de este banco</translation>
         </message>
@@ -5873,6 +5953,10 @@
         <message>
             <source>plate</source>
             <translation>espejo</translation>
+        </message>
+        <message>
+            <source>plate burns, tables crush</source>
+            <translation>espejo quema, mesas aplastan</translation>
         </message>
         <message>
             <source>plate burns: gloves on</source>
@@ -6561,6 +6645,10 @@
         <message>
             <source>the foreman decided</source>
             <translation>lo decidió el encargado</translation>
+        </message>
+        <message>
+            <source>the guide, what alarms mean</source>
+            <translation>la guía, qué significan las alarmas</translation>
         </message>
         <message>
             <source>the hand was slow</source>

@@ -43,7 +43,8 @@ APP_ARROWS = {
     "print": ["parts", "text"],
     "setup": ["pages", "text"],
     "daylog": ["pages", "print"],
-    "operate": ["setup", "daylog"],
+    "guide": ["setup", "print"],
+    "operate": ["guide", "daylog"],
     "practice": ["operate"],
     "read": ["daylog", "print"],
 }

@@ -4,6 +4,7 @@
 #pragma once
 
 #include "app/operate/day_walk.h"
+#include "app/operate/guide_walk.h"
 #include "app/operate/people_walk.h"
 #include "app/operate/setup_walk.h"
 #include "tests/app/operate/demo_shop.h"
@@ -38,6 +39,9 @@ public:
               [this](WindowParts& parts) {
                   parts.sound = &m_sound;
                   parts.power = &m_power;
+                  parts.readGuide = [] {
+                      return readGuide(QString(SEAMCLOCK_SOURCE_DIR) + "/docs/guide", {});
+                  };
               }) {}
 
     Window& window() { return m_shop.window(); }
@@ -59,7 +63,9 @@ public:
         ASSERT_TRUE(done) << done.error().detail;
         done = setup.whatIf(picture);
         ASSERT_TRUE(done) << done.error().detail;
-        EXPECT_GE(m_seen.size(), 144U);
+        done = walkGuide(m_shop.window(), picture);
+        ASSERT_TRUE(done) << done.error().detail;
+        EXPECT_GE(m_seen.size(), 148U);
     }
 
     /// The operator's and the people's alone.
