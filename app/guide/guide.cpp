@@ -10,7 +10,7 @@
 namespace seamclock {
 namespace {
 
-constexpr int kExcerpt = 150; // letters
+constexpr int kExcerpt = 92; // letters: one line of a row on an upright tablet
 
 /// A line of a chapter that a table of the program stands for.
 constexpr const char* kCues = "<!-- table of the cues -->";
