@@ -1,6 +1,7 @@
 // The window program: builds the parts and joins them, nothing else.
 #include "app/first/first_walk.h"
 #include "app/first/first_window.h"
+#include "app/guide/guide_pdf.h"
 #include "app/operate/log_notice.h"
 #include "app/operate/pictures.h"
 #include "app/operate/window.h"
@@ -280,6 +281,19 @@ QString reportFolder() {
     return folder.isEmpty() || !QDir(folder).exists() ? QDir::homePath() : folder;
 }
 
+/// The user guide, as it lies beside the program.
+Result<Guide> guideHere() {
+    const auto places = guidePlaces();
+    if (!places) {
+        return tl::unexpected<Error>(places.error());
+    }
+    QStringList pictures;
+    for (const std::string& folder : places->pictures) {
+        pictures << fromUtf8(folder);
+    }
+    return readGuide(fromUtf8(places->chapters), pictures);
+}
+
 struct Arguments {
     QString log;
     QString job;
@@ -423,6 +437,7 @@ int paint(const Arguments& arguments) {
     options.themes = arguments.themes;
     options.onlyOperator = arguments.onlyOperator;
     options.materials = shop->materials;
+    options.readGuide = guideHere;
     auto written = paintPictures(options, shop->procedures);
     if (written && !options.onlyOperator) {
         const auto more = paintPracticePictures(
@@ -696,6 +711,7 @@ Ended weldOn(
         parts.notice = std::exchange(notices, {}).join(QLatin1Char(' ')).simplified();
         parts.reports = reports;
         parts.power = &power;
+        parts.readGuide = guideHere;
         parts.photos = QStandardPaths::standardLocations(QStandardPaths::PicturesLocation);
         parts.work = workOf(*shop, preferences);
         parts.work.demo = arguments.demoShop;
@@ -854,6 +870,18 @@ int readElsewhere(QApplication& application, const Arguments& arguments) {
     return QApplication::exec();
 }
 
+/// The guide on paper, and that is all.
+int putGuide(const QString& file) {
+    const auto guide = guideHere();
+    const auto written = guide ? writeGuidePdf(*guide, SEAMCLOCK_VERSION, paperOfLocale(), file)
+                               : Result<void>(tl::unexpected<Error>(guide.error()));
+    if (!written) {
+        return sayAndEnd(written.error());
+    }
+    std::printf("%s\n", file.toLocal8Bit().constData());
+    return 0;
+}
+
 /// Without a display Qt would abort; a sentence is better.
 bool hasDisplay() {
     const auto set = [](const char* name) {
@@ -866,7 +894,8 @@ bool hasDisplay() {
 int run(int argc, char** argv) {
     bool screenless = false;
     for (int i = 1; i < argc; ++i) {
-        for (const char* option : {"--pictures", "--record", "--day-report", "--job-report"}) {
+        for (const char* option :
+             {"--pictures", "--record", "--day-report", "--job-report", "--guide"}) {
             screenless = screenless || std::strncmp(argv[i], option, std::strlen(option)) == 0;
         }
     }
@@ -924,6 +953,7 @@ int run(int argc, char** argv) {
         "day-report", "The report of that local day as PDF, and end.", "DATE");
     const QCommandLineOption jobReport(
         "job-report", "The report of the job that --job names as PDF, and end.");
+    const QCommandLineOption guide("guide", "The user guide as PDF, and end.", "FILE");
     const QCommandLineOption out("out", "With these three: the PDF to write.", "FILE");
     const QCommandLineOption printer(
         "printer", "With these three: the printer; an empty name is the desktop's own.", "NAME");
@@ -936,7 +966,7 @@ int run(int argc, char** argv) {
     parser.addOptions({log,    job,      settings, size,      whole,     silent,      snapshots,
                        folder, themes,   sizes,    operators, practice,  practiceLog, lesson,
                        pace,   language, record,   dayReport, jobReport, out,         printer,
-                       units,  read,     home,     demoShop});
+                       units,  read,     home,     demoShop,  guide});
     parser.process(application);
     Arguments arguments;
     if (parser.isSet(home)) {
@@ -1008,6 +1038,9 @@ int run(int argc, char** argv) {
                  "--pace needs --log FILE; allowed: a practice log, made if it isn't there"});
         }
         arguments.pace = times;
+    }
+    if (parser.isSet(guide)) {
+        return putGuide(parser.value(guide));
     }
     if (arguments.read && arguments.wantsPaper()) {
         return sayAndEnd(

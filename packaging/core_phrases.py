@@ -60,6 +60,7 @@ APP_LEFT_OUT = {
     "cli": "the terminal", "horn": "lines between two programs",
     "pictures.cpp": "the command that paints the screens", "day_walk.cpp": "the same", "people_walk.cpp": "the same",
     "setup_walk.cpp": "the same", "practice_walk.cpp": "the same", "shop_walk.cpp": "the same", "first_walk.cpp": "the same",
+    "guide_walk.cpp": "the same",
     "practice_pictures.cpp": "the same", "paper_errand.cpp": "commands for papers",
 }
 # Sentences that more than a "+" puts together, as they come out, and the pieces that stand for them in the sources.

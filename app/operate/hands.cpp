@@ -69,6 +69,10 @@ bool Hands::pressed(const QKeyEvent& key) {
         emit step();
         return true;
     }
+    if (which == Qt::Key_F1) {
+        emit help();
+        return true;
+    }
     if (which == Qt::Key_Backspace) {
         emit erased();
         return true;

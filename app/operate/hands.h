@@ -34,6 +34,7 @@ public:
 
 signals:
     void step();
+    void help();           // F1
     void bench(int place); // 1 to 4
     void typed(QChar sign);
     void erased();

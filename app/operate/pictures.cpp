@@ -1,6 +1,7 @@
 #include "app/operate/pictures.h"
 
 #include "app/operate/day_walk.h"
+#include "app/operate/guide_walk.h"
 #include "app/operate/people_walk.h"
 #include "app/operate/setup_walk.h"
 #include "app/operate/shop_walk.h"
@@ -738,6 +739,7 @@ struct Studio {
             floor, writer, desk, job.seams, preferences, scratch.filePath("settings.ini"), &sound};
         all.reports = scratch.filePath("documents");
         all.power = &power;
+        all.readGuide = options.readGuide;
         return all;
     }
 
@@ -833,6 +835,9 @@ Result<void> paintCourse(Studio& studio, QStringList& written) {
                 ShopWalk shop(window, *writer, people, studio.scratch.filePath("files"));
                 done = shop.all(picture);
             }
+        }
+        if (done && studio.options.readGuide) {
+            done = walkGuide(window, picture);
         }
     }
     return done;

@@ -89,6 +89,7 @@ struct PictureOptions {
     QStringList themes;        // empty: all three
     bool onlyOperator = false; // one size, dark, the operator's screens alone
     std::vector<Material> materials;
+    GuideFlow::Read readGuide{}; // empty: no picture of Help
 };
 
 /// The files that were written. NotWritten: the folder can't be written to.

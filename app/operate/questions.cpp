@@ -145,6 +145,7 @@ Menu menuFor(const Preferences& now, const QString& atBench, bool demo) {
     } else {
         add(MenuItem::FirstSteps, tr("First steps"), tr("shop's name, demo shop"), Sign::Note);
     }
+    add(MenuItem::Help, tr("Help"), tr("the guide, what alarms mean"), Sign::Remark);
     add(MenuItem::Theme, tr("Screen: %1").arg(themes[static_cast<int>(now.theme)]),
         tr("dark, light, high contrast"), Sign::Look);
     add(MenuItem::Hand, now.mirrored ? tr("Left-handed") : tr("Right-handed"),
@@ -216,6 +217,7 @@ Preferences changedBy(MenuItem item, Preferences now) {
     case MenuItem::FirstSteps:
     case MenuItem::LeaveDemo:
     case MenuItem::RemoveDemo:
+    case MenuItem::Help:
     case MenuItem::Pedal:
         break;
     }

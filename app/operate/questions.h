@@ -33,6 +33,7 @@ enum class MenuItem {
     FirstSteps,
     LeaveDemo,
     RemoveDemo,
+    Help,
     Theme,
     Hand,
     Pedal,

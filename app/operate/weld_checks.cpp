@@ -2,6 +2,7 @@
 
 #include "app/text/numbers.h"
 #include "app/text/words.h"
+#include "core/procedure/fume.h"
 
 #include <QCoreApplication>
 #include <algorithm>
@@ -60,6 +61,11 @@ CheckMade passed(const std::string& code) {
     made.check = code;
     made.passed = true;
     return made;
+}
+
+/// The plastic gives off acid gas when it is too hot: the extraction has to run.
+bool fumes(const Sketch& s) {
+    return fumeOf(s.plan().material) != Fume::None;
 }
 
 void attest(Sketch& s, const QString& text, CheckMade made) {
@@ -136,6 +142,8 @@ void check(Sketch& s, const std::string& code) {
         set(s, tr("Wait"), "10", tr("min"));
         s.view.lamp.mark = Mark::Wait;
         s.view.lamp.under = tr("from when it shows its heat");
+        s.view.lamp.under2 =
+            fumes(s) ? tr("acid gas: extraction on") : tr("it burns: keep it guarded");
         s.view.sentence = tr("Plate is hot. Let it settle for 10 minutes.");
         attest(s, tr("Measure the plate"), passed(code));
     } else if (code == "plate_temperature") {
@@ -170,7 +178,7 @@ void check(Sketch& s, const std::string& code) {
         attest(s, tr("Edges are clean"), passed(code));
     } else if (code == "plate_wiped") {
         set(s, tr("Wipe"), tr("Plate"), {});
-        s.view.lamp.under = tr("before every weld");
+        s.view.lamp.under = fumes(s) ? tr("acid gas: extraction on") : tr("before every weld");
         s.view.lamp.under2 = tr("plate burns: gloves on");
         s.view.sentence = tr("Wipe both faces of the plate. It burns.");
         attest(s, tr("Plate is wiped"), passed(code));
@@ -231,7 +239,8 @@ void checkTogether(Sketch& s) {
     set(s, tr("Do"), QString::number(togetherChecks().size()), tr("things"));
     s.view.lamp.under = tr("film off, edges planed");
     s.view.lamp.under2 = tr("plate wiped: it burns");
-    s.view.sentence = tr("Film off, edges planed and clean, plate wiped.");
+    s.view.sentence = fumes(s) ? tr("Extraction on. Film off, edges clean, plate wiped.")
+                               : tr("Film off, edges planed and clean, plate wiped.");
     MakeSteps steps;
     for (const std::string& check : togetherChecks()) {
         steps.details.emplace_back(passed(check));

@@ -160,6 +160,7 @@ void tell(Sketch& s, const Soaking& state) {
     } else if (left > Milliseconds(0)) {
         s.lamp(Tone::Soon, Mark::Soon, tr("Get ready"));
         s.view.sentence = tr("Hands on the plate and the wheel. Wait for zero.");
+        s.view.lamp.under = tr("plate burns, tables crush");
         look = SlotView::Look::Waiting;
     } else if (over <= high) {
         s.lamp(Tone::Act, Mark::Act, tr("Now"));

@@ -73,7 +73,8 @@ Window::Window(WindowParts parts, QWidget* parent)
           },
           m_parts.reports, this)),
       m_dayLog(new DayLogFlow(dayLogShop(), this)),
-      m_shop(new ShopFlow(m_parts.desk, shopRoom(), this)) {
+      m_shop(new ShopFlow(m_parts.desk, shopRoom(), this)),
+      m_guide(new GuideFlow(m_parts.readGuide, this)) {
     setObjectName("window");
     setWindowTitle(isDemo() ? tr("Seamclock: demo shop") : tr("Seamclock"));
     setFocusPolicy(Qt::StrongFocus);
@@ -174,6 +175,7 @@ Window::Window(WindowParts parts, QWidget* parent)
     joinSetup();
     joinDayLog();
     joinShop();
+    joinGuide();
     m_floor.setSeries(true);
     if (m_floor.practises()) {
         m_stripes = new StripedFrame(this);
@@ -220,6 +222,8 @@ std::vector<Page*> Window::pages() const {
     all.insert(all.end(), day.begin(), day.end());
     const std::vector<Page*> shop = m_shop->pages();
     all.insert(all.end(), shop.begin(), shop.end());
+    const std::vector<Page*> guide = m_guide->pages();
+    all.insert(all.end(), guide.begin(), guide.end());
     return all;
 }
 
@@ -432,6 +436,9 @@ void Window::turnTo(PageKind kind) {
     if (kind != PageKind::Shop && kind != PageKind::People) {
         m_shop->close();
     }
+    if (kind != PageKind::Guide) {
+        m_guide->close();
+    }
     m_kind = kind;
     Page* next = m_weld;
     switch (kind) {
@@ -463,6 +470,9 @@ void Window::turnTo(PageKind kind) {
         break;
     case PageKind::Heat:
         next = m_heat;
+        break;
+    case PageKind::Guide:
+        next = m_guide->page();
         break;
     case PageKind::Seams:
     case PageKind::Reasons:
@@ -505,6 +515,8 @@ void Window::turnTo(PageKind kind) {
         m_setup->takeKeys();
     } else if (kind == PageKind::Shop) {
         m_shop->takeKeys();
+    } else if (kind == PageKind::Guide) {
+        m_guide->takeKeys();
     } else if (kind == PageKind::Pedal) {
         ChoiceView view;
         view.title = tr("Press the foot switch now.");
@@ -876,6 +888,7 @@ void Window::slotPressed(SlotPlace place) {
     case PageKind::Setup:
     case PageKind::Shop:
     case PageKind::Day:
+    case PageKind::Guide:
         return; // its pages tell it themselves
     case PageKind::Procedures:
         turnTo(PageKind::Entry);
@@ -996,6 +1009,7 @@ void Window::choose(int index) {
     case PageKind::Setup:
     case PageKind::Shop:
     case PageKind::Heat:
+    case PageKind::Guide:
         return;
     }
 }
@@ -1124,6 +1138,13 @@ void Window::takeUpSeams() {
     m_seams = JobSeams(m_job, benches);
     m_floor.eachWeld([this](const Weld& weld) { m_seams.take(weld); });
     m_seams.read(m_parts.writer.path());
+}
+
+void Window::joinGuide() {
+    connect(&m_hands, &Hands::help, this, &Window::openHelp);
+    connect(m_guide, &GuideFlow::turned, this, [this] { turnTo(PageKind::Guide); });
+    connect(m_guide, &GuideFlow::left, this, [this] { turnTo(PageKind::Weld); });
+    connect(m_guide, &GuideFlow::said, this, &Window::say);
 }
 
 // Who is at the bench is asked once, and never while seconds count.
@@ -1729,6 +1750,12 @@ void Window::openDay() {
     }
 }
 
+void Window::openHelp() {
+    if (isFirst(kStatusCell)) {
+        m_guide->open();
+    }
+}
+
 void Window::openPractice() {
     for (int post = 0; post < static_cast<int>(m_floor.posts().size()); ++post) {
         const Weld* weld = m_floor.weld(post);
@@ -1806,6 +1833,9 @@ void Window::chooseMenu(MenuItem item) {
         return;
     case MenuItem::RemoveDemo:
         emit demoLeft(true);
+        return;
+    case MenuItem::Help:
+        openHelp();
         return;
     case MenuItem::Theme:
     case MenuItem::Hand:

@@ -4,6 +4,7 @@
 #pragma once
 
 #include "app/daylog/daylog_flow.h"
+#include "app/guide/guide_flow.h"
 #include "app/operate/card_page.h"
 #include "app/operate/entry_page.h"
 #include "app/operate/floor.h"
@@ -68,6 +69,7 @@ struct WindowParts {
     QStringList photos{};              // folders of the tablet's camera
     PaperWork work{};                  // of the job, as it stands on papers
     std::map<std::string, QString> demoPins{}; // of the demo shop's people; empty: this is none
+    GuideFlow::Read readGuide{};               // empty: there is none
 };
 
 enum class PageKind {
@@ -85,6 +87,7 @@ enum class PageKind {
     Setup,
     Shop,
     Heat,
+    Guide,
     Trial, // whether a series may begin
     Closer,
     Photos
@@ -106,6 +109,7 @@ public:
     SetupFlow* setup() const { return m_setup; }
     DayLogFlow* dayLog() const { return m_dayLog; }
     ShopFlow* shop() const { return m_shop; }
+    GuideFlow* guide() const { return m_guide; }
     HeatPage* heatPage() const { return m_heat; }
     /// Nothing of the card is still being worked out.
     bool isCardWhole() const { return !m_shown.course || m_shown.heat; }
@@ -119,6 +123,8 @@ public:
     /// What if: the heat in the sheet by the plan of the weld on this bench, or of the seam that
     /// was chosen last. Not while a joint cools: a temperature would argue for an early release.
     void openHeat();
+    /// The user guide; not over a changeover or a build-up.
+    void openHelp();
     /// Asks for the practice bench; refused while a weld is open.
     void openPractice();
     /// A seam that no job names: the page on which it is typed in.
@@ -198,6 +204,7 @@ private:
     void askWho();
     std::vector<Page*> pages() const;
     void joinDayLog();
+    void joinGuide();
     DayLogShop dayLogShop();
     bool isDemo() const { return !m_parts.demoPins.empty(); }
     void joinShop();
@@ -239,6 +246,7 @@ private:
     SetupFlow* m_setup;
     DayLogFlow* m_dayLog;
     ShopFlow* m_shop;
+    GuideFlow* m_guide;
     Page* m_page = nullptr;
     PageKind m_kind = PageKind::Seams;
     PageKind m_before = PageKind::Weld; // where a closed page leads

@@ -18,7 +18,33 @@ std::string inQuotes(const std::string& text) {
     return '"' + text + '"';
 }
 
+/// bin/ of the program that runs; empty: it can't be told.
+fs::path programFolder() {
+    std::error_code code;
+    const fs::path program = fs::read_symlink("/proc/self/exe", code);
+    return code ? fs::path() : program.parent_path();
+}
+
 } // namespace
+
+Result<GuidePlaces> guidePlaces() {
+    const fs::path beside = programFolder().parent_path();
+    const char* named = std::getenv("SEAMCLOCK_RESOURCES");
+    const fs::path own =
+        named != nullptr && *named != '\0' ? fs::path(named) / "guide" : fs::path();
+    const fs::path installed = beside / "share" / "seamclock" / "guide";
+    const fs::path source = fs::path(SEAMCLOCK_BUILD_RESOURCES).parent_path() / "docs" / "guide";
+    for (const fs::path& chapters : {own, installed, source}) {
+        if (!chapters.empty() && isFolder(chapters)) {
+            return GuidePlaces{
+                chapters.string(),
+                {(chapters / "pictures").string(), (beside / "guide" / "pictures").string()}};
+        }
+    }
+    return fail(
+        ErrorCode::Missing, "the user guide is not there: neither " + inQuotes(installed.string()) +
+                                " nor its source tree; it comes with the program's package");
+}
 
 Result<std::string> resourceFolder() {
     const char* named = std::getenv("SEAMCLOCK_RESOURCES");
@@ -31,10 +57,9 @@ Result<std::string> resourceFolder() {
         }
         return std::string(named);
     }
-    std::error_code code;
-    const fs::path program = fs::read_symlink("/proc/self/exe", code);
-    const fs::path installed = program.parent_path().parent_path() / "share" / "seamclock";
-    if (!code && isFolder(installed / "procedures")) {
+    const fs::path program = programFolder();
+    const fs::path installed = program.parent_path() / "share" / "seamclock";
+    if (!program.empty() && isFolder(installed / "procedures")) {
         return installed.string();
     }
     if (isFolder(fs::path(SEAMCLOCK_BUILD_RESOURCES) / "procedures")) {

@@ -47,6 +47,10 @@ public:
         estimates(card);
         card.calibration = calibration();
         card.notReady = notReady();
+        const QString fume = fumeCaution(m_plan.material);
+        if (!fume.isEmpty()) {
+            card.warnings << fume; // before what only the joint suffers from
+        }
         for (const PlanWarning& each : m_plan.warnings) {
             card.warnings << warning(each);
         }

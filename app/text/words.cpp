@@ -2,6 +2,7 @@
 
 #include "app/text/numbers.h"
 #include "core/base/overloaded.h"
+#include "core/procedure/fume.h"
 
 #include <QCoreApplication>
 #include <map>
@@ -275,6 +276,18 @@ QString warningText(const PlanWarning& warning) {
          QT_TRANSLATE_NOOP("Words", "Drag is above the soak force: just in contact.")}};
     const auto found = kTable.find(warning.code);
     return found == kTable.end() ? fromUtf8(warning.text) : Words::tr(found->second);
+}
+
+QString fumeCaution(std::string_view material) {
+    switch (fumeOf(material)) {
+    case Fume::None:
+        return {};
+    case Fume::HydrogenChloride:
+        return Words::tr("Too hot, it gives off hydrogen chloride: extraction on.");
+    case Fume::Fluorine:
+        return Words::tr("Too hot, it gives off toxic acid gas: extraction on, do not smoke.");
+    }
+    return {};
 }
 
 QString standingText(Standing standing) {

@@ -38,6 +38,8 @@ QString planValueWord(std::string_view name);
 QString firstReason(const Verdict& verdict, const WeldPlan& plan);
 /// A warning of a plan, in one line.
 QString warningText(const PlanWarning& warning);
+/// What that plastic gives off when it is too hot, and what to do; empty: nothing is known of it.
+QString fumeCaution(std::string_view material);
 /// Where a value comes from and what that is worth: "DVS 2207-1: from memory, not attested".
 QString standingText(Standing standing);
 

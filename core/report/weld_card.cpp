@@ -1,5 +1,6 @@
 #include "core/report/weld_card.h"
 
+#include "core/procedure/fume.h"
 #include "core/report/heat_text.h"
 #include "core/report/plain_text.h"
 #include "core/report/wording.h"
@@ -192,6 +193,18 @@ std::string calibrationInWords(const Card& card) {
     return onOneLine(text);
 }
 
+std::string fumeCaution(const std::string& material) {
+    switch (fumeOf(material)) {
+    case Fume::None:
+        return {};
+    case Fume::HydrogenChloride:
+        return "Too hot, it gives off hydrogen chloride: extraction on.";
+    case Fume::Fluorine:
+        return "Too hot, it gives off toxic acid gas: extraction on, do not smoke.";
+    }
+    return {};
+}
+
 } // namespace
 
 std::string
@@ -253,9 +266,13 @@ weldCard(const WeldPlan& plan, const Bench* bench, UnitSystem units, const HeatE
         }
         text += "\nRelease, in this order\n  " + wrapped(order + ".", 2) + "\n";
     }
-    if (!plan.warnings.empty()) {
+    const std::string fume = fumeCaution(plan.material);
+    if (!plan.warnings.empty() || !fume.empty()) {
         std::vector<std::string> lines;
-        lines.reserve(plan.warnings.size());
+        lines.reserve(plan.warnings.size() + 1);
+        if (!fume.empty()) {
+            lines.push_back(fume);
+        }
         for (const PlanWarning& warning : plan.warnings) {
             lines.push_back(sentenceIn(
                 units, onOneLine(warning.text),

@@ -1500,6 +1500,10 @@
             <translation>Eine Schweißung ist offen. Die ersten Schritte kommen, wenn sie gespeichert ist.</translation>
         </message>
         <message>
+            <source>A word, or its beginning</source>
+            <translation>Ein Wort oder sein Anfang</translation>
+        </message>
+        <message>
             <source>A wrong tap</source>
             <translation>Falsch getippt</translation>
         </message>
@@ -2088,6 +2092,10 @@
             <translation>Änderungen brauchen die PIN eines Meisters und gelten für neue Schweißungen.</translation>
         </message>
         <message>
+            <source>Chapter before</source>
+            <translation>Kapitel davor</translation>
+        </message>
+        <message>
             <source>Charts</source>
             <translation>Regelkarten</translation>
         </message>
@@ -2170,6 +2178,10 @@
         <message>
             <source>Cold place on the plate</source>
             <translation>Kalte Stelle am Heizelement</translation>
+        </message>
+        <message>
+            <source>Contents</source>
+            <translation>Inhalt</translation>
         </message>
         <message>
             <source>Cooling</source>
@@ -2306,6 +2318,10 @@
         <message>
             <source>Done</source>
             <translation>Fertig</translation>
+        </message>
+        <message>
+            <source>Down</source>
+            <translation>Hinunter</translation>
         </message>
         <message>
             <source>Drag</source>
@@ -2478,6 +2494,10 @@
         <message>
             <source>Every value, CSV</source>
             <translation>Alle Werte, CSV</translation>
+        </message>
+        <message>
+            <source>Extraction on. Film off, edges clean, plate wiped.</source>
+            <translation>Absaugung ein. Folie ab, Kanten sauber, Heizelement geputzt.</translation>
         </message>
         <message>
             <source>Faces cooled in the air</source>
@@ -2756,6 +2776,14 @@
             <translation>Höhe</translation>
         </message>
         <message>
+            <source>Help</source>
+            <translation>Hilfe</translation>
+        </message>
+        <message>
+            <source>Help: the user guide</source>
+            <translation>Hilfe: das Handbuch</translation>
+        </message>
+        <message>
             <source>History</source>
             <translation>Verlauf</translation>
         </message>
@@ -2862,6 +2890,10 @@
         <message>
             <source>It closes by itself after two minutes.</source>
             <translation>Es schließt nach zwei Minuten von selbst.</translation>
+        </message>
+        <message>
+            <source>It guides. The machine's instructions, the standard in force, local rules and a qualified welder decide.</source>
+            <translation>Es leitet an. Betriebsanleitung der Maschine, geltende Norm, örtliche Regeln und ein geprüfter Schweißer entscheiden.</translation>
         </message>
         <message>
             <source>It held: go on with the series</source>
@@ -3496,6 +3528,10 @@
             <translation>Neuere</translation>
         </message>
         <message>
+            <source>Next chapter</source>
+            <translation>Nächstes Kapitel</translation>
+        </message>
+        <message>
             <source>Next seam</source>
             <translation>Nächste Naht</translation>
         </message>
@@ -3602,6 +3638,10 @@
         <message>
             <source>No phase was begun.</source>
             <translation>Keine Phase begonnen.</translation>
+        </message>
+        <message>
+            <source>No place in the guide holds these words.</source>
+            <translation>Keine Stelle im Handbuch enthält diese Wörter.</translation>
         </message>
         <message>
             <source>No plastic, no heat, no harm: make your mistakes here.</source>
@@ -3850,6 +3890,10 @@
         <message>
             <source>Open the desk</source>
             <translation>Pult öffnen</translation>
+        </message>
+        <message>
+            <source>Open the first</source>
+            <translation>Erste öffnen</translation>
         </message>
         <message>
             <source>Open the gap to %1 mm, the same front and back.</source>
@@ -4549,6 +4593,10 @@
             <translation>Wonach suchen?</translation>
         </message>
         <message>
+            <source>Search the guide</source>
+            <translation>Im Handbuch suchen</translation>
+        </message>
+        <message>
             <source>Second sheet</source>
             <translation>Zweite Tafel</translation>
         </message>
@@ -5094,6 +5142,10 @@
             <translation>Die größte Kraft, die sie hielt.</translation>
         </message>
         <message>
+            <source>The guide itself is in English.</source>
+            <translation>Das Handbuch selbst ist englisch.</translation>
+        </message>
+        <message>
             <source>The hand was slow</source>
             <translation>Die Hand war langsam</translation>
         </message>
@@ -5586,6 +5638,14 @@
             <translation>Zu heiß ist nicht besser</translation>
         </message>
         <message>
+            <source>Too hot, it gives off hydrogen chloride: extraction on.</source>
+            <translation>Zu heiß gibt es Chlorwasserstoff ab: Absaugung ein.</translation>
+        </message>
+        <message>
+            <source>Too hot, it gives off toxic acid gas: extraction on, do not smoke.</source>
+            <translation>Zu heiß gibt es giftiges, saures Gas ab: Absaugung ein, nicht rauchen.</translation>
+        </message>
+        <message>
             <source>Too many wrong PINs.</source>
             <translation>Zu viele falsche PINs.</translation>
         </message>
@@ -5712,6 +5772,10 @@
         <message>
             <source>Unlock</source>
             <translation>Lösen</translation>
+        </message>
+        <message>
+            <source>Up</source>
+            <translation>Hinauf</translation>
         </message>
         <message>
             <source>Valley between the beads, above the sheet's surface.</source>
@@ -6478,6 +6542,10 @@
             <translation>angenommen</translation>
         </message>
         <message>
+            <source>acid gas: extraction on</source>
+            <translation>saures Gas: Absaugung ein</translation>
+        </message>
+        <message>
             <source>act %1 of the take is at %2 ms, behind its end at %3 ms</source>
             <translation>Handgriff %1 der Aufnahme steht bei %2 ms, hinter ihrem Ende bei %3 ms</translation>
         </message>
@@ -7076,6 +7144,10 @@
         <message>
             <source>by a model of heat in the sheet, no measurement and no part of the verdict</source>
             <translation>aus einem Modell der Wärme in der Tafel, keine Messung und kein Teil des Urteils</translation>
+        </message>
+        <message>
+            <source>by a word</source>
+            <translation>nach einem Wort</translation>
         </message>
         <message>
             <source>by bead</source>
@@ -8169,6 +8241,10 @@
             <translation>überbrückt vom Start %1, die Schweißung ist vom Start %2</translation>
         </message>
         <message>
+            <source>it burns: keep it guarded</source>
+            <translation>verbrennt: gesichert halten</translation>
+        </message>
+        <message>
             <source>it can't be set aside: %1</source>
             <translation>lässt sich nicht beiseite legen: %1</translation>
         </message>
@@ -9049,6 +9125,10 @@
             <translation>der Front beim Umstellen</translation>
         </message>
         <message>
+            <source>of the guide</source>
+            <translation>des Handbuchs</translation>
+        </message>
+        <message>
             <source>of the scale</source>
             <translation>der Skala</translation>
         </message>
@@ -9215,6 +9295,10 @@
         <message>
             <source>plate</source>
             <translation>Heizelement</translation>
+        </message>
+        <message>
+            <source>plate burns, tables crush</source>
+            <translation>heiß! Tische quetschen</translation>
         </message>
         <message>
             <source>plate burns: gloves on</source>
@@ -10081,6 +10165,10 @@
             <translation>lässt sich nicht abschließen: %1</translation>
         </message>
         <message>
+            <source>the %1 can't be painted</source>
+            <translation>%1 lässt sich nicht zeichnen</translation>
+        </message>
+        <message>
             <source>the %1 can't be written to "%2"</source>
             <translation>%1: lässt sich nicht nach „%2“ schreiben</translation>
         </message>
@@ -10367,6 +10455,10 @@
         <message>
             <source>the gap is the sheet's thickness, twice that before the second sheet, by the bench's rule: common practice, no source</source>
             <translation>Abstand gleich Tafeldicke, doppelt vor der zweiten Tafel, nach der Regel der Bank: übliche Praxis, keine Quelle</translation>
+        </message>
+        <message>
+            <source>the guide, what alarms mean</source>
+            <translation>Handbuch, was Alarme heißen</translation>
         </message>
         <message>
             <source>the hand was slow</source>
@@ -10797,6 +10889,10 @@
             <translation>das obere Ende des Tabellenbereichs</translation>
         </message>
         <message>
+            <source>the user guide is not there: neither %1 nor its source tree; it comes with the program's package</source>
+            <translation>die Anleitung ist nicht da: weder %1 noch der Quellbaum; sie kommt mit dem Paket des Programms</translation>
+        </message>
+        <message>
             <source>the value falls before %1 mm; a source that says so needs "falls_by_declaration": true</source>
             <translation>der Wert fällt vor %1 mm; eine Quelle, die das sagt, braucht "falls_by_declaration": true</translation>
         </message>
@@ -10869,8 +10965,16 @@
             <translation>es gibt schon einen Meister; der trägt alle anderen ein</translation>
         </message>
         <message>
+            <source>there is no chapter of the guide in "%1"; allowed: files as "01-cautions.md"</source>
+            <translation>in „%1“ ist kein Kapitel der Anleitung; erlaubt: Dateien wie „01-cautions.md“</translation>
+        </message>
+        <message>
             <source>there is no column %1; allowed: %2</source>
             <translation>es gibt keine Spalte %1; erlaubt: %2</translation>
+        </message>
+        <message>
+            <source>there is no guide</source>
+            <translation>es gibt keine Anleitung</translation>
         </message>
         <message>
             <source>there is no header line; allowed: %1</source>

@@ -1500,6 +1500,10 @@
             <translation>Hay una soldadura abierta. Los primeros pasos vienen tras guardarla.</translation>
         </message>
         <message>
+            <source>A word, or its beginning</source>
+            <translation>Una palabra o su comienzo</translation>
+        </message>
+        <message>
             <source>A wrong tap</source>
             <translation>Toque erróneo</translation>
         </message>
@@ -2088,6 +2092,10 @@
             <translation>Los cambios se guardan con PIN de encargado y valen para soldaduras nuevas.</translation>
         </message>
         <message>
+            <source>Chapter before</source>
+            <translation>Capítulo anterior</translation>
+        </message>
+        <message>
             <source>Charts</source>
             <translation>Gráficas</translation>
         </message>
@@ -2170,6 +2178,10 @@
         <message>
             <source>Cold place on the plate</source>
             <translation>Zona fría en el espejo</translation>
+        </message>
+        <message>
+            <source>Contents</source>
+            <translation>Índice</translation>
         </message>
         <message>
             <source>Cooling</source>
@@ -2306,6 +2318,10 @@
         <message>
             <source>Done</source>
             <translation>Hecho</translation>
+        </message>
+        <message>
+            <source>Down</source>
+            <translation>Bajar</translation>
         </message>
         <message>
             <source>Drag</source>
@@ -2478,6 +2494,10 @@
         <message>
             <source>Every value, CSV</source>
             <translation>Cada valor, CSV</translation>
+        </message>
+        <message>
+            <source>Extraction on. Film off, edges clean, plate wiped.</source>
+            <translation>Extracción. Film quitado, cantos limpios, espejo limpio.</translation>
         </message>
         <message>
             <source>Faces cooled in the air</source>
@@ -2756,6 +2776,14 @@
             <translation>Altura</translation>
         </message>
         <message>
+            <source>Help</source>
+            <translation>Ayuda</translation>
+        </message>
+        <message>
+            <source>Help: the user guide</source>
+            <translation>Ayuda: la guía</translation>
+        </message>
+        <message>
             <source>History</source>
             <translation>Historial</translation>
         </message>
@@ -2862,6 +2890,10 @@
         <message>
             <source>It closes by itself after two minutes.</source>
             <translation>Se cierra solo a los dos minutos.</translation>
+        </message>
+        <message>
+            <source>It guides. The machine's instructions, the standard in force, local rules and a qualified welder decide.</source>
+            <translation>Orienta. Deciden las instrucciones de la máquina, la norma vigente, la normativa local y un soldador cualificado.</translation>
         </message>
         <message>
             <source>It held: go on with the series</source>
@@ -3496,6 +3528,10 @@
             <translation>Más nuevas</translation>
         </message>
         <message>
+            <source>Next chapter</source>
+            <translation>Capítulo siguiente</translation>
+        </message>
+        <message>
             <source>Next seam</source>
             <translation>Próxima junta</translation>
         </message>
@@ -3602,6 +3638,10 @@
         <message>
             <source>No phase was begun.</source>
             <translation>No se empezó ninguna fase.</translation>
+        </message>
+        <message>
+            <source>No place in the guide holds these words.</source>
+            <translation>Ningún lugar de la guía contiene estas palabras.</translation>
         </message>
         <message>
             <source>No plastic, no heat, no harm: make your mistakes here.</source>
@@ -3850,6 +3890,10 @@
         <message>
             <source>Open the desk</source>
             <translation>Abrir el panel</translation>
+        </message>
+        <message>
+            <source>Open the first</source>
+            <translation>Abrir la primera</translation>
         </message>
         <message>
             <source>Open the gap to %1 mm, the same front and back.</source>
@@ -4549,6 +4593,10 @@
             <translation>¿Qué se busca?</translation>
         </message>
         <message>
+            <source>Search the guide</source>
+            <translation>Buscar en la guía</translation>
+        </message>
+        <message>
             <source>Second sheet</source>
             <translation>Segunda placa</translation>
         </message>
@@ -5094,6 +5142,10 @@
             <translation>La fuerza máxima que aguantó.</translation>
         </message>
         <message>
+            <source>The guide itself is in English.</source>
+            <translation>La guía misma está en inglés.</translation>
+        </message>
+        <message>
             <source>The hand was slow</source>
             <translation>La mano fue lenta</translation>
         </message>
@@ -5586,6 +5638,14 @@
             <translation>Demasiado caliente no es mejor</translation>
         </message>
         <message>
+            <source>Too hot, it gives off hydrogen chloride: extraction on.</source>
+            <translation>Demasiado caliente desprende cloruro de hidrógeno: extracción en marcha.</translation>
+        </message>
+        <message>
+            <source>Too hot, it gives off toxic acid gas: extraction on, do not smoke.</source>
+            <translation>Demasiado caliente desprende gas ácido tóxico: extracción en marcha, no fumar.</translation>
+        </message>
+        <message>
             <source>Too many wrong PINs.</source>
             <translation>Demasiados PIN erróneos.</translation>
         </message>
@@ -5712,6 +5772,10 @@
         <message>
             <source>Unlock</source>
             <translation>Soltar</translation>
+        </message>
+        <message>
+            <source>Up</source>
+            <translation>Subir</translation>
         </message>
         <message>
             <source>Valley between the beads, above the sheet's surface.</source>
@@ -6478,6 +6542,10 @@
             <translation>aceptada</translation>
         </message>
         <message>
+            <source>acid gas: extraction on</source>
+            <translation>gas ácido: extracción</translation>
+        </message>
+        <message>
             <source>act %1 of the take is at %2 ms, behind its end at %3 ms</source>
             <translation>la acción %1 de la toma está a los %2 ms, tras su final a los %3 ms</translation>
         </message>
@@ -7076,6 +7144,10 @@
         <message>
             <source>by a model of heat in the sheet, no measurement and no part of the verdict</source>
             <translation>por un modelo de calor en la placa, ni medición ni parte del dictamen</translation>
+        </message>
+        <message>
+            <source>by a word</source>
+            <translation>por una palabra</translation>
         </message>
         <message>
             <source>by bead</source>
@@ -8169,6 +8241,10 @@
             <translation>enlaza desde el arranque %1, el de la soldadura es %2</translation>
         </message>
         <message>
+            <source>it burns: keep it guarded</source>
+            <translation>quema: tenerlo protegido</translation>
+        </message>
+        <message>
             <source>it can't be set aside: %1</source>
             <translation>no se puede apartar: %1</translation>
         </message>
@@ -9049,6 +9125,10 @@
             <translation>del frente del cambio</translation>
         </message>
         <message>
+            <source>of the guide</source>
+            <translation>de la guía</translation>
+        </message>
+        <message>
             <source>of the scale</source>
             <translation>de la escala</translation>
         </message>
@@ -9215,6 +9295,10 @@
         <message>
             <source>plate</source>
             <translation>espejo</translation>
+        </message>
+        <message>
+            <source>plate burns, tables crush</source>
+            <translation>espejo quema, mesas aplastan</translation>
         </message>
         <message>
             <source>plate burns: gloves on</source>
@@ -10081,6 +10165,10 @@
             <translation>no se puede terminar: %1</translation>
         </message>
         <message>
+            <source>the %1 can't be painted</source>
+            <translation>no se puede dibujar %1</translation>
+        </message>
+        <message>
             <source>the %1 can't be written to "%2"</source>
             <translation>%1: no se puede escribir en «%2»</translation>
         </message>
@@ -10367,6 +10455,10 @@
         <message>
             <source>the gap is the sheet's thickness, twice that before the second sheet, by the bench's rule: common practice, no source</source>
             <translation>hueco igual al espesor de la placa, el doble antes de la segunda, según la regla del banco: práctica común, sin fuente</translation>
+        </message>
+        <message>
+            <source>the guide, what alarms mean</source>
+            <translation>la guía, qué significan las alarmas</translation>
         </message>
         <message>
             <source>the hand was slow</source>
@@ -10797,6 +10889,10 @@
             <translation>el extremo superior del tramo de la tabla</translation>
         </message>
         <message>
+            <source>the user guide is not there: neither %1 nor its source tree; it comes with the program's package</source>
+            <translation>la guía no está: ni %1 ni el árbol de fuentes; viene con el paquete del programa</translation>
+        </message>
+        <message>
             <source>the value falls before %1 mm; a source that says so needs "falls_by_declaration": true</source>
             <translation>el valor baja antes de %1 mm; una fuente que lo diga necesita "falls_by_declaration": true</translation>
         </message>
@@ -10869,8 +10965,16 @@
             <translation>ya hay un encargado, que añade a los demás</translation>
         </message>
         <message>
+            <source>there is no chapter of the guide in "%1"; allowed: files as "01-cautions.md"</source>
+            <translation>en «%1» no hay ningún capítulo de la guía; permitido: archivos como «01-cautions.md»</translation>
+        </message>
+        <message>
             <source>there is no column %1; allowed: %2</source>
             <translation>no hay columna %1; permitido: %2</translation>
+        </message>
+        <message>
+            <source>there is no guide</source>
+            <translation>no hay guía</translation>
         </message>
         <message>
             <source>there is no header line; allowed: %1</source>

@@ -4,6 +4,7 @@
 #pragma once
 
 #include "app/operate/day_walk.h"
+#include "app/operate/guide_walk.h"
 #include "app/operate/people_walk.h"
 #include "app/operate/setup_walk.h"
 #include "app/operate/shop_walk.h"
@@ -39,6 +40,9 @@ public:
               [this](WindowParts& parts) {
                   parts.sound = &m_sound;
                   parts.power = &m_power;
+                  parts.readGuide = [] {
+                      return readGuide(QString(SEAMCLOCK_SOURCE_DIR) + "/docs/guide", {});
+                  };
               }) {}
 
     Window& window() { return m_shop.window(); }
@@ -65,7 +69,9 @@ public:
             QString::fromStdString(m_shop.documents()));
         done = shop.all(picture);
         ASSERT_TRUE(done) << done.error().detail;
-        EXPECT_GE(m_seen.size(), 172U);
+        done = walkGuide(m_shop.window(), picture);
+        ASSERT_TRUE(done) << done.error().detail;
+        EXPECT_GE(m_seen.size(), 174U);
     }
 
     /// The operator's and the people's alone.

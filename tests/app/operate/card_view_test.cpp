@@ -28,6 +28,16 @@ CardView viewOf(const WeldPlan& plan, UnitSystem units = UnitSystem::Metric) {
     return cardView(plan, test::demoBench("west"), "B", "Seam S2", units);
 }
 
+TEST(CardView, WarnsFirstOfThePlasticThatGivesOffAcidGas) {
+    const CardView fluorine = viewOf(planOf("pvdf-dvs2207-15", 10, 1000, test::demoBench("west")));
+    EXPECT_TRUE(fluorine.warning.startsWith("Too hot, it gives off toxic acid gas: extraction on"))
+        << fluorine.warning.toStdString();
+    WeldPlan chlorine = planOf("pe-hd-dvs2207-1-2005", 8, 1380, test::demoBench("west"));
+    EXPECT_FALSE(viewOf(chlorine).warning.contains("extraction"));
+    chlorine.material = "PVC-U";
+    EXPECT_TRUE(viewOf(chlorine).warning.contains("hydrogen chloride: extraction on"));
+}
+
 TEST(CardView, SaysTheSameInMillimetresAndInInches) {
     // 8 mm × 1380 mm at 0.15 N/mm² is 1656 N; with 70 N of drag and 40 N of preload over 143.8 N/mm
     // from 2 on the scale: 2 + 1766 / 143.8 = 14.28.

@@ -64,6 +64,63 @@ WeldView viewAt(const Weld& weld, const Instant& now) {
     return weldView(weld, context);
 }
 
+/// All that stands on the lamp, and the sentence.
+QString wordsOf(const WeldView& view) {
+    return QStringList{view.lamp.under, view.lamp.under2, view.sentence}.join(QLatin1Char(' '));
+}
+
+/// The view that asks for this check, of a plan for that plastic.
+WeldView viewOfCheck(const std::string& check, const std::string& material) {
+    WeldPlan plan = test::inventedPlan();
+    plan.material = material;
+    plan.checks = {check};
+    const test::Story story(plan);
+    return viewAt(story.weld(), story.now());
+}
+
+TEST(Cautions, StandWhereThePlateIsAtHand) {
+    for (const char* check : {"plate_warm", "plate_temperature", "plate_wiped"}) {
+        EXPECT_TRUE(wordsOf(viewOfCheck(check, "PE-HD")).contains("burns")) << check;
+    }
+    EXPECT_TRUE(wordsOf(viewOfCheck("plate_temperature", "PVDF")).contains("burns"));
+    EXPECT_TRUE(wordsOf(viewOfCheck("plate_wiped", "PVDF")).contains("burns"));
+}
+
+TEST(Cautions, AskForTheExtractionWithPlasticsThatGiveOffAcidGas) {
+    for (const char* material : {"PVC-U", "PVDF", "ECTFE"}) {
+        for (const char* check : {"plate_warm", "plate_wiped"}) {
+            EXPECT_TRUE(wordsOf(viewOfCheck(check, material)).contains("extraction"))
+                << check << ", " << material;
+        }
+    }
+    for (const char* material : {"PE-HD", "PP"}) {
+        for (const char* check : {"plate_warm", "plate_wiped"}) {
+            EXPECT_FALSE(wordsOf(viewOfCheck(check, material)).contains("extraction"))
+                << check << ", " << material;
+        }
+    }
+}
+
+TEST(Cautions, StandBeforeTheTablesCloseAndNotOverTheChangeover) {
+    test::Story prepared;
+    prepared.prepare();
+    EXPECT_TRUE(wordsOf(viewAt(prepared.weld(), prepared.now())).contains("tables crush"));
+    test::Story story;
+    story.align();
+    const auto& soaking = std::get<Soaking>(story.state());
+    Instant soon = story.now();
+    const Milliseconds left = soaking.due.lo - weldTimeAt(story.weld(), soon)->lo;
+    EXPECT_FALSE(wordsOf(viewAt(story.weld(), soon)).contains("tables crush")) << "it only waits";
+    soon.boot += left - seconds(5);
+    soon.utc += left - seconds(5);
+    const WeldView ready = viewAt(story.weld(), soon);
+    EXPECT_TRUE(wordsOf(ready).contains("plate burns, tables crush")) << qPrintable(ready.sentence);
+    test::Story apart;
+    apart.soak();
+    ASSERT_TRUE(std::holds_alternative<ChangingOver>(apart.state()));
+    EXPECT_FALSE(wordsOf(viewAt(apart.weld(), apart.now())).contains("crush"));
+}
+
 /// "9:40", or hours in its minutes.
 Milliseconds painted(const QString& text) {
     const qsizetype colon = text.indexOf(':');

@@ -1,9 +1,11 @@
 #include "app/platform/boot_clock.h"
 #include "app/platform/boot_pacer.h"
 #include "app/platform/data_folder.h"
+#include "app/platform/resource_folder.h"
 #include "tests/support/scratch_folder.h"
 
 #include <cstdlib>
+#include <filesystem>
 #include <fstream>
 #include <gtest/gtest.h>
 #include <string>
@@ -36,6 +38,28 @@ private:
     const char* m_name;
     std::string m_was;
 };
+
+TEST(GuidePlaces, AreTheSourceTreesWhereNothingIsInstalled) {
+    const Environment none("SEAMCLOCK_RESOURCES", nullptr);
+    const auto places = guidePlaces();
+    ASSERT_TRUE(places) << places.error().detail;
+    EXPECT_TRUE(std::filesystem::exists(std::filesystem::path(places->chapters) / "01-cautions.md"))
+        << places->chapters;
+    EXPECT_EQ(places->pictures.size(), 2U) << "the guide's own, and the build's";
+}
+
+TEST(GuidePlaces, AreANamedFoldersFirstAndOnlyIfItHasAGuide) {
+    const ScratchFolder folder;
+    const Environment named("SEAMCLOCK_RESOURCES", folder.path().c_str());
+    const auto without = guidePlaces();
+    ASSERT_TRUE(without) << without.error().detail;
+    EXPECT_EQ(without->chapters.find(folder.path()), std::string::npos);
+    std::filesystem::create_directories(folder.file("guide"));
+    const auto with = guidePlaces();
+    ASSERT_TRUE(with);
+    EXPECT_EQ(with->chapters, folder.file("guide"));
+    EXPECT_EQ(with->pictures.front(), folder.file("guide/pictures"));
+}
 
 } // namespace
 

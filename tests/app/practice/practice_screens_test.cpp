@@ -2,6 +2,7 @@
 // outside its part or over another at 100, 125, 150 and 200 % of text, lying and upright; targets
 // of 15 mm that don't overlap, on every tablet; names for a screen reader; short words; and the
 // stripes, the word and process time on each.
+#include "app/guide/guide.h"
 #include "app/parts/press_part.h"
 #include "app/practice/practice_result.h"
 #include "tests/app/parts/screen_checks.h"
@@ -179,6 +180,20 @@ TEST_F(EveryPracticeScreen, OfMistakesAndWhatComesAfterCutsNoWordHasTargetsAndSa
     done = m_shop.walk().afterwards(picture);
     ASSERT_TRUE(done) << done.error().detail;
     EXPECT_GE(m_seen.size(), 15U);
+    // What the user guide shows of practice is painted by this walk.
+    const auto guide = readGuide(QString(SEAMCLOCK_SOURCE_DIR) + "/docs/guide", {});
+    ASSERT_TRUE(guide) << guide.error().detail;
+    int named = 0;
+    for (const GuideChapter& chapter : guide->chapters) {
+        for (const QString& name : picturesNamed(chapter)) {
+            const QString own = name.mid(QStringLiteral("practice-").size());
+            if (name.startsWith("practice-")) {
+                EXPECT_TRUE(m_seen.count(own) > 0) << name.toStdString();
+                ++named;
+            }
+        }
+    }
+    EXPECT_GE(named, 2);
 }
 
 } // namespace

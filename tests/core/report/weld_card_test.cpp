@@ -108,6 +108,7 @@ TEST(WeldCard, ShowsEachWarning) {
     ASSERT_TRUE(plan.has_value());
     ASSERT_FALSE(plan->warnings.empty()) << "drag was not given";
     const std::string card = weldCard(*plan, &bench);
+    EXPECT_EQ(card.find("extraction"), std::string::npos) << "of its plastic nothing is known";
     const std::size_t from = card.find("Know before you start");
     ASSERT_NE(from, std::string::npos);
     for (const PlanWarning& warning : plan->warnings) {

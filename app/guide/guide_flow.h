@@ -1,0 +1,64 @@
+// Help on the screen: contents, a chapter, a search, and which of them stands. It is read from the
+// disk when it is first opened; when it can't be, one sentence says so. A bench that calls for
+// hands takes the screen from it; opened again, it stands where it was left.
+#pragma once
+
+#include "app/guide/guide_page.h"
+#include "app/setup/list_page.h"
+
+#include <QObject>
+#include <functional>
+#include <optional>
+#include <vector>
+
+namespace seamclock {
+
+class GuideFlow : public QObject {
+    Q_OBJECT
+
+public:
+    using Read = std::function<Result<Guide>()>;
+    /// Its pages become children of `window`.
+    GuideFlow(Read read, QWidget* window);
+
+    std::vector<Page*> pages() const { return {m_list, m_chapter}; }
+    Page* page() const { return m_page; } // null: closed
+    ListPage* listPage() const { return m_list; }
+    GuidePage* chapterPage() const { return m_chapter; }
+    const Guide& guide() const { return m_guide; }
+
+    /// The contents, or the chapter that was left.
+    void open();
+    void close();
+    void showContents();
+    void showChapter(int chapter, const QString& mark = {});
+    void showSearch();
+    /// The keyboard's focus goes where it belongs.
+    void takeKeys();
+    /// Whether a word may be typed just now: the window's own keys wait.
+    bool isTyping() const { return m_page == m_list && m_searches; }
+
+signals:
+    void turned();
+    void left();
+    void said(const QString& text);
+
+private:
+    void turnTo(Page* page);
+    void drawList();
+    void find();
+    void pressed(SlotPlace place);
+    void chosen(int index);
+
+    Read m_read;
+    Guide m_guide;
+    ListPage* m_list;
+    GuidePage* m_chapter;
+    Page* m_page = nullptr;
+    bool m_searches = false;
+    bool m_reads = false; // a chapter was open when it was left
+    std::vector<GuideHit> m_hits;
+    QString m_spoken; // that its list was drawn in
+};
+
+} // namespace seamclock

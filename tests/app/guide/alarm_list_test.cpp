@@ -1,0 +1,109 @@
+// No cue of core is without its meaning in the guide, and no sentence of the guide's tables is one
+// that the program no longer says.
+#include "app/guide/alarm_list.h"
+
+#include "app/text/language.h"
+#include "tests/app/guide/shipped_guide.h"
+
+#include <QRegularExpression>
+#include <gtest/gtest.h>
+#include <set>
+#include <string>
+
+namespace seamclock {
+namespace {
+
+/// As they stand in core's own header: the list that the program's cues come from.
+QStringList cuesInCore() {
+    QFile file(test::sourceFolder() + "/core/weld/cues.h");
+    EXPECT_TRUE(file.open(QIODevice::ReadOnly));
+    static const QRegularExpression kEnum(QStringLiteral("enum class CueKind \\{([^}]*)\\}"));
+    QString inside = kEnum.match(QString::fromUtf8(file.readAll())).captured(1);
+    inside.remove(QRegularExpression(QStringLiteral("//[^\\n]*")));
+    QStringList names;
+    for (const QString& name : inside.split(QLatin1Char(','))) {
+        names << name.trimmed();
+    }
+    return names;
+}
+
+TEST(AlarmList, HasEveryCueOfCoreOnceAndInTheOrderOfUrgency) {
+    const QStringList inCore = cuesInCore();
+    ASSERT_GE(inCore.size(), 13);
+    const std::vector<AlarmEntry> all = cueEntries();
+    ASSERT_EQ(static_cast<qsizetype>(all.size()), inCore.size());
+    std::set<std::string> codes;
+    int before = 0;
+    for (qsizetype i = 0; i < inCore.size(); ++i) {
+        const AlarmEntry& one = all[static_cast<std::size_t>(i)];
+        ASSERT_TRUE(one.cue);
+        const std::string code(toString(*one.cue));
+        QString name = inCore[i]; // "ActNow" is "act_now"
+        name.replace(QRegularExpression(QStringLiteral("(?<!^)([A-Z])")), QStringLiteral("_\\1"));
+        EXPECT_EQ(code, name.toLower().toStdString());
+        codes.insert(code);
+        EXPECT_GE(rank(*one.cue), before);
+        before = rank(*one.cue);
+        EXPECT_FALSE(one.means.isEmpty()) << code;
+        EXPECT_FALSE(one.act.isEmpty()) << code;
+    }
+    EXPECT_EQ(static_cast<qsizetype>(codes.size()), inCore.size());
+}
+
+TEST(AlarmList, StandsWholeInTheShippedGuide) {
+    QString text;
+    for (const GuideChapter& chapter : test::shippedGuide().chapters) {
+        text += chapter.text;
+    }
+    EXPECT_FALSE(text.contains("<!--"));
+    for (const auto& list : {cueEntries(), sentenceEntries()}) {
+        for (const AlarmEntry& one : list) {
+            EXPECT_TRUE(text.contains(one.means)) << one.means.toStdString();
+            EXPECT_TRUE(text.contains(phraseShown(one.phrase))) << one.phrase;
+        }
+    }
+}
+
+TEST(AlarmList, QuotesOnlyWhatTheScreenSays) {
+    const QSet<QString> phrases = test::phrasesOfTheScreens();
+    int quoted = 0;
+    for (const auto& list : {cueEntries(), sentenceEntries()}) {
+        for (const AlarmEntry& one : list) {
+            const QString phrase = QString::fromUtf8(one.phrase);
+            if (!phrase.isEmpty()) {
+                EXPECT_TRUE(phrases.contains(phrase)) << one.phrase;
+                ++quoted;
+            }
+        }
+    }
+    EXPECT_GE(quoted, 20);
+}
+
+TEST(AlarmList, ShowsASentenceInTheLanguageOfTheScreenBesideTheEnglish) {
+    const char* phrase = "No sound. Watch this screen. The weld goes on.";
+    EXPECT_EQ(phraseShown(phrase), phrase);
+    EXPECT_EQ(
+        phraseShown("The battery is low: %1 %. Plug the charger in."),
+        "The battery is low: … %. Plug the charger in.");
+    speak(Language::German);
+    const QString both = phraseShown(phrase);
+    const QString table = alarmTable(cueEntries());
+    speak(Language::English);
+    EXPECT_TRUE(both.startsWith(QString::fromUtf8(phrase) + " (")) << both.toStdString();
+    EXPECT_GT(both.size(), QString::fromUtf8(phrase).size() + 10);
+    EXPECT_TRUE(table.contains(both));
+}
+
+TEST(AlarmList, IsATableOfAsManyRowsAsItHasEntries) {
+    const QString cues = alarmTable(cueEntries());
+    EXPECT_EQ(cues.count('\n'), static_cast<qsizetype>(cueEntries().size()) + 2);
+    for (const QString& row : cues.split('\n', Qt::SkipEmptyParts)) {
+        EXPECT_EQ(row.count('|'), 5) << row.toStdString();
+    }
+    for (const QString& row : alarmTable(sentenceEntries()).split('\n', Qt::SkipEmptyParts)) {
+        EXPECT_EQ(row.count('|'), 4) << "nothing sounds there: " << row.toStdString();
+    }
+}
+
+} // namespace
+} // namespace seamclock
