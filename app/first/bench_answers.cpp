@@ -401,7 +401,7 @@ QString answerText(const BenchAnswers& answers, BenchQuestion question, UnitSyst
     case BenchQuestion::Release: {
         QStringList words;
         for (const std::string& step : answers.release) {
-            words << midSentence(releaseDoneWord(step));
+            words << releaseDoneWord(step);
         }
         return words.join(QStringLiteral(", "));
     }
