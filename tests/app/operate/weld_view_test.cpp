@@ -103,7 +103,10 @@ TEST(Cautions, AskForTheExtractionWithPlasticsThatGiveOffAcidGas) {
 
 TEST(Cautions, StandBeforeTheTablesCloseAndNotOverTheChangeover) {
     test::Story prepared;
-    prepared.prepare();
+    prepared.prepare(); // with the plate read at its middle
+    for (const char* place : {"front", "back"}) {
+        prepared.then(CheckMade{"plate_temperature", true, 211'000, {}, {}, place, "left", {}});
+    }
     EXPECT_TRUE(wordsOf(viewAt(prepared.weld(), prepared.now())).contains("tables crush"));
     test::Story story;
     story.align();
