@@ -138,6 +138,8 @@ Menu menuFor(const Preferences& now, const QString& atBench, bool demo) {
     add(MenuItem::Setup, tr("Set-up"), tr("procedures, benches"), Sign::Spring);
     add(MenuItem::Shop, tr("Jobs and shop"), tr("plan, tests, charts, due"), Sign::Note);
     add(MenuItem::Practice, tr("Practice"), tr("a bench that harms nobody"), Sign::Wheel);
+    add(MenuItem::Help, tr("Help"), tr("the guide, what alarms mean"), Sign::Remark);
+    add(MenuItem::Speech, ownNameOf(now.language), ownNames(), Sign::Note);
     if (demo) {
         add(MenuItem::LeaveDemo, tr("Leave the demo"), tr("to the shop's own log"), Sign::Back);
         add(MenuItem::RemoveDemo, tr("Remove the demo"), tr("its folder, nothing else"),
@@ -145,7 +147,6 @@ Menu menuFor(const Preferences& now, const QString& atBench, bool demo) {
     } else {
         add(MenuItem::FirstSteps, tr("First steps"), tr("shop's name, demo shop"), Sign::Note);
     }
-    add(MenuItem::Help, tr("Help"), tr("the guide, what alarms mean"), Sign::Remark);
     add(MenuItem::Theme, tr("Screen: %1").arg(themes[static_cast<int>(now.theme)]),
         tr("dark, light, high contrast"), Sign::Look);
     add(MenuItem::Hand, now.mirrored ? tr("Left-handed") : tr("Right-handed"),
@@ -154,14 +155,14 @@ Menu menuFor(const Preferences& now, const QString& atBench, bool demo) {
         now.pedalKey == 0 ? tr("Foot switch: none")
                           : tr("Foot switch: %1").arg(QKeySequence(now.pedalKey).toString()),
         tr("the key that it types"), Sign::Pedal);
-    add(MenuItem::Motion, now.lessMotion ? tr("Less motion") : tr("Even motion"),
-        tr("of the changeover's front"), Sign::Changeover);
     add(MenuItem::Words, tr("Words: %1 %").arg(qRound(now.text * 100)), tr("100, 125, 150, 200 %"),
         Sign::Note);
-    add(MenuItem::Speech, ownNameOf(now.language), ownNames(), Sign::Note);
+    // A small tablet has the last on a second leaf.
     add(MenuItem::Units,
         now.units == UnitSystem::Metric ? tr("Card in mm, N, °C") : tr("Card in inch, lbf, °F"),
         tr("readings stay the scale's"), Sign::Spring);
+    add(MenuItem::Motion, now.lessMotion ? tr("Less motion") : tr("Even motion"),
+        tr("of the changeover's front"), Sign::Changeover);
     menu.page.narrow = true;
     menu.page.back = hiddenSlot();
     menu.page.stop = plainSlot(tr("End the program"), tr("open welds stay"));

@@ -45,7 +45,7 @@ protected:
     void place() override;
 
 private:
-    static constexpr int kTiles = 15;
+    static constexpr int kTiles = 18;
     void refresh();
 
     ChoiceView m_view;
