@@ -1,5 +1,7 @@
 #include "app/operate/setup_walk.h"
 
+#include "app/text/phrase_book.h"
+
 #include <QCoreApplication>
 #include <QDir>
 #include <QFile>
@@ -146,7 +148,7 @@ Result<void> SetupWalk::importProcedure(const char* pin, const Picture& picture)
          [&] { return section("Plate and air"); },
          [&] {
              take(picture, "setup-refused-value");
-             return form->said().contains("410 is outside 100 to 320")
+             return form->said().contains(inWords(std::string_view("410 is outside 100 to 320 °C")))
                         ? Result<void>()
                         : stopped(form->said().toStdString());
          },
