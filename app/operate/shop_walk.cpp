@@ -183,7 +183,7 @@ Result<void> ShopWalk::seamByHand(const Picture& picture) {
     const auto type = [this](const char* column, const QString& text) -> Result<void> {
         FormCell* cell = flow().formPage()->cellOf(column);
         if (cell == nullptr || !cell->isTyped()) {
-            return stopped(std::string("the form has no field ") + column);
+            return stopped("the form has no field " + std::string(column));
         }
         cell->type(text);
         m_window.refresh();
@@ -192,7 +192,7 @@ Result<void> ShopWalk::seamByHand(const Picture& picture) {
     const auto chosen = [this](const char* column, int index) -> Result<void> {
         FormCell* cell = flow().formPage()->cellOf(column);
         if (cell == nullptr) {
-            return stopped(std::string("the form has no field ") + column);
+            return stopped("the form has no field " + std::string(column));
         }
         emit cell->asked();
         settle();
