@@ -970,14 +970,14 @@ int run(int argc, char** argv) {
     parser.process(application);
     Arguments arguments;
     if (parser.isSet(home)) {
-        const QString folder = QDir(parser.value(home)).absolutePath();
-        if (parser.value(home).isEmpty() || !QDir().mkpath(folder)) {
+        const QString chosen = QDir(parser.value(home)).absolutePath();
+        if (parser.value(home).isEmpty() || !QDir().mkpath(chosen)) {
             return sayAndEnd(
                 {ErrorCode::NotWritten,
                  "--home \"" + parser.value(home).toStdString() +
                      "\" can't be made; allowed: a folder that can be written"});
         }
-        qputenv(kHomeVariable, QFile::encodeName(folder));
+        qputenv(kHomeVariable, QFile::encodeName(chosen));
     }
     arguments.demoShop = parser.isSet(demoShop);
     arguments.log = parser.value(log);
