@@ -63,7 +63,7 @@ AlarmEntry entryOf(CueKind kind) {
             "Go to that bench. Hands on the plate and the wheel.");
     case CueKind::RowNotSaved:
         return entry(
-            "Last step is not on disk yet. Trying again. %1", "",
+            "Last step is not on disk yet. Trying again. %1", "Two pairs of low tones, once.",
             "The log can't be written just now. The step counts, and waits in the spill file.",
             "Go on; it tries again. Look for a full disk or a stick that was pulled out.");
     case CueKind::ClockJumped:
@@ -74,7 +74,7 @@ AlarmEntry entryOf(CueKind kind) {
             "Nothing. Look whether date and time are right now.");
     case CueKind::BatteryLow:
         return entry(
-            "The battery is low: %1 %. Plug the charger in.", "",
+            "The battery is low: %1 %. Plug the charger in.", "Two pairs of low tones, once.",
             "Less than 15 % is left, and nothing charges it.",
             "Plug the charger in, and the alarm ends by itself. \"Seen\" hides it until the "
             "battery "

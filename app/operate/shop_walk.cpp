@@ -170,7 +170,7 @@ Result<void> ShopWalk::table(const Picture& picture) {
          [&] { return m_people.givePin(PeopleWalk::kForemansPin); },
          [&] {
              take(picture, "shop-jobs-kept");
-             return choose(QStringLiteral("Job ") + kJob);
+             return choose(asShown("Job %1").arg(kJob));
          },
          [&] { return choose(QStringLiteral("L2")); },
          [&] {

@@ -701,6 +701,9 @@ void Window::alarms(const Instant& now) {
     } else if (!m_unsavedSince) {
         m_unsavedSince = now.boot;
     }
+    const bool unsavedStands =
+        m_unsavedSince && now.boot - *m_unsavedSince >= kUnsaved && !m_savedSeen;
+    m_floor.soundStation(CueKind::RowNotSaved, unsavedStands);
     const bool soundOk = m_parts.sound == nullptr || m_parts.sound->soundOk();
     if (soundOk) {
         m_soundSeen = false;
@@ -709,7 +712,7 @@ void Window::alarms(const Instant& now) {
     m_batteryStands = false;
     if (!m_parts.notice.isEmpty()) {
         text = m_parts.notice; // to be known before anything is done
-    } else if (m_unsavedSince && now.boot - *m_unsavedSince >= kUnsaved && !m_savedSeen) {
+    } else if (unsavedStands) {
         const auto trouble = m_parts.writer.state().trouble;
         const bool memoryOnly = trouble && trouble->spillFailed;
         text = (memoryOnly ? tr("Last step is in memory only: leave the machine on. %1")

@@ -1,9 +1,11 @@
 // What a person was at when something else called: a number half typed, a signal that was heard and
 // then lost, a wheel turned too far and back.
+#include "app/operate/strip_bar.h"
 #include "core/log/log_reader.h"
 #include "core/weld/back_off.h"
 #include "tests/app/operate/all_screens.h"
 
+#include <algorithm>
 #include <gtest/gtest.h>
 
 namespace seamclock {
@@ -226,6 +228,36 @@ TEST_F(Calls, AWheelTurnedTooFarAndBackIsNamedAndCanBeTakenBack) {
     slot(SlotPlace::Back); // take back
     EXPECT_FALSE(backOffIn(retained(weld(0).events), weld(0).plan));
     EXPECT_TRUE(std::holds_alternative<Aligning>(weld(0).state));
+}
+
+/// contracts.md, rank 7: row_not_saved sounds once and stands until it is seen.
+TEST_F(Calls, AStepThatIsNotOnDiskIsHeardAndSeenUntilSomebodyHasSeenIt) {
+    ASSERT_NO_FATAL_FAILURE(open(0));
+    ASSERT_NO_FATAL_FAILURE(bring(0, "soaking"));
+    static_cast<void>(shop.writer().flush());
+    const auto heard = [this] {
+        const std::vector<StationCue> cues = floor().shift().station;
+        return std::any_of(cues.begin(), cues.end(), [](const StationCue& cue) {
+            return cue.kind == CueKind::RowNotSaved;
+        });
+    };
+    window().refresh();
+    EXPECT_FALSE(heard());
+    auto held = shop.heldDisk();
+    slot();
+    go(milliseconds(1'900));
+    EXPECT_FALSE(heard()) << "a disk may take that long";
+    go(milliseconds(200));
+    EXPECT_TRUE(heard());
+    auto* const banner = window().findChild<AlarmBanner*>();
+    EXPECT_TRUE(banner->isVisible());
+    emit banner->pressed();
+    window().refresh();
+    EXPECT_FALSE(heard()) << "seen is seen";
+    held.unlock();
+    static_cast<void>(shop.writer().flush());
+    window().refresh();
+    EXPECT_FALSE(heard());
 }
 
 } // namespace

@@ -11,6 +11,7 @@
 #include <functional>
 #include <gtest/gtest.h>
 #include <memory>
+#include <mutex>
 
 namespace seamclock {
 
@@ -33,7 +34,9 @@ public:
         const std::string resources = std::string(SEAMCLOCK_SOURCE_DIR) + "/resources/";
         auto procedures = readProcedureFolder(resources + "procedures");
         auto job = readFirstJob(jobFolder);
-        auto writer = LogWriter<Production>::open(m_folder.file("walk.seamlog"), m_clock);
+        LogWriterOptions options;
+        options.changed = [this] { const std::lock_guard<std::mutex> passing(m_disk); };
+        auto writer = LogWriter<Production>::open(m_folder.file("walk.seamlog"), m_clock, options);
         if (!procedures || !job || !writer) {
             ADD_FAILURE() << "the demo is not there";
             return;
@@ -81,11 +84,14 @@ public:
     std::string documents() const { return m_folder.file("documents"); }
     VirtualClock& clock() { return m_clock; }
     LogWriterBase& writer() { return *m_writer; }
+    /// Nothing more is told to be on disk while it is held.
+    std::unique_lock<std::mutex> heldDisk() { return std::unique_lock<std::mutex>(m_disk); }
     std::string log() const { return m_folder.file("walk.seamlog"); }
 
 private:
     test::ScratchFolder m_folder;
     VirtualClock m_clock;
+    std::mutex m_disk;
     std::unique_ptr<LogWriter<Production>> m_writer;
     std::unique_ptr<Session<Production>> m_session;
     std::unique_ptr<Floor> m_floor;
