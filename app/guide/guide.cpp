@@ -10,7 +10,7 @@
 namespace seamclock {
 namespace {
 
-constexpr int kExcerpt = 92; // letters: one line of a row on an upright tablet
+constexpr int kExcerpt = 60; // letters: one line of a row on an upright tablet, with words at 200 %
 
 /// A line of a chapter that a table of the program stands for.
 constexpr const char* kCues = "<!-- table of the cues -->";
@@ -70,15 +70,19 @@ QStringList pieces(const QString& text) {
     return all;
 }
 
-QString around(const QString& piece, qsizetype at) {
+/// Whole words about the place, without dots: a row of a list is no quotation.
+QString around(QString piece, qsizetype at) {
+    piece.replace(QChar(0x2026), QLatin1String("..."));
     if (piece.size() <= kExcerpt) {
         return piece;
     }
     qsizetype from = std::max<qsizetype>(0, at - kExcerpt / 3);
     from = from == 0 ? 0 : std::max<qsizetype>(piece.indexOf(QLatin1Char(' '), from) + 1, 0);
-    const QString cut = piece.mid(from, kExcerpt);
-    return (from > 0 ? QStringLiteral("… ") : QString()) + cut.trimmed() +
-           (from + kExcerpt < piece.size() ? QStringLiteral(" …") : QString());
+    QString cut = piece.mid(from, kExcerpt + 1);
+    if (from + kExcerpt < piece.size()) {
+        cut.truncate(std::max<qsizetype>(cut.lastIndexOf(QLatin1Char(' ')), 1));
+    }
+    return cut.trimmed();
 }
 
 } // namespace

@@ -198,7 +198,7 @@ void GuidePage::place() {
         const double wide = (body.width() - (count - 1) * kGap) / count;
         for (std::size_t i = 0; i < keys.size(); ++i) {
             const double left = body.left() + static_cast<double>(i) * (wide + kGap);
-            put(keys[i], QRectF(left, text.bottom() + kGap, wide, high));
+            put(keys[i], handed(QRectF(left, text.bottom() + kGap, wide, high)));
         }
     } else {
         text.setRight(body.right() - kKeys - kGap);

@@ -6,6 +6,7 @@
 #include <QPainter>
 #include <algorithm>
 #include <array>
+#include <vector>
 
 namespace seamclock {
 namespace {
@@ -79,6 +80,19 @@ void fill(QPainter& painter, const QRectF& box, BarKind kind, const Theme& theme
     painter.drawRect(box.adjusted(line / 2, line / 2, -line / 2, -line / 2));
 }
 
+/// Full hours, or parts of one, as they stand below the lanes.
+std::vector<Milliseconds> hoursOf(const PlanView& view) {
+    const Milliseconds tick = tickOf(view.finish);
+    const std::int64_t local = view.at.utc.count() + view.at.offset.count() * std::int64_t{60'000};
+    const std::int64_t first =
+        tick.count() - ((local % tick.count()) + tick.count()) % tick.count();
+    std::vector<Milliseconds> hours;
+    for (Milliseconds at{first % tick.count()}; at <= view.finish; at += tick) {
+        hours.push_back(at);
+    }
+    return hours;
+}
+
 } // namespace
 
 PlanChart::PlanChart(QWidget* parent) : PressPart("planChart", parent) {
@@ -87,7 +101,7 @@ PlanChart::PlanChart(QWidget* parent) : PressPart("planChart", parent) {
 
 /// Of words above and below the lanes: with the text, as long as the lanes keep their room.
 double PlanChart::row(double units) const {
-    return std::min(textPx(units), height() * units / 240);
+    return std::min(textPx(units), height() * units / 285);
 }
 
 void PlanChart::show(const PlanView& view) {
@@ -97,7 +111,29 @@ void PlanChart::show(const PlanView& view) {
     m_view = view;
     setAccessibleName(
         spoken({view.title, view.boundText, view.finishText, tr("Press to work it out anew")}));
+    setAccessibleDescription(lanesInWords());
     update();
+}
+
+/// What is painted, lane by lane, and the hours below.
+QString PlanChart::lanesInWords() const {
+    QStringList lines;
+    for (const PlanLane& lane : m_view.lanes) {
+        QStringList bars;
+        for (const PlanBar& bar : lane.bars) {
+            bars << QStringLiteral("%1 %2 %3-%4")
+                        .arg(
+                            bar.text, barWord(bar.kind), planClock(m_view.at, bar.from, false),
+                            planClock(m_view.at, bar.to, true));
+        }
+        lines << lane.name + ": " + bars.join(QStringLiteral(", "));
+    }
+    QStringList hours;
+    for (const Milliseconds at : hoursOf(m_view)) {
+        hours << planClock(m_view.at, at, false);
+    }
+    lines << hours.join(QStringLiteral(", "));
+    return lines.join(QStringLiteral(". "));
 }
 
 void PlanChart::setNow(Milliseconds now) {
@@ -188,13 +224,8 @@ void PlanChart::paintBar(QPainter& painter, const QRectF& box, const PlanBar& ba
 
 void PlanChart::paintClock(QPainter& painter) const {
     const QRectF box = field();
-    const Milliseconds tick = tickOf(m_view.finish);
-    const std::int64_t local =
-        m_view.at.utc.count() + m_view.at.offset.count() * std::int64_t{60'000};
-    const std::int64_t first =
-        tick.count() - ((local % tick.count()) + tick.count()) % tick.count();
     const double size = std::min({textPx(kSmall), px(26), row(kClock) * 0.8});
-    for (Milliseconds at{first % tick.count()}; at <= m_view.finish; at += tick) {
+    for (const Milliseconds at : hoursOf(m_view)) {
         const double x = placeOf(at);
         painter.setPen(QPen(theme().hairline, px(1.2)));
         painter.drawLine(QPointF(x, box.top()), QPointF(x, box.bottom()));

@@ -30,6 +30,7 @@ protected:
 
 private:
     QRectF field() const;
+    QString lanesInWords() const;
     double row(double units) const;
     void paintBar(QPainter& painter, const QRectF& box, const PlanBar& bar) const;
     void paintClock(QPainter& painter) const;

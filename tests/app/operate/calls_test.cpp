@@ -7,6 +7,7 @@
 
 #include <algorithm>
 #include <gtest/gtest.h>
+#include <thread>
 
 namespace seamclock {
 namespace {
@@ -233,7 +234,7 @@ TEST_F(Calls, AWheelTurnedTooFarAndBackIsNamedAndCanBeTakenBack) {
 /// contracts.md, rank 7: row_not_saved sounds once and stands until it is seen.
 TEST_F(Calls, AStepThatIsNotOnDiskIsHeardAndSeenUntilSomebodyHasSeenIt) {
     ASSERT_NO_FATAL_FAILURE(open(0));
-    ASSERT_NO_FATAL_FAILURE(bring(0, "soaking"));
+    ASSERT_NO_FATAL_FAILURE(bring(0, "film_off"));
     static_cast<void>(shop.writer().flush());
     const auto heard = [this] {
         const std::vector<StationCue> cues = floor().shift().station;
@@ -244,7 +245,12 @@ TEST_F(Calls, AStepThatIsNotOnDiskIsHeardAndSeenUntilSomebodyHasSeenIt) {
     window().refresh();
     EXPECT_FALSE(heard());
     auto held = shop.heldDisk();
+    slot(); // on disk still, and from then on the writer waits
+    while (floor().notSaved(weld(0)) > 0) {
+        std::this_thread::yield();
+    }
     slot();
+    ASSERT_GT(floor().notSaved(weld(0)), 0);
     go(milliseconds(1'900));
     EXPECT_FALSE(heard()) << "a disk may take that long";
     go(milliseconds(200));
