@@ -124,7 +124,9 @@ ChartView chartView(const ShopChart& chart, std::size_t until, const DayNames& n
     const std::size_t end = std::min(until, out.count);
     out.first = end > kShownPoints ? end - kShownPoints : 0;
     out.unit = unitWord(chart.measure);
-    out.title = tr("%1, %2 joints").arg(measureWord(chart.measure)).arg(out.count);
+    const QString what = measureWord(chart.measure);
+    out.title =
+        out.count == 1 ? tr("%1, 1 joint").arg(what) : tr("%1, %2 joints").arg(what).arg(out.count);
     out.title[0] = out.title[0].toUpper();
     out.under = jointsText(chart.joints, names);
     out.limits = chart.limits;

@@ -80,6 +80,10 @@ void fill(QPainter& painter, const QRectF& box, BarKind kind, const Theme& theme
     painter.drawRect(box.adjusted(line / 2, line / 2, -line / 2, -line / 2));
 }
 
+QString endsOf(const PlanView& view) {
+    return view.boundText + QStringLiteral(" · ") + view.finishText;
+}
+
 /// Full hours, or parts of one, as they stand below the lanes.
 std::vector<Milliseconds> hoursOf(const PlanView& view) {
     const Milliseconds tick = tickOf(view.finish);
@@ -132,7 +136,7 @@ QString PlanChart::lanesInWords() const {
     for (const Milliseconds at : hoursOf(m_view)) {
         hours << planClock(m_view.at, at, false);
     }
-    lines << hours.join(QStringLiteral(", "));
+    lines << hours.join(QStringLiteral(", ")) << endsOf(m_view) << tr("now");
     return lines.join(QStringLiteral(". "));
 }
 
@@ -252,7 +256,7 @@ void PlanChart::paintEnds(QPainter& painter) const {
     const auto wide = [size](const QString& text) {
         return tabularWidth(text, size, kLabelWeight);
     };
-    QString both = m_view.boundText + QStringLiteral(" · ") + m_view.finishText;
+    const QString both = endsOf(m_view);
     const double fitted = fittedSize(both, size, px(12), line.width() - px(90), kLabelWeight);
     painter.setPen(theme().text);
     drawTabular(painter, line, Qt::AlignRight | Qt::AlignVCenter, both, fitted, kLabelWeight);

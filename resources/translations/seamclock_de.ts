@@ -1016,6 +1016,10 @@
             <translation>%1, %2, %3</translation>
         </message>
         <message>
+            <source>%1, 1 joint</source>
+            <translation>%1, 1 Schweißung</translation>
+        </message>
+        <message>
             <source>%1, and %2 more.</source>
             <translation>%1, weitere: %2.</translation>
         </message>
