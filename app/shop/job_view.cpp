@@ -1,6 +1,7 @@
 #include "app/shop/job_view.h"
 
 #include "app/text/numbers.h"
+#include "app/text/phrase_book.h"
 #include "app/text/record_words.h"
 #include "app/text/words.h"
 
@@ -232,7 +233,7 @@ ListView tableList(const QString& file, const std::string& job, const JobCsv& ta
                        : problem.column.empty()
                            ? tr("Line %1").arg(problem.line)
                            : tr("Line %1, %2").arg(problem.line).arg(fromUtf8(problem.column));
-            row.second = plainText(problem.text);
+            row.second = inWords(plainText(problem.text));
             view.rows.push_back(std::move(row));
         }
         view.step = stepSlot(tr("Keep them"));

@@ -1,6 +1,7 @@
 #include "app/shop/plan_view.h"
 
 #include "app/text/numbers.h"
+#include "app/text/phrase_book.h"
 #include "app/text/words.h"
 
 #include <QCoreApplication>
@@ -244,7 +245,7 @@ private:
                      .arg(fromUtf8(seam.label), number));
         }
         for (const DayImpossible& one : m_day.plan.impossible) {
-            note(tr("Seam %1 is not planned: %2.").arg(fromUtf8(one.label), fromUtf8(one.why)));
+            note(tr("Seam %1 is not planned: %2.").arg(fromUtf8(one.label), inWords(one.why)));
         }
         const bool chosen =
             std::any_of(m_day.times.begin(), m_day.times.end(), [](const auto& one) {

@@ -1,5 +1,6 @@
 #include "app/shop/seam_form.h"
 
+#include "app/text/phrase_book.h"
 #include "app/text/words.h"
 
 #include <QCoreApplication>
@@ -154,7 +155,7 @@ FormSection seamForm(const SeamValues& values, const SeamChoices& choices, bool 
     }
     for (const JobCsvProblem& problem : table.problems) {
         // The material is the procedure's.
-        put(problem.column == "material" ? "procedure" : problem.column, fromUtf8(problem.text));
+        put(problem.column == "material" ? "procedure" : problem.column, inWords(problem.text));
     }
     return section;
 }
