@@ -50,6 +50,14 @@ commit_name() {
     echo "$name"
 }
 
+# picture_named FOLDER NAME: the one of the walk through the screens (--pictures, light, 1280x800) that has this name behind
+# its number, which moves; "practice-soak" is the one of practice. Fails if there is none.
+picture_named() {
+    local pattern="[0-9]+-$2"
+    [ "$2" = "${2#practice-}" ] || pattern="practice-[0-9]+-${2#practice-}"
+    ls -- "$1" | grep -m1 -E "^1280x800-light-$pattern\.png$"
+}
+
 # The names in one section of packages.txt.
 packages_of() {
     awk -v wanted="[$1]" '/^\[/ { inside = ($1 == wanted); next } inside && NF && !/^#/ { print $1 }' \
