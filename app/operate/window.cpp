@@ -1058,6 +1058,7 @@ DayLogShop Window::dayLogShop() {
     shop.hasForeman = [this] { return !foremenWithPin(m_people->people()).empty(); };
     shop.materials = [this] { return m_floor.materials(); };
     shop.units = [this] { return m_parts.preferences.units; };
+    shop.now = [this] { return m_floor.now(); };
     shop.folder = m_parts.reports;
     shop.work = m_parts.work;
     shop.closeDay = [this] { m_people->openSeal(); };
