@@ -379,6 +379,16 @@ void drawDrag(Pencil& p) {
     p.text(p.words().movingTable, QRectF(240, 298, 220, 36), false);
 }
 
+// The reading that joins, marked on the scale with chalk or a clip.
+void drawForce(Pencil& p) {
+    benchWithSpring(p, false, false);
+    p.sheet(QRectF(60, 172, 366, 24));
+    p.bar(QRectF(296, 138, 110, 34));
+    p.arrow(QPointF(156, 120), QPointF(236, 120), true);
+    scaleRuler(p, QRectF(320, 84, 420, 56), 0.7);
+    p.text(p.view().value, QRectF(476, 4, 264, 42), true, 34);
+}
+
 void drawSpringOff(Pencil& p) {
     benchWithSpring(p, true, true);
     p.sheet(QRectF(60, 172, 366, 24));
@@ -523,13 +533,14 @@ struct Entry {
     void (*draw)(Pencil&);
 };
 
-constexpr std::array<Entry, 21> kEntries{
+constexpr std::array<Entry, 22> kEntries{
     {{"plate_warm", drawPlateWarm},
      {"plate_temperature", drawPlateTemperature},
      {"scale_zero", drawScaleZero},
      {"scale_readable", drawScaleTooCoarse},
      {"sound_heard", drawSound},
      {"drag", drawDrag},
+     {"force", drawForce},
      {"film_off", drawFilmOff},
      {"edges_planed", drawEdgesPlaned},
      {"plate_wiped", drawPlateWiped},
