@@ -1,5 +1,6 @@
 #include "app/operate/window.h"
 
+#include "app/operate/clock_notice.h"
 #include "app/print/card_pdf.h"
 #include "app/text/numbers.h"
 #include "app/text/phrase_book.h"
@@ -127,6 +128,9 @@ Window::Window(WindowParts parts, QWidget* parent)
             m_soundSeen = true;
             m_savedSeen = true;
             m_batterySeen = m_batterySeen || m_batteryStands;
+            if (m_jumpStands) {
+                m_floor.clockJumpSeen();
+            }
             m_copySeen = copyTrouble();
         }
         refresh();
@@ -704,12 +708,14 @@ void Window::alarms(const Instant& now) {
     const bool unsavedStands =
         m_unsavedSince && now.boot - *m_unsavedSince >= kUnsaved && !m_savedSeen;
     m_floor.soundStation(CueKind::RowNotSaved, unsavedStands);
+    const auto jump = m_floor.clockJump();
+    m_floor.soundStation(CueKind::ClockJumped, jump.has_value());
     const bool soundOk = m_parts.sound == nullptr || m_parts.sound->soundOk();
     if (soundOk) {
         m_soundSeen = false;
     }
     QString text;
-    m_batteryStands = false;
+    m_batteryStands = m_jumpStands = false;
     if (!m_parts.notice.isEmpty()) {
         text = m_parts.notice; // to be known before anything is done
     } else if (unsavedStands) {
@@ -724,6 +730,9 @@ void Window::alarms(const Instant& now) {
         text = tr("The battery is low: %1 %. Plug the charger in.")
                    .arg(m_parts.power->batteryPercent());
         m_batteryStands = true;
+    } else if (jump) {
+        text = clockNotice(*jump);
+        m_jumpStands = true;
     }
     const bool standing = !text.isEmpty();
     bool calm = false;

@@ -300,6 +300,7 @@ private:
     bool m_savedSeen = false;
     bool m_batterySeen = false;
     bool m_batteryStands = false; // as the alarm
+    bool m_jumpStands = false;    // likewise
     QString m_copySeen;
     std::optional<Milliseconds> m_unsavedSince;
 };
