@@ -382,11 +382,8 @@ void drawDrag(Pencil& p) {
 // The reading that joins, marked on the scale with chalk or a clip.
 void drawForce(Pencil& p) {
     benchWithSpring(p, false, false);
-    p.sheet(QRectF(60, 172, 366, 24));
-    p.bar(QRectF(296, 138, 110, 34));
-    p.arrow(QPointF(156, 120), QPointF(236, 120), true);
-    scaleRuler(p, QRectF(320, 84, 420, 56), 0.7);
-    p.text(p.view().value, QRectF(476, 4, 264, 42), true, 34);
+    scaleRuler(p, QRectF(250, 92, 480, 56), 0.7);
+    p.text(p.view().value, QRectF(440, 8, 320, 44), true, 36);
 }
 
 void drawSpringOff(Pencil& p) {
