@@ -864,7 +864,7 @@ int readElsewhere(QApplication& application, const Arguments& arguments) {
     parts.folder = reportFolder();
     parts.work = workOf(*shop, preferences);
     parts.work.demo = isOfDemo(arguments.read->toStdString());
-    ReadWindow window(std::move(parts), clock->now());
+    ReadWindow window(std::move(parts), *clock);
     QObject::connect(&window, &ReadWindow::quitAsked, &application, &QApplication::quit);
     showWindow(window, arguments);
     return QApplication::exec();

@@ -7,6 +7,7 @@
 #include "app/cli/numbers.h"
 #include "app/cli/output_json.h"
 #include "app/platform/boot_clock.h"
+#include "core/copies/photo_check.h"
 #include "core/log/log_reader.h"
 #include "core/log/recover.h"
 #include "core/log/verify.h"
@@ -242,14 +243,35 @@ bool hasSeal(const VerifyReport& report, const std::string& paper) {
     });
 }
 
+std::string photosInWords(const PhotoCheck& photos) {
+    if (!photos.note.empty()) {
+        return photos.note;
+    }
+    if (photos.named == 0) {
+        return "none is named";
+    }
+    return photos.findings.empty()
+               ? fmt::format("{} named, all as they were kept", photos.named)
+               : fmt::format("{} named, {} NOT as kept", photos.named, photos.findings.size());
+}
+
 Result<int> verify(const LogCall& call, Terminal& terminal) {
     const auto report = verifyLog(call.log);
     if (!report) {
         return tl::unexpected(report.error());
     }
-    const int answer = report->ok && (!call.seal || hasSeal(*report, *call.seal)) ? 0 : 1;
+    PhotoCheck photos; // a damaged log names nothing that can be trusted
+    if (report->ok) {
+        auto looked = checkPhotos(call.log);
+        if (!looked) {
+            return tl::unexpected(looked.error());
+        }
+        photos = std::move(*looked);
+    }
+    const bool sound = report->ok && photos.findings.empty();
+    const int answer = sound && (!call.seal || hasSeal(*report, *call.seal)) ? 0 : 1;
     if (call.json) {
-        terminal.write(verifyJson(*report));
+        terminal.write(verifyJson(*report, photos));
         return answer;
     }
     std::vector<std::vector<std::string>> rows = {
@@ -276,6 +298,10 @@ Result<int> verify(const LogCall& call, Terminal& terminal) {
     }
     if (report->finding) {
         rows.insert(rows.begin() + 2, {"First finding", onOneLine(report->finding->reason)});
+    }
+    rows.push_back({"Photos", photosInWords(photos)});
+    for (const PhotoFinding& finding : photos.findings) {
+        rows.push_back({"Photo", onOneLine(finding.sentence)});
     }
     for (const std::string& note : report->notes) {
         rows.push_back({"Note", onOneLine(note)});
@@ -763,7 +789,8 @@ void addLog(CLI::App& root, Commands& commands, Terminal& terminal) {
     CLI::App* paper = log->add_subcommand(
         "day", "The day's report for paper: its joints, and its seals with their fingerprints.");
     paper->add_option("--day", call->day, "local DATE of the day")->required();
-    CLI::App* check = log->add_subcommand("verify", "Whether a log is what was written.");
+    CLI::App* check =
+        log->add_subcommand("verify", "Whether a log and its photos are what was written.");
     check->add_option(
         "--seal", call->seal, "a seal's FINGERPRINT as on paper, 32 hexadecimal digits");
     CLI::App* out =

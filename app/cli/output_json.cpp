@@ -139,7 +139,7 @@ std::string scaleFitJson(const ScaleFit& fit) {
          {"fitted", std::move(points)}});
 }
 
-std::string verifyJson(const VerifyReport& report) {
+std::string verifyJson(const VerifyReport& report, const PhotoCheck& photos) {
     Json json = {
         {"sound", report.ok},    {"world", report.world},         {"log_id", report.logId},
         {"rows", report.rows},   {"head", report.head},           {"signed_to", report.signedTo},
@@ -162,6 +162,23 @@ std::string verifyJson(const VerifyReport& report) {
             {"chain", report.finding->chain},
             {"seq", report.finding->seq},
             {"reason", report.finding->reason}};
+    }
+    Json findings = Json::array();
+    for (const PhotoFinding& one : photos.findings) {
+        Json shown = {
+            {"joint", one.number},
+            {"n", one.n},
+            {"file", one.file},
+            {"expected", one.expected},
+            {"reason", one.sentence}};
+        if (!one.found.empty()) {
+            shown["found"] = one.found;
+        }
+        findings.push_back(std::move(shown));
+    }
+    json["photos"] = {{"named", photos.named}, {"findings", std::move(findings)}};
+    if (!photos.note.empty()) {
+        json["photos"]["note"] = photos.note;
     }
     return printed(json);
 }

@@ -8,6 +8,7 @@
 #include "core/bench/calibration.h"
 #include "core/copies/log_copy.h"
 #include "core/copies/log_import.h"
+#include "core/copies/photo_check.h"
 #include "core/copies/photo_copies.h"
 #include "core/log/roster.h"
 #include "core/log/seal.h"
@@ -35,7 +36,7 @@ std::string jobCsvJson(const std::string& file, const JobCsv& job);
 std::string benchJson(const BenchDocument& bench);
 std::string scaleFitJson(const ScaleFit& fit);
 
-std::string verifyJson(const VerifyReport& report);
+std::string verifyJson(const VerifyReport& report, const PhotoCheck& photos);
 std::string peopleJson(const std::string& log, const Roster& roster);
 /// Of a day_sealed fact.
 std::string sealJson(const Fact& sealed, const std::string& day);

@@ -432,9 +432,12 @@ void DayLogFlow::drawJoint() {
         return;
     }
     const HeatEstimate* heat = m_heat ? &*m_heat : nullptr;
-    m_day->showJoint(
-        m_joint->record ? jointView(*m_joint->record, m_names, heat, m_shop.units())
-                        : damagedView(m_joint->line, m_names));
+    JointView view = m_joint->record ? jointView(*m_joint->record, m_names, heat, m_shop.units())
+                                     : damagedView(m_joint->line, m_names);
+    if (!(m_shop.readOnly && m_joint->photosLeftBehind)) { // a published copy takes none along
+        view.photos = photosTrouble(m_joint->photos);
+    }
+    m_day->showJoint(view);
     drawDay();
     if (m_page == m_table) {
         showTable(m_table->tab());
@@ -442,7 +445,6 @@ void DayLogFlow::drawJoint() {
 }
 
 void DayLogFlow::look(const Instant& now, const std::vector<RunningBench>& benches) {
-    m_now = now;
     m_benches = benches;
     for (const RunningBench& bench : benches) {
         m_names.benches[bench.id] = bench.cell.letter;
@@ -725,7 +727,8 @@ void DayLogFlow::recordTile(int index) {
 
 DayPapers DayLogFlow::papers() const {
     PaperWork work = m_shop.work;
-    work.printed = QStringLiteral("%1 %2").arg(dateText(m_now), wallClockText(m_now));
+    const Instant now = m_shop.now();
+    work.printed = QStringLiteral("%1 %2").arg(dateText(now), wallClockText(now));
     return {m_shop.folder, work, m_shop.units(), m_shop.materials()};
 }
 

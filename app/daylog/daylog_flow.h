@@ -36,7 +36,8 @@ struct DayLogShop {
     std::function<bool()> hasForeman; // one with a PIN
     std::function<std::vector<Material>()> materials;
     std::function<UnitSystem()> units;
-    QString folder; // into which papers and tables go
+    std::function<Instant()> now; // at which a paper is made
+    QString folder;               // into which papers and tables go
     PaperWork work;
     std::function<void()> closeDay; // the page of the day's seal, by PIN
     std::vector<std::string> job;   // the labels of this tablet's seams
@@ -184,7 +185,6 @@ private:
     std::vector<RunningBench> m_benches;
     std::optional<Milliseconds> m_lookedAt; // whether the log has grown
     QStringList m_printers;                 // of this machine
-    Instant m_now;
     bool m_looking = false;
     std::int64_t m_head = -1;
 };

@@ -28,8 +28,14 @@ void JointPanel::show(const JointView& view) {
         return;
     }
     m_view = view;
-    QStringList words{view.verdict, view.reason, view.stored,
-                      view.decided, view.about,  spokenCourse(view.course)};
+    QStringList words{
+        view.verdict,
+        view.reason,
+        view.stored,
+        view.photos,
+        view.decided,
+        view.about,
+        spokenCourse(view.course)};
     for (const JointView::Value& value : view.values) {
         words << Words::tr("%1: set %2, done %3").arg(value.item, value.set, value.done);
     }
@@ -80,6 +86,7 @@ double JointPanel::paintHead(QPainter& painter) const {
     };
     line(m_view.reason, past, 23, kLabelWeight, theme().text);
     line(m_view.stored, past, 20, kLabelWeight, theme().tone(Tone::Soon).ink);
+    line(m_view.photos, past, 20, kLabelWeight, theme().tone(Tone::Soon).ink);
     y = std::max(y, px(18) + mark + px(6));
     line(m_view.about, x, 20, kPlainWeight, theme().textSoft);
     if (!m_view.decided.isEmpty()) {

@@ -522,8 +522,7 @@ TableView lookedAtTable(
         row(what, one.by, cell(eventText(one.d, record.plan, units)), one.n);
     }
     for (const JointPhoto& photo : photos) {
-        TableView::Cell found =
-            cell(Day::tr("%1: %2").arg(fromUtf8(photo.photo.name), photoStateText(photo.state)));
+        TableView::Cell found = cell(photoLine(photo));
         found.out = photo.state != PhotoState::AsKept;
         row(Day::tr("photo"), photo.by, found, photo.n);
     }

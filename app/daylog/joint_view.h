@@ -37,6 +37,7 @@ struct JointView {
     QString reason;
     QString about;
     QString stored;  // of a verdict stored by older rules; empty: it is today's, too
+    QString photos;  // those that are not as they were kept; empty: all are
     QString decided; // what a person decided, who and when; empty: nobody yet
     bool remarks = false;
     bool ended = false;

@@ -1,6 +1,7 @@
 #include "app/daylog/log_reading.h"
 
 #include "core/bench/bench_codec.h"
+#include "core/copies/photo_copies.h"
 #include "core/estimate/heat_estimate.h"
 #include "core/log/roster.h"
 #include "core/weld/fold.h"
@@ -35,12 +36,11 @@ Result<JointSeen> seenIn(LogReader& reader, const std::string& weld) {
         }
     }
     const QString log = QString::fromStdString(reader.path());
+    out.photosLeftBehind = !out.record->photos.empty() && photosOfCopy(reader.path()).empty();
     for (const Retained& one : out.record->photos) {
-        JointPhoto photo;
-        photo.photo = std::get<PhotoAdded>(one.d);
+        JointPhoto photo = lookAtPhoto(std::get<PhotoAdded>(one.d), log);
         photo.n = one.n;
         photo.by = one.by;
-        photo.state = lookAtPhoto(photo.photo, log, photo.file);
         out.photos.push_back(std::move(photo));
     }
     return out;

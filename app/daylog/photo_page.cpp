@@ -32,7 +32,7 @@ void PhotoPart::paintEvent(QPaintEvent*) {
     }
     painter.setPen(theme().text);
     const Wrapped words =
-        wrapped(m_words, px(34), px(16), inside.width(), 3, kSentenceWeight, inside.height() / 2);
+        wrapped(m_words, px(34), px(16), inside.width(), 8, kSentenceWeight, inside.height() / 2);
     drawWrapped(painter, inside, Qt::AlignCenter, words, kSentenceWeight);
 }
 
@@ -48,12 +48,7 @@ void PhotoPage::show(const JointPhoto& photo) {
         tr("%1, event %2: %3").arg(name).arg(photo.n).arg(photoStateText(photo.state)));
     m_title->setLate(photo.state != PhotoState::AsKept);
     m_part->setImage(
-        {}, photo.state == PhotoState::Missing ? tr("The file is not there: %1").arg(photo.file)
-            : photo.state == PhotoState::Altered
-                ? tr("The file is not the one that was kept; it is not shown: %1").arg(photo.file)
-            : photo.state == PhotoState::Unreadable
-                ? tr("The file can't be read: %1").arg(photo.file)
-                : tr("One moment"));
+        {}, photo.state == PhotoState::AsKept ? tr("One moment") : photoSentence(photo));
     m_back->show(hiddenSlot());
     m_stop->show(hiddenSlot());
     m_step->show(stepSlot(tr("Back to the log"), false));

@@ -68,10 +68,10 @@ AlarmEntry entryOf(CueKind kind) {
             "Go on; it tries again. Look for a full disk or a stick that was pulled out.");
     case CueKind::ClockJumped:
         return entry(
-            "", "",
-            "The clock on the wall was set by more than 2 s. No time of a weld changes by it. "
-            "It is a remark in every open weld.",
-            "Nothing. Look whether date and time are right now.");
+            "Clock was set %1 ahead. No time of a weld changed.", "Two pairs of low tones, once.",
+            "The clock on the wall was set by more than 2 s, by hand or by the network, ahead or "
+            "back. It is a remark in every open weld.",
+            "Look whether date and time are right now, then \"Seen\".");
     case CueKind::BatteryLow:
         return entry(
             "The battery is low: %1 %. Plug the charger in.", "Two pairs of low tones, once.",

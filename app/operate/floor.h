@@ -107,6 +107,9 @@ public:
     Instant now() const { return m_clock.now(); }
     /// Looks at the clock for jumps, too; for the screen's own timer.
     Instant look() { return m_session.look(); }
+    /// As SessionBase's.
+    std::optional<Milliseconds> clockJump() const { return m_session.clockJump(); }
+    void clockJumpSeen() { m_session.clockJumpSeen(); }
     std::optional<WeldView> view(int post, const Instant& now, bool pedal, bool lessMotion) const;
 
     /// The weld begins on that bench. Errors as the session's; Conflict: another is open there.

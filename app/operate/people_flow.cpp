@@ -417,7 +417,7 @@ void PeopleFlow::openSeal() {
             foreman, forWhat, tr("Close the day"),
             [this](const Proof& proof, const HeldPin&) {
                 m_access = proof;
-                showDay();
+                showDay(true);
             },
             stop);
     };
@@ -497,7 +497,7 @@ void PeopleFlow::showDesk() {
         [this](int index) {
             switch (kDeskItems[index]) {
             case DeskItem::Seal:
-                showDay();
+                showDay(false);
                 return;
             case DeskItem::Add:
                 addSomebody();
@@ -738,11 +738,12 @@ void PeopleFlow::store(const Person& changed, const HeldPin& pin) {
 
 // ---- the day's seal
 
-void PeopleFlow::showDay() {
+void PeopleFlow::showDay(bool fromLog) {
     const Instant now = m_floor.now();
     m_day = {};
     m_day.day.day = toIsoDate(now.utc, now.offset);
     m_day.working = true;
+    m_day.fromLog = fromLog;
     for (std::size_t i = 0; i < m_floor.posts().size(); ++i) {
         const Weld* weld = m_floor.weld(static_cast<int>(i));
         if (weld != nullptr && isOpen(weld->state)) {
@@ -765,7 +766,7 @@ void PeopleFlow::showDay() {
                 leave();
             }
         },
-        [this] { showDesk(); },
+        [this, fromLog] { fromLog ? leave() : showDesk(); },
         [this] {
             if (!m_day.working) {
                 saveReport();

@@ -51,7 +51,8 @@ public:
     /// A foreman proves himself for one step: `then` gets his proof, which is not kept. `forWhat`
     /// stands below the question.
     void askForeman(const QString& forWhat, std::function<void(const ProvenPerson&)> then);
-    /// A foreman proves himself for the page of the day's seal.
+    /// A foreman proves himself for the page of the day's seal, and for that alone: it leads back
+    /// to where he came from.
     void openSeal();
     /// A first start enters the two who are needed, without the desk. `meaning` says what it means
     /// to do it later. Nothing stands any more when one of the two is called: `then`, with the
@@ -133,7 +134,7 @@ private:
     void newPin(const Person& person);
     void noteCertificate(const Person& person);
     void store(const Person& changed, const HeldPin& pin);
-    void showDay();
+    void showDay(bool fromLog);
     void drawDay();
     void sealDay();
     void saveReport();

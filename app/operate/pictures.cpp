@@ -5,6 +5,7 @@
 #include "app/operate/people_walk.h"
 #include "app/operate/setup_walk.h"
 #include "app/operate/shop_walk.h"
+#include "app/operate/weld_checks.h"
 #include "app/text/words.h"
 #include "core/log/world.h"
 #include "core/weld/verdict.h"
@@ -107,7 +108,9 @@ Result<void> Walk::prepare(const Picture& picture) {
             if (asked.empty()) {
                 return {};
             }
-            if (picture && (asked != "plate_temperature" || platePlacesRead(*now) == 0)) {
+            if (picture && isForceAsked(*now)) {
+                picture("check-force");
+            } else if (picture && (asked != "plate_temperature" || platePlacesRead(*now) == 0)) {
                 picture("check-" + fromUtf8(asked));
             }
         }
@@ -128,6 +131,7 @@ Result<void> Walk::shown(const QString& name, Milliseconds wait, const Picture& 
 
 Result<void> Walk::begin(const Picture& picture) {
     take(picture, "seams");
+    clockIsSet(picture);
     m_window.openNextCard();
     rest(picture);
     take(picture, "card");
@@ -135,6 +139,21 @@ Result<void> Walk::begin(const Picture& picture) {
         return done;
     }
     return prepare(picture);
+}
+
+// By three seconds, and back: the wall clock of what follows is what it was.
+void Walk::clockIsSet(const Picture& picture) {
+    if (!picture) {
+        return;
+    }
+    for (const Milliseconds by : {seconds(3), seconds(-3)}) {
+        m_clock.setWallClock(by);
+        m_window.refresh();
+        if (by > Milliseconds(0)) {
+            take(picture, "clock-set");
+        }
+        emit m_window.findChild<AlarmBanner*>()->pressed();
+    }
 }
 
 // From the card to the first check, without a trial joint.

@@ -48,6 +48,7 @@ private:
     static void take(const Picture& picture, const QString& name);
     Result<void> shown(const QString& name, Milliseconds wait, const Picture& picture);
     Result<void> begin(const Picture& picture);
+    void clockIsSet(const Picture& picture);
     Result<void> heat(const Picture& picture);
     Result<void> join(const Picture& picture);
     Result<void> finish(const Picture& picture);

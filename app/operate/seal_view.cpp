@@ -103,7 +103,8 @@ SealView sealView(const SealStage& stage) {
         view.why = tr("It signs all rows up to now with your key. Its fingerprint then goes on "
                       "paper or by mail: on this tablet alone it proves nothing to others.");
     }
-    view.stop = plainSlot(tr("Close"), tr("back to the desk"));
+    view.stop =
+        plainSlot(tr("Close"), stage.fromLog ? tr("back to the log") : tr("back to the desk"));
     view.back = plainSlot(tr("Save report"), tr("into a file"));
     if (stage.working) {
         view.back = hiddenSlot();
@@ -115,7 +116,7 @@ SealView sealView(const SealStage& stage) {
         view.back = hiddenSlot();
         view.step = stepSlot(tr("Save report"));
     } else {
-        view.step = stepSlot(tr("Leave the desk"));
+        view.step = stepSlot(stage.fromLog ? tr("Back to the log") : tr("Leave the desk"));
     }
     if (!stage.refused.isEmpty()) {
         view.sentence = stage.refused;

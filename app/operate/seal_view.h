@@ -42,6 +42,7 @@ struct SealStage {
     bool working = false;      // a seal or a report is under way
     QString savedTo;           // the report's file; empty: none yet
     QString refused;           // the last press, with its sentence
+    bool fromLog = false;      // that is where it leads back to; else to the desk
 };
 
 /// Whether the step's button seals; if not, it saves the report, and once that is done it leaves.

@@ -3,6 +3,8 @@
 #include "app/text/numbers.h"
 #include "app/text/words.h"
 #include "core/procedure/fume.h"
+#include "core/session/carry.h"
+#include "core/weld/force_check.h"
 
 #include <QCoreApplication>
 #include <algorithm>
@@ -41,7 +43,8 @@ void checkRow(Sketch& s, const Preparing& state, const std::string& asked) {
                 return left != nullptr && left->check == check;
             });
         CheckRowView::Cell cell;
-        cell.name = checkWord(check);
+        cell.name = check == asked && check == kDrag && isForceAsked(s.weld) ? tr("force")
+                                                                             : checkWord(check);
         cell.done = state.settled.count(check) > 0 && check != asked;
         cell.now = check == asked;
         cell.overridden = cell.done && overridden;
@@ -124,6 +127,22 @@ void dragCheck(Sketch& s, const std::string& code) {
     s.view.stop = sideSlot(tr("Another"), tr("type it in"), AskNumber{NumberFor::Drag});
 }
 
+/// Force and reading of the plan; the scale of the bench has nothing else that could be set before
+/// the plate stands between the sheets.
+void forceCheck(Sketch& s) {
+    const WeldPlan& plan = s.plan();
+    const std::int64_t marked = s.scalePlan().joining.setMilli;
+    s.view.drawing.check = "force";
+    s.view.drawing.value = s.readingWithUnit(marked);
+    set(s, tr("Mark"), s.reading(marked), s.unit());
+    s.view.lamp.under = tr("joins with %1 N").arg(plan.joiningMn.value_or(0) / 1000);
+    s.view.lamp.under2 =
+        tr("alignment at %1").arg(s.readingWithUnit(s.scalePlan().alignment.setMilli));
+    s.view.sentence =
+        tr("The force to join is at %1. Mark it on the scale.").arg(s.readingWithUnit(marked));
+    attest(s, tr("%1 is marked").arg(s.readingWithUnit(marked)), forceMark(plan));
+}
+
 void check(Sketch& s, const std::string& code) {
     s.view.drawing.check = fromUtf8(code);
     s.view.stop =
@@ -163,8 +182,12 @@ void check(Sketch& s, const std::string& code) {
         s.view.lamp.under2 = tr("louder than the fan?");
         s.view.sentence = tr("Stand at the bench. Can you hear the signal?");
         attest(s, tr("I hear it"), passed(code));
-    } else if (code == "drag") {
-        dragCheck(s, code);
+    } else if (code == kDrag) {
+        if (isForceAsked(s.weld)) {
+            forceCheck(s);
+        } else {
+            dragCheck(s, code);
+        }
     } else if (code == "film_off") {
         set(s, tr("Take off"), tr("Film"), {});
         s.view.lamp.under = tr("both sheets, both sides");
@@ -272,7 +295,34 @@ void readyToAlign(Sketch& s) {
     }
 }
 
+/// What holds for a set-up is made in this weld.
+bool isNewSetUp(const Weld& weld) {
+    const std::vector<std::string> carried = checksCarried(weld);
+    return std::none_of(carried.begin(), carried.end(), [](const std::string& check) {
+        return holdsFor(check) == CheckHolds::SetUp;
+    });
+}
+
 } // namespace
+
+bool isForceAsked(const Weld& weld) {
+    bool read = false;
+    bool marked = false;
+    for (const Retained& event : retained(weld.events)) {
+        if (std::holds_alternative<PlanReplaced>(event.d)) {
+            marked = false; // it may be another reading
+        } else if (const auto* left = std::get_if<CheckOverridden>(&event.d)) {
+            marked = marked || left->check == kDrag;
+        } else if (const auto* made = std::get_if<CheckMade>(&event.d);
+                   made && made->check == kDrag) {
+            (isForceMark(*made) ? marked : read) = made->passed;
+        }
+    }
+    const auto& scale = weld.plan.scale;
+    const auto& before = weld.opened().plan.scale;
+    return read && !marked && scale &&
+           (isNewSetUp(weld) || !before || before->joining.setMilli != scale->joining.setMilli);
+}
 
 void tell(Sketch& s, const Preparing& state) {
     s.view.cell.sign = Sign::Prepare;

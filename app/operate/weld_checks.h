@@ -9,4 +9,8 @@ namespace seamclock {
 
 void tell(Sketch& s, const Preparing& state);
 
+/// Whether the force is asked for now: in a new set-up, or where another drag changed the reading,
+/// once the drag is read and until the joining reading is marked (core/weld/force_check.h).
+bool isForceAsked(const Weld& weld);
+
 } // namespace seamclock

@@ -8,6 +8,7 @@
 #include "app/operate/weld_side_slots.h"
 #include "app/text/numbers.h"
 #include "app/text/words.h"
+#include "core/weld/force_check.h"
 #include "core/weld/intent.h"
 
 #include <QCoreApplication>
@@ -127,6 +128,9 @@ std::string checkAsked(const Weld& weld, const Preparing& state) {
     });
     if (!allowed && read > 0 && read < static_cast<int>(platePlaces().size())) {
         return "plate_temperature";
+    }
+    if (isForceAsked(weld)) {
+        return kDrag;
     }
     return state.openChecks.empty() ? std::string() : state.openChecks.front();
 }

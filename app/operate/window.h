@@ -1,6 +1,11 @@
 // The one window: which page stands, and which press goes where. It owns the pages and a timer that
 // repaints; the floor owns the welds. Nothing waits for a dialog: every question is a page, and the
 // strip with all benches stays above it.
+//
+// Its functions stand by what they are for: window.cpp which page stands and what it is painted of,
+// window_presses what a press does, window_bench which bench has the screen, window_alarms what
+// sounds, window_card from a seam to its card, window_series from the card to the next joint, and
+// window_rooms the rooms beside the welds.
 #pragma once
 
 #include "app/daylog/daylog_flow.h"
@@ -285,6 +290,7 @@ private:
         std::optional<WeldOrder> cutOut;
     };
     std::map<int, HalfTyped> m_typed; // by bench
+    static constexpr int kStatusCell = -1;
     struct HeldBack {
         int cell = 0; // that was pressed; kStatusCell: the clock's tile
         Milliseconds at{0};
@@ -300,6 +306,7 @@ private:
     bool m_savedSeen = false;
     bool m_batterySeen = false;
     bool m_batteryStands = false; // as the alarm
+    bool m_jumpStands = false;    // likewise
     QString m_copySeen;
     std::optional<Milliseconds> m_unsavedSince;
 };

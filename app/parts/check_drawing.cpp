@@ -379,6 +379,13 @@ void drawDrag(Pencil& p) {
     p.text(p.words().movingTable, QRectF(240, 298, 220, 36), false);
 }
 
+// The reading that joins, marked on the scale with chalk or a clip.
+void drawForce(Pencil& p) {
+    benchWithSpring(p, false, false);
+    scaleRuler(p, QRectF(250, 92, 480, 56), 0.7);
+    p.text(p.view().value, QRectF(440, 8, 320, 44), true, 36);
+}
+
 void drawSpringOff(Pencil& p) {
     benchWithSpring(p, true, true);
     p.sheet(QRectF(60, 172, 366, 24));
@@ -523,13 +530,14 @@ struct Entry {
     void (*draw)(Pencil&);
 };
 
-constexpr std::array<Entry, 21> kEntries{
+constexpr std::array<Entry, 22> kEntries{
     {{"plate_warm", drawPlateWarm},
      {"plate_temperature", drawPlateTemperature},
      {"scale_zero", drawScaleZero},
      {"scale_readable", drawScaleTooCoarse},
      {"sound_heard", drawSound},
      {"drag", drawDrag},
+     {"force", drawForce},
      {"film_off", drawFilmOff},
      {"edges_planed", drawEdgesPlaned},
      {"plate_wiped", drawPlateWiped},

@@ -19,7 +19,7 @@ QString minuteText(const Instant& at) {
     return dateText(at) + QLatin1Char(' ') + clockText(at).left(5);
 }
 
-DayLogShop shopOf(ReadParts& parts) {
+DayLogShop shopOf(ReadParts& parts, const Clock& clock) {
     DayLogShop shop;
     shop.log = parts.seen.copy.file;
     shop.readOnly = true;
@@ -30,6 +30,7 @@ DayLogShop shopOf(ReadParts& parts) {
     shop.hasForeman = [] { return false; };
     shop.materials = [materials = std::move(parts.materials)] { return materials; };
     shop.units = [units = parts.units] { return units; };
+    shop.now = [&clock] { return clock.now(); };
     shop.folder = parts.folder;
     shop.work = parts.work;
     shop.closeDay = [] {};
@@ -58,19 +59,20 @@ QString copyLine(const CopySeen& seen, std::chrono::minutes offset) {
     return text.arg(then);
 }
 
-ReadWindow::ReadWindow(ReadParts parts, const Instant& now)
-    : m_look(parts.look), m_now(now), m_mark(new Sentence("copyMark", this)),
+ReadWindow::ReadWindow(ReadParts parts, const Clock& clock)
+    : m_look(parts.look), m_mark(new Sentence("copyMark", this)),
       m_said(new Sentence("copySaid", this)) {
     setObjectName("readWindow");
     setWindowTitle(QCoreApplication::translate("Read", "Seamclock"));
     setFocusPolicy(Qt::StrongFocus);
+    const Instant now = clock.now();
     m_mark->setText(copyLine(parts.seen, now.offset));
     m_said->setQuiet(true);
     m_mark->setQuiet(true);
     if (parts.seen.copy.world == "practice") {
         m_look.watermark = QCoreApplication::translate("Read", "PRACTICE");
     }
-    m_flow = new DayLogFlow(shopOf(parts), this);
+    m_flow = new DayLogFlow(shopOf(parts, clock), this);
     for (Page* page : m_flow->pages()) {
         page->setLook(m_look);
     }
@@ -88,7 +90,7 @@ ReadWindow::ReadWindow(ReadParts parts, const Instant& now)
     // Where a bench would stand, one touch closes the copy.
     RunningBench close;
     close.cell.leave = QCoreApplication::translate("Read", "Close");
-    m_flow->look(m_now, {close});
+    m_flow->look(now, {close});
 }
 
 void ReadWindow::say(const QString& text) {

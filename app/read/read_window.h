@@ -6,6 +6,7 @@
 
 #include "app/daylog/daylog_flow.h"
 #include "app/pages/page.h"
+#include "core/base/instant.h"
 #include "core/copies/copy_look.h"
 #include "core/heat/material.h"
 #include "core/units/measure.h"
@@ -32,8 +33,8 @@ class ReadWindow : public QWidget {
     Q_OBJECT
 
 public:
-    /// `now`: for this computer's offset from UTC.
-    ReadWindow(ReadParts parts, const Instant& now);
+    /// This computer's clock, for the times that are shown and printed; it must outlive the window.
+    ReadWindow(ReadParts parts, const Clock& clock);
 
     DayLogFlow* dayLog() const { return m_flow; }
     const Sentence* mark() const { return m_mark; }
@@ -52,7 +53,6 @@ private:
     void place();
 
     PageLook m_look;
-    Instant m_now;
     Sentence* m_mark;
     Sentence* m_said;
     DayLogFlow* m_flow;

@@ -5,6 +5,7 @@
 #include "app/text/phrase_book.h"
 #include "app/text/words.h"
 #include "core/base/overloaded.h"
+#include "core/weld/force_check.h"
 
 #include <QCoreApplication>
 #include <QStringList>
@@ -33,6 +34,7 @@ const Table& items() {
         {"scale_zero", QT_TRANSLATE_NOOP("Record", "scale without load")},
         {"drag_force", QT_TRANSLATE_NOOP("Record", "drag")},
         {"drag_reading", QT_TRANSLATE_NOOP("Record", "drag as read")},
+        {"marked_reading", QT_TRANSLATE_NOOP("Record", "reading marked to join")},
         {"gap", QT_TRANSLATE_NOOP("Record", "gap")},
         {"clamping_gap", QT_TRANSLATE_NOOP("Record", "gap for the second sheet")},
         {"edge_gap", QT_TRANSLATE_NOOP("Record", "gap between the edges")},
@@ -198,7 +200,8 @@ QString timeOf(Milliseconds time, int decimals) {
 }
 
 QString checkText(const CheckMade& check, const WeldPlan& plan, UnitSystem units) {
-    QString text = checkSentence(check.check);
+    QString text = isForceMark(check) ? Record::tr("joining reading marked on the scale")
+                                      : checkSentence(check.check);
     if (!check.passed) {
         text = Record::tr("not passed: %1").arg(text);
     }
@@ -211,7 +214,7 @@ QString checkText(const CheckMade& check, const WeldPlan& plan, UnitSystem units
     add(check.valueUm, "um");
     add(check.valueMilli, "milli");
     QStringList where;
-    if (check.place) {
+    if (check.place && !isForceMark(check)) {
         where << placeWord(*check.place);
     }
     if (check.face) {

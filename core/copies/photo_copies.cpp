@@ -1,6 +1,7 @@
 #include "core/copies/photo_copies.h"
 
 #include "core/base/uuid.h"
+#include "core/copies/photo_check.h"
 #include "core/log/connection.h"
 #include "core/log/log_lock.h"
 
@@ -9,8 +10,6 @@
 #include <cstring>
 #include <fcntl.h>
 #include <filesystem>
-#include <fstream>
-#include <iterator>
 #include <optional>
 #include <sys/statvfs.h>
 #include <system_error>
@@ -35,21 +34,8 @@ std::optional<std::string> hashInName(const fs::path& file) {
     return isPhoto ? std::optional(digits) : std::nullopt;
 }
 
-std::optional<std::string> bytesOf(const fs::path& file) {
-    try { // a file's buffer throws where the disk can't read, whatever the stream is told
-        std::ifstream in(file, std::ios::binary);
-        if (!in) {
-            return std::nullopt;
-        }
-        std::string bytes{std::istreambuf_iterator<char>(in), std::istreambuf_iterator<char>()};
-        return in.bad() ? std::nullopt : std::optional(std::move(bytes));
-    } catch (const std::ios_base::failure&) {
-        return std::nullopt;
-    }
-}
-
 bool isWhat(const fs::path& file, const std::string& hash) {
-    const auto bytes = bytesOf(file);
+    const auto bytes = photoBytes(file.string());
     return bytes && sha256Hex(*bytes) == hash;
 }
 
@@ -166,7 +152,7 @@ copyPhotos(const std::string& from, const std::string& to, const CopyOptions& op
             ++out.there;
             continue;
         }
-        const auto bytes = bytesOf(file);
+        const auto bytes = photoBytes(file.string());
         if (!bytes || sha256Hex(*bytes) != hash) {
             out.damaged.push_back(file.filename().string());
             continue;

@@ -901,6 +901,9 @@ JointCursor::JointCursor(SQLite::Database& cache, const JointFilter& filter) {
             also(std::string(leads ? "" : "+") + kNamed[i].column + " = ?", *value);
         }
     }
+    if (filter.verdict && filter.verdict->empty()) {
+        conditions += " AND +phase <> 'damaged'"; // nobody can say that it is still open
+    }
     if (filter.seams) {
         // Few joints are of one job: their ids are gathered, and the list goes through those only.
         std::string places;

@@ -156,22 +156,14 @@ void LogReader::Inside::eachLine(
 void LogReader::Inside::eachMeasured(
     const std::vector<JointMeasure>& measures, const MeasureFilter& filter,
     const std::function<void(const MeasuredJoint&)>& use) {
-    if (!watch) {
-        watch.emplace(*database);
-    }
-    std::unique_ptr<SQLite::Database> fresh;
     std::unordered_set<std::int64_t> passed; // the cache's lines of welds that went on
-    const bool complete = watch->isComplete();
+    const bool complete = isCacheComplete();
     const bool here = complete || hasJointCache(*database);
     if (!complete) {
-        const auto stale = staleWelds(*database);
-        fresh = std::make_unique<SQLite::Database>(
-            ":memory:", SQLite::OPEN_READWRITE | SQLite::OPEN_CREATE);
-        remakeJointCache(*fresh);
-        cacheJoints(*database, *fresh, stale);
+        lookWhatIsUnlisted();
         if (here) {
             SQLite::Statement place(*database, "SELECT id FROM joint WHERE weld = ?");
-            for (const std::string& weld : stale) {
+            for (const std::string& weld : unlisted.welds) {
                 place.reset();
                 place.bind(1, weld);
                 if (place.executeStep()) {
@@ -185,8 +177,8 @@ void LogReader::Inside::eachMeasured(
     if (here) {
         cached.emplace(*database, measures, filter);
     }
-    if (fresh) {
-        added.emplace(*fresh, measures, filter);
+    if (!complete && unlisted.lines) {
+        added.emplace(*unlisted.lines, measures, filter);
     }
     MeasuredJoint a;
     MeasuredJoint b;
@@ -526,8 +518,10 @@ Result<std::vector<std::string>> LogReader::values(JointField field) {
             return cached;
         }
         std::set<std::string> found(cached.begin(), cached.end());
-        for (const std::string& weld : staleWelds(database)) {
-            found.insert(valueOf(foldedJoint(database, weld).line, field));
+        m_inside->lookWhatIsUnlisted();
+        if (m_inside->unlisted.lines) {
+            const auto fresh = cachedValues(*m_inside->unlisted.lines, field);
+            found.insert(fresh.begin(), fresh.end());
         }
         return Values(found.begin(), found.end());
     });
@@ -551,12 +545,12 @@ LogReader::days(std::size_t most, const std::optional<std::string>& before) {
             return cached;
         }
         std::set<std::string, std::greater<>> found(cached.begin(), cached.end());
-        for (const std::string& weld : staleWelds(database)) {
-            const std::string day = foldedJoint(database, weld).line.day;
-            if (!day.empty() && (!before || day < *before)) {
-                found.insert(day);
-            }
+        m_inside->lookWhatIsUnlisted();
+        if (m_inside->unlisted.lines) {
+            const auto fresh = cachedDays(*m_inside->unlisted.lines, most, before);
+            found.insert(fresh.begin(), fresh.end());
         }
+        found.erase(""); // of a weld whose opening can't be read
         Days out(found.begin(), found.end());
         out.resize(std::min(out.size(), most));
         return out;

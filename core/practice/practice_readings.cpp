@@ -2,6 +2,7 @@
 #include "core/practice/practice_course.h"
 
 #include "core/base/overloaded.h"
+#include "core/weld/force_check.h"
 
 #include <algorithm>
 #include <cmath>
@@ -90,7 +91,9 @@ private:
     void checked(const CheckMade& check) {
         if (check.valueMc && check.check == "plate_temperature") {
             plate(inThousands(*check.valueMc), check.place.value_or("middle"));
-        } else if (check.valueMilli && check.check == "drag") {
+        } else if (isForceMark(check)) {
+            return; // the plan's own number, marked
+        } else if (check.valueMilli && check.check == kDrag) {
             drag(inThousands(*check.valueMilli));
         } else if (check.valueMilli && check.check == "scale_zero") {
             scale("scale_zero", inThousands(*check.valueMilli));

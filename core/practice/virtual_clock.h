@@ -24,6 +24,11 @@ public:
         m_now.boot += gap;
         m_now.utc += gap;
     }
+    /// The one on the wall alone is set by `by`, as a hand or the network does it.
+    void setWallClock(Milliseconds by) {
+        const std::lock_guard<std::mutex> held(m_mutex);
+        m_now.utc += by;
+    }
 
 private:
     mutable std::mutex m_mutex;

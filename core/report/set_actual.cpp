@@ -1,5 +1,7 @@
 #include "core/report/set_actual.h"
 
+#include "core/weld/force_check.h"
+
 #include <algorithm>
 #include <cmath>
 
@@ -21,7 +23,7 @@ void addChecks(SetActuals& rows, const WeldRecord& record, const char* check, Se
     const std::size_t before = rows.size();
     for (const Retained& made : record.checks) {
         const auto* d = std::get_if<CheckMade>(&made.d);
-        if (d == nullptr || d->check != check) {
+        if (d == nullptr || d->check != check || isForceMark(*d)) {
             continue;
         }
         const auto value = row.unit == "mC"   ? d->valueMc
@@ -58,6 +60,25 @@ faceForce(const WeldPlan& plan, const Bench& bench, const Phase& phase, std::int
     const double lost =
         inNewtons(bench.scale.preload) * 1000 + static_cast<double>(phase.dragSign * plan.dragMn);
     return std::llround(spring - lost);
+}
+
+/// What was marked on the scale in a new set-up; nothing where the set-up stood.
+void addForceMark(SetActuals& rows, const WeldRecord& record) {
+    for (const Retained& made : record.checks) {
+        const auto* d = std::get_if<CheckMade>(&made.d);
+        if (d != nullptr && isForceMark(*d) && d->valueMilli && record.plan.scale) {
+            const ReadingBand& band = record.plan.scale->joining;
+            rows.push_back(
+                {"marked_reading",
+                 "milli",
+                 band.setMilli,
+                 band.lowMilli,
+                 band.highMilli,
+                 d->valueMilli,
+                 made.n,
+                 {}});
+        }
+    }
 }
 
 std::int64_t facePressure(const WeldPlan& plan, std::int64_t mn) {
@@ -180,6 +201,7 @@ std::vector<SetActual> setAndActual(const WeldRecord& record, const Bench* bench
     }
     rows.push_back({"drag_force", "mN", plan.dragMn, {}, {}, {}, 0, {}});
     addChecks(rows, record, "drag", {"drag_reading", "milli", {}, {}, {}, {}, 0, {}});
+    addForceMark(rows, record);
     addChecks(rows, record, "gap", {"gap", "um", plan.gapUm, {}, {}, {}, 0, {}});
     addChecks(
         rows, record, "clamping_gap",

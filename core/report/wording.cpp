@@ -2,6 +2,7 @@
 
 #include "core/base/overloaded.h"
 #include "core/report/plain_text.h"
+#include "core/weld/force_check.h"
 
 #include <algorithm>
 #include <fmt/format.h>
@@ -123,7 +124,7 @@ std::string checkValue(const CheckMade& check, const WeldPlan& plan) {
     if (check.valueMilli) {
         text += ": " + fromThousandths(*check.valueMilli) + " " + scaleUnit(plan);
     }
-    if (check.place || check.face) {
+    if ((check.place && !isForceMark(check)) || check.face) {
         text += " (" + free(check.place.value_or("")) + (check.place && check.face ? ", " : "") +
                 (check.face ? "face " + free(*check.face) : "") + ")";
     }
@@ -268,7 +269,11 @@ std::string eventInWords(const WeldDetail& detail, const WeldPlan& plan) {
     const auto words = Overloaded{
         [](const WeldOpened& d) { return fmt::format("weld opened: joint {}", d.number); },
         [](const PlanReplaced& d) { return "plan replaced: " + free(d.reason); },
-        [&plan](const CheckMade& d) {
+        [&plan](const CheckMade& d) -> std::string {
+            if (isForceMark(d)) {
+                return std::string(d.passed ? "checked" : "check failed") +
+                       ", joining reading marked on the scale" + checkValue(d, plan);
+            }
             return (d.passed ? "checked, " : "check failed, ") + codeInWords(d.check) +
                    checkValue(d, plan);
         },

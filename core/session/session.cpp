@@ -215,10 +215,22 @@ void SessionBase::forget(const std::string& weld) {
     if (found == m_welds.end() || isOpen(found->second.weld.state)) {
         return;
     }
-    // What the next weld may take over of it is read in the log, so it must stand there.
-    if (status(weld, found->second.weld.events.back().n) == RowStatus::Saved) {
+    m_leaving.insert(weld);
+    letGo();
+}
+
+// What the next weld may take over of them is read in the log, so they must stand there. A slow
+// disk is not waited for: they go with a later look.
+void SessionBase::letGo() {
+    for (auto leaving = m_leaving.begin(); leaving != m_leaving.end();) {
+        const auto found = m_welds.find(*leaving);
+        if (status(*leaving, found->second.weld.events.back().n) != RowStatus::Saved) {
+            ++leaving;
+            continue;
+        }
         m_past.gone(found->second.weld);
         m_welds.erase(found);
+        leaving = m_leaving.erase(leaving);
     }
 }
 
@@ -239,6 +251,7 @@ Instant SessionBase::look() {
 }
 
 void SessionBase::noteJump(const Instant& now, Milliseconds jump) {
+    m_jump = jump;
     const auto noted = m_writer->note(now, kStation, kStation, ClockJumped{jump});
     static_cast<void>(noted); // its texts are our own: it can't be malformed
 }
@@ -298,6 +311,7 @@ SessionBase::act(const std::string& weld, const Intent& intent, const ProvenPers
 }
 
 Result<void> SessionBase::takeInEnded(const std::string& weld) {
+    letGo();
     if (m_welds.count(weld) > 0) {
         return {};
     }
@@ -320,6 +334,7 @@ Result<void> SessionBase::takeInEnded(const std::string& weld) {
         return fail(ErrorCode::Missing, "the weld \"" + weld + "\" is open elsewhere");
     }
     m_welds.insert({weld, Open{std::move(*folded), -1, std::nullopt}});
+    m_leaving.insert(weld); // it stands on no bench: what is done to it now is all it is here for
     return {};
 }
 
@@ -497,6 +512,7 @@ Result<Weld> SessionBase::open(const WeldOrder& order, const std::string& by) {
             ErrorCode::Refused, "a weld of type " + std::string(toString(order.type)) +
                                     " can't be opened in a log of " + std::string(m_world));
     }
+    letGo();
     const auto usual = usualFor(order);
     if (!usual) {
         return tl::unexpected<Error>(usual.error());

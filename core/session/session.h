@@ -17,6 +17,8 @@
 
 #include <functional>
 #include <map>
+#include <optional>
+#include <set>
 #include <string>
 #include <vector>
 
@@ -79,8 +81,8 @@ public:
     /// remark; one of another boot does when it was settled.
     void takeUp(const SetAside& aside);
 
-    /// Lets go of a weld that has ended: it stays in the log, and is not here any more. An open one
-    /// stays.
+    /// Lets go of a weld that has ended: it stays in the log, and is not here any more once its
+    /// last row is on disk, which later calls look for. An open one stays.
     void forget(const std::string& weld);
 
     /// The sound was lost, or is there again: the log says so. What was heard before it was lost
@@ -90,6 +92,10 @@ public:
     /// Reads the clock and notes a jump of the wall clock; for timers, which may wake up to a
     /// changed time.
     Instant look();
+    /// By how much the wall clock was set the last time, also while no program ran on this boot;
+    /// empty: not since somebody has seen it.
+    std::optional<Milliseconds> clockJump() const { return m_jump; }
+    void clockJumpSeen() { m_jump.reset(); }
 
     RowStatus status(const std::string& weld, std::int64_t n) const {
         return m_writer->status(weld, n);
@@ -120,6 +126,7 @@ private:
     Result<WeldPlan> planOf(const WeldOrder& order, const std::optional<AlignTimes>& usual) const;
     Result<std::vector<Weld>> earlierOn(const std::string& bench, const Instant& now);
     Result<void> takeInEnded(const std::string& weld);
+    void letGo();
     Result<std::optional<AlignTimes>> usualFor(const WeldOrder& order);
     void lookWhatIsUsual();
 
@@ -129,7 +136,9 @@ private:
     ClockWatch m_watch;
     BenchPast m_past;
     std::optional<Milliseconds> m_soundLostUtc; // last
+    std::optional<Milliseconds> m_jump;         // of the wall clock, that nobody has seen yet
     std::map<std::string, Open> m_welds;
+    std::set<std::string> m_leaving; // ended; they go when their last row is on disk
     std::vector<FoundWeld> m_found;
     std::vector<DamagedWeld> m_damaged;
     std::map<std::string, std::string> m_owed; // remarks of welds that wait to be settled

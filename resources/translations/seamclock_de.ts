@@ -316,6 +316,14 @@
             <translation>%1 nicht lesbar: %2</translation>
         </message>
         <message>
+            <source>%1 can't be read: expected SHA-256 %2</source>
+            <translation>%1 ist nicht lesbar: erwartet SHA-256 %2</translation>
+        </message>
+        <message>
+            <source>%1 can't be read; expected SHA-256 %2</source>
+            <translation>%1 ist nicht lesbar; erwartet SHA-256 %2</translation>
+        </message>
+        <message>
             <source>%1 can't be taken</source>
             <translation>%1 wird nicht angenommen</translation>
         </message>
@@ -370,6 +378,10 @@
         <message>
             <source>%1 from memory: not attested</source>
             <translation>%1 aus dem Kopf: nicht bestätigt</translation>
+        </message>
+        <message>
+            <source>%1 h</source>
+            <translation>%1 h</translation>
         </message>
         <message>
             <source>%1 has %2 bytes; allowed: up to %3</source>
@@ -472,6 +484,10 @@
             <translation>%1 liegt über soak_max %2</translation>
         </message>
         <message>
+            <source>%1 is as it was kept</source>
+            <translation>%1 ist wie abgelegt</translation>
+        </message>
+        <message>
             <source>%1 is before done_on %2</source>
             <translation>%1 liegt vor done_on %2</translation>
         </message>
@@ -502,6 +518,18 @@
         <message>
             <source>%1 is line %2's seam already; allowed: each label once</source>
             <translation>%1 ist schon die Naht von Zeile %2; erlaubt: jede Bezeichnung einmal</translation>
+        </message>
+        <message>
+            <source>%1 is marked</source>
+            <translation>%1 ist markiert</translation>
+        </message>
+        <message>
+            <source>%1 is missing: expected SHA-256 %2</source>
+            <translation>%1 fehlt: erwartet SHA-256 %2</translation>
+        </message>
+        <message>
+            <source>%1 is missing; expected SHA-256 %2</source>
+            <translation>%1 fehlt; erwartet SHA-256 %2</translation>
         </message>
         <message>
             <source>%1 is neither; allowed: yes, no</source>
@@ -668,6 +696,10 @@
             <translation>%1 lässt eine Lücke nach %2</translation>
         </message>
         <message>
+            <source>%1 min</source>
+            <translation>%1 min</translation>
+        </message>
+        <message>
             <source>%1 missing or altered</source>
             <translation>fehlt, verändert: %1</translation>
         </message>
@@ -762,6 +794,14 @@
         <message>
             <source>%1 photo is not what was kept: %2</source>
             <translation>%1 Foto ist nicht mehr, was abgelegt wurde: %2</translation>
+        </message>
+        <message>
+            <source>%1 photos are named, and no folder of photos lies beside this copy: they were not looked at</source>
+            <translation>%1 Fotos sind genannt, und neben dieser Kopie liegt kein Ordner mit Fotos: sie wurden nicht angesehen</translation>
+        </message>
+        <message>
+            <source>%1 photos are not as they were kept. The first: %2</source>
+            <translation>%1 Fotos sind nicht wie abgelegt. Das erste: %2</translation>
         </message>
         <message>
             <source>%1 photos are not what was kept: %2</source>
@@ -922,6 +962,14 @@
         <message>
             <source>%1 values of %2.</source>
             <translation>Werte: %1 aus %2.</translation>
+        </message>
+        <message>
+            <source>%1 was changed: expected SHA-256 %2, found %3</source>
+            <translation>%1 wurde geändert: erwartet SHA-256 %2, gefunden %3</translation>
+        </message>
+        <message>
+            <source>%1 was changed; expected SHA-256 %2, found %3</source>
+            <translation>%1 wurde geändert; erwartet SHA-256 %2, gefunden %3</translation>
         </message>
         <message>
             <source>%1 was cut out</source>
@@ -1136,6 +1184,10 @@
             <translation>%1. Sonst alles in den Grenzen.</translation>
         </message>
         <message>
+            <source>%1. Its place is the folder %2.</source>
+            <translation>%1. Sein Platz ist der Ordner %2.</translation>
+        </message>
+        <message>
             <source>%1. Let it cool, or cut it out.</source>
             <translation>%1. Abkühlen lassen oder austrennen.</translation>
         </message>
@@ -1270,6 +1322,10 @@
         <message>
             <source>1 joint</source>
             <translation>1 Schweißung</translation>
+        </message>
+        <message>
+            <source>1 photo is named, and no folder of photos lies beside this copy: it was not looked at</source>
+            <translation>1 Foto ist genannt, und neben dieser Kopie liegt kein Ordner mit Fotos: es wurde nicht angesehen</translation>
         </message>
         <message>
             <source>1 row</source>
@@ -2166,6 +2222,14 @@
         <message>
             <source>Clock from first contact</source>
             <translation>Uhr ab erster Berührung</translation>
+        </message>
+        <message>
+            <source>Clock was set %1 ahead. No time of a weld changed.</source>
+            <translation>Uhr um %1 vorgestellt. Schweißzeiten unverändert.</translation>
+        </message>
+        <message>
+            <source>Clock was set %1 back. No time of a weld changed.</source>
+            <translation>Uhr um %1 zurückgestellt. Schweißzeiten unverändert.</translation>
         </message>
         <message>
             <source>Close</source>
@@ -3424,6 +3488,10 @@
             <translation>Hersteller, Tafel 2</translation>
         </message>
         <message>
+            <source>Mark</source>
+            <translation>Markieren</translation>
+        </message>
+        <message>
             <source>Material</source>
             <translation>Werkstoff</translation>
         </message>
@@ -4010,6 +4078,10 @@
         <message>
             <source>People are entered by a foreman.</source>
             <translation>Personen trägt ein Meister ein.</translation>
+        </message>
+        <message>
+            <source>Photo %1</source>
+            <translation>Foto %1</translation>
         </message>
         <message>
             <source>Photos</source>
@@ -5078,18 +5150,6 @@
             <translation>Die Datei</translation>
         </message>
         <message>
-            <source>The file can't be read: %1</source>
-            <translation>Die Datei ist nicht lesbar: %1</translation>
-        </message>
-        <message>
-            <source>The file is not the one that was kept; it is not shown: %1</source>
-            <translation>Die Datei ist nicht die übernommene; sie wird nicht gezeigt: %1</translation>
-        </message>
-        <message>
-            <source>The file is not there: %1</source>
-            <translation>Die Datei ist nicht da: %1</translation>
-        </message>
-        <message>
             <source>The film is off the edges.</source>
             <translation>Die Folie ist von den Kanten ab.</translation>
         </message>
@@ -5112,6 +5172,10 @@
         <message>
             <source>The force stood after %1; it is built up over %2.</source>
             <translation>Die Kraft stand nach %1; aufgebaut wird sie über %2.</translation>
+        </message>
+        <message>
+            <source>The force to join is at %1. Mark it on the scale.</source>
+            <translation>Fügekraft bei %1. Auf der Skala markieren.</translation>
         </message>
         <message>
             <source>The foreman</source>
@@ -6614,6 +6678,10 @@
             <translation>Angleichen N/mm²</translation>
         </message>
         <message>
+            <source>alignment at %1</source>
+            <translation>Angleichen bei %1</translation>
+        </message>
+        <message>
             <source>alignment bead</source>
             <translation>Angleichwulst</translation>
         </message>
@@ -6912,6 +6980,10 @@
         <message>
             <source>back to the list</source>
             <translation>zurück zur Liste</translation>
+        </message>
+        <message>
+            <source>back to the log</source>
+            <translation>zurück zum Logbuch</translation>
         </message>
         <message>
             <source>back to the tables</source>
@@ -8397,6 +8469,14 @@
             <translation>Skala beim Fügen</translation>
         </message>
         <message>
+            <source>joining reading marked on the scale</source>
+            <translation>Skalenwert zum Fügen auf der Skala markiert</translation>
+        </message>
+        <message>
+            <source>joins with %1 N</source>
+            <translation>fügt mit %1 N</translation>
+        </message>
+        <message>
             <source>joint %1</source>
             <translation>Nr. %1</translation>
         </message>
@@ -8407,6 +8487,10 @@
         <message>
             <source>joint %1 is still open on this bench</source>
             <translation>Schweißung %1 ist auf dieser Bank noch offen</translation>
+        </message>
+        <message>
+            <source>joint %1, event %2, photo "%3": %4</source>
+            <translation>Schweißung %1, Ereignis %2, Foto "%3": %4</translation>
         </message>
         <message>
             <source>joint numbered</source>
@@ -9547,6 +9631,10 @@
         <message>
             <source>reading in cooling</source>
             <translation>Skala beim Abkühlen</translation>
+        </message>
+        <message>
+            <source>reading marked to join</source>
+            <translation>Marke zum Fügen</translation>
         </message>
         <message>
             <source>reading taken</source>

@@ -316,6 +316,14 @@
             <translation>%1 no se puede leer: %2</translation>
         </message>
         <message>
+            <source>%1 can't be read: expected SHA-256 %2</source>
+            <translation>%1 no se puede leer: se esperaba SHA-256 %2</translation>
+        </message>
+        <message>
+            <source>%1 can't be read; expected SHA-256 %2</source>
+            <translation>%1 no se puede leer; se esperaba SHA-256 %2</translation>
+        </message>
+        <message>
             <source>%1 can't be taken</source>
             <translation>%1 no se puede aceptar</translation>
         </message>
@@ -370,6 +378,10 @@
         <message>
             <source>%1 from memory: not attested</source>
             <translation>%1 de memoria: sin cotejar</translation>
+        </message>
+        <message>
+            <source>%1 h</source>
+            <translation>%1 h</translation>
         </message>
         <message>
             <source>%1 has %2 bytes; allowed: up to %3</source>
@@ -472,6 +484,10 @@
             <translation>%1 está por encima de soak_max %2</translation>
         </message>
         <message>
+            <source>%1 is as it was kept</source>
+            <translation>%1 está como se guardó</translation>
+        </message>
+        <message>
             <source>%1 is before done_on %2</source>
             <translation>%1 es anterior a done_on %2</translation>
         </message>
@@ -502,6 +518,18 @@
         <message>
             <source>%1 is line %2's seam already; allowed: each label once</source>
             <translation>%1 ya es la junta de la línea %2; permitido: cada etiqueta una vez</translation>
+        </message>
+        <message>
+            <source>%1 is marked</source>
+            <translation>%1 marcado</translation>
+        </message>
+        <message>
+            <source>%1 is missing: expected SHA-256 %2</source>
+            <translation>%1 falta: se esperaba SHA-256 %2</translation>
+        </message>
+        <message>
+            <source>%1 is missing; expected SHA-256 %2</source>
+            <translation>%1 falta; se esperaba SHA-256 %2</translation>
         </message>
         <message>
             <source>%1 is neither; allowed: yes, no</source>
@@ -668,6 +696,10 @@
             <translation>%1 deja un vacío tras %2</translation>
         </message>
         <message>
+            <source>%1 min</source>
+            <translation>%1 min</translation>
+        </message>
+        <message>
             <source>%1 missing or altered</source>
             <translation>perdidas o alteradas: %1</translation>
         </message>
@@ -762,6 +794,14 @@
         <message>
             <source>%1 photo is not what was kept: %2</source>
             <translation>%1 foto no es lo que se guardó: %2</translation>
+        </message>
+        <message>
+            <source>%1 photos are named, and no folder of photos lies beside this copy: they were not looked at</source>
+            <translation>se nombran %1 fotos y no hay carpeta de fotos junto a esta copia: no se han mirado</translation>
+        </message>
+        <message>
+            <source>%1 photos are not as they were kept. The first: %2</source>
+            <translation>%1 fotos no están como se guardaron. La primera: %2</translation>
         </message>
         <message>
             <source>%1 photos are not what was kept: %2</source>
@@ -922,6 +962,14 @@
         <message>
             <source>%1 values of %2.</source>
             <translation>Valores: %1, de %2.</translation>
+        </message>
+        <message>
+            <source>%1 was changed: expected SHA-256 %2, found %3</source>
+            <translation>%1 fue modificada: se esperaba SHA-256 %2, hay %3</translation>
+        </message>
+        <message>
+            <source>%1 was changed; expected SHA-256 %2, found %3</source>
+            <translation>%1 fue modificada; se esperaba SHA-256 %2, hay %3</translation>
         </message>
         <message>
             <source>%1 was cut out</source>
@@ -1136,6 +1184,10 @@
             <translation>%1. Lo demás, dentro de límites.</translation>
         </message>
         <message>
+            <source>%1. Its place is the folder %2.</source>
+            <translation>%1. Su lugar es la carpeta %2.</translation>
+        </message>
+        <message>
             <source>%1. Let it cool, or cut it out.</source>
             <translation>%1. Dejar enfriar o cortar.</translation>
         </message>
@@ -1270,6 +1322,10 @@
         <message>
             <source>1 joint</source>
             <translation>1 unión</translation>
+        </message>
+        <message>
+            <source>1 photo is named, and no folder of photos lies beside this copy: it was not looked at</source>
+            <translation>se nombra 1 foto y no hay carpeta de fotos junto a esta copia: no se ha mirado</translation>
         </message>
         <message>
             <source>1 row</source>
@@ -2166,6 +2222,14 @@
         <message>
             <source>Clock from first contact</source>
             <translation>Reloj desde el primer contacto</translation>
+        </message>
+        <message>
+            <source>Clock was set %1 ahead. No time of a weld changed.</source>
+            <translation>Reloj adelantado %1. Ningún tiempo de soldadura cambió.</translation>
+        </message>
+        <message>
+            <source>Clock was set %1 back. No time of a weld changed.</source>
+            <translation>Reloj atrasado %1. Ningún tiempo de soldadura cambió.</translation>
         </message>
         <message>
             <source>Close</source>
@@ -3424,6 +3488,10 @@
             <translation>Fabricante, placa 2</translation>
         </message>
         <message>
+            <source>Mark</source>
+            <translation>Marcar</translation>
+        </message>
+        <message>
             <source>Material</source>
             <translation>Material</translation>
         </message>
@@ -4010,6 +4078,10 @@
         <message>
             <source>People are entered by a foreman.</source>
             <translation>A las personas las inscribe un encargado.</translation>
+        </message>
+        <message>
+            <source>Photo %1</source>
+            <translation>Foto %1</translation>
         </message>
         <message>
             <source>Photos</source>
@@ -5078,18 +5150,6 @@
             <translation>El archivo</translation>
         </message>
         <message>
-            <source>The file can't be read: %1</source>
-            <translation>El archivo no se puede leer: %1</translation>
-        </message>
-        <message>
-            <source>The file is not the one that was kept; it is not shown: %1</source>
-            <translation>El archivo no es el que se guardó; no se muestra: %1</translation>
-        </message>
-        <message>
-            <source>The file is not there: %1</source>
-            <translation>El archivo no está: %1</translation>
-        </message>
-        <message>
             <source>The film is off the edges.</source>
             <translation>El film ya no está en los cantos.</translation>
         </message>
@@ -5112,6 +5172,10 @@
         <message>
             <source>The force stood after %1; it is built up over %2.</source>
             <translation>La fuerza estaba completa a los %1; se aumenta durante %2.</translation>
+        </message>
+        <message>
+            <source>The force to join is at %1. Mark it on the scale.</source>
+            <translation>La fuerza de unión está en %1. Márquela en la escala.</translation>
         </message>
         <message>
             <source>The foreman</source>
@@ -6614,6 +6678,10 @@
             <translation>igualar N/mm²</translation>
         </message>
         <message>
+            <source>alignment at %1</source>
+            <translation>igualación a %1</translation>
+        </message>
+        <message>
             <source>alignment bead</source>
             <translation>cordón al igualar</translation>
         </message>
@@ -6912,6 +6980,10 @@
         <message>
             <source>back to the list</source>
             <translation>volver a la lista</translation>
+        </message>
+        <message>
+            <source>back to the log</source>
+            <translation>volver al registro</translation>
         </message>
         <message>
             <source>back to the tables</source>
@@ -8397,6 +8469,14 @@
             <translation>lectura al unir</translation>
         </message>
         <message>
+            <source>joining reading marked on the scale</source>
+            <translation>lectura de unión marcada en la escala</translation>
+        </message>
+        <message>
+            <source>joins with %1 N</source>
+            <translation>une con %1 N</translation>
+        </message>
+        <message>
             <source>joint %1</source>
             <translation>unión %1</translation>
         </message>
@@ -8407,6 +8487,10 @@
         <message>
             <source>joint %1 is still open on this bench</source>
             <translation>la unión %1 sigue abierta en este banco</translation>
+        </message>
+        <message>
+            <source>joint %1, event %2, photo "%3": %4</source>
+            <translation>unión %1, evento %2, foto "%3": %4</translation>
         </message>
         <message>
             <source>joint numbered</source>
@@ -9547,6 +9631,10 @@
         <message>
             <source>reading in cooling</source>
             <translation>lectura al enfriar</translation>
+        </message>
+        <message>
+            <source>reading marked to join</source>
+            <translation>marca para unir</translation>
         </message>
         <message>
             <source>reading taken</source>

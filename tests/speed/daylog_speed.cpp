@@ -71,6 +71,7 @@ private:
         shop.hasForeman = [] { return false; };
         shop.materials = [] { return std::vector<Material>{}; };
         shop.units = [] { return UnitSystem::Metric; };
+        shop.now = [] { return Instant(); };
         return shop;
     }
 

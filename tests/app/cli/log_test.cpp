@@ -1,10 +1,15 @@
 // The log through the terminal: list, record, verification (also by hand, with a shell), export and
 // recovery.
+#include "core/log/log_reader.h"
+#include "core/log/log_writer.h"
+#include "core/weld/event_codec.h"
 #include "tests/app/cli/run_cli.h"
+#include "tests/support/fake_clock.h"
 
 #include <algorithm>
 #include <cstdlib>
 #include <gtest/gtest.h>
+#include <sstream>
 #include <sys/wait.h>
 
 namespace seamclock {
@@ -24,6 +29,16 @@ int shell(const Cli& cli, const std::string& script) {
 
 std::string answer(const Cli& cli) {
     return test::contentOf(cli.folder().file("answer"));
+}
+
+/// A table's text without its line ends and columns.
+std::string unwrapped(const std::string& text) {
+    std::istringstream in(text);
+    std::string out;
+    for (std::string word; in >> word;) {
+        out += (out.empty() ? "" : " ") + word;
+    }
+    return out;
 }
 
 class CliLog : public ::testing::Test {
@@ -155,6 +170,100 @@ TEST_F(CliLog, IsFoundDamagedWhenOneByteOfARowChanged) {
     const Ran text = cli.run("log verify --log " + damaged);
     EXPECT_EQ(text.status, 1);
     EXPECT_NE(text.out.find("damaged"), std::string::npos);
+}
+
+// The picture is a real file under the SHA-256 that sha256sum gives it.
+TEST_F(CliLog, VerifyTellsOfAPhotoThatIsMissingOrWasChanged) {
+    EXPECT_EQ(cli.json("log verify --log " + log)["photos"]["named"], 0);
+    ASSERT_EQ(
+        shell(
+            cli, "mkdir three.log.photos && printf 'a bead' > bead.jpg && "
+                 "sum=$(sha256sum < bead.jpg | cut -d' ' -f1) && "
+                 "cp bead.jpg three.log.photos/$sum.jpg && printf %s $sum"),
+        0);
+    const std::string sum = answer(cli);
+    ASSERT_EQ(sum.size(), 64U);
+    {
+        auto reader = LogReader::open(cli.folder().file("three.log"));
+        ASSERT_TRUE(reader) << reader.error().detail;
+        const std::string weld = reader->weldsNumbered(1).value().at(0);
+        Event event = reader->weldEvents(weld).value().back();
+        ++event.n;
+        event.d = PhotoAdded{sum, 6, "crack at the end.jpg"};
+        const test::FakeClock clock;
+        auto writer = LogWriter<Practice>::open(cli.folder().file("three.log"), clock);
+        ASSERT_TRUE(writer) << writer.error().detail;
+        writer->submit({{weld, event.n, toBody(event).value()}});
+        ASSERT_TRUE(writer->flush());
+    }
+    json j = cli.json("log verify --log " + log);
+    EXPECT_TRUE(j["sound"]);
+    EXPECT_EQ(j["photos"]["named"], 1);
+    EXPECT_TRUE(j["photos"]["findings"].empty());
+    EXPECT_NE(
+        cli.run("log verify --log " + log).out.find("1 named, all as they were kept"),
+        std::string::npos);
+
+    ASSERT_EQ(
+        shell(
+            cli, "printf 'a bean' > three.log.photos/" + sum +
+                     ".jpg && "
+                     "printf 'a bean' | sha256sum | cut -d' ' -f1 | tr -d '\\n'"),
+        0);
+    const std::string other = answer(cli);
+    Ran ran = cli.run("log verify --json --log " + log);
+    EXPECT_EQ(ran.status, 1) << ran.err;
+    j = json::parse(ran.out);
+    EXPECT_TRUE(j["sound"]) << "the log itself is what was written";
+    ASSERT_EQ(j["photos"]["findings"].size(), 1U);
+    EXPECT_EQ(j["photos"]["findings"][0]["joint"], 1);
+    EXPECT_EQ(j["photos"]["findings"][0]["expected"], sum);
+    EXPECT_EQ(j["photos"]["findings"][0]["found"], other);
+    ran = cli.run("log verify --log " + log);
+    EXPECT_EQ(ran.status, 1);
+    EXPECT_NE(
+        unwrapped(ran.out).find("was changed; expected SHA-256 " + sum + ", found " + other),
+        std::string::npos)
+        << ran.out;
+
+    ASSERT_EQ(shell(cli, "rm three.log.photos/*.jpg"), 0);
+    ran = cli.run("log verify --log " + log);
+    EXPECT_EQ(ran.status, 1);
+    EXPECT_NE(unwrapped(ran.out).find("photo \"crack at the end.jpg\": "), std::string::npos)
+        << ran.out;
+    EXPECT_NE(unwrapped(ran.out).find(" is missing; expected SHA-256 " + sum), std::string::npos)
+        << ran.out;
+}
+
+// A weld whose events make none: nobody can say that it is still open.
+TEST_F(CliLog, ListsADamagedJointButNotAmongTheOpenOnes) {
+    {
+        auto reader = LogReader::open(cli.folder().file("three.log"));
+        ASSERT_TRUE(reader) << reader.error().detail;
+        std::vector<Event> events =
+            reader->weldEvents(reader->weldsNumbered(1).value().at(0)).value();
+        events.resize(8);
+        const std::string weld = "weld:00000000-0000-4000-8000-000000000009";
+        std::vector<LogRow> rows;
+        for (Event& event : events) {
+            event.subject = weld;
+            if (event.n != 5) {
+                rows.push_back({weld, event.n, toBody(event).value()});
+            }
+        }
+        const test::FakeClock clock;
+        auto writer = LogWriter<Practice>::open(cli.folder().file("three.log"), clock);
+        ASSERT_TRUE(writer) << writer.error().detail;
+        writer->submit(rows);
+        ASSERT_TRUE(writer->flush());
+    }
+    const json all = cli.json("log list --log " + log)["joints"];
+    EXPECT_EQ(all.size(), 4U);
+    EXPECT_EQ(
+        std::count_if(
+            all.begin(), all.end(), [](const json& joint) { return joint["state"] == "damaged"; }),
+        1);
+    EXPECT_TRUE(cli.json("log list --verdict open --log " + log)["joints"].empty());
 }
 
 TEST_F(CliLog, ExportsCsvThatAnIndependentReaderReadsBack) {

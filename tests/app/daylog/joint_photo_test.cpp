@@ -33,11 +33,7 @@ protected:
         EXPECT_TRUE(QFile::copy(first, where));
         return photo;
     }
-    PhotoState state(const PhotoAdded& photo) {
-        QString file;
-        const PhotoState found = lookAtPhoto(photo, log, file);
-        return found;
-    }
+    PhotoState state(const PhotoAdded& photo) { return lookAtPhoto(photo, log).state; }
 
     test::ScratchFolder folder;
     QString log = QString::fromStdString(folder.file("shop.seamlog"));
@@ -65,9 +61,44 @@ TEST_F(JointPhotoTest, IsAlteredByOneByte) {
     ASSERT_TRUE(file.putChar(static_cast<char>(last ^ 1)));
     file.close();
     EXPECT_EQ(state(photo), PhotoState::Altered);
-    QString at;
-    lookAtPhoto(photo, log, at);
-    EXPECT_EQ(at, where);
+    const JointPhoto seen = lookAtPhoto(photo, log);
+    EXPECT_EQ(seen.file, where);
+    // The sentence says both sums, whole, as another program's hash of the file has them.
+    QFile again(where);
+    ASSERT_TRUE(again.open(QIODevice::ReadOnly));
+    const QString now =
+        QCryptographicHash::hash(again.readAll(), QCryptographicHash::Sha256).toHex();
+    const QString told = photoSentence(seen);
+    const QString bare = QString(told).remove(QLatin1Char(' '));
+    EXPECT_TRUE(told.startsWith("a.png was changed: expected SHA-256 ")) << told.toStdString();
+    EXPECT_TRUE(bare.contains("SHA-256" + QString::fromStdString(photo.sha256)))
+        << told.toStdString();
+    EXPECT_TRUE(bare.contains("found" + now)) << told.toStdString();
+    EXPECT_TRUE(told.contains(photoFolder(log))) << told.toStdString();
+    EXPECT_EQ(
+        photosTrouble({seen}), QString("Photo a.png was changed: expected SHA-256 %1…, found %2…")
+                                   .arg(QString::fromStdString(photo.sha256).left(8), now.left(8)));
+}
+
+TEST_F(JointPhotoTest, TellsHowManyAndTheFirstWhereSeveralAreNotAsKept) {
+    const PhotoAdded photo = kept();
+    const JointPhoto good = lookAtPhoto(photo, log);
+    EXPECT_TRUE(photosTrouble({good, good}).isEmpty());
+    ASSERT_TRUE(QFile::remove(where));
+    const JointPhoto gone = lookAtPhoto(photo, log);
+    EXPECT_TRUE(gone.file.startsWith(photoFolder(log))) << "where it should lie";
+    const QString sum = QString::fromStdString(photo.sha256).left(8);
+    EXPECT_EQ(
+        photosTrouble({good, gone, gone}),
+        "2 photos are not as they were kept. The first: a.png is missing: expected SHA-256 " + sum +
+            "…");
+}
+
+TEST_F(JointPhotoTest, ACopyHasItsPhotosInAFolderBesideIt) {
+    const PhotoAdded photo = kept();
+    const QString shared = QString::fromStdString(folder.file("photos"));
+    ASSERT_TRUE(QDir().rename(photoFolder(log), shared));
+    EXPECT_EQ(lookAtPhoto(photo, log).state, PhotoState::AsKept);
 }
 
 TEST_F(JointPhotoTest, EachStateHasItsWords) {

@@ -212,11 +212,14 @@ TEST(JointView, PhotosAreListedWithWhatIsKnownOfTheirFiles) {
     EXPECT_TRUE(none.rows.front().isHead);
     JointPhoto photo;
     photo.photo.name = "bead.jpg";
+    photo.photo.sha256 = "ba7816bf8f01cfea";
+    photo.found = "248d6a61d20638b8";
     photo.n = 5;
     photo.state = PhotoState::Altered;
     const TableView table = lookedAtTable(record(story.weld()), {photo}, {});
     const TableView::Row& last = table.rows.back();
-    EXPECT_EQ(last.cells[2].text, "bead.jpg: its file was altered");
+    EXPECT_EQ(
+        last.cells[2].text, "bead.jpg was changed: expected SHA-256 ba7816bf…, found 248d6a61…");
     EXPECT_TRUE(last.cells[2].out);
     EXPECT_EQ(last.n, 5);
 }

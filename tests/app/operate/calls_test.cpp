@@ -266,5 +266,47 @@ TEST_F(Calls, AStepThatIsNotOnDiskIsHeardAndSeenUntilSomebodyHasSeenIt) {
     EXPECT_FALSE(heard());
 }
 
+/// contracts.md, rank 7: clock_jumped, likewise; also without a weld.
+TEST_F(Calls, AClockThatWasSetIsHeardAndSeenUntilSomebodyHasSeenIt) {
+    const auto heard = [this] {
+        const std::vector<StationCue> cues = floor().shift().station;
+        return std::any_of(cues.begin(), cues.end(), [](const StationCue& cue) {
+            return cue.kind == CueKind::ClockJumped;
+        });
+    };
+    auto* const banner = window().findChild<AlarmBanner*>();
+    shop.clock().setWallClock(milliseconds(2'000));
+    go(seconds(1));
+    EXPECT_FALSE(heard()) << "two seconds are no jump";
+    ASSERT_NO_FATAL_FAILURE(open(0));
+    shop.clock().setWallClock(std::chrono::minutes(-61));
+    go(seconds(1));
+    EXPECT_TRUE(heard());
+    EXPECT_TRUE(banner->isVisible());
+    EXPECT_EQ(banner->text(), "Clock was set 61 min back. No time of a weld changed.");
+    const auto isJump = [](const Event& event) {
+        return std::holds_alternative<ClockJumped>(event.d);
+    };
+    const auto& events = weld(0).events;
+    EXPECT_EQ(std::count_if(events.begin(), events.end(), isJump), 1);
+    ASSERT_TRUE(shop.writer().flush());
+    go(std::chrono::minutes(5));
+    EXPECT_TRUE(heard()) << "until somebody has seen it";
+    // Behind what is worse it goes on, and that one's \"Seen\" is not its own.
+    sound.ok = false;
+    window().refresh();
+    EXPECT_TRUE(banner->text().startsWith("No sound")) << banner->text().toStdString();
+    emit banner->pressed();
+    EXPECT_TRUE(heard());
+    EXPECT_TRUE(banner->text().startsWith("Clock was set")) << banner->text().toStdString();
+    emit banner->pressed();
+    window().refresh();
+    EXPECT_FALSE(heard()) << "seen is seen";
+    EXPECT_FALSE(banner->isVisible());
+    shop.clock().setWallClock(std::chrono::minutes(61));
+    go(seconds(1));
+    EXPECT_TRUE(heard()) << "the next one is another";
+}
+
 } // namespace
 } // namespace seamclock

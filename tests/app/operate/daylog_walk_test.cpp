@@ -1,10 +1,15 @@
 // The day log in the window, by presses: what a foreman's word leaves in the log, that nobody else
 // can say it, and that no page of it comes over a bench that has both hands.
 #include "app/operate/day_walk.h"
+#include "app/operate/photo.h"
 #include "core/log/log_reader.h"
 #include "core/weld/record.h"
 #include "tests/app/operate/demo_shop.h"
 
+#include <QDir>
+#include <QFile>
+#include <QFileInfo>
+#include <QImage>
 #include <QKeyEvent>
 #include <algorithm>
 #include <gtest/gtest.h>
@@ -231,6 +236,34 @@ TEST_F(DayLog, KeysAloneReachEveryTarget) {
     EXPECT_NE(shop.window().page(), PageKind::Day) << "and without a ring the step leaves the log";
 }
 
+// A real picture, kept as the operator keeps it, and then changed behind the program's back.
+TEST_F(DayLog, TheJointsPageSaysThatAPhotoWasChanged) {
+    ASSERT_NO_FATAL_FAILURE(welded());
+    const QString log = QString::fromStdString(shop.log());
+    const QString file = QDir(QFileInfo(log).path()).filePath("crack.png");
+    QImage picture(40, 30, QImage::Format_RGB32);
+    picture.fill(Qt::darkGreen);
+    ASSERT_TRUE(picture.save(file));
+    const auto kept = keepPhoto(file, log);
+    ASSERT_TRUE(kept) << kept.error().detail;
+    ASSERT_TRUE(shop.floor().addPhoto(shop.floor().selected(), *kept));
+    ASSERT_NO_FATAL_FAILURE(foreman());
+    EXPECT_EQ(page().joint().photos, "") << "it is as it was kept";
+    const QString there = lookAtPhoto(*kept, log).file;
+    picture.fill(Qt::red);
+    ASSERT_TRUE(picture.save(there));
+    ASSERT_TRUE(walk->press(DayPress::Running));
+    ASSERT_TRUE(walk->open());
+    const QString sum = QString::fromStdString(kept->sha256).left(8);
+    EXPECT_TRUE(page().joint().photos.startsWith(
+        "Photo crack.png was changed: expected SHA-256 " + sum + "…, found "))
+        << page().joint().photos.toStdString();
+    ASSERT_TRUE(QFile::remove(there));
+    ASSERT_TRUE(walk->press(DayPress::Running));
+    ASSERT_TRUE(walk->open());
+    EXPECT_EQ(page().joint().photos, "Photo crack.png is missing: expected SHA-256 " + sum + "…");
+}
+
 TEST_F(DayLog, ClosesTheDayByPinAndComesBack) {
     ASSERT_NO_FATAL_FAILURE(welded());
     ASSERT_NO_FATAL_FAILURE(foreman());
@@ -239,7 +272,20 @@ TEST_F(DayLog, ClosesTheDayByPinAndComesBack) {
     emit flow.searchPage()->tilePressed(3);
     ASSERT_TRUE(people->givePin(PeopleWalk::kForemansPin));
     EXPECT_EQ(shop.window().currentPage(), shop.window().people()->sealPage());
-    EXPECT_EQ(shop.window().people()->sealPage()->view().step.text, "Seal the day");
+    const SealView& seal = shop.window().people()->sealPage()->view();
+    EXPECT_EQ(seal.step.text, "Seal the day");
+    EXPECT_EQ(seal.stop.under, "back to the log");
+    emit shop.window().currentPage()->slotPressed(SlotPlace::Stop);
+    EXPECT_EQ(shop.window().page(), PageKind::Day) << "his PIN opened this page, and no desk";
+    EXPECT_EQ(shop.window().people()->page(), nullptr);
+    // On to the end, it leads back likewise.
+    emit flow.searchPage()->tilePressed(3);
+    ASSERT_TRUE(people->givePin(PeopleWalk::kForemansPin));
+    ASSERT_TRUE(people->press(SlotPlace::Step)) << "seal";
+    ASSERT_TRUE(people->press(SlotPlace::Step)) << "report";
+    EXPECT_EQ(seal.step.text, "Back to the log");
+    ASSERT_TRUE(people->press(SlotPlace::Step));
+    EXPECT_EQ(shop.window().page(), PageKind::Day);
 }
 
 } // namespace

@@ -4,11 +4,17 @@
 #include "app/operate/series.h"
 
 #include "app/operate/people_walk.h"
+#include "app/text/numbers.h"
 #include "core/log/log_reader.h"
+#include "core/report/set_actual.h"
+#include "core/report/wording.h"
 #include "core/session/again.h"
+#include "core/weld/force_check.h"
+#include "core/weld/record.h"
 #include "tests/app/operate/demo_shop.h"
 #include "tests/support/story.h"
 
+#include <algorithm>
 #include <gtest/gtest.h>
 #include <set>
 
@@ -88,6 +94,106 @@ TEST(Series, TheNextJointOfTheSameKindIsOneTapAway) {
     EXPECT_EQ(viewOf(shop).drawing.check, "edges_meet");
     slot(shop, SlotPlace::Step);
     EXPECT_EQ(viewOf(shop).layout, WeldView::Layout::Phase) << "ready after three presses";
+}
+
+/// What was marked on the scale in that weld, in the order of the marks.
+std::vector<CheckMade> marks(const Weld& weld) {
+    std::vector<CheckMade> all;
+    for (const Retained& event : retained(weld.events)) {
+        const auto* made = std::get_if<CheckMade>(&event.d);
+        if (made != nullptr && isForceMark(*made)) {
+            all.push_back(*made);
+        }
+    }
+    return all;
+}
+
+/// Presses what is asked until that check is.
+void bringTo(Shop& shop, const QString& check) {
+    for (int i = 0; i < 30 && viewOf(shop).drawing.check != check; ++i) {
+        const Offer& offer = viewOf(shop).step.offer;
+        if (const auto* number = std::get_if<AskNumber>(&offer)) {
+            ASSERT_TRUE(
+                shop.floor().answer(shop.floor().selected(), NumberAnswer{number->what, 210}));
+        } else {
+            slot(shop, SlotPlace::Step);
+        }
+        shop.clock().advance(seconds(2));
+    }
+    ASSERT_EQ(viewOf(shop).drawing.check, check);
+}
+
+// Issue 8: force is checked where the set-up is new, with its number and a drawing.
+TEST(Series, TheForceIsMarkedInANewSetUpAndStandsInTheRecord) {
+    Shop shop;
+    shop.window().openNextCard();
+    slot(shop, SlotPlace::Step);
+    shop.window().passTrial();
+    ASSERT_NO_FATAL_FAILURE(bringTo(shop, "drag"));
+    const QString place = viewOf(shop).lamp.corner;
+    slot(shop, SlotPlace::Step); // as before
+    shop.clock().advance(seconds(2));
+    const WeldView view = viewOf(shop);
+    const WeldPlan plan = weldOf(shop).plan;
+    const QString reading = readingText(plan.scale->joining.setMilli, plan.scale->divisionMilli);
+    EXPECT_EQ(view.drawing.check, "force");
+    EXPECT_EQ(view.lamp.corner, place) << "it is the same check";
+    EXPECT_EQ(view.lamp.number, reading);
+    EXPECT_EQ(view.lamp.under, QString("joins with %1 N").arg(*plan.joiningMn / 1000));
+    EXPECT_TRUE(view.sentence.contains(reading)) << view.sentence.toStdString();
+    EXPECT_LE(view.sentence.size(), 56);
+    EXPECT_TRUE(cells(view).contains("force"));
+    EXPECT_TRUE(marks(weldOf(shop)).empty());
+    slot(shop, SlotPlace::Step);
+    shop.clock().advance(seconds(2));
+    ASSERT_EQ(marks(weldOf(shop)).size(), 1U);
+    EXPECT_EQ(marks(weldOf(shop))[0].valueMilli, plan.scale->joining.setMilli);
+    EXPECT_TRUE(marks(weldOf(shop))[0].passed);
+    EXPECT_EQ(viewOf(shop).drawing.check, "film_off");
+    // A wrong tap costs nothing.
+    slot(shop, SlotPlace::Back);
+    EXPECT_EQ(viewOf(shop).drawing.check, "force");
+    slot(shop, SlotPlace::Step);
+    // The record has it in words and as a value that was set and done.
+    const WeldRecord made = record(weldOf(shop));
+    const auto values = setAndActual(made, nullptr);
+    const auto marked = std::find_if(values.begin(), values.end(), [](const SetActual& one) {
+        return one.item == "marked_reading";
+    });
+    ASSERT_NE(marked, values.end());
+    EXPECT_EQ(marked->actual, marked->set);
+    EXPECT_EQ(
+        std::count_if(
+            values.begin(), values.end(),
+            [](const SetActual& one) { return one.item == "drag_reading"; }),
+        1)
+        << "and is not taken for the drag";
+    EXPECT_NE(
+        eventInWords(marks(weldOf(shop))[0], plan).find("joining reading marked on the scale"),
+        std::string::npos);
+}
+
+// It can be gone on without, with a reason; and another drag asks for it in a series, too.
+TEST(Series, TheForceIsAskedAgainWhereAnotherDragChangedTheReading) {
+    Shop shop;
+    ASSERT_NO_FATAL_FAILURE(goodWeld(shop));
+    EXPECT_EQ(marks(weldOf(shop)).size(), 1U);
+    shop.clock().advance(seconds(5));
+    slot(shop, SlotPlace::Stop); // the same again
+    shop.window().passTrial();
+    ASSERT_EQ(viewOf(shop).drawing.check, "drag");
+    const WeldPlan before = weldOf(shop).plan;
+    const double division = static_cast<double>(before.scale->divisionMilli) / 1e3;
+    const double zero = static_cast<double>(before.scale->zeroMilli) / 1e3;
+    ASSERT_TRUE(shop.floor().answer(
+        shop.floor().selected(), NumberAnswer{NumberFor::Drag, zero + 6 * division}));
+    EXPECT_NE(weldOf(shop).plan.scale->joining.setMilli, before.scale->joining.setMilli);
+    EXPECT_EQ(viewOf(shop).drawing.check, "force");
+    slot(shop, SlotPlace::Stop); // cannot set it
+    ASSERT_EQ(shop.window().page(), PageKind::Reasons);
+    emit shop.window().choicePage()->chosen(0);
+    EXPECT_EQ(viewOf(shop).drawing.check, "edges_planed") << "film, edges and plate together";
+    EXPECT_TRUE(marks(weldOf(shop)).empty());
 }
 
 TEST(Series, WhoeverWantsToAnswersOneByOneOrChecksAnew) {

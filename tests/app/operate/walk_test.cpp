@@ -86,7 +86,8 @@ TEST(Walk, MakesAWholeWeldThatTheRecordAgreesWith) {
     EXPECT_EQ(joint.phases[2].from.boot, at["act-now"] + milliseconds(400));
     EXPECT_EQ(joint.phases[3].from.boot, at["changeover"] + milliseconds(1'200));
     EXPECT_EQ(joint.phases[4].from.boot, at["lock"]);
-    EXPECT_EQ(joint.checks.size(), joint.plan.checks.size() + 2) << "the plate at three places";
+    EXPECT_EQ(joint.checks.size(), joint.plan.checks.size() + 3)
+        << "the plate at three places, and the force beside the drag";
     EXPECT_EQ(joint.beads.size(), 1U);
     EXPECT_EQ(joint.releases.size(), joint.plan.releaseOrder.size());
     ASSERT_TRUE(joint.numberedAt);

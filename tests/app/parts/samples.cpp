@@ -409,6 +409,9 @@ const char* valueOf(const QString& check) {
     if (check == QLatin1String("drag")) {
         return "1.0 mm";
     }
+    if (check == QLatin1String("force")) {
+        return "16.0 mm";
+    }
     return "";
 }
 

@@ -2,8 +2,11 @@
 // after.
 #include "app/read/read_window.h"
 
+#include "app/text/numbers.h"
+#include "app/text/record_words.h"
 #include "core/copies/snapshot.h"
 #include "core/log/log_reader.h"
+#include "tests/app/print/pdf_reader.h"
 #include "tests/core/log/log_samples.h"
 #include "tests/support/scratch_folder.h"
 #include "tests/support/shipped.h"
@@ -48,7 +51,7 @@ protected:
         ReadParts parts;
         parts.seen = *seen;
         parts.folder = QString::fromStdString(folder.file("papers"));
-        auto window = std::make_unique<ReadWindow>(std::move(parts), clock.now());
+        auto window = std::make_unique<ReadWindow>(std::move(parts), clock);
         window->resize(1280, 800);
         window->show();
         return window;
@@ -107,6 +110,27 @@ TEST_F(Read, IsLeftByTheCellWhereABenchWouldStand) {
     const QSignalSpy quit(window.get(), &ReadWindow::quitAsked);
     emit window->dayLog()->dayPage()->pressed(DayPress::Running);
     EXPECT_EQ(quit.count(), 1);
+}
+
+// It may stand open on an office computer for days.
+TEST_F(Read, APaperCarriesTheTimeAtWhichItIsMade) {
+    const auto window = opened();
+    ASSERT_TRUE(settles(*window));
+    DayLogFlow& flow = *window->dayLog();
+    emit flow.dayPage()->pressed(DayPress::Record);
+    ASSERT_EQ(flow.page(), flow.choicePage());
+    clock.wait(std::chrono::hours(49));
+    const int save = 6; // "Save as PDF"
+    ASSERT_EQ(flow.choicePage()->view().choices[save].text, "Save as PDF");
+    emit flow.choicePage()->chosen(save);
+    const QDir papers(QString::fromStdString(folder.file("papers")));
+    ASSERT_TRUE(QTest::qWaitFor(
+        [&] { return !papers.entryList({"*.pdf"}, QDir::Files).isEmpty() && !flow.isBusy(); },
+        20'000));
+    const QString file = papers.filePath(papers.entryList({"*.pdf"}, QDir::Files).front());
+    const QString text = test::PdfFile(file.toStdString()).text();
+    const Instant now = clock.now();
+    EXPECT_TRUE(text.contains(dateText(now) + " " + wallClockText(now))) << text.toStdString();
 }
 
 TEST(CopyLine, TellsBothTimesAndPractice) {

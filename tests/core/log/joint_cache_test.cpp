@@ -67,6 +67,7 @@ bool fits(const CachedJoint& joint, const JointFilter& filter) {
     const JointLine& line = joint.line;
     return same(filter.bench, line.bench) && same(filter.by, line.by) &&
            same(filter.material, line.material) && same(filter.verdict, line.verdict) &&
+           (filter.verdict != "" || line.phase != "damaged") &&
            (!filter.fromDay || line.day >= *filter.fromDay) &&
            (!filter.toDay || line.day <= *filter.toDay) &&
            (!filter.seams || isOf(line.seam, *filter.seams)) && same(filter.seam, line.seam) &&

@@ -341,6 +341,11 @@ TEST_F(Reader, AWeldWhoseEventsMakeNoneIsListedWithItsTrouble) {
     ASSERT_NE(line, lines.end());
     EXPECT_EQ(line->phase, "damaged");
     EXPECT_FALSE(line->trouble.empty());
+    JointFilter open;
+    open.verdict = "";
+    const auto unfinished = reader.joints(open).value();
+    ASSERT_EQ(unfinished.size(), 1U) << "one is open, and nobody can say it of the damaged one";
+    EXPECT_EQ(unfinished.front().weld, weldName(5));
     const auto recovered = recoverOpenWelds(path).value();
     ASSERT_EQ(recovered.size(), 2U);
     EXPECT_EQ(

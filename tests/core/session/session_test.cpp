@@ -4,8 +4,10 @@
 #include "core/log/log_reader.h"
 #include "core/log/recover.h"
 #include "core/log/world.h"
+#include "core/people/credentials.h"
 #include "core/session/replan.h"
 #include "core/weld/event_codec.h"
+#include "tests/core/log/fault_vfs.h"
 #include "tests/support/demo_order.h"
 #include "tests/support/fake_clock.h"
 #include "tests/support/scratch_folder.h"
@@ -281,6 +283,65 @@ TEST_F(SessionTest, LetsGoOfAWeldThatEndedAndOfNoOpenOne) {
     EXPECT_EQ(events->size(), 2U) << "it stays in the log";
 }
 
+// The screen lets go of a joint at the press that opens the next, and a disk is slower than that:
+// what is not on disk then must not stay in memory for ever.
+TEST_F(SessionTest, LetsGoLaterOfAWeldWhoseLastRowWasNotOnDiskYet) {
+    m_program.cut();
+    FaultyDisk disk;
+    m_program.start();
+    std::vector<std::string> ended;
+    for (int i = 0; i < 3; ++i) {
+        ended.push_back(m_program.open());
+        ASSERT_TRUE(m_program.writer().flush());
+        disk.set(FaultyDisk::Fault::Full);
+        m_program.act(ended.back(), WeldAborted{"plate_cold", "Plate cold or dirty"});
+        ASSERT_FALSE(m_program.writer().flush());
+        m_program.session().forget(ended.back());
+        EXPECT_NE(m_program.session().find(ended.back()), nullptr) << "it is not on disk";
+        disk.set(FaultyDisk::Fault::None);
+        ASSERT_TRUE(m_program.writer().flush());
+    }
+    const std::string next = m_program.open();
+    std::vector<std::string> here;
+    m_program.session().eachWeld([&here](const Weld& weld) { here.push_back(weld.id()); });
+    EXPECT_EQ(here, std::vector<std::string>{next});
+    m_program.cut();
+}
+
+// A foreman decides on joints of long ago; each is read for that, and goes again.
+TEST_F(SessionTest, KeepsNoWeldThatWasTakenInForAForemansWord) {
+    std::vector<std::string> ended;
+    for (int i = 0; i < 3; ++i) {
+        ended.push_back(m_program.open());
+        m_program.act(ended.back(), WeldAborted{"plate_cold", "Plate cold or dirty"});
+    }
+    m_program.restart();
+    Credentials credentials(m_folder.file("secrets"));
+    Person ines;
+    ines.id = "person:ines-falk";
+    ines.name = "Ines Falk";
+    ines.role = Role::Foreman;
+    ASSERT_TRUE(credentials.setPin(ines, *Pin::read("123456")));
+    const auto access = credentials.enter(ines, *Pin::read("123456"), m_program.clock.now());
+    ASSERT_TRUE(access) << access.error().detail;
+    for (int round = 0; round < 2; ++round) {
+        for (const std::string& weld : ended) {
+            const Intent cut{{}, ines.id, Decided{Decision::CutOut, "plate was cold"}};
+            const auto decided = m_program.session().act(weld, cut, access->who);
+            ASSERT_TRUE(decided) << decided.error().detail;
+            ASSERT_TRUE(m_program.writer().flush());
+        }
+    }
+    int here = 0;
+    m_program.session().eachWeld([&here](const Weld&) { ++here; });
+    EXPECT_EQ(here, 1) << "the last alone";
+    for (const std::string& weld : ended) {
+        const auto events = reading(m_path).weldEvents(weld);
+        ASSERT_TRUE(events);
+        EXPECT_EQ(events->size(), 4U) << "every word is in the log";
+    }
+}
+
 TEST_F(SessionTest, OpensNoWeldOfPractice) {
     WeldOrder order = shopOrder(0);
     order.type = WeldType::Practice;
@@ -363,12 +424,17 @@ TEST_F(SessionTest, WritesAJumpOfTheWallClockToTheStationAndToEveryOpenWeld) {
     m_program.clock.setWallClock(seconds(2));
     m_program.act(one, RemarkMade{"two seconds are no jump"});
     EXPECT_EQ(countOf<ClockJumped>(*m_program.session().find(one)), 0);
+    EXPECT_FALSE(m_program.session().clockJump());
     m_program.clock.setWallClock(minutes(-61));
     m_program.act(one, RemarkMade{"an hour is"});
     for (const std::string& weld : {one, two}) {
         EXPECT_EQ(countOf<ClockJumped>(*m_program.session().find(weld)), 1);
     }
     EXPECT_EQ(countOf<ClockJumped>(*m_program.session().find(over)), 0);
+    EXPECT_EQ(m_program.session().clockJump(), Milliseconds(-3'660'000));
+    m_program.session().clockJumpSeen();
+    m_program.session().look();
+    EXPECT_FALSE(m_program.session().clockJump()) << "seen is seen";
     ASSERT_TRUE(m_program.writer().flush());
     const auto bodies = reading(m_path).bodies("station");
     ASSERT_TRUE(bodies);
@@ -390,7 +456,9 @@ TEST_F(SessionTest, TellsTheStationOfAJumpBetweenTwoRunsWithoutAWeld) {
     m_program.clock.wait(minutes(2));
     m_program.clock.setWallClock(minutes(-30));
     m_program.start();
+    EXPECT_EQ(m_program.session().clockJump(), Milliseconds(-1'800'000));
     m_program.restart(); // once is enough
+    EXPECT_FALSE(m_program.session().clockJump());
     ASSERT_TRUE(m_program.writer().flush());
     const auto bodies = reading(m_path).bodies("station");
     ASSERT_TRUE(bodies);

@@ -237,7 +237,8 @@ void expectRecord(const Hand& hand, double tolerance) {
         }
     }
     EXPECT_EQ(plate, (std::vector<std::int64_t>{211'000, 208'000, 209'000}));
-    EXPECT_EQ(joint.checks.size(), joint.plan.checks.size() + 2) << "the plate at three places";
+    EXPECT_EQ(joint.checks.size(), joint.plan.checks.size() + 3)
+        << "the plate at three places, and the force beside the drag";
     ASSERT_EQ(joint.beads.size(), 1U);
     const auto& bead = std::get<BeadMeasured>(joint.beads.front().d);
     EXPECT_EQ(bead.heightUm, 4'200);

@@ -1,0 +1,214 @@
+// Joint after joint: opening one, trial joints, the next of its kind, one that is welded again, and
+// what a person's own eye says of it.
+#include "app/operate/window.h"
+#include "app/text/numbers.h"
+#include "app/text/phrase_book.h"
+#include "app/text/words.h"
+#include "core/session/again.h"
+#include "core/weld/intent.h"
+
+#include <cmath>
+#include <utility>
+
+namespace seamclock {
+
+/// Opens it, or asks first whether the series may begin.
+void Window::begin(WeldOrder order) {
+    if (m_floor.practises()) { // nobody tests what is only practised
+        openNow(std::move(order), TrialState::Released);
+        return;
+    }
+    const Procedure& procedure = order.procedure.procedure;
+    const CertificateState certificate = m_people->certificate(
+        procedure.material, std::llround(inMicrometres(order.request.thickness)));
+    const std::string_view flag = flagOf(certificate);
+    if (flag.empty()) {
+        askTrial(order);
+        return;
+    }
+    order.flags.emplace_back(flag);
+    const QString who = m_people->atBench().empty()
+                            ? tr("Nobody in particular")
+                            : nameFor(m_people->people(), m_people->atBench());
+    m_people->askForeman(
+        tr("%1, %2 mm: %3.")
+                .arg(
+                    fromUtf8(procedure.material),
+                    numberText(inMillimetres(order.request.thickness), 0), findingWord(flag)) +
+            QLatin1Char(' ') + who,
+        [this, order](const ProvenPerson&) { askTrial(order); });
+}
+
+void Window::askTrial(const WeldOrder& order) {
+    const auto trial = m_floor.trialOf(order);
+    if (!trial) {
+        say(inWords(trial.error().detail));
+        return;
+    }
+    if (trial->state == TrialState::Released) {
+        openNow(order, trial->state);
+        return;
+    }
+    m_order = order;
+    m_trial = *trial;
+    turnTo(PageKind::Trial);
+}
+
+void Window::openNow(WeldOrder order, TrialState trial) {
+    if (trial != TrialState::Released) {
+        order.flags.emplace_back(flagOf(trial));
+    }
+    const auto opened = m_floor.open(m_floor.selected(), order);
+    if (!opened) {
+        told(opened);
+        return;
+    }
+    turnTo(PageKind::Weld);
+}
+
+void Window::passTrial() {
+    if (m_kind == PageKind::Trial && m_order) {
+        openNow(*m_order, m_trial.state);
+    }
+}
+
+void Window::showTrial() {
+    const Post& post = m_floor.posts()[static_cast<std::size_t>(m_floor.selected())];
+    m_trialAsked =
+        trialQuestion(m_trial, post.letter(), !foremenWithPin(m_people->people()).empty());
+    m_choice->show(m_trialAsked.page);
+}
+
+void Window::chooseTrial(int index) {
+    if (!m_order) {
+        return;
+    }
+    if (m_trialAsked.answers.at(static_cast<std::size_t>(index)) == TrialAnswer::Without) {
+        openNow(*m_order, m_trial.state);
+        return;
+    }
+    m_people->askForeman(
+        tr("Trial joint %1 is released.").arg(m_trial.number),
+        [this, trial = m_trial, order = *m_order](const ProvenPerson& by) {
+            const auto released = m_floor.decide(trial.weld, Decision::Accept, "trial_held", by);
+            if (!released) {
+                told(released);
+                return;
+            }
+            openNow(order, TrialState::Released);
+        });
+}
+
+void Window::askTrialDecision(const ReasonAnswer& answer) {
+    const Weld* weld = m_floor.weld(m_floor.selected());
+    if (weld == nullptr) {
+        return;
+    }
+    const bool held = answer.choice == "trial_held";
+    m_people->askForeman(
+        (held ? tr("Trial joint %1 is released.") : tr("Trial joint %1 is cut out."))
+            .arg(weld->opened().number),
+        [this, held, choice = answer.choice, id = weld->id()](const ProvenPerson& by) {
+            told(m_floor.decide(id, held ? Decision::Accept : Decision::CutOut, choice, by));
+        });
+}
+
+void Window::nextJoint() {
+    const int post = m_floor.selected();
+    const Weld* weld = m_floor.weld(post);
+    const Instant& ended = weld->events.back().at;
+    const Instant now = m_floor.now();
+    if (ended.bootId == now.bootId && now.boot - ended.boot < kBounce) {
+        return; // the press that saved the joint, twice
+    }
+    auto order = m_floor.sameAgain(post);
+    if (!order) {
+        say(inWords(order.error().detail));
+        return;
+    }
+    order->type = WeldType::Production;
+    const Post& at = m_floor.posts()[static_cast<std::size_t>(post)];
+    if (!at.nextSeam.isEmpty()) {
+        const auto seam = nextAlike(m_seams, *weld);
+        auto next = seam ? orderOf(*seam, m_floor.procedures())
+                         : Result<WeldOrder>(fail(ErrorCode::Missing, "that seam is made by now"));
+        if (!next) {
+            say(inWords(next.error().detail));
+            return;
+        }
+        next->bench = order->bench;
+        next->request.drag = order->request.drag; // as measured on this bench
+        next->request.scaleIsForemans = true;
+        order = std::move(next);
+    }
+    begin(*order);
+}
+
+void Window::weldAgain(double lostMm) {
+    auto order = m_floor.weldAgain(m_floor.selected(), std::llround(lostMm * 1e3));
+    turnTo(PageKind::Weld);
+    if (!order) {
+        say(inWords(order.error().detail));
+        return;
+    }
+    order->type = WeldType::Production;
+    flagRewelds(*order);
+    begin(*order);
+}
+
+void Window::lookCloser() {
+    const Weld* weld = m_floor.weld(m_floor.selected());
+    if (weld == nullptr) {
+        return;
+    }
+    m_closer = closerQuestion(*weld);
+    m_choice->show(m_closer.page);
+    turnTo(PageKind::Closer);
+}
+
+void Window::chooseCloser(int index) {
+    const auto at = static_cast<std::size_t>(index);
+    if (at < m_closer.grades.size()) {
+        const auto& [scheme, level] = m_closer.grades[at];
+        turnTo(PageKind::Weld);
+        told(m_floor.grade(m_floor.selected(), scheme, level));
+        return;
+    }
+    QStringList folders = m_parts.photos;
+    if (!m_parts.reports.isEmpty()) {
+        folders.push_back(m_parts.reports);
+    }
+    m_choice->show(photoQuestion(folders, m_photos));
+    turnTo(PageKind::Photos);
+}
+
+// The disk takes as long as it likes: not on the thread that shows the benches.
+void Window::keepPhotoOf(int index) {
+    const int post = m_floor.selected();
+    const Weld* weld = m_floor.weld(post);
+    if (weld == nullptr) {
+        return;
+    }
+    m_parts.desk.run<Result<PhotoAdded>>(
+        this,
+        [file = m_photos.at(index), log = fromUtf8(m_parts.writer.path())](Office&) {
+            return keepPhoto(file, log);
+        },
+        [this, post, id = weld->id()](const Result<PhotoAdded>& photo) {
+            const Weld* there = m_floor.weld(post);
+            if (!photo) {
+                say(inWords(photo.error().detail));
+            } else if (there == nullptr || there->id() != id) {
+                say(tr("The joint of that photo is gone from its bench."));
+            } else {
+                const auto kept = m_floor.addPhoto(post, *photo);
+                tell(
+                    kept ? tr("The photo is kept: %1").arg(fromUtf8(photo->name))
+                         : inWords(kept.error().detail),
+                    kept.has_value());
+            }
+        });
+    turnTo(PageKind::Weld);
+}
+
+} // namespace seamclock
