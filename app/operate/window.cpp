@@ -1342,8 +1342,12 @@ void Window::askCardHeat() {
 
 void Window::drawCard() {
     const HeatEstimate* heat = m_shown.heat ? &*m_shown.heat : nullptr;
+    const BatchPlace place = m_shown.opened             ? BatchPlace::DayLog
+                             : m_order && m_order->seam ? BatchPlace::Job
+                                                        : BatchPlace::Entry;
     CardView view = cardView(
-        m_shown.plan, m_shown.bench, m_shown.letter, m_shown.seam, m_parts.preferences.units, heat);
+        m_shown.plan, m_shown.bench, m_shown.letter, m_shown.seam, m_parts.preferences.units, heat,
+        m_floor.practises() ? QString() : batchMissing(m_shown.sheets, place));
     if (heat == nullptr && m_shown.course) {
         view.estimate = tr("Estimate: it is being worked out.");
     }
@@ -1440,6 +1444,9 @@ void Window::askTrial(const WeldOrder& order) {
 void Window::openNow(WeldOrder order, TrialState trial) {
     if (trial != TrialState::Released) {
         order.flags.emplace_back(flagOf(trial));
+    }
+    if (!m_floor.practises() && !hasBatches(order.sheets)) {
+        order.flags.emplace_back("batch_missing");
     }
     const auto opened = m_floor.open(m_floor.selected(), order);
     if (!opened) {
