@@ -1,6 +1,5 @@
 #include "app/cli/bench_files.h"
 
-#include "core/bench/bench_codec.h"
 #include "core/log/log_reader.h"
 #include "core/log/shelf.h"
 
@@ -10,9 +9,10 @@
 namespace seamclock {
 namespace {
 
-void addOnce(Bench bench, std::vector<Bench>& out) {
-    const bool known = std::any_of(
-        out.begin(), out.end(), [&bench](const Bench& one) { return one.id == bench.id; });
+void addOnce(BenchDocument bench, std::vector<BenchDocument>& out) {
+    const bool known = std::any_of(out.begin(), out.end(), [&bench](const BenchDocument& one) {
+        return one.bench.id == bench.bench.id;
+    });
     if (!known) {
         out.push_back(std::move(bench));
     }
@@ -20,14 +20,15 @@ void addOnce(Bench bench, std::vector<Bench>& out) {
 
 } // namespace
 
-Result<std::vector<Bench>> benchesOf(const std::vector<std::string>& files, LogReader* log) {
-    std::vector<Bench> out;
+Result<std::vector<BenchDocument>>
+benchesOf(const std::vector<std::string>& files, LogReader* log) {
+    std::vector<BenchDocument> out;
     for (const std::string& file : files) {
         auto bench = readBenchFile(file);
         if (!bench) {
             return tl::unexpected(bench.error());
         }
-        addOnce(std::move(bench->bench), out);
+        addOnce(std::move(*bench), out);
     }
     if (log == nullptr) {
         return out;
@@ -48,7 +49,7 @@ Result<std::vector<Bench>> benchesOf(const std::vector<std::string>& files, LogR
         if (!bench) {
             return tl::unexpected(bench.error());
         }
-        addOnce(std::move(bench->bench), out);
+        addOnce(std::move(*bench), out);
     }
     return out;
 }

@@ -2,7 +2,7 @@
 #pragma once
 
 #include "core/base/result.h"
-#include "core/bench/bench.h"
+#include "core/bench/bench_codec.h"
 
 #include <string>
 #include <vector>
@@ -13,6 +13,6 @@ class LogReader;
 
 /// Each id once: the one that is named first, and what is named before what the log has in force.
 /// `log` may be null. Errors as readBenchFile and readShelf.
-Result<std::vector<Bench>> benchesOf(const std::vector<std::string>& files, LogReader* log);
+Result<std::vector<BenchDocument>> benchesOf(const std::vector<std::string>& files, LogReader* log);
 
 } // namespace seamclock

@@ -180,7 +180,9 @@ Result<DueFacts> dueFacts(const DueCall& call) {
     if (!benches) {
         return tl::unexpected(benches.error());
     }
-    facts.benches = std::move(*benches);
+    for (BenchDocument& one : *benches) {
+        facts.benches.push_back(std::move(one.bench));
+    }
     return facts;
 }
 

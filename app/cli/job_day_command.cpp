@@ -79,7 +79,7 @@ Result<std::optional<LogReader>> openIf(const std::optional<std::string>& log) {
 }
 
 /// Those that are named, those that the seams name, and those that the log has.
-Result<std::vector<Bench>>
+Result<std::vector<BenchDocument>>
 benchesFor(const JobDayCall& call, const std::vector<JobSeam>& seams, LogReader* log) {
     std::vector<std::string> files = call.benches;
     for (const JobSeam& seam : seams) {
@@ -145,7 +145,8 @@ std::string boundText(const DayPlan& plan) {
         case DayLimit::Nothing:
             return "nothing is to do";
         case DayLimit::People:
-            return "all hands are full so long";
+            return which.empty() ? "all hands are full so long"
+                                 : "what only " + which + " may weld takes so long";
         case DayLimit::Benches:
             return which + (plan.bound.which.size() == 1 ? " is" : " are") + " taken so long";
         case DayLimit::OneSeam:
@@ -168,21 +169,26 @@ std::string stretchesText(const JobDay& day, const Instant& now) {
         std::optional<Milliseconds> locked;
         std::optional<Milliseconds> cooled;
         std::optional<Milliseconds> released;
+        std::optional<Milliseconds> decided; // of a trial joint
+        bool trial = false;
         std::string by;
         std::string releasedBy;
     };
     std::vector<Line> lines;
     for (const DayStretch& one : day.plan.stretches) {
         auto found = std::find_if(lines.begin(), lines.end(), [&](const Line& line) {
-            return line.label == one.label && line.bench == one.bench;
+            return line.label == one.label && line.bench == one.bench && line.trial == one.trial;
         });
         if (found == lines.end()) {
             lines.emplace_back();
             found = lines.end() - 1;
             found->label = one.label;
             found->bench = one.bench;
+            found->trial = one.trial;
         }
-        if (one.kind == DayKind::PlateWait) {
+        if (one.kind == DayKind::Decision) {
+            found->decided = one.to;
+        } else if (one.kind == DayKind::PlateWait) {
             found->plate = inHours(one.to - one.from);
         } else if (one.kind == DayKind::Cooling) {
             found->cooled = one.to;
@@ -199,15 +205,28 @@ std::string stretchesText(const JobDay& day, const Instant& now) {
         return a.begins.value_or(Milliseconds{0}) < b.begins.value_or(Milliseconds{0});
     });
     std::vector<std::vector<std::string>> rows = {
-        {"begin", "seam", "bench", "by", "locked", "cooled", "out", "released by", "plate waits"}};
+        {"begin", "seam", "bench", "by", "locked", "cooled", "out", "released by", "tested",
+         "plate waits"}};
     const auto at = [&now](const std::optional<Milliseconds>& time) {
         return time ? clockTime(*time, now) : "";
     };
     for (const Line& line : lines) {
         rows.push_back(
-            {line.begins ? at(line.begins) : "runs", onOneLine(line.label),
+            {line.begins ? at(line.begins) : (line.released ? "runs" : "made"),
+             (line.trial ? "trial " : "") + onOneLine(line.label),
              onOneLine(day.work.benches[line.bench].id), onOneLine(line.by), at(line.locked),
-             at(line.cooled), at(line.released), onOneLine(line.releasedBy), line.plate});
+             at(line.cooled), at(line.released), onOneLine(line.releasedBy), at(line.decided),
+             line.plate});
+    }
+    for (const std::size_t column : {std::size_t{9}, std::size_t{8}}) { // told where there is one
+        const bool told = std::any_of(rows.begin() + 1, rows.end(), [column](const auto& row) {
+            return !row[column].empty();
+        });
+        for (auto& row : rows) {
+            if (!told) {
+                row.erase(row.begin() + static_cast<std::ptrdiff_t>(column));
+            }
+        }
     }
     return aligned(rows);
 }
@@ -238,6 +257,18 @@ std::string dayText(const std::string& file, const JobDay& day, const Instant& n
     for (const DayImpossible& one : day.plan.impossible) {
         text +=
             wrapped("not planned: " + onOneLine(one.label) + ": " + onOneLine(one.why), 2) + "\n";
+    }
+    const auto& stretches = day.plan.stretches;
+    if (std::any_of(stretches.begin(), stretches.end(), [](const DayStretch& one) {
+            return one.kind == DayKind::Decision;
+        })) {
+        text += wrapped(
+                    "A trial joint is asked for first on a bench, and after another material, "
+                    "thickness or plate; a foreman's test of it counts " +
+                        plainNumber(static_cast<double>(day.work.decision.count()) / 6e4) +
+                        " min: chosen.",
+                    0) +
+                "\n";
     }
     const bool chosen = std::any_of(day.times.begin(), day.times.end(), [](const auto& one) {
         return one.second.preparation == TimeFrom::Chosen ||

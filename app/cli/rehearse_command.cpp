@@ -323,6 +323,9 @@ Result<void> readOrder(const RehearseCall& call, RehearseOptions& options) {
     if (!call.plan.procedure && !call.plan.thickness) {
         order.seam = seam->label;
         order.sheets = seam->sheets;
+        if (!seam->job.empty()) {
+            order.job = seam->job;
+        }
     }
     if (!job->operatorId.empty()) {
         options.by = job->operatorId;

@@ -193,6 +193,9 @@ std::string jobDayJson(const std::string& file, const JobDay& day, const Instant
         if (one.person) {
             json["person"] = who(one.person);
         }
+        if (one.trial) {
+            json["trial"] = true;
+        }
         stretches.push_back(std::move(json));
     }
     Json impossible = Json::array();

@@ -16,7 +16,6 @@ struct Filter {
 };
 
 const std::optional<std::string>& valueOf(const DayFilter& filter, FilterBy by) {
-    static const std::optional<std::string> kNothing;
     switch (by) {
     case FilterBy::Day:
         return filter.day;
@@ -31,7 +30,7 @@ const std::optional<std::string>& valueOf(const DayFilter& filter, FilterBy by) 
     case FilterBy::Job:
         break;
     }
-    return kNothing;
+    return filter.job;
 }
 
 std::optional<std::string>& valueOf(DayFilter& filter, FilterBy by) {
@@ -41,8 +40,7 @@ std::optional<std::string>& valueOf(DayFilter& filter, FilterBy by) {
 
 } // namespace
 
-JointFilter
-asked(const DayFilter& filter, const std::vector<std::string>& job, const DayNames& names) {
+JointFilter asked(const DayFilter& filter, const DayNames& names) {
     JointFilter out;
     out.fromDay = out.toDay = filter.day;
     out.bench = filter.bench;
@@ -50,9 +48,9 @@ asked(const DayFilter& filter, const std::vector<std::string>& job, const DayNam
     out.by = filter.by;
     out.material = filter.material;
     if (filter.job) {
-        out.seams = job;
-        if (!names.job.empty()) {
-            out.job = names.job;
+        out.seams = filter.seams;
+        if (!filter.job->empty()) {
+            out.job = filter.job;
         }
     }
     if (!filter.words.trimmed().isEmpty()) {
@@ -79,13 +77,10 @@ QString valueWord(FilterBy by, const std::string& value, const DayNames& names) 
     case FilterBy::Job:
         break;
     }
-    return Filter::tr("this job");
+    return value.empty() ? Filter::tr("this job") : fromUtf8(value);
 }
 
 QString filterText(const DayFilter& filter, FilterBy by, const DayNames& names) {
-    if (by == FilterBy::Job) {
-        return filter.job ? Filter::tr("this job") : Filter::tr("all");
-    }
     const std::optional<std::string>& value = valueOf(filter, by);
     return value ? valueWord(by, *value, names) : Filter::tr("all");
 }
@@ -95,13 +90,10 @@ QString searchText(const DayFilter& filter, const DayNames& names) {
     if (!filter.words.isEmpty()) {
         words << QStringLiteral("“%1”").arg(filter.words);
     }
-    for (const FilterBy by : {FilterBy::Operator, FilterBy::Material}) {
+    for (const FilterBy by : {FilterBy::Operator, FilterBy::Material, FilterBy::Job}) {
         if (const auto& value = valueOf(filter, by)) {
             words << valueWord(by, *value, names);
         }
-    }
-    if (filter.job) {
-        words << Filter::tr("this job");
     }
     return words.isEmpty() ? Filter::tr("Search") : words.join(QStringLiteral(", "));
 }
@@ -133,7 +125,7 @@ ChoiceView filterQuestion(
     const std::optional<std::string>& now = valueOf(filter, by);
     ChoiceView::Choice all;
     all.text = by == FilterBy::Day ? Filter::tr("All days") : Filter::tr("All");
-    all.chosen = !now && !(by == FilterBy::Job && filter.job);
+    all.chosen = !now;
     view.choices.push_back(all);
     for (const std::string& value : values) {
         ChoiceView::Choice choice;
@@ -141,7 +133,7 @@ ChoiceView filterQuestion(
         if (by == FilterBy::Day) {
             choice.under = fromUtf8(value);
         }
-        choice.chosen = by == FilterBy::Job ? filter.job : now == value;
+        choice.chosen = now == value;
         view.choices.push_back(choice);
     }
     view.narrow = true;
@@ -152,10 +144,6 @@ ChoiceView filterQuestion(
 }
 
 DayFilter chosen(DayFilter filter, FilterBy by, const std::vector<std::string>& values, int index) {
-    if (by == FilterBy::Job) {
-        filter.job = index > 0;
-        return filter;
-    }
     std::optional<std::string>& value = valueOf(filter, by);
     value.reset();
     if (index > 0) {

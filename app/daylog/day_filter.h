@@ -22,7 +22,8 @@ struct DayFilter {
     std::optional<std::string> verdict; // as stored; "": still open
     std::optional<std::string> by;
     std::optional<std::string> material;
-    bool job = false; // this tablet's job alone
+    std::optional<std::string> job; // its name; "": this tablet's, whose file tells none
+    std::vector<std::string> seams; // of that job, by their labels
     QString words;
 
     /// Whether anything behind "Search" is set.
@@ -30,11 +31,9 @@ struct DayFilter {
     bool operator==(const DayFilter&) const = default;
 };
 
-/// `job`: the labels of the seams of this tablet's job.
-JointFilter
-asked(const DayFilter& filter, const std::vector<std::string>& job, const DayNames& names);
+JointFilter asked(const DayFilter& filter, const DayNames& names);
 
-/// "Tue 9 June"; "all"; for Job "this job".
+/// "Tue 9 June"; "all".
 QString filterText(const DayFilter& filter, FilterBy by, const DayNames& names);
 /// What stands on the cell of the search: "Search", or what is searched for.
 QString searchText(const DayFilter& filter, const DayNames& names);

@@ -34,7 +34,6 @@ struct JointRowView {
 struct DayNames {
     std::map<std::string, QString> benches;
     std::map<std::string, std::string> people;
-    std::string job{}; // the name of this tablet's
 
     QString bench(const std::string& id) const;
     QString person(const std::string& id) const;

@@ -27,7 +27,6 @@ DayLogFlow::DayLogFlow(DayLogShop shop, QWidget* window)
       m_choice(new ChoicePage(window)), m_search(new SearchPage(window)),
       m_table(new TablePage(window)), m_photo(new PhotoPage(window)), m_name(new NamePage(window)),
       m_ring(new KeyRing(window)) {
-    m_names.job = m_shop.jobName;
     m_choice->setObjectName("dayChoice");
     m_name->setObjectName("dayWords");
     for (Page* page : pages()) {
@@ -233,7 +232,7 @@ void DayLogFlow::askPage(std::size_t page) {
         return;
     }
     m_lines[page].asked = true;
-    JointFilter filter = asked(m_filter, m_shop.job, m_names);
+    JointFilter filter = asked(m_filter, m_names);
     filter.limit = kPage;
     filter.after = m_lines[page].after;
     m_reading.askLines(filter, m_names, [this, page, turn = m_turn](const Result<DayLines>& lines) {
@@ -535,6 +534,36 @@ void DayLogFlow::dayPressed(DayPress what) {
     }
 }
 
+void DayLogFlow::askJob() {
+    m_reading.askJobs([this, from = m_page](const Result<std::vector<DayJob>>& known) {
+        if (m_page != from || m_page == nullptr) {
+            return;
+        }
+        if (!known) {
+            tell(known.error());
+            return;
+        }
+        const auto jobs = withOwn(*known, {m_shop.jobName, m_shop.job});
+        std::vector<std::string> names;
+        for (const DayJob& job : jobs) {
+            names.push_back(job.name);
+        }
+        DayFilter typed = m_filter;
+        typed.words = m_search->words();
+        narrow(typed);
+        choose(
+            filterQuestion(m_filter, FilterBy::Job, names, m_names),
+            [this, jobs, names](int index) {
+                DayFilter next = chosen(m_filter, FilterBy::Job, names, index);
+                next.seams = index > 0 ? jobs.at(static_cast<std::size_t>(index - 1)).seams
+                                       : std::vector<std::string>();
+                narrow(next);
+                showSearch();
+            },
+            [this] { showSearch(); }, [this] { showSearch(); });
+    });
+}
+
 void DayLogFlow::askFilter(FilterBy by) {
     m_reading.askValues(
         by, [this, by, from = m_page](const Result<std::vector<std::string>>& values) {
@@ -582,7 +611,7 @@ void DayLogFlow::showSearch() {
     };
     tile(tr("Operator"), FilterBy::Operator, m_filter.by.has_value());
     tile(tr("Material"), FilterBy::Material, m_filter.material.has_value());
-    tile(tr("Job"), FilterBy::Job, m_filter.job, !m_shop.job.empty());
+    tile(tr("Job"), FilterBy::Job, m_filter.job.has_value());
     view.tiles.push_back(
         {tr("Close the day"), tr("seal it, by PIN"), Sign::Lock, false, m_shop.hasForeman()});
     view.tiles.push_back(
@@ -614,7 +643,7 @@ void DayLogFlow::searchTile(int index) {
         askFilter(FilterBy::Material);
         return;
     case 2:
-        askFilter(FilterBy::Job);
+        askJob();
         return;
     case 3:
         m_ring->leave();
@@ -625,7 +654,7 @@ void DayLogFlow::searchTile(int index) {
         next.words = m_search->words();
         narrow(next);
         makePaper(
-            [filter = asked(m_filter, m_shop.job, m_names), papers = papers()](LogReader& reader) {
+            [filter = asked(m_filter, m_names), papers = papers()](LogReader& reader) {
                 return saveReportOf(reader, filter, papers);
             },
             tr("The report is saved: %1"));
@@ -727,6 +756,10 @@ void DayLogFlow::recordTile(int index) {
 
 DayPapers DayLogFlow::papers() const {
     PaperWork work = m_shop.work;
+    if (m_filter.job && *m_filter.job != m_shop.jobName) { // the order and the part are another's
+        work.order = fromUtf8(*m_filter.job);
+        work.part.clear();
+    }
     const Instant now = m_shop.now();
     work.printed = QStringLiteral("%1 %2").arg(dateText(now), wallClockText(now));
     return {m_shop.folder, work, m_shop.units(), m_shop.materials()};
@@ -766,8 +799,9 @@ void DayLogFlow::askTable() {
                                    : index == 1 ? DayTable::Values
                                                 : DayTable::Json;
             makePaper(
-                [filter = asked(m_filter, m_shop.job, m_names), table, papers = papers()](
-                    LogReader& reader) { return saveTableOf(reader, filter, table, papers); },
+                [filter = asked(m_filter, m_names), table, papers = papers()](LogReader& reader) {
+                    return saveTableOf(reader, filter, table, papers);
+                },
                 tr("The table is saved: %1"));
             showDay();
         },

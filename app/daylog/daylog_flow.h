@@ -121,6 +121,7 @@ private:
     void readJoint();
     void drawJoint();
     void askFilter(FilterBy by);
+    void askJob();
     void narrow(const DayFilter& filter);
     void showSearch();
     void searchTile(int index);

@@ -175,9 +175,21 @@ void LogReading::askValues(FilterBy by, Then<std::vector<std::string>> then) {
             case FilterBy::Job:
                 break;
             }
-            return std::vector<std::string>{"job"}; // the tablet's own
+            const auto jobs = jobsIn(reader);
+            if (!jobs) {
+                return tl::unexpected<Error>(jobs.error());
+            }
+            std::vector<std::string> names;
+            for (const DayJob& job : *jobs) {
+                names.push_back(job.name);
+            }
+            return names;
         },
         std::move(then));
+}
+
+void LogReading::askJobs(Then<std::vector<DayJob>> then) {
+    run<std::vector<DayJob>>([](LogReader& reader) { return jobsIn(reader); }, std::move(then));
 }
 
 void LogReading::askFor(std::function<Result<QString>(LogReader&)> work, Then<QString> then) {

@@ -5,6 +5,7 @@
 #pragma once
 
 #include "app/daylog/day_filter.h"
+#include "app/daylog/day_jobs.h"
 #include "app/daylog/joint_view.h"
 #include "core/bench/bench.h"
 #include "core/heat/material.h"
@@ -55,6 +56,7 @@ public:
     /// By person: how they are called.
     void askPeople(Then<std::map<std::string, std::string>> then);
     void askValues(FilterBy by, Then<std::vector<std::string>> then);
+    void askJobs(Then<std::vector<DayJob>> then);
     /// Any other reading, done in its turn: a file, a paper.
     void askFor(std::function<Result<QString>(LogReader&)> work, Then<QString> then);
     /// The row at which the log ends: whether something came.

@@ -135,10 +135,39 @@ void sources(
 
 } // namespace
 
+bool hasBatches(const std::vector<Sheet>& sheets) {
+    return !sheets.empty() && std::all_of(sheets.begin(), sheets.end(), [](const Sheet& sheet) {
+        return !fromUtf8(sheet.batch).trimmed().isEmpty();
+    });
+}
+
+QString batchMissing(const std::vector<Sheet>& sheets, BatchPlace place) {
+    if (hasBatches(sheets)) {
+        return {};
+    }
+    switch (place) {
+    case BatchPlace::Entry:
+        return Card::tr("A sheet has no batch, so this joint is not found by it: type it where the "
+                        "thickness is typed.");
+    case BatchPlace::Job:
+        return Card::tr("A sheet has no batch, so this joint is not found by it: a foreman enters "
+                        "it with the job, or later in the day log.");
+    case BatchPlace::DayLog:
+        break;
+    }
+    return Card::tr("A sheet has no batch, so this joint is not found by it: a foreman enters it "
+                    "in the day log.");
+}
+
 CardView cardView(
     const WeldPlan& plan, const Bench& bench, const QString& letter, const QString& seam,
-    UnitSystem units, const HeatEstimate* heat) {
-    const CardTexts card = cardTexts(plan, &bench, units, heat);
+    UnitSystem units, const HeatEstimate* heat, const QString& missing) {
+    CardTexts card = cardTexts(plan, &bench, units, heat);
+    if (!missing.isEmpty()) { // after a caution, before what only the joint suffers from
+        const bool cautioned =
+            !card.warnings.isEmpty() && card.warnings.front() == fumeCaution(plan.material);
+        card.warnings.insert(cautioned ? 1 : 0, missing);
+    }
     CardView view;
     view.ready = plan.isReady();
     view.title = Card::tr("Weld card, bench %1").arg(letter);

@@ -7,6 +7,7 @@
 #include "core/estimate/heat_estimate.h"
 #include "core/plan/plan.h"
 #include "core/units/measure.h"
+#include "core/weld/event.h"
 
 #include <QString>
 #include <vector>
@@ -51,9 +52,17 @@ struct CardView {
     bool operator==(const CardView&) const = default;
 };
 
-/// `heat`, if it is known, is what the plan will do.
+/// Where a batch that was not told can still be entered.
+enum class BatchPlace { Entry, Job, DayLog };
+
+/// Whether each sheet is told with its batch: else nobody finds the joint by it.
+bool hasBatches(const std::vector<Sheet>& sheets);
+/// The sentence on the card; empty: each has one.
+QString batchMissing(const std::vector<Sheet>& sheets, BatchPlace place);
+
+/// `heat`, if it is known, is what the plan will do. `missing`: as batchMissing.
 CardView cardView(
     const WeldPlan& plan, const Bench& bench, const QString& letter, const QString& seam,
-    UnitSystem units, const HeatEstimate* heat = nullptr);
+    UnitSystem units, const HeatEstimate* heat = nullptr, const QString& missing = {});
 
 } // namespace seamclock

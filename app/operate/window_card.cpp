@@ -221,8 +221,12 @@ void Window::askCardHeat() {
 
 void Window::drawCard() {
     const HeatEstimate* heat = m_shown.heat ? &*m_shown.heat : nullptr;
+    const BatchPlace place = m_shown.opened             ? BatchPlace::DayLog
+                             : m_order && m_order->seam ? BatchPlace::Job
+                                                        : BatchPlace::Entry;
     CardView view = cardView(
-        m_shown.plan, m_shown.bench, m_shown.letter, m_shown.seam, m_parts.preferences.units, heat);
+        m_shown.plan, m_shown.bench, m_shown.letter, m_shown.seam, m_parts.preferences.units, heat,
+        m_floor.practises() ? QString() : batchMissing(m_shown.sheets, place));
     if (heat == nullptr && m_shown.course) {
         view.estimate = tr("Estimate: it is being worked out.");
     }

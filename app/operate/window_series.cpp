@@ -58,6 +58,9 @@ void Window::openNow(WeldOrder order, TrialState trial) {
     if (trial != TrialState::Released) {
         order.flags.emplace_back(flagOf(trial));
     }
+    if (!m_floor.practises() && !hasBatches(order.sheets)) {
+        order.flags.emplace_back("batch_missing");
+    }
     const auto opened = m_floor.open(m_floor.selected(), order);
     if (!opened) {
         told(opened);

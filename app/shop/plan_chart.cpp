@@ -18,8 +18,8 @@ constexpr double kWords = 36;  // what the patterns mean
 constexpr double kPad = 12;
 constexpr double kSmall = 19; // letters
 
-constexpr std::array kKinds{
-    BarKind::Hands, BarKind::Cooling, BarKind::WarmUp, BarKind::Waiting, BarKind::Release};
+constexpr std::array kKinds{BarKind::Hands,   BarKind::Cooling, BarKind::WarmUp,
+                            BarKind::Waiting, BarKind::Release, BarKind::Decision};
 
 /// Hours or parts of one, so that at most eight lie between the ends.
 Milliseconds tickOf(Milliseconds span) {
@@ -67,6 +67,11 @@ void fill(QPainter& painter, const QRectF& box, BarKind kind, const Theme& theme
         painter.drawRect(box);
         painter.setBrush(QBrush(theme.text, Qt::VerPattern));
         painter.drawRect(box);
+        break;
+    case BarKind::Decision: // a cross
+        painter.setPen(QPen(theme.text, line * 2));
+        painter.drawLine(box.topLeft(), box.bottomRight());
+        painter.drawLine(box.bottomLeft(), box.topRight());
         break;
     case BarKind::Waiting:
         break;

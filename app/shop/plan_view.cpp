@@ -24,33 +24,38 @@ QString tr(const char* text) {
 
 constexpr std::int64_t kMinute = 60'000;
 
-/// All of one seam on one bench.
+/// All of one seam, or of its trial joint, on one bench.
 struct Visit {
     std::string label;
+    bool trial = false;
     std::size_t bench = 0;
     std::optional<Milliseconds> begins; // absent: only cooling and release are left
     Milliseconds locked{0};
     std::optional<std::size_t> welder;
     std::optional<DayStretch> release;
     std::optional<DayStretch> plate;
+    std::optional<DayStretch> decision;
 };
 
 std::vector<Visit> visitsOf(const DayPlan& plan) {
     std::vector<Visit> out;
     for (const DayStretch& one : plan.stretches) {
         auto visit = std::find_if(out.begin(), out.end(), [&one](const Visit& known) {
-            return known.label == one.label && known.bench == one.bench;
+            return known.label == one.label && known.bench == one.bench && known.trial == one.trial;
         });
         if (visit == out.end()) {
             out.emplace_back();
             visit = out.end() - 1;
             visit->label = one.label;
             visit->bench = one.bench;
+            visit->trial = one.trial;
         }
         if (one.kind == DayKind::PlateWait) {
             visit->plate = one;
         } else if (one.kind == DayKind::Release) {
             visit->release = one;
+        } else if (one.kind == DayKind::Decision) {
+            visit->decision = one;
         } else if (needsPerson(one.kind)) {
             visit->begins = visit->begins ? std::min(*visit->begins, one.from) : one.from;
             visit->locked = std::max(visit->locked, one.to);
@@ -100,13 +105,17 @@ private:
         QStringList which;
         for (const std::string& one : m_day.plan.bound.which) {
             which
-                << (m_day.plan.bound.by == DayLimit::Benches ? m_names.bench(one) : fromUtf8(one));
+                << (m_day.plan.bound.by == DayLimit::Benches  ? m_names.bench(one)
+                    : m_day.plan.bound.by == DayLimit::People ? m_names.person(one)
+                                                              : fromUtf8(one));
         }
         switch (m_day.plan.bound.by) {
         case DayLimit::Nothing:
             return {};
         case DayLimit::People:
-            return tr("All hands are full so long. ");
+            return which.empty() ? tr("All hands are full so long. ")
+                                 : tr("What only %1 may weld takes so long. ")
+                                       .arg(which.join(QStringLiteral(", ")));
         case DayLimit::Benches:
             return which.size() == 1
                        ? tr("Bench %1 is taken so long. ").arg(which.front())
@@ -145,6 +154,9 @@ private:
             case DayKind::Release:
                 kind = BarKind::Release;
                 break;
+            case DayKind::Decision:
+                kind = BarKind::Decision;
+                break;
             case DayKind::Preparation:
             case DayKind::Alignment:
             case DayKind::Soak:
@@ -152,7 +164,8 @@ private:
             case DayKind::BuildUp:
                 break;
             }
-            const QString label = fromUtf8(one.label);
+            const QString seam = fromUtf8(one.label);
+            const QString label = one.trial ? tr("trial %1").arg(seam) : seam;
             add(m_out.lanes[one.bench].bars, {kind, label, label, one.from, one.to});
             if (one.person) {
                 add(people[*one.person].bars,
@@ -191,25 +204,40 @@ private:
             }
             if (visit.begins && visit.welder) {
                 const QString locked = planClock(m_at, visit.locked, true);
-                const bool runs = m_day.work.benches[visit.bench].running &&
-                                  m_day.work.benches[visit.bench].running->label == visit.label;
+                const auto& running = m_day.work.benches[visit.bench].running;
+                const bool runs =
+                    running && running->label == visit.label && running->trial == visit.trial;
                 step(
                     *visit.begins, Mark::Act, Tone::Act,
-                    (runs ? tr("%1 stays at seam %2 on bench %3, to the lock at %4.")
-                          : tr("%1 prepares seam %2 on bench %3, and locks it by %4."))
-                        .arg(person(*visit.welder), seam, at, locked));
+                    beginText(visit.trial, runs).arg(person(*visit.welder), seam, at, locked));
             }
             if (visit.release && visit.release->person) {
                 step(
                     visit.release->from, Mark::Act, Tone::Act,
-                    tr("%1 releases seam %2 on bench %3.")
+                    (visit.trial ? tr("%1 takes the trial joint of %2 off bench %3.")
+                                 : tr("%1 releases seam %2 on bench %3."))
                         .arg(person(*visit.release->person), seam, at));
+            }
+            if (visit.decision) {
+                step(
+                    visit.decision->from, Mark::Act, Tone::Act,
+                    tr("The foreman tests the trial joint of %1 and releases the series by %2.")
+                        .arg(seam, planClock(m_at, visit.decision->to, true)));
             }
         }
         std::stable_sort(
             m_out.steps.begin(), m_out.steps.end(),
             [](const PlanStep& a, const PlanStep& b) { return a.from < b.from; });
         addWhatIsLeftOut();
+    }
+
+    static QString beginText(bool trial, bool runs) {
+        if (trial) {
+            return runs ? tr("%1 stays at the trial joint of %2 on bench %3, to the lock at %4.")
+                        : tr("%1 prepares a trial joint for %2 on bench %3, and locks it by %4.");
+        }
+        return runs ? tr("%1 stays at seam %2 on bench %3, to the lock at %4.")
+                    : tr("%1 prepares seam %2 on bench %3, and locks it by %4.");
     }
 
     QString plateText(const Visit& visit, const QString& at) const {
@@ -259,10 +287,16 @@ private:
             last.text = tr("Some times are chosen, not measured: fewer than five such joints.");
             m_out.steps.push_back(std::move(last));
         }
-        PlanStep trials;
-        trials.from = m_out.finish;
-        trials.text = tr("Trial joints are not in the plan.");
-        m_out.steps.push_back(std::move(trials));
+        const bool trials = std::any_of(m_visits.begin(), m_visits.end(), [](const Visit& one) {
+            return one.decision.has_value();
+        });
+        if (trials) {
+            PlanStep last;
+            last.from = m_out.finish;
+            last.text = tr("The test of a trial joint is counted with %1 min: chosen.")
+                            .arg((m_day.work.decision.count() + kMinute - 1) / kMinute);
+            m_out.steps.push_back(std::move(last));
+        }
     }
 
     void note(const QString& text) {
@@ -290,6 +324,8 @@ QString barWord(BarKind kind) {
         return tr("waits for release");
     case BarKind::Release:
         return tr("release");
+    case BarKind::Decision:
+        return tr("trial is tested");
     }
     return {};
 }

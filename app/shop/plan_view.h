@@ -22,7 +22,8 @@ enum class BarKind {
     Cooling, // the bench alone
     WarmUp,  // the plate settles
     Waiting, // cooled, and nobody has come yet
-    Release
+    Release,
+    Decision // on a trial joint
 };
 QString barWord(BarKind kind);
 

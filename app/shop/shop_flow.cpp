@@ -295,7 +295,7 @@ void ShopFlow::askPlan() {
     QStringList letters;
     for (const BenchDocument& one : m_room.benches()) {
         if (!has(m_benchesOut, one.bench.id)) {
-            asked.benches.push_back(one.bench);
+            asked.benches.push_back(one);
             letters << m_room.letter(one.bench.id);
         }
     }

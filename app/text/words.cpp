@@ -77,7 +77,8 @@ const Table& findingsTable() {
         {"trial_not_released", QT_TRANSLATE_NOOP("Words", "the trial joint was not released yet")},
         {"trial_refused", QT_TRANSLATE_NOOP("Words", "the trial joint was not accepted")},
         {"rewelds_exceeded",
-         QT_TRANSLATE_NOOP("Words", "welded again more often than the job allows")}};
+         QT_TRANSLATE_NOOP("Words", "welded again more often than the job allows")},
+        {"batch_missing", QT_TRANSLATE_NOOP("Words", "a sheet's batch was not entered")}};
     return kTable;
 }
 

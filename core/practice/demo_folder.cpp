@@ -34,6 +34,7 @@ constexpr const char* kPapers = "papers";
 constexpr const char* kBoot = "practice:d3a0c6d2-7a55-4d5c-8c1e-5b0b4d1f7e20";
 constexpr Milliseconds kBeforeWork{3'600'000}; // people and benches are entered then
 constexpr const char* kEarlier = "K"; // of an earlier tank: the job's own seams stay to be made
+constexpr const char* kEarlierJob = "QV-104";
 
 std::string inQuotes(const std::string& text) {
     return '"' + text + '"';
@@ -207,6 +208,7 @@ Result<void> weldDays(const DemoOrder& order, const std::string& log, const Job&
             return tl::unexpected<Error>(weld.error());
         }
         weld->seam = kEarlier + seam.label;
+        weld->job = kEarlierJob;
         shop.orders.push_back(std::move(*weld));
     }
     const auto& people = demoPeople();

@@ -97,6 +97,7 @@ constexpr Words kWords[] = {
     {"trial_not_released", "the trial joint was not released yet"},
     {"trial_refused", "the trial joint was not accepted"},
     {"rewelds_exceeded", "welded again more often than the job allows"},
+    {"batch_missing", "a sheet's batch was not entered"},
 };
 
 std::string_view onlyWords(std::string_view code) {

@@ -10,7 +10,8 @@ namespace seamclock {
 
 namespace {
 
-constexpr std::size_t kMost = 20;
+// More than a bench makes in a day: the trial joint of a long series is among them.
+constexpr std::size_t kMost = 200;
 constexpr Milliseconds kDay = std::chrono::hours(24);
 
 bool isNewer(const Weld& one, const Weld& other) {

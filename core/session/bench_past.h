@@ -22,8 +22,8 @@ public:
     /// Of the log at `path`.
     explicit BenchPast(std::string path) : m_path(std::move(path)) {}
 
-    /// At most twenty welds that were opened on that bench within a day before `now` and are not
-    /// `here`, the newest first; what came before a weld that can't be read is not among them.
+    /// At most two hundred welds that were opened on that bench within a day before `now` and are
+    /// not `here`, the newest first; what came before a weld that can't be read is not among them.
     /// Errors as LogReader.
     Result<std::vector<Weld>> before(
         const std::string& bench, const Instant& now,

@@ -1,5 +1,8 @@
 #include "core/session/carry.h"
 
+#include "core/session/set_up.h"
+#include "core/shift/trial_series.h"
+
 #include <algorithm>
 #include <array>
 
@@ -22,16 +25,21 @@ bool isOfThePlate(std::string_view check) {
     return check == "plate_warm" || check == "plate_temperature";
 }
 
-bool isSameSetUp(const WeldOpened& one, const WeldOpened& other) {
-    const auto materials = [](const WeldOpened& opened) {
-        std::vector<std::string> all;
-        for (const Sheet& sheet : opened.sheets) {
-            all.push_back(sheet.material);
+/// Of a closed trial joint, as a foreman decided last.
+TrialState decidedOn(const Weld& weld) {
+    TrialState state = TrialState::Waiting;
+    for (const Event& event : weld.events) {
+        if (const auto* decided = std::get_if<Decided>(&event.d)) {
+            state =
+                decided->decision == Decision::Accept ? TrialState::Released : TrialState::Refused;
         }
-        return all;
-    };
-    return materials(one) == materials(other) && one.plan.thicknessUm == other.plan.thicknessUm &&
-           one.bench == other.bench && one.docs.bench == other.docs.bench;
+    }
+    return state;
+}
+
+/// Whether a check of the set-up still stands; on which day it was made does not matter here.
+bool isSameSetUp(const WeldOpened& one, const WeldOpened& other) {
+    return setUpOf(one, Instant{}) == setUpOf(other, Instant{});
 }
 
 bool jumped(const Weld& weld) {
@@ -148,28 +156,37 @@ std::vector<CheckMade> checksThatStand(
     return all;
 }
 
+SetUp setUpOf(const WeldOpened& opened, const Instant& at) {
+    SetUp out;
+    for (const Sheet& sheet : opened.sheets) {
+        out.materials.push_back(sheet.material);
+    }
+    out.thicknessUm = opened.plan.thicknessUm;
+    out.bench = opened.bench;
+    out.benchDoc = opened.docs.bench;
+    out.day = toIsoDate(at.utc, at.offset);
+    return out;
+}
+
+SetUp setUpOf(const Weld& weld) {
+    return setUpOf(weld.opened(), weld.events.front().at);
+}
+
+TrialFinding trialFor(const SetUp& next, const std::vector<Weld>& earlier) {
+    TrialSeries<SetUp, TrialFinding> series;
+    for (auto weld = earlier.rbegin(); weld != earlier.rend(); ++weld) {
+        series.begin(setUpOf(*weld));
+        if (weld->opened().type == WeldType::Trial && std::holds_alternative<Closed>(weld->state)) {
+            series.tried({decidedOn(*weld), weld->id(), weld->opened().number});
+        }
+    }
+    const TrialFinding* standing = series.standingFor(next);
+    return standing != nullptr ? *standing : TrialFinding{};
+}
+
 TrialFinding
 trialFor(const WeldOpened& next, const std::vector<Weld>& earlier, const Instant& now) {
-    const std::string today = toIsoDate(now.utc, now.offset);
-    for (const Weld& weld : earlier) {
-        const Instant& at = weld.events.front().at;
-        if (toIsoDate(at.utc, at.offset) != today || !isSameSetUp(weld.opened(), next)) {
-            break;
-        }
-        const bool closed = std::holds_alternative<Closed>(weld.state);
-        if (weld.opened().type != WeldType::Trial || !closed) {
-            continue;
-        }
-        TrialFinding found{TrialState::Waiting, weld.id(), weld.opened().number};
-        for (const Event& event : weld.events) {
-            if (const auto* decided = std::get_if<Decided>(&event.d)) {
-                found.state = decided->decision == Decision::Accept ? TrialState::Released
-                                                                    : TrialState::Refused;
-            }
-        }
-        return found;
-    }
-    return {};
+    return trialFor(setUpOf(next, now), earlier);
 }
 
 std::string_view flagOf(TrialState state) {

@@ -4,8 +4,10 @@
 #include "core/bench/bench_codec.h"
 #include "core/log/log_reader.h"
 #include "core/log/roster.h"
+#include "core/log/world.h"
 #include "core/people/certificate.h"
 #include "core/quality/shop_charts.h"
+#include "core/session/set_up.h"
 #include "core/weld/fold.h"
 
 #include <algorithm>
@@ -92,9 +94,10 @@ public:
             return tl::unexpected<Error>(begun.error());
         }
         m_out.work.people = m_ask.people;
-        for (const Bench& bench : m_ask.benches) {
-            m_out.work.benches.push_back({bench.id, {"", kColdPlateMc}, {}});
+        for (const BenchDocument& bench : m_ask.benches) {
+            m_out.work.benches.push_back({bench.bench.id, {"", kColdPlateMc}, {}, {}});
         }
+        m_today.resize(m_ask.benches.size());
         if (auto placed = placeWelds(); !placed) {
             return tl::unexpected<Error>(placed.error());
         }
@@ -151,8 +154,8 @@ private:
 
     std::optional<std::size_t> benchNamed(const std::string& id) const {
         const auto found =
-            std::find_if(m_ask.benches.begin(), m_ask.benches.end(), [&](const Bench& bench) {
-                return bench.id == id;
+            std::find_if(m_ask.benches.begin(), m_ask.benches.end(), [&](const BenchDocument& one) {
+                return one.bench.id == id;
             });
         return found == m_ask.benches.end()
                    ? std::nullopt
@@ -168,52 +171,68 @@ private:
         if (!open) {
             return tl::unexpected<Error>(open.error());
         }
-        for (const std::string& weld : *open) {
-            if (auto placed = placeWeld(weld, true); !placed) {
-                return placed;
+        for (const std::string& name : *open) {
+            const auto events = m_log->weldEvents(name);
+            if (!events) {
+                return tl::unexpected<Error>(events.error());
+            }
+            const auto weld = fold(*events);
+            if (const auto bench = weld ? benchNamed(weld->opened().bench) : std::nullopt) {
+                placeWeld(*weld, *bench, true); // else damaged, or of a bench not planned for
             }
         }
+        return readToday();
+    }
+
+    /// Today's welds of each bench, from which follow its plate and its trial joint.
+    Result<void> readToday() {
         JointFilter today;
         today.fromDay = toIsoDate(m_ask.now.utc, m_ask.now.offset);
         today.toDay = today.fromDay;
-        std::set<std::string> known;
-        std::vector<std::string> lastOnes;
+        std::vector<std::pair<std::size_t, std::string>> welds;
         const auto read = m_log->eachJoint(today, [&](const JointLine& line) {
-            if (known.insert(line.bench).second) {
-                lastOnes.push_back(line.weld);
+            if (const auto bench = benchNamed(line.bench)) {
+                welds.emplace_back(*bench, line.weld);
             }
-            return known.size() < m_ask.benches.size() + 100;
+            return true;
         });
         if (!read) {
             return read;
         }
-        for (const std::string& weld : lastOnes) {
-            if (auto placed = placeWeld(weld, false); !placed) {
-                return placed;
+        std::set<std::size_t> damaged; // what came before a weld that can't be read says nothing
+        for (const auto& [bench, name] : welds) {
+            auto events = m_log->weldEvents(name);
+            if (!events) {
+                return tl::unexpected<Error>(events.error());
+            }
+            auto weld = foldTaking(*events);
+            if (!weld) {
+                damaged.insert(bench);
+            }
+            if (damaged.count(bench) == 0) {
+                m_today[bench].push_back(std::move(*weld));
+            }
+        }
+        for (std::size_t bench = 0; bench < m_today.size(); ++bench) {
+            if (!m_today[bench].empty()) {
+                placeWeld(m_today[bench].front(), bench, false);
             }
         }
         return {};
     }
 
-    Result<void> placeWeld(const std::string& name, bool running) {
-        const auto events = m_log->weldEvents(name);
-        if (!events) {
-            return tl::unexpected<Error>(events.error());
+    void placeWeld(const Weld& weld, std::size_t bench, bool running) {
+        if (!weld.plan.isReady() || !weld.plan.plate) {
+            return;
         }
-        const auto weld = fold(*events);
-        const auto bench = weld ? benchNamed(weld->opened().bench) : std::nullopt;
-        if (!bench || !weld->plan.isReady() || !weld->plan.plate) {
-            return {}; // damaged, or of a bench that isn't planned for
-        }
-        DayBench& day = m_out.work.benches[*bench];
+        DayBench& day = m_out.work.benches[bench];
         if (day.running) {
-            return {};
+            return;
         }
-        day.plate = {weld->plan.material, weld->plan.plate->targetMc};
+        day.plate = {weld.plan.material, weld.plan.plate->targetMc};
         if (running) {
-            addRunning(*weld, day);
+            addRunning(weld, day);
         }
-        return {};
     }
 
     void addRunning(const Weld& weld, DayBench& day) {
@@ -237,10 +256,62 @@ private:
             return;
         }
         const std::size_t person = handsOf(weld.events.front().by);
-        const std::string number = "joint " + std::to_string(opened.number);
-        const std::string label =
-            opened.type == WeldType::Trial ? "trial, " + number : opened.seam.value_or(number);
-        day.running = DayRunning{label, *left, person};
+        day.running = DayRunning{labelOf(weld), *left, person, opened.type == WeldType::Trial};
+    }
+
+    static std::string labelOf(const Weld& weld) {
+        const WeldOpened& opened = weld.opened();
+        return opened.seam.value_or("joint " + std::to_string(opened.number));
+    }
+
+    /// As session would make it of the seam there today.
+    SetUp setUpOf(const JobSeam& seam, std::size_t bench) const {
+        SetUp out;
+        for (const Sheet& sheet : seam.sheets) {
+            out.materials.push_back(sheet.material);
+        }
+        out.thicknessUm = std::llround(seam.thicknessMm * 1e3);
+        out.bench = m_ask.benches[bench].bench.id;
+        out.benchDoc = m_ask.benches[bench].sha256;
+        out.day = toIsoDate(m_ask.now.utc, m_ask.now.offset);
+        return out;
+    }
+
+    /// Which trial joint that seam asks for, and whether its benches have it.
+    void askForTrial(const JobSeam& seam, DaySeam& out) {
+        if (m_log != nullptr && m_log->world() == Practice::kName) {
+            return;
+        }
+        for (const Sheet& sheet : seam.sheets) {
+            out.setUp += sheet.material + " ";
+        }
+        out.setUp += std::to_string(std::llround(seam.thicknessMm * 1e3));
+        for (std::size_t bench = 0; bench < m_today.size(); ++bench) {
+            DayBench& day = m_out.work.benches[bench];
+            if (m_today[bench].empty() || day.tried) {
+                continue;
+            }
+            const SetUp setUp = setUpOf(seam, bench);
+            const Weld& last = m_today[bench].front();
+            const TrialFinding found = trialFor(setUp, m_today[bench]);
+            if (found.state == TrialState::Released) {
+                day.tried = DayTried{out.setUp, Ms{0}, ""};
+            } else if (found.state == TrialState::Waiting) {
+                const Weld& trial = weldOf(bench, found.weld);
+                const Ms since = std::max(Ms{0}, m_ask.now.utc - trial.events.back().at.utc);
+                day.tried = DayTried{out.setUp, leftOf(kChosenDecision, since), labelOf(trial)};
+            } else if (
+                last.opened().type == WeldType::Trial && isOpen(last.state) &&
+                seamclock::setUpOf(last) == setUp) {
+                day.tried = DayTried{out.setUp, kChosenDecision, labelOf(last)};
+            }
+        }
+    }
+
+    const Weld& weldOf(std::size_t bench, const std::string& id) const {
+        return *std::find_if(m_today[bench].begin(), m_today[bench].end(), [&id](const Weld& one) {
+            return one.id() == id;
+        });
     }
 
     /// Whoever isn't named welds with the hands of one who isn't at a running weld, if there is
@@ -314,7 +385,7 @@ private:
             out.whyNot = "it is wished on the bench \"" + wish + "\", which is not planned for";
         }
         for (std::size_t i = 0; i < m_ask.benches.size(); ++i) {
-            const Bench& bench = m_ask.benches[i];
+            const Bench& bench = m_ask.benches[i].bench;
             if (!wish.empty() && bench.id != wish) {
                 continue;
             }
@@ -336,6 +407,7 @@ private:
             std::find(out.welders.begin(), out.welders.end(), true) == out.welders.end()) {
             out.whyNot = "nobody who is here has a certificate for its sheets that holds today";
         }
+        askForTrial(seam, out);
         m_out.work.seams.push_back(std::move(out));
     }
 
@@ -344,6 +416,7 @@ private:
     JobDay m_out;
     std::map<LikeTimes, MedianTimes> m_medians;
     std::map<std::string, Certificate> m_certificates;
+    std::vector<std::vector<Weld>> m_today;     // of each bench, the newest first
     std::map<std::string, std::size_t> m_hands; // who is at a running weld, as one of the people
 };
 

@@ -5,7 +5,7 @@
 #pragma once
 
 #include "core/base/result.h"
-#include "core/bench/bench.h"
+#include "core/bench/bench_codec.h"
 #include "core/procedure/procedure_codec.h"
 #include "core/session/job_state.h"
 #include "core/shift/seam_times.h"
@@ -20,7 +20,7 @@ namespace seamclock {
 
 struct JobDayAsk {
     std::vector<JobSeam> seams;
-    std::vector<Bench> benches;
+    std::vector<BenchDocument> benches;
     std::vector<std::string> people; // who welds today, as "person:ID"; other names are nobody's
     std::vector<ProcedureDocument> procedures;
     Instant now;
@@ -38,11 +38,13 @@ struct JobDay {
 /// A seam whose label another job has, too, is planned as "QV-131 S1". It may be made on every
 /// bench whose plan has no objection, unless it is wished on one; what was cut out or is to redo is
 /// planned like an open one, what is to decide is not. Who has no certificate that holds today for
-/// a seam's sheets isn't planned for it, where the log keeps certificates; trial joints are not
-/// planned. A bench's plate stands where its last joint of today left it, and is cold otherwise. A
-/// weld that doesn't know the time (its tablet started again) counts with all of the stretch that
-/// it is in. `log` may be null: then nothing is done yet and no time is the shop's. Errors as
-/// jobProgress and planDay.
+/// a seam's sheets isn't planned for it, where the log keeps certificates. Trial joints are asked
+/// for as session would ask (core/session/set_up.h), but in a practice log, where nobody tests what
+/// is practised; one that is made or under way counts as good until a foreman says otherwise. A
+/// bench's plate stands where its last joint of today left it, and is cold otherwise. A weld that
+/// doesn't know the time (its tablet started again) counts with all of the stretch that it is in.
+/// `log` may be null: then nothing is done yet and no time is the shop's. Errors as jobProgress and
+/// planDay.
 Result<JobDay> jobDay(const JobDayAsk& ask, LogReader* log);
 
 } // namespace seamclock

@@ -10,11 +10,18 @@
 // another material or temperature wants a wait (plateWait), which begins when the plate is free,
 // at the end of build-up, and must be over before the alignment; preparing goes on meanwhile.
 //
-// The rule: the seams stand in a list. Whoever is free first does what can be begun first; of what
-// can be begun at the same time, a release or the first seam of the list. The list is read in four
-// ways: releases first or last, with overtaking or without; for each it is sorted in four ways (by
-// what is longest), and the best is taken. Then each seam is tried at every other place and kept
-// for every bench, and what ends the day earlier stays. Nothing is left to chance.
+// A seam of a set-up that its bench has no trial joint for is made twice over: first the trial
+// joint, by the same times and one who may weld it; when it has left the bench somebody decides on
+// it, who is none of those who weld here (a foreman), and until then the bench waits; then the seam
+// itself. That is the rule that session asks at the bench (trial_series.h). A plan that goes past
+// midnight asks for no second one: it is one day's.
+//
+// The rule: the seams stand in a list. Whoever can begin something first does it; of what can be
+// begun at the same time, a release or the first seam of the list, by one who may weld fewer of
+// them. The list is read in four ways: releases first or last, with overtaking or without; for each
+// it is sorted in four ways (by what is longest), and the best is taken. Then each seam is tried at
+// every other place and kept for every bench, and all seams of a set-up together on one bench, and
+// what ends the day earlier stays. Nothing is left to chance.
 #pragma once
 
 #include "core/base/instant.h"
@@ -48,6 +55,9 @@ inline constexpr Milliseconds kPlatePerKelvin{12'000};
 /// 0 for the same use.
 Milliseconds plateWait(const PlateUse& from, const PlateUse& to);
 
+/// Chosen: from the trial joint's leaving its bench to a foreman's word on it.
+inline constexpr Milliseconds kChosenDecision{900'000};
+
 /// What one seam takes on one bench.
 struct SeamTimes {
     Milliseconds preparation{0};
@@ -71,6 +81,7 @@ struct DaySeam {
     std::vector<std::optional<SeamTimes>> on; // for each bench; absent: can't be made there
     std::string whyNot;                       // a sentence, for a seam that no bench makes
     std::vector<bool> welders{}; // for each person, whether he may weld it; empty: anybody
+    std::string setUp{};         // what a trial joint for it is made for; empty: none is asked for
 
     bool operator==(const DaySeam&) const = default;
 };
@@ -80,14 +91,25 @@ struct DayRunning {
     std::string label;
     SeamTimes left;         // of each stretch what is still to come
     std::size_t person = 0; // who is with it, while left.hands() is not 0
+    bool trial = false;
 
     bool operator==(const DayRunning&) const = default;
+};
+
+/// A trial joint that is made, or that runs on the bench.
+struct DayTried {
+    std::string setUp;
+    Milliseconds decision{0}; // still to come; counted from its leaving the bench if it runs there
+    std::string label{};      // the trial joint's
+
+    bool operator==(const DayTried&) const = default;
 };
 
 struct DayBench {
     std::string id;
     PlateUse plate{"", kColdPlateMc}; // as it stands now; of a running weld's bench, that weld's
     std::optional<DayRunning> running;
+    std::optional<DayTried> tried{}; // absent: every set-up wants its trial joint
 
     bool operator==(const DayBench&) const = default;
 };
@@ -96,6 +118,7 @@ struct DayWork {
     std::vector<DayBench> benches;
     std::vector<std::string> people; // names or ids
     std::vector<DaySeam> seams;      // those that are still to be begun
+    Milliseconds decision = kChosenDecision;
 
     bool operator==(const DayWork&) const = default;
 };
@@ -109,7 +132,8 @@ enum class DayKind {
     BuildUp,
     Cooling,
     Cooled, // over, and nobody has come yet
-    Release
+    Release,
+    Decision // on a trial joint: a foreman tests it and releases the series
 };
 
 std::string_view toString(DayKind kind); // "plate_wait", "preparation", …
@@ -124,6 +148,7 @@ struct DayStretch {
     std::optional<std::size_t> person; // where somebody is with it
     Milliseconds from{0};
     Milliseconds to{0};
+    bool trial = false; // of the seam's trial joint
 
     bool operator==(const DayStretch&) const = default;
 };
@@ -131,7 +156,7 @@ struct DayStretch {
 /// What no plan can beat, and why.
 enum class DayLimit {
     Nothing, // there is nothing to do
-    People,  // all hands are full
+    People,  // all hands are full; of these people, who alone may weld so much
     Benches, // these benches are taken for so long
     OneSeam  // this seam alone takes so long
 };
@@ -141,7 +166,7 @@ std::string_view toString(DayLimit limit); // "people", …
 struct DayBound {
     Milliseconds atLeast{0};
     DayLimit by = DayLimit::Nothing;
-    std::vector<std::string> which; // benches' ids, or the seam's label
+    std::vector<std::string> which; // benches' ids, people, or the seam's label; none: all people
 
     bool operator==(const DayBound&) const = default;
 };
@@ -155,7 +180,7 @@ struct DayImpossible {
 
 struct DayPlan {
     std::vector<DayStretch> stretches; // by `from`, then bench; none of no length
-    Milliseconds finish{0};            // the last bench is free
+    Milliseconds finish{0};            // the last joint is out
     DayBound bound;
     std::vector<DayImpossible> impossible; // left out of the plan
 
@@ -171,12 +196,12 @@ inline constexpr Milliseconds kLongestDayTime{7LL * 24 * 3'600'000}; // of one s
 inline constexpr std::size_t kMostDayTries = 4'000;
 
 /// OutOfRange: no bench or nobody for seams that are there, more than the numbers above, a time
-/// that is negative or longer than that, a seam with times for another number of benches or welders
-/// for another number of people, a running weld of somebody who isn't there.
+/// or a decision that is negative or longer than that, a seam with times for another number of
+/// benches or welders for another number of people, a running weld of somebody who isn't there.
 Result<DayPlan> planDay(const DayWork& work);
 
-/// The bound alone: the greatest of what people's work, the benches' work and the longest seam ask
-/// for (day_bound.cpp has the proof of each).
+/// The bound alone: the greatest of what people's work, that of those who alone may weld something,
+/// the benches' work and the longest seam ask for (day_bound.cpp has the proof of each).
 DayBound boundOf(const DayWork& work);
 
 } // namespace seamclock

@@ -824,6 +824,10 @@
             <translation>%1 Punkte; eine Gerade mit ihrer Unsicherheit braucht 3 oder mehr</translation>
         </message>
         <message>
+            <source>%1 prepares a trial joint for %2 on bench %3, and locks it by %4.</source>
+            <translation>%1 bereitet eine Probe für %2 auf Bank %3 vor und sperrt bis %4.</translation>
+        </message>
+        <message>
             <source>%1 prepares seam %2 on bench %3, and locks it by %4.</source>
             <translation>%1 bereitet Naht %2 auf Bank %3 vor und sperrt bis %4.</translation>
         </message>
@@ -892,8 +896,16 @@
             <translation>%1 bleibt an Naht %2 auf Bank %3, bis gesperrt ist um %4.</translation>
         </message>
         <message>
+            <source>%1 stays at the trial joint of %2 on bench %3, to the lock at %4.</source>
+            <translation>%1 bleibt an der Probe für %2 auf Bank %3, bis gesperrt ist um %4.</translation>
+        </message>
+        <message>
             <source>%1 steps</source>
             <translation>%1 Schritte</translation>
+        </message>
+        <message>
+            <source>%1 takes the trial joint of %2 off bench %3.</source>
+            <translation>%1 spannt die Probe für %2 auf Bank %3 aus.</translation>
         </message>
         <message>
             <source>%1 things are to be put right before it can be kept.</source>
@@ -1534,6 +1546,18 @@
         <message>
             <source>A seam of a job</source>
             <translation>Eine Naht eines Auftrags</translation>
+        </message>
+        <message>
+            <source>A sheet has no batch, so this joint is not found by it: a foreman enters it in the day log.</source>
+            <translation>Eine Tafel hat keine Charge, so findet keiner diese Schweißung danach: Der Meister trägt sie im Tagebuch ein.</translation>
+        </message>
+        <message>
+            <source>A sheet has no batch, so this joint is not found by it: a foreman enters it with the job, or later in the day log.</source>
+            <translation>Eine Tafel hat keine Charge, so findet keiner diese Schweißung danach: Der Meister trägt sie beim Auftrag ein oder später im Logbuch.</translation>
+        </message>
+        <message>
+            <source>A sheet has no batch, so this joint is not found by it: type it where the thickness is typed.</source>
+            <translation>Eine Tafel hat keine Charge, so findet keiner diese Schweißung danach: eintragen, wo die Dicke steht.</translation>
         </message>
         <message>
             <source>A sheet slipped</source>
@@ -5198,6 +5222,10 @@
             <translation>Meister gibt sie frei</translation>
         </message>
         <message>
+            <source>The foreman tests the trial joint of %1 and releases the series by %2.</source>
+            <translation>Der Meister prüft die Probe für %1 und gibt die Serie bis %2 frei.</translation>
+        </message>
+        <message>
             <source>The foreman's PIN is asked next; the record keeps the name.</source>
             <translation>Als Nächstes die PIN des Meisters; der Name kommt ins Protokoll.</translation>
         </message>
@@ -5510,6 +5538,10 @@
             <translation>Das Tablet bleibt wach. Der Bildschirm kann dunkel werden: siehe seine Einstellungen.</translation>
         </message>
         <message>
+            <source>The test of a trial joint is counted with %1 min: chosen.</source>
+            <translation>Die Prüfung einer Probe zählt %1 min: gewählt.</translation>
+        </message>
+        <message>
             <source>The thickest sheet that the clamps hold.</source>
             <translation>Die dickste Tafel, die die Klemmen halten.</translation>
         </message>
@@ -5758,10 +5790,6 @@
             <translation>Probe %1 wurde nicht angenommen.</translation>
         </message>
         <message>
-            <source>Trial joints are not in the plan.</source>
-            <translation>Probeschweißungen stehen nicht im Plan.</translation>
-        </message>
-        <message>
             <source>Trouble</source>
             <translation>Störung</translation>
         </message>
@@ -6000,6 +6028,10 @@
         <message>
             <source>What it is made for</source>
             <translation>Wofür sie gemacht ist</translation>
+        </message>
+        <message>
+            <source>What only %1 may weld takes so long. </source>
+            <translation>Was nur %1 schweißen darf, dauert so lange. </translation>
         </message>
         <message>
             <source>What sticks to the plate goes into the joint and parts it later.</source>
@@ -6516,6 +6548,10 @@
         <message>
             <source>a sheet slipped</source>
             <translation>Tafel verrutscht</translation>
+        </message>
+        <message>
+            <source>a sheet's batch was not entered</source>
+            <translation>Charge einer Tafel nicht eingetragen</translation>
         </message>
         <message>
             <source>a signing key's seed has %1 bytes, expected %2</source>
@@ -10445,6 +10481,10 @@
             <translation>der Tag lässt sich noch nicht siegeln: %1</translation>
         </message>
         <message>
+            <source>the decision on a trial joint takes %1 ms; allowed: 0 to %2</source>
+            <translation>die Entscheidung über eine Probe dauert %1 ms; erlaubt: 0 bis %2</translation>
+        </message>
+        <message>
             <source>the demo shop in %1 can't be taken away: %2</source>
             <translation>der Demobetrieb in %1 lässt sich nicht entfernen: %2</translation>
         </message>
@@ -11345,12 +11385,12 @@
             <translation>Probe %1</translation>
         </message>
         <message>
-            <source>trial joint</source>
-            <translation>Probeschweißung</translation>
+            <source>trial is tested</source>
+            <translation>Probe wird geprüft</translation>
         </message>
         <message>
-            <source>trial, %1</source>
-            <translation>Probe, %1</translation>
+            <source>trial joint</source>
+            <translation>Probeschweißung</translation>
         </message>
         <message>
             <source>trial: %1</source>

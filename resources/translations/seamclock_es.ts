@@ -824,6 +824,10 @@
             <translation>%1 puntos; una recta con su incertidumbre necesita 3 o más</translation>
         </message>
         <message>
+            <source>%1 prepares a trial joint for %2 on bench %3, and locks it by %4.</source>
+            <translation>%1 prepara una unión de prueba para %2 en el banco %3 y bloquea hasta las %4.</translation>
+        </message>
+        <message>
             <source>%1 prepares seam %2 on bench %3, and locks it by %4.</source>
             <translation>%1 prepara la junta %2 en el banco %3 y bloquea hasta las %4.</translation>
         </message>
@@ -892,8 +896,16 @@
             <translation>%1 sigue en la junta %2 del banco %3, hasta bloquear a las %4.</translation>
         </message>
         <message>
+            <source>%1 stays at the trial joint of %2 on bench %3, to the lock at %4.</source>
+            <translation>%1 sigue en la unión de prueba de %2 en el banco %3, hasta bloquear a las %4.</translation>
+        </message>
+        <message>
             <source>%1 steps</source>
             <translation>%1 pasos</translation>
+        </message>
+        <message>
+            <source>%1 takes the trial joint of %2 off bench %3.</source>
+            <translation>%1 saca la unión de prueba de %2 del banco %3.</translation>
         </message>
         <message>
             <source>%1 things are to be put right before it can be kept.</source>
@@ -1534,6 +1546,18 @@
         <message>
             <source>A seam of a job</source>
             <translation>Una junta de un trabajo</translation>
+        </message>
+        <message>
+            <source>A sheet has no batch, so this joint is not found by it: a foreman enters it in the day log.</source>
+            <translation>Una placa no tiene lote y por él no se halla esta unión: un encargado lo anota en el registro.</translation>
+        </message>
+        <message>
+            <source>A sheet has no batch, so this joint is not found by it: a foreman enters it with the job, or later in the day log.</source>
+            <translation>Una placa no tiene lote y por él no se halla esta unión: un encargado lo anota en el trabajo, o luego en el registro.</translation>
+        </message>
+        <message>
+            <source>A sheet has no batch, so this joint is not found by it: type it where the thickness is typed.</source>
+            <translation>Una placa no tiene lote y por él no se halla esta unión: anotarlo donde se anota el espesor.</translation>
         </message>
         <message>
             <source>A sheet slipped</source>
@@ -5198,6 +5222,10 @@
             <translation>El encargado la libera</translation>
         </message>
         <message>
+            <source>The foreman tests the trial joint of %1 and releases the series by %2.</source>
+            <translation>El encargado ensaya la unión de prueba de %1 y libera la serie hasta las %2.</translation>
+        </message>
+        <message>
             <source>The foreman's PIN is asked next; the record keeps the name.</source>
             <translation>Después se pide el PIN del encargado; el registro guarda su nombre.</translation>
         </message>
@@ -5510,6 +5538,10 @@
             <translation>La tableta sigue despierta. Su pantalla puede apagarse: ver sus ajustes.</translation>
         </message>
         <message>
+            <source>The test of a trial joint is counted with %1 min: chosen.</source>
+            <translation>El ensayo de una unión de prueba cuenta %1 min: elegido.</translation>
+        </message>
+        <message>
             <source>The thickest sheet that the clamps hold.</source>
             <translation>La placa más gruesa que sujetan las mordazas.</translation>
         </message>
@@ -5758,10 +5790,6 @@
             <translation>Unión de prueba %1 no aceptada.</translation>
         </message>
         <message>
-            <source>Trial joints are not in the plan.</source>
-            <translation>Las uniones de prueba no están en el plan.</translation>
-        </message>
-        <message>
             <source>Trouble</source>
             <translation>Problema</translation>
         </message>
@@ -6000,6 +6028,10 @@
         <message>
             <source>What it is made for</source>
             <translation>Para qué se ha hecho</translation>
+        </message>
+        <message>
+            <source>What only %1 may weld takes so long. </source>
+            <translation>Lo que solo suelda %1 dura hasta ahí. </translation>
         </message>
         <message>
             <source>What sticks to the plate goes into the joint and parts it later.</source>
@@ -6516,6 +6548,10 @@
         <message>
             <source>a sheet slipped</source>
             <translation>se movió una placa</translation>
+        </message>
+        <message>
+            <source>a sheet's batch was not entered</source>
+            <translation>lote de una placa sin anotar</translation>
         </message>
         <message>
             <source>a signing key's seed has %1 bytes, expected %2</source>
@@ -10445,6 +10481,10 @@
             <translation>aún no se puede sellar el día: %1</translation>
         </message>
         <message>
+            <source>the decision on a trial joint takes %1 ms; allowed: 0 to %2</source>
+            <translation>la decisión sobre una unión de prueba dura %1 ms; permitido: 0 a %2</translation>
+        </message>
+        <message>
             <source>the demo shop in %1 can't be taken away: %2</source>
             <translation>el taller de demostración en %1 no se puede quitar: %2</translation>
         </message>
@@ -11345,12 +11385,12 @@
             <translation>prueba %1</translation>
         </message>
         <message>
-            <source>trial joint</source>
-            <translation>unión de prueba</translation>
+            <source>trial is tested</source>
+            <translation>ensayo de la prueba</translation>
         </message>
         <message>
-            <source>trial, %1</source>
-            <translation>prueba, %1</translation>
+            <source>trial joint</source>
+            <translation>unión de prueba</translation>
         </message>
         <message>
             <source>trial: %1</source>

@@ -95,6 +95,27 @@ void day() {
         "%.1f h)\n",
         planning, static_cast<double>(plan->finish.count()) / 3.6e6,
         static_cast<double>(plan->bound.atLeast.count()) / 3.6e6);
+    // The same day with three set-ups that each want a trial joint, and plastics that only one may
+    // weld.
+    DayWork asked = work;
+    for (std::size_t i = 0; i < asked.seams.size(); ++i) {
+        DaySeam& seam = asked.seams[i];
+        const auto on = std::find_if(
+            seam.on.begin(), seam.on.end(), [](const auto& one) { return one.has_value(); });
+        const bool pvdf = (*on)->plate.material == "PVDF";
+        seam.setUp = pvdf ? "PVDF 10 mm" : i % 3 == 0 ? "PE-HD 5 mm" : "PE-HD 10 mm";
+        seam.welders = {true, !pvdf};
+    }
+    const auto tried = planDay(asked);
+    if (!tried) {
+        stop(tried.error().detail);
+    }
+    std::printf(
+        "value day-plan-with-trial-joints-and-certificates %.1f ms   (it ends at %.1f h, no plan "
+        "before %.1f h)\n",
+        median([&asked] { static_cast<void>(planDay(asked)); }),
+        static_cast<double>(tried->finish.count()) / 3.6e6,
+        static_cast<double>(tried->bound.atLeast.count()) / 3.6e6);
     std::printf(
         "ratio day-plan-to-its-bound %.0f   (%.2f / %.4f ms)\n", planning / (bounding / 100),
         planning, bounding / 100);

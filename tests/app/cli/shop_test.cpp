@@ -44,8 +44,18 @@ TEST(CliJobPlan, PlansTheDemoJobWithItsBound) {
     }
     EXPECT_EQ(released, (std::set<std::string>{"S1", "S2", "S3", "S4", "S5", "S6"}));
     EXPECT_EQ(j["times"][0]["alignment_from"], "chosen");
+    const auto isOf = [](const json& one, const char* kind) { return one["kind"] == kind; };
+    std::size_t decisions = 0;
+    for (const json& one : j["stretches"]) {
+        decisions += isOf(one, "decision") ? 1 : 0;
+        EXPECT_EQ(isOf(one, "decision") && !one.value("trial", false), false);
+    }
+    EXPECT_GT(decisions, 0U) << "the day begins with a trial joint";
     const Ran text = cli.run("job plan " + demoJob());
     EXPECT_EQ(text.status, 0) << text.err;
+    EXPECT_NE(text.out.find("trial S"), std::string::npos) << text.out;
+    EXPECT_NE(text.out.find("A trial joint is asked for first on a bench"), std::string::npos)
+        << text.out;
     EXPECT_NE(text.out.find("no plan can be shorter than"), std::string::npos) << text.out;
     EXPECT_NE(text.out.find("chosen, not measured"), std::string::npos) << text.out;
 }

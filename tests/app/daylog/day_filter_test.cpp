@@ -9,15 +9,16 @@ const DayNames kNames{{{"east", "A"}}, {{"person:ilva", "Ilva Borrick"}}};
 
 TEST(DayFilter, AsksTheLogForWhatWasChosen) {
     DayFilter filter;
-    EXPECT_EQ(asked(filter, {"S1"}, kNames).seams, std::nullopt);
+    EXPECT_EQ(asked(filter, kNames).seams, std::nullopt);
     filter.day = "2030-01-07";
     filter.bench = "east";
     filter.verdict = "";
     filter.by = "person:ilva";
     filter.material = "PP";
-    filter.job = true;
+    filter.job = "QV-118";
+    filter.seams = {"S1", "S2"};
     filter.words = "borrick 10";
-    const JointFilter made = asked(filter, {"S1", "S2"}, kNames);
+    const JointFilter made = asked(filter, kNames);
     EXPECT_EQ(made.fromDay, "2030-01-07");
     EXPECT_EQ(made.toDay, "2030-01-07");
     EXPECT_EQ(made.bench, "east");
@@ -25,6 +26,10 @@ TEST(DayFilter, AsksTheLogForWhatWasChosen) {
     EXPECT_EQ(made.by, "person:ilva");
     EXPECT_EQ(made.material, "PP");
     EXPECT_EQ(made.seams, (std::vector<std::string>{"S1", "S2"}));
+    EXPECT_EQ(made.job, "QV-118");
+    filter.job = ""; // of a file that tells none
+    EXPECT_EQ(asked(filter, kNames).job, std::nullopt);
+    EXPECT_EQ(asked(filter, kNames).seams, made.seams);
     EXPECT_EQ(made.text, "borrick 10");
     EXPECT_EQ(made.names, kNames.people);
 }
@@ -32,7 +37,7 @@ TEST(DayFilter, AsksTheLogForWhatWasChosen) {
 TEST(DayFilter, BlanksAskForNothing) {
     DayFilter filter;
     filter.words = "   ";
-    EXPECT_EQ(asked(filter, {}, kNames).text, std::nullopt);
+    EXPECT_EQ(asked(filter, kNames).text, std::nullopt);
 }
 
 TEST(DayFilter, SaysWhatStandsInPersonsWords) {
@@ -69,8 +74,14 @@ TEST(DayFilter, EveryAnswerOfAQuestionIsWhatItSays) {
                         .choices[static_cast<std::size_t>(i)]
                         .chosen);
     }
-    EXPECT_TRUE(chosen(filter, FilterBy::Job, {"job"}, 1).job);
-    EXPECT_FALSE(chosen(filter, FilterBy::Job, {"job"}, 0).job);
+    const std::vector<std::string> jobs{"", "QV-118"};
+    EXPECT_EQ(
+        filterText(chosen(filter, FilterBy::Job, jobs, 1), FilterBy::Job, kNames), "this job");
+    const DayFilter job = chosen(filter, FilterBy::Job, jobs, 2);
+    EXPECT_EQ(filterText(job, FilterBy::Job, kNames), "QV-118");
+    EXPECT_EQ(searchText(job, kNames), "QV-118");
+    EXPECT_TRUE(filterQuestion(job, FilterBy::Job, jobs, kNames).choices[2].chosen);
+    EXPECT_FALSE(chosen(job, FilterBy::Job, jobs, 0).job);
 }
 
 } // namespace

@@ -12,6 +12,7 @@
 #include <QCoreApplication>
 #include <filesystem>
 #include <fstream>
+#include <functional>
 #include <gtest/gtest.h>
 #include <map>
 
@@ -26,7 +27,7 @@ std::string weldName(int number) {
 class Reading : public testing::Test {
 protected:
     /// So many closed joints, the higher number the later.
-    void write(int joints) {
+    void write(int joints, const std::function<void(WeldOpened&)>& change = {}) {
         test::Story story;
         story.close();
         auto writer = LogWriter<Production>::open(path, clock);
@@ -39,6 +40,9 @@ protected:
                 event.at.boot += std::chrono::hours(number);
                 if (auto* opened = std::get_if<WeldOpened>(&event.d)) {
                     opened->number = number;
+                    if (change) {
+                        change(*opened);
+                    }
                 }
                 auto body = toBody(event);
                 ASSERT_TRUE(body);
@@ -145,7 +149,41 @@ TEST_F(Reading, NamesTheValuesToChooseFrom) {
     EXPECT_EQ(found[FilterBy::Verdict], (Values{"within limits"}));
     EXPECT_EQ(found[FilterBy::Operator], (Values{"person:op-1"}));
     EXPECT_EQ(found[FilterBy::Material], (Values{"PE-HD"}));
-    EXPECT_EQ(found[FilterBy::Job].size(), 1U);
+    EXPECT_EQ(found[FilterBy::Job], Values()) << "no joint names one";
+}
+
+TEST_F(Reading, KnowsTheJobsThatItsJointsName) {
+    write(5, [](WeldOpened& opened) {
+        opened.seam = opened.number == 3 ? "S1/R1" : "S" + std::to_string(opened.number);
+        if (opened.number != 5) {
+            opened.job = opened.number == 4 ? "QV-131" : "QV-118";
+        }
+    });
+    LogReading reading(path);
+    std::vector<DayJob> jobs;
+    reading.askJobs([&jobs](const Result<std::vector<DayJob>>& come) {
+        ASSERT_TRUE(come);
+        jobs = *come;
+    });
+    settle(reading);
+    EXPECT_EQ(jobs, (std::vector<DayJob>{{"QV-118", {"S1", "S2"}}, {"QV-131", {"S4"}}}));
+    // This tablet's own comes first, whether the log knows it or not.
+    EXPECT_EQ(
+        withOwn(jobs, {"QV-131", {"S4", "S9"}}),
+        (std::vector<DayJob>{{"QV-131", {"S4", "S9"}}, {"QV-118", {"S1", "S2"}}}));
+    EXPECT_EQ(withOwn(jobs, {"", {"A"}}).front(), (DayJob{"", {"A"}}));
+    EXPECT_EQ(withOwn(jobs, {}), jobs);
+    // What is chosen is what the list shows.
+    DayFilter filter;
+    filter.job = "QV-118";
+    filter.seams = jobs.front().seams;
+    std::size_t lines = 0;
+    reading.askLines(asked(filter, {}), {}, [&lines](const Result<DayLines>& come) {
+        ASSERT_TRUE(come);
+        lines = come->rows.size();
+    });
+    settle(reading);
+    EXPECT_EQ(lines, 3U);
 }
 
 TEST_F(Reading, GoesAwayWithQuestionsOpen) {

@@ -136,6 +136,30 @@ TEST(CardView, NamesWhatIsMissingAndWhatNobodyAttested) {
                       "build-up.");
 }
 
+TEST(CardView, SaysThatASheetHasNoBatchAndWhereItIsEntered) {
+    Sheet told;
+    told.batch = "VP-40688";
+    Sheet blank = told;
+    blank.batch = " ";
+    EXPECT_TRUE(batchMissing({told, told}, BatchPlace::Job).isEmpty());
+    for (const auto& sheets : {std::vector<Sheet>{told, blank}, std::vector<Sheet>{}}) {
+        EXPECT_TRUE(batchMissing(sheets, BatchPlace::Entry).endsWith("thickness is typed."));
+        EXPECT_TRUE(batchMissing(sheets, BatchPlace::Job).contains("with the job"));
+        EXPECT_TRUE(batchMissing(sheets, BatchPlace::DayLog).endsWith("in the day log."));
+    }
+    const QString missing = batchMissing({}, BatchPlace::Job);
+    const Bench west = test::demoBench("west");
+    const auto warning = [&](const char* procedure) {
+        return cardView(
+                   planOf(procedure, 10, 1000, west), west, "B", "Seam S2", UnitSystem::Metric,
+                   nullptr, missing)
+            .warning;
+    };
+    EXPECT_TRUE(warning("pe-hd-dvs2207-1-2005").startsWith(missing));
+    // A caution comes before it; it is one of the others then.
+    EXPECT_TRUE(warning("pvdf-dvs2207-15").startsWith("Too hot"));
+}
+
 TEST(CardPage, PrintLeavesAPageInTheDocumentsAndSaysWhere) {
     Shop shop;
     shop.window().openNextCard();

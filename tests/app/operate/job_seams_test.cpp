@@ -4,6 +4,7 @@
 
 #include "tests/app/operate/demo_shop.h"
 
+#include <algorithm>
 #include <filesystem>
 #include <fstream>
 #include <gtest/gtest.h>
@@ -95,6 +96,26 @@ TEST(JobSeams, OneThatIsMadeIsNotOfferedFromItsOpeningOn) {
         1, ReasonAnswer{AskReason{ReasonFor::Stop, {}}, "sheet_slipped", "A sheet slipped"}));
     shop.floor().leave(1);
     EXPECT_TRUE(seamsOffered(shop, "west").contains(QString::fromStdString(made)));
+}
+
+TEST(JobSeams, OneWithoutABatchSaysSoOnItsCardAndInTheRecord) {
+    Shop shop(QSize(1280, 800), {}, SEAMCLOCK_SOURCE_DIR "/resources/demo", [](WindowParts& parts) {
+        for (JobSeam& seam : parts.seams) {
+            if (seam.label == "S2") {
+                seam.sheets[1].batch.clear();
+            }
+        }
+    });
+    for (const int bench : {0, 1}) { // S1 has both
+        shop.floor().select(bench);
+        shop.window().openNextCard();
+        ASSERT_EQ(shop.window().page(), PageKind::Card);
+        slot(shop, SlotPlace::Step);
+        shop.window().passTrial();
+        const auto& flags = weldOf(shop).opened().flags;
+        const bool missing = std::find(flags.begin(), flags.end(), "batch_missing") != flags.end();
+        EXPECT_EQ(missing, bench == 1) << *weldOf(shop).opened().seam;
+    }
 }
 
 TEST(JobSeams, OneThatWasCutOutIsOfferedAndOpenedAsItsReweld) {

@@ -63,8 +63,8 @@ constexpr double kSeen = 0.05;
 class PlanChartLooks : public testing::TestWithParam<ThemeKind> {};
 
 TEST_P(PlanChartLooks, StretchesAreToldApartWithoutColour) {
-    const std::array kinds{
-        BarKind::Hands, BarKind::Cooling, BarKind::WarmUp, BarKind::Waiting, BarKind::Release};
+    const std::array kinds{BarKind::Hands,   BarKind::Cooling, BarKind::WarmUp,
+                           BarKind::Waiting, BarKind::Release, BarKind::Decision};
     std::map<BarKind, std::array<double, 3>> looks;
     for (const BarKind kind : kinds) {
         looks[kind] = looksLike(kind, GetParam());

@@ -125,12 +125,47 @@ TEST(PlanView, AColdPlateAndAJointThatWaitsAreLanesOfTheirOwn) {
 TEST(PlanView, SaysEachStepInASentence) {
     const QStringList texts = textsOf(planView(day(), sixOClock(), names()));
     EXPECT_EQ(
-        texts,
-        (QStringList{
-            "6:00 Ilva prepares seam S1 on bench A, and locks it by 6:10.",
-            "6:30 Ilva releases seam S1 on bench A.",
-            "6:32 Ilva prepares seam S2 on bench A, and locks it by 6:42.",
-            "7:02 Ilva releases seam S2 on bench A.", " Trial joints are not in the plan."}));
+        texts, (QStringList{
+                   "6:00 Ilva prepares seam S1 on bench A, and locks it by 6:10.",
+                   "6:30 Ilva releases seam S1 on bench A.",
+                   "6:32 Ilva prepares seam S2 on bench A, and locks it by 6:42.",
+                   "7:02 Ilva releases seam S2 on bench A."}));
+}
+
+TEST(PlanView, LaysOutTheTrialJointOfASeries) {
+    JobDay series = day();
+    for (DaySeam& seam : series.work.seams) {
+        seam.setUp = "PE-HD 10 mm";
+    }
+    series.plan = planDay(series.work).value();
+    const PlanView view = planView(series, sixOClock(), names());
+    EXPECT_EQ(
+        textsOf(view), (QStringList{
+                           "6:00 Ilva prepares a trial joint for S1 on bench A, and locks it by "
+                           "6:10.",
+                           "6:30 Ilva takes the trial joint of S1 off bench A.",
+                           "6:32 The foreman tests the trial joint of S1 and releases the series "
+                           "by 6:47.",
+                           "6:47 Ilva prepares seam S1 on bench A, and locks it by 6:57.",
+                           "7:17 Ilva releases seam S1 on bench A.",
+                           "7:19 Ilva prepares seam S2 on bench A, and locks it by 7:29.",
+                           "7:49 Ilva releases seam S2 on bench A.",
+                           " The test of a trial joint is counted with 15 min: chosen."}));
+    const auto& bars = view.lanes[0].bars;
+    ASSERT_EQ(bars.size(), 10U);
+    EXPECT_EQ(bars[0], (PlanBar{BarKind::Hands, "trial S1", "trial S1", minutes(0), minutes(10)}));
+    EXPECT_EQ(
+        bars[3], (PlanBar{BarKind::Decision, "trial S1", "trial S1", minutes(32), minutes(47)}));
+    EXPECT_EQ(bars[4], (PlanBar{BarKind::Hands, "S1", "S1", minutes(47), minutes(57)}));
+    EXPECT_EQ(view.lanes[1].bars[0].text, "trial S1 · A");
+}
+
+TEST(PlanView, NamesThoseWhoAloneMayWeldSoMuch) {
+    JobDay some = day();
+    some.plan.bound = {minutes(64), DayLimit::People, {"person:ilva"}};
+    EXPECT_EQ(
+        planView(some, sixOClock(), names()).under,
+        "What only Ilva may weld takes so long. Seams made: 0 of 2.");
 }
 
 TEST(PlanView, NamesWhatItLeavesOut) {

@@ -127,6 +127,7 @@ TEST_F(DemoFolderTest, HoldsAShopWithPeopleBenchesAJobAndALogThatVerifies) {
     EXPECT_GE(joints(demoLogOf(shop())).size(), 16U) << "eight a day at least";
     const auto seams = reader->eachJoint({}, [](const JointLine& line) {
         EXPECT_EQ(line.seam.front(), 'K') << "the job's own seams are still to be made";
+        EXPECT_EQ(line.job, "QV-104") << "an earlier tank's";
         return true;
     });
     EXPECT_TRUE(seams);

@@ -22,12 +22,18 @@ namespace {
 
 using std::chrono::minutes;
 
+BenchDocument benchOf(const std::string& name) {
+    auto read = readBenchFile(test::resource("demo/bench-" + name + ".json"));
+    EXPECT_TRUE(read) << read.error().detail;
+    return *read;
+}
+
 JobDayAsk demo() {
     JobDayAsk ask;
     auto job = readFirstJob(test::resource("demo"));
     EXPECT_TRUE(job) << job.error().detail;
     ask.seams = job->seams;
-    ask.benches = {test::demoBench("east"), test::demoBench("west")};
+    ask.benches = {benchOf("east"), benchOf("west")};
     ask.people = {"person:ilva"};
     ask.procedures = readProcedureFolder(test::resource("procedures")).value();
     ask.now = test::FakeClock().now();
@@ -53,7 +59,7 @@ TEST(JobDay, PlansTheWholeDemoJob) {
 
 TEST(JobDay, SaysWhyASeamIsNotPlanned) {
     JobDayAsk ask = demo();
-    ask.benches = {test::demoBench("west")};
+    ask.benches = {benchOf("west")};
     auto day = jobDay(ask, nullptr);
     ASSERT_TRUE(day);
     ASSERT_EQ(day->plan.impossible.size(), 2U);
@@ -142,6 +148,81 @@ TEST(JobDay, TwoWhomThePlanDoesNotNameHaveTwoPairsOfHands) {
     ASSERT_TRUE(day) << day.error().detail;
     ASSERT_TRUE(day->work.benches[0].running && day->work.benches[1].running);
     EXPECT_NE(day->work.benches[0].running->person, day->work.benches[1].running->person);
+}
+
+// As the bench asks: core/session/carry_test.cpp holds the rule itself.
+TEST(JobDay, LaysOutTheTrialJointsThatTheBenchWillAskFor) {
+    test::ScratchFolder folder;
+    test::FakeClock clock;
+    const std::string path = folder.file("a.log");
+    JobDayAsk ask = demo();
+    const auto trials = [&](const JobDay& day) {
+        std::multiset<std::string> out;
+        for (const DayStretch& one : day.plan.stretches) {
+            if (one.kind == DayKind::Decision) {
+                EXPECT_TRUE(one.trial);
+                EXPECT_FALSE(one.person) << "a foreman, who is none of the welders";
+                out.insert(day.work.benches[one.bench].id);
+            }
+        }
+        return out;
+    };
+    const auto first = jobDay(ask, nullptr);
+    ASSERT_TRUE(first);
+    // The demo job's own saying: on the east bench S1 of PE-HD and S5 of PP, on the west one S2 to
+    // S4 of PE-HD in one thickness, and S6 of PP.
+    std::set<std::pair<std::string, std::string>> setUps;
+    for (const DaySeam& seam : first->work.seams) {
+        setUps.emplace(seam.on[0] ? "east" : "west", seam.setUp);
+    }
+    EXPECT_EQ(setUps.size(), 4U);
+    EXPECT_EQ(trials(*first), (std::multiset<std::string>{"east", "east", "west", "west"}))
+        << "one for each set-up of a bench";
+    EXPECT_EQ(first->work.decision, kChosenDecision);
+
+    auto writer = LogWriter<Production>::open(path, clock);
+    ASSERT_TRUE(writer) << writer.error().detail;
+    auto session = Session<Production>::start(*writer, clock);
+    ASSERT_TRUE(session) << session.error().detail;
+    const auto s1 = std::find_if(
+        ask.seams.begin(), ask.seams.end(), [](const JobSeam& one) { return one.label == "S1"; });
+    auto order = orderOf(*s1, ask.procedures);
+    ASSERT_TRUE(order) << order.error().detail;
+    order->type = WeldType::Trial;
+    ASSERT_TRUE(session->open(*order, "person:ilva"));
+    ASSERT_TRUE(writer->flush());
+    ask.now = clock.now();
+    auto reader = LogReader::open(path);
+    ASSERT_TRUE(reader);
+    auto day = jobDay(ask, &*reader);
+    ASSERT_TRUE(day) << day.error().detail;
+    // Under way it counts for S1, which is still to be made, and is not asked for again.
+    const DayBench& east = day->work.benches[0];
+    ASSERT_TRUE(east.running && east.tried);
+    EXPECT_TRUE(east.running->trial);
+    EXPECT_EQ(east.running->label, "S1");
+    EXPECT_EQ(east.tried->decision, kChosenDecision);
+    EXPECT_EQ(day->work.seams.size(), ask.seams.size());
+    EXPECT_EQ(trials(*day), trials(*first));
+    // Another plate is another document: what was made before stands for nothing.
+    ask.benches[0].sha256 = std::string(64, 'c');
+    day = jobDay(ask, &*reader);
+    ASSERT_TRUE(day);
+    EXPECT_FALSE(day->work.benches[0].tried);
+}
+
+TEST(JobDay, InPracticeNobodyTestsWhatIsPractised) {
+    test::ScratchFolder folder;
+    test::FakeClock clock;
+    const std::string path = folder.file("a.log");
+    ASSERT_TRUE(LogWriter<Practice>::open(path, clock));
+    auto reader = LogReader::open(path);
+    ASSERT_TRUE(reader);
+    const auto day = jobDay(demo(), &*reader);
+    ASSERT_TRUE(day) << day.error().detail;
+    for (const DaySeam& seam : day->work.seams) {
+        EXPECT_EQ(seam.setUp, "");
+    }
 }
 
 TEST(JobDay, SeamsOfTwoJobsWithOneLabelAreTwoSeams) {

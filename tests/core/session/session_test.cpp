@@ -192,6 +192,13 @@ TEST_F(SessionTest, ATrialJointIsReleasedByAForemanAlsoAfterARestart) {
     EXPECT_EQ(state(), (TrialFinding{TrialState::Waiting, weld->id(), weld->opened().number}));
     m_program.restart();
     EXPECT_EQ(state().state, TrialState::Waiting);
+    for (int i = 0; i < 25; ++i) { // a long series: none of them lets it be forgotten
+        const std::string next = m_program.open(1);
+        m_program.act(next, WeldAborted{"sheet_slipped", ""});
+    }
+    EXPECT_EQ(state().state, TrialState::Waiting);
+    m_program.restart();
+    EXPECT_EQ(state().state, TrialState::Waiting);
     const Intent accepted{{}, kIlva, Decided{Decision::Accept, "bend test held"}};
     EXPECT_FALSE(m_program.session().act(weld->id(), accepted)) << "not by whoever stands there";
 }

@@ -45,9 +45,14 @@ Ms lengthOf(const SeamTimes& times, DayKind kind) {
         return times.release.count();
     case DayKind::PlateWait:
     case DayKind::Cooled:
+    case DayKind::Decision:
         return 0;
     }
     return 0;
+}
+
+std::string nameOf(const std::string& label, bool trial) {
+    return trial ? "the trial of " + label : label;
 }
 
 class Rules {
@@ -64,6 +69,9 @@ public:
                  std::find(seam.welders.begin(), seam.welders.end(), true) != seam.welders.end());
             if (possible) {
                 wholeSeam(seam.label, nullptr, &seam);
+                if (m_seen.count(nameOf(seam.label, true)) > 0) {
+                    wholeSeam(nameOf(seam.label, true), nullptr, &seam);
+                }
             } else if (m_seen.count(seam.label) > 0) {
                 m_out.push_back(seam.label + " can't be made and is in the plan");
             }
@@ -71,10 +79,12 @@ public:
         for (std::size_t bench = 0; bench < m_work.benches.size(); ++bench) {
             if (m_work.benches[bench].running) {
                 const DayRunning& running = *m_work.benches[bench].running;
-                wholeSeam(running.label, &running, nullptr);
+                wholeSeam(nameOf(running.label, running.trial), &running, nullptr);
             }
         }
-        plates();
+        for (std::size_t bench = 0; bench < m_work.benches.size(); ++bench) {
+            course(bench);
+        }
         return m_out;
     }
 
@@ -82,7 +92,7 @@ private:
     void gather() {
         Ms last = 0;
         for (const DayStretch& one : m_plan.stretches) {
-            Seen& seen = m_seen[one.label];
+            Seen& seen = m_seen[nameOf(one.label, one.trial)];
             if (seen.count++ > 0 && seen.bench != one.bench) {
                 m_out.push_back(one.label + " changes its bench");
             }
@@ -175,36 +185,92 @@ private:
         }
     }
 
-    void plates() {
-        for (std::size_t bench = 0; bench < m_work.benches.size(); ++bench) {
-            PlateUse plate = m_work.benches[bench].plate;
-            Ms free = 0;
-            if (m_work.benches[bench].running) {
-                free = m_work.benches[bench].running->left.hands().count();
-            }
-            std::vector<std::pair<Ms, const DaySeam*>> begun; // by the beginning
-            for (const DaySeam& seam : m_work.seams) {
-                const auto seen = m_seen.find(seam.label);
-                if (seen != m_seen.end() && seen->second.bench == bench) {
-                    Ms from = INT64_MAX;
-                    for (const DayKind kind : kInOrder) {
-                        const auto at = seen->second.at.find(kind);
-                        from =
-                            at == seen->second.at.end() ? from : std::min(from, at->second.first);
-                    }
-                    begun.emplace_back(from, &seam);
+    struct Begun {
+        Ms from = 0;
+        const DaySeam* seam = nullptr;
+        bool trial = false;
+    };
+
+    /// On that bench, by the beginning.
+    std::vector<Begun> begunOn(std::size_t bench) const {
+        std::vector<Begun> begun;
+        for (const DaySeam& seam : m_work.seams) {
+            for (const bool trial : {false, true}) {
+                const auto seen = m_seen.find(nameOf(seam.label, trial));
+                if (seen == m_seen.end() || seen->second.bench != bench) {
+                    continue;
                 }
-            }
-            std::sort(begun.begin(), begun.end());
-            for (const auto& [from, seam] : begun) {
-                const SeamTimes& times = *seam->on[bench];
-                if (from + times.preparation.count() < free + wait(plate, times.plate)) {
-                    m_out.push_back(seam->label + " is aligned before the plate is ready");
+                Ms from = INT64_MAX;
+                for (const DayKind kind : kInOrder) {
+                    const auto at = seen->second.at.find(kind);
+                    from = at == seen->second.at.end() ? from : std::min(from, at->second.first);
                 }
-                plate = times.plate;
-                free = from + times.hands().count();
+                begun.push_back({from, &seam, trial});
             }
         }
+        std::sort(begun.begin(), begun.end(), [](const Begun& a, const Begun& b) {
+            return a.from < b.from;
+        });
+        return begun;
+    }
+
+    /// Whether the plate is ready for each, each trial joint is made that must be and no other, and
+    /// nothing is begun before it is decided on.
+    void course(std::size_t bench) {
+        PlateUse plate = m_work.benches[bench].plate;
+        const auto& tried = m_work.benches[bench].tried;
+        const auto& running = m_work.benches[bench].running;
+        std::string setUp = tried ? tried->setUp : "";
+        Ms free = running ? running->left.hands().count() : 0;
+        Ms decided = tried && !running ? tried->decision.count() : 0;
+        if (running && running->trial) {
+            decided = decidedOn(nameOf(running->label, true), tried->decision.count());
+        }
+        const DaySeam* waits = nullptr; // its trial joint was the last
+        for (const auto& [from, seam, trial] : begunOn(bench)) {
+            const SeamTimes& times = *seam->on[bench];
+            if (from + times.preparation.count() < free + wait(plate, times.plate)) {
+                m_out.push_back(seam->label + " is aligned before the plate is ready");
+            }
+            if (from < decided) {
+                m_out.push_back(seam->label + " is begun before the trial is decided on");
+            }
+            const bool due = !seam->setUp.empty() && seam->setUp != setUp;
+            if (due != trial) {
+                m_out.push_back(seam->label + (due ? " has no trial joint" : " has one too many"));
+            }
+            if (waits != nullptr && waits != seam) {
+                m_out.push_back(waits->label + " does not follow its trial joint");
+            }
+            waits = trial ? seam : nullptr;
+            if (trial) {
+                decided = decidedOn(nameOf(seam->label, true), m_work.decision.count());
+            }
+            setUp = seam->setUp;
+            plate = times.plate;
+            free = from + times.hands().count();
+        }
+        if (waits != nullptr) {
+            m_out.push_back(waits->label + " is tried and not made");
+        }
+    }
+
+    /// Right after it has left the bench.
+    Ms decidedOn(const std::string& trial, Ms takes) {
+        const Seen& seen = m_seen[trial];
+        const auto release = seen.at.find(DayKind::Release);
+        const auto decision = seen.at.find(DayKind::Decision);
+        if (takes == 0 || release == seen.at.end()) {
+            return 0;
+        }
+        const bool sound = decision != seen.at.end() &&
+                           decision->second.first == release->second.second &&
+                           decision->second.second - decision->second.first == takes;
+        if (!sound) {
+            m_out.push_back(trial + " is not decided on when it is out");
+            return 0;
+        }
+        return decision->second.second;
     }
 
     const DayWork& m_work;
@@ -219,12 +285,16 @@ struct Place {
     Ms free = 0; // or cooled, while something is on it
     Ms release = 0;
     int seam = -1; // -1: nothing on it; -2: what was under way at first
+    int held = -1; // the seam of the trial joint that is on it, or was last
+    bool trial = false;
+    Ms decision = 0; // that follows
+    int tried = 0;   // the set-up of its trial joint, as a number; 0: of none
 };
 
 struct Moment {
     std::vector<Place> benches;
-    std::vector<Ms> people; // sorted
-    Ms last = 0;            // the last beginning
+    std::vector<std::vector<Ms>> people; // of each class, sorted
+    Ms last = 0;                         // the last beginning
     Ms finish = 0;
     unsigned left = 0; // seams, as bits
 };
@@ -232,30 +302,43 @@ struct Moment {
 class Search {
 public:
     Search(const DayWork& work, Ms notAfter, bool shortcuts)
-        : m_work(work), m_best(notAfter + 1), m_shortcuts(shortcuts) {}
+        : m_work(work), m_best(notAfter + 1), m_shortcuts(shortcuts) {
+        for (const DaySeam& seam : work.seams) {
+            m_setUpOf.push_back(numberOf(seam.setUp));
+        }
+    }
 
     Optimum run() {
         Moment now;
-        now.people.assign(m_work.people.size(), 0);
+        std::vector<Ms> people(m_work.people.size(), 0);
         for (const DayBench& bench : m_work.benches) {
             Place place;
             place.plate = bench.plate;
+            if (bench.tried) {
+                place.tried = numberOf(bench.tried->setUp);
+                place.decision = bench.tried->decision.count();
+                place.free = bench.running ? 0 : place.decision;
+            }
             if (bench.running) {
+                place.trial = bench.running->trial;
                 const SeamTimes& left = bench.running->left;
                 place.plateFree = left.hands().count();
                 place.free = place.plateFree + left.cooling.count();
                 place.release = left.release.count();
                 place.seam = -2;
-                Ms& person = now.people[bench.running->person];
+                Ms& person = people[bench.running->person];
                 person = std::max(person, place.plateFree);
                 now.finish = std::max(now.finish, place.free);
             }
             now.benches.push_back(place);
         }
-        std::sort(now.people.begin(), now.people.end());
+        classify(people, now);
         for (std::size_t seam = 0; seam < m_work.seams.size(); ++seam) {
             const auto& on = m_work.seams[seam].on;
-            if (std::any_of(on.begin(), on.end(), [](const auto& one) { return one; })) {
+            const bool hasWelder = std::any_of(
+                m_mayWeld.begin(), m_mayWeld.end(), [&](auto& may) { return may[seam]; });
+            if (hasWelder &&
+                std::any_of(on.begin(), on.end(), [](const auto& one) { return one; })) {
                 now.left |= 1U << seam;
             }
         }
@@ -265,11 +348,41 @@ public:
     }
 
 private:
+    int numberOf(const std::string& setUp) {
+        const auto found = std::find(m_setUps.begin(), m_setUps.end(), setUp);
+        const auto place = static_cast<int>(found - m_setUps.begin());
+        if (found == m_setUps.end()) {
+            m_setUps.push_back(setUp);
+        }
+        return place;
+    }
+
+    /// Those who may weld the same seams are alike: of them whoever is free first is as good as
+    /// any.
+    void classify(const std::vector<Ms>& people, Moment& now) {
+        for (std::size_t person = 0; person < people.size(); ++person) {
+            std::vector<bool> may;
+            for (const DaySeam& seam : m_work.seams) {
+                may.push_back(seam.welders.empty() || seam.welders[person]);
+            }
+            const auto known = std::find(m_mayWeld.begin(), m_mayWeld.end(), may);
+            const auto place = static_cast<std::size_t>(known - m_mayWeld.begin());
+            if (known == m_mayWeld.end()) {
+                m_mayWeld.push_back(may);
+                now.people.emplace_back();
+            }
+            now.people[place].push_back(people[person]);
+        }
+        for (auto& alike : now.people) {
+            std::sort(alike.begin(), alike.end());
+        }
+    }
+
     void go(const Moment& now) {
         ++m_out.looked;
         const bool over =
             now.left == 0 && std::all_of(now.benches.begin(), now.benches.end(), [](const auto& b) {
-                return b.seam == -1;
+                return b.seam == -1 && b.held == -1;
             });
         if (over) {
             if (now.finish < m_best) {
@@ -282,60 +395,98 @@ private:
             return;
         }
         for (std::size_t bench = 0; bench < now.benches.size(); ++bench) {
-            if (now.benches[bench].seam != -1) {
-                go(released(now, bench));
-                continue;
-            }
-            for (unsigned seam = 0; seam < m_work.seams.size(); ++seam) {
-                if ((now.left & (1U << seam)) != 0 && m_work.seams[seam].on[bench]) {
-                    go(begun(now, bench, seam));
-                }
+            for (std::size_t who = 0; who < now.people.size(); ++who) {
+                byOne(now, bench, who);
             }
         }
     }
 
-    static void take(Moment& then, Ms from, Ms takes) {
-        then.last = from;
-        then.people.front() = from + takes; // any of those free by then is as good
-        std::sort(then.people.begin(), then.people.end());
+    void byOne(const Moment& now, std::size_t bench, std::size_t who) {
+        if (now.benches[bench].seam != -1) {
+            go(released(now, bench, who));
+            return;
+        }
+        const int held = now.benches[bench].held;
+        for (unsigned seam = 0; seam < m_work.seams.size(); ++seam) {
+            const bool next =
+                held == -1 ? (now.left & (1U << seam)) != 0 : held == static_cast<int>(seam);
+            if (next && m_work.seams[seam].on[bench] && m_mayWeld[who][seam]) {
+                go(begun(now, bench, seam, who));
+            }
+        }
     }
 
-    Moment released(const Moment& now, std::size_t bench) const {
+    static void take(Moment& then, std::size_t who, Ms from, Ms takes) {
+        then.last = from;
+        auto& alike = then.people[who];
+        alike.front() = from + takes; // any of those free by then is as good
+        std::sort(alike.begin(), alike.end());
+    }
+
+    static Moment released(const Moment& now, std::size_t bench, std::size_t who) {
         Moment then = now;
         Place& place = then.benches[bench];
-        const Ms from = std::max({now.last, now.people.front(), place.free});
-        take(then, from, place.release);
-        place.free = from + place.release;
+        const Ms from = std::max({now.last, now.people[who].front(), place.free});
+        take(then, who, from, place.release);
+        place.free = from + place.release + (place.trial ? place.decision : 0);
         place.seam = -1;
-        then.finish = std::max(then.finish, place.free);
+        then.finish = std::max(then.finish, from + place.release);
         return then;
     }
 
-    Moment begun(const Moment& now, std::size_t bench, unsigned seam) const {
+    Moment begun(const Moment& now, std::size_t bench, unsigned seam, std::size_t who) const {
         Moment then = now;
         Place& place = then.benches[bench];
         const SeamTimes& times = *m_work.seams[seam].on[bench];
         const Ms plate =
             place.plateFree + wait(place.plate, times.plate) - times.preparation.count();
-        const Ms from = std::max({now.last, now.people.front(), place.free, plate});
-        take(then, from, times.hands().count());
+        const Ms from = std::max({now.last, now.people[who].front(), place.free, plate});
+        take(then, who, from, times.hands().count());
         place.plate = times.plate;
         place.plateFree = from + times.hands().count();
         place.free = place.plateFree + times.cooling.count();
         place.release = times.release.count();
         place.seam = static_cast<int>(seam);
+        const int setUp = m_setUpOf[seam];
+        place.trial = setUp != 0 && setUp != place.tried;
+        place.tried = setUp;
+        place.held = place.trial ? static_cast<int>(seam) : -1;
+        place.decision = m_work.decision.count();
         then.left &= ~(1U << seam);
         return then;
     }
 
     Ms leastFinish(const Moment& now) const {
-        const Ms next = std::max(now.last, now.people.front());
+        Ms first = INT64_MAX;
+        Ms last = 0;
+        Ms count = 0;
+        Ms all = 0;
+        for (const auto& alike : now.people) {
+            first = std::min(first, alike.front());
+            last = std::max(last, alike.back());
+            for (const Ms person : alike) {
+                all += std::max(person, now.last);
+                ++count;
+            }
+        }
+        const Ms next = std::max(now.last, first);
+        std::map<int, Ms> trials; // by set-up that has none, the least work
         Ms least = now.finish;
         Ms work = 0;
         for (const Place& place : now.benches) {
+            Ms out = std::max(next, place.free);
             if (place.seam != -1) {
-                least = std::max(least, std::max(next, place.free) + place.release);
+                out += place.release;
                 work += place.release;
+                least = std::max(least, out);
+                out += place.trial ? place.decision : 0;
+            }
+            if (place.held != -1) {
+                const auto bench = static_cast<std::size_t>(&place - now.benches.data());
+                const SeamTimes& times =
+                    *m_work.seams[static_cast<std::size_t>(place.held)].on[bench];
+                least = std::max(least, out + times.whole().count());
+                work += times.hands().count() + times.release.count();
             }
         }
         for (unsigned seam = 0; seam < m_work.seams.size(); ++seam) {
@@ -352,15 +503,21 @@ private:
             }
             least = std::max(least, next + whole);
             work += hands;
+            const int setUp = m_setUpOf[seam];
+            if (setUp != 0 &&
+                std::none_of(now.benches.begin(), now.benches.end(), [setUp](const Place& place) {
+                    return place.tried == setUp;
+                })) {
+                Ms& trial = trials.emplace(setUp, hands).first->second;
+                trial = std::min(trial, hands);
+            }
         }
-        Ms all = work;
-        for (const Ms person : now.people) {
-            all += std::max(person, now.last);
+        for (const auto& [setUp, hands] : trials) { // one of each at least
+            work += hands;
         }
-        const auto count = static_cast<Ms>(now.people.size());
         // Only a bound where everybody is needed until the end: else the sum is too high.
-        if (all / count >= now.people.back()) {
-            least = std::max(least, all / count);
+        if ((all + work) / count >= last) {
+            least = std::max(least, (all + work) / count);
         }
         return least;
     }
@@ -369,11 +526,15 @@ private:
     bool isBeaten(const Moment& now) {
         std::string key(reinterpret_cast<const char*>(&now.left), sizeof now.left);
         std::vector<Ms> times{now.last, now.finish};
-        for (const Ms person : now.people) {
-            times.push_back(std::max(person, now.last));
+        for (const auto& alike : now.people) {
+            for (const Ms person : alike) {
+                times.push_back(std::max(person, now.last));
+            }
         }
         for (const Place& place : now.benches) {
-            key += std::to_string(place.seam) + place.plate.material + ";";
+            key += std::to_string(place.seam) + place.plate.material + ";" +
+                   std::to_string(place.tried) + ";" + std::to_string(place.held) +
+                   (place.trial ? "t;" : ";");
             times.push_back(std::max(place.free, now.last));
             times.push_back(place.plateFree);
         }
@@ -395,6 +556,9 @@ private:
     }
 
     const DayWork& m_work;
+    std::vector<std::string> m_setUps{""};
+    std::vector<int> m_setUpOf;               // of each seam
+    std::vector<std::vector<bool>> m_mayWeld; // of each class of people, each seam
     Ms m_best;
     bool m_shortcuts;
     Optimum m_out;
@@ -411,7 +575,64 @@ Optimum earliestFinish(const DayWork& work, Milliseconds notAfter, bool shortcut
     return Search(work, notAfter.count(), shortcuts).run();
 }
 
-DayWork randomDay(std::mt19937_64& chance, std::size_t seams) {
+namespace {
+
+const std::string& materialOf(const DaySeam& seam) {
+    const auto on = std::find_if(
+        seam.on.begin(), seam.on.end(), [](const auto& one) { return one.has_value(); });
+    return (*on)->plate.material;
+}
+
+/// By plastic, as certificates are: one person has both, of each other either may be missing.
+void certify(std::mt19937_64& chance, DayWork& work) {
+    const std::size_t both = chance() % work.people.size();
+    for (const char* material : {"PE-HD", "PVDF"}) {
+        std::vector<bool> welders;
+        for (std::size_t person = 0; person < work.people.size(); ++person) {
+            welders.push_back(person == both || chance() % 2 == 0);
+        }
+        for (DaySeam& seam : work.seams) {
+            if (materialOf(seam) == material) {
+                seam.welders = welders;
+            }
+        }
+    }
+    // Sometimes one alone may weld this seam, or nobody.
+    for (DaySeam& seam : work.seams) {
+        if (chance() % 8 == 0) {
+            seam.welders.assign(work.people.size(), false);
+            if (chance() % 4 != 0) {
+                seam.welders[chance() % work.people.size()] = true;
+            }
+        }
+    }
+}
+
+/// Two thicknesses of each plastic; on a bench whose plate is warm some trial joint may be made,
+/// and wait for its word or not, or be under way.
+void askForTrials(std::mt19937_64& chance, DayWork& work) {
+    for (DaySeam& seam : work.seams) {
+        seam.setUp = materialOf(seam) + (chance() % 3 == 0 ? " 5 mm" : " 10 mm");
+    }
+    work.decision = Milliseconds(static_cast<std::int64_t>(chance() % 1'200) * 1'000);
+    for (DayBench& bench : work.benches) {
+        if (bench.plate.material.empty() || chance() % 2 == 0) {
+            continue;
+        }
+        DayTried tried{bench.plate.material + " 10 mm", Milliseconds{0}, "joint on " + bench.id};
+        if (bench.running) {
+            bench.running->trial = chance() % 2 == 0;
+            tried.decision = bench.running->trial ? work.decision : Milliseconds{0};
+        } else if (chance() % 3 == 0) {
+            tried.decision = work.decision / 2;
+        }
+        bench.tried = tried;
+    }
+}
+
+} // namespace
+
+DayWork randomDay(std::mt19937_64& chance, std::size_t seams, const DayKinds& kinds) {
     const auto upTo = [&](std::uint64_t low, std::uint64_t high) {
         return static_cast<std::int64_t>(low + chance() % (high - low + 1));
     };
@@ -433,7 +654,8 @@ DayWork randomDay(std::mt19937_64& chance, std::size_t seams) {
     };
     DayWork work;
     const auto benches = static_cast<std::size_t>(upTo(1, 3));
-    const auto people = static_cast<std::size_t>(upTo(1, 2));
+    const std::uint64_t more = kinds.certificates ? 1 : 0;
+    const auto people = static_cast<std::size_t>(upTo(1 + more, 2 + more));
     for (std::size_t i = 0; i < people; ++i) {
         work.people.push_back("person " + std::to_string(i + 1));
     }
@@ -475,6 +697,12 @@ DayWork randomDay(std::mt19937_64& chance, std::size_t seams) {
             seam.on.push_back(here);
         }
         work.seams.push_back(std::move(seam));
+    }
+    if (kinds.certificates) {
+        certify(chance, work);
+    }
+    if (kinds.trials) {
+        askForTrials(chance, work);
     }
     return work;
 }

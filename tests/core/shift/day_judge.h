@@ -14,8 +14,8 @@ namespace seamclock::test {
 /// Every rule of day_plan.h that the plan breaks, in a sentence; empty: it can be kept.
 std::vector<std::string> brokenRules(const DayWork& work, const DayPlan& plan);
 
-/// Every order of everything that is to be done, by everybody, on every bench: in an order of
-/// beginnings, each as early as what was begun before it allows, since any plan can be pushed
+/// Every order of everything that is to be done, by everybody who may, on every bench: in an order
+/// of beginnings, each as early as what was begun before it allows, since any plan can be pushed
 /// together into one of these. `shortcuts`: orders that can't end before `notAfter`, or that stand
 /// where an earlier one stood with less time gone, are left out.
 struct Optimum {
@@ -25,8 +25,14 @@ struct Optimum {
 };
 Optimum earliestFinish(const DayWork& work, Milliseconds notAfter, bool shortcuts);
 
+/// What is asked of a day besides.
+struct DayKinds {
+    bool certificates = false; // two or three people, and some may not weld some seams
+    bool trials = false;       // trial joints are asked for; some are made, run or wait already
+};
+
 /// A day of that many seams: up to three benches, one or two people, two plastics, some seams
 /// wished on one bench, sometimes a weld that is under way.
-DayWork randomDay(std::mt19937_64& chance, std::size_t seams);
+DayWork randomDay(std::mt19937_64& chance, std::size_t seams, const DayKinds& kinds = {});
 
 } // namespace seamclock::test

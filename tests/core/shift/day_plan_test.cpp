@@ -269,6 +269,68 @@ TEST(DayPlan, WhoMayNotWeldASeamOnlyReleasesIt) {
     }()) << "every seam is made in either";
 }
 
+TEST(DayPlan, TheBoundKnowsWhatOnlySomeMayWeld) {
+    DayWork work = shop(3, 3);
+    for (int i = 1; i <= 6; ++i) {
+        DaySeam one = seam("S" + std::to_string(i), {times(1), times(1), times(1)});
+        one.welders = {false, i <= 4, false};
+        one.welders[0] = i > 4;
+        work.seams.push_back(one);
+    }
+    // Four of the six are person 2's alone: 4 · 10 min to the last lock, then 1 and 2 min. All
+    // hands together would be done at 26 min, all benches at 26, one seam alone at 13.
+    const DayPlan plan = planned(work);
+    EXPECT_EQ(plan.bound, (DayBound{minutes(43), DayLimit::People, {"person 2"}}));
+    EXPECT_GE(plan.finish, minutes(43));
+    EXPECT_LE(plan.finish, minutes(47)); // measured
+}
+
+TEST(DayPlan, ATrialJointComesBeforeTheSeriesAndIsDecidedOnFirst) {
+    DayWork work = shop(1, 1);
+    work.decision = minutes(15);
+    work.seams = {seam("S1", {times(20)}), seam("S2", {times(20)})};
+    work.seams[0].setUp = work.seams[1].setUp = "PE-HD 10 mm";
+    DayPlan plan = planned(work);
+    EXPECT_EQ(plan.finish, minutes(3 * 32 + 15));
+    EXPECT_EQ(plan.bound, (DayBound{minutes(111), DayLimit::Benches, {"bench 1"}}));
+    EXPECT_EQ(
+        plan.stretches.front(),
+        (DayStretch{DayKind::Preparation, "S1", 0, 0, minutes(0), minutes(5), true}));
+    EXPECT_EQ(
+        *stretch(plan, "S1", DayKind::Decision),
+        (DayStretch{DayKind::Decision, "S1", 0, {}, minutes(32), minutes(47), true}));
+    // Another set-up between them wants one of its own, so it is put last.
+    work.seams.insert(work.seams.begin() + 1, seam("T1", {times(20)}));
+    work.seams[1].setUp = "PE-HD 5 mm";
+    plan = planned(work);
+    EXPECT_EQ(plan.finish, minutes(5 * 32 + 2 * 15));
+    // Made already, or waiting for its word: then for what is left of it.
+    work.seams.erase(work.seams.begin() + 1);
+    work.benches[0].tried = DayTried{"PE-HD 10 mm", minutes(0), ""};
+    EXPECT_EQ(planned(work).finish, minutes(64));
+    work.benches[0].tried = DayTried{"PE-HD 10 mm", minutes(7), "S0"};
+    plan = planned(work);
+    EXPECT_EQ(plan.finish, minutes(71));
+    EXPECT_EQ(
+        plan.stretches.front(),
+        (DayStretch{DayKind::Decision, "S0", 0, {}, minutes(0), minutes(7), true}));
+    work.decision = minutes(-1);
+    EXPECT_EQ(
+        planDay(work).error().detail,
+        "the decision on a trial joint takes -60000 ms; allowed: 0 to 604800000");
+}
+
+TEST(DayPlan, ATrialJointUnderWayCountsForItsSeries) {
+    DayWork work = shop(1, 1);
+    work.benches[0].running = DayRunning{"S0", times(20), 0, true};
+    work.benches[0].tried = DayTried{"PE-HD 10 mm", minutes(15), "S0"};
+    work.seams = {seam("S1", {times(20)})};
+    work.seams[0].setUp = "PE-HD 10 mm";
+    const DayPlan plan = planned(work);
+    EXPECT_EQ(plan.finish, minutes(32 + 15 + 32));
+    EXPECT_EQ(plan.bound.atLeast, minutes(79));
+}
+
 TEST(DayPlan, WhatNobodyMayWeldIsNotPlanned) {
     DayWork work = shop(1, 2);
     work.seams = {seam("S1", {times(20)}), seam("S2", {times(20)})};
