@@ -1,12 +1,21 @@
-"""Line coverage of core, by room, from the .gcda files of a --coverage build (gcov of the same g++).
+"""coverage.py ROOT BUILD_FOLDER core|app [--keep FILE COMMIT] [--missed FILE]
 
-A line counts once however many units compile it (headers, templates), and is reached if any of them reached it.
+Line coverage of core or of app, by room, from the .gcda files of a --coverage build (gcov of the same g++).
+
+A line counts once however many units compile it (headers, templates), and is reached if any of them reached it. What
+moc and rcc made is not ours and lies in the build folder; nor is a line that only asks moc for something.
+The stage measures app by quarters, each with the rooms that it builds; --keep keeps what was reached in FILE and counts
+what other quarters reached at the same commit, too. --missed writes the lines that nothing reached.
 """
+import argparse
 import json
 import os
+import re
 import subprocess
 import sys
 from pathlib import Path
+
+OF_MOC = re.compile(rb"\s*(Q_OBJECT|Q_GADGET|Q_DECLARE_TR_FUNCTIONS\(\w+\))\s*$")
 
 
 def gcov(batch):
@@ -22,9 +31,17 @@ def gcov(batch):
         yield report
 
 
-def main():
-    root, folder = Path(sys.argv[1]).resolve(), Path(sys.argv[2]).resolve()
-    data = sorted(str(path) for path in folder.rglob("*.gcda"))
+def data_files(folder, part):
+    """No unit of core includes a file of app."""
+    for path in sorted(folder.rglob("*.gcda")):
+        below = path.relative_to(folder).as_posix()
+        if part == "core" or not below.startswith(("core/", "tests/core/")):
+            yield str(path)
+
+
+def measured(root, folder, part):
+    """{file: {line: how often}} of that part of the sources."""
+    data = list(data_files(folder, part))
     if not data:
         sys.exit("coverage: no .gcda file: nothing was measured")
     lines = {}
@@ -32,38 +49,81 @@ def main():
         for report in gcov(data[start:start + 20]):
             for source in report["files"]:
                 path = Path(os.path.normpath(os.path.join(report["current_working_directory"], source["file"])))
-                if not path.is_relative_to(root / "core"):
+                if not path.is_relative_to(root / part):
                     continue
                 counts = lines.setdefault(path.relative_to(root).as_posix(), {})
                 for line in source["lines"]:
                     number = line["line_number"]
                     counts[number] = max(counts.get(number, 0), line["count"])
+    for name, counts in lines.items():
+        for number, line in enumerate((root / name).read_bytes().splitlines(), start=1):
+            if number in counts and OF_MOC.match(line):
+                del counts[number]
+    return lines
+
+
+def joined(lines, kept, commit):
+    """Both together, where they are of one commit; "… with changes" and "no commit" name none."""
+    if kept.is_file():
+        before = json.loads(kept.read_text(encoding="utf-8"))
+        if before["commit"] == commit and " " not in commit:
+            for name, counts in before["lines"].items():
+                mine = lines.setdefault(name, {})
+                for number, count in counts.items():
+                    mine[int(number)] = max(mine.get(int(number), 0), count)
+    kept.write_text(json.dumps({"commit": commit, "lines": lines}), encoding="utf-8")
+    return lines
+
+
+def table(lines, part):
+    """The rows by room, and the whole."""
     rooms = {}
     for name, counts in lines.items():
-        room = rooms.setdefault(name.split("/")[1], [0, 0])
+        inside = name.split("/")[1:]
+        room = rooms.setdefault(inside[0] if len(inside) > 1 else part, [0, 0])
         room[0] += sum(1 for count in counts.values() if count)
         room[1] += len(counts)
+    rooms = {room: numbers for room, numbers in rooms.items() if numbers[1]}
     if not rooms:
-        sys.exit("coverage: no line of core was measured")
-    print("line coverage of core:")
-    for room, (reached, all_lines) in sorted(rooms.items()):
-        print(f"  {room:<12}{100 * reached / all_lines:5.1f} %  {reached} of {all_lines} lines")
-    reached, all_lines = (sum(column) for column in zip(*rooms.values()))
-    print(f"  {'core':<12}{100 * reached / all_lines:5.1f} %  {reached} of {all_lines} lines")
+        sys.exit(f"coverage: no line of {part} was measured")
+    whole = [sum(column) for column in zip(*rooms.values())]
+    rows = [f"line coverage of {part}:"]
+    for room, (reached, all_lines) in [*sorted((r, n) for r, n in rooms.items() if r != part), (part, whole)]:
+        rows.append(f"  {room:<12}{100 * reached / all_lines:5.1f} %  {reached} of {all_lines} lines")
+    return rows
+
+
+def missed(lines):
     for name, counts in sorted(lines.items()):
-        missed = sorted(number for number, count in counts.items() if not count)
-        if missed:
-            print(f"  not reached, {name}: {ranges(missed)}")
+        numbers = sorted(number for number, count in counts.items() if not count)
+        if numbers:
+            yield f"not reached, {name}: {ranges(numbers)}"
 
 
 def ranges(numbers):
     parts, start, last = [], numbers[0], numbers[0]
     for number in numbers[1:] + [None]:
-        if number != last + 1 if number is not None else True:
+        if number is None or number != last + 1:
             parts.append(str(start) if start == last else f"{start}-{last}")
             start = number
         last = number
     return ", ".join(parts)
+
+
+def main():
+    asked = argparse.ArgumentParser(description="Line coverage of core or of app, by room.")
+    asked.add_argument("root", type=Path)
+    asked.add_argument("folder", type=Path)
+    asked.add_argument("part", choices=["core", "app"])
+    asked.add_argument("--keep", nargs=2, metavar=("FILE", "COMMIT"))
+    asked.add_argument("--missed", type=Path, metavar="FILE")
+    given = asked.parse_args()
+    lines = measured(given.root.resolve(), given.folder.resolve(), given.part)
+    if given.keep:
+        lines = joined(lines, Path(given.keep[0]), given.keep[1])
+    print("\n".join(table(lines, given.part)))
+    if given.missed:
+        given.missed.write_text("".join(line + "\n" for line in missed(lines)), encoding="utf-8")
 
 
 main()
