@@ -10205,6 +10205,10 @@
             <translation>%1: lässt sich nicht nach „%2“ schreiben: %3</translation>
         </message>
         <message>
+            <source>the PDF can't be given bookmarks: %1</source>
+            <translation>Das PDF kann keine Lesezeichen bekommen: %1</translation>
+        </message>
+        <message>
             <source>the PIN is wrong</source>
             <translation>die PIN ist falsch</translation>
         </message>

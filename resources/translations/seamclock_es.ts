@@ -10205,6 +10205,10 @@
             <translation>%1: no se puede escribir en «%2»: %3</translation>
         </message>
         <message>
+            <source>the PDF can't be given bookmarks: %1</source>
+            <translation>No se pueden poner marcadores al PDF: %1</translation>
+        </message>
+        <message>
             <source>the PIN is wrong</source>
             <translation>el PIN es erróneo</translation>
         </message>
