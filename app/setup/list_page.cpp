@@ -179,8 +179,10 @@ void ListPage::place() {
     double top = body.y();
     put(m_title, QRectF(body.x() + 6, top, body.width() - 12, 54));
     top += 56;
-    const double under = m_view.trouble.isEmpty() ? 4 + quietHeight(m_view.under, body.width() - 12)
-                                                  : 92; // a refusal has more to say
+    // A refusal has more to say; where the screen lies there are rows to keep room for.
+    const double under = !m_view.trouble.isEmpty() ? 92
+                         : frame.portrait ? 4 + quietHeight(m_view.under, body.width() - 12)
+                                          : 50;
     put(m_under, told ? QRectF(body.x() + 6, top - 2, body.width() - 12, under - 2) : QRectF());
     top += told ? under : 0;
     put(m_line, m_view.line ? QRectF(body.x(), top, body.width(), 90) : QRectF());
