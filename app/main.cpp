@@ -380,6 +380,7 @@ private:
         order.reports = m_reports;
         order.lesson = lesson;
         order.sound = m_sound;
+        order.readGuide = guideHere;
         auto stand = PracticeStand::open(std::move(order));
         if (!stand) {
             m_window.say(inWords(stand.error().detail));
@@ -864,6 +865,7 @@ int readElsewhere(QApplication& application, const Arguments& arguments) {
     parts.folder = reportFolder();
     parts.work = workOf(*shop, preferences);
     parts.work.demo = isOfDemo(arguments.read->toStdString());
+    parts.readGuide = guideHere;
     ReadWindow window(std::move(parts), *clock);
     QObject::connect(&window, &ReadWindow::quitAsked, &application, &QApplication::quit);
     showWindow(window, arguments);

@@ -38,10 +38,15 @@ option(SEAMCLOCK_COVERAGE "instrument the rooms of core for line coverage (g++)"
 # see each file with the includes that it names.
 option(SEAMCLOCK_PRECOMPILE "precompile the headers of GoogleTest and of Qt's widgets" OFF)
 
+# Each source of a room by itself, with the headers that it names and nothing precompiled. As it includes its own header
+# first (tests/lint/style.py), that header is proven to stand alone, and only the others are compiled once more for it: a
+# fifteenth of them. Costs more for the sources, and less than it saves where header sets are checked, too.
+option(SEAMCLOCK_ALONE "compile each source of a room by itself; it proves its own header" OFF)
+
 # seamclock_precompile(TARGET KIND HEADERS…): the first target of a kind compiles them, the others use what it made, so
 # their flags must be the same.
 function(seamclock_precompile target kind)
-    if(NOT SEAMCLOCK_PRECOMPILE)
+    if(NOT SEAMCLOCK_PRECOMPILE OR (SEAMCLOCK_ALONE AND kind STREQUAL "widgets"))
         return()
     endif()
     get_property(owner GLOBAL PROPERTY seamclock_precompiled_${kind})
@@ -63,6 +68,23 @@ function(seamclock_separate which)
     set_source_files_properties(${which} PROPERTIES SKIP_UNITY_BUILD_INCLUSION ON)
 endfunction()
 
+# Of a room's headers those that no source of their own includes first.
+function(seamclock_verify_unproven name sources)
+    set(unproven ${ARGN})
+    foreach(header IN LISTS ARGN)
+        string(REGEX REPLACE "\\.h$" ".cpp" source ${header})
+        if(source IN_LIST sources)
+            list(REMOVE_ITEM unproven ${header})
+        endif()
+    endforeach()
+    if(unproven)
+        target_sources(seamclock_${name} PUBLIC FILE_SET unproven TYPE HEADERS BASE_DIRS ${CMAKE_SOURCE_DIR} FILES ${unproven})
+        set_target_properties(seamclock_${name} PROPERTIES INTERFACE_HEADER_SETS_TO_VERIFY unproven)
+    else()
+        set_target_properties(seamclock_${name} PROPERTIES VERIFY_INTERFACE_HEADER_SETS OFF)
+    endif()
+endfunction()
+
 # seamclock_room(NAME SOURCES … HEADERS … USES rooms… LIBRARIES private libraries… SEPARATE sources…)
 # A room is a static library; USES are the rooms below it, and the only ones it may include.
 function(seamclock_room name)
@@ -81,6 +103,10 @@ function(seamclock_room name)
         set(scope INTERFACE)
     endif()
     target_sources(seamclock_${name} ${scope} FILE_SET HEADERS BASE_DIRS ${CMAKE_SOURCE_DIR} FILES ${ROOM_HEADERS})
+    if(SEAMCLOCK_ALONE AND ROOM_SOURCES)
+        set_target_properties(seamclock_${name} PROPERTIES UNITY_BUILD OFF)
+        seamclock_verify_unproven(${name} "${ROOM_SOURCES}" ${ROOM_HEADERS})
+    endif()
     list(TRANSFORM ROOM_USES PREPEND seamclock_)
     target_link_libraries(seamclock_${name} ${scope} seamclock_flags ${ROOM_USES})
     if(SEAMCLOCK_COVERAGE AND ROOM_SOURCES)

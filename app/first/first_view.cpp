@@ -201,7 +201,7 @@ ChoiceView screenQuestion(const Preferences& now) {
     page.choices.push_back(std::move(imperial));
     page.back = hiddenSlot();
     page.stop = hiddenSlot();
-    page.step = stepSlot(tr("Go on"), false);
+    page.step = stepSlot(tr("Go on"));
     return page;
 }
 

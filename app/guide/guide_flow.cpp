@@ -48,7 +48,7 @@ void GuideFlow::close() {
 
 void GuideFlow::turnTo(Page* page) {
     m_page = page;
-    m_chapter->refresh();
+    m_chapter->setHome(homeText());
     emit turned();
 }
 
@@ -88,7 +88,7 @@ void GuideFlow::drawList() {
             view.under = tr("No place in the guide holds these words.");
         }
         view.back = plainSlot(tr("Contents"), tr("of the guide"));
-        view.stop = plainSlot(tr("Back to the bench"));
+        view.stop = plainSlot(homeText());
         view.step = m_hits.empty() ? hiddenSlot() : stepSlot(tr("Open the first"), false);
     } else {
         view.columns = 2;
@@ -100,9 +100,21 @@ void GuideFlow::drawList() {
         }
         view.back = hiddenSlot();
         view.stop = plainSlot(tr("Search"), tr("by a word"));
-        view.step = stepSlot(tr("Back to the bench"), false);
+        view.step = stepSlot(homeText(), false);
     }
     m_list->show(view);
+}
+
+QString GuideFlow::homeText() const {
+    switch (m_home) {
+    case GuideHome::Bench:
+        return tr("Back to the bench");
+    case GuideHome::Practice:
+        return tr("Back to practice");
+    case GuideHome::Log:
+        return tr("Back to the log");
+    }
+    return {};
 }
 
 void GuideFlow::find() {

@@ -1,17 +1,22 @@
 // Help on the screen: contents, a chapter, a search, and which of them stands. It is read from the
 // disk when it is first opened; when it can't be, one sentence says so. A bench that calls for
-// hands takes the screen from it; opened again, it stands where it was left.
+// hands takes the screen from it; opened again, it stands where it was left. Every window that has
+// Help has it by this: the operator's, practice's and that of a copy.
 #pragma once
 
 #include "app/guide/guide_page.h"
 #include "app/setup/list_page.h"
 
 #include <QObject>
+#include <cstdint>
 #include <functional>
 #include <optional>
 #include <vector>
 
 namespace seamclock {
+
+/// Where it was opened, and leads back to.
+enum class GuideHome : std::uint8_t { Bench, Practice, Log };
 
 class GuideFlow : public QObject {
     Q_OBJECT
@@ -20,6 +25,7 @@ public:
     using Read = std::function<Result<Guide>()>;
     /// Its pages become children of `window`.
     GuideFlow(Read read, QWidget* window);
+    void setHome(GuideHome home) { m_home = home; }
 
     std::vector<Page*> pages() const { return {m_list, m_chapter}; }
     Page* page() const { return m_page; } // null: closed
@@ -49,6 +55,7 @@ private:
     void find();
     void pressed(SlotPlace place);
     void chosen(int index);
+    QString homeText() const;
 
     Read m_read;
     Guide m_guide;
@@ -57,6 +64,7 @@ private:
     Page* m_page = nullptr;
     bool m_searches = false;
     bool m_reads = false; // a chapter was open when it was left
+    GuideHome m_home = GuideHome::Bench;
     std::vector<GuideHit> m_hits;
     QString m_spoken; // that its list was drawn in
 };

@@ -54,10 +54,15 @@ void GuidePage::show(const Guide& guide, int chapter, const QString& mark) {
     place();
 }
 
+void GuidePage::setHome(const QString& text) {
+    m_home = text;
+    refresh();
+}
+
 void GuidePage::refresh() {
     m_back->show(plainSlot(tr("Contents"), tr("of the guide")));
     m_stop->show(plainSlot(tr("Search"), tr("by a word")));
-    m_step->show(stepSlot(tr("Back to the bench"), false));
+    m_step->show(stepSlot(m_home, false));
     keysNow();
 }
 

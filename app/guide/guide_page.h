@@ -24,8 +24,9 @@ public:
     /// By so many screens; kept within the chapter.
     void scroll(int screens);
     QTextBrowser* text() const { return m_text; }
-    /// Sets its own words anew, in the language of now.
-    void refresh();
+    /// What its step says, which leads out. Sets the page's other words anew, in the language of
+    /// now.
+    void setHome(const QString& text);
 
 signals:
     void chapterAsked(int chapter);
@@ -40,6 +41,7 @@ private:
     void set();
     void follow(const QUrl& link);
     void keysNow();
+    void refresh();
 
     Guide m_guide;
     int m_chapter = 0;
@@ -50,6 +52,7 @@ private:
     SlotButton* m_down;
     SlotButton* m_before;
     SlotButton* m_after;
+    QString m_home;
 };
 
 } // namespace seamclock

@@ -1,6 +1,7 @@
 #include "app/guide/guide_pdf.h"
 
 #include "app/guide/guide_document.h"
+#include "app/guide/pdf_outline.h"
 #include "app/parts/type.h"
 #include "app/print/paper_flow.h"
 #include "app/print/pdf_file.h"
@@ -46,15 +47,20 @@ public:
     Book(QPdfWriter& writer, const Guide& guide, QString version)
         : m_writer(writer), m_guide(guide), m_version(std::move(version)) {}
 
+    /// The contents and each chapter, where they begin.
+    const std::vector<Bookmark>& bookmarks() const { return m_bookmarks; }
+
     /// False: a page could not be begun or ended.
     bool paint() {
         m_all = QRectF(0, 0, m_writer.width(), m_writer.height());
         // How many pages each chapter takes is known before the first page says so.
         int page = 2;
         std::vector<int> first;
+        m_bookmarks = {{QStringLiteral("Contents"), 1}};
         for (const GuideChapter& chapter : m_guide.chapters) {
             m_parts.push_back(document(chapter));
             first.push_back(page);
+            m_bookmarks.push_back({chapter.title, page});
             page += m_parts.back()->pageCount();
         }
         GuideChapter front;
@@ -135,6 +141,7 @@ private:
     QString m_version;
     QRectF m_all;
     std::vector<std::unique_ptr<QTextDocument>> m_parts;
+    std::vector<Bookmark> m_bookmarks;
     int m_pages = 0;
     int m_page = 0;
 };
@@ -153,11 +160,12 @@ Result<QByteArray> guidePdf(const Guide& guide, const QString& version, Paper pa
         QPageSize(paper == Paper::A4 ? QPageSize::A4 : QPageSize::Letter), QPageLayout::Portrait,
         QMarginsF(kPaperMarginMm, kPaperMarginMm, kPaperMarginMm, kPaperMarginMm),
         QPageLayout::Millimeter));
-    if (!Book(writer, guide, version).paint()) {
+    Book book(writer, guide, version);
+    if (!book.paint()) {
         return fail(ErrorCode::NotWritten, std::string("the ") + kWhat + " can't be painted");
     }
     buffer.close();
-    return bytes;
+    return withBookmarks(bytes, book.bookmarks());
 }
 
 Result<void>

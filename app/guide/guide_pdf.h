@@ -1,5 +1,5 @@
 // The whole guide as a PDF: a page of contents, then the chapters, each beginning on a page of its
-// own, with their title and "page 3 of 20" at the foot.
+// own, with their title and "page 3 of 20" at the foot, and a bookmark for each.
 #pragma once
 
 #include "app/guide/guide.h"

@@ -420,7 +420,9 @@ Result<void> Walk::series(const Picture& picture) {
     m_window.refresh();
     take(picture, "welded-again");
     const auto stopped = m_floor.answer(
-        kPost, ReasonAnswer{AskReason{ReasonFor::Stop, {}}, "another", "Another reason"});
+        kPost,
+        ReasonAnswer{
+            AskReason{ReasonFor::Stop, {}}, "another", asShown("Another reason").toStdString()});
     m_floor.leave(kPost);
     m_floor.select(before);
     m_window.refresh();

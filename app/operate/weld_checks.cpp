@@ -24,6 +24,19 @@ bool isIn(const std::vector<std::string>& list, const std::string& check) {
     return std::find(list.begin(), list.end(), check) != list.end();
 }
 
+CheckWords captions() {
+    CheckWords words;
+    words.fromEnd = tr("from the end");
+    words.fromAbove = tr("from above");
+    words.fixedTable = tr("fixed table");
+    words.movingTable = tr("moving table");
+    words.same = tr("the same");
+    words.readHere = tr("read on the face");
+    words.front = tr("front");
+    words.back = tr("back");
+    return words;
+}
+
 /// Those that are made in this weld; what stands from before is one cell, the first.
 void checkRow(Sketch& s, const Preparing& state, const std::string& asked) {
     const std::vector<std::string> carried = checksCarried(s.weld);
@@ -145,6 +158,7 @@ void forceCheck(Sketch& s) {
 
 void check(Sketch& s, const std::string& code) {
     s.view.drawing.check = fromUtf8(code);
+    s.view.drawing.words = captions();
     s.view.stop =
         sideSlot(tr("Cannot set it"), tr("say why"), AskReason{ReasonFor::CheckLeftOut, code});
     if (code == kForemansScale) {

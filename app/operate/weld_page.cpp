@@ -35,7 +35,7 @@ void WeldPage::show(const WeldView& view) {
     m_sentence->setText(view.sentence);
     m_ribbon->show(view.ribbon);
     m_checks->show(view.checks);
-    m_field->show(view.changeover);
+    showField();
     m_back->show(view.back.view);
     m_earlier->show(view.earlier.view);
     m_stop->show(view.stop.view);
@@ -45,12 +45,23 @@ void WeldPage::show(const WeldView& view) {
     }
 }
 
+// Its rail of seconds stands above the buttons, whose height is another where the tablet stands
+// upright.
+void WeldPage::showField() {
+    constexpr double kBetween = 2;
+    const Frame frame = frameOf(units(), FrameKind::Changeover, look().mirrored);
+    ChangeoverView view = m_view.changeover;
+    view.bottomUnits = units().height() - frame.step.top() - kBetween;
+    m_field->show(view);
+}
+
 void WeldPage::place() {
     const Frame frame = frameOf(units(), frameKindOf(m_view), look().mirrored);
     const bool field = m_view.layout == WeldView::Layout::Changeover;
     const bool check = m_view.layout == WeldView::Layout::Check;
     const QRectF nowhere;
     put(m_field, field ? QRectF({0, 0}, units()) : nowhere);
+    showField();
     put(m_scale, field || check ? nowhere : frame.scale);
     put(m_seam, field || check ? nowhere : frame.picture);
     put(m_drawing, check ? frame.picture : nowhere);

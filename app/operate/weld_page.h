@@ -23,6 +23,8 @@ protected:
     void place() override;
 
 private:
+    void showField();
+
     WeldView m_view;
     ChangeoverField* m_field;
     ScalePanel* m_scale;

@@ -63,7 +63,7 @@ void ChoicePage::refresh() {
             tile.sign = choice.sign;
             tile.enabled = choice.enabled;
             tile.look = !choice.enabled ? SlotView::Look::Gone
-                        : choice.chosen ? SlotView::Look::Act
+                        : choice.chosen ? SlotView::Look::Chosen
                                         : SlotView::Look::Plain;
         }
         m_tiles[static_cast<std::size_t>(i)]->show(tile);
@@ -74,9 +74,10 @@ void ChoicePage::place() {
     const Frame frame = frameOf(units(), FrameKind::Page, look().mirrored);
     const QRectF body = frame.body;
     const bool quiet = !m_view.under.isEmpty();
-    const double head = quiet ? 118 : 76;
+    const double under = quietHeight(m_view.under, body.width() - 12);
+    const double head = quiet ? 72 + under : 76;
     put(m_title, QRectF(body.x() + 6, body.y(), body.width() - 12, 70));
-    put(m_under, quiet ? QRectF(body.x() + 6, body.y() + 66, body.width() - 12, 46) : QRectF());
+    put(m_under, quiet ? QRectF(body.x() + 6, body.y() + 66, body.width() - 12, under) : QRectF());
     constexpr double kLeast = 94;
     const double most = 128 * std::max(1.0, look().metrics.text);
     constexpr double kGap = 10;

@@ -3,6 +3,7 @@
 #include "app/parts/type.h"
 
 #include <QLineEdit>
+#include <QPalette>
 #include <algorithm>
 
 namespace seamclock {
@@ -19,13 +20,17 @@ void styleLine(QLineEdit& line, const PageLook& look) {
     const Theme& theme = *look.theme;
     line.setFont(partFont(look.metrics.px(kLetters), kLabelWeight));
     line.setStyleSheet(
-        QString(
-            "QLineEdit { background: %1; color: %2; border: %3px solid %4; border-radius: %5px; "
-            "padding-left: %5px; }")
-            .arg(theme.panel.name(), theme.text.name())
+        QString("QLineEdit { background: %1; border: %2px solid %3; border-radius: %4px; "
+                "padding-left: %4px; }")
+            .arg(theme.panel.name())
             .arg(std::max(1.0, look.metrics.px(2)))
             .arg(theme.edge.name())
             .arg(look.metrics.px(kInset)));
+    // Not in the sheet, which would take half of its colour for what the line is for.
+    QPalette inks = line.palette();
+    inks.setColor(QPalette::Text, theme.text);
+    inks.setColor(QPalette::PlaceholderText, theme.textSoft);
+    line.setPalette(inks);
 }
 
 void fitLine(QLineEdit& line, const PageLook& look) {

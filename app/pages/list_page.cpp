@@ -5,6 +5,7 @@
 #include "app/parts/sign.h"
 #include "app/parts/type.h"
 
+#include <QKeyEvent>
 #include <QLineEdit>
 #include <QPainter>
 #include <algorithm>
@@ -161,6 +162,15 @@ void ListPage::refresh() {
     m_more->show(plainSlot(tr("More: %1 of %2").arg(m_leaf + 1).arg(std::max(1, leaves))));
 }
 
+void ListPage::keyPressEvent(QKeyEvent* event) {
+    // It comes only through the line, which has told it already.
+    if (event->key() == Qt::Key_Return || event->key() == Qt::Key_Enter) {
+        event->accept();
+        return;
+    }
+    Page::keyPressEvent(event);
+}
+
 void ListPage::place() {
     const Frame frame = frameOf(units(), FrameKind::Page, look().mirrored);
     const QRectF body = frame.body;
@@ -169,7 +179,10 @@ void ListPage::place() {
     double top = body.y();
     put(m_title, QRectF(body.x() + 6, top, body.width() - 12, 54));
     top += 56;
-    const double under = m_view.trouble.isEmpty() ? 50 : 92; // a refusal has more to say
+    // A refusal has more to say; where the screen lies there are rows to keep room for.
+    const double under = !m_view.trouble.isEmpty() ? 92
+                         : frame.portrait ? 4 + quietHeight(m_view.under, body.width() - 12)
+                                          : 50;
     put(m_under, told ? QRectF(body.x() + 6, top - 2, body.width() - 12, under - 2) : QRectF());
     top += told ? under : 0;
     put(m_line, m_view.line ? QRectF(body.x(), top, body.width(), 90) : QRectF());

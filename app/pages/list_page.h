@@ -10,6 +10,7 @@
 #include <optional>
 #include <vector>
 
+class QKeyEvent;
 class QLineEdit;
 
 namespace seamclock {
@@ -77,6 +78,7 @@ signals:
     void typed();
 
 protected:
+    void keyPressEvent(QKeyEvent* event) override;
     void place() override;
     void lookChanged() override;
 

@@ -7,6 +7,12 @@
 #include <algorithm>
 
 namespace seamclock {
+namespace {
+
+constexpr double kQuiet = 26;         // units
+constexpr double kSmallestOfOne = 21; // on one line; smaller, two are read better
+
+} // namespace
 
 Sentence::Sentence(const QString& name, QWidget* parent) : Part(name, parent) {}
 
@@ -36,7 +42,7 @@ void Sentence::paintEvent(QPaintEvent*) {
         : m_quiet ? theme().textSoft
                   : theme().text);
     // room for descenders, of one line and of two
-    const double wanted = std::min(m_quiet ? textPx(26) : textPx(42), height() * 0.82);
+    const double wanted = std::min(m_quiet ? textPx(kQuiet) : textPx(42), height() * 0.82);
     const double floor = m_quiet ? px(15) : px(18);
     const int most = m_quiet ? 3 : 2;
     const QFont::Weight weight = m_quiet ? kPlainWeight : kSentenceWeight;
@@ -117,6 +123,15 @@ QRectF Page::handed(const QRectF& box) const {
         placed.moveLeft(units().width() - box.right());
     }
     return placed;
+}
+
+double Page::quietHeight(const QString& text, double width) const {
+    constexpr double kOne = 46;
+    constexpr double kTwo = 74;
+    const double smallest = m_look.metrics.px(kSmallestOfOne);
+    const double size =
+        fittedSize(text, m_look.metrics.px(kQuiet), 1, m_look.metrics.px(width), kPlainWeight);
+    return size < smallest ? kTwo : kOne;
 }
 
 void Page::placeSlots(const Frame& frame) {

@@ -80,6 +80,8 @@ protected:
     /// keep their order: they are read.
     QRectF handed(const QRectF& box) const;
     QSizeF units() const;
+    /// How high quiet words must be to be read: two lines where one would be too small [units].
+    double quietHeight(const QString& text, double width) const;
     void placeSlots(const Frame& frame);
 
     SlotButton* m_back;

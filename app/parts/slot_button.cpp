@@ -21,6 +21,7 @@ struct Colours {
     QColor text;
     QColor under;
     bool dashed = false;
+    bool heavy = false;
 };
 
 Colours coloursOf(const SlotView& view, const Theme& theme) {
@@ -31,6 +32,9 @@ Colours coloursOf(const SlotView& view, const Theme& theme) {
     case Look::Plain:
     case Look::Waiting:
         colours = {theme.button, theme.edge, theme.text, theme.text, false};
+        break;
+    case Look::Chosen:
+        colours = {theme.button, theme.text, theme.text, theme.text, false, true};
         break;
     case Look::Key:
         colours = {theme.panel, theme.edge, theme.text, theme.text, false};
@@ -97,7 +101,7 @@ void SlotButton::paintEvent(QPaintEvent*) {
     painter.setRenderHint(QPainter::Antialiasing);
     const QRectF box = rect();
     const Colours colours = coloursOf(m_view, theme());
-    const double frame = px(3);
+    const double frame = px(colours.heavy ? 7 : 3);
     if (colours.dashed) {
         QPen pen(colours.edge, frame, Qt::SolidLine, Qt::FlatCap);
         pen.setDashPattern({3.2, 2.4});

@@ -1,5 +1,6 @@
 // A button in one of the three fixed slots, or a key of the number pad. Filled blue means: your
-// hands, now. The same button stands unfilled in the same place before its time. An outline of
+// hands, now. The same button stands unfilled in the same place before its time; an answer that
+// stands has a heavy frame, as a bench that is looked at. An outline of
 // dashes is a slot whose action is over; it keeps its place, so that no slot changes into another
 // action while a weld runs.
 #pragma once
@@ -21,7 +22,8 @@ struct SlotView {
         Gone,    // dashed outline: over; emits nothing
         White,   // over the changeover's field
         Hidden,
-        Key, // of the number pad: panel coloured
+        Key,    // of the number pad: panel coloured
+        Chosen, // the answer that stands: heavy frame
     };
 
     QString text;

@@ -175,6 +175,7 @@ void PracticeWindow::showSide() {
     }
     add(choice(tr("Weld card"), tr("as it was handed out"), Sign::Note),
         [this] { turnTo(PracticePage::Card); });
+    add(choice(tr("Help"), tr("the user guide"), Sign::Remark), [this] { openHelp(); });
     const auto weld = m_room.floor().view(0, m_room.now(), false, true);
     for (const Slot* slot : {weld ? &weld->earlier : nullptr, weld ? &weld->stop : nullptr}) {
         if (slot == nullptr || slot->view.look == SlotView::Look::Hidden ||
@@ -216,6 +217,41 @@ void PracticeWindow::showWrong() {
     view.stop = plainSlot(tr("Close"), tr("back to the bench"));
     view.step = hiddenSlot();
     m_choice->show(view);
+}
+
+// ---- Help
+
+/// Of the weld that runs.
+HandsCall PracticeWindow::handsNow() const {
+    const Weld* weld = m_room.weld();
+    return weld != nullptr ? handsCall(*weld, m_room.now()) : HandsCall::None;
+}
+
+bool PracticeWindow::mayHelp() const {
+    return m_kind != PracticePage::Call && m_kind != PracticePage::Working &&
+           handsNow() != HandsCall::Taken;
+}
+
+void PracticeWindow::openHelp() {
+    if (!mayHelp() || m_kind == PracticePage::Guide) {
+        return;
+    }
+    m_beforeHelp = m_kind == PracticePage::Side ? PracticePage::Bench : m_kind;
+    m_answered = handsNow();
+    m_guide->open();
+}
+
+// A weld that calls for hands takes the screen from it, as at the operator's: once when it is time
+// to get ready, once when the soak is over.
+void PracticeWindow::lookAtHelp() {
+    if (m_kind != PracticePage::Guide) {
+        return;
+    }
+    const HandsCall call = handsNow();
+    m_answered = std::min(m_answered, call);
+    if (call > m_answered) {
+        turnTo(PracticePage::Bench);
+    }
 }
 
 // ---- the call

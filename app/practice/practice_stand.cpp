@@ -37,6 +37,7 @@ Result<std::unique_ptr<PracticeStand>> PracticeStand::open(PracticeOrder order) 
     parts.notice = brokenOffText(stand->m_room->brokenOff());
     parts.seed = seed;
     parts.sound = order.sound;
+    parts.readGuide = std::move(order.readGuide);
     stand->m_window = std::make_unique<PracticeWindow>(std::move(parts));
     if (!order.lesson.empty()) {
         if (const auto opened = stand->m_window->openLesson(order.lesson); !opened) {

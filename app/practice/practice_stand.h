@@ -2,6 +2,7 @@
 // until the trainee leaves it. The joining of parts, and nothing else.
 #pragma once
 
+#include "app/guide/guide_flow.h"
 #include "app/practice/practice_window.h"
 
 #include <memory>
@@ -20,6 +21,7 @@ struct PracticeOrder {
     QString reports{};
     std::string lesson{}; // to begin with; empty: the list
     PracticeSound* sound = nullptr;
+    GuideFlow::Read readGuide{}; // empty: there is none
 };
 
 class PracticeStand {

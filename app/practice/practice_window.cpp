@@ -17,6 +17,7 @@
 #include <QScreen>
 #include <algorithm>
 #include <cmath>
+#include <initializer_list>
 
 namespace seamclock {
 namespace {
@@ -32,12 +33,13 @@ PracticeWindow::PracticeWindow(PracticeWindowParts parts, QWidget* parent)
       m_strip(new PracticeStrip(this)), m_banner(new AlarmBanner(this)),
       m_bench(new BenchPage(this)), m_card(new CardPage(this)), m_pad(new PadPage(this)),
       m_choice(new ChoicePage(this)), m_list(new ListPage(this)), m_tell(new TellPage(this)),
-      m_resultPage(new ResultPage(this)), m_worker(new ScoreWorker(this)),
-      m_hand(new TraineeHand(m_room, m_parts.machine, this)) {
+      m_resultPage(new ResultPage(this)), m_guide(new GuideFlow(m_parts.readGuide, this)),
+      m_worker(new ScoreWorker(this)), m_hand(new TraineeHand(m_room, m_parts.machine, this)) {
     setObjectName("practiceWindow");
     setWindowTitle(tr("Seamclock: practice"));
     setFocusPolicy(Qt::StrongFocus);
-    for (Page* page : pages()) {
+    for (Page* page : std::initializer_list<Page*>{
+             m_bench, m_card, m_pad, m_choice, m_list, m_tell, m_resultPage}) {
         page->hide();
         connect(page, &Page::slotPressed, this, &PracticeWindow::slotPressed);
     }
@@ -71,6 +73,8 @@ PracticeWindow::PracticeWindow(PracticeWindowParts parts, QWidget* parent)
     connect(m_strip, &PracticeStrip::linePressed, this, [this] {
         if (m_kind == PracticePage::Bench) {
             turnTo(PracticePage::Side);
+        } else if (!m_room.runs()) {
+            openHelp();
         }
     });
     connect(m_banner, &AlarmBanner::pressed, this, [this] {
@@ -107,6 +111,11 @@ PracticeWindow::PracticeWindow(PracticeWindowParts parts, QWidget* parent)
         }
         say(sentenceOf(why.toStdString()));
     });
+    connect(&m_hands, &Hands::help, this, &PracticeWindow::openHelp);
+    m_guide->setHome(GuideHome::Practice);
+    connect(m_guide, &GuideFlow::turned, this, [this] { turnTo(PracticePage::Guide); });
+    connect(m_guide, &GuideFlow::left, this, [this] { turnTo(m_beforeHelp); });
+    connect(m_guide, &GuideFlow::said, this, [this](const QString& why) { say(why); });
     connect(&m_hands, &Hands::step, this, &PracticeWindow::stepPressed);
     connect(&m_hands, &Hands::typed, this, &PracticeWindow::typed);
     connect(&m_hands, &Hands::erased, this, [this] {
@@ -167,7 +176,10 @@ PageLook PracticeWindow::look() const {
 }
 
 std::vector<Page*> PracticeWindow::pages() const {
-    return {m_bench, m_card, m_pad, m_choice, m_list, m_tell, m_resultPage};
+    std::vector<Page*> all{m_bench, m_card, m_pad, m_choice, m_list, m_tell, m_resultPage};
+    const std::vector<Page*> guide = m_guide->pages();
+    all.insert(all.end(), guide.begin(), guide.end());
+    return all;
 }
 
 void PracticeWindow::resizeEvent(QResizeEvent*) {
@@ -213,8 +225,15 @@ void PracticeWindow::closeEvent(QCloseEvent* event) {
 // ---- what stands
 
 void PracticeWindow::turnTo(PracticePage kind) {
+    if (kind == PracticePage::Guide && !mayHelp()) { // whoever asks
+        m_guide->close();
+        return;
+    }
     if (kind != PracticePage::Bench) {
         m_hand->leave();
+    }
+    if (kind != PracticePage::Guide) {
+        m_guide->close();
     }
     m_kind = kind;
     Page* next = m_bench;
@@ -263,6 +282,9 @@ void PracticeWindow::turnTo(PracticePage kind) {
         next = m_resultPage;
         showResult();
         break;
+    case PracticePage::Guide:
+        next = m_guide->page();
+        break;
     }
     if (next != m_page) {
         if (m_page != nullptr) {
@@ -274,6 +296,9 @@ void PracticeWindow::turnTo(PracticePage kind) {
     m_strip->raise();
     m_banner->raise();
     setFocus();
+    if (kind == PracticePage::Guide) {
+        m_guide->takeKeys();
+    }
     refresh();
 }
 
@@ -287,6 +312,7 @@ void PracticeWindow::tick() {
     if (m_room.runs() && m_kind != PracticePage::Lesson && m_kind != PracticePage::Working) {
         m_room.advance(passed, m_pace);
         lookAtCall();
+        lookAtHelp();
     } else if (m_kind == PracticePage::Replay && m_plays && m_result) {
         m_at = std::min(m_at + passed * m_pace, m_result->replay.length());
         m_plays = m_at < m_result->replay.length();
@@ -358,7 +384,9 @@ LessonLineView PracticeWindow::lessonLine() const {
     if (!m_room.runs()) {
         line.lesson = m_parts.who.isEmpty() ? tr("The bench that harms nobody")
                                             : tr("Practice of %1").arg(m_parts.who);
-        line.time = tr("the log of real joints is not touched");
+        line.pressable = mayHelp() && m_kind != PracticePage::Guide;
+        line.time = line.pressable ? tr("Help: the user guide")
+                                   : tr("the log of real joints is not touched");
         return line;
     }
     line.lesson = tr("Lesson %1, weld %2 of %3")
@@ -538,6 +566,8 @@ void PracticeWindow::slotPressed(SlotPlace place) {
             openLessons();
         }
         return;
+    case PracticePage::Guide:
+        return; // its pages tell it themselves
     }
 }
 
@@ -647,6 +677,7 @@ void PracticeWindow::chosen(int index) {
     case PracticePage::Working:
     case PracticePage::Result:
     case PracticePage::Replay:
+    case PracticePage::Guide:
         return;
     }
 }

@@ -5,6 +5,7 @@
 // page but the one that ends it leaves time going on, as at a real bench.
 #pragma once
 
+#include "app/guide/guide_flow.h"
 #include "app/operate/card_page.h"
 #include "app/operate/hands.h"
 #include "app/operate/pad_page.h"
@@ -21,6 +22,7 @@
 #include "app/practice/tell_page.h"
 #include "app/practice/trainee_hand.h"
 #include "app/setup/list_page.h"
+#include "core/shift/hands.h"
 
 #include <QPixmap>
 #include <QTimer>
@@ -44,7 +46,8 @@ enum class PracticePage {
     Working,
     Result,
     Replay,
-    History
+    History,
+    Guide
 };
 
 /// What sounds: the horn, or nothing in a test. The benches live by the practice clock.
@@ -63,6 +66,7 @@ struct PracticeWindowParts {
     QString notice{};       // stands at first until it was seen; empty: none
     std::uint64_t seed = 1; // of how a hand sets the gap at first
     PracticeSound* sound = nullptr;
+    GuideFlow::Read readGuide{}; // empty: there is none
 };
 
 class PracticeWindow : public QWidget {
@@ -82,6 +86,7 @@ public:
     ResultPage* resultPage() const { return m_resultPage; }
     PracticeStrip* strip() const { return m_strip; }
     AlarmBanner* banner() const { return m_banner; }
+    GuideFlow* guide() const { return m_guide; }
     /// What was worked out last; null: nothing yet.
     const PracticeResult* result() const { return m_result.get(); }
 
@@ -98,6 +103,9 @@ public:
     Result<void> openLesson(const std::string& id);
     void openLessons();
     void openHistory();
+    /// The user guide; not over a changeover or a build-up, nor while the phone or the score has
+    /// the trainee.
+    void openHelp();
     int pace() const { return m_pace; }
     void setPace(int pace);
     /// Leads the bench by an act of the trainee, as a control does.
@@ -144,6 +152,9 @@ private:
     void showWrong();
     void showCall();
     void lookAtCall();
+    void lookAtHelp();
+    bool mayHelp() const;
+    HandsCall handsNow() const;
     void showResult();
     void showHistory();
     void openReplay();
@@ -171,6 +182,7 @@ private:
     ListPage* m_list;
     TellPage* m_tell;
     ResultPage* m_resultPage;
+    GuideFlow* m_guide;
     ScoreWorker* m_worker;
     TraineeHand* m_hand;
     Page* m_page = nullptr;
@@ -192,6 +204,8 @@ private:
     bool m_keep = false; // the result is of a take that was just made
     double m_progress = 0;
     PracticePage m_backTo = PracticePage::Lessons; // from result and replay
+    PracticePage m_beforeHelp = PracticePage::Lessons;
+    HandsCall m_answered = HandsCall::None; // that Help was opened in spite of
     int m_leaf = 0;
     Milliseconds m_at{0}; // of the replay
     bool m_plays = false;

@@ -7,6 +7,7 @@
 #include <QKeyEvent>
 #include <QPalette>
 #include <algorithm>
+#include <initializer_list>
 #include <utility>
 
 namespace seamclock {
@@ -14,6 +15,7 @@ namespace {
 
 constexpr double kStrip = 54; // units, above the page
 constexpr double kEdge = 16;
+constexpr double kHelp = 170; // the key of Help, at the strip's end
 
 QString minuteText(const Instant& at) {
     return dateText(at) + QLatin1Char(' ') + clockText(at).left(5);
@@ -61,7 +63,7 @@ QString copyLine(const CopySeen& seen, std::chrono::minutes offset) {
 
 ReadWindow::ReadWindow(ReadParts parts, const Clock& clock)
     : m_look(parts.look), m_mark(new Sentence("copyMark", this)),
-      m_said(new Sentence("copySaid", this)) {
+      m_said(new Sentence("copySaid", this)), m_help(new FilterCell("copyHelp", this)) {
     setObjectName("readWindow");
     setWindowTitle(QCoreApplication::translate("Read", "Seamclock"));
     setFocusPolicy(Qt::StrongFocus);
@@ -72,13 +74,26 @@ ReadWindow::ReadWindow(ReadParts parts, const Clock& clock)
     if (parts.seen.copy.world == "practice") {
         m_look.watermark = QCoreApplication::translate("Read", "PRACTICE");
     }
+    m_guide = new GuideFlow(std::move(parts.readGuide), this);
+    m_guide->setHome(GuideHome::Log);
     m_flow = new DayLogFlow(shopOf(parts, clock), this);
-    for (Page* page : m_flow->pages()) {
+    for (Page* page : pages()) {
         page->setLook(m_look);
     }
-    for (Sentence* line : {m_mark, m_said}) {
-        line->setLook(*m_look.theme, m_look.metrics);
+    for (Part* part : std::initializer_list<Part*>{m_mark, m_said, m_help}) {
+        part->setLook(*m_look.theme, m_look.metrics);
     }
+    FilterCellView help;
+    help.value = QCoreApplication::translate("Read", "Help");
+    help.sign = Sign::Remark;
+    m_help->show(help);
+    connect(m_help, &FilterCell::pressed, this, &ReadWindow::openHelp);
+    connect(m_guide, &GuideFlow::turned, this, &ReadWindow::turned);
+    connect(m_guide, &GuideFlow::left, this, [this] {
+        m_guide->close();
+        turned();
+    });
+    connect(m_guide, &GuideFlow::said, this, &ReadWindow::say);
     connect(m_flow, &DayLogFlow::turned, this, &ReadWindow::turned);
     connect(m_flow, &DayLogFlow::left, this, &ReadWindow::quitAsked);
     connect(m_flow, &DayLogFlow::said, this, &ReadWindow::say);
@@ -98,26 +113,59 @@ void ReadWindow::say(const QString& text) {
     place();
 }
 
+std::vector<Page*> ReadWindow::pages() const {
+    std::vector<Page*> all = m_flow->pages();
+    const std::vector<Page*> guide = m_guide->pages();
+    all.insert(all.end(), guide.begin(), guide.end());
+    return all;
+}
+
+/// Help stands over the log, which keeps its own page.
+Page* ReadWindow::currentPage() const {
+    return m_guide->page() != nullptr ? m_guide->page() : m_flow->page();
+}
+
 void ReadWindow::turned() {
     say({});
-    for (Page* page : m_flow->pages()) {
-        page->setVisible(page == m_flow->page());
+    Page* const now = currentPage();
+    for (Page* page : pages()) {
+        page->setVisible(page == now);
     }
-    if (m_flow->page() != nullptr) {
-        setFocus();
+    m_help->setVisible(m_guide->page() == nullptr);
+    if (now == nullptr) {
+        return;
+    }
+    setFocus();
+    if (m_guide->page() != nullptr) {
+        m_guide->takeKeys();
+    } else {
         m_flow->takeKeys();
+    }
+}
+
+void ReadWindow::openHelp() {
+    if (m_guide->page() == nullptr) {
+        m_guide->open();
     }
 }
 
 void ReadWindow::place() {
     const int strip = static_cast<int>(m_look.metrics.px(kStrip));
     const int edge = static_cast<int>(m_look.metrics.px(kEdge));
-    const int half = m_said->text().isEmpty() ? width() : width() / 2;
-    m_mark->setGeometry(edge, 0, half - 2 * edge, strip);
-    m_said->setGeometry(half, 0, std::max(0, width() - half - edge), strip);
+    const int help = static_cast<int>(m_look.metrics.px(kHelp));
+    const int room = std::max(0, width() - help - edge);
+    const int half = m_said->text().isEmpty() ? room : room / 2;
+    m_mark->setGeometry(edge, 0, std::max(0, half - 2 * edge), strip);
+    m_said->setGeometry(half, 0, std::max(0, room - half - edge), strip);
+    m_help->setGeometry(room, 2, help, strip - 2);
     for (Page* page : m_flow->pages()) {
         page->setGeometry(0, strip, width(), height() - strip);
     }
+    for (Page* page : m_guide->pages()) { // which leave the place of benches above them
+        page->setGeometry(rect());
+    }
+    m_mark->raise();
+    m_said->raise();
 }
 
 void ReadWindow::resizeEvent(QResizeEvent* event) {
@@ -126,15 +174,19 @@ void ReadWindow::resizeEvent(QResizeEvent* event) {
 }
 
 void ReadWindow::keyPressEvent(QKeyEvent* event) {
-    Page* page = m_flow->page();
+    Page* page = currentPage();
     const int key = event->key();
-    if (key == Qt::Key_Return || key == Qt::Key_Enter || key == Qt::Key_Space) {
+    if (key == Qt::Key_F1) {
+        openHelp();
+    } else if (m_guide->page() != nullptr && key == Qt::Key_Escape) {
+        emit m_guide->left();
+    } else if (key == Qt::Key_Return || key == Qt::Key_Enter || key == Qt::Key_Space) {
         if (page != nullptr && !event->isAutoRepeat()) {
             emit page->slotPressed(SlotPlace::Step);
         }
     } else if (key == Qt::Key_Escape) {
         m_flow->typed(QChar(0x1b));
-    } else if (!event->text().isEmpty()) {
+    } else if (m_guide->page() == nullptr && !event->text().isEmpty()) {
         m_flow->typed(event->text().front()); // a tab among them
     } else {
         QWidget::keyPressEvent(event);

@@ -2,9 +2,11 @@
 // a bench, a key or a writer behind them. Whatever page stands, the line above it says that this is
 // a copy, from when it is and up to when it tells. Papers and tables go into the reader's own
 // folder; beside the copy nothing is written and nothing is locked (core/copies/copy_look.h).
+// The user guide is here too, by its key beside that line and by F1.
 #pragma once
 
 #include "app/daylog/daylog_flow.h"
+#include "app/guide/guide_flow.h"
 #include "app/pages/page.h"
 #include "core/base/instant.h"
 #include "core/copies/copy_look.h"
@@ -24,6 +26,7 @@ struct ReadParts {
     std::vector<Material> materials;
     QString folder; // for papers and tables
     PaperWork work;
+    GuideFlow::Read readGuide{}; // empty: there is none
 };
 
 /// "Copy, read only: made 2030-01-07 16:40, last entry 16:38." `offset`: this computer's.
@@ -37,6 +40,8 @@ public:
     ReadWindow(ReadParts parts, const Clock& clock);
 
     DayLogFlow* dayLog() const { return m_flow; }
+    GuideFlow* guide() const { return m_guide; }
+    Page* currentPage() const;
     const Sentence* mark() const { return m_mark; }
     const Sentence* said() const { return m_said; }
 
@@ -50,12 +55,16 @@ protected:
 private:
     void say(const QString& text);
     void turned();
+    void openHelp();
     void place();
+    std::vector<Page*> pages() const;
 
     PageLook m_look;
     Sentence* m_mark;
     Sentence* m_said;
+    FilterCell* m_help;
     DayLogFlow* m_flow;
+    GuideFlow* m_guide;
 };
 
 } // namespace seamclock

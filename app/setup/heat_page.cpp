@@ -144,11 +144,14 @@ void HeatPage::place() {
     const Frame frame = frameOf(units(), FrameKind::Page, look().mirrored);
     const QRectF body = frame.body;
     constexpr double kGap = 8;
-    constexpr double kTitles = 92;
     constexpr double kSlider = 92;
     constexpr double kFour = 4 * kSlider + 3 * kGap;
-    QRectF titles(body.x(), body.y(), body.width(), kTitles);
-    QRectF sliders = body.adjusted(0, kTitles, 0, 0);
+    constexpr double kOneLine = 46;
+    const bool two = frame.portrait && quietHeight(m_under->text(), body.width() - 12) > kOneLine;
+    const double told = two ? 58 : 40;
+    const double high = two ? 106 : 92;
+    QRectF titles(body.x(), body.y(), body.width(), high);
+    QRectF sliders = body.adjusted(0, high, 0, 0);
     if (frame.portrait) {
         sliders.setHeight(kFour);
     } else {
@@ -159,11 +162,11 @@ void HeatPage::place() {
             titles.setLeft(sliders.right() + kGap);
         }
     }
-    QRectF left = body.adjusted(0, kTitles, 0, 0);
+    QRectF left = body.adjusted(0, high, 0, 0);
     QRectF right = left;
     if (frame.portrait) {
         left.setTop(sliders.bottom() + kGap);
-        left.setHeight((body.bottom() - left.top()) * 0.5);
+        left.setHeight((body.bottom() - left.top()) * (two ? 0.52 : 0.5));
         right.setTop(left.bottom() + kGap);
     } else {
         left.setLeft(sliders.right() + kGap);
@@ -171,7 +174,8 @@ void HeatPage::place() {
         right.setLeft(left.right() + kGap);
     }
     put(m_title, handed(QRectF(titles.x() + 6, titles.y(), titles.width() - 12, 50)));
-    put(m_under, handed(QRectF(titles.x() + 6, titles.y() + 48, titles.width() - 12, 40)));
+    put(m_under,
+        handed(QRectF(titles.x() + 6, titles.y() + high - told - 4, titles.width() - 12, told)));
     const auto count = static_cast<double>(m_sliders.size());
     const double height = (sliders.height() - (count - 1) * kGap) / count;
     for (std::size_t i = 0; i < m_sliders.size(); ++i) {

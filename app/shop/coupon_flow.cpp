@@ -246,8 +246,8 @@ void ShopFlow::askCracked() {
     view.under =
         tr("Bend coupon %1.").arg(static_cast<qulonglong>(m_draft->tested().angleMilli.size()));
     view.choices = {
-        choiceOf(tr("No"), tr("it held"), Sign::Shield),
-        choiceOf(tr("Yes"), tr("cracked or broke"), Sign::Look)};
+        choiceOf(tr("It held"), tr("no crack seen"), Sign::Shield),
+        choiceOf(tr("It cracked"), tr("or broke"), Sign::Look)};
     view.back = plainSlot(tr("Take back"), tr("the angle"));
     view.stop = hiddenSlot();
     view.step = hiddenSlot();

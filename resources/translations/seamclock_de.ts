@@ -1860,6 +1860,10 @@
             <translation>Hinten +</translation>
         </message>
         <message>
+            <source>Back to practice</source>
+            <translation>Zurück zum Üben</translation>
+        </message>
+        <message>
             <source>Back to the bench</source>
             <translation>Zurück zur Bank</translation>
         </message>
@@ -2984,8 +2988,16 @@
             <translation>Es schließt nach zwei Minuten von selbst.</translation>
         </message>
         <message>
+            <source>It cracked</source>
+            <translation>Gerissen</translation>
+        </message>
+        <message>
             <source>It guides. The machine's instructions, the standard in force, local rules and a qualified welder decide.</source>
             <translation>Es leitet an. Betriebsanleitung der Maschine, geltende Norm, örtliche Regeln und ein geprüfter Schweißer entscheiden.</translation>
+        </message>
+        <message>
+            <source>It held</source>
+            <translation>Gehalten</translation>
         </message>
         <message>
             <source>It held: go on with the series</source>
@@ -3638,10 +3650,6 @@
         <message>
             <source>Next: %1</source>
             <translation>Nächste: %1</translation>
-        </message>
-        <message>
-            <source>No</source>
-            <translation>Nein</translation>
         </message>
         <message>
             <source>No *.%1 lies in %2.</source>
@@ -6342,10 +6350,6 @@
             <translation>Tafel/Einstellung falsch</translation>
         </message>
         <message>
-            <source>Yes</source>
-            <translation>Ja</translation>
-        </message>
-        <message>
             <source>You are on the phone.</source>
             <translation>Am Telefon.</translation>
         </message>
@@ -7542,10 +7546,6 @@
             <translation>Proben, Schweißfaktor</translation>
         </message>
         <message>
-            <source>cracked or broke</source>
-            <translation>gerissen oder gebrochen</translation>
-        </message>
-        <message>
             <source>cut out</source>
             <translation>austrennen</translation>
         </message>
@@ -7821,6 +7821,10 @@
             <translation>erste Tafel gleichmäßig gespannt</translation>
         </message>
         <message>
+            <source>fixed table</source>
+            <translation>fester Tisch</translation>
+        </message>
+        <message>
             <source>folder</source>
             <translation>Ordner</translation>
         </message>
@@ -7893,6 +7897,10 @@
             <translation>aus einer Datei</translation>
         </message>
         <message>
+            <source>from above</source>
+            <translation>von oben</translation>
+        </message>
+        <message>
             <source>from joint to joint: limit %1</source>
             <translation>von Schweißung zu Schweißung: Grenze %1</translation>
         </message>
@@ -7903,6 +7911,10 @@
         <message>
             <source>from mm</source>
             <translation>ab mm</translation>
+        </message>
+        <message>
+            <source>from the end</source>
+            <translation>von der Stirnseite</translation>
         </message>
         <message>
             <source>from the job</source>
@@ -8363,10 +8375,6 @@
         <message>
             <source>it comes %1 ms after the step; allowed are 10000 ms on the same boot</source>
             <translation>kommt %1 ms nach dem Schritt; erlaubt sind 10000 ms seit demselben Start</translation>
-        </message>
-        <message>
-            <source>it held</source>
-            <translation>sie hielt</translation>
         </message>
         <message>
             <source>it is in the record</source>
@@ -8837,6 +8845,10 @@
             <translation>Höchster Anwärmdruck</translation>
         </message>
         <message>
+            <source>moving table</source>
+            <translation>beweglicher Tisch</translation>
+        </message>
+        <message>
             <source>n %1 is not an event that still stands</source>
             <translation>n %1 ist kein Ereignis, das noch gilt</translation>
         </message>
@@ -8923,6 +8935,10 @@
         <message>
             <source>no column has a value for any thickness</source>
             <translation>keine Spalte hat einen Wert für irgendeine Dicke</translation>
+        </message>
+        <message>
+            <source>no crack seen</source>
+            <translation>kein Riss zu sehen</translation>
         </message>
         <message>
             <source>no edition is named; allowed: the edition of the shop's copy of the standard, as it is printed on it</source>
@@ -9329,6 +9345,10 @@
             <translation>Bediener</translation>
         </message>
         <message>
+            <source>or broke</source>
+            <translation>oder gebrochen</translation>
+        </message>
+        <message>
             <source>or: turned too far</source>
             <translation>oder: zu weit gedreht</translation>
         </message>
@@ -9647,6 +9667,10 @@
         <message>
             <source>read on its face</source>
             <translation>an der Fläche</translation>
+        </message>
+        <message>
+            <source>read on the face</source>
+            <translation>auf der Fläche ablesen</translation>
         </message>
         <message>
             <source>read wrong</source>
@@ -10305,6 +10329,10 @@
             <translation>%1: lässt sich nicht nach „%2“ schreiben: %3</translation>
         </message>
         <message>
+            <source>the PDF can't be given bookmarks: %1</source>
+            <translation>Das PDF kann keine Lesezeichen bekommen: %1</translation>
+        </message>
+        <message>
             <source>the PIN is wrong</source>
             <translation>die PIN ist falsch</translation>
         </message>
@@ -10905,6 +10933,10 @@
             <translation>das Band hebt sich</translation>
         </message>
         <message>
+            <source>the same</source>
+            <translation>gleich</translation>
+        </message>
+        <message>
             <source>the same seam</source>
             <translation>dieselbe Naht</translation>
         </message>
@@ -11019,6 +11051,10 @@
         <message>
             <source>the upper end of the table's band</source>
             <translation>das obere Ende des Tabellenbereichs</translation>
+        </message>
+        <message>
+            <source>the user guide</source>
+            <translation>das Handbuch</translation>
         </message>
         <message>
             <source>the user guide is not there: neither %1 nor its source tree; it comes with the program's package</source>

@@ -1860,6 +1860,10 @@
             <translation>Atrás +</translation>
         </message>
         <message>
+            <source>Back to practice</source>
+            <translation>Volver a práctica</translation>
+        </message>
+        <message>
             <source>Back to the bench</source>
             <translation>Volver al banco</translation>
         </message>
@@ -2984,8 +2988,16 @@
             <translation>Se cierra solo a los dos minutos.</translation>
         </message>
         <message>
+            <source>It cracked</source>
+            <translation>Se agrietó</translation>
+        </message>
+        <message>
             <source>It guides. The machine's instructions, the standard in force, local rules and a qualified welder decide.</source>
             <translation>Orienta. Deciden las instrucciones de la máquina, la norma vigente, la normativa local y un soldador cualificado.</translation>
+        </message>
+        <message>
+            <source>It held</source>
+            <translation>Aguantó</translation>
         </message>
         <message>
             <source>It held: go on with the series</source>
@@ -3617,7 +3629,7 @@
         </message>
         <message>
             <source>Newer</source>
-            <translation>Nuevas</translation>
+            <translation>Más nuevas</translation>
         </message>
         <message>
             <source>Newer joints</source>
@@ -3638,10 +3650,6 @@
         <message>
             <source>Next: %1</source>
             <translation>Sigue: %1</translation>
-        </message>
-        <message>
-            <source>No</source>
-            <translation>No</translation>
         </message>
         <message>
             <source>No *.%1 lies in %2.</source>
@@ -3917,7 +3925,7 @@
         </message>
         <message>
             <source>Older</source>
-            <translation>Viejas</translation>
+            <translation>Más antiguas</translation>
         </message>
         <message>
             <source>Older joints</source>
@@ -4177,11 +4185,11 @@
         </message>
         <message>
             <source>Plate too cold</source>
-            <translation>Espejo frío</translation>
+            <translation>Espejo muy frío</translation>
         </message>
         <message>
             <source>Plate too hot</source>
-            <translation>Espejo caliente</translation>
+            <translation>Espejo muy caliente</translation>
         </message>
         <message>
             <source>Plate was dirty</source>
@@ -4979,7 +4987,7 @@
         </message>
         <message>
             <source>Stop: plate too hot</source>
-            <translation>Parar: espejo caliente</translation>
+            <translation>Parar: muy caliente</translation>
         </message>
         <message>
             <source>Stopped</source>
@@ -6342,10 +6350,6 @@
             <translation>Placa o ajuste erróneo</translation>
         </message>
         <message>
-            <source>Yes</source>
-            <translation>Sí</translation>
-        </message>
-        <message>
             <source>You are on the phone.</source>
             <translation>Llamada en curso.</translation>
         </message>
@@ -7542,10 +7546,6 @@
             <translation>probetas, factor</translation>
         </message>
         <message>
-            <source>cracked or broke</source>
-            <translation>agrietada o rota</translation>
-        </message>
-        <message>
             <source>cut out</source>
             <translation>cortar</translation>
         </message>
@@ -7821,6 +7821,10 @@
             <translation>primera placa sujeta por igual</translation>
         </message>
         <message>
+            <source>fixed table</source>
+            <translation>mesa fija</translation>
+        </message>
+        <message>
             <source>folder</source>
             <translation>carpeta</translation>
         </message>
@@ -7893,6 +7897,10 @@
             <translation>de un archivo</translation>
         </message>
         <message>
+            <source>from above</source>
+            <translation>desde arriba</translation>
+        </message>
+        <message>
             <source>from joint to joint: limit %1</source>
             <translation>de unión a unión: límite %1</translation>
         </message>
@@ -7903,6 +7911,10 @@
         <message>
             <source>from mm</source>
             <translation>desde mm</translation>
+        </message>
+        <message>
+            <source>from the end</source>
+            <translation>desde el extremo</translation>
         </message>
         <message>
             <source>from the job</source>
@@ -8363,10 +8375,6 @@
         <message>
             <source>it comes %1 ms after the step; allowed are 10000 ms on the same boot</source>
             <translation>llega %1 ms tras el paso; permitidos 10000 ms en el mismo arranque</translation>
-        </message>
-        <message>
-            <source>it held</source>
-            <translation>aguantó</translation>
         </message>
         <message>
             <source>it is in the record</source>
@@ -8837,6 +8845,10 @@
             <translation>presión máxima al calentar</translation>
         </message>
         <message>
+            <source>moving table</source>
+            <translation>mesa móvil</translation>
+        </message>
+        <message>
             <source>n %1 is not an event that still stands</source>
             <translation>n %1 no es un suceso que siga en pie</translation>
         </message>
@@ -8923,6 +8935,10 @@
         <message>
             <source>no column has a value for any thickness</source>
             <translation>ninguna columna tiene valor para ningún espesor</translation>
+        </message>
+        <message>
+            <source>no crack seen</source>
+            <translation>ninguna grieta a la vista</translation>
         </message>
         <message>
             <source>no edition is named; allowed: the edition of the shop's copy of the standard, as it is printed on it</source>
@@ -9329,6 +9345,10 @@
             <translation>operario</translation>
         </message>
         <message>
+            <source>or broke</source>
+            <translation>o se rompió</translation>
+        </message>
+        <message>
             <source>or: turned too far</source>
             <translation>o: giro excesivo</translation>
         </message>
@@ -9647,6 +9667,10 @@
         <message>
             <source>read on its face</source>
             <translation>leer en su cara</translation>
+        </message>
+        <message>
+            <source>read on the face</source>
+            <translation>leer en la cara</translation>
         </message>
         <message>
             <source>read wrong</source>
@@ -10178,7 +10202,7 @@
         </message>
         <message>
             <source>sound ok</source>
-            <translation>suena bien</translation>
+            <translation>con sonido</translation>
         </message>
         <message>
             <source>speed × %1</source>
@@ -10303,6 +10327,10 @@
         <message>
             <source>the %1 can't be written to "%2": %3</source>
             <translation>%1: no se puede escribir en «%2»: %3</translation>
+        </message>
+        <message>
+            <source>the PDF can't be given bookmarks: %1</source>
+            <translation>No se pueden poner marcadores al PDF: %1</translation>
         </message>
         <message>
             <source>the PIN is wrong</source>
@@ -10905,6 +10933,10 @@
             <translation>la cinta se levanta</translation>
         </message>
         <message>
+            <source>the same</source>
+            <translation>igual</translation>
+        </message>
+        <message>
             <source>the same seam</source>
             <translation>la misma junta</translation>
         </message>
@@ -11019,6 +11051,10 @@
         <message>
             <source>the upper end of the table's band</source>
             <translation>el extremo superior del tramo de la tabla</translation>
+        </message>
+        <message>
+            <source>the user guide</source>
+            <translation>la guía</translation>
         </message>
         <message>
             <source>the user guide is not there: neither %1 nor its source tree; it comes with the program's package</source>

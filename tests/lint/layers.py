@@ -48,7 +48,7 @@ APP_ARROWS = {
     "operate": ["guide", "shop"],
     "practice": ["operate"],
     "first": ["operate"],
-    "read": ["daylog", "print"],
+    "read": ["daylog", "guide"],
 }
 QT_FREE = ("core/", "app/cli/", "app/platform/", "tests/core/")
 

@@ -13,7 +13,7 @@ def room(name, uses, source):
     return {
         f"core/{name}/CMakeLists.txt": ROOM % (name, name, name, uses),
         f"core/{name}/{name}.h": HEADER,
-        f"core/{name}/{name}.cpp": source,
+        f"core/{name}/{name}.cpp": f'#include "core/{name}/{name}.h"\n' + source,
     }
 
 
@@ -106,6 +106,8 @@ BAD = {
         ("columns", CORE, LONG),
         ("columns", CORE, "// " + "ä" * 98 + "\n"),
         ("last_newline", CORE, "int a;"),
+        ("own_header_first", CORE, '#include <string>\n#include "core/bench/bench.h"\n'),
+        ("own_header_first", CORE, "int a;\n"),
         ("default_label", CORE, "switch (n) { case 1: break; default: break; }\n"),
         ("default_label", "app/platform/clock.cpp", "switch (k) { case Kind::Open: break; default: break; }\n"),
         ("unfinished", CORE, "// TO" "DO later\n"),

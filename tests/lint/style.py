@@ -54,6 +54,12 @@ def check_cpp(lint, path, shown, text):
         first = next((line for line in code.split("\n") if line.strip()), "")
         if first.strip() != "#pragma once":
             lint.find(path, 1, "pragma_once", "the first line of code is not #pragma once")
+    own = path.with_suffix(".h")
+    if path.suffix == ".cpp" and shown.startswith(("core/", "app/")) and own.is_file():
+        included = re.search(r'^\s*#\s*include\s*[<"]([^>"]+)', text, re.MULTILINE)
+        if included is None or included.group(1) != lint.shown(own):
+            line = 1 if included is None else line_of(text, included.start(1))
+            lint.find(path, line, "own_header_first", f'the first header is not "{lint.shown(own)}", which that proves')
     for number, line in enumerate(text.split("\n"), 1):
         if "\t" in line:
             lint.find(path, number, "tab", "a tab")

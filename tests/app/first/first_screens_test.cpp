@@ -57,6 +57,9 @@ protected:
                 EXPECT_GT(parts, 0) << what;
             }
         }
+        for (const std::string& trouble : blueTroubles(window)) {
+            ADD_FAILURE() << name.toStdString() << ": " << trouble;
+        }
         int told = 0;
         for (const std::string& trouble : spokenTroubles(window, told)) {
             ADD_FAILURE() << name.toStdString() << ": " << trouble;

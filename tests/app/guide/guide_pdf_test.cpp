@@ -40,7 +40,9 @@ TEST_F(GuideOnPaper, HasAllChaptersWithTheirPagesAndNothingOverItsMargins) {
     const QStringList contents = pdf.lines();
     static const QRegularExpression kLast(QStringLiteral("\\s(\\d+)\\s*$"));
     int page = 2;
+    std::vector<std::pair<QString, int>> bookmarks{{"Contents", 1}};
     for (const GuideChapter& chapter : guide.chapters) {
+        bookmarks.emplace_back(chapter.title, page);
         QString begins; // the first words of the page that it should begin on
         for (const auto& word : pdf.words(page)) {
             begins += word.text + ' ';
@@ -72,6 +74,7 @@ TEST_F(GuideOnPaper, HasAllChaptersWithTheirPagesAndNothingOverItsMargins) {
         page = next;
     }
     EXPECT_EQ(page, pages + 1) << "and no page belongs to none";
+    EXPECT_EQ(pdf.outline(), bookmarks);
     test::expectTidy(pdf);
 }
 

@@ -1,6 +1,7 @@
-// Hands: on every screen, on each tablet, for either hand, what can be pressed is at least 15 mm
-// high and wide by the screen's own size, lies apart from its neighbours and within the window. And
-// for the left hand the whole screen mirrors, but not the seam, the scale, or what is read.
+// Hands: on every screen one button at most is blue; on each tablet, for either hand, what can be
+// pressed is at least 15 mm high and wide by the screen's own size, lies apart from its neighbours
+// and within the window. And for the left hand the whole screen mirrors, but not the seam, the
+// scale, or what is read.
 #include "app/parts/changeover_field.h"
 #include "app/parts/scale_view.h"
 #include "app/parts/seam_picture.h"
@@ -61,6 +62,9 @@ TEST(Touch, EveryTargetIsFifteenMillimetresApartFromOthersAndInTheWindow) {
     std::size_t turn = 0;
     std::size_t targets = 0;
     stage.walk([&](Window& window, const std::string& name) {
+        for (const std::string& trouble : test::blueTroubles(window)) {
+            ADD_FAILURE() << name << ": " << trouble;
+        }
         Turned turned(window);
         // All tablets on the first screen of each page; then one pixel scale after the other, at
         // all sizes.

@@ -1,6 +1,8 @@
 #include "tests/app/parts/screen_checks.h"
 
+#include "app/parts/changeover_field.h"
 #include "app/parts/press_part.h"
+#include "app/parts/slot_button.h"
 #include "tests/app/parts/text_recorder.h"
 
 #include <QAccessible>
@@ -204,6 +206,39 @@ std::vector<std::string> spokenTroubles(QWidget& window, int& told) {
     return wrong;
 }
 
+namespace {
+
+/// Its words lie in the window, under what else stands there.
+void underButtons(QWidget& window, QWidget& field, std::vector<std::string>& wrong) {
+    TextRecorder recorder(field.size());
+    field.render(&recorder, QPoint(), QRegion(), QWidget::RenderFlags());
+    for (const SlotButton* button : window.findChildren<SlotButton*>()) {
+        if (!button->isVisible() || !button->isThere()) {
+            continue;
+        }
+        const QRectF place(button->mapTo(&window, QPoint()), QSizeF(button->size()));
+        for (const WrittenText& text : recorder.texts()) {
+            if (text.ink.translated(field.mapTo(&window, QPoint())).intersects(place)) {
+                wrong.push_back(
+                    "\"" + text.text.toStdString() + "\" lies under " +
+                    button->objectName().toStdString());
+            }
+        }
+    }
+}
+
+} // namespace
+
+std::vector<std::string> blueTroubles(QWidget& window) {
+    std::vector<std::string> blue;
+    for (const SlotButton* button : window.findChildren<SlotButton*>()) {
+        if (button->isVisible() && button->view().look == SlotView::Look::Act) {
+            blue.push_back(button->view().text.toStdString() + " is blue");
+        }
+    }
+    return blue.size() > 1 ? blue : std::vector<std::string>();
+}
+
 std::vector<std::string> wordTroubles(QWidget& window, int& parts) {
     std::vector<std::string> wrong;
     for (QWidget* widget : window.findChildren<QWidget*>()) {
@@ -214,6 +249,9 @@ std::vector<std::string> wordTroubles(QWidget& window, int& parts) {
         ++parts;
         for (const std::string& trouble : textTroubles(*part)) {
             wrong.push_back(part->objectName().toStdString() + ": " + trouble);
+        }
+        if (dynamic_cast<ChangeoverField*>(part) != nullptr) {
+            underButtons(window, *part, wrong);
         }
     }
     return wrong;

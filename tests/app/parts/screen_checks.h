@@ -45,8 +45,11 @@ std::vector<std::string> targetTroubles(QWidget& window, double dpi);
 /// too. `told`: how many were looked at.
 std::vector<std::string> spokenTroubles(QWidget& window, int& told);
 
-/// Every visible part whose words are cut off, outside it or over others'. `parts`: how many were
-/// looked at.
+/// Every visible part whose words are cut off, outside it or over others', or of the changeover
+/// under a button. `parts`: how many were looked at.
 std::vector<std::string> wordTroubles(QWidget& window, int& parts);
+
+/// More than one button that is filled blue: "your hands, now" is one.
+std::vector<std::string> blueTroubles(QWidget& window);
 
 } // namespace seamclock::test

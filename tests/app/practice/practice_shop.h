@@ -2,6 +2,7 @@
 // only the test moves, with a practice log of its own that goes with it.
 #pragma once
 
+#include "app/guide/guide.h"
 #include "app/practice/practice_walk.h"
 #include "core/heat/material_codec.h"
 #include "core/practice/lesson_codec.h"
@@ -64,6 +65,9 @@ public:
         PracticeWindowParts parts{
             *m_room, m_machine, preferences, who, QString::fromStdString(documents())};
         parts.sound = sound;
+        parts.readGuide = [] {
+            return seamclock::readGuide(QString(SEAMCLOCK_SOURCE_DIR) + "/docs/guide", {});
+        };
         m_window = std::make_unique<PracticeWindow>(std::move(parts));
         m_window->stopTimer();
         m_window->resize(size);

@@ -13,6 +13,7 @@
 #include <algorithm>
 #include <gtest/gtest.h>
 #include <string>
+#include <utility>
 #include <vector>
 
 namespace seamclock::test {
@@ -29,6 +30,21 @@ public:
     /// One blank for every run of blanks and line ends, so that wrapped text reads on.
     QString text() const {
         return QString::fromUtf8(outputOf("pdftotext", {m_file, "-"})).simplified();
+    }
+    /// Its bookmarks, each with its page, as they follow each other.
+    std::vector<std::pair<QString, int>> outline() const {
+        const QString xml =
+            QString::fromUtf8(outputOf("pdftohtml", {"-xml", "-i", "-stdout", m_file}));
+        std::vector<std::pair<QString, int>> all;
+        static const QRegularExpression kItem("<item page=\"([0-9]+)\">(.*)</item>");
+        for (auto each = kItem.globalMatch(xml); each.hasNext();) {
+            const auto item = each.next();
+            QString title = item.captured(2);
+            title.replace("&lt;", "<").replace("&gt;", ">").replace("&#34;", "\"");
+            title.replace("&quot;", "\"").replace("&#39;", "'").replace("&amp;", "&");
+            all.emplace_back(title, item.captured(1).toInt());
+        }
+        return all;
     }
     /// As it stands: what is beside each other on paper is in one line.
     QStringList lines() const {

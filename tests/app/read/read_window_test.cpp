@@ -12,6 +12,7 @@
 #include "tests/support/shipped.h"
 
 #include <QDir>
+#include <QLineEdit>
 #include <QSignalSpy>
 #include <QTest>
 #include <filesystem>
@@ -51,6 +52,9 @@ protected:
         ReadParts parts;
         parts.seen = *seen;
         parts.folder = QString::fromStdString(folder.file("papers"));
+        parts.readGuide = [] {
+            return readGuide(QString(SEAMCLOCK_SOURCE_DIR) + "/docs/guide", {});
+        };
         auto window = std::make_unique<ReadWindow>(std::move(parts), clock);
         window->resize(1280, 800);
         window->show();
@@ -131,6 +135,47 @@ TEST_F(Read, APaperCarriesTheTimeAtWhichItIsMade) {
     const QString text = test::PdfFile(file.toStdString()).text();
     const Instant now = clock.now();
     EXPECT_TRUE(text.contains(dateText(now) + " " + wallClockText(now))) << text.toStdString();
+}
+
+TEST_F(Read, HasHelpByItsKeyAndByF1AndLeadsBackToTheLog) {
+    const auto window = opened();
+    ASSERT_TRUE(settles(*window));
+    const QSignalSpy quit(window.get(), &ReadWindow::quitAsked);
+    auto* key = window->findChild<FilterCell*>("copyHelp");
+    ASSERT_NE(key, nullptr);
+    QTest::mouseClick(key, Qt::LeftButton);
+    ASSERT_EQ(window->currentPage(), window->guide()->listPage());
+    EXPECT_TRUE(window->guide()->listPage()->isVisible());
+    EXPECT_FALSE(window->dayLog()->dayPage()->isVisible());
+    EXPECT_TRUE(window->mark()->isVisible()) << "it is a copy, whatever stands";
+    EXPECT_EQ(window->currentPage()->stepView().text, "Back to the log");
+    QTest::keyClick(window.get(), Qt::Key_Return);
+    EXPECT_EQ(window->currentPage(), window->dayLog()->dayPage());
+    EXPECT_TRUE(window->dayLog()->dayPage()->isVisible());
+    QTest::keyClick(window.get(), Qt::Key_F1);
+    ASSERT_EQ(window->currentPage(), window->guide()->listPage());
+    QTest::keyClick(window.get(), Qt::Key_Escape);
+    EXPECT_EQ(window->currentPage(), window->dayLog()->dayPage());
+    EXPECT_EQ(window->dayLog()->dayPage()->view().rows.size(), 5U);
+    EXPECT_EQ(quit.count(), 0);
+}
+
+TEST_F(Read, AWordInHelpsSearchIsFoundByEnterAndTheLogHearsNoneOfIt) {
+    const auto window = opened();
+    ASSERT_TRUE(settles(*window));
+    QTest::keyClick(window.get(), Qt::Key_F1);
+    window->guide()->showSearch();
+    auto* line = window->guide()->listPage()->findChild<QLineEdit*>();
+    ASSERT_NE(line, nullptr);
+    QTest::keyClicks(line, "battery");
+    ASSERT_FALSE(window->guide()->listPage()->view().rows.empty());
+    QTest::keyClick(line, Qt::Key_Return);
+    EXPECT_EQ(window->currentPage(), window->guide()->chapterPage())
+        << "found, and not left by the same press";
+    QTest::keyClick(window.get(), Qt::Key_Tab); // a key of the log's
+    EXPECT_EQ(window->currentPage(), window->guide()->chapterPage());
+    QTest::keyClick(window.get(), Qt::Key_Return);
+    EXPECT_EQ(window->currentPage(), window->dayLog()->dayPage());
 }
 
 TEST(CopyLine, TellsBothTimesAndPractice) {
