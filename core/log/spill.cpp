@@ -136,20 +136,36 @@ tl::unexpected<Error> refused(const std::string& path, const char* what) {
     return fail(ErrorCode::NotWritten, path + ": " + what + " (" + std::strerror(errno) + ")");
 }
 
-Result<std::string> readAll(const std::string& path) {
+struct Bytes {
+    std::string written;   // up to the last byte that is not zero
+    std::int64_t size = 0; // of the file
+};
+
+bool allZero(std::string_view bytes) {
+    return bytes.empty() || (bytes.front() == '\0' &&
+                             std::memcmp(bytes.data(), bytes.data() + 1, bytes.size() - 1) == 0);
+}
+
+/// The zeros written in advance are looked at, not kept: a start reads megabytes of them.
+Result<Bytes> readAll(const std::string& path) {
     std::ifstream file(path, std::ios::binary);
     if (!file) {
         return fail(ErrorCode::Unreadable, path + ": not readable");
     }
-    std::string bytes;
+    Bytes out;
     char block[65536];
     while (file.read(block, sizeof block), file.gcount() > 0) {
-        bytes.append(block, static_cast<std::size_t>(file.gcount()));
+        const std::string_view bytes(block, static_cast<std::size_t>(file.gcount()));
+        if (!allZero(bytes)) {
+            out.written.resize(static_cast<std::size_t>(out.size), '\0');
+            out.written.append(bytes.substr(0, bytes.find_last_not_of('\0') + 1));
+        }
+        out.size += static_cast<std::int64_t>(bytes.size());
     }
     if (file.bad()) {
         return fail(ErrorCode::Unreadable, path + ": can't be read");
     }
-    return bytes;
+    return out;
 }
 
 } // namespace
@@ -164,7 +180,7 @@ Result<SpillContent> readSpill(const std::string& path) {
         return tl::unexpected<Error>(bytes.error());
     }
     SpillContent content;
-    takeAll(*bytes, content);
+    takeAll(bytes->written, content);
     return content;
 }
 
@@ -179,8 +195,8 @@ SpillFile::open(const std::string& path, const std::string& logId, std::int64_t 
     if (!content) {
         return tl::unexpected<Error>(content.error());
     }
-    out.m_end = static_cast<std::int64_t>(takeAll(*content, out.m_found));
-    out.m_size = static_cast<std::int64_t>(content->size());
+    out.m_end = static_cast<std::int64_t>(takeAll(content->written, out.m_found));
+    out.m_size = content->size;
     if (!out.m_found.empty() && out.m_found.logId != logId) {
         return fail(
             ErrorCode::Conflict, path + ": holds " + std::to_string(out.m_found.rows.size()) +
@@ -189,8 +205,7 @@ SpillFile::open(const std::string& path, const std::string& logId, std::int64_t 
                                      "\"); move it away, or put its own log back");
     }
     // What is behind the last whole line was never reported as spilled, and must not be met again.
-    const auto tail = std::string_view(*content).substr(static_cast<std::size_t>(out.m_end));
-    const bool torn = tail.find_first_not_of('\0') != std::string_view::npos;
+    const bool torn = static_cast<std::int64_t>(content->written.size()) > out.m_end;
     const std::int64_t size = std::max(out.m_size, bytes);
     if (torn || size > out.m_size) {
         if (auto done = out.zero(torn ? out.m_end : out.m_size, size); !done) {
