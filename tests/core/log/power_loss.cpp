@@ -368,8 +368,18 @@ Recorded recordShift() {
 
 PowerLossReport losePowerInAShift(int moments, std::uint64_t seed) {
     const Recorded recorded = recordShift();
+    std::vector<std::size_t> cuts = byChance(recorded.notes, moments, seed);
+    // And once while a row stands in the spill file: few moments do, and chance may miss them all.
+    const auto spilled =
+        std::find_if(recorded.notes.begin(), recorded.notes.end(), [](const DiskNote& note) {
+            return note.kind == DiskNote::Kind::Said && note.bytes.rfind("spilled ", 0) == 0;
+        });
+    if (spilled != recorded.notes.end()) {
+        cuts.push_back(static_cast<std::size_t>(spilled - recorded.notes.begin()) + 1);
+        std::sort(cuts.begin(), cuts.end());
+    }
     return cutAt(
-        recorded.notes, byChance(recorded.notes, moments, seed), seed,
+        recorded.notes, cuts, seed,
         [&](const auto& files, const Promises& promises, PowerLossReport& report) {
             lookAtShift(files, promises, recorded.handedOver, report);
         });
@@ -467,8 +477,18 @@ PowerLossReport losePowerInAMigration(std::size_t every) {
 
 PowerLossReport loseTheFilesBesideTheLog(int moments, std::uint64_t seed) {
     const Recorded recorded = recordShift();
+    std::vector<std::size_t> cuts = byChance(recorded.notes, moments, seed);
+    // And once while a row stands in the spill file: few moments do, and chance may miss them all.
+    const auto spilled =
+        std::find_if(recorded.notes.begin(), recorded.notes.end(), [](const DiskNote& note) {
+            return note.kind == DiskNote::Kind::Said && note.bytes.rfind("spilled ", 0) == 0;
+        });
+    if (spilled != recorded.notes.end()) {
+        cuts.push_back(static_cast<std::size_t>(spilled - recorded.notes.begin()) + 1);
+        std::sort(cuts.begin(), cuts.end());
+    }
     return cutAt(
-        recorded.notes, byChance(recorded.notes, moments, seed), seed,
+        recorded.notes, cuts, seed,
         [&](const auto& files, const Promises&, PowerLossReport& report) {
             auto left = files;
             left.erase(std::string(kLog) + "-wal");
