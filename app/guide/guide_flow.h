@@ -4,16 +4,15 @@
 #pragma once
 
 #include "app/guide/guide_page.h"
-#include "app/setup/list_page.h"
+#include "app/pages/page_flow.h"
 
-#include <QObject>
 #include <functional>
 #include <optional>
 #include <vector>
 
 namespace seamclock {
 
-class GuideFlow : public QObject {
+class GuideFlow : public PageFlow {
     Q_OBJECT
 
 public:
@@ -22,7 +21,6 @@ public:
     GuideFlow(Read read, QWidget* window);
 
     std::vector<Page*> pages() const { return {m_list, m_chapter}; }
-    Page* page() const { return m_page; } // null: closed
     ListPage* listPage() const { return m_list; }
     GuidePage* chapterPage() const { return m_chapter; }
     const Guide& guide() const { return m_guide; }
@@ -36,25 +34,22 @@ public:
     /// The keyboard's focus goes where it belongs.
     void takeKeys();
     /// Whether a word may be typed just now: the window's own keys wait.
-    bool isTyping() const { return m_page == m_list && m_searches; }
+    bool isTyping() const { return page() == m_list && m_searches; }
 
 signals:
-    void turned();
     void left();
-    void said(const QString& text);
 
 private:
-    void turnTo(Page* page);
+    void turning(Page* next) override;
+    bool takesPress(SlotPlace place) override;
     void drawList();
     void find();
-    void pressed(SlotPlace place);
     void chosen(int index);
 
     Read m_read;
     Guide m_guide;
     ListPage* m_list;
     GuidePage* m_chapter;
-    Page* m_page = nullptr;
     bool m_searches = false;
     bool m_reads = false; // a chapter was open when it was left
     std::vector<GuideHit> m_hits;

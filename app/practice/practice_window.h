@@ -20,7 +20,7 @@
 #include "app/practice/score_worker.h"
 #include "app/practice/tell_page.h"
 #include "app/practice/trainee_hand.h"
-#include "app/setup/list_page.h"
+#include "app/pages/list_page.h"
 
 #include <QPixmap>
 #include <QTimer>
