@@ -23,16 +23,14 @@ constexpr int kLargestSide = 2'400; // pixels of a photo as it is shown
 } // namespace
 
 DayLogFlow::DayLogFlow(DayLogShop shop, QWidget* window)
-    : QObject(window), m_shop(std::move(shop)), m_reading(m_shop.log), m_day(new DayPage(window)),
+    : PageFlow(window), m_shop(std::move(shop)), m_reading(m_shop.log), m_day(new DayPage(window)),
       m_choice(new ChoicePage(window)), m_search(new SearchPage(window)),
       m_table(new TablePage(window)), m_photo(new PhotoPage(window)), m_name(new NamePage(window)),
       m_ring(new KeyRing(window)) {
     m_choice->setObjectName("dayChoice");
     m_name->setObjectName("dayWords");
-    for (Page* page : pages()) {
-        page->hide();
-        connect(page, &Page::slotPressed, this, &DayLogFlow::pressed);
-    }
+    take(pages());
+    takeAnswers(m_choice);
     connect(m_day, &DayPage::pressed, this, &DayLogFlow::dayPressed);
     connect(m_day, &DayPage::scrolled, this, &DayLogFlow::scroll);
     connect(m_day, &DayPage::rowChosen, this, [this](const QString& weld) {
@@ -46,11 +44,6 @@ DayLogFlow::DayLogFlow(DayLogShop shop, QWidget* window)
     });
     connect(
         m_day, &DayPage::resized, this, [this] { scroll(0); }, Qt::QueuedConnection);
-    connect(m_choice, &ChoicePage::chosen, this, [this](int index) {
-        if (const auto chosen = m_onChosen) {
-            chosen(index);
-        }
-    });
     connect(m_search, &SearchPage::tilePressed, this, &DayLogFlow::searchTile);
     connect(m_table, &TablePage::tabPressed, this, &DayLogFlow::showTable);
     window->installEventFilter(this); // keys that are no step and no text
@@ -58,41 +51,16 @@ DayLogFlow::DayLogFlow(DayLogShop shop, QWidget* window)
 
 // ---- pages
 
-void DayLogFlow::turnTo(Page* page, Press step, Press stop, Press back) {
+void DayLogFlow::turning(Page*) {
     m_ring->leave();
-    m_page = page;
-    m_onStep = std::move(step);
-    m_onStop = std::move(stop);
-    m_onBack = std::move(back);
-    emit turned();
 }
 
-void DayLogFlow::choose(
-    const ChoiceView& view, std::function<void(int)> chosen, Press step, Press stop) {
-    m_onChosen = std::move(chosen);
-    m_choice->show(view);
-    turnTo(m_choice, std::move(step), std::move(stop));
-}
-
-void DayLogFlow::pressed(SlotPlace place) {
-    if (place == SlotPlace::Step && m_ring->press()) {
-        return;
-    }
-    const Press press = place == SlotPlace::Step   ? m_onStep
-                        : place == SlotPlace::Stop ? m_onStop
-                        : place == SlotPlace::Back ? m_onBack
-                                                   : Press();
-    if (press) {
-        press();
-    }
-}
-
-void DayLogFlow::tell(const Error& error) {
-    emit said(inWords(error.detail));
+bool DayLogFlow::takesPress(SlotPlace place) {
+    return place == SlotPlace::Step && m_ring->press();
 }
 
 void DayLogFlow::open() {
-    if (m_page == nullptr) {
+    if (page() == nullptr) {
         m_filter = {};
         m_chosen.clear();
         m_joint.reset();
@@ -120,31 +88,29 @@ void DayLogFlow::openAt(const std::string& weld, std::int64_t number) {
 
 void DayLogFlow::close() {
     m_ring->leave();
-    m_page = nullptr;
-    m_onStep = m_onStop = m_onBack = {};
-    m_onChosen = {};
-    ++m_turn;
+    shut();
+    ++m_listTurn;
     ++m_jointTurn;
     m_reading.dropHeat();
 }
 
 void DayLogFlow::takeKeys() {
-    if (m_page == m_search) {
+    if (page() == m_search) {
         m_search->takeKeys();
-    } else if (m_page == m_name) {
+    } else if (page() == m_name) {
         m_name->takeKeys();
     }
 }
 
 void DayLogFlow::typed(QChar sign) {
-    if (m_page == nullptr) {
+    if (page() == nullptr) {
         return;
     }
     if (sign == QLatin1Char('\t')) {
-        m_ring->move(*m_page, 1);
+        m_ring->move(*page(), 1);
     } else if (sign == QChar(0x1b)) { // escape: one page back, and from the list to the bench
         m_ring->leave();
-        const Press back = m_onStop ? m_onStop : m_onStep;
+        const Press back = presses().stop ? presses().stop : presses().step;
         if (back) {
             back();
         }
@@ -152,11 +118,11 @@ void DayLogFlow::typed(QChar sign) {
 }
 
 bool DayLogFlow::eventFilter(QObject* watched, QEvent* event) {
-    if (event->type() == QEvent::KeyPress && m_page != nullptr && m_page->isVisible()) {
+    if (event->type() == QEvent::KeyPress && page() != nullptr && page()->isVisible()) {
         const int key = static_cast<QKeyEvent*>(event)->key();
-        const bool list = m_page == m_day && m_ring->on() == nullptr;
+        const bool list = page() == m_day && m_ring->on() == nullptr;
         if (key == Qt::Key_Backtab || key == Qt::Key_Left || key == Qt::Key_Right) {
-            m_ring->move(*m_page, key == Qt::Key_Right ? 1 : -1);
+            m_ring->move(*page(), key == Qt::Key_Right ? 1 : -1);
             return true;
         }
         if (key == Qt::Key_Up || key == Qt::Key_Down) {
@@ -164,7 +130,7 @@ bool DayLogFlow::eventFilter(QObject* watched, QEvent* event) {
             if (list) {
                 chooseLine(by);
             } else {
-                m_ring->move(*m_page, by);
+                m_ring->move(*page(), by);
             }
             return true;
         }
@@ -172,7 +138,7 @@ bool DayLogFlow::eventFilter(QObject* watched, QEvent* event) {
             scroll(-m_top);
             return true;
         }
-        if (key == Qt::Key_PageUp && m_page == m_day) {
+        if (key == Qt::Key_PageUp && page() == m_day) {
             scroll(-leaf());
             return true;
         }
@@ -210,7 +176,7 @@ int DayLogFlow::leaf() const {
 }
 
 void DayLogFlow::restart() {
-    ++m_turn;
+    ++m_listTurn;
     m_lines.clear();
     m_lines.emplace_back();
     m_whole = false;
@@ -221,7 +187,7 @@ void DayLogFlow::restart() {
         if (people) {
             m_names.people = *people;
         }
-        if (m_page != nullptr) {
+        if (page() != nullptr) {
             askPage(0);
         }
     });
@@ -235,40 +201,41 @@ void DayLogFlow::askPage(std::size_t page) {
     JointFilter filter = asked(m_filter, m_names);
     filter.limit = kPage;
     filter.after = m_lines[page].after;
-    m_reading.askLines(filter, m_names, [this, page, turn = m_turn](const Result<DayLines>& lines) {
-        if (turn != m_turn || m_page == nullptr || page >= m_lines.size()) {
-            return;
-        }
-        PageOfLines& into = m_lines[page];
-        into.asked = false;
-        if (!lines) {
-            m_nothing = inWords(lines.error().detail);
-            into.there = true; // not asked again and again; the next look does
-            m_head = -1;
-            m_whole = true;
-            drawDay();
-            return;
-        }
-        into.rows = lines->rows;
-        into.count = lines->rows.size();
-        into.there = true;
-        if (page + 1 == m_lines.size()) {
-            m_whole = !lines->more;
-            if (lines->more) {
-                m_lines.emplace_back();
-                m_lines.back().after = lines->last;
+    m_reading.askLines(
+        filter, m_names, [this, page, turn = m_listTurn](const Result<DayLines>& lines) {
+            if (turn != m_listTurn || PageFlow::page() == nullptr || page >= m_lines.size()) {
+                return;
             }
-        }
-        m_nothing = known() == 0 ? (m_filter == DayFilter() ? tr("No joint is in this log yet.")
-                                                            : tr("No joint is like that."))
-                                 : QString();
-        if (m_choosesFirst && known() > 0) {
-            m_choosesFirst = false;
-            m_chosen = m_lines.front().rows.front().weld;
-            readJoint();
-        }
-        drawDay();
-    });
+            PageOfLines& into = m_lines[page];
+            into.asked = false;
+            if (!lines) {
+                m_nothing = inWords(lines.error().detail);
+                into.there = true; // not asked again and again; the next look does
+                m_head = -1;
+                m_whole = true;
+                drawDay();
+                return;
+            }
+            into.rows = lines->rows;
+            into.count = lines->rows.size();
+            into.there = true;
+            if (page + 1 == m_lines.size()) {
+                m_whole = !lines->more;
+                if (lines->more) {
+                    m_lines.emplace_back();
+                    m_lines.back().after = lines->last;
+                }
+            }
+            m_nothing = known() == 0 ? (m_filter == DayFilter() ? tr("No joint is in this log yet.")
+                                                                : tr("No joint is like that."))
+                                     : QString();
+            if (m_choosesFirst && known() > 0) {
+                m_choosesFirst = false;
+                m_chosen = m_lines.front().rows.front().weld;
+                readJoint();
+            }
+            drawDay();
+        });
 }
 
 /// What stands in the list is read, and the next of it ahead of the hand; what lies far away is let
@@ -296,7 +263,7 @@ void DayLogFlow::scroll(int lines) {
     const int last = std::max(0, known() - leaf());
     const int before = m_top;
     m_top = std::clamp(m_top + lines, 0, last);
-    if (m_page == nullptr) {
+    if (page() == nullptr) {
         return;
     }
     if (m_top == 0 && before > 0) {
@@ -398,7 +365,7 @@ void DayLogFlow::readJoint() {
     const std::uint64_t turn = ++m_jointTurn;
     m_reading.dropHeat();
     m_reading.askJoint(m_chosen, [this, turn](const Result<JointSeen>& joint) {
-        if (turn != m_jointTurn || m_page == nullptr) {
+        if (turn != m_jointTurn || page() == nullptr) {
             return;
         }
         if (!joint) {
@@ -438,7 +405,7 @@ void DayLogFlow::drawJoint() {
     }
     m_day->showJoint(view);
     drawDay();
-    if (m_page == m_table) {
+    if (page() == m_table) {
         showTable(m_table->tab());
     }
 }
@@ -448,10 +415,10 @@ void DayLogFlow::look(const Instant& now, const std::vector<RunningBench>& bench
     for (const RunningBench& bench : benches) {
         m_names.benches[bench.id] = bench.cell.letter;
     }
-    if (m_page == nullptr) {
+    if (page() == nullptr) {
         return;
     }
-    if (m_page == m_day) {
+    if (page() == m_day) {
         drawDay();
     }
     const bool due = !m_lookedAt || now.boot - *m_lookedAt >= kLookEvery || now.boot < *m_lookedAt;
@@ -462,7 +429,7 @@ void DayLogFlow::look(const Instant& now, const std::vector<RunningBench>& bench
     m_looking = true;
     m_reading.askHead([this](const Result<std::int64_t>& head) {
         m_looking = false;
-        if (!head || m_page == nullptr) {
+        if (!head || page() == nullptr) {
             return;
         }
         const bool grown = m_head >= 0 ? *head != m_head : true;
@@ -472,7 +439,7 @@ void DayLogFlow::look(const Instant& now, const std::vector<RunningBench>& bench
             return;
         }
         if (m_top == 0 && (!first || m_lines.front().there)) {
-            ++m_turn; // the first page anew; what stands is shown until it comes
+            ++m_listTurn; // the first page anew; what stands is shown until it comes
             m_lines.resize(1);
             m_lines.front().asked = false;
             m_whole = false;
@@ -566,8 +533,8 @@ void DayLogFlow::askJob() {
 
 void DayLogFlow::askFilter(FilterBy by) {
     m_reading.askValues(
-        by, [this, by, from = m_page](const Result<std::vector<std::string>>& values) {
-            if (m_page != from || m_page == nullptr) {
+        by, [this, by, from = page()](const Result<std::vector<std::string>>& values) {
+            if (page() != from || page() == nullptr) {
                 return;
             }
             if (!values) {
@@ -820,7 +787,7 @@ void DayLogFlow::showTable(int tab) {
                                 ? eventsTable(record, m_names, m_shop.units())
                                 : lookedAtTable(record, m_joint->photos, m_names, m_shop.units());
     m_table->show({tr("Values"), tr("Events"), tr("Looked at")}, tab, table);
-    if (m_page != m_table) {
+    if (page() != m_table) {
         turnTo(
             m_table, [this] { showRecord(); }, [this] { m_table->turn(1); },
             [this] { m_table->turn(-1); });
@@ -865,7 +832,7 @@ void DayLogFlow::showPhoto(std::size_t index) {
         }
         const QImage image = reader.read();
         QMetaObject::invokeMethod(qApp, [self, image, photo] {
-            if (self && self->m_page == self->m_photo && self->m_photo->photo() == photo) {
+            if (self && self->page() == self->m_photo && self->m_photo->photo() == photo) {
                 self->m_photo->setImage(image);
             }
         });
@@ -888,8 +855,10 @@ void DayLogFlow::decide(Decision decision) {
                 return;
             }
             askWords(
-                question.page.title, tr("1 to %1 characters, by the keyboard.").arg(kLongestReason),
-                tr("why"), kLongestReason,
+                m_name,
+                {question.page.title,
+                 tr("1 to %1 characters, by the keyboard.").arg(kLongestReason), tr("why"),
+                 kLongestReason},
                 [this, decision](const QString& why) {
                     decideBecause(decision, why.toStdString());
                 },
@@ -932,8 +901,9 @@ void DayLogFlow::correct() {
 
 void DayLogFlow::correctValue(const Correctable& value) {
     askWords(
-        tr("%1 is %2. What is right?").arg(value.item, value.text),
-        tr("Allowed: %1.").arg(allowedText(value)), value.item, kLongestReason,
+        m_name,
+        {tr("%1 is %2. What is right?").arg(value.item, value.text),
+         tr("Allowed: %1.").arg(allowedText(value)), value.item, kLongestReason},
         [this, value](const QString& typed) {
             const auto is = corrected(value, typed);
             if (!is) {
@@ -952,9 +922,10 @@ void DayLogFlow::correctValue(const Correctable& value) {
                         return;
                     }
                     askWords(
-                        question.page.title,
-                        tr("1 to %1 characters, by the keyboard.").arg(kLongestReason), tr("why"),
-                        kLongestReason,
+                        m_name,
+                        {question.page.title,
+                         tr("1 to %1 characters, by the keyboard.").arg(kLongestReason), tr("why"),
+                         kLongestReason},
                         [this, value, is](const QString& why) {
                             correctBecause(value, is, why.toStdString());
                         },
@@ -971,33 +942,6 @@ void DayLogFlow::correctBecause(
     act(ValueCorrected{value.n, value.field, value.value, is, reason},
         tr("Joint %1: %2 is corrected.").arg(number).arg(value.item),
         tr("Joint %1: %2 is corrected.").arg(number).arg(value.item));
-}
-
-void DayLogFlow::askWords(
-    const QString& title, const QString& under, const QString& line, int most,
-    std::function<void(const QString&)> then, Press stop) {
-    NameView view;
-    view.title = title;
-    view.under = under;
-    view.line = line;
-    view.most = most;
-    view.back = hiddenSlot();
-    view.stop = plainSlot(tr("Close"), tr("nothing is kept"));
-    view.step = stepSlot(tr("Go on"));
-    m_name->setName({});
-    m_name->show(view);
-    turnTo(
-        m_name,
-        [this, then = std::move(then)] {
-            const QString typed = m_name->name();
-            if (typed.isEmpty()) {
-                emit said(tr("Type a word or two first: the record keeps them."));
-                return;
-            }
-            const auto use = then; // the page may turn, and this with it
-            use(typed);
-        },
-        std::move(stop));
 }
 
 void DayLogFlow::act(const WeldDetail& detail, const QString& forWhat, const QString& done) {

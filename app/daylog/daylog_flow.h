@@ -14,10 +14,8 @@
 #include "app/daylog/search_page.h"
 #include "app/daylog/table_page.h"
 #include "app/pages/ask_foreman.h"
-#include "app/pages/choice_page.h"
-#include "app/pages/name_page.h"
+#include "app/pages/page_flow.h"
 
-#include <QObject>
 #include <functional>
 #include <map>
 #include <optional>
@@ -54,7 +52,7 @@ struct RunningBench {
     bool selected = false;
 };
 
-class DayLogFlow : public QObject {
+class DayLogFlow : public PageFlow {
     Q_OBJECT
 
 public:
@@ -64,7 +62,6 @@ public:
     std::vector<Page*> pages() const {
         return {m_day, m_choice, m_search, m_table, m_photo, m_name};
     }
-    Page* page() const { return m_page; } // null: closed
     DayPage* dayPage() const { return m_day; }
     ChoicePage* choicePage() const { return m_choice; }
     SearchPage* searchPage() const { return m_search; }
@@ -91,21 +88,13 @@ public:
     bool eventFilter(QObject* watched, QEvent* event) override;
 
 signals:
-    /// Another of its pages stands.
-    void turned();
     /// Back to the bench at that place in what look() was told; -1: the one that was left.
     void left(int bench);
-    void said(const QString& text);
-    void kept(const QString& text);
 
 private:
-    using Press = std::function<void()>;
-
-    void turnTo(Page* page, Press step, Press stop, Press back = {});
-    void choose(const ChoiceView& view, std::function<void(int)> chosen, Press step, Press stop);
-    void pressed(SlotPlace place);
+    void turning(Page* next) override;
+    bool takesPress(SlotPlace place) override;
     void dayPressed(DayPress what);
-    void tell(const Error& error);
 
     // the list
     void showDay();
@@ -141,9 +130,6 @@ private:
     void correct();
     void correctValue(const Correctable& value);
     void correctBecause(const Correctable& value, const std::string& is, const std::string& reason);
-    void askWords(
-        const QString& title, const QString& under, const QString& line, int most,
-        std::function<void(const QString&)> then, Press stop);
     void act(const WeldDetail& detail, const QString& forWhat, const QString& done);
 
     static constexpr std::size_t kPage = 40;      // lines that are read at once
@@ -158,11 +144,6 @@ private:
     PhotoPage* m_photo;
     NamePage* m_name;
     KeyRing* m_ring;
-    Page* m_page = nullptr;
-    Press m_onStep;
-    Press m_onStop;
-    Press m_onBack;
-    std::function<void(int)> m_onChosen;
 
     DayNames m_names;
     DayFilter m_filter;
@@ -179,7 +160,7 @@ private:
     std::string m_chosen; // "weld:UUID"
     bool m_choosesFirst = false;
     QString m_nothing;
-    std::uint64_t m_turn = 0; // of the list: an answer to an older one is dropped
+    std::uint64_t m_listTurn = 0; // of the list: an answer to an older one is dropped
     std::uint64_t m_jointTurn = 0;
     std::optional<JointSeen> m_joint;
     std::optional<HeatEstimate> m_heat;

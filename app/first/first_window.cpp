@@ -240,9 +240,7 @@ void FirstWindow::turnTo(Page* page) {
 void FirstWindow::ask(Page* page, Press step, Press stop, Press back) {
     m_people->close();
     m_setup->close();
-    m_onStep = std::move(step);
-    m_onStop = std::move(stop);
-    m_onBack = std::move(back);
+    m_presses = {std::move(step), std::move(stop), std::move(back)};
     turnTo(page);
 }
 
@@ -255,13 +253,7 @@ void FirstWindow::choose(
 
 void FirstWindow::pressed(SlotPlace place) {
     touched();
-    const Press press = place == SlotPlace::Step   ? m_onStep
-                        : place == SlotPlace::Stop ? m_onStop
-                        : place == SlotPlace::Back ? m_onBack
-                                                   : Press();
-    if (press) {
-        press();
-    }
+    m_presses.press(place);
 }
 
 void FirstWindow::touched() {

@@ -13,6 +13,7 @@
 #include "app/operate/pad_page.h"
 #include "app/operate/people_flow.h"
 #include "app/operate/strip_bar.h"
+#include "app/pages/page_flow.h"
 #include "app/setup/setup_flow.h"
 
 #include <QTimer>
@@ -71,7 +72,7 @@ protected:
     void resizeEvent(QResizeEvent* event) override;
 
 private:
-    using Press = std::function<void()>;
+    using Press = Presses::Press;
     using Proven = std::function<void(const ProvenPerson&)>;
 
     void turnTo(Page* page);
@@ -132,9 +133,7 @@ private:
     PeopleFlow* m_people;
     SetupFlow* m_setup;
     Page* m_page = nullptr;
-    Press m_onStep;
-    Press m_onStop;
-    Press m_onBack;
+    Presses m_presses;
     Press m_redraw; // the page that stands, in another language or with other units
     std::function<void(int)> m_onChosen;
 

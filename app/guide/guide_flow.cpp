@@ -1,5 +1,4 @@
 #include "app/guide/guide_flow.h"
-#include "app/text/phrase_book.h"
 
 #include "app/text/language.h"
 #include "app/text/words.h"
@@ -9,13 +8,10 @@
 namespace seamclock {
 
 GuideFlow::GuideFlow(Read read, QWidget* window)
-    : QObject(window), m_read(std::move(read)), m_list(new ListPage(window)),
+    : PageFlow(window), m_read(std::move(read)), m_list(new ListPage(window)),
       m_chapter(new GuidePage(window)) {
     m_list->setObjectName("guideList");
-    for (Page* page : pages()) {
-        page->hide();
-        connect(page, &Page::slotPressed, this, &GuideFlow::pressed);
-    }
+    take(pages());
     connect(m_list, &ListPage::chosen, this, &GuideFlow::chosen);
     connect(m_list, &ListPage::typed, this, &GuideFlow::find);
     connect(
@@ -28,7 +24,7 @@ void GuideFlow::open() {
             m_read ? m_read() : Result<Guide>(fail(ErrorCode::Missing, "there is no guide"));
         // its tables quote the screen in the language of now
         if (!guide) {
-            emit said(inWords(guide.error().detail));
+            tell(guide.error());
             return;
         }
         m_guide = std::move(*guide);
@@ -43,13 +39,11 @@ void GuideFlow::open() {
 }
 
 void GuideFlow::close() {
-    m_page = nullptr;
+    shut();
 }
 
-void GuideFlow::turnTo(Page* page) {
-    m_page = page;
+void GuideFlow::turning(Page*) {
     m_chapter->setHome(homeText());
-    emit turned();
 }
 
 void GuideFlow::showContents() {
@@ -135,33 +129,34 @@ void GuideFlow::showChapter(int chapter, const QString& mark) {
 void GuideFlow::takeKeys() {
     if (isTyping()) {
         m_list->takeKeys();
-    } else if (m_page == m_chapter) {
+    } else if (page() == m_chapter) {
         m_chapter->setFocus();
     }
 }
 
-void GuideFlow::pressed(SlotPlace place) {
+bool GuideFlow::takesPress(SlotPlace place) {
     switch (place) {
     case SlotPlace::Back:
         showContents();
-        return;
+        break;
     case SlotPlace::Stop:
         if (isTyping()) {
             emit left();
         } else {
             showSearch();
         }
-        return;
+        break;
     case SlotPlace::Earlier:
-        return;
+        break;
     case SlotPlace::Step:
         if (isTyping()) {
             chosen(0); // also Enter in the line
         } else {
             emit left();
         }
-        return;
+        break;
     }
+    return true;
 }
 
 void GuideFlow::chosen(int index) {

@@ -5,9 +5,8 @@
 #pragma once
 
 #include "app/guide/guide_page.h"
-#include "app/setup/list_page.h"
+#include "app/pages/page_flow.h"
 
-#include <QObject>
 #include <cstdint>
 #include <functional>
 #include <optional>
@@ -18,7 +17,7 @@ namespace seamclock {
 /// Where it was opened, and leads back to.
 enum class GuideHome : std::uint8_t { Bench, Practice, Log };
 
-class GuideFlow : public QObject {
+class GuideFlow : public PageFlow {
     Q_OBJECT
 
 public:
@@ -28,7 +27,6 @@ public:
     void setHome(GuideHome home) { m_home = home; }
 
     std::vector<Page*> pages() const { return {m_list, m_chapter}; }
-    Page* page() const { return m_page; } // null: closed
     ListPage* listPage() const { return m_list; }
     GuidePage* chapterPage() const { return m_chapter; }
     const Guide& guide() const { return m_guide; }
@@ -42,18 +40,16 @@ public:
     /// The keyboard's focus goes where it belongs.
     void takeKeys();
     /// Whether a word may be typed just now: the window's own keys wait.
-    bool isTyping() const { return m_page == m_list && m_searches; }
+    bool isTyping() const { return page() == m_list && m_searches; }
 
 signals:
-    void turned();
     void left();
-    void said(const QString& text);
 
 private:
-    void turnTo(Page* page);
+    void turning(Page* next) override;
+    bool takesPress(SlotPlace place) override;
     void drawList();
     void find();
-    void pressed(SlotPlace place);
     void chosen(int index);
     QString homeText() const;
 
@@ -61,7 +57,6 @@ private:
     Guide m_guide;
     ListPage* m_list;
     GuidePage* m_chapter;
-    Page* m_page = nullptr;
     bool m_searches = false;
     bool m_reads = false; // a chapter was open when it was left
     GuideHome m_home = GuideHome::Bench;

@@ -36,20 +36,13 @@ QString lengthText(Role role) {
 } // namespace
 
 PeopleFlow::PeopleFlow(Desk& desk, Floor& floor, QString reports, QWidget* window)
-    : QObject(window), m_desk(desk), m_floor(floor), m_reports(std::move(reports)),
+    : PageFlow(window), m_desk(desk), m_floor(floor), m_reports(std::move(reports)),
       m_choice(new ChoicePage(window)), m_pin(new PinPage(window)), m_name(new NamePage(window)),
       m_seal(new SealPage(window)) {
     m_choice->setObjectName("people");
-    for (Page* page : pages()) {
-        page->hide();
-        connect(page, &Page::slotPressed, this, &PeopleFlow::pressed);
-    }
-    connect(m_choice, &ChoicePage::chosen, this, [this](int index) {
-        touched();
-        if (const auto chosen = m_onChosen) {
-            chosen(index);
-        }
-    });
+    take(pages());
+    connect(m_choice, &ChoicePage::chosen, this, &PeopleFlow::touched);
+    takeAnswers(m_choice);
     connect(m_pin, &PinPage::typed, this, [this] {
         touched();
         m_stage.wrong = false;
@@ -68,36 +61,17 @@ bool PeopleFlow::mustAsk() const {
 
 // ---- pages
 
-void PeopleFlow::turnTo(Page* page, Press step, Press stop, Press back) {
-    ++m_turn;
-    m_page = page;
-    m_onStep = std::move(step);
-    m_onStop = std::move(stop);
-    m_onBack = std::move(back);
-    if (page != m_pin) {
+void PeopleFlow::turning(Page* next) {
+    if (next != m_pin) {
         m_pin->draft().clear();
         m_onPin = {};
     }
     touched();
-    emit turned();
 }
 
-void PeopleFlow::choose(
-    const ChoiceView& view, std::function<void(int)> chosen, Press step, Press stop) {
-    m_onChosen = std::move(chosen);
-    m_choice->show(view);
-    turnTo(m_choice, std::move(step), std::move(stop));
-}
-
-void PeopleFlow::pressed(SlotPlace place) {
+bool PeopleFlow::takesPress(SlotPlace) {
     touched();
-    const Press press = place == SlotPlace::Step   ? m_onStep
-                        : place == SlotPlace::Stop ? m_onStop
-                        : place == SlotPlace::Back ? m_onBack
-                                                   : Press();
-    if (press) {
-        press();
-    }
+    return false;
 }
 
 void PeopleFlow::touched() {
@@ -105,13 +79,10 @@ void PeopleFlow::touched() {
 }
 
 void PeopleFlow::close() {
-    ++m_turn;
-    m_page = nullptr;
+    shut();
     m_access.reset();
     m_pin->draft().clear();
     m_onPin = {};
-    m_onStep = m_onStop = m_onBack = {};
-    m_onChosen = {};
 }
 
 void PeopleFlow::leave() {
@@ -119,30 +90,26 @@ void PeopleFlow::leave() {
     emit left();
 }
 
-void PeopleFlow::tell(const Error& error) {
-    emit said(inWords(error.detail));
-}
-
 void PeopleFlow::typed(QChar sign) {
-    if (m_page == m_pin) {
+    if (page() == m_pin) {
         m_pin->pad()->type(sign);
     }
 }
 
 void PeopleFlow::erased() {
-    if (m_page == m_pin) {
+    if (page() == m_pin) {
         m_pin->pad()->erase();
     }
 }
 
 void PeopleFlow::takeKeys() {
-    if (m_page == m_name) {
+    if (page() == m_name) {
         m_name->takeKeys();
     }
 }
 
 void PeopleFlow::look(const Instant& now) {
-    if (m_page == nullptr) {
+    if (page() == nullptr) {
         return;
     }
     const bool secret = m_access || m_onPin || m_pin->draft().count() > 0;
@@ -151,7 +118,7 @@ void PeopleFlow::look(const Instant& now) {
         emit said(tr("Two minutes without a press: the desk is closed."));
         return;
     }
-    if (m_page == m_pin) {
+    if (page() == m_pin) {
         showPin();
     }
 }
@@ -291,7 +258,7 @@ void PeopleFlow::openWho() {
             choosePerson(ids.at(static_cast<std::size_t>(index)));
         },
         [this] { leave(); }, [this] { hasForeman(people().people) ? openDesk() : firstForeman(); });
-    m_onBack = [this] { ownPin(); };
+    presses().back = [this] { ownPin(); };
 }
 
 void PeopleFlow::choosePerson(const std::string& id) {
@@ -445,7 +412,7 @@ void PeopleFlow::firstForeman() {
 
 void PeopleFlow::askFirstForeman(const Press& stop, const std::function<void(const Proof&)>& then) {
     askName(tr("Who is the first foreman?"), {}, stop);
-    m_onStep = [this, stop, then] {
+    presses().step = [this, stop, then] {
         const std::string name = m_name->name().toStdString();
         const Person sound{newPersonId(name, {}), name, Role::Foreman, true};
         if (const auto fits = checkPerson(sound); !fits) {
@@ -512,7 +479,7 @@ void PeopleFlow::showDesk() {
 
 void PeopleFlow::addSomebody() {
     askName(tr("Who is new?"), {}, [this] { showDesk(); });
-    m_onStep = [this] {
+    presses().step = [this] {
         const std::string name = m_name->name().toStdString();
         const Person sound{newPersonId(name, people().people), name, Role::Operator, true};
         if (const auto fits = checkPerson(sound); !fits) {
@@ -615,7 +582,7 @@ void PeopleFlow::changePerson(const std::string& id) {
 
 void PeopleFlow::renamePerson(const Person& person) {
     askName(tr("Which name?"), fromUtf8(person.name), [this, id = person.id] { changePerson(id); });
-    m_onStep = [this, person] {
+    presses().step = [this, person] {
         Person changed = person;
         changed.name = m_name->name().toStdString();
         if (const auto fits = checkPerson(changed); !fits) {
@@ -689,7 +656,7 @@ void PeopleFlow::noteCertificate(const Person& person) {
         m_name->setName(certificateLine(noted->second));
     }
     turnTo(m_name, {}, [this, id = person.id] { changePerson(id); });
-    m_onStep = [this, person] {
+    presses().step = [this, person] {
         const auto read = readCertificateLine(m_name->name());
         if (!read) {
             tell(read.error());

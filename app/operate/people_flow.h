@@ -10,7 +10,7 @@
 #include "app/operate/pin_page.h"
 #include "app/operate/seal_page.h"
 #include "app/pages/desk.h"
-#include "app/pages/name_page.h"
+#include "app/pages/page_flow.h"
 
 #include <functional>
 #include <map>
@@ -22,7 +22,7 @@ namespace seamclock {
 
 inline constexpr Milliseconds kDeskStaysOpen{120'000};
 
-class PeopleFlow : public QObject {
+class PeopleFlow : public PageFlow {
     Q_OBJECT
 
 public:
@@ -31,7 +31,6 @@ public:
     PeopleFlow(Desk& desk, Floor& floor, QString reports, QWidget* window);
 
     std::vector<Page*> pages() const { return {m_choice, m_pin, m_name, m_seal}; }
-    Page* page() const { return m_page; } // null: closed
     ChoicePage* choicePage() const { return m_choice; }
     PinPage* pinPage() const { return m_pin; }
     NamePage* namePage() const { return m_name; }
@@ -75,31 +74,16 @@ public:
     void takeKeys();
 
 signals:
-    /// Another of its pages stands.
-    void turned();
     /// It closed itself; back to the bench.
     void left();
-    void said(const QString& text);
 
 private:
-    using Press = std::function<void()>;
     using PinThen = std::function<void(const HeldPin&)>;
 
-    void turnTo(Page* page, Press step, Press stop, Press back = {});
-    void choose(const ChoiceView& view, std::function<void(int)> chosen, Press step, Press stop);
-    void pressed(SlotPlace place);
+    void turning(Page* next) override;
+    bool takesPress(SlotPlace place) override;
     void touched();
     void leave();
-    void tell(const Error& error);
-    /// `use` is called only if the page that stands now was not left meanwhile.
-    template <class T>
-    std::function<void(const T&)> here(std::function<void(const T&)> use) {
-        return [this, turn = m_turn, use = std::move(use)](const T& result) {
-            if (turn == m_turn) {
-                use(result);
-            }
-        };
-    }
 
     void askName(const QString& title, const QString& now, Press stop);
     void askPin(const PinStage& stage, PinThen then, Press stop);
@@ -146,12 +130,6 @@ private:
     PinPage* m_pin;
     NamePage* m_name;
     SealPage* m_seal;
-    Page* m_page = nullptr;
-    Press m_onStep;
-    Press m_onStop;
-    Press m_onBack;
-    std::function<void(int)> m_onChosen;
-    std::uint64_t m_turn = 0; // counts pages, so that a late result knows it is late
 
     PinStage m_stage;
     PinThen m_onPin;

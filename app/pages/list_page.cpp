@@ -1,4 +1,4 @@
-#include "app/setup/list_page.h"
+#include "app/pages/list_page.h"
 
 #include "app/pages/line_style.h"
 #include "app/parts/brush.h"

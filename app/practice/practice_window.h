@@ -13,6 +13,7 @@
 #include "app/operate/questions.h"
 #include "app/operate/strip_bar.h"
 #include "app/pages/choice_page.h"
+#include "app/pages/list_page.h"
 #include "app/practice/bench_page.h"
 #include "app/practice/practice_room.h"
 #include "app/practice/practice_strip.h"
@@ -21,7 +22,6 @@
 #include "app/practice/score_worker.h"
 #include "app/practice/tell_page.h"
 #include "app/practice/trainee_hand.h"
-#include "app/setup/list_page.h"
 #include "core/shift/hands.h"
 
 #include <QPixmap>

@@ -3,7 +3,7 @@
 // core's (core/procedure/cells.h); here they get words.
 #pragma once
 
-#include "app/setup/list_page.h"
+#include "app/pages/list_page.h"
 #include "app/setup/plot.h"
 #include "core/procedure/cells.h"
 #include "core/procedure/procedure_codec.h"

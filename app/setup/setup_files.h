@@ -2,7 +2,7 @@
 // and below it. No dialog of the desktop's: it could not be used with a glove.
 #pragma once
 
-#include "app/setup/list_page.h"
+#include "app/pages/list_page.h"
 
 #include <QString>
 

@@ -72,22 +72,14 @@ Result<std::string> bytesOf(const QString& path) {
 } // namespace
 
 SetupFlow::SetupFlow(Desk& desk, SetupShop& shop, AskForeman ask, QString folder, QWidget* window)
-    : QObject(window), m_desk(desk), m_shop(shop), m_ask(std::move(ask)),
+    : PageFlow(window), m_desk(desk), m_shop(shop), m_ask(std::move(ask)),
       m_folder(std::move(folder)), m_list(new ListPage(window)),
       m_procedure(new ProcedurePage(window)), m_form(new FormPage(window)),
       m_choice(new ChoicePage(window)) {
     m_choice->setObjectName("setupChoice");
-    for (Page* page : pages()) {
-        page->hide();
-        connect(page, &Page::slotPressed, this, &SetupFlow::pressed);
-    }
-    const auto chosen = [this](int index) {
-        if (const auto use = m_onChosen) {
-            use(index);
-        }
-    };
-    connect(m_list, &ListPage::chosen, this, chosen);
-    connect(m_choice, &ChoicePage::chosen, this, chosen);
+    take(pages());
+    takeAnswers(m_list);
+    takeAnswers(m_choice);
     connect(m_procedure, &ProcedurePage::tabChosen, this, [this](int tab) {
         showProcedure(m_id, tab);
     });
@@ -97,31 +89,6 @@ SetupFlow::SetupFlow(Desk& desk, SetupShop& shop, AskForeman ask, QString folder
 }
 
 // ---- pages
-
-void SetupFlow::turnTo(Page* page, Press step, Press stop, Press back) {
-    m_page = page;
-    m_onStep = std::move(step);
-    m_onStop = std::move(stop);
-    m_onBack = std::move(back);
-    emit turned();
-}
-
-void SetupFlow::list(
-    const ListView& view, std::function<void(int)> chosen, Press step, Press stop, Press back) {
-    m_onChosen = std::move(chosen);
-    m_list->show(view);
-    turnTo(m_list, std::move(step), std::move(stop), std::move(back));
-}
-
-void SetupFlow::pressed(SlotPlace place) {
-    const Press press = place == SlotPlace::Step   ? m_onStep
-                        : place == SlotPlace::Stop ? m_onStop
-                        : place == SlotPlace::Back ? m_onBack
-                                                   : Press();
-    if (press) {
-        press();
-    }
-}
 
 void SetupFlow::open() {
     if (isChanged()) {
@@ -150,9 +117,7 @@ void SetupFlow::openCalibration(const QString& name, const std::string& document
 }
 
 void SetupFlow::close() {
-    m_page = nullptr;
-    m_onStep = m_onStop = m_onBack = {};
-    m_onChosen = {};
+    shut();
     m_ticked.clear();
     if (!isChanged()) {
         m_editing.reset();
@@ -160,17 +125,13 @@ void SetupFlow::close() {
 }
 
 void SetupFlow::takeKeys() {
-    if (m_page == m_list) {
+    if (page() == m_list) {
         m_list->takeKeys();
     }
 }
 
 bool SetupFlow::isChanged() const {
     return m_editing && (m_editing->isNew || m_editing->draft.text() != m_editing->before);
-}
-
-void SetupFlow::tell(const Error& error) {
-    emit said(inWords(error.detail));
 }
 
 // ---- what there is
@@ -420,7 +381,7 @@ void SetupFlow::showSection() {
     }
     view.step = stepSlot(tr("To the overview"), false);
     m_form->show(view);
-    if (m_page != m_form) {
+    if (page() != m_form) {
         turnTo(
             m_form, [this] { showSections(); }, [this] { m_form->turnLeaf(1); },
             [this] { m_form->turnLeaf(-1); });
@@ -456,14 +417,15 @@ void SetupFlow::askedFor(const FormField& field) {
     view.back = hiddenSlot();
     view.stop = plainSlot(tr("Close"), tr("it stays"));
     view.step = hiddenSlot();
-    m_onChosen = [this, field](int index) {
-        m_editing->draft.setText(
-            field.pointer, field.choices.at(static_cast<std::size_t>(index)).first);
-        look();
-        showSection();
-    };
-    m_choice->show(view);
-    turnTo(m_choice, {}, [this] { showSection(); });
+    choose(
+        view,
+        [this, field](int index) {
+            m_editing->draft.setText(
+                field.pointer, field.choices.at(static_cast<std::size_t>(index)).first);
+            look();
+            showSection();
+        },
+        {}, [this] { showSection(); });
 }
 
 /// Step by step: what comes next is asked until the sheet is out.
@@ -486,7 +448,7 @@ void SetupFlow::askOrder(const std::vector<std::string>& chosen) {
     view.back = hiddenSlot();
     view.stop = plainSlot(tr("Close"), tr("the order stays"));
     view.step = hiddenSlot();
-    m_onChosen = [this, chosen, left](int index) {
+    const auto then = [this, chosen, left](int index) {
         std::vector<std::string> next = chosen;
         next.push_back(left.at(static_cast<std::size_t>(index)));
         if (next.back() != releaseSteps().back()) {
@@ -501,8 +463,7 @@ void SetupFlow::askOrder(const std::vector<std::string>& chosen) {
         look();
         showSection();
     };
-    m_choice->show(view);
-    turnTo(m_choice, {}, [this] { showSection(); });
+    choose(view, then, {}, [this] { showSection(); });
 }
 
 void SetupFlow::acted(const FormAction& action) {
@@ -559,7 +520,7 @@ void SetupFlow::inForce(const Result<std::vector<ProcedureDocument>>& now, const
     m_shop.setProcedures(*now);
     m_editing.reset();
     m_ticked.clear();
-    if (m_page != nullptr) { // or the pages were left meanwhile
+    if (page() != nullptr) { // or the pages were left meanwhile
         showProcedure(m_id);
     }
     emit kept(told);
@@ -608,7 +569,7 @@ void SetupFlow::saveBench(const ProvenPerson& by) {
                 return;
             }
             m_editing.reset();
-            if (m_page != nullptr) {
+            if (page() != nullptr) {
                 showStart();
             }
             emit kept(tr("The bench is kept."));

@@ -6,15 +6,13 @@
 #pragma once
 
 #include "app/pages/ask_foreman.h"
-#include "app/pages/choice_page.h"
 #include "app/pages/desk.h"
+#include "app/pages/page_flow.h"
 #include "app/setup/form_page.h"
-#include "app/setup/list_page.h"
 #include "app/setup/procedure_page.h"
 #include "app/setup/setup_files.h"
 #include "app/setup/setup_shop.h"
 
-#include <QObject>
 #include <functional>
 #include <map>
 #include <optional>
@@ -23,7 +21,7 @@
 
 namespace seamclock {
 
-class SetupFlow : public QObject {
+class SetupFlow : public PageFlow {
     Q_OBJECT
 
 public:
@@ -32,7 +30,6 @@ public:
     SetupFlow(Desk& desk, SetupShop& shop, AskForeman ask, QString folder, QWidget* window);
 
     std::vector<Page*> pages() const { return {m_list, m_procedure, m_form, m_choice}; }
-    Page* page() const { return m_page; } // null: closed
     ListPage* listPage() const { return m_list; }
     ProcedurePage* procedurePage() const { return m_procedure; }
     FormPage* formPage() const { return m_form; }
@@ -50,13 +47,9 @@ public:
     bool isChanged() const;
 
 signals:
-    void turned();
     void left();
-    void said(const QString& text); // what went wrong
-    void kept(const QString& text); // what went well
 
 private:
-    using Press = std::function<void()>;
     enum class Kind { Procedure, Bench };
     struct Editing {
         Kind kind = Kind::Procedure;
@@ -70,13 +63,6 @@ private:
         int wrong = 0;
         bool isNew = false;
     };
-
-    void turnTo(Page* page, Press step, Press stop, Press back = {});
-    void list(
-        const ListView& view, std::function<void(int)> chosen, Press step, Press stop,
-        Press back = {});
-    void pressed(SlotPlace place);
-    void tell(const Error& error);
 
     void showStart();
     void showProcedure(const std::string& id, int tab = 0);
@@ -117,11 +103,6 @@ private:
     ProcedurePage* m_procedure;
     FormPage* m_form;
     ChoicePage* m_choice;
-    Page* m_page = nullptr;
-    Press m_onStep;
-    Press m_onStop;
-    Press m_onBack;
-    std::function<void(int)> m_onChosen;
 
     std::string m_id; // the procedure that is shown
     std::optional<Editing> m_editing;

@@ -4,7 +4,7 @@
 #pragma once
 
 #include "app/daylog/day_view.h"
-#include "app/setup/list_page.h"
+#include "app/pages/list_page.h"
 #include "core/quality/shop_charts.h"
 
 #include <QString>

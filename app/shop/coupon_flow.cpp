@@ -327,7 +327,7 @@ void ShopFlow::sendDraft() {
             what,
             [this] {
                 m_draft.reset();
-                if (m_page != nullptr) {
+                if (page() != nullptr) {
                     showTests();
                 }
             });

@@ -3,7 +3,7 @@
 #pragma once
 
 #include "app/daylog/day_view.h"
-#include "app/setup/list_page.h"
+#include "app/pages/list_page.h"
 #include "core/quality/due.h"
 
 #include <cstdint>

@@ -120,7 +120,7 @@ void ShopFlow::showSeam(const std::string& job, std::size_t place) {
                     [by, id](Office& office) { return office.withdrawSeam(by, id); }, what,
                     [this] {
                         emit seamsKept();
-                        if (m_page != nullptr) {
+                        if (page() != nullptr) {
                             showJobs();
                         }
                     });
@@ -207,7 +207,7 @@ void ShopFlow::keepSeams(std::vector<JobSeam> seams, const QString& done) {
             [this] {
                 m_typing.reset();
                 emit seamsKept();
-                if (m_page != nullptr) {
+                if (page() != nullptr) {
                     showJobs();
                 }
             });
@@ -241,7 +241,7 @@ void ShopFlow::showForm() {
     view.section = seamForm(*m_typing, seamChoices(), m_asksWhole);
     view.step = stepSlot(tr("To the overview"), false);
     m_form->show(view);
-    if (m_page != m_form) {
+    if (page() != m_form) {
         turnTo(
             m_form, [this] { showSeamDraft(); }, [this] { m_form->turnLeaf(1); },
             [this] { m_form->turnLeaf(-1); });

@@ -3,7 +3,7 @@
 #pragma once
 
 #include "app/daylog/day_view.h"
-#include "app/setup/list_page.h"
+#include "app/pages/list_page.h"
 #include "core/log/batches.h"
 #include "core/session/job_state.h"
 #include "core/shift/job_csv.h"

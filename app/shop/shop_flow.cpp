@@ -25,7 +25,7 @@ bool has(const std::set<T>& all, const T& one) {
 } // namespace
 
 ShopFlow::ShopFlow(Desk& desk, ShopRoom room, QWidget* window)
-    : QObject(window), m_desk(desk), m_room(std::move(room)), m_reading(m_room.log),
+    : PageFlow(window), m_desk(desk), m_room(std::move(room)), m_reading(m_room.log),
       m_choice(new ChoicePage(window)), m_list(new ListPage(window)), m_plan(new PlanPage(window)),
       m_chart(new ControlChartPage(window)), m_value(new ValuePage(window)),
       m_form(new FormPage(window)), m_name(new NamePage(window)) {
@@ -33,17 +33,9 @@ ShopFlow::ShopFlow(Desk& desk, ShopRoom room, QWidget* window)
     m_list->setObjectName("shopList");
     m_form->setObjectName("shopForm");
     m_name->setObjectName("shopWords");
-    for (Page* page : pages()) {
-        page->hide();
-        connect(page, &Page::slotPressed, this, &ShopFlow::pressed);
-    }
-    const auto chosen = [this](int index) {
-        if (const auto use = m_onChosen) {
-            use(index);
-        }
-    };
-    connect(m_list, &ListPage::chosen, this, chosen);
-    connect(m_choice, &ChoicePage::chosen, this, chosen);
+    take(pages());
+    takeAnswers(m_list);
+    takeAnswers(m_choice);
     connect(m_plan->chart(), &PlanChart::pressed, this, &ShopFlow::askPlan);
     connect(m_form, &FormPage::typed, this, [this](const FormField& field, const QString& text) {
         if (m_typing) {
@@ -76,64 +68,11 @@ ShopFlow::ShopFlow(Desk& desk, ShopRoom room, QWidget* window)
 
 // ---- pages
 
-void ShopFlow::turnTo(Page* page, Press step, Press stop, Press back) {
-    ++m_turn;
-    m_page = page;
-    m_onStep = std::move(step);
-    m_onStop = std::move(stop);
-    m_onBack = std::move(back);
-    emit turned();
-}
-
-void ShopFlow::list(
-    const ListView& view, std::function<void(int)> chosen, Press step, Press stop, Press back) {
-    m_onChosen = std::move(chosen);
-    m_list->show(view);
-    turnTo(m_list, std::move(step), std::move(stop), std::move(back));
-}
-
-void ShopFlow::choose(
-    const ChoiceView& view, std::function<void(int)> chosen, Press step, Press stop, Press back) {
-    m_onChosen = std::move(chosen);
-    m_choice->show(view);
-    turnTo(m_choice, std::move(step), std::move(stop), std::move(back));
-}
-
 void ShopFlow::askWords(
     const QString& title, const QString& under, const QString& line,
     std::function<void(const QString&)> then, Press stop) {
-    NameView view;
-    view.title = title;
-    view.under = under;
-    view.line = line;
-    view.most = static_cast<int>(kLongestCouponText) / 2; // in bytes a letter may take two
-    view.back = hiddenSlot();
-    view.stop = plainSlot(tr("Close"), tr("nothing is kept"));
-    view.step = stepSlot(tr("Go on"));
-    m_name->setName({});
-    m_name->show(view);
-    turnTo(
-        m_name,
-        [this, then = std::move(then)] {
-            const QString typed = m_name->name();
-            if (typed.isEmpty()) {
-                emit said(tr("Type a word or two first: the record keeps them."));
-                return;
-            }
-            const auto use = then; // the page may turn, and this with it
-            use(typed);
-        },
-        std::move(stop));
-}
-
-void ShopFlow::pressed(SlotPlace place) {
-    const Press press = place == SlotPlace::Step   ? m_onStep
-                        : place == SlotPlace::Stop ? m_onStop
-                        : place == SlotPlace::Back ? m_onBack
-                                                   : Press();
-    if (press) {
-        press();
-    }
+    const int most = static_cast<int>(kLongestCouponText) / 2; // in bytes a letter may take two
+    PageFlow::askWords(m_name, {title, under, line, most}, std::move(then), std::move(stop));
 }
 
 void ShopFlow::open() {
@@ -147,34 +86,27 @@ void ShopFlow::open() {
 }
 
 void ShopFlow::close() {
-    ++m_turn;
-    m_page = nullptr;
-    m_onStep = m_onStop = m_onBack = {};
-    m_onChosen = {};
+    shut();
 }
 
 void ShopFlow::takeKeys() {
-    if (m_page == m_list) {
+    if (page() == m_list) {
         m_list->takeKeys();
-    } else if (m_page == m_name) {
+    } else if (page() == m_name) {
         m_name->takeKeys();
     }
 }
 
 void ShopFlow::typed(QChar sign) {
-    if (m_page == m_value) {
+    if (page() == m_value) {
         m_value->pad()->type(sign);
     }
 }
 
 void ShopFlow::erased() {
-    if (m_page == m_value) {
+    if (page() == m_value) {
         m_value->pad()->erase();
     }
-}
-
-void ShopFlow::tell(const Error& error) {
-    emit said(inWords(error.detail));
 }
 
 /// Stands until what was asked of the log is there.
@@ -279,7 +211,7 @@ std::vector<std::string> ShopFlow::planned() const {
 }
 
 void ShopFlow::showPlan() {
-    if (m_page != m_plan) {
+    if (page() != m_plan) {
         m_plan->show(PlanView(), {}, {});
     }
     turnTo(
@@ -329,7 +261,7 @@ void ShopFlow::askPlan() {
             m_planning = false;
             m_plan->setBusy(false);
             if (!come) {
-                if (m_page == m_plan) {
+                if (page() == m_plan) {
                     tell(come.error());
                 }
                 return;
@@ -341,7 +273,7 @@ void ShopFlow::askPlan() {
 }
 
 void ShopFlow::look(const Instant& now) {
-    if (m_page != m_plan || !m_plannedAt) {
+    if (page() != m_plan || !m_plannedAt) {
         return;
     }
     const bool sameBoot = now.bootId == m_plannedAt->bootId;
@@ -363,7 +295,7 @@ void ShopFlow::look(const Instant& now) {
         },
         [this](const Result<std::int64_t>& head) {
             m_looking = false;
-            if (head && *head != m_plannedHead && m_page == m_plan) {
+            if (head && *head != m_plannedHead && page() == m_plan) {
                 askPlan();
             }
         });
@@ -565,8 +497,8 @@ void ShopFlow::showBatches(bool byJoint) {
 }
 
 void ShopFlow::findBatch(const QString& batch) {
-    if (m_page == m_list) {
-        ++m_turn; // what was looked for before is not wanted any more
+    if (page() == m_list) {
+        dropAnswers(); // what was looked for before is not wanted any more
     }
     ask<BatchFound>(
         [batch = batch.toStdString()](LogReader& log) { return jointsOfBatch(log, batch); },
@@ -602,7 +534,7 @@ void ShopFlow::findSheets(const QString& number) {
         emit said(tr("\"%1\" is no joint's number; allowed: 1 and up.").arg(number));
         return;
     }
-    ++m_turn;
+    dropAnswers();
     struct Found {
         std::string weld;
         std::vector<SheetBatch> sheets;

@@ -8,11 +8,9 @@
 
 #include "app/daylog/day_view.h"
 #include "app/pages/ask_foreman.h"
-#include "app/pages/choice_page.h"
 #include "app/pages/desk.h"
-#include "app/pages/name_page.h"
+#include "app/pages/page_flow.h"
 #include "app/setup/form_page.h"
-#include "app/setup/list_page.h"
 #include "app/setup/setup_files.h"
 #include "app/shop/control_chart_page.h"
 #include "app/shop/coupon_draft.h"
@@ -24,7 +22,6 @@
 #include "core/quality/coupons.h"
 #include "core/session/job_day.h"
 
-#include <QObject>
 #include <functional>
 #include <map>
 #include <optional>
@@ -47,7 +44,7 @@ struct ShopRoom {
     QString folder;             // where tables are looked for first
 };
 
-class ShopFlow : public QObject {
+class ShopFlow : public PageFlow {
     Q_OBJECT
 
 public:
@@ -57,7 +54,6 @@ public:
     std::vector<Page*> pages() const {
         return {m_choice, m_list, m_plan, m_chart, m_value, m_form, m_name};
     }
-    Page* page() const { return m_page; } // null: closed
     ChoicePage* choicePage() const { return m_choice; }
     ListPage* listPage() const { return m_list; }
     PlanPage* planPage() const { return m_plan; }
@@ -80,30 +76,16 @@ public:
     void takeKeys();
 
 signals:
-    void turned();
     void left();
-    void said(const QString& text); // what went wrong
-    void kept(const QString& text); // what went well
     /// To the joint's page in the day log.
     void jointAsked(const QString& weld, qint64 number);
     /// The log keeps other seams than before.
     void seamsKept();
 
 private:
-    using Press = std::function<void()>;
-
-    void turnTo(Page* page, Press step, Press stop, Press back = {});
-    void list(
-        const ListView& view, std::function<void(int)> chosen, Press step, Press stop,
-        Press back = {});
-    void choose(
-        const ChoiceView& view, std::function<void(int)> chosen, Press step, Press stop,
-        Press back = {});
     void askWords(
         const QString& title, const QString& under, const QString& line,
         std::function<void(const QString&)> then, Press stop);
-    void pressed(SlotPlace place);
-    void tell(const Error& error);
     void reading(const QString& title);
     DayNames names() const;
     bool needsForeman();
@@ -112,8 +94,8 @@ private:
     template <class T>
     void ask(std::function<Result<T>(LogReader&)> work, std::function<void(const T&)> then) {
         m_reading.ask<T>(
-            std::move(work), [this, turn = m_turn, then = std::move(then)](const Result<T>& come) {
-                if (turn != m_turn) {
+            std::move(work), [this, at = turn(), then = std::move(then)](const Result<T>& come) {
+                if (at != turn()) {
                     return;
                 }
                 if (!come) {
@@ -190,12 +172,6 @@ private:
     ValuePage* m_value;
     FormPage* m_form;
     NamePage* m_name;
-    Page* m_page = nullptr;
-    Press m_onStep;
-    Press m_onStop;
-    Press m_onBack;
-    std::function<void(int)> m_onChosen;
-    std::uint64_t m_turn = 0; // an answer to an earlier page is dropped
 
     std::set<std::string> m_benchesOut;              // not planned with
     std::optional<std::set<std::string>> m_peopleIn; // as chosen; absent: all operators
