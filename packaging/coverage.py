@@ -4,8 +4,8 @@ Line coverage of core or of app, by room, from the .gcda files of a --coverage b
 
 A line counts once however many units compile it (headers, templates), and is reached if any of them reached it. What
 moc and rcc made is not ours and lies in the build folder; nor is a line that only asks moc for something.
-The stage measures app by quarters, each with the rooms that it builds; --keep keeps what was reached in FILE and counts
-what other quarters reached at the same commit, too. --missed writes the lines that nothing reached.
+The stage measures by fifths, each with the rooms that it builds; --keep keeps what was reached in FILE and counts what
+other fifths reached at the same commit, too. --missed writes the lines that nothing reached.
 """
 import argparse
 import json
