@@ -502,10 +502,8 @@ void DayLogFlow::dayPressed(DayPress what) {
 }
 
 void DayLogFlow::askJob() {
-    m_reading.askJobs([this, from = m_page](const Result<std::vector<DayJob>>& known) {
-        if (m_page != from || m_page == nullptr) {
-            return;
-        }
+    using Jobs = Result<std::vector<DayJob>>;
+    m_reading.askJobs(here<Jobs>([this](const Jobs& known) {
         if (!known) {
             tell(known.error());
             return;
@@ -528,7 +526,7 @@ void DayLogFlow::askJob() {
                 showSearch();
             },
             [this] { showSearch(); }, [this] { showSearch(); });
-    });
+    }));
 }
 
 void DayLogFlow::askFilter(FilterBy by) {

@@ -21,7 +21,7 @@ void PeopleFlow::enterFirstForeman(
         close();
         then(proof->who);
     });
-    m_onStop = [this, later] {
+    presses().stop = [this, later] {
         close();
         later();
     };
@@ -39,7 +39,7 @@ void PeopleFlow::enterOperator(
         later();
     });
     meanLater(meaning);
-    m_onStep = [this, by, then, again] {
+    presses().step = [this, by, then, again] {
         const std::string name = m_name->name().toStdString();
         const Person sound{newPersonId(name, people().people), name, Role::Operator, true};
         if (const auto fits = checkPerson(sound); !fits) {
