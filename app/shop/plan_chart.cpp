@@ -17,6 +17,9 @@ constexpr double kClock = 30;  // below the lanes
 constexpr double kWords = 36;  // what the patterns mean
 constexpr double kPad = 12;
 constexpr double kSmall = 19; // letters
+constexpr double kSwatch = 34;
+constexpr double kSwatchGap = 8;
+constexpr double kOneRow = 900; // takes all words in letters that are read
 
 constexpr std::array kKinds{BarKind::Hands,   BarKind::Cooling, BarKind::WarmUp,
                             BarKind::Waiting, BarKind::Release, BarKind::Decision};
@@ -155,7 +158,7 @@ void PlanChart::setNow(Milliseconds now) {
 
 QRectF PlanChart::field() const {
     const double top = px(kPad) + row(kEnds);
-    const double bottom = height() - px(8) - row(kClock) - row(kWords);
+    const double bottom = height() - px(8) - row(kClock) - wordsHeight();
     return {px(kNames), top, width() - px(kNames) - px(kPad) * 2, std::max(1.0, bottom - top)};
 }
 
@@ -291,33 +294,54 @@ void PlanChart::paintEnds(QPainter& painter) const {
     }
 }
 
+/// Beside its swatch, with the space before the next.
+double PlanChart::wordWidth(BarKind kind, double size) const {
+    return px(kSwatch + kSwatchGap + 22) + textWidth(barWord(kind), size, kPlainWeight);
+}
+
+/// What the bars' kinds are called, as many in a row as go into it.
+std::vector<std::vector<BarKind>> PlanChart::wordRows(double size) const {
+    const double most = width() - 2 * px(kPad) + px(22);
+    std::vector<std::vector<BarKind>> rows(1);
+    double left = 0;
+    for (const BarKind kind : kKinds) {
+        const double wide = wordWidth(kind, size);
+        if (left + wide > most && !rows.back().empty()) {
+            rows.emplace_back();
+            left = 0;
+        }
+        rows.back().push_back(kind);
+        left += wide;
+    }
+    return rows;
+}
+
+/// Of all rows of words below the lanes: where a screen stands upright one has no room for them.
+double PlanChart::wordsHeight() const {
+    return row(kWords) * (width() < px(kOneRow) ? 2 : 1);
+}
+
 void PlanChart::paintWords(QPainter& painter) const {
     const double high = row(kWords);
-    const double top = height() - high - px(6);
-    const double swatch = px(34);
-    const double gap = px(8);
-    const double most = width() - 2 * px(kPad);
-    double size = std::min({textPx(kSmall), px(26), row(kWords) * 0.62});
-    const auto widthOf = [&](double letters) {
-        double all = 0;
-        for (const BarKind kind : kKinds) {
-            all += swatch + gap + textWidth(barWord(kind), letters, kPlainWeight) + px(22);
-        }
-        return all - px(22);
-    };
-    while (size > px(11) && widthOf(size) > most) {
+    double size = std::min({textPx(kSmall), px(26), high * 0.62});
+    const auto most = static_cast<std::size_t>(std::lround(wordsHeight() / high));
+    while (size > px(11) && wordRows(size).size() > most) {
         size -= px(0.5);
     }
-    double left = px(kPad);
-    for (const BarKind kind : kKinds) {
-        fill(painter, QRectF(left, top + high * 0.22, swatch, high * 0.56), kind, theme(), px(1.5));
-        left += swatch + gap;
-        const double wide = textWidth(barWord(kind), size, kPlainWeight);
-        painter.setPen(theme().text);
-        drawLine(
-            painter, QRectF(left, top, wide, high), Qt::AlignLeft | Qt::AlignVCenter, barWord(kind),
-            size, kPlainWeight);
-        left += wide + px(22);
+    double top = height() - wordsHeight() - px(6);
+    for (const std::vector<BarKind>& kinds : wordRows(size)) {
+        double left = px(kPad);
+        for (const BarKind kind : kinds) {
+            const QRectF swatch(left, top + high * 0.22, px(kSwatch), high * 0.56);
+            fill(painter, swatch, kind, theme(), px(1.5));
+            const double wide = textWidth(barWord(kind), size, kPlainWeight);
+            painter.setPen(theme().text);
+            drawLine(
+                painter, QRectF(swatch.right() + px(kSwatchGap), top, wide, high),
+                Qt::AlignLeft | Qt::AlignVCenter, barWord(kind), size, kPlainWeight);
+            left += wordWidth(kind, size);
+        }
+        top += high;
     }
 }
 

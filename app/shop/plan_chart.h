@@ -32,6 +32,9 @@ private:
     QRectF field() const;
     QString lanesInWords() const;
     double row(double units) const;
+    double wordWidth(BarKind kind, double size) const;
+    std::vector<std::vector<BarKind>> wordRows(double size) const;
+    double wordsHeight() const;
     void paintBar(QPainter& painter, const QRectF& box, const PlanBar& bar) const;
     void paintClock(QPainter& painter) const;
     void paintEnds(QPainter& painter) const;

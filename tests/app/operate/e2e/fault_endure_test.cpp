@@ -25,7 +25,7 @@ INSTANTIATE_TEST_SUITE_P(
     Phases, WindowFaultsEndure,
     ::testing::Values(
         WindowFault{"preparing", {"preparing", 4, seconds(2), 0, {}}, "space", "full"},
-        WindowFault{"aligning", {"preparing", 16, seconds(2), 0, {}}, "Return", "error"},
+        WindowFault{"aligning", {"preparing", 17, seconds(2), 0, {}}, "Return", "error"},
         WindowFault{"soaking", {"aligning", 0, seconds(2), 0, {}}, "Next", "sync"},
         WindowFault{"changing_over", {"soaking", 0, milliseconds(12'100), 0, {}}, "F9", "readonly"},
         WindowFault{

@@ -199,7 +199,7 @@ INSTANTIATE_TEST_SUITE_P(
     In, Killed,
     ::testing::Values(
         Phase{"preparing", {"preparing", 4, seconds(2), 0, {}}, "space"},
-        Phase{"aligning", {"preparing", 16, seconds(2), 0, {}}, "Return"},
+        Phase{"aligning", {"preparing", 17, seconds(2), 0, {}}, "Return"},
         Phase{"soaking", {"aligning", 0, seconds(2), 0, {}}, "Next"},
         Phase{"changing_over", {"soaking", 0, milliseconds(12'100), 0, {}}, "F9"},
         Phase{"building_up", {"changing_over", 0, milliseconds(1'200), 0, {}}, "space"},
