@@ -809,7 +809,7 @@
         </message>
         <message>
             <source>%1 planned</source>
-            <translation>%1 previstos</translation>
+            <translation>previstos: %1</translation>
         </message>
         <message>
             <source>%1 points are more than %2</source>
