@@ -27,7 +27,8 @@ sys.path.insert(0, str(Path(__file__).resolve().parents[1] / "lint"))
 from source_files import blank_out  # noqa: E402
 
 ROOMS = ("plan", "weld", "shift", "procedure", "bench")
-COPIED = ("CMakeLists.txt", "cmake", "core", "app", "tests", "resources", "DEVELOPERS.md", "README.md")
+COPIED = ("CMakeLists.txt", "cmake", "core", "app", "tests", "resources", "packaging", "docs", "LICENSE",
+          "DEVELOPERS.md", "README.md")
 JUDGES = ("tests/core/", "tests/standards/")
 # Minutes of heat, which the changed rooms do not work out.
 SPARED = ("tests/core/heat/", "tests/core/estimate/", "tests/core/vbench/")
