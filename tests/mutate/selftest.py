@@ -1,4 +1,5 @@
-"""What mutate.py changes, and what it leaves alone, on a text written for it."""
+"""What mutate.py changes, and what it leaves alone, on a text written for it; and that it copies what is built."""
+import re
 import sys
 from pathlib import Path
 
@@ -36,6 +37,11 @@ def main():
     problems += [f"made without reason: {text}" for text in member]
     if kept != ["4", "2"]:
         problems.append(f"a constant in a header gave {kept}")
+    root = Path(__file__).resolve().parents[2]
+    built = re.findall(r"add_subdirectory\((\w+)\)", (root / "CMakeLists.txt").read_text(encoding="utf-8"))
+    problems += [f"the build needs {folder}, and it is not copied" for folder in built if folder not in mutate.COPIED]
+    if len(built) < 3:
+        problems.append(f"of the folders that the build asks for only {built} were found")
     for problem in problems:
         print(problem)
     print(f"{len(made)} changes, {len(problems)} problems")
