@@ -40,6 +40,10 @@ def main():
     root = Path(__file__).resolve().parents[2]
     built = re.findall(r"add_subdirectory\((\w+)\)", (root / "CMakeLists.txt").read_text(encoding="utf-8"))
     problems += [f"the build needs {folder}, and it is not copied" for folder in built if folder not in mutate.COPIED]
+    apart = re.search(r"Mutants AND CMAKE_CURRENT_SOURCE_DIR MATCHES \"/core/\(([\w|]+)\)\$",
+                      (root / "cmake/seamclock.cmake").read_text(encoding="utf-8"))
+    if not apart or set(apart.group(1).split("|")) != set(mutate.ROOMS):
+        problems.append("the rooms whose sources are compiled apart are not the ones that are changed")
     if len(built) < 3:
         problems.append(f"of the folders that the build asks for only {built} were found")
     for problem in problems:
