@@ -32,10 +32,12 @@ target_compile_options(seamclock_flags INTERFACE
     $<$<AND:$<BOOL:${CMAKE_UNITY_BUILD}>,$<CXX_COMPILER_ID:GNU>>:-Wno-subobject-linkage>
     -ffp-contract=off)   # the same estimate on every machine
 
-# The sanitize stage also measures which lines its tests reach, and judges a part of the rooms at a time: the others are
-# under ASan alone.
+# A deep stage judges a part of the rooms at a time, in less time where the rooms below them are only built: those have
+# no UBSan, no coverage and no SEAMCLOCK_ALONE.
+set(SEAMCLOCK_JUDGED "" CACHE STRING "which rooms are judged: a regular expression over their folders; empty: all")
+
+# The sanitize stage also measures which lines its tests reach.
 option(SEAMCLOCK_COVERAGE "instrument the rooms for line coverage (g++)" OFF)
-set(SEAMCLOCK_JUDGED "" CACHE STRING "which rooms have UBSan and coverage: a regular expression over their folders; empty: all")
 
 # What most sources of a kind include, compiled once. Off but in packaging/check, so that clang, clang-tidy and a developer
 # see each file with the includes that it names.
@@ -63,7 +65,7 @@ endfunction()
 
 # In packaging/check, which compiles everything anew, the sources of a target are compiled eight at a time (CMake's unity
 # build: half of the compile time). SEPARATE names those whose own names meet a neighbour's, or ALL, where most have a tr()
-# of their own; clang's stage, clang-tidy and a developer's build see every source by itself.
+# of their own; clang-tidy and a developer's build see every source by itself, and clang's stage those of the rooms.
 function(seamclock_separate which)
     if(which STREQUAL "ALL")
         set(which ${ARGN})
@@ -109,13 +111,13 @@ function(seamclock_room name)
     if(CMAKE_BUILD_TYPE STREQUAL Mutants AND CMAKE_CURRENT_SOURCE_DIR MATCHES "/core/(plan|weld|shift|procedure|bench)$")
         set_target_properties(seamclock_${name} PROPERTIES UNITY_BUILD OFF)
     endif()
-    if(SEAMCLOCK_ALONE AND ROOM_SOURCES)
+    file(RELATIVE_PATH folder ${CMAKE_SOURCE_DIR} ${CMAKE_CURRENT_SOURCE_DIR})
+    if(SEAMCLOCK_ALONE AND ROOM_SOURCES AND folder MATCHES "${SEAMCLOCK_JUDGED}")
         set_target_properties(seamclock_${name} PROPERTIES UNITY_BUILD OFF)
         seamclock_verify_unproven(${name} "${ROOM_SOURCES}" ${ROOM_HEADERS})
     endif()
     list(TRANSFORM ROOM_USES PREPEND seamclock_)
     target_link_libraries(seamclock_${name} ${scope} seamclock_flags ${ROOM_USES})
-    file(RELATIVE_PATH folder ${CMAKE_SOURCE_DIR} ${CMAKE_CURRENT_SOURCE_DIR})
     if(ROOM_SOURCES AND NOT folder MATCHES "${SEAMCLOCK_JUDGED}")
         target_compile_options(seamclock_${name} PRIVATE $<$<CONFIG:Sanitize>:-fno-sanitize=undefined>)
     elseif(SEAMCLOCK_COVERAGE AND ROOM_SOURCES)
