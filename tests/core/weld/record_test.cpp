@@ -43,6 +43,23 @@ TEST(Record, HoldsEachPhaseSetAndActual) {
     EXPECT_EQ(record.phaseNow, "closed");
 }
 
+TEST(Record, EachPhaseHasThePlansLimitsAndNoOthers) {
+    const WeldRecord record = seamclock::record(Story().close().weld());
+    const WeldPlan& plan = record.plan;
+    using Limit = std::optional<Milliseconds>;
+    const auto expectLimits = [&record](const char* name, Limit low, Limit target, Limit high) {
+        const PhaseRecord& one = phase(record, name);
+        EXPECT_EQ(one.low, low) << name;
+        EXPECT_EQ(one.target, target) << name;
+        EXPECT_EQ(one.high, high) << name;
+    };
+    expectLimits("alignment", {}, plan.alignMedian, plan.alignLate);
+    expectLimits("soak", plan.soak->low, plan.soak->target, plan.soak->high);
+    expectLimits("changeover", {}, {}, plan.changeoverMax);
+    expectLimits("build_up", plan.buildUp->low, plan.buildUp->target, plan.buildUp->high);
+    expectLimits("cooling", plan.cooling->atLeast, {}, {});
+}
+
 TEST(Record, EachPhaseNamesTheEventsItRestsOn) {
     const Weld weld = Story().close().weld();
     const WeldRecord record = seamclock::record(weld);
