@@ -4,6 +4,7 @@
 #include "app/guide/guide_pdf.h"
 #include "app/operate/log_notice.h"
 #include "app/operate/pictures.h"
+#include "app/operate/tablet_look.h"
 #include "app/operate/window.h"
 #include "app/platform/boot_clock.h"
 #include "app/platform/data_folder.h"
@@ -54,6 +55,7 @@ constexpr Milliseconds kPaceLook{1'000};       // of the benches' time, between 
 constexpr int kPaceTick = 50;                  // ms
 constexpr int kDemoPace = 10;                  // times as fast as true time, where practice may be
 constexpr Milliseconds kAfterLastRow{600'000}; // the demo shop's time goes on from there
+constexpr Milliseconds kIconAfter{500};
 
 /// The horn, as the windows see it: practice's while it stands over the operator's, whose benches
 /// are free then. `paced`: the clock that the benches live by, where it isn't the machine's.
@@ -338,6 +340,11 @@ void showWindow(QWidget& window, const Arguments& arguments) {
         window.QWidget::show();
     }
     QApplication::setQuitOnLastWindowClosed(true);
+    // What has no desktop that finds the icon by the entry takes it from the window. Not before
+    // there is something to be seen: the icon theme is a hundred folders to look through.
+    QTimer::singleShot(kIconAfter, &window, [] {
+        QApplication::setWindowIcon(QIcon::fromTheme("seamclock", QIcon(":/seamclock.png")));
+    });
 }
 
 /// Over the operator's window until it is left. The log of joints is not among what it is given.
@@ -543,18 +550,6 @@ int putOnPaper(const Arguments& arguments) {
     }
     std::printf("%s\n", put->toLocal8Bit().constData());
     return 0;
-}
-
-PageLook lookOf(const Preferences& preferences, const QScreen* screen) {
-    PageLook look;
-    look.theme = &Theme::of(preferences.theme);
-    const double dpi = preferences.dpi > 0 ? preferences.dpi
-                       : screen != nullptr ? screen->physicalDotsPerInch()
-                                           : kUnitsPerInch;
-    look.metrics = Metrics::forDpi(dpi);
-    look.metrics.text = preferences.text;
-    look.mirrored = preferences.mirrored;
-    return look;
 }
 
 /// How the window on a log came to its end.
@@ -911,10 +906,8 @@ int run(int argc, char** argv) {
     QApplication application(argc, argv);
     QApplication::setApplicationName("seamclock");
     QApplication::setApplicationVersion(SEAMCLOCK_VERSION);
-    // The desktop finds the entry, and with it the icon, by this name; what has no such desktop
-    // takes the icon from the window.
+    // The desktop finds the entry, and with it the icon, by this name.
     QGuiApplication::setDesktopFileName("org.example.Seamclock");
-    QApplication::setWindowIcon(QIcon::fromTheme("seamclock", QIcon(":/seamclock.png")));
     QCommandLineParser parser;
     parser.setApplicationDescription(
         "Guides butt welds of thermoplastic sheets and logs every joint.");

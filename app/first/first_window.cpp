@@ -1,10 +1,10 @@
 #include "app/first/first_window.h"
-#include "app/text/phrase_book.h"
 
+#include "app/operate/tablet_look.h"
+#include "app/text/phrase_book.h"
 #include "app/text/words.h"
 
 #include <QApplication>
-#include <QScreen>
 #include <algorithm>
 #include <set>
 #include <utility>
@@ -107,15 +107,7 @@ FirstWindow::~FirstWindow() {
 // ---- how it looks
 
 PageLook FirstWindow::look() const {
-    PageLook look;
-    look.theme = &Theme::of(m_parts.preferences.theme);
-    const double dpi = m_parts.preferences.dpi > 0 ? m_parts.preferences.dpi
-                       : screen() != nullptr       ? screen()->physicalDotsPerInch()
-                                                   : kUnitsPerInch;
-    look.metrics = Metrics::forDpi(dpi);
-    look.metrics.text = m_parts.preferences.text;
-    look.mirrored = m_parts.preferences.mirrored;
-    return look;
+    return lookOf(m_parts.preferences, screen());
 }
 
 std::vector<Page*> FirstWindow::pages() const {

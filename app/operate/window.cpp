@@ -1,11 +1,11 @@
 #include "app/operate/window.h"
 
+#include "app/operate/tablet_look.h"
 #include "app/text/numbers.h"
 #include "app/text/words.h"
 
 #include <QApplication>
 #include <QPainter>
-#include <QScreen>
 #include <algorithm>
 #include <utility>
 
@@ -184,14 +184,7 @@ Window::~Window() {
 }
 
 PageLook Window::look() const {
-    PageLook look;
-    look.theme = &Theme::of(m_parts.preferences.theme);
-    const double dpi = m_parts.preferences.dpi > 0 ? m_parts.preferences.dpi
-                       : screen() != nullptr       ? screen()->physicalDotsPerInch()
-                                                   : kUnitsPerInch;
-    look.metrics = Metrics::forDpi(dpi);
-    look.metrics.text = m_parts.preferences.text;
-    look.mirrored = m_parts.preferences.mirrored;
+    PageLook look = lookOf(m_parts.preferences, screen());
     if (m_floor.practises()) {
         look.watermark =
             isDemo() ? tr("DEMO SHOP") : QCoreApplication::translate("LessonLine", "PRACTICE");

@@ -2,6 +2,7 @@
 
 #include "app/operate/card_view.h"
 #include "app/operate/number_task.h"
+#include "app/operate/tablet_look.h"
 #include "app/practice/practice_result.h"
 #include "app/practice/practice_text.h"
 #include "app/text/numbers.h"
@@ -14,7 +15,6 @@
 #include <QCloseEvent>
 #include <QKeyEvent>
 #include <QPainter>
-#include <QScreen>
 #include <algorithm>
 #include <cmath>
 #include <initializer_list>
@@ -163,14 +163,7 @@ void PracticeWindow::applyLook() {
 }
 
 PageLook PracticeWindow::look() const {
-    PageLook look;
-    look.theme = &Theme::of(m_parts.preferences.theme);
-    const double dpi = m_parts.preferences.dpi > 0 ? m_parts.preferences.dpi
-                       : screen() != nullptr       ? screen()->physicalDotsPerInch()
-                                                   : kUnitsPerInch;
-    look.metrics = Metrics::forDpi(dpi);
-    look.metrics.text = m_parts.preferences.text;
-    look.mirrored = m_parts.preferences.mirrored;
+    PageLook look = lookOf(m_parts.preferences, screen());
     look.watermark = practiceWord();
     return look;
 }
