@@ -190,6 +190,20 @@ TEST(JobCsv, RefusesAFileThatIsNoTableOfSeams) {
     }
 }
 
+TEST(JobCsv, TakesFiveThousandSeamsAndNotOneMore) {
+    std::string most = kHeader + "\n";
+    for (int i = 1; i <= 5'000; ++i) { // as the user guide says
+        most += "S" + std::to_string(i) + ",PE,p,8,1000\n";
+    }
+    const JobCsv job = readJobCsv(most);
+    ASSERT_TRUE(job.isSound()) << job.problems.front().inWords();
+    EXPECT_EQ(job.seams.size(), 5'000U);
+    const JobCsv more = readJobCsv(most + "S5001,PE,p,8,1000\n");
+    ASSERT_EQ(more.problems.size(), 1U);
+    EXPECT_EQ(more.problems[0].inWords(), "line 5002: 5001 seams; allowed: up to 5000");
+    EXPECT_TRUE(more.seams.empty());
+}
+
 TEST(JobCsv, ListsEverythingThatIsWrongAndTakesNothing) {
     const JobCsv job = readJobCsv(table("S1,PE,p,x,1000\r\nS2,PE,p,8,1000\r\n,PE,p,8,-1"));
     ASSERT_EQ(job.problems.size(), 3U);
