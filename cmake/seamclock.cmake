@@ -32,8 +32,8 @@ target_compile_options(seamclock_flags INTERFACE
     $<$<AND:$<BOOL:${CMAKE_UNITY_BUILD}>,$<CXX_COMPILER_ID:GNU>>:-Wno-subobject-linkage>
     -ffp-contract=off)   # the same estimate on every machine
 
-# A deep stage judges a part of the rooms at a time, in less time where the rooms below them are only built: those have
-# no UBSan, no coverage and no SEAMCLOCK_ALONE.
+# The sanitize stage judges a part of the rooms at a time, in less time where the rooms below them are only built: those
+# have neither UBSan nor coverage.
 set(SEAMCLOCK_JUDGED "" CACHE STRING "which rooms are judged: a regular expression over their folders; empty: all")
 
 # The sanitize stage also measures which lines its tests reach.
@@ -65,7 +65,7 @@ endfunction()
 
 # In packaging/check, which compiles everything anew, the sources of a target are compiled eight at a time (CMake's unity
 # build: half of the compile time). SEPARATE names those whose own names meet a neighbour's, or ALL, where most have a tr()
-# of their own; clang-tidy and a developer's build see every source by itself, and clang's stage those of the rooms.
+# of their own; clang-tidy and a developer's build see every source by itself.
 function(seamclock_separate which)
     if(which STREQUAL "ALL")
         set(which ${ARGN})
@@ -111,13 +111,13 @@ function(seamclock_room name)
     if(CMAKE_BUILD_TYPE STREQUAL Mutants AND CMAKE_CURRENT_SOURCE_DIR MATCHES "/core/(plan|weld|shift|procedure|bench)$")
         set_target_properties(seamclock_${name} PROPERTIES UNITY_BUILD OFF)
     endif()
-    file(RELATIVE_PATH folder ${CMAKE_SOURCE_DIR} ${CMAKE_CURRENT_SOURCE_DIR})
-    if(SEAMCLOCK_ALONE AND ROOM_SOURCES AND folder MATCHES "${SEAMCLOCK_JUDGED}")
+    if(SEAMCLOCK_ALONE AND ROOM_SOURCES)
         set_target_properties(seamclock_${name} PROPERTIES UNITY_BUILD OFF)
         seamclock_verify_unproven(${name} "${ROOM_SOURCES}" ${ROOM_HEADERS})
     endif()
     list(TRANSFORM ROOM_USES PREPEND seamclock_)
     target_link_libraries(seamclock_${name} ${scope} seamclock_flags ${ROOM_USES})
+    file(RELATIVE_PATH folder ${CMAKE_SOURCE_DIR} ${CMAKE_CURRENT_SOURCE_DIR})
     if(ROOM_SOURCES AND NOT folder MATCHES "${SEAMCLOCK_JUDGED}")
         target_compile_options(seamclock_${name} PRIVATE $<$<CONFIG:Sanitize>:-fno-sanitize=undefined>)
     elseif(SEAMCLOCK_COVERAGE AND ROOM_SOURCES)
@@ -126,12 +126,12 @@ function(seamclock_room name)
     endif()
 endfunction()
 
-# seamclock_test(NAME SOURCES … USES rooms… LIBRARIES … [LABELS deep|endure] [TIMEOUT s] [SERIAL] [QT]
-# [SEPARATE …]): one GoogleTest
-# program, each test a CTest test of its own. QT: it links Qt's widgets. "deep" and "endure" keep it out of the quick run;
-# one label at most, since gtest_discover_tests of CMake 3.25 loses the second.
+# seamclock_test(NAME SOURCES … USES rooms… LIBRARIES … [LABELS deep|endure] [TIMEOUT s] [SERIAL] [QT] [UNSHARED]
+# [SEPARATE …]): one GoogleTest program, each test a CTest test of its own. QT: it links Qt's widgets. UNSHARED: it is
+# compiled otherwise than those that share precompiled headers. "deep" and "endure" keep it out of the quick run; one label
+# at most, since gtest_discover_tests of CMake 3.25 loses the second.
 function(seamclock_test name)
-    cmake_parse_arguments(T "SERIAL;QT" "TIMEOUT" "SOURCES;USES;LIBRARIES;LABELS;SEPARATE" ${ARGN})
+    cmake_parse_arguments(T "SERIAL;QT;UNSHARED" "TIMEOUT" "SOURCES;USES;LIBRARIES;LABELS;SEPARATE" ${ARGN})
     list(LENGTH T_LABELS labels)
     if(labels GREATER 1)
         message(FATAL_ERROR "seamclock_test(${name}): one label at most, got \"${T_LABELS}\"")
@@ -152,7 +152,9 @@ function(seamclock_test name)
     target_compile_options(${name} PRIVATE $<$<CONFIG:Check,Mutants>:-O0> $<$<CONFIG:Sanitize>:-fno-sanitize=undefined>)
     set(plain <gtest/gtest.h> <algorithm> <chrono> <filesystem> <fstream> <functional> <map> <memory> <optional> <random>
         <set> <string> <variant> <vector>)
-    if(T_QT)   # Qt6::Test defines a macro for each folder
+    if(T_UNSHARED)
+        set_target_properties(${name} PROPERTIES DISABLE_PRECOMPILE_HEADERS ON)
+    elseif(T_QT)   # Qt6::Test defines a macro for each folder
         string(MAKE_C_IDENTIFIER "${CMAKE_CURRENT_SOURCE_DIR}" folder)
         seamclock_precompile(${name} ${folder} ${plain} <QApplication> <QImage> <QPainter> <QWidget>)
     else()
