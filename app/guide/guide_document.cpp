@@ -1,6 +1,7 @@
 #include "app/guide/guide_document.h"
 
 #include "app/parts/type.h"
+#include "app/print/paper_page.h"
 
 #include <QDir>
 #include <QFileInfo>
@@ -74,12 +75,7 @@ private:
     double px(double letters) const { return m_look.unit * m_look.letters * letters; }
 
     QFont font(double letters, QFont::Weight weight) const {
-        QFont made = partFont(px(letters), weight);
-        if (m_look.forPaper) {
-            made.setStyleStrategy(
-                static_cast<QFont::StyleStrategy>(made.styleStrategy() | QFont::PreferNoShaping));
-        }
-        return made;
+        return m_look.forPaper ? paperFont(px(letters), weight) : partFont(px(letters), weight);
     }
 
     struct Run {

@@ -3,7 +3,7 @@
 #include "app/guide/guide_document.h"
 #include "app/guide/pdf_outline.h"
 #include "app/parts/type.h"
-#include "app/print/paper_flow.h"
+#include "app/print/paper_page.h"
 #include "app/print/pdf_file.h"
 
 #include <QBuffer>
@@ -122,12 +122,9 @@ private:
         const double top = m_all.height() - (kFootRoom - 10) * kPoint;
         painter.setPen(QPen(QColor(140, 140, 140), 0.6 * kPoint));
         painter.drawLine(QPointF(0, top), QPointF(m_all.width(), top));
-        painter.setPen(QColor(70, 70, 70));
+        painter.setPen(kPaperSoft);
         const QRectF line(0, top, m_all.width(), (kFootRoom - 10) * kPoint);
-        QFont font = partFont(kFoot * kPoint, kPlainWeight);
-        font.setStyleStrategy(
-            static_cast<QFont::StyleStrategy>(font.styleStrategy() | QFont::PreferNoShaping));
-        painter.setFont(font);
+        painter.setFont(paperFont(kFoot * kPoint, kPlainWeight));
         painter.drawText(
             line, Qt::AlignLeft | Qt::AlignVCenter,
             QStringLiteral("Seamclock %1, %2").arg(m_version, title));
@@ -156,10 +153,7 @@ Result<QByteArray> guidePdf(const Guide& guide, const QString& version, Paper pa
     writer.setResolution(kDotsPerInch);
     writer.setTitle(QStringLiteral("Seamclock: the user guide"));
     writer.setCreator(QStringLiteral("Seamclock"));
-    writer.setPageLayout(QPageLayout(
-        QPageSize(paper == Paper::A4 ? QPageSize::A4 : QPageSize::Letter), QPageLayout::Portrait,
-        QMarginsF(kPaperMarginMm, kPaperMarginMm, kPaperMarginMm, kPaperMarginMm),
-        QPageLayout::Millimeter));
+    writer.setPageLayout(pageOf(paper));
     Book book(writer, guide, version);
     if (!book.paint()) {
         return fail(ErrorCode::NotWritten, std::string("the ") + kWhat + " can't be painted");

@@ -3,7 +3,7 @@
 #pragma once
 
 #include "app/guide/guide.h"
-#include "app/print/card_pdf.h"
+#include "app/print/paper_page.h"
 
 #include <QByteArray>
 

@@ -4,35 +4,23 @@
 #include "app/print/pdf_file.h"
 
 #include <QBuffer>
-#include <QLocale>
-#include <QPageLayout>
 #include <QPainter>
 #include <QPdfWriter>
 
 namespace seamclock {
 namespace {
 
-constexpr int kDotsPerInch = 1200;
-constexpr double kPointPx = kDotsPerInch / 72.0;
-constexpr double kMarginMm = 12; // what every printer can print, and room for a punch
+constexpr double kPointPx = kPaperDotsPerInch / 72.0;
 
 } // namespace
-
-Paper paperOfLocale() {
-    // Of the machine, not of the language: English is read on A4, too.
-    return QLocale::system().measurementSystem() == QLocale::ImperialUSSystem ? Paper::Letter
-                                                                              : Paper::A4;
-}
 
 Result<QByteArray> cardPdf(const CardSheet& sheet, Paper paper) {
     QByteArray bytes;
     QBuffer buffer(&bytes);
     buffer.open(QIODevice::WriteOnly);
     QPdfWriter writer(&buffer);
-    writer.setResolution(kDotsPerInch);
-    writer.setPageLayout(QPageLayout(
-        QPageSize(paper == Paper::A4 ? QPageSize::A4 : QPageSize::Letter), QPageLayout::Portrait,
-        QMarginsF(kMarginMm, kMarginMm, kMarginMm, kMarginMm), QPageLayout::Millimeter));
+    writer.setResolution(kPaperDotsPerInch);
+    writer.setPageLayout(pageOf(paper));
     writer.setTitle(sheet.title);
     writer.setCreator(sheet.foot);
     QPainter painter;

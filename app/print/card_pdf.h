@@ -3,17 +3,13 @@
 #pragma once
 
 #include "app/print/card_sheet.h"
+#include "app/print/paper_page.h"
 #include "core/base/result.h"
 
 #include <QByteArray>
 #include <QString>
 
 namespace seamclock {
-
-enum class Paper { A4, Letter };
-
-/// Letter where the language's country uses it.
-Paper paperOfLocale();
 
 /// OutOfRange: more text than one page holds at the smallest type.
 Result<QByteArray> cardPdf(const CardSheet& sheet, Paper paper);

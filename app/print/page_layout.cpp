@@ -2,6 +2,7 @@
 
 #include "app/parts/sign.h"
 #include "app/parts/type.h"
+#include "app/print/paper_page.h"
 
 #include <QPainter>
 #include <QTextLayout>
@@ -12,8 +13,6 @@
 namespace seamclock {
 namespace {
 
-const QColor kInk(0, 0, 0);
-const QColor kSoft(70, 70, 70);
 const QColor kLine(120, 120, 120);
 const QColor kFaint(226, 226, 226); // the word through the page
 constexpr double kUpwards = -35;    // degrees
@@ -26,17 +25,8 @@ constexpr std::array<Sign, 6> kColumnSigns{Sign::PlateTemperature, Sign::Align, 
 struct Style {
     double points = kBody;
     QFont::Weight weight = kPlainWeight;
-    QColor ink = kInk;
+    QColor ink = kPaperInk;
 };
-
-/// Without shaping: Inter's contextual forms of ":", "-", "×" and "(" beside digits have no
-/// character of their own in a PDF, and a reader that copies the text would lose them.
-QFont paperFont(double size, QFont::Weight weight) {
-    QFont font = partFont(size, weight);
-    font.setStyleStrategy(
-        static_cast<QFont::StyleStrategy>(font.styleStrategy() | QFont::PreferNoShaping));
-    return font;
-}
 
 // Measures or paints: one code for both, so that what was measured is what is painted.
 class Layout {
@@ -55,14 +45,14 @@ public:
         sumsAndFacts();
         if (!m_sheet.card.warnings.isEmpty()) {
             list(
-                m_sheet.warningsTitle, m_sheet.card.warnings, {kBody, kLabelWeight, kInk},
+                m_sheet.warningsTitle, m_sheet.card.warnings, {kBody, kLabelWeight, kPaperInk},
                 Items::Listed);
         }
         if (!m_sheet.estimates.isEmpty()) {
             list(m_sheet.estimatesTitle, m_sheet.estimates, {}, Items::Listed);
         }
         list(
-            m_sheet.sourcesTitle, m_sheet.sources, {kBody * 0.9, kPlainWeight, kSoft},
+            m_sheet.sourcesTitle, m_sheet.sources, {kBody * 0.9, kPlainWeight, kPaperSoft},
             Items::MayRunOn);
         list(m_sheet.cautionsTitle, m_sheet.cautions, {}, Items::MayRunOn);
         signatures();
@@ -127,7 +117,7 @@ private:
     void frame(const QRectF& box, double points) const {
         if (m_paints) {
             const double in = points * m_point / 2;
-            m_painter.setPen(QPen(points > 1 ? kInk : kLine, points * m_point));
+            m_painter.setPen(QPen(points > 1 ? kPaperInk : kLine, points * m_point));
             m_painter.setBrush(Qt::NoBrush);
             m_painter.drawRoundedRect(box.adjusted(in, in, -in, -in), px(4), px(4));
         }
@@ -137,13 +127,14 @@ private:
         const double left = m_area.left();
         const double wide = m_area.width();
         const double date = m_sheet.printed.isEmpty() ? 0 : wide * 0.24;
-        const double title = text(left, m_y, wide - date, m_sheet.title, {17, kWordWeight, kInk});
+        const double title =
+            text(left, m_y, wide - date, m_sheet.title, {17, kWordWeight, kPaperInk});
         const double printed = text(
-            left + wide - date, m_y + px(4), date, m_sheet.printed, {kBody, kPlainWeight, kSoft},
-            Qt::AlignRight);
+            left + wide - date, m_y + px(4), date, m_sheet.printed,
+            {kBody, kPlainWeight, kPaperSoft}, Qt::AlignRight);
         m_y += std::max(title, printed);
-        m_y += text(left, m_y, wide, m_sheet.seam, {12, kLabelWeight, kInk});
-        m_y += text(left, m_y, wide, m_sheet.sheet, {12, kPlainWeight, kInk});
+        m_y += text(left, m_y, wide, m_sheet.seam, {12, kLabelWeight, kPaperInk});
+        m_y += text(left, m_y, wide, m_sheet.sheet, {12, kPlainWeight, kPaperInk});
         for (const QString& each : m_sheet.sheets) {
             m_y += text(left, m_y, wide, each, {});
         }
@@ -152,7 +143,7 @@ private:
             const double inset = px(7);
             const double high = text(
                 left + inset, m_y + px(4), wide - 2 * inset, m_sheet.card.notReady,
-                {12, kWordWeight, kInk});
+                {12, kWordWeight, kPaperInk});
             frame(QRectF(left, m_y, wide, high + px(8)), 2);
             m_y += high + px(14);
         }
@@ -181,13 +172,14 @@ private:
         row([&](double x, const CardColumn& column, std::size_t i) {
             const double sign = px(17);
             if (m_paints && i < kColumnSigns.size()) {
-                m_painter.setPen(kInk);
-                paintSign(m_painter, QRectF(x, y, sign, px(14)), kColumnSigns[i], kInk);
+                m_painter.setPen(kPaperInk);
+                paintSign(m_painter, QRectF(x, y, sign, px(14)), kColumnSigns[i], kPaperInk);
             }
             const double past = sign + px(3);
             return std::max(
                 px(15),
-                fitted(x + past, y + px(1), inner - past, column.name, {10, kLabelWeight, kInk}));
+                fitted(
+                    x + past, y + px(1), inner - past, column.name, {10, kLabelWeight, kPaperInk}));
         });
         y += px(2);
         row([&](double x, const CardColumn& column, std::size_t) {
@@ -198,8 +190,8 @@ private:
                 return fitted(x, y, inner, column.*what, style);
             });
         };
-        words(&CardColumn::under, {9, kPlainWeight, kSoft});
-        words(&CardColumn::times, {9, kPlainWeight, kInk});
+        words(&CardColumn::under, {9, kPlainWeight, kPaperSoft});
+        words(&CardColumn::times, {9, kPlainWeight, kPaperInk});
         y += px(3);
         for (std::size_t i = 0; i < all.size(); ++i) {
             const double x = m_area.left() + static_cast<double>(i) * (wide + gap);
@@ -209,13 +201,13 @@ private:
         row([&](double x, const CardColumn& column, std::size_t) {
             return column.scaleUnit.isEmpty()
                        ? 0
-                       : fitted(x, y, inner, m_sheet.scaleWord, {7, kPlainWeight, kSoft});
+                       : fitted(x, y, inner, m_sheet.scaleWord, {7, kPlainWeight, kPaperSoft});
         });
         row([&](double x, const CardColumn& column, std::size_t) {
             return valueWithUnit(x, y, inner, column.scale, column.scaleUnit, 13, 9);
         });
-        words(&CardColumn::band, {9, kLabelWeight, kInk});
-        words(&CardColumn::foot, {9, kPlainWeight, kSoft});
+        words(&CardColumn::band, {9, kLabelWeight, kPaperInk});
+        words(&CardColumn::foot, {9, kPlainWeight, kPaperSoft});
         y += px(5);
         for (std::size_t i = 0; i < all.size(); ++i) {
             const double x = m_area.left() + static_cast<double>(i) * (wide + gap);
@@ -227,7 +219,7 @@ private:
     double valueWithUnit(
         double x, double y, double width, const QString& value, const QString& unit, double points,
         double unitPoints) const {
-        const Style style{points, kNumberWeight, kInk};
+        const Style style{points, kNumberWeight, kPaperInk};
         const double floor = kSmallestPoints * m_point;
         const double between = px(3);
         const double unitSize = std::max(px(unitPoints), floor);
@@ -240,7 +232,7 @@ private:
         if (unit.isEmpty()) {
             return high;
         }
-        const Style small{unitPoints, kLabelWeight, kInk};
+        const Style small{unitPoints, kLabelWeight, kPaperInk};
         if (!beside) {
             return high + textOf(x, y + high, width, unit, unitSize, small);
         }
@@ -259,9 +251,9 @@ private:
         const double top = m_y;
         double y = top + title(left, top, wide, m_sheet.sumsTitle);
         for (const CardSum& sum : m_sheet.card.sums) {
-            y += text(left, y, wide, sum.name, {kBody, kPlainWeight, kSoft});
-            y += text(left, y, wide, sum.force, {9.5, kLabelWeight, kInk});
-            y += text(left, y, wide, sum.reading, {9.5, kLabelWeight, kInk});
+            y += text(left, y, wide, sum.name, {kBody, kPlainWeight, kPaperSoft});
+            y += text(left, y, wide, sum.force, {9.5, kLabelWeight, kPaperInk});
+            y += text(left, y, wide, sum.reading, {9.5, kLabelWeight, kPaperInk});
             y += px(3);
         }
         const double right = left + wide + gap;
@@ -269,7 +261,7 @@ private:
         const double name = wide * 0.22;
         for (const CardSheet::Fact& fact : m_sheet.facts) {
             const double a =
-                fitted(right, z, name - px(4), fact.name, {kBody, kPlainWeight, kSoft});
+                fitted(right, z, name - px(4), fact.name, {kBody, kPlainWeight, kPaperSoft});
             const double b = text(right + name, z, wide - name, fact.text, {});
             z += std::max(a, b) + px(1);
         }
@@ -277,7 +269,7 @@ private:
     }
 
     double title(double x, double y, double width, const QString& words) const {
-        return text(x, y, width, words, {9.5, kWordWeight, kInk}) + px(2);
+        return text(x, y, width, words, {9.5, kWordWeight, kPaperInk}) + px(2);
     }
 
     /// One under the other. What nobody works by runs on in one paragraph where the page is full.
@@ -302,7 +294,7 @@ private:
     // At the foot of the page when painting; where the text ends when measuring.
     void signatures() {
         const double high = px(34);
-        const double foot = pixels({7, kPlainWeight, kSoft}) * kLeading + px(2);
+        const double foot = pixels({7, kPlainWeight, kPaperSoft}) * kLeading + px(2);
         if (m_paints) {
             m_y = std::max(m_y, m_area.bottom() - high - foot);
         }
@@ -314,13 +306,13 @@ private:
             const double x = m_area.left() + i * (wide + gap);
             line(x, x + wide, m_y + px(20));
             lowest = std::max(
-                lowest,
-                fitted(
-                    x, m_y + px(21), wide, m_sheet.signatureLines[i], {7.5, kPlainWeight, kSoft}));
+                lowest, fitted(
+                            x, m_y + px(21), wide, m_sheet.signatureLines[i],
+                            {7.5, kPlainWeight, kPaperSoft}));
         }
         m_y += std::max(high, px(21) + lowest);
         text(
-            m_area.left(), m_y, m_area.width(), m_sheet.foot, {7, kPlainWeight, kSoft},
+            m_area.left(), m_y, m_area.width(), m_sheet.foot, {7, kPlainWeight, kPaperSoft},
             Qt::AlignRight);
         m_y += foot;
     }

@@ -6,7 +6,6 @@
 #include "app/print/pdf_file.h"
 
 #include <QBuffer>
-#include <QPageLayout>
 #include <QPagedPaintDevice>
 #include <QPainter>
 #include <QPdfWriter>
@@ -19,12 +18,9 @@
 namespace seamclock {
 namespace {
 
-const QColor kInk(0, 0, 0);
-const QColor kSoft(70, 70, 70);
 const QColor kLine(150, 150, 150);
 const QColor kAllowed(205, 205, 205);
 
-constexpr int kDotsPerInch = 1200;
 constexpr double kBody = 8.5; // points, at scale 1
 constexpr double kLeading = 1.22;
 constexpr double kFootPoints = 7;
@@ -32,20 +28,12 @@ constexpr double kFootPoints = 7;
 struct Style {
     double points = kBody;
     QFont::Weight weight = kPlainWeight;
-    QColor ink = kInk;
+    QColor ink = kPaperInk;
 };
 
-const Style kHead{9.5, kWordWeight, kInk};
-const Style kSmall{kBody * 0.9, kPlainWeight, kSoft};
-const Style kName{kBody, kPlainWeight, kSoft};
-
-/// Without shaping, as on the card: a reader that copies the text would lose some signs.
-QFont paperFont(double size, QFont::Weight weight) {
-    QFont font = partFont(size, weight);
-    font.setStyleStrategy(
-        static_cast<QFont::StyleStrategy>(font.styleStrategy() | QFont::PreferNoShaping));
-    return font;
-}
+const Style kHead{9.5, kWordWeight, kPaperInk};
+const Style kSmall{kBody * 0.9, kPlainWeight, kPaperSoft};
+const Style kName{kBody, kPlainWeight, kPaperSoft};
 
 /// A text at its place in a row.
 struct Piece {
@@ -120,7 +108,7 @@ private:
         const auto lines = laidOut({left(), wide(), m_doc.goesOn, kSmall, Qt::AlignLeft, {}, {}});
         draw(*lines, left(), m_y, kSmall);
         m_y += heightOf(*lines, kSmall) + px(2);
-        rule(kInk, 0.8);
+        rule(kPaperInk, 0.8);
         m_y += px(5);
     }
 
@@ -128,7 +116,8 @@ private:
         if (!paints()) {
             return;
         }
-        const Style style{kFootPoints / m_scale, kPlainWeight, kSoft}; // the same on every scale
+        const Style style{
+            kFootPoints / m_scale, kPlainWeight, kPaperSoft}; // the same on every scale
         const double y = m_all.bottom() - kFootPoints * m_point * kLeading;
         const QString pages =
             m_doc.pageOf.contains("%2") ? m_doc.pageOf.arg(m_page).arg(m_pages) : m_doc.pageOf;
@@ -137,7 +126,7 @@ private:
         draw(*number, m_area.right() - side, y, style);
         const double size = fittedSize(
             m_doc.foot, sizeOf(style), kSmallestPaperPoints * m_point, wide() - side, kPlainWeight);
-        const Style fitting{size / (m_scale * m_point), kPlainWeight, kSoft};
+        const Style fitting{size / (m_scale * m_point), kPlainWeight, kPaperSoft};
         const auto foot = laidOut({0, wide() - side, m_doc.foot, fitting, Qt::AlignLeft, {}, {}});
         draw(*foot, left(), y, fitting, 0, 1);
     }
@@ -201,7 +190,7 @@ private:
     void frame(const QRectF& box, double points) const {
         if (paints()) {
             const double in = points * m_point / 2;
-            m_painter.setPen(QPen(kInk, points * m_point));
+            m_painter.setPen(QPen(kPaperInk, points * m_point));
             m_painter.setBrush(Qt::NoBrush);
             m_painter.drawRoundedRect(box.adjusted(in, in, -in, -in), px(4), px(4));
         }
@@ -209,7 +198,8 @@ private:
 
     void markAt(double x, double y, double size, Mark mark) const {
         if (paints()) {
-            paintMark(m_painter, QRectF(x, y, size, size), mark, kInk, Theme::of(ThemeKind::Light));
+            paintMark(
+                m_painter, QRectF(x, y, size, size), mark, kPaperInk, Theme::of(ThemeKind::Light));
         }
     }
 
@@ -307,7 +297,7 @@ private:
             const double from = at(bar.low.value_or(0));
             const double to = bar.high ? at(*bar.high) : box.right() - inset;
             m_painter.fillRect(QRectF(from, middle - high / 2, to - from, high), kAllowed);
-            m_painter.setPen(QPen(kInk, 0.6 * m_point));
+            m_painter.setPen(QPen(kPaperInk, 0.6 * m_point));
             for (const auto& limit : {bar.low, bar.high}) {
                 if (limit) {
                     const double x = at(*limit);
@@ -319,11 +309,11 @@ private:
         if (bar.actual) {
             const double thick = box.height() * 0.24;
             m_painter.fillRect(
-                QRectF(at(0), middle - thick / 2, at(*bar.actual) - at(0), thick), kInk);
+                QRectF(at(0), middle - thick / 2, at(*bar.actual) - at(0), thick), kPaperInk);
         }
         if (bar.target) {
             const double x = at(*bar.target);
-            m_painter.setPen(QPen(kInk, 0.8 * m_point));
+            m_painter.setPen(QPen(kPaperInk, 0.8 * m_point));
             m_painter.drawLine(QPointF(x, middle + high / 2), QPointF(x, middle + high * 0.85));
         }
     }
@@ -331,8 +321,8 @@ private:
     // ---- the first page's head
 
     void head() {
-        const Style title{17, kWordWeight, kInk};
-        const Style verdict{12, kWordWeight, kInk};
+        const Style title{17, kWordWeight, kPaperInk};
+        const Style verdict{12, kWordWeight, kPaperInk};
         const double side = m_doc.verdict.isEmpty() ? 0 : wide() * 0.34;
         const double inset = px(6);
         const double top = m_y;
@@ -358,11 +348,11 @@ private:
         };
         put(m_doc.title, title);
         for (const QString& line : m_doc.under) {
-            put(line, {10, kLabelWeight, kInk});
+            put(line, {10, kLabelWeight, kPaperInk});
         }
         put(m_doc.made, kName);
         m_y = std::max(m_y, top + boxed) + px(4);
-        rule(kInk, 1.2);
+        rule(kPaperInk, 1.2);
         m_y += px(5);
     }
 
@@ -429,8 +419,9 @@ private:
             piece.x = x;
             piece.width = width - px(5);
             piece.text = row[i].text;
-            piece.style =
-                isHead ? kName : Style{kBody, row[i].strong ? kWordWeight : kPlainWeight, kInk};
+            piece.style = isHead
+                              ? kName
+                              : Style{kBody, row[i].strong ? kWordWeight : kPlainWeight, kPaperInk};
             piece.alignment = row[i].right ? Qt::AlignRight : Qt::AlignLeft;
             piece.mark = row[i].mark;
             piece.bar = row[i].bar;
@@ -446,7 +437,7 @@ private:
         const auto heads = [this, &table] {
             const double from = m_y;
             row(cells(table, table.heads, true), px(1.5));
-            rule(kInk, 0.8);
+            rule(kPaperInk, 0.8);
             m_y += px(1.5);
             m_headsHigh = m_y - from + (m_doc.goesOn.isEmpty() ? 0 : lineOf(kSmall) * 2 + px(8));
         };
@@ -490,12 +481,12 @@ private:
     }
 
     void put(const PaperText& text) {
-        const Style style{kBody, text.strong ? kWordWeight : kPlainWeight, kInk};
+        const Style style{kBody, text.strong ? kWordWeight : kPlainWeight, kPaperInk};
         row({{left(), wide(), text.text, style, Qt::AlignLeft, {}, {}}}, px(3));
     }
 
     void put(const PaperNotice& notice) {
-        const Style style{10, kWordWeight, kInk};
+        const Style style{10, kWordWeight, kPaperInk};
         const double inset = px(6);
         const auto words =
             laidOut({0, wide() - 2 * inset, notice.text, style, Qt::AlignLeft, {}, {}});
@@ -516,8 +507,8 @@ private:
         const auto count = static_cast<double>(std::max<std::size_t>(block.lines.size(), 1));
         const double gap = px(10);
         const double width = (wide() - (count - 1) * gap) / count;
-        const Style under{7.5, kPlainWeight, kSoft};
-        const Style on{kBody, kLabelWeight, kInk};
+        const Style under{7.5, kPlainWeight, kPaperSoft};
+        const Style on{kBody, kLabelWeight, kPaperInk};
         double above = px(20);
         double below = 0;
         for (const auto& line : block.lines) {
@@ -538,7 +529,7 @@ private:
                 laidOut({0, width, block.lines[i].signedBy, on, Qt::AlignLeft, {}, {}});
             draw(*text, x, m_y + above - heightOf(*text, on) - px(1), on);
             if (paints()) {
-                m_painter.setPen(QPen(kInk, 0.5 * m_point));
+                m_painter.setPen(QPen(kPaperInk, 0.5 * m_point));
                 m_painter.drawLine(QPointF(x, m_y + above), QPointF(x + width, m_y + above));
             }
             const auto label =
@@ -596,10 +587,7 @@ Fit fitOf(QPainter& painter, const PaperDoc& doc, const QRectF& area, double poi
 } // namespace
 
 Result<int> paintPaper(const PaperDoc& doc, Paper paper, QPagedPaintDevice& device) {
-    device.setPageLayout(QPageLayout(
-        QPageSize(paper == Paper::A4 ? QPageSize::A4 : QPageSize::Letter), QPageLayout::Portrait,
-        QMarginsF(kPaperMarginMm, kPaperMarginMm, kPaperMarginMm, kPaperMarginMm),
-        QPageLayout::Millimeter));
+    device.setPageLayout(pageOf(paper));
     QPainter painter;
     if (!painter.begin(&device)) {
         return fail(ErrorCode::NotWritten, "the " + doc.what.toStdString() + " can't be begun");
@@ -622,7 +610,7 @@ Result<QByteArray> paperPdf(const PaperDoc& doc, Paper paper) {
     QBuffer buffer(&bytes);
     buffer.open(QIODevice::WriteOnly);
     QPdfWriter writer(&buffer);
-    writer.setResolution(kDotsPerInch);
+    writer.setResolution(kPaperDotsPerInch);
     writer.setTitle(doc.title);
     writer.setCreator(QStringLiteral("Seamclock"));
     if (const auto pages = paintPaper(doc, paper, writer); !pages) {

@@ -4,8 +4,8 @@
 // page. Nothing is cut.
 #pragma once
 
-#include "app/print/card_pdf.h"
 #include "app/print/paper.h"
+#include "app/print/paper_page.h"
 #include "core/base/result.h"
 
 #include <QByteArray>
@@ -16,7 +16,6 @@ class QPagedPaintDevice;
 namespace seamclock {
 
 inline constexpr double kSmallestPaperPoints = 5.5; // of any text on a page
-inline constexpr double kPaperMarginMm = 12;        // what every printer can print, and a punch
 
 /// Sets size and margins, and paints; returns the number of pages. NotWritten: a page can't be
 /// begun or ended.

@@ -4,7 +4,6 @@
 #include "app/print/pdf_file.h"
 
 #include <QBuffer>
-#include <QPageLayout>
 #include <QPainter>
 #include <QPainterPath>
 #include <QPdfWriter>
@@ -15,15 +14,12 @@
 namespace seamclock {
 namespace {
 
-constexpr int kDotsPerInch = 1200;
-constexpr double kPoint = kDotsPerInch / 72.0;
+constexpr double kPoint = kPaperDotsPerInch / 72.0;
 constexpr double kMarginMm = 8; // what every printer can print
 constexpr double kStripes = 12; // points; the frame
 constexpr double kInset = 14;   // points, from the stripes to the text
 constexpr double kBody = 9;     // points
 constexpr double kLeading = 1.25;
-const QColor kInk(0, 0, 0);
-const QColor kSoft(70, 70, 70);
 const QColor kLine(140, 140, 140);
 const QColor kFaint(228, 228, 228); // the word through the page
 
@@ -33,16 +29,8 @@ constexpr std::array<double, 4> kColumns{0.16, 0.27, 0.25, 0.32};
 struct Ink {
     double points = kBody;
     QFont::Weight weight = kPlainWeight;
-    QColor colour = kInk;
+    QColor colour = kPaperInk;
 };
-
-/// Without shaping, as on the card: a reader that copies the text would lose some signs.
-QFont paperFont(double size, QFont::Weight weight) {
-    QFont font = partFont(size, weight);
-    font.setStyleStrategy(
-        static_cast<QFont::StyleStrategy>(font.styleStrategy() | QFont::PreferNoShaping));
-    return font;
-}
 
 class Pages {
 public:
@@ -114,7 +102,7 @@ private:
             Qt::AlignCenter, m_sheet.word, size, kWordWeight);
         m_painter.restore();
         m_y = m_area.top();
-        const Ink word{13, kWordWeight, kInk};
+        const Ink word{13, kWordWeight, kPaperInk};
         text(m_area.left(), m_y, m_area.width(), m_sheet.word, word, true, Qt::AlignRight);
     }
 
@@ -126,14 +114,14 @@ private:
         frame.addRect(m_all.adjusted(wide, wide, -wide, -wide));
         m_painter.save();
         m_painter.setClipPath(frame);
-        m_painter.setPen(QPen(kInk, wide * 0.55, Qt::SolidLine, Qt::FlatCap));
+        m_painter.setPen(QPen(kPaperInk, wide * 0.55, Qt::SolidLine, Qt::FlatCap));
         const double step = wide * 1.5;
         for (double at = -m_all.height(); at < m_all.width() + step; at += step) {
             m_painter.drawLine(
                 QPointF(at, m_all.height() + step), QPointF(at + m_all.height() + 2 * step, -step));
         }
         m_painter.restore();
-        m_painter.setPen(QPen(kInk, 0.8 * kPoint));
+        m_painter.setPen(QPen(kPaperInk, 0.8 * kPoint));
         m_painter.setBrush(Qt::NoBrush);
         m_painter.drawRect(m_all.adjusted(wide, wide, -wide, -wide));
     }
@@ -141,13 +129,13 @@ private:
     void head() {
         const double left = m_area.left();
         const double wide = m_area.width();
-        m_y += text(left, m_y, wide * 0.72, m_sheet.title, {18, kWordWeight, kInk}, true);
+        m_y += text(left, m_y, wide * 0.72, m_sheet.title, {18, kWordWeight, kPaperInk}, true);
         m_y += 4 * kPoint;
-        m_y += text(left, m_y, wide, m_sheet.caution, {11, kWordWeight, kInk}, true);
+        m_y += text(left, m_y, wide, m_sheet.caution, {11, kWordWeight, kPaperInk}, true);
         m_y += 6 * kPoint;
-        m_y += text(left, m_y, wide, m_sheet.who, {11, kLabelWeight, kInk}, true);
-        m_y += text(left, m_y, wide, m_sheet.printed, {kBody, kPlainWeight, kSoft}, true);
-        m_y += text(left, m_y, wide, m_sheet.summary, {kBody, kPlainWeight, kInk}, true);
+        m_y += text(left, m_y, wide, m_sheet.who, {11, kLabelWeight, kPaperInk}, true);
+        m_y += text(left, m_y, wide, m_sheet.printed, {kBody, kPlainWeight, kPaperSoft}, true);
+        m_y += text(left, m_y, wide, m_sheet.summary, {kBody, kPlainWeight, kPaperInk}, true);
         m_y += 8 * kPoint;
     }
 
@@ -171,7 +159,7 @@ private:
             high = std::max(
                 high, text(
                           columnLeft(i), m_y, columnWide(i), m_sheet.heads[i],
-                          {kBody, kWordWeight, kInk}, true));
+                          {kBody, kWordWeight, kPaperInk}, true));
         }
         m_y += high + 2 * kPoint;
         rule();
@@ -208,7 +196,7 @@ private:
     double foot() const { return 3 * kBody * kLeading * kPoint; }
 
     void end() {
-        const Ink ink{8, kPlainWeight, kSoft};
+        const Ink ink{8, kPlainWeight, kPaperSoft};
         const double y = m_area.bottom() - 2 * 8 * kLeading * kPoint;
         text(m_area.left(), y, m_area.width() * 0.8, m_sheet.foot, ink, true);
         if (m_pages > 0) {
@@ -234,10 +222,8 @@ Result<int> write(const PracticeSheet& sheet, Paper paper, int pages, QByteArray
     QBuffer buffer(&bytes);
     buffer.open(QIODevice::WriteOnly);
     QPdfWriter writer(&buffer);
-    writer.setResolution(kDotsPerInch);
-    writer.setPageLayout(QPageLayout(
-        QPageSize(paper == Paper::A4 ? QPageSize::A4 : QPageSize::Letter), QPageLayout::Portrait,
-        QMarginsF(kMarginMm, kMarginMm, kMarginMm, kMarginMm), QPageLayout::Millimeter));
+    writer.setResolution(kPaperDotsPerInch);
+    writer.setPageLayout(pageOf(paper, kMarginMm));
     writer.setTitle(sheet.title);
     writer.setCreator(sheet.foot);
     QPainter painter;

@@ -3,8 +3,10 @@
 // is no certificate, and says that, too.
 #pragma once
 
-#include "app/print/card_pdf.h"
+#include "app/print/paper_page.h"
+#include "core/base/result.h"
 
+#include <QByteArray>
 #include <QString>
 #include <vector>
 

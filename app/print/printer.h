@@ -2,8 +2,8 @@
 // code that makes the PDF (paper_flow).
 #pragma once
 
-#include "app/print/card_pdf.h"
 #include "app/print/paper.h"
+#include "app/print/paper_page.h"
 #include "core/base/result.h"
 
 #include <QString>

@@ -3,7 +3,8 @@
 // it even at the smallest type, it goes on over further pages: nothing is left out.
 #pragma once
 
-#include "app/print/card_pdf.h"
+#include "app/print/paper_page.h"
+#include "core/base/result.h"
 #include "core/report/record_facts.h"
 #include "core/units/measure.h"
 
