@@ -175,7 +175,7 @@ void ListPage::place() {
     const Frame frame = frameOf(units(), FrameKind::Page, look().mirrored);
     const QRectF body = frame.body;
     const bool told = !m_view.under.isEmpty() || !m_view.trouble.isEmpty();
-    constexpr double kGap = 8;
+    constexpr double kBetween = 8;
     double top = body.y();
     put(m_title, QRectF(body.x() + 6, top, body.width() - 12, 54));
     top += 56;
@@ -186,7 +186,7 @@ void ListPage::place() {
     put(m_under, told ? QRectF(body.x() + 6, top - 2, body.width() - 12, under - 2) : QRectF());
     top += told ? under : 0;
     put(m_line, m_view.line ? QRectF(body.x(), top, body.width(), 90) : QRectF());
-    top += m_view.line ? 90 + kGap : 0;
+    top += m_view.line ? 90 + kBetween : 0;
     fitLine(*m_line, look());
 
     const bool threeLines =
@@ -195,7 +195,8 @@ void ListPage::place() {
         });
     const double row = threeLines ? 98 : 92;
     const int columns = frame.portrait ? 1 : m_view.columns;
-    const int lines = std::max(1, static_cast<int>((body.bottom() - top + kGap) / (row + kGap)));
+    const int lines =
+        std::max(1, static_cast<int>((body.bottom() - top + kBetween) / (row + kBetween)));
     const auto count = static_cast<int>(m_view.rows.size());
     m_leaves = count > std::min(kRows, lines * columns);
     // the last place of a leaf is the way to the next
@@ -203,11 +204,12 @@ void ListPage::place() {
     if (m_leaf * m_perLeaf >= count) {
         m_leaf = 0;
     }
-    const double width = (body.width() - (columns - 1) * kGap) / columns;
+    const double width = (body.width() - (columns - 1) * kBetween) / columns;
     const auto box = [&](int i) {
         const int line = i / columns;
         return QRectF(
-            body.x() + (i % columns) * (width + kGap), top + line * (row + kGap), width, row);
+            body.x() + (i % columns) * (width + kBetween), top + line * (row + kBetween), width,
+            row);
     };
     for (int i = 0; i < kRows; ++i) {
         const bool there = i < m_perLeaf && m_leaf * m_perLeaf + i < count;

@@ -2,7 +2,7 @@
 // the failing disk of fault_vfs.h what SQLite writes through. SEAMCLOCK_FAULT names a file with one
 // word that is read before each write: none, full, error, sync, readonly, "every N", or "slow MS":
 // each sync takes so long.
-#include "tests/core/log/fault_vfs.h"
+#include "tests/support/fault_vfs.h"
 
 #include <array>
 #include <cstdlib>

@@ -20,7 +20,7 @@
 #include "core/practice/virtual_clock.h"
 #include "core/session/job_order.h"
 #include "core/weld/intent.h"
-#include "tests/core/log/fault_vfs.h"
+#include "tests/support/fault_vfs.h"
 #include "tests/support/scratch_folder.h"
 
 #include <QApplication>

@@ -7,7 +7,7 @@
 #include "core/copies/snapshot.h"
 #include "core/log/log_reader.h"
 #include "tests/app/print/pdf_reader.h"
-#include "tests/core/log/log_samples.h"
+#include "tests/support/log_samples.h"
 #include "tests/support/scratch_folder.h"
 #include "tests/support/shipped.h"
 

@@ -5,8 +5,8 @@
 #include "core/copies/snapshot.h"
 #include "core/log/log_reader.h"
 #include "core/log/verify.h"
-#include "tests/core/log/log_content.h"
-#include "tests/core/log/log_samples.h"
+#include "tests/support/log_content.h"
+#include "tests/support/log_samples.h"
 #include "tests/support/scratch_folder.h"
 #include "tests/support/shipped.h"
 

@@ -7,9 +7,9 @@
 #include "core/log/recover.h"
 #include "core/log/spill.h"
 #include "core/log/verify.h"
-#include "tests/core/log/fault_vfs.h"
-#include "tests/core/log/log_content.h"
-#include "tests/core/log/log_samples.h"
+#include "tests/support/fault_vfs.h"
+#include "tests/support/log_content.h"
+#include "tests/support/log_samples.h"
 #include "tests/support/scratch_folder.h"
 #include "tests/support/shipped.h"
 

@@ -4,8 +4,8 @@
 #include "core/log/log_reader.h"
 #include "core/log/start_check.h"
 #include "core/log/verify.h"
-#include "tests/core/log/log_content.h"
-#include "tests/core/log/log_samples.h"
+#include "tests/support/log_content.h"
+#include "tests/support/log_samples.h"
 #include "tests/support/scratch_folder.h"
 
 #include <filesystem>

@@ -7,7 +7,7 @@
 #include "core/copies/snapshot.h"
 #include "core/log/verify.h"
 #include "core/log/world.h"
-#include "tests/core/log/log_samples.h"
+#include "tests/support/log_samples.h"
 #include "tests/support/scratch_folder.h"
 
 #include <filesystem>

@@ -5,7 +5,7 @@
 
 #include "core/copies/backup.h"
 #include "core/copies/log_keeper.h"
-#include "tests/core/log/log_samples.h"
+#include "tests/support/log_samples.h"
 #include "tests/support/scratch_folder.h"
 
 #include <filesystem>

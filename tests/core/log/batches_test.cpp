@@ -1,7 +1,7 @@
 // From a batch to its joints and back, in a real log; held against going through every weld.
 #include "core/log/batches.h"
 
-#include "tests/core/log/log_samples.h"
+#include "tests/support/log_samples.h"
 #include "tests/support/scratch_folder.h"
 
 #include <algorithm>

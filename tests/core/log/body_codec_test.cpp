@@ -1,8 +1,8 @@
 #include "core/log/body_codec.h"
 
 #include "core/log/fact_codec.h"
-#include "tests/core/log/log_samples.h"
 #include "tests/support/fake_clock.h"
+#include "tests/support/log_samples.h"
 #include "tests/support/shipped.h"
 
 #include <gtest/gtest.h>

@@ -3,7 +3,7 @@
 #include "core/log/log_reader.h"
 #include "core/log/verify.h"
 #include "core/log/world.h"
-#include "tests/core/log/log_samples.h"
+#include "tests/support/log_samples.h"
 #include "tests/support/scratch_folder.h"
 #include "tests/support/shipped.h"
 

@@ -1,8 +1,8 @@
-#include "tests/core/log/frozen_log.h"
+#include "tests/support/frozen_log.h"
 
 #include "core/log/log_writer.h"
 #include "core/log/verify.h"
-#include "tests/core/log/log_samples.h"
+#include "tests/support/log_samples.h"
 #include "tests/support/scratch_folder.h"
 #include "tests/support/shipped.h"
 

@@ -4,7 +4,7 @@
 #include "core/log/log_writer.h"
 #include "core/log/spill.h"
 #include "core/log/verify.h"
-#include "tests/core/log/log_samples.h"
+#include "tests/support/log_samples.h"
 #include "tests/support/scratch_folder.h"
 
 #include <algorithm>

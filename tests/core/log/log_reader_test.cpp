@@ -4,7 +4,7 @@
 #include "core/log/verify.h"
 #include "core/weld/fold.h"
 #include "core/weld/record.h"
-#include "tests/core/log/log_samples.h"
+#include "tests/support/log_samples.h"
 #include "tests/support/scratch_folder.h"
 
 #include <algorithm>

@@ -2,7 +2,7 @@
 // each row: "saved NUMBER N" or "spilled NUMBER N". It is there to be killed.
 #include "core/log/log_reader.h"
 #include "core/log/log_writer.h"
-#include "tests/core/log/log_samples.h"
+#include "tests/support/log_samples.h"
 
 #include <cstdio>
 #include <cstdlib>

@@ -3,8 +3,8 @@
 // committed and never made again;
 // frozen_log_test.cpp holds every later program to them.
 #include "core/log/schema.h"
-#include "tests/core/log/frozen_log.h"
-#include "tests/core/log/log_samples.h"
+#include "tests/support/frozen_log.h"
+#include "tests/support/log_samples.h"
 
 #include <cstdio>
 #include <filesystem>

@@ -7,8 +7,8 @@
 #include "core/log/schema.h"
 #include "core/log/spill.h"
 #include "core/log/verify.h"
-#include "tests/core/log/log_samples.h"
 #include "tests/core/log/losing_disk.h"
+#include "tests/support/log_samples.h"
 #include "tests/support/scratch_folder.h"
 
 #include <algorithm>

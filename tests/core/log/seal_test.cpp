@@ -9,8 +9,8 @@
 #include "core/log/verify.h"
 #include "core/people/credentials.h"
 #include "core/rescue/set_aside.h"
-#include "tests/core/log/log_samples.h"
 #include "tests/core/log/tampering.h"
+#include "tests/support/log_samples.h"
 #include "tests/support/sanitized.h"
 #include "tests/support/scratch_folder.h"
 

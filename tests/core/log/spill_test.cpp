@@ -1,6 +1,6 @@
 #include "core/log/spill.h"
 
-#include "tests/core/log/log_samples.h"
+#include "tests/support/log_samples.h"
 #include "tests/support/scratch_folder.h"
 #include "tests/support/shipped.h"
 

@@ -1,7 +1,7 @@
 // Tampering with a log behind the program's back, in named kinds, and a judge that must find each.
 #pragma once
 
-#include "tests/core/log/log_samples.h"
+#include "tests/support/log_samples.h"
 
 #include <cstdint>
 #include <functional>

@@ -2,7 +2,7 @@
 
 #include "core/weld/fold.h"
 #include "core/weld/record.h"
-#include "tests/core/log/log_samples.h"
+#include "tests/support/log_samples.h"
 
 #include <algorithm>
 #include <gtest/gtest.h>

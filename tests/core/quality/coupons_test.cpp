@@ -2,7 +2,7 @@
 #include "core/quality/coupons.h"
 
 #include "core/log/log_reader.h"
-#include "tests/core/log/log_samples.h"
+#include "tests/support/log_samples.h"
 #include "tests/support/scratch_folder.h"
 
 #include <gtest/gtest.h>

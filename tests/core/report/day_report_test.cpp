@@ -3,7 +3,7 @@
 #include "core/log/log_writer.h"
 #include "core/log/seal.h"
 #include "core/log/world.h"
-#include "tests/core/log/log_samples.h"
+#include "tests/support/log_samples.h"
 #include "tests/support/scratch_folder.h"
 
 #include <gtest/gtest.h>

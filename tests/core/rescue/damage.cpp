@@ -4,7 +4,7 @@
 #include "core/log/verify.h"
 #include "core/rescue/set_aside.h"
 #include "core/weld/event_codec.h"
-#include "tests/core/log/log_samples.h"
+#include "tests/support/log_samples.h"
 #include "tests/support/scratch_folder.h"
 #include "tests/support/shipped.h"
 

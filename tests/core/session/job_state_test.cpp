@@ -2,7 +2,7 @@
 #include "core/session/job_state.h"
 
 #include "core/log/log_reader.h"
-#include "tests/core/log/log_samples.h"
+#include "tests/support/log_samples.h"
 #include "tests/support/scratch_folder.h"
 #include "tests/support/story.h"
 

@@ -3,7 +3,7 @@
 #include "core/session/made_seams.h"
 
 #include "core/log/world.h"
-#include "tests/core/log/log_samples.h"
+#include "tests/support/log_samples.h"
 #include "tests/support/scratch_folder.h"
 #include "tests/support/story.h"
 

@@ -7,9 +7,9 @@
 #include "core/people/credentials.h"
 #include "core/session/replan.h"
 #include "core/weld/event_codec.h"
-#include "tests/core/log/fault_vfs.h"
 #include "tests/support/demo_order.h"
 #include "tests/support/fake_clock.h"
+#include "tests/support/fault_vfs.h"
 #include "tests/support/scratch_folder.h"
 
 #include <gtest/gtest.h>

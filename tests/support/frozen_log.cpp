@@ -1,4 +1,4 @@
-#include "tests/core/log/frozen_log.h"
+#include "tests/support/frozen_log.h"
 
 #include "core/log/log_reader.h"
 

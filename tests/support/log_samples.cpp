@@ -1,4 +1,4 @@
-#include "tests/core/log/log_samples.h"
+#include "tests/support/log_samples.h"
 
 #include "core/base/uuid.h"
 #include "core/log/fact_codec.h"

@@ -1,4 +1,4 @@
-#include "tests/core/log/log_content.h"
+#include "tests/support/log_content.h"
 
 #include <SQLiteCpp/SQLiteCpp.h>
 #include <algorithm>

@@ -1,4 +1,4 @@
-#include "tests/core/log/fault_vfs.h"
+#include "tests/support/fault_vfs.h"
 
 #include <atomic>
 #include <cstring>
