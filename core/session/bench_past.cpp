@@ -1,17 +1,20 @@
 #include "core/session/bench_past.h"
 
 #include "core/log/log_reader.h"
+#include "core/session/set_up.h"
 
 #include <algorithm>
 #include <chrono>
+#include <cstddef>
+#include <iterator>
 #include <utility>
 
 namespace seamclock {
 
 namespace {
 
-// More than a bench makes in a day: the trial joint of a long series is among them.
-constexpr std::size_t kMost = 200;
+constexpr std::size_t kRead = 200; // more than a bench makes in a day
+constexpr std::size_t kWhole = 20; // kept whatever they are
 constexpr Milliseconds kDay = std::chrono::hours(24);
 
 bool isNewer(const Weld& one, const Weld& other) {
@@ -20,6 +23,21 @@ bool isNewer(const Weld& one, const Weld& other) {
 
 Milliseconds openedUtc(const Weld& weld) {
     return weld.events.front().at.utc;
+}
+
+/// Of a long series its trial joints stay, however many joints came after them: they stand as long
+/// as no joint between has another set-up, so what came before such a joint goes.
+void keepWhatMayStand(std::vector<Weld>& welds) {
+    if (welds.size() <= kWhole) {
+        return;
+    }
+    const auto from = welds.begin() + static_cast<std::ptrdiff_t>(kWhole);
+    const SetUp series = setUpOf(*std::prev(from));
+    const auto changed = std::find_if(
+        from, welds.end(), [&series](const Weld& weld) { return setUpOf(weld) != series; });
+    const auto kept = std::remove_if(
+        from, changed, [](const Weld& weld) { return weld.opened().type != WeldType::Trial; });
+    welds.erase(kept, welds.end());
 }
 
 } // namespace
@@ -32,7 +50,7 @@ BenchPast::readBefore(const std::string& bench, const Instant& now) const {
     }
     JointFilter filter;
     filter.bench = bench;
-    filter.limit = kMost;
+    filter.limit = kRead;
     const auto lines = reader->joints(filter);
     if (!lines) {
         return tl::unexpected<Error>(lines.error());
@@ -65,6 +83,7 @@ Result<std::vector<Weld>> BenchPast::before(
             return read;
         }
         std::sort(read->begin(), read->end(), isNewer);
+        keepWhatMayStand(*read);
         known = m_before.emplace(bench, std::move(*read)).first;
     }
     std::vector<Weld> out;
@@ -118,9 +137,7 @@ void BenchPast::gone(const Weld& weld) {
             welds.begin(), welds.end(), [&weld](const Weld& one) { return one.id() == weld.id(); }),
         welds.end());
     welds.insert(std::upper_bound(welds.begin(), welds.end(), weld, isNewer), weld);
-    if (welds.size() > kMost) {
-        welds.pop_back();
-    }
+    keepWhatMayStand(welds);
 }
 
 } // namespace seamclock

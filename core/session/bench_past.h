@@ -22,9 +22,10 @@ public:
     /// Of the log at `path`.
     explicit BenchPast(std::string path) : m_path(std::move(path)) {}
 
-    /// At most two hundred welds that were opened on that bench within a day before `now` and are
-    /// not `here`, the newest first; what came before a weld that can't be read is not among them.
-    /// Errors as LogReader.
+    /// The last twenty welds of that bench, and of those before them the trial joints that no
+    /// change of set-up parts from these; all opened within a day before `now` and not `here`, the
+    /// newest first. What came before a weld that can't be read is not among them. Errors as
+    /// LogReader.
     Result<std::vector<Weld>> before(
         const std::string& bench, const Instant& now,
         const std::function<bool(const std::string& weld)>& here);

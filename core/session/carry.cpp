@@ -1,7 +1,6 @@
 #include "core/session/carry.h"
 
 #include "core/session/set_up.h"
-#include "core/shift/trial_series.h"
 
 #include <algorithm>
 #include <array>
@@ -23,18 +22,6 @@ bool isIn(const List& list, std::string_view check) {
 
 bool isOfThePlate(std::string_view check) {
     return check == "plate_warm" || check == "plate_temperature";
-}
-
-/// Of a closed trial joint, as a foreman decided last.
-TrialState decidedOn(const Weld& weld) {
-    TrialState state = TrialState::Waiting;
-    for (const Event& event : weld.events) {
-        if (const auto* decided = std::get_if<Decided>(&event.d)) {
-            state =
-                decided->decision == Decision::Accept ? TrialState::Released : TrialState::Refused;
-        }
-    }
-    return state;
 }
 
 /// Whether a check of the set-up still stands; on which day it was made does not matter here.
@@ -154,34 +141,6 @@ std::vector<CheckMade> checksThatStand(
         all.insert(all.end(), made.begin(), made.end());
     }
     return all;
-}
-
-SetUp setUpOf(const WeldOpened& opened, const Instant& at) {
-    SetUp out;
-    for (const Sheet& sheet : opened.sheets) {
-        out.materials.push_back(sheet.material);
-    }
-    out.thicknessUm = opened.plan.thicknessUm;
-    out.bench = opened.bench;
-    out.benchDoc = opened.docs.bench;
-    out.day = toIsoDate(at.utc, at.offset);
-    return out;
-}
-
-SetUp setUpOf(const Weld& weld) {
-    return setUpOf(weld.opened(), weld.events.front().at);
-}
-
-TrialFinding trialFor(const SetUp& next, const std::vector<Weld>& earlier) {
-    TrialSeries<SetUp, TrialFinding> series;
-    for (auto weld = earlier.rbegin(); weld != earlier.rend(); ++weld) {
-        series.begin(setUpOf(*weld));
-        if (weld->opened().type == WeldType::Trial && std::holds_alternative<Closed>(weld->state)) {
-            series.tried({decidedOn(*weld), weld->id(), weld->opened().number});
-        }
-    }
-    const TrialFinding* standing = series.standingFor(next);
-    return standing != nullptr ? *standing : TrialFinding{};
 }
 
 TrialFinding

@@ -203,6 +203,40 @@ TEST_F(SessionTest, ATrialJointIsReleasedByAForemanAlsoAfterARestart) {
     EXPECT_FALSE(m_program.session().act(weld->id(), accepted)) << "not by whoever stands there";
 }
 
+TEST_F(SessionTest, AnotherSetUpEndsATrialJointsSeriesHoweverLongAgoItWas) {
+    const WeldOrder order = shopOrder(1);
+    const auto state = [&] {
+        const auto found = m_program.session().trialOf(order);
+        EXPECT_TRUE(found) << (found ? "" : found.error().detail);
+        return found ? found->state : TrialState::Released;
+    };
+    const auto stopped = [this](const WeldOrder& one) {
+        const auto weld = m_program.session().open(one, kIlva);
+        ASSERT_TRUE(weld) << weld.error().detail;
+        m_program.act(weld->id(), WeldAborted{"sheet_slipped", ""});
+    };
+    WeldOrder trial = order;
+    trial.type = WeldType::Trial;
+    const auto weld = m_program.session().open(trial, kIlva);
+    ASSERT_TRUE(weld) << weld.error().detail;
+    m_program.toCooling(weld->id());
+    m_program.toTheEnd(weld->id());
+    EXPECT_EQ(state(), TrialState::Waiting);
+    WeldOrder other = order;
+    other.request.thickness = other.request.thickness + millimetres(1);
+    for (Sheet& sheet : other.sheets) {
+        sheet.thicknessUm += 1'000;
+    }
+    stopped(other);
+    EXPECT_EQ(state(), TrialState::Due);
+    for (int i = 0; i < 25; ++i) {
+        stopped(order);
+        EXPECT_EQ(state(), TrialState::Due) << i;
+    }
+    m_program.restart();
+    EXPECT_EQ(state(), TrialState::Due);
+}
+
 } // namespace
 
 TEST_F(SessionTest, NumbersJointsFromTheLogAndGivesTheNextAfterARestart) {
