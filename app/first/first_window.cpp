@@ -688,7 +688,7 @@ void FirstWindow::askRelease() {
     choose(
         view,
         [this, left](int index) {
-            const std::string& last = releaseSteps().back();
+            const std::string last = releaseSteps().back();
             m_answers.release.push_back(left.at(static_cast<std::size_t>(index)));
             if (m_answers.release.back() != last && left.size() == 2) {
                 m_answers.release.push_back(last); // the sheet is all that is left

@@ -140,7 +140,7 @@ public:
         }
         if (table.trouble) {
             complain(table.trouble->line, "", table.trouble->text);
-        } else if (m_columns.size() > 0 && table.rows.size() == 1) {
+        } else if (!m_columns.empty() && table.rows.size() == 1) {
             complain(table.rows.front().line, "", "there is no seam under the header");
         }
         if (!m_out.problems.empty()) {

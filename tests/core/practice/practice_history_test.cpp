@@ -184,9 +184,9 @@ TEST_F(KeptPractice, RowsThatWereCopiedWithSqlAreFoundByVerify) {
     for (const std::string& subject : {made.take.weld, "practice:" + made.take.weld.substr(5)}) {
         const std::string joints = folder.file("joints-" + subject.substr(0, 4) + ".db");
         {
-            LogWriterOptions unsigned_;
-            unsigned_.sign = false; // else the head's signature alone would tell
-            auto writer = LogWriter<Production>::open(joints, clock, unsigned_);
+            LogWriterOptions unsignedRows;
+            unsignedRows.sign = false; // else the head's signature alone would tell
+            auto writer = LogWriter<Production>::open(joints, clock, unsignedRows);
             ASSERT_TRUE(writer) << writer.error().detail;
             ASSERT_TRUE(writer->note(clock.now(), "station", "station", ProgramStarted{}));
             ASSERT_TRUE(writer->flush());
