@@ -43,15 +43,10 @@ option(SEAMCLOCK_COVERAGE "instrument the rooms for line coverage (g++)" OFF)
 # see each file with the includes that it names.
 option(SEAMCLOCK_PRECOMPILE "precompile the headers of GoogleTest and of Qt's widgets" OFF)
 
-# Each source of a room by itself, with the headers that it names and nothing precompiled. As it includes its own header
-# first (tests/lint/style.py), that header is proven to stand alone, and only the others are compiled once more for it: a
-# fifteenth of them. Costs more for the sources, and less than it saves where header sets are checked, too.
-option(SEAMCLOCK_ALONE "compile each source of a room by itself; it proves its own header" OFF)
-
 # seamclock_precompile(TARGET KIND HEADERS…): the first target of a kind compiles them, the others use what it made, so
 # their flags must be the same.
 function(seamclock_precompile target kind)
-    if(NOT SEAMCLOCK_PRECOMPILE OR (SEAMCLOCK_ALONE AND kind STREQUAL "widgets"))
+    if(NOT SEAMCLOCK_PRECOMPILE)
         return()
     endif()
     get_property(owner GLOBAL PROPERTY seamclock_precompiled_${kind})
@@ -63,6 +58,20 @@ function(seamclock_precompile target kind)
     endif()
 endfunction()
 
+# The tests of screens share one set, which a target of its own compiles: Qt6::Test defines a macro for each folder, and what
+# has one was not compiled for another.
+function(seamclock_precompile_screen_test target)
+    if(SEAMCLOCK_PRECOMPILE AND NOT TARGET seamclock_screen_test_headers)
+        set(nothing ${CMAKE_BINARY_DIR}/screen_test_headers.cpp)
+        file(CONFIGURE OUTPUT ${nothing} CONTENT "// its precompiled headers are all that it is for\n")
+        add_library(seamclock_screen_test_headers OBJECT ${nothing})
+        target_link_libraries(seamclock_screen_test_headers PRIVATE seamclock_flags seamclock_parts GTest::gtest)
+        target_compile_options(seamclock_screen_test_headers PRIVATE ${seamclock_test_options})
+        seamclock_precompile(seamclock_screen_test_headers screen_test ${ARGN})
+    endif()
+    seamclock_precompile(${target} screen_test)
+endfunction()
+
 # In packaging/check, which compiles everything anew, the sources of a target are compiled eight at a time (CMake's unity
 # build: half of the compile time). SEPARATE names those whose own names meet a neighbour's, or ALL, where most have a tr()
 # of their own; clang-tidy and a developer's build see every source by itself.
@@ -71,23 +80,6 @@ function(seamclock_separate which)
         set(which ${ARGN})
     endif()
     set_source_files_properties(${which} PROPERTIES SKIP_UNITY_BUILD_INCLUSION ON)
-endfunction()
-
-# Of a room's headers those that no source of their own includes first.
-function(seamclock_verify_unproven name sources)
-    set(unproven ${ARGN})
-    foreach(header IN LISTS ARGN)
-        string(REGEX REPLACE "\\.h$" ".cpp" source ${header})
-        if(source IN_LIST sources)
-            list(REMOVE_ITEM unproven ${header})
-        endif()
-    endforeach()
-    if(unproven)
-        target_sources(seamclock_${name} PUBLIC FILE_SET unproven TYPE HEADERS BASE_DIRS ${CMAKE_SOURCE_DIR} FILES ${unproven})
-        set_target_properties(seamclock_${name} PROPERTIES INTERFACE_HEADER_SETS_TO_VERIFY unproven)
-    else()
-        set_target_properties(seamclock_${name} PROPERTIES VERIFY_INTERFACE_HEADER_SETS OFF)
-    endif()
 endfunction()
 
 # seamclock_room(NAME SOURCES … HEADERS … USES rooms… LIBRARIES private libraries… SEPARATE sources…)
@@ -111,10 +103,6 @@ function(seamclock_room name)
     if(CMAKE_BUILD_TYPE STREQUAL Mutants AND CMAKE_CURRENT_SOURCE_DIR MATCHES "/core/(plan|weld|shift|procedure|bench)$")
         set_target_properties(seamclock_${name} PROPERTIES UNITY_BUILD OFF)
     endif()
-    if(SEAMCLOCK_ALONE AND ROOM_SOURCES)
-        set_target_properties(seamclock_${name} PROPERTIES UNITY_BUILD OFF)
-        seamclock_verify_unproven(${name} "${ROOM_SOURCES}" ${ROOM_HEADERS})
-    endif()
     list(TRANSFORM ROOM_USES PREPEND seamclock_)
     target_link_libraries(seamclock_${name} ${scope} seamclock_flags ${ROOM_USES})
     file(RELATIVE_PATH folder ${CMAKE_SOURCE_DIR} ${CMAKE_CURRENT_SOURCE_DIR})
@@ -126,10 +114,13 @@ function(seamclock_room name)
     endif()
 endfunction()
 
+# UBSan is for the program's own code; in the tests' it takes a quarter of their compile time.
+set(seamclock_test_options $<$<CONFIG:Check,Mutants>:-O0> $<$<CONFIG:Sanitize>:-fno-sanitize=undefined>)
+
 # seamclock_test(NAME SOURCES … USES rooms… LIBRARIES … [LABELS deep|endure] [TIMEOUT s] [SERIAL] [QT] [UNSHARED]
 # [SEPARATE …]): one GoogleTest program, each test a CTest test of its own. QT: it links Qt's widgets. UNSHARED: it is
 # compiled otherwise than those that share precompiled headers. "deep" and "endure" keep it out of the quick run; one label
-# at most, since gtest_discover_tests of CMake 3.25 loses the second.
+# at most, since gtest_discover_tests of CMake 3.25 loses the second; the target "labelled_endure" builds those alone.
 function(seamclock_test name)
     cmake_parse_arguments(T "SERIAL;QT;UNSHARED" "TIMEOUT" "SOURCES;USES;LIBRARIES;LABELS;SEPARATE" ${ARGN})
     list(LENGTH T_LABELS labels)
@@ -148,15 +139,13 @@ function(seamclock_test name)
     list(TRANSFORM T_USES PREPEND seamclock_)
     target_link_libraries(${name} PRIVATE seamclock_flags ${T_USES} ${T_LIBRARIES} GTest::gtest GTest::gtest_main)
     target_compile_definitions(${name} PRIVATE SEAMCLOCK_SOURCE_DIR="${CMAKE_SOURCE_DIR}" SEAMCLOCK_BIN_DIR="${CMAKE_BINARY_DIR}/bin")
-    # UBSan is for the program's own code; in the tests' it takes a quarter of their compile time.
-    target_compile_options(${name} PRIVATE $<$<CONFIG:Check,Mutants>:-O0> $<$<CONFIG:Sanitize>:-fno-sanitize=undefined>)
+    target_compile_options(${name} PRIVATE ${seamclock_test_options})
     set(plain <gtest/gtest.h> <algorithm> <chrono> <filesystem> <fstream> <functional> <map> <memory> <optional> <random>
         <set> <string> <variant> <vector>)
     if(T_UNSHARED)
         set_target_properties(${name} PROPERTIES DISABLE_PRECOMPILE_HEADERS ON)
-    elseif(T_QT)   # Qt6::Test defines a macro for each folder
-        string(MAKE_C_IDENTIFIER "${CMAKE_CURRENT_SOURCE_DIR}" folder)
-        seamclock_precompile(${name} ${folder} ${plain} <QApplication> <QImage> <QPainter> <QWidget>)
+    elseif(T_QT)
+        seamclock_precompile_screen_test(${name} ${plain} <QApplication> <QImage> <QPainter> <QWidget>)
     else()
         seamclock_precompile(${name} test ${plain})
     endif()
@@ -169,6 +158,10 @@ function(seamclock_test name)
     set(properties TIMEOUT ${T_TIMEOUT} COST ${T_TIMEOUT})   # what may take longest begins first
     if(T_LABELS)
         list(APPEND properties LABELS "${T_LABELS}")
+        if(NOT TARGET labelled_${T_LABELS})
+            add_custom_target(labelled_${T_LABELS})
+        endif()
+        add_dependencies(labelled_${T_LABELS} ${name})
     endif()
     if(T_SERIAL)
         list(APPEND properties RUN_SERIAL TRUE)   # judges true time: nothing runs beside it
