@@ -2,37 +2,40 @@
 
 #include <algorithm>
 #include <array>
+#include <string>
 
 namespace seamclock {
 namespace {
 
-/// Whether the name begins with that word: "PVC" of "pvc-u", and not of "PVCX".
-bool beginsWith(std::string_view name, std::string_view word) {
-    const auto isLetter = [](char sign) {
-        return (sign >= 'A' && sign <= 'Z') || (sign >= 'a' && sign <= 'z');
-    };
-    const auto upper = [](char sign) {
-        return sign >= 'a' && sign <= 'z' ? static_cast<char>(sign - 'a' + 'A') : sign;
-    };
-    if (name.size() < word.size() || (name.size() > word.size() && isLetter(name[word.size()]))) {
-        return false;
-    }
-    return std::equal(word.begin(), word.end(), name.begin(), [upper](char wanted, char sign) {
-        return wanted == upper(sign);
-    });
-}
+constexpr std::array<std::string_view, 2> kChlorine{"PVC", "CHLORID"};
+constexpr std::array<std::string_view, 7> kFluorine{"PVDF", "CTFE", "PTFE", "ETFE",
+                                                    "FEP",  "PFA",  "FLUOR"};
 
-constexpr std::array<std::string_view, 2> kChlorine{"PVC", "CPVC"};
-constexpr std::array<std::string_view, 6> kFluorine{"PVDF", "ECTFE", "PTFE", "ETFE", "FEP", "PFA"};
+/// "M-PVDF" as "MPVDF", "poly(vinyl chloride)" as "POLYVINYLCHLORIDE".
+std::string lettersOf(std::string_view name) {
+    std::string letters;
+    for (const char sign : name) {
+        if (sign >= 'A' && sign <= 'Z') {
+            letters += sign;
+        } else if (sign >= 'a' && sign <= 'z') {
+            letters += static_cast<char>(sign - 'a' + 'A');
+        }
+    }
+    return letters;
+}
 
 } // namespace
 
 Fume fumeOf(std::string_view material) {
-    const auto isOf = [material](std::string_view word) { return beginsWith(material, word); };
-    if (std::any_of(kChlorine.begin(), kChlorine.end(), isOf)) {
-        return Fume::HydrogenChloride;
+    const std::string letters = lettersOf(material);
+    const auto has = [&letters](std::string_view word) {
+        return letters.find(word) != std::string::npos;
+    };
+    if (std::any_of(kFluorine.begin(), kFluorine.end(), has)) {
+        return Fume::Fluorine;
     }
-    return std::any_of(kFluorine.begin(), kFluorine.end(), isOf) ? Fume::Fluorine : Fume::None;
+    return std::any_of(kChlorine.begin(), kChlorine.end(), has) ? Fume::HydrogenChloride
+                                                                : Fume::None;
 }
 
 } // namespace seamclock

@@ -14,8 +14,9 @@ enum class Fume {
     Fluorine          // fluoropolymers: toxic fume, reported above about 300 °C, as read likewise
 };
 
-/// "PVC-U", "PVC-C": HydrogenChloride. "PVDF", "ECTFE", "PTFE", "ETFE", "FEP", "PFA": Fluorine.
-/// Letters may be small.
+/// A shop spells its plastics as it likes, and a warning too many harms nobody: it is enough that
+/// the letters of the name hold, anywhere, "PVC" or "chlorid": HydrogenChloride; "PVDF", "CTFE",
+/// "PTFE", "ETFE", "FEP", "PFA" or "fluor": Fluorine. "uPVC", "E-CTFE", "m-PVDF" are such names.
 Fume fumeOf(std::string_view material);
 
 } // namespace seamclock
