@@ -1,9 +1,10 @@
 """Mutation testing of core: one small mechanical change at a time, in a copy of the tree; some test must fail.
 
-A sample of places, chosen by a seed, is changed one by one; the test programs are rebuilt and run, those of the
+Every comparison with a limit in core/weld, where the verdict is, and core/plan, and then a sample of all other places,
+chosen by a seed, is changed one by one; the test programs are rebuilt and run, those of the
 changed room first, then the others of core and the published values. A change that the compiler refuses is not
 counted. A change that no test notices is a survivor: it is printed with its place and fails the run, unless
-equivalents.txt says why it can't be noticed.
+equivalents.txt says why it can't be noticed; a limit that the time did not suffice for fails it, too.
 
     mutate.py --root TREE --work FOLDER --seed N --minutes M [--only PATH] [--count N] [--list]
 """
@@ -32,6 +33,10 @@ COPIED = ("CMakeLists.txt", "cmake", "core", "app", "tests", "resources", "packa
 # The rooms' own tests, and the published tables. What is above them (log, session, practice) notices some changes, too,
 # but building it took all of the stage's time, and a limit's test belongs beside the limit.
 JUDGES = (*(f"tests/core/{room}/" for room in ROOMS), "tests/standards/")
+
+# Where a program that judges welds must not be off by one.
+LIMIT_ROOMS = ("core/weld/", "core/plan/")
+LIMITS = ("<", "<=", ">", ">=")
 
 # What is replaced by what. Binary operators have a space on either side (clang-format sees to it); templates,
 # references and pointers have not.
@@ -71,6 +76,7 @@ class Mutant:
         mutated = text[:start] + new + text[end:]
         self.new_line = mutated.split("\n")[self.line - 1].strip()
         self.room = path.split("/")[1]
+        self.of_a_limit = path.startswith(LIMIT_ROOMS) and text[start:end] in LIMITS
 
     def in_header(self):
         return self.path.endswith(".h")
@@ -348,6 +354,7 @@ def main():
             if shown.startswith(options.only):
                 mutants += mutants_of(shown, path.read_text(encoding="utf-8"))
     random.Random(options.seed).shuffle(mutants)
+    mutants.sort(key=lambda mutant: not mutant.of_a_limit)
     mutants = mutants[:options.count]
     if not mutants:
         sys.exit("mutate: nothing to change")
@@ -361,6 +368,8 @@ def main():
     copy_tree(root, options.work / "tree")
     (options.work / "mutate.log").unlink(missing_ok=True)
     count = {"killed": 0, "survived": 0, "refused": 0, "equivalent": 0}
+    limits = {mutant for mutant in mutants if mutant.of_a_limit and mutant.key() not in equivalents}
+    left = set(limits)
     with open(options.work / "mutate.log", "a", encoding="utf-8") as log:
         runner = Runner(options.work.resolve(), log)
         runner.prepare()
@@ -371,6 +380,7 @@ def main():
             log.write(f"== {verdict}: {mutant.text()}\n")
             log.flush()
             count[verdict] += 1
+            left.discard(mutant)
             if verdict == "survived":
                 print(f"survived: {mutant.text()}", flush=True)
 
@@ -382,7 +392,10 @@ def main():
           f"{count['refused']} refused by the compiler, {count['equivalent']} of all known to change nothing")
     if tried == 0:
         sys.exit("mutate: no mutant was judged in the time given")
-    sys.exit(1 if count["survived"] else 0)
+    print(f"limits: {len(limits) - len(left)} of {len(limits)} judged")
+    for mutant in sorted(left, key=Mutant.text):
+        print(f"left: {mutant.text()}")
+    sys.exit(1 if count["survived"] or left else 0)
 
 
 if __name__ == "__main__":

@@ -31,12 +31,16 @@ EXPECTED = [
 def main():
     made = [(TEXT[m.start:m.end], m.new) for m in mutate.mutants_of("core/weld/x.cpp", TEXT)]
     member = [m.text() for m in mutate.mutants_of("core/weld/x.h", "    int count = 3;\n    bool on = false;\n")]
+    limits = [TEXT[m.start:m.end] for path in ("core/weld/x.cpp", "core/bench/x.cpp")
+              for m in mutate.mutants_of(path, TEXT) if m.of_a_limit]
     kept = [m.new for m in mutate.mutants_of("core/weld/x.h", "constexpr int kCount = 3;\n")]
     problems = [f"not made: {pair}" for pair in EXPECTED if pair not in made]
     problems += [f"made without reason: {pair}" for pair in made if pair not in EXPECTED]
     problems += [f"made without reason: {text}" for text in member]
     if kept != ["4", "2"]:
         problems.append(f"a constant in a header gave {kept}")
+    if limits != ["<="]:
+        problems.append(f"limits were seen in {limits}")
     root = Path(__file__).resolve().parents[2]
     built = re.findall(r"add_subdirectory\((\w+)\)", (root / "CMakeLists.txt").read_text(encoding="utf-8"))
     problems += [f"the build needs {folder}, and it is not copied" for folder in built if folder not in mutate.COPIED]
