@@ -258,6 +258,11 @@ std::string dayText(const std::string& file, const JobDay& day, const Instant& n
         text +=
             wrapped("not planned: " + onOneLine(one.label) + ": " + onOneLine(one.why), 2) + "\n";
     }
+    if (day.later > 0) {
+        text += fmt::format(
+            "not in this plan, which holds {} at most: {} further seam{}\n", kMostDaySeams,
+            day.later, day.later == 1 ? "" : "s");
+    }
     const auto& stretches = day.plan.stretches;
     if (std::any_of(stretches.begin(), stretches.end(), [](const DayStretch& one) {
             return one.kind == DayKind::Decision;

@@ -229,6 +229,7 @@ std::string jobDayJson(const std::string& file, const JobDay& day, const Instant
          {"bound_which", day.plan.bound.which},
          {"stretches", std::move(stretches)},
          {"impossible", std::move(impossible)},
+         {"seams_later", day.later},
          {"times", std::move(times)},
          {"seams", progressList(day.progress)}});
 }

@@ -275,6 +275,12 @@ private:
         for (const DayImpossible& one : m_day.plan.impossible) {
             note(tr("Seam %1 is not planned: %2.").arg(fromUtf8(one.label), inWords(one.why)));
         }
+        if (m_day.later == 1) {
+            note(tr("One further seam is not in this plan: it holds %1.").arg(kMostDaySeams));
+        } else if (m_day.later > 1) {
+            note(tr("%1 further seams are not in this plan: it holds %2.")
+                     .arg(QString::number(m_day.later), QString::number(kMostDaySeams)));
+        }
         const bool chosen =
             std::any_of(m_day.times.begin(), m_day.times.end(), [](const auto& one) {
                 return one.second.preparation == TimeFrom::Chosen ||

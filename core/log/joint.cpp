@@ -50,11 +50,9 @@ JointLine lineOf(const WeldRecord& record) {
     line.job = record.opened.job.value_or("");
     if (!record.opened.sheets.empty()) {
         line.material = record.opened.sheets.front().material;
-        line.thicknessUm = record.opened.sheets.front().thicknessUm;
     }
-    if (!record.opened.lengthsUm.empty()) {
-        line.lengthUm = record.opened.lengthsUm.front();
-    }
+    line.thicknessUm = record.plan.thicknessUm;
+    line.lengthUm = record.plan.lengthUm;
     line.procedure = record.plan.procedure;
     line.phase = record.phaseNow;
     line.open = !record.stored && !record.aborted;

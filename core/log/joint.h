@@ -16,7 +16,7 @@ namespace seamclock {
 
 /// Raised whenever lineOf or textOf give something else for the same events; a cache made by
 /// another number, or by other rules of the verdict, is made again.
-inline constexpr std::int64_t kJointLines = 3;
+inline constexpr std::int64_t kJointLines = 4;
 
 struct JointLine {
     std::string weld; // "weld:UUID"
@@ -30,8 +30,8 @@ struct JointLine {
     std::string seam; // "" if none
     std::string job;  // that the seam is of; "" if none was told
     std::string material;
-    std::int64_t thicknessUm = 0;
-    std::int64_t lengthUm = 0;
+    std::int64_t thicknessUm = 0; // nominal, as planned: sheets of one kind differ by some tenths
+    std::int64_t lengthUm = 0;    // of all seams of the clamping together
     std::string procedure;
     std::string phase; // "cooling", "closed", "aborted", …
     bool open = true;

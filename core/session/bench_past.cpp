@@ -115,8 +115,8 @@ Result<std::optional<AlignTimes>> BenchPast::usualAlignment(
 
 void BenchPast::closed(const Weld& weld) {
     const WeldOpened& opened = weld.opened();
-    const std::int64_t thickness = opened.sheets.empty() ? 0 : opened.sheets.front().thicknessUm;
-    const auto known = m_alignments.find(Kind(opened.bench, weld.plan.procedure, thickness));
+    const auto known =
+        m_alignments.find(Kind(opened.bench, weld.plan.procedure, weld.plan.thicknessUm));
     const auto took = alignmentOf(weld);
     if (known == m_alignments.end() || !took) {
         return;

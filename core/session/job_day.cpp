@@ -105,7 +105,11 @@ public:
             const JobSeamState state = m_out.progress.seams[i].state;
             if (state != JobSeamState::Done && state != JobSeamState::Running &&
                 state != JobSeamState::ToDecide) {
-                addSeam(m_ask.seams[i]);
+                if (m_out.work.seams.size() < kMostDaySeams) {
+                    addSeam(m_ask.seams[i]);
+                } else {
+                    ++m_out.later;
+                }
             }
         }
         auto plan = planDay(m_out.work);
@@ -238,8 +242,7 @@ private:
     void addRunning(const Weld& weld, DayBench& day) {
         const WeldPlan& plan = weld.plan;
         const WeldOpened& opened = weld.opened();
-        const std::int64_t thickness = opened.sheets.front().thicknessUm;
-        const ShopTimes shop = shopTimes(opened.bench, plan.procedure, thickness);
+        const ShopTimes shop = shopTimes(opened.bench, plan.procedure, plan.thicknessUm);
         SeamTimes whole;
         whole.soak = plan.soak->target;
         whole.alignment = shop.alignment.value_or(
@@ -393,7 +396,8 @@ private:
                                                ? std::llround(seam.thicknessMm * 1e3)
                                                : seam.sheets.front().thicknessUm;
             const auto work = seamWork(
-                seam, procedure->procedure, bench, shopTimes(bench.id, seam.procedure, thickness));
+                seam, procedure->procedure, bench,
+                shopTimes(bench.id, seam.procedure, std::llround(seam.thicknessMm * 1e3)));
             if (work) {
                 out.on[i] = work->times;
                 out.welders = weldersOf(work->times.plate.material, thickness);

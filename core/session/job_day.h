@@ -33,6 +33,7 @@ struct JobDay {
     DayPlan plan;
     /// By seam's label in the plan and bench's id: where its three times come from.
     std::map<std::pair<std::string, std::string>, SeamWork> times;
+    std::size_t later = 0; // seams that wait behind the first kMostDaySeams and are not planned
 };
 
 /// A seam whose label another job has, too, is planned as "QV-131 S1". It may be made on every

@@ -380,6 +380,10 @@
             <translation>%1 aus dem Kopf: nicht bestätigt</translation>
         </message>
         <message>
+            <source>%1 further seams are not in this plan: it holds %2.</source>
+            <translation>%1 weitere Nähte stehen nicht in diesem Plan: Er fasst %2.</translation>
+        </message>
+        <message>
             <source>%1 h</source>
             <translation>%1 h</translation>
         </message>
@@ -3946,6 +3950,10 @@
         <message>
             <source>One by one</source>
             <translation>Einzeln</translation>
+        </message>
+        <message>
+            <source>One further seam is not in this plan: it holds %1.</source>
+            <translation>Eine weitere Naht steht nicht in diesem Plan: Er fasst %1.</translation>
         </message>
         <message>
             <source>One joint alone gives no limits yet.</source>

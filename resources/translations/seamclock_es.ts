@@ -380,6 +380,10 @@
             <translation>%1 de memoria: sin cotejar</translation>
         </message>
         <message>
+            <source>%1 further seams are not in this plan: it holds %2.</source>
+            <translation>%1 juntas más no entran en este plan: caben %2.</translation>
+        </message>
+        <message>
             <source>%1 h</source>
             <translation>%1 h</translation>
         </message>
@@ -3946,6 +3950,10 @@
         <message>
             <source>One by one</source>
             <translation>Uno a uno</translation>
+        </message>
+        <message>
+            <source>One further seam is not in this plan: it holds %1.</source>
+            <translation>Una junta más no entra en este plan: caben %1.</translation>
         </message>
         <message>
             <source>One joint alone gives no limits yet.</source>

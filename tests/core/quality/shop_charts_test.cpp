@@ -149,5 +149,31 @@ TEST_F(ShopCharts, MediansNeedFiveJointsAndTakeTheLastTen) {
     EXPECT_EQ(medians().at(like).release, std::chrono::seconds(16));
 }
 
+// Each sheet is measured, and no two measure the same: what they were planned as is what is alike.
+TEST_F(ShopCharts, OfOneNominalThicknessAreOneHoweverTheSheetsMeasure) {
+    auto writer = LogWriter<Production>::open(path, clock, test::quick());
+    ASSERT_TRUE(writer) << writer.error().detail;
+    for (int i = 0; i < 8; ++i) {
+        auto events = aligned(++number, std::chrono::seconds(i));
+        auto& opened = std::get<WeldOpened>(events.front().d);
+        opened.sheets.at(0).thicknessUm = 8'000 + 25 * i;
+        opened.sheets.at(1).thicknessUm = 8'200 - 25 * i;
+        writer->submit(test::rowsOf(events), test::sampleDocuments());
+    }
+    ASSERT_TRUE(writer->flush());
+    const auto alignment = charts(JointMeasure::Alignment);
+    ASSERT_EQ(alignment.size(), 1U);
+    EXPECT_EQ(alignment[0].joints, (LikeJoints{"bench-a", "person:op-1", "invented", 8'000}));
+    EXPECT_EQ(alignment[0].values.size(), 8U);
+    auto reader = LogReader::open(path);
+    ASSERT_TRUE(reader);
+    const auto medians = medianTimes(*reader);
+    ASSERT_TRUE(medians);
+    EXPECT_EQ(medians->at({"bench-a", "invented", 8'000}).alignment, std::chrono::seconds(53));
+    const auto times = reader->joints({});
+    ASSERT_TRUE(times);
+    EXPECT_EQ(times->at(0).lengthUm, 860'000);
+}
+
 } // namespace
 } // namespace seamclock

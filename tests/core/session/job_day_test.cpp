@@ -57,6 +57,28 @@ TEST(JobDay, PlansTheWholeDemoJob) {
     EXPECT_EQ(s1.times.soak, std::chrono::seconds(150)); // PE-HD 15 mm, 10 s per mm (trade.md)
 }
 
+// A job's table may hold ten times as many seams as a plan.
+TEST(JobDay, LeavesForLaterWhatNoPlanHolds) {
+    JobDayAsk ask = demo();
+    ask.benches = {benchOf("west")};
+    JobSeam seam = ask.seams[1];
+    ask.seams.clear();
+    for (std::size_t i = 0; i < kMostDaySeams + 2; ++i) {
+        seam.label = "S" + std::to_string(i);
+        ask.seams.push_back(seam);
+    }
+    auto day = jobDay(ask, nullptr);
+    ASSERT_TRUE(day) << day.error().detail;
+    EXPECT_EQ(day->later, 2U);
+    EXPECT_EQ(day->work.seams.size(), kMostDaySeams);
+    EXPECT_TRUE(day->plan.impossible.empty());
+    EXPECT_GT(day->plan.finish.count(), 0);
+    ask.seams.resize(kMostDaySeams);
+    day = jobDay(ask, nullptr);
+    ASSERT_TRUE(day);
+    EXPECT_EQ(day->later, 0U);
+}
+
 TEST(JobDay, SaysWhyASeamIsNotPlanned) {
     JobDayAsk ask = demo();
     ask.benches = {benchOf("west")};

@@ -176,7 +176,9 @@ TEST_F(JobState, SaysWhatTheBenchIsOffered) {
 
 TEST_F(JobState, ALabelOnOtherSheetsAndATrialDoNotCount) {
     auto thick = test::closedWeld(1);
-    for (Sheet& sheet : std::get<WeldOpened>(thick.front().d).sheets) {
+    auto& opened = std::get<WeldOpened>(thick.front().d);
+    opened.plan.thicknessUm = 12'000;
+    for (Sheet& sheet : opened.sheets) {
         sheet.thicknessUm = 12'000;
     }
     write(thick);
