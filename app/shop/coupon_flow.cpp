@@ -4,6 +4,7 @@
 #include "app/shop/shop_errand.h"
 #include "app/shop/shop_flow.h"
 #include "app/text/numbers.h"
+#include "app/text/record_words.h"
 #include "app/text/words.h"
 
 #include <cmath>
@@ -92,42 +93,52 @@ void ShopFlow::askJoint(bool bend) {
                 return;
             }
             const auto joint = static_cast<std::int64_t>(*number);
-            ask<CouponTested>(
-                [joint, bend](LogReader& log) -> Result<CouponTested> {
-                    const auto welds = log.weldsNumbered(joint);
-                    if (!welds) {
-                        return tl::unexpected<Error>(welds.error());
+            askWhich(
+                joint,
+                [this, joint, bend](const NumberedJoint& one) {
+                    if (!one.opened || one.opened->sheets.empty()) {
+                        emit said(tr("There is no joint %1 in this log.").arg(joint));
+                        return;
                     }
                     CouponTested about;
                     about.test = bend ? "bend" : "tensile";
-                    if (welds->empty()) {
-                        return about; // there is none: no weld is named
-                    }
-                    const auto events = log.weldEvents(welds->front());
-                    if (!events) {
-                        return tl::unexpected<Error>(events.error());
-                    }
-                    const auto* opened =
-                        events->empty() ? nullptr : std::get_if<WeldOpened>(&events->front().d);
-                    if (opened == nullptr || opened->sheets.empty()) {
-                        return about;
-                    }
-                    about.weld = welds->front();
-                    about.welder = events->front().by;
-                    about.procedure = opened->plan.procedure;
-                    about.material = opened->sheets.front().material;
-                    about.thicknessUm = opened->sheets.front().thicknessUm;
-                    return about;
+                    about.weld = one.weld;
+                    about.welder = one.by;
+                    about.procedure = one.opened->plan.procedure;
+                    about.material = one.opened->sheets.front().material;
+                    about.thicknessUm = one.opened->sheets.front().thicknessUm;
+                    askHow(about, {}, jointText(one, names()));
                 },
-                [this, joint](const CouponTested& about) {
-                    if (about.weld) {
-                        askHow(about, {});
-                    } else {
-                        emit said(tr("There is no joint %1 in this log.").arg(joint));
-                    }
-                });
+                [this] { showTests(); });
         },
         [this] { showTests(); });
+}
+
+void ShopFlow::askWhich(
+    std::int64_t number, std::function<void(const NumberedJoint&)> then, Press stop) {
+    ask<std::vector<NumberedJoint>>(
+        [number](LogReader& log) { return jointsNumbered(log, number); },
+        [this, number, then = std::move(then),
+         stop = std::move(stop)](const std::vector<NumberedJoint>& found) {
+            if (found.size() < 2) {
+                then(found.empty() ? NumberedJoint() : found.front());
+                return;
+            }
+            ChoiceView view;
+            view.title = tr("Which joint %1?").arg(number);
+            view.under = tr("Another tablet's log, which was brought in, has that number, too.");
+            for (const NumberedJoint& one : found) {
+                view.choices.push_back(choiceOf(
+                    one.opened ? instantText(one.at) : tr("can't be read"), jointText(one, names()),
+                    Sign::Note));
+            }
+            view.back = hiddenSlot();
+            view.stop = plainSlot(tr("Close"), {});
+            view.step = hiddenSlot();
+            choose(
+                view, [found, then](int index) { then(found.at(static_cast<std::size_t>(index))); },
+                {}, stop);
+        });
 }
 
 void ShopFlow::askSheets(bool bend) {
@@ -178,13 +189,14 @@ void ShopFlow::askThickness(const CouponTested& about) {
         [this] { showTests(); });
 }
 
-void ShopFlow::askHow(const CouponTested& about, const std::string& series) {
+void ShopFlow::askHow(const CouponTested& about, const std::string& series, const QString& joint) {
     if (about.test == "bend") {
         beginDraft(CouponDraft(about, false, series));
         return;
     }
     ChoiceView view;
     view.title = tr("How does the laboratory tell it?");
+    view.under = joint;
     view.choices = {
         choiceOf(tr("Strengths"), tr("each coupon in N/mm²"), Sign::Clamp),
         choiceOf(tr("Forces"), tr("with width and thickness"), Sign::Spring)};

@@ -110,11 +110,11 @@ QString sheetText(const CouponTested& tested) {
 } // namespace
 
 QString factorText(const WeldingFactor& factor) {
-    const QString value = numberText(factor.factor, 2);
+    const QString value = numberText(factor.factor, 3);
     return factor.interval ? tr("%1, with 95 % between %2 and %3")
                                  .arg(
-                                     value, numberText(factor.interval->low, 2),
-                                     numberText(factor.interval->high, 2))
+                                     value, numberText(factor.interval->low, 3),
+                                     numberText(factor.interval->high, 3))
                            : tr("%1, no interval: too few coupons, or too much scatter").arg(value);
 }
 

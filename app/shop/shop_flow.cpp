@@ -221,8 +221,10 @@ void ShopFlow::showPlan() {
 
 void ShopFlow::askPlan() {
     if (m_planning) {
+        m_planAgain = true; // what is worked out now may be of an earlier choice
         return;
     }
+    m_planAgain = false;
     JobDayAsk asked;
     QStringList letters;
     for (const BenchDocument& one : m_room.benches()) {
@@ -240,7 +242,7 @@ void ShopFlow::askPlan() {
     m_planning = true;
     m_plan->setBusy(true);
     struct Planned {
-        JobDay day;
+        Result<JobDay> day;
         std::int64_t head = 0;
     };
     m_reading.ask<Planned>(
@@ -251,24 +253,27 @@ void ShopFlow::askPlan() {
                 return tl::unexpected<Error>(head ? kept.error() : head.error());
             }
             asked.seams.insert(asked.seams.end(), kept->begin(), kept->end());
-            auto day = jobDay(asked, &log);
-            if (!day) {
-                return tl::unexpected<Error>(day.error());
-            }
-            return Planned{std::move(*day), head->seq};
+            return Planned{jobDay(asked, &log), head->seq};
         },
         [this, at = asked.now, benches, people](const Result<Planned>& come) {
             m_planning = false;
             m_plan->setBusy(false);
-            if (!come) {
+            if (m_planAgain) {
+                askPlan();
+                return;
+            }
+            m_plannedAt =
+                at; // what failed is tried again when the day goes on, not every other second
+            if (come) {
+                m_plannedHead = come->head;
+            }
+            if (!come || !come->day) {
                 if (page() == m_plan) {
-                    tell(come.error());
+                    tell(come ? come->day.error() : come.error());
                 }
                 return;
             }
-            m_plannedAt = at;
-            m_plannedHead = come->head;
-            m_plan->show(planView(come->day, at, names()), benches, people);
+            m_plan->show(planView(*come->day, at, names()), benches, people);
         });
 }
 
@@ -535,19 +540,21 @@ void ShopFlow::findSheets(const QString& number) {
         return;
     }
     dropAnswers();
+    askWhich(
+        joint, [this, joint, number](const NumberedJoint& one) { showSheets(joint, number, one); },
+        [this] { showBatches(true); });
+}
+
+void ShopFlow::showSheets(std::int64_t joint, const QString& number, const NumberedJoint& one) {
     struct Found {
         std::string weld;
         std::vector<SheetBatch> sheets;
     };
     ask<Found>(
-        [joint](LogReader& log) -> Result<Found> {
-            const auto welds = log.weldsNumbered(joint);
-            if (!welds) {
-                return tl::unexpected<Error>(welds.error());
-            }
+        [weld = one.weld](LogReader& log) -> Result<Found> {
             Found out;
-            if (!welds->empty()) {
-                out.weld = welds->front();
+            if (!weld.empty()) {
+                out.weld = weld;
                 const auto events = log.weldEvents(out.weld);
                 auto sheets = events ? batchesOf(*events) : tl::unexpected(events.error());
                 if (!sheets) {

@@ -15,6 +15,7 @@
 #include "app/shop/control_chart_page.h"
 #include "app/shop/coupon_draft.h"
 #include "app/shop/job_view.h"
+#include "app/shop/numbered_joint.h"
 #include "app/shop/plan_page.h"
 #include "app/shop/seam_form.h"
 #include "app/shop/shop_reading.h"
@@ -124,9 +125,13 @@ private:
     void showSeries(const CouponSeries& series);
     void beginCoupons();
     void askJoint(bool bend);
+    /// Of the joints with that number, of which there are several once another tablet's log was
+    /// brought in: whoever asked chooses. "" if there is none.
+    void askWhich(std::int64_t number, std::function<void(const NumberedJoint&)> then, Press stop);
     void askSheets(bool bend);
     void askThickness(const CouponTested& about);
-    void askHow(const CouponTested& about, const std::string& series);
+    void
+    askHow(const CouponTested& about, const std::string& series, const QString& joint = QString());
     void beginDraft(CouponDraft draft);
     void askCoupon();
     void askCracked();
@@ -141,6 +146,7 @@ private:
     void showBatches(bool byJoint);
     void findBatch(const QString& batch);
     void findSheets(const QString& number);
+    void showSheets(std::int64_t joint, const QString& number, const NumberedJoint& one);
 
     // jobs
     struct JobsSeen {
@@ -178,6 +184,7 @@ private:
     std::optional<Instant> m_plannedAt;
     std::int64_t m_plannedHead = -1; // the log's last row, when the plan was asked for
     bool m_planning = false;
+    bool m_planAgain = false; // was asked for once more meanwhile
     std::optional<Milliseconds> m_lookedAt;
     bool m_looking = false;
 

@@ -1792,6 +1792,10 @@
             <translation>Weitere Feder</translation>
         </message>
         <message>
+            <source>Another tablet's log, which was brought in, has that number, too.</source>
+            <translation>Das Logbuch eines anderen Tablets, das übernommen wurde, hat diese Nummer auch.</translation>
+        </message>
+        <message>
             <source>Another unit: Set-up has a form for it.</source>
             <translation>Andere Einheit: Einrichten hat ein Formular dafür.</translation>
         </message>
@@ -6176,6 +6180,10 @@
         <message>
             <source>Which job are the seams of?</source>
             <translation>Von welchem Auftrag sind die Nähte?</translation>
+        </message>
+        <message>
+            <source>Which joint %1?</source>
+            <translation>Welche Schweißung %1?</translation>
         </message>
         <message>
             <source>Which joints hold a batch of sheet?</source>

@@ -1792,6 +1792,10 @@
             <translation>Otro muelle</translation>
         </message>
         <message>
+            <source>Another tablet's log, which was brought in, has that number, too.</source>
+            <translation>El registro de otra tableta, que se incorporó, también tiene ese número.</translation>
+        </message>
+        <message>
             <source>Another unit: Set-up has a form for it.</source>
             <translation>Otra unidad: Ajustes tiene un formulario.</translation>
         </message>
@@ -6176,6 +6180,10 @@
         <message>
             <source>Which job are the seams of?</source>
             <translation>¿De qué trabajo son las juntas?</translation>
+        </message>
+        <message>
+            <source>Which joint %1?</source>
+            <translation>¿Qué unión %1?</translation>
         </message>
         <message>
             <source>Which joints hold a batch of sheet?</source>

@@ -5,6 +5,7 @@
 #include "core/log/log_reader.h"
 #include "core/session/job_book.h"
 #include "tests/app/operate/demo_shop.h"
+#include "tests/support/log_samples.h"
 
 #include <QCoreApplication>
 #include <QEventLoop>
@@ -144,6 +145,18 @@ TEST_F(ShopWalkTest, ThePlanIsWorkedOutAnewWhenAJointIsMade) {
     EXPECT_EQ(flow().planPage()->view().at.boot, shop.clock().now().boot);
 }
 
+// Another choice, while an earlier one is being worked out.
+TEST_F(ShopWalkTest, APlanThatIsAskedForMeanwhileIsWorkedOutToo) {
+    ASSERT_TRUE(walk.open());
+    ASSERT_TRUE(walk.choose("The day's plan"));
+    emit flow().planPage()->chart()->pressed();
+    ASSERT_TRUE(flow().isBusy());
+    shop.clock().advance(std::chrono::seconds(1));
+    emit flow().planPage()->chart()->pressed();
+    walk.settle();
+    EXPECT_EQ(flow().planPage()->view().at.boot, shop.clock().now().boot);
+}
+
 TEST_F(ShopWalkTest, ThePlanTakesTheBenchesThatAreTicked) {
     ASSERT_TRUE(walk.open());
     ASSERT_TRUE(walk.choose("The day's plan"));
@@ -181,6 +194,36 @@ TEST_F(ShopWalkTest, CouponsThatArePutRightKeepWhatWasEnteredFirst) {
     const auto bent = walk.bent();
     ASSERT_TRUE(bent) << bent.error().detail;
     EXPECT_EQ(coupons().size(), 2U);
+}
+
+// Another tablet's joints have numbers from 1, too.
+TEST_F(ShopWalkTest, OfTwoJointsWithOneNumberTheForemanChooses) {
+    weld();
+    auto other = test::closedWeld(9);
+    std::get<WeldOpened>(other.front().d).number = 1;
+    std::get<WeldOpened>(other.front().d).seam = "T4";
+    shop.writer().submit(test::rowsOf(other), test::sampleDocuments());
+    ASSERT_TRUE(shop.writer().flush());
+    foreman();
+    ASSERT_TRUE(walk.open());
+    ASSERT_TRUE(walk.choose("Strength tests"));
+    ASSERT_TRUE(walk.press(SlotPlace::Step));
+    ASSERT_TRUE(walk.choose("Pulled, of a joint"));
+    ASSERT_TRUE(walk.number("1"));
+    ASSERT_EQ(shop.window().currentPage(), flow().choicePage());
+    const auto& choices = flow().choicePage()->view().choices;
+    ASSERT_EQ(choices.size(), 2U);
+    const auto meant =
+        std::find_if(choices.begin(), choices.end(), [](const ChoiceView::Choice& one) {
+            return one.under.startsWith("Seam T4, bench ");
+        });
+    ASSERT_NE(meant, choices.end());
+    ASSERT_TRUE(walk.choose(meant->text.toUtf8().constData()));
+    EXPECT_TRUE(flow().choicePage()->view().under.startsWith("Seam T4")) << "which one it is of";
+    ASSERT_TRUE(walk.choose("Strengths"));
+    for (const char* strength : {"22.4", "22.9"}) {
+        ASSERT_TRUE(walk.number(strength));
+    }
 }
 
 TEST_F(ShopWalkTest, WhatWasTypedWaitsWhileABenchHasTheScreen) {
