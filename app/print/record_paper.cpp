@@ -93,15 +93,25 @@ private:
         return high ? tr("at most %1").arg(amount(*high, unit)) : QString();
     }
 
-    /// " (was 51.5 mm [44])": what stood there before somebody corrected it.
-    QString before(const SetActual& row) const {
+    /// "was 51.5 mm [44]": what stood there before somebody corrected it.
+    /// `field`: how the event's own name of that value ends, as "reading_milli".
+    QString
+    before(std::int64_t n, std::string_view field, std::string_view unit, std::int64_t now) const {
         QStringList all;
-        for (const EarlierValue& earlier : earlierValues(row, m_record)) {
-            if (earlier.was != row.actual) {
-                all << tr("was %1 %2").arg(amount(earlier.was, row.unit), eventMark(earlier.n));
+        for (const auto& [at, corrected] : m_corrections) {
+            bool isNumber = false;
+            const qlonglong was = fromUtf8(corrected->was).toLongLong(&isNumber);
+            if (corrected->targetN == n && isNumber && endsSo(corrected->field, field) &&
+                was != now) {
+                all << tr("was %1 %2").arg(amount(was, unit), eventMark(at));
             }
         }
         return all.isEmpty() ? QString() : QStringLiteral(" (%1)").arg(all.join(tr(", ")));
+    }
+
+    static bool endsSo(const std::string& field, std::string_view end) {
+        return field.size() >= end.size() &&
+               field.compare(field.size() - end.size(), end.size(), end) == 0;
     }
 
     // ---- the head
@@ -509,7 +519,8 @@ private:
     std::vector<PaperCell> measureRow(const SetActual& row) const {
         QString actual = actualOf(row);
         if (row.actual) {
-            actual += before(row);
+            actual += before(
+                row.n, row.unit == "um" ? itemField(row.item) : row.unit, row.unit, *row.actual);
         }
         return {
             {itemWord(row.item)},
@@ -518,6 +529,15 @@ private:
             {actual},
             {placeOf(row.place)},
             {row.n == 0 ? QString() : eventMark(row.n)}};
+    }
+
+    /// A bead has several lengths in one event, told apart by their fields.
+    static std::string_view itemField(const std::string& item) {
+        return item == "bead_width"     ? std::string_view("width_um")
+               : item == "bead_height"  ? std::string_view("height_um")
+               : item == "bead_k"       ? std::string_view("k_um")
+               : item == "misalignment" ? std::string_view("misalignment_um")
+                                        : std::string_view("value_um");
     }
 
     static QString placeOf(const std::string& place) {
@@ -533,7 +553,7 @@ private:
     readingRow(const SetActual& reading, const SetActual& force, const SetActual& pressure) const {
         QString actual = actualOf(reading);
         if (reading.actual) {
-            actual += before(reading);
+            actual += before(reading.n, reading.unit, reading.unit, *reading.actual);
         }
         const auto set = [this](const SetActual& row) {
             return row.set    ? amount(*row.set, row.unit)

@@ -77,15 +77,6 @@ std::set<std::int64_t> eventsBehind(std::string_view code, const WeldRecord& rec
             }
         }
     }
-    // What was put right, or dated earlier, comes from what said so, too.
-    for (const Event& event : record.events) {
-        const auto* corrected = std::get_if<ValueCorrected>(&event.d);
-        const auto* dated = std::get_if<StepBackdated>(&event.d);
-        if ((corrected != nullptr && behind.count(corrected->targetN) > 0) ||
-            (dated != nullptr && behind.count(dated->targetN) > 0)) {
-            behind.insert(event.n);
-        }
-    }
     return behind;
 }
 

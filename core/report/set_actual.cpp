@@ -3,7 +3,6 @@
 #include "core/weld/force_check.h"
 
 #include <algorithm>
-#include <charconv>
 #include <cmath>
 
 namespace seamclock {
@@ -161,21 +160,6 @@ void addBeads(SetActuals& rows, const WeldRecord& record) {
     }
 }
 
-/// How the event's own name of that number ends. A bead has several lengths in one event.
-std::string_view fieldOf(const SetActual& row) {
-    if (row.unit == "mN" || row.unit == "Pa") {
-        return "reading_milli";
-    }
-    if (row.unit != "um") {
-        return row.unit;
-    }
-    return row.item == "bead_width"     ? "width_um"
-           : row.item == "bead_height"  ? "height_um"
-           : row.item == "bead_k"       ? "k_um"
-           : row.item == "misalignment" ? "misalignment_um"
-                                        : "value_um";
-}
-
 } // namespace
 
 ShownUnit shownUnit(const std::string& code, const WeldPlan& plan) {
@@ -249,26 +233,6 @@ std::vector<SetActual> setAndActual(const WeldRecord& record, const Bench* bench
     addReadings(rows, record, bench, recheck);
     addBeads(rows, record);
     return rows;
-}
-
-std::vector<EarlierValue> earlierValues(const SetActual& row, const WeldRecord& record) {
-    const std::string_view field = fieldOf(row);
-    std::vector<EarlierValue> all;
-    for (const Event& event : record.events) {
-        const auto* corrected = std::get_if<ValueCorrected>(&event.d);
-        if (corrected == nullptr || corrected->targetN != row.n || row.n == 0 ||
-            corrected->field.size() < field.size() ||
-            corrected->field.compare(corrected->field.size() - field.size(), field.size(), field) !=
-                0) {
-            continue;
-        }
-        EarlierValue one{event.n, 0};
-        const std::string& was = corrected->was;
-        if (std::from_chars(was.data(), was.data() + was.size(), one.was).ec == std::errc()) {
-            all.push_back(one);
-        }
-    }
-    return all;
 }
 
 } // namespace seamclock

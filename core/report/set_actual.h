@@ -37,15 +37,4 @@ ShownUnit shownUnit(const std::string& code, const WeldPlan& plan);
 /// value. Without a bench there are no actual forces and pressures.
 std::vector<SetActual> setAndActual(const WeldRecord& record, const Bench* bench);
 
-/// What stood in an event before somebody corrected it.
-struct EarlierValue {
-    std::int64_t n = 0; // of the correction
-    std::int64_t was = 0;
-    bool operator==(const EarlierValue&) const = default;
-};
-
-/// Of the number that the row's actual value was read from, the oldest first: of a force and a
-/// pressure the scale's reading, in its thousandths; else in the row's unit.
-std::vector<EarlierValue> earlierValues(const SetActual& row, const WeldRecord& record);
-
 } // namespace seamclock

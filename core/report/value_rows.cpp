@@ -24,46 +24,17 @@ class ValueRows {
 public:
     explicit ValueRows(const WeldRecord& record) : m_record(record) {}
 
-    void add(const SetActual& row) {
+    void add(const SetActual& row, const std::string& toN, const std::string& most) {
         const ShownUnit unit = shownUnit(row.unit, m_record.plan);
-        std::string was;
-        std::string by;
-        for (const EarlierValue& earlier : earlierValues(row, m_record)) {
-            const bool first = by.empty();
-            by += (first ? "" : " ") + std::to_string(earlier.n);
-            if (first && row.unit != "mN" && row.unit != "Pa") {
-                was = numberOf(earlier.was, unit);
-            }
-        }
-        put(row, unit, "", "", was, by);
-    }
-
-    void addTime(const PhaseRecord& phase, const SetActual& row, const std::string& most) {
-        std::string by;
-        for (const Event& event : m_record.events) {
-            const auto* dated = std::get_if<StepBackdated>(&event.d);
-            if (dated != nullptr &&
-                (dated->targetN == phase.fromN || dated->targetN == phase.toN)) {
-                by += (by.empty() ? "" : " ") + std::to_string(event.n);
-            }
-        }
-        put(row, shownUnit(row.unit, m_record.plan),
-            phase.toN == 0 ? "" : std::to_string(phase.toN), most, "", by);
-    }
-    std::string take() { return std::move(m_text); }
-
-private:
-    void
-    put(const SetActual& row, const ShownUnit& unit, const std::string& toN,
-        const std::string& most, const std::string& was, const std::string& correctedBy) {
         m_text += separatedRow(
             {std::to_string(m_record.opened.number), m_record.weld, toIsoUtc(m_record.openedAt.utc),
              m_record.opened.seam.value_or(""), row.item, row.place, unit.name,
              numberOf(row.set, unit), numberOf(row.low, unit), numberOf(row.high, unit),
-             numberOf(row.actual, unit), most, row.n == 0 ? "" : std::to_string(row.n), toN, was,
-             correctedBy});
+             numberOf(row.actual, unit), most, row.n == 0 ? "" : std::to_string(row.n), toN});
     }
+    std::string take() { return std::move(m_text); }
 
+private:
     const WeldRecord& m_record;
     std::string m_text;
 };
@@ -73,13 +44,13 @@ private:
 std::string valueRowsHeader() {
     return separatedRow(
         {"number", "weld", "opened_utc", "seam", "item", "place", "unit", "set", "low", "high",
-         "actual", "actual_most", "event", "event_to", "was", "corrected_by"});
+         "actual", "actual_most", "event", "event_to"});
 }
 
 std::string valueRows(const WeldRecord& record, const Bench* bench) {
     ValueRows rows(record);
     for (const SetActual& row : setAndActual(record, bench)) {
-        rows.add(row);
+        rows.add(row, "", "");
     }
     for (const PhaseRecord& phase : record.phases) {
         SetActual row;
@@ -97,7 +68,7 @@ std::string valueRows(const WeldRecord& record, const Bench* bench) {
                 most = fromThousandths(phase.took->hi.count());
             }
         }
-        rows.addTime(phase, row, most);
+        rows.add(row, phase.toN == 0 ? "" : std::to_string(phase.toN), most);
     }
     return rows.take();
 }

@@ -1,8 +1,7 @@
 // What was set and read of a joint as comma-separated values, one row a value, so that a
 // spreadsheet can do with many joints what a record does with one: readings, forces, pressures,
 // lengths and temperatures from set_actual.h, and the five times. Each row names the event that
-// its actual value comes from, what stood there before a correction, and the events that corrected
-// it or dated its step earlier. Numbers have a dot and their unit in a column of its own.
+// its actual value comes from. Numbers have a dot and their unit in a column of its own.
 #pragma once
 
 #include "core/bench/bench.h"

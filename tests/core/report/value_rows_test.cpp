@@ -1,7 +1,6 @@
 // One row a value, held against the record and read by python3's csv module.
 #include "core/report/value_rows.h"
 
-#include "core/report/record_reasons.h"
 #include "core/report/set_actual.h"
 #include "core/weld/intent.h"
 #include "tests/support/scratch_folder.h"
@@ -77,54 +76,6 @@ TEST(ValueRows, AreReadBackByAnIndependentReader) {
     EXPECT_EQ(changeover["actual"], "4");
     EXPECT_EQ(changeover["actual_most"], "");
     EXPECT_EQ(changeover["high"], "6.4");
-}
-
-TEST(ValueRows, ShowWhatStoodThereBeforeAndWhoSaysOtherwise) {
-    Story story;
-    story.soak().wait(std::chrono::seconds(3)).then(FacesMet{});
-    const std::int64_t met = story.weld().events.back().n;
-    story.wait(std::chrono::seconds(1)).then(StepBackdated{met, Milliseconds(900)});
-    const std::int64_t dated = story.weld().events.back().n;
-    std::int64_t plate = 0;
-    std::string was;
-    for (const Event& event : story.weld().events) {
-        const auto* check = std::get_if<CheckMade>(&event.d);
-        if (check != nullptr && check->check == "plate_temperature" && plate == 0) {
-            plate = event.n;
-            was = std::to_string(check->valueMc.value());
-        }
-    }
-    ASSERT_GT(plate, 0);
-    story.then(WeldAborted{"sheet_slipped", ""}); // a number is put right when the weld is over
-    story.then(ValueCorrected{plate, "value_mC", was, "231000", "misread"});
-    const std::int64_t first = story.weld().events.back().n;
-    story.then(ValueCorrected{plate, "value_mC", "231000", "245000", "misread again"});
-    const std::int64_t second = story.weld().events.back().n;
-    const WeldRecord made = record(story.weld());
-
-    const auto rows = readByPython(valueRowsHeader() + valueRows(made, nullptr));
-    int corrected = 0;
-    int earlier = 0;
-    for (const auto& row : rows) {
-        if (row["event"] == std::to_string(plate)) {
-            ++corrected;
-            EXPECT_EQ(row["actual"], "245");
-            EXPECT_NEAR(std::stod(row["was"].get<std::string>()), std::stod(was) / 1e3, 1e-9);
-            EXPECT_EQ(row["corrected_by"], std::to_string(first) + " " + std::to_string(second));
-        } else if (row["item"] == "changeover_time") {
-            ++earlier;
-            EXPECT_EQ(row["corrected_by"], std::to_string(dated));
-        } else if (row["item"] != "build_up_time") { // which begins with the same step
-            EXPECT_EQ(row["corrected_by"], "") << row["item"];
-        }
-    }
-    EXPECT_EQ(corrected, 1);
-    EXPECT_EQ(earlier, 1);
-
-    // A reason leads to the number as it stands now and to what it was before.
-    EXPECT_EQ(eventsBehind("plate_hot", made), (std::set<std::int64_t>{plate, first, second}));
-    EXPECT_EQ(eventsBehind("changeover", made).count(dated), 1U);
-    EXPECT_EQ(eventsBehind("soak_time", made).count(dated), 0U);
 }
 
 TEST(ValueRows, OverAPowerCutATimeHasTwoEnds) {
