@@ -124,7 +124,7 @@ private:
         }
         doc.under << tr("Record of a heated-tool butt weld");
         const QString seam = opened.seam ? plainText(*opened.seam) : QString();
-        const QString part = this->part();
+        const QString part = m_work.part;
         if (!seam.isEmpty() || !part.isEmpty()) {
             QStringList parts;
             if (!seam.isEmpty()) {
@@ -334,19 +334,14 @@ private:
             .arg(QString::number(m_record.opened.number), when(*m_record.numberedAt), eventMark(n));
     }
 
-    QString order() const {
-        return m_record.opened.job ? plainText(*m_record.opened.job) : m_work.order;
-    }
-    QString part() const { return order() == m_work.order ? m_work.part : QString(); }
-
     std::vector<PaperFacts::Fact> cover() const {
         const WeldOpened& opened = m_record.opened;
         std::vector<PaperFacts::Fact> facts;
         const auto add = [&facts](const QString& name, const QString& text) {
             facts.push_back({name, text});
         };
-        add(tr("Order"), given(order()));
-        add(tr("Part"), given(part()));
+        add(tr("Order"), given(m_work.order));
+        add(tr("Part"), given(m_work.part));
         add(tr("Seam"), opened.seam ? given(plainText(*opened.seam)) : given({}));
         add(tr("Date"), instantText(m_record.openedAt));
         add(tr("Bench"), benchText());

@@ -13,13 +13,11 @@
 
 namespace seamclock {
 
-/// What no log holds, or not every joint of it. Empty texts stand on paper as a line to write on,
-/// or are left out. A joint that says whose seam it is has that order on its papers, and the part
-/// only if it is this order's.
+/// What no log holds. Empty texts stand on paper as a line to write on, or are left out.
 struct PaperWork {
     QString shop;      // "Quillmere Vat Works"
-    QString order;     // "QV-118": the name of the job that the tablet has now
-    QString part;      // "Brine settling tank": what that job makes
+    QString order;     // "QV-118"
+    QString part;      // "Brine settling tank"
     QString printed;   // when it was made: "2030-01-07 14:02"
     bool demo = false; // of the demo shop: every page says so
 };

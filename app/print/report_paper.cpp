@@ -111,14 +111,15 @@ private:
             doc.title = tr("Day report, %1").arg(day());
             break;
         case ReportOf::Job:
-            doc.title = orders().isEmpty() ? tr("Job report") : tr("Job report, %1").arg(orders());
+            doc.title =
+                m_work.order.isEmpty() ? tr("Job report") : tr("Job report, %1").arg(m_work.order);
             break;
         case ReportOf::Selection:
             doc.title = tr("Report of chosen joints");
             break;
         }
         QStringList under;
-        for (const QString& text : {m_work.shop, part()}) {
+        for (const QString& text : {m_work.shop, m_work.part}) {
             if (!text.isEmpty()) {
                 under << text;
             }
@@ -197,8 +198,8 @@ private:
                 facts.push_back({name, text});
             }
         };
-        add(tr("Order"), orders());
-        add(tr("Part"), part());
+        add(tr("Order"), m_work.order);
+        add(tr("Part"), m_work.part);
         add(tr("Asked for"), asked());
         add(tr("Joints"), QString::number(m_sum.joints));
         if (!m_report.joints.empty()) {
@@ -258,16 +259,6 @@ private:
         }
         return texts.join(tr(", "));
     }
-
-    /// Of the joints; of the job that was asked for, where it has none yet.
-    QString orders() const {
-        const QString joints = names([](const JointLine& line) { return line.job; });
-        if (!joints.isEmpty()) {
-            return joints;
-        }
-        return m_report.filter.job ? plainText(*m_report.filter.job) : m_work.order;
-    }
-    QString part() const { return orders() == m_work.order ? m_work.part : QString(); }
 
     QString welders() const {
         std::set<std::string> all;
@@ -558,15 +549,9 @@ private:
     void seals(PaperDoc& doc) const {
         doc.blocks.emplace_back(PaperHeading{
             tr("Seals"), tr("held against this paper they show whether the log was changed")});
-        std::set<std::size_t> covering; // a day is often sealed on the next morning
-        for (const ReportJoint& joint : m_report.joints) {
-            covering.insert(joint.seals.begin(), joint.seals.end());
-        }
         QStringList items;
-        for (std::size_t i = 0; i < m_report.log.seals.size(); ++i) {
-            const SealFact& seal = m_report.log.seals[i];
-            if (covering.count(i) > 0 || m_days.count(seal.day) > 0 ||
-                seal.day == m_report.filter.fromDay) {
+        for (const SealFact& seal : m_report.log.seals) {
+            if (m_days.count(seal.day) > 0 || seal.day == m_report.filter.fromDay) {
                 items << sealText(seal, m_report.log);
             }
         }
@@ -624,11 +609,9 @@ QString reportStem(const ReportFacts& report, ReportOf of, const PaperWork& work
     case ReportOf::Day:
         return QStringLiteral("day-%1").arg(fileWord(fromUtf8(report.filter.fromDay.value_or(
             report.joints.empty() ? std::string("none") : report.joints.front().line.day))));
-    case ReportOf::Job: {
-        const QString order = report.filter.job ? fromUtf8(*report.filter.job) : work.order;
-        return order.isEmpty() ? QStringLiteral("job")
-                               : QStringLiteral("job-%1").arg(fileWord(order));
-    }
+    case ReportOf::Job:
+        return work.order.isEmpty() ? QStringLiteral("job")
+                                    : QStringLiteral("job-%1").arg(fileWord(work.order));
     case ReportOf::Selection:
         return QStringLiteral("joints");
     }

@@ -112,7 +112,7 @@ heatOf(const RecordFacts& facts, const std::vector<Material>& materials) {
 
 /// Errors are about the log as a whole; what can't be read of one joint stands in it.
 Result<ReportJoint> jointOf(LogReader& reader, const LogFacts& log, JointLine line) {
-    ReportJoint out{std::move(line), {}, 0, {}, {}};
+    ReportJoint out{std::move(line), {}, 0, {}};
     out.trouble = out.line.trouble;
     auto made = recordOf(reader, out.line.weld);
     if (made) {
@@ -124,12 +124,8 @@ Result<ReportJoint> jointOf(LogReader& reader, const LogFacts& log, JointLine li
     if (!rows) {
         return tl::unexpected<Error>(rows.error());
     }
-    for (std::size_t i = 0; i < log.seals.size(); ++i) {
-        const std::int64_t covered = coveredBy(*rows, log.seals[i].toSeq);
-        if (covered > out.sealedToN) {
-            out.sealedToN = covered;
-            out.seals.push_back(i);
-        }
+    for (const SealFact& seal : log.seals) {
+        out.sealedToN = std::max(out.sealedToN, coveredBy(*rows, seal.toSeq));
     }
     return out;
 }

@@ -78,7 +78,6 @@ struct ReportJoint {
     std::optional<WeldRecord> record;
     std::int64_t sealedToN = 0; // the events up to that one are covered by a seal
     std::string trouble;
-    std::vector<std::size_t> seals; // of the log's, those that covered more of it than any before
 
     bool operator==(const ReportJoint&) const = default;
 };

@@ -131,20 +131,6 @@ TEST(RecordPdf, HoldsWhatTheTradeWritesDown) {
     EXPECT_TRUE(text.remove(' ').contains(QString(64, 'c'))) << "the photo's hash";
 }
 
-// The tablet has one job at a time, and its log those of all.
-TEST(RecordPdf, BearsTheOrderOfItsOwnJobAndNoOthersPart) {
-    WeldOpened opened = test::inventedOpening();
-    opened.job = "QV-118";
-    const QString own = Printed(test::factsOf(Story(opened).close().weld())).pdf.text();
-    EXPECT_TRUE(own.contains("QV-118"));
-    EXPECT_TRUE(own.contains("Brine settling tank"));
-    opened.job = "RN-204";
-    const QString other = Printed(test::factsOf(Story(opened).close().weld())).pdf.text();
-    EXPECT_TRUE(other.contains("RN-204"));
-    EXPECT_FALSE(other.contains("QV-118")) << other.toStdString();
-    EXPECT_FALSE(other.contains("Brine settling tank")) << other.toStdString();
-}
-
 // Written again from the log's events and not with the program's own texts: each value in a line
 // with the n of its event.
 TEST(RecordPdf, TracesEachValueToItsEvent) {

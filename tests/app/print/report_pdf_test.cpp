@@ -166,20 +166,6 @@ TEST(ReportPdf, AJointThatCantBeReadStandsInItWithWhy) {
     EXPECT_TRUE(text.contains("can't be read"));
 }
 
-// Monday's joints, sealed on Tuesday morning: the day of the seal is none of the joints'.
-TEST(ReportPdf, ShowsTheSealThatCoversItsJointsWheneverItWasMade) {
-    ReportFacts report = fiveJoints();
-    report.log.seals.front().day = "2030-01-14";
-    const QString uncovered = Printed(report).pdf.text();
-    EXPECT_TRUE(uncovered.contains("These days are not sealed."));
-    for (std::size_t i = 0; i < 3; ++i) {
-        report.joints[i].seals = {0};
-    }
-    const QString text = Printed(report).pdf.text();
-    EXPECT_TRUE(text.contains("0f3a 96c2 11de 84b7 5a01 9c3e 7d20 4f88")) << text.toStdString();
-    EXPECT_FALSE(text.contains("These days are not sealed."));
-}
-
 TEST(ReportPdf, OfNothingSaysSo) {
     ReportFacts report;
     report.log = test::sampleLog();
@@ -205,25 +191,6 @@ TEST(ReportPdf, SaysWhatWasAskedFor) {
                               "of limits, with the words “tank”"))
         << text.toStdString();
     EXPECT_TRUE(Printed(report, ReportOf::Job).pdf.text().contains("Job report, QV-118"));
-}
-
-TEST(ReportPdf, NamesTheJobsOfItsJointsAndNoOthersPart) {
-    ReportFacts report = fiveJoints();
-    for (ReportJoint& joint : report.joints) {
-        joint.line.job = "QV-118";
-    }
-    EXPECT_TRUE(Printed(report).pdf.text().contains("Brine settling tank"));
-    report.joints[1].line.job = "RN-204";
-    QString text = Printed(report).pdf.text();
-    EXPECT_TRUE(text.contains("QV-118, RN-204")) << text.toStdString();
-    EXPECT_FALSE(text.contains("Brine settling tank"));
-    report.filter = {};
-    report.filter.job = "RN-204"; // of which no joint was made yet
-    report.joints.clear();
-    text = Printed(report, ReportOf::Job).pdf.text();
-    EXPECT_TRUE(text.contains("Job report, RN-204")) << text.toStdString();
-    EXPECT_FALSE(text.contains("QV-118"));
-    EXPECT_EQ(reportStem(report, ReportOf::Job, work()), "job-RN-204");
 }
 
 TEST(ReportPdf, OfTwoHundredJointsWithLongNamesOverflowsNowhere) {
