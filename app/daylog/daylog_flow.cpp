@@ -721,10 +721,6 @@ void DayLogFlow::recordTile(int index) {
 
 DayPapers DayLogFlow::papers() const {
     PaperWork work = m_shop.work;
-    if (m_filter.job && *m_filter.job != m_shop.jobName) { // the order and the part are another's
-        work.order = fromUtf8(*m_filter.job);
-        work.part.clear();
-    }
     const Instant now = m_shop.now();
     work.printed = QStringLiteral("%1 %2").arg(dateText(now), wallClockText(now));
     return {m_shop.folder, work, m_shop.units(), m_shop.materials()};

@@ -28,7 +28,8 @@ QString tr(const char* text) {
 class Writer {
 public:
     Writer(const RecordFacts& joint, const LogFacts& log, const PaperWork& work, UnitSystem units)
-        : m_joint(joint), m_record(joint.record), m_log(log), m_work(work), m_units(units) {
+        : m_joint(joint), m_record(joint.record), m_log(log),
+          m_work(workOfJob(work, joint.record.opened.job)), m_units(units) {
         for (const Event& event : m_record.events) {
             if (const auto* corrected = std::get_if<ValueCorrected>(&event.d)) {
                 m_corrections.emplace_back(event.n, corrected);
@@ -75,6 +76,10 @@ private:
     }
     QString person(std::string_view id) const { return personText(m_log.roster.people, id); }
     static QString given(const QString& text) { return text.isEmpty() ? tr("not given") : text; }
+    /// No event holds what stands in a job's file alone.
+    static QString ofWork(const QString& text, bool isInLog) {
+        return isInLog || text.isEmpty() ? given(text) : tr("%1 (from the job's file)").arg(text);
+    }
 
     /// "2030-01-07" only where it is another day than the weld's.
     QString when(const Instant& at) const {
@@ -340,8 +345,8 @@ private:
         const auto add = [&facts](const QString& name, const QString& text) {
             facts.push_back({name, text});
         };
-        add(tr("Order"), given(m_work.order));
-        add(tr("Part"), given(m_work.part));
+        add(tr("Order"), ofWork(m_work.order, opened.job.has_value()));
+        add(tr("Part"), ofWork(m_work.part, false));
         add(tr("Seam"), opened.seam ? given(plainText(*opened.seam)) : given({}));
         add(tr("Date"), instantText(m_record.openedAt));
         add(tr("Bench"), benchText());
@@ -818,7 +823,7 @@ private:
     const RecordFacts& m_joint;
     const WeldRecord& m_record;
     const LogFacts& m_log;
-    const PaperWork& m_work;
+    const PaperWork m_work;
     UnitSystem m_units;
     std::vector<std::pair<std::int64_t, const ValueCorrected*>> m_corrections; // by their n
     std::int64_t m_planN = 0;

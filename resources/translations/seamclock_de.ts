@@ -224,12 +224,16 @@
             <translation>%1 (%2 bis %3)</translation>
         </message>
         <message>
+            <source>%1 (%2)</source>
+            <translation>%1 (%2)</translation>
+        </message>
+        <message>
             <source>%1 (%2) %3</source>
             <translation>%1 (%2) %3</translation>
         </message>
         <message>
-            <source>%1 (%2, to %3)</source>
-            <translation>%1 (%2, bis %3)</translation>
+            <source>%1 (from the job's file)</source>
+            <translation>%1 (aus der Auftragsdatei)</translation>
         </message>
         <message>
             <source>%1 / %2 mm</source>

@@ -22,7 +22,8 @@ using test::PdfFile;
 using test::Story;
 
 PaperWork work() {
-    return {"Quillmere Vat Works", "QV-118", "Brine settling tank", "2030-01-14 07:00"};
+    return {"Quillmere Vat Works", "QV-118", "Brine settling tank",
+            "2030-01-14 07:00",    false,    "QV-118"};
 }
 
 /// On disk, and read back.
@@ -129,6 +130,24 @@ TEST(RecordPdf, HoldsWhatTheTradeWritesDown) {
         EXPECT_TRUE(text.contains(QString::fromUtf8(words))) << words << "\n" << text.toStdString();
     }
     EXPECT_TRUE(text.remove(' ').contains(QString(64, 'c'))) << "the photo's hash";
+}
+
+TEST(RecordPdf, HasTheOrderOfTheJobThatTheJointItselfNames) {
+    const auto textOf = [](const std::optional<std::string>& job) {
+        WeldOpened opened = test::inventedOpening();
+        opened.job = job;
+        Story story(opened);
+        story.close();
+        return Printed(test::factsOf(story.weld())).pdf.text();
+    };
+    const QString other = textOf("QV-207"); // the tablet's job file is of QV-118
+    EXPECT_TRUE(other.contains("QV-207")) << other.toStdString();
+    EXPECT_FALSE(other.contains("QV-118"));
+    EXPECT_FALSE(other.contains("Brine settling tank"));
+    const QString same = textOf("QV-118");
+    EXPECT_TRUE(same.contains("Brine settling tank (from the job's file)")) << same.toStdString();
+    EXPECT_FALSE(same.contains("QV-118 (from the job's file)")) << "it stands in event 1";
+    EXPECT_TRUE(textOf({}).contains("QV-118 (from the job's file)"));
 }
 
 // Written again from the log's events and not with the program's own texts: each value in a line
