@@ -154,7 +154,9 @@ private:
         if (m_record.stored && differsInWord()) {
             doc.verdict = tr("Closed as: %1").arg(verdictWord(m_record.stored->verdict)) +
                           QChar(QChar::LineSeparator) +
-                          tr("By the rules now: %1").arg(verdictWord(now));
+                          (isCorrectedSinceClosing(m_record) ? tr("After a correction: %1")
+                                                             : tr("By the rules now: %1"))
+                              .arg(verdictWord(now));
             doc.mark = Mark::Trouble;
         } else if (isOpenNow()) {
             doc.verdict = tr("Not finished: %1").arg(stateWord(m_record.phaseNow));
@@ -425,15 +427,6 @@ private:
         stored(doc);
     }
 
-    std::int64_t closedN() const {
-        for (const Event& event : m_record.events) {
-            if (std::holds_alternative<WeldClosed>(event.d)) {
-                return event.n;
-            }
-        }
-        return 0;
-    }
-
     void stored(PaperDoc& doc) const {
         if (!m_record.stored) {
             doc.blocks.emplace_back(PaperText{
@@ -446,13 +439,13 @@ private:
         if (!differsFromStored(m_record)) {
             doc.blocks.emplace_back(
                 PaperText{tr("The same was stored at closing %1, by rules %2.")
-                              .arg(eventMark(closedN()), QString::number(closed.rules))});
+                              .arg(eventMark(closedN(m_record)), QString::number(closed.rules))});
             return;
         }
         doc.blocks.emplace_back(PaperHeading{
             tr("Stored at closing: %1").arg(word),
             tr("rules %1 %2; it stands as it was stored")
-                .arg(QString::number(closed.rules), eventMark(closedN()))});
+                .arg(QString::number(closed.rules), eventMark(closedN(m_record)))});
         if (closed.reasons.empty()) {
             doc.blocks.emplace_back(PaperText{tr("No reason was stored.")});
             return;
@@ -460,7 +453,8 @@ private:
         PaperTable table = reasonTable();
         for (const StoredReason& reason : closed.reasons) {
             table.rows.push_back(reasonRow(
-                reason.grade, reasonText(reason, m_record.plan, m_units), eventMark(closedN())));
+                reason.grade, reasonText(reason, m_record.plan, m_units),
+                eventMark(closedN(m_record))));
         }
         doc.blocks.emplace_back(std::move(table));
     }

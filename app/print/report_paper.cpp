@@ -207,6 +207,7 @@ private:
             parts << tr("verdict %1").arg(midSentence(verdictWord(*filter.verdict)));
         }
         add(tr("with the words “%1”"), filter.text);
+        add(tr("of the job %1"), filter.job);
         if (filter.seams) {
             QStringList seams;
             for (const std::string& seam : *filter.seams) {
@@ -452,8 +453,15 @@ private:
         };
         if (record.stored && differsFromStored(record)) {
             add(tr("closed as %1").arg(midSentence(verdictWord(record.stored->verdict))), {}, {},
-                tr("by the rules now: %1").arg(midSentence(verdictWord(record.verdict.word))),
+                (isCorrectedSinceClosing(record) ? tr("after a correction: %1")
+                                                 : tr("by the rules now: %1"))
+                    .arg(midSentence(verdictWord(record.verdict.word))),
                 true);
+            for (const StoredReason& stored : record.stored->reasons) {
+                const ReasonText reason = reasonText(stored, record.plan, m_units);
+                add(tr("stored: %1").arg(reason.what), reason, eventMark(closedN(record)), {},
+                    false);
+            }
         }
         for (const Finding& finding : record.verdict.findings) {
             const ReasonText reason = reasonText(finding, record.plan, m_units);
@@ -509,8 +517,9 @@ private:
         const auto word = verdictOf(line.verdict);
         cell.mark = joint.record->aborted ? Mark::Cut : word ? markOf(*word) : Mark::Trouble;
         if (!line.verdictNow.empty()) {
-            cell.text +=
-                tr("; by the rules now: %1").arg(midSentence(verdictWord(line.verdictNow)));
+            cell.text += (isCorrectedSinceClosing(*joint.record) ? tr("; after a correction: %1")
+                                                                 : tr("; by the rules now: %1"))
+                             .arg(midSentence(verdictWord(line.verdictNow)));
             cell.mark = Mark::Trouble;
         }
         return cell;

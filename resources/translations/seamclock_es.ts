@@ -1188,6 +1188,10 @@
             <translation>%1, con 95 % entre %2 y %3</translation>
         </message>
         <message>
+            <source>%1, with other reasons</source>
+            <translation>%1, con otros motivos</translation>
+        </message>
+        <message>
             <source>%1-wal: is damaged, and whole transactions stand behind that</source>
             <translation>%1-wal: está dañado, y detrás hay entradas enteras</translation>
         </message>
@@ -1274,6 +1278,10 @@
         <message>
             <source>%1; %2</source>
             <translation>%1; %2</translation>
+        </message>
+        <message>
+            <source>%1; after a correction %2</source>
+            <translation>%1; tras una corrección %2</translation>
         </message>
         <message>
             <source>%1; and %2 more</source>
@@ -1418,6 +1426,10 @@
         <message>
             <source>; </source>
             <translation>; </translation>
+        </message>
+        <message>
+            <source>; after a correction: %1</source>
+            <translation>; tras una corrección: %1</translation>
         </message>
         <message>
             <source>; also %1 %2</source>
@@ -1650,6 +1662,10 @@
         <message>
             <source>Add this column</source>
             <translation>Añadir columna</translation>
+        </message>
+        <message>
+            <source>After a correction: %1</source>
+            <translation>Tras una corrección: %1</translation>
         </message>
         <message>
             <source>After the lock the wheel was let back while the joint was soft: %1, at least %2.</source>
@@ -2450,6 +2466,10 @@
         <message>
             <source>Each sheet loses about %1 of its length in this seam: cut it longer by that, and by twice that with a seam at both ends: %2.</source>
             <translation>Cada placa pierde unos %1 de su largo en esta junta: cortarla así de más larga, y el doble si lleva junta en ambos extremos: %2.</translation>
+        </message>
+        <message>
+            <source>Earlier …</source>
+            <translation>Anteriores …</translation>
         </message>
         <message>
             <source>Earliest possible %1, this plan %2.</source>
@@ -5006,6 +5026,14 @@
             <translation>Guardado al cerrar, con reglas %1. Con las reglas de hoy (%2): %3.</translation>
         </message>
         <message>
+            <source>Stored at closing. After a correction: %1.</source>
+            <translation>Así guardado al cerrar. Tras una corrección: %1.</translation>
+        </message>
+        <message>
+            <source>Stored at closing. Worked out again: %1.</source>
+            <translation>Así guardado al cerrar. Evaluado de nuevo: %1.</translation>
+        </message>
+        <message>
             <source>Stored at closing: %1</source>
             <translation>Guardado al cerrar: %1</translation>
         </message>
@@ -6676,6 +6704,10 @@
         <message>
             <source>after 10 min</source>
             <translation>tras 10 min</translation>
+        </message>
+        <message>
+            <source>after a correction: %1</source>
+            <translation>tras una corrección: %1</translation>
         </message>
         <message>
             <source>again: joint %1 is to be repaired</source>
@@ -9273,6 +9305,10 @@
             <translation>de la guía</translation>
         </message>
         <message>
+            <source>of the job %1</source>
+            <translation>del trabajo %1</translation>
+        </message>
+        <message>
             <source>of the scale</source>
             <translation>de la escala</translation>
         </message>
@@ -10275,6 +10311,10 @@
         <message>
             <source>stopped: %1</source>
             <translation>parada: %1</translation>
+        </message>
+        <message>
+            <source>stored: %1</source>
+            <translation>guardado: %1</translation>
         </message>
         <message>
             <source>supervisor</source>

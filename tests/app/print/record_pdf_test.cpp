@@ -3,6 +3,7 @@
 #include "app/print/printer.h"
 #include "app/print/record_paper.h"
 #include "app/print/record_pdf.h"
+#include "app/text/language.h"
 #include "tests/app/print/full_disk.h"
 #include "tests/app/print/longer_words.h"
 #include "tests/app/print/paper_samples.h"
@@ -383,6 +384,26 @@ TEST(RecordPdf, SpeaksTheLanguagesDecimals) {
     EXPECT_TRUE(page.pdf.text().contains("8,813 s")) << page.pdf.text().toStdString();
     EXPECT_TRUE(page.pdf.text().contains("15,4 mm"));
     EXPECT_FALSE(page.pdf.text().contains("15.4 mm"));
+}
+
+/// Words of the trade as the German and the Spanish standards and handbooks use them (common
+/// practice, no source); numbers as in RecordPdf.HoldsWhatTheTradeWritesDown.
+TEST(RecordPdf, IsReadBackInGermanAndSpanish) {
+    for (const auto& [language, words] :
+         {std::pair{Language::German, QStringList{"Umstellen", "Abkühlen", "8,813 s", "15,4 mm"}},
+          std::pair{Language::Spanish, QStringList{"cambio", "enfriar", "8,813 s", "15,4 mm"}}}) {
+        speak(language);
+        const Printed page(test::factsOf(test::lateJoint().weld()));
+        const QString text = page.pdf.text();
+        speak(Language::English);
+        for (const QString& word : words) {
+            EXPECT_TRUE(text.contains(word, Qt::CaseInsensitive)) << word.toStdString() << "\n"
+                                                                  << text.toStdString();
+        }
+        EXPECT_FALSE(text.contains("changeover", Qt::CaseInsensitive));
+        EXPECT_FALSE(text.contains("15.4 mm"));
+        test::expectTidy(page.pdf);
+    }
 }
 
 TEST(RecordPdf, GoesOnOverFurtherPagesRatherThanLeaveAnythingOut) {
