@@ -516,6 +516,7 @@ Result<PaperErrand> errandOf(const Arguments& arguments, const Shop& shop) {
 /// What stands on papers: a job's own words, else the shop's name as it was told once.
 PaperWork workOf(const Shop& shop, const Preferences& preferences) {
     PaperWork work;
+    work.job = fromUtf8(shop.job.name);
     work.order = fromUtf8(shop.job.order);
     work.part = fromUtf8(shop.job.part);
     work.shop = shop.job.shop.empty() ? preferences.shop : fromUtf8(shop.job.shop);

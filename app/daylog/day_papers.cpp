@@ -11,6 +11,7 @@
 #include <QDir>
 #include <QFile>
 #include <QSaveFile>
+#include <cstdint>
 #include <optional>
 #include <utility>
 
@@ -37,6 +38,8 @@ public:
     }
     bool isGood() const { return m_good; }
     Result<QString> finish() {
+        // commit() alone takes a last piece that the disk had half the room for as written.
+        m_good = m_good && m_file.flush();
         if (m_good && m_file.commit()) {
             return m_file.fileName();
         }
@@ -73,12 +76,27 @@ Result<QString> freeName(const QString& folder, const QString& stem, const QStri
                                    "\" already");
 }
 
-/// Of one joint; empty for one whose events make no weld.
-std::string valuesOf(LogReader& reader, const std::string& weld) {
+/// What a row of values begins with: of a million joints no more is held in memory.
+struct Named {
+    std::string weld;
+    std::int64_t number = 0;
+    Milliseconds openedUtc{0};
+    std::string seam;
+};
+
+/// Of one joint; one whose events make no weld has a row that says why.
+std::string valuesOf(LogReader& reader, const Named& joint) {
+    const std::string& weld = joint.weld;
     const auto events = reader.weldEvents(weld);
     auto folded = events ? fold(*events) : Result<Weld>(tl::unexpected<Error>(events.error()));
     if (!folded) {
-        return {};
+        JointLine damaged;
+        damaged.weld = weld;
+        damaged.number = joint.number;
+        damaged.openedUtc = joint.openedUtc;
+        damaged.seam = joint.seam;
+        damaged.trouble = folded.error().detail;
+        return damagedRow(damaged);
     }
     const WeldRecord made = record(std::move(*folded));
     std::optional<Bench> bench;
@@ -131,9 +149,10 @@ saveReportOf(LogReader& reader, const JointFilter& filter, const DayPapers& pape
     }
     const bool narrowed =
         filter.bench || filter.by || filter.material || filter.verdict || filter.text;
-    const ReportOf of = filter.fromDay && !filter.seams && !narrowed   ? ReportOf::Day
-                        : filter.seams && !filter.fromDay && !narrowed ? ReportOf::Job
-                                                                       : ReportOf::Selection;
+    const bool ofJob = filter.seams || filter.job;
+    const ReportOf of = filter.fromDay && !ofJob && !narrowed   ? ReportOf::Day
+                        : ofJob && !filter.fromDay && !narrowed ? ReportOf::Job
+                                                                : ReportOf::Selection;
     return saveReportPdf(*report, of, papers.work, papers.units, paperOfLocale(), papers.folder);
 }
 
@@ -150,7 +169,7 @@ saveTableOf(LogReader& reader, const JointFilter& filter, DayTable table, const 
         return path;
     }
     TableFile file(*path);
-    std::vector<std::string> welds;
+    std::vector<Named> joints;
     bool first = true;
     file.write(
         table == DayTable::List     ? dayListHeader()
@@ -162,7 +181,7 @@ saveTableOf(LogReader& reader, const JointFilter& filter, DayTable table, const 
         } else if (table == DayTable::Json) {
             file.write((first ? "" : ",\n") + jointLineJson(line));
         } else {
-            welds.push_back(line.weld);
+            joints.push_back({line.weld, line.number, line.openedUtc, line.seam});
         }
         first = false;
         return file.isGood();
@@ -170,11 +189,11 @@ saveTableOf(LogReader& reader, const JointFilter& filter, DayTable table, const 
     if (!read) {
         return tl::unexpected<Error>(read.error());
     }
-    for (const std::string& weld : welds) {
+    for (const Named& joint : joints) {
         if (!file.isGood()) {
             break;
         }
-        file.write(valuesOf(reader, weld));
+        file.write(valuesOf(reader, joint));
     }
     if (table == DayTable::Json) {
         file.write("\n]\n");

@@ -21,7 +21,8 @@ Result<void> writePdf(const QByteArray& pdf, const QString& what, const QString&
     if (!out.open(QIODevice::WriteOnly)) {
         return notWritten(what, file, out.errorString());
     }
-    if (out.write(pdf) != pdf.size() || !out.commit()) {
+    // commit() alone takes a small file that the disk had half the room for as written.
+    if (out.write(pdf) != pdf.size() || !out.flush() || !out.commit()) {
         return notWritten(what, file, out.errorString());
     }
     return {};

@@ -28,7 +28,8 @@ QString tr(const char* text) {
 class Writer {
 public:
     Writer(const RecordFacts& joint, const LogFacts& log, const PaperWork& work, UnitSystem units)
-        : m_joint(joint), m_record(joint.record), m_log(log), m_work(work), m_units(units) {
+        : m_joint(joint), m_record(joint.record), m_log(log),
+          m_work(workOfJob(work, joint.record.opened.job)), m_units(units) {
         for (const Event& event : m_record.events) {
             if (const auto* corrected = std::get_if<ValueCorrected>(&event.d)) {
                 m_corrections.emplace_back(event.n, corrected);
@@ -75,6 +76,10 @@ private:
     }
     QString person(std::string_view id) const { return personText(m_log.roster.people, id); }
     static QString given(const QString& text) { return text.isEmpty() ? tr("not given") : text; }
+    /// No event holds what stands in a job's file alone.
+    static QString ofWork(const QString& text, bool isInLog) {
+        return isInLog || text.isEmpty() ? given(text) : tr("%1 (from the job's file)").arg(text);
+    }
 
     /// "2030-01-07" only where it is another day than the weld's.
     QString when(const Instant& at) const {
@@ -149,7 +154,9 @@ private:
         if (m_record.stored && differsInWord()) {
             doc.verdict = tr("Closed as: %1").arg(verdictWord(m_record.stored->verdict)) +
                           QChar(QChar::LineSeparator) +
-                          tr("By the rules now: %1").arg(verdictWord(now));
+                          (isCorrectedSinceClosing(m_record) ? tr("After a correction: %1")
+                                                             : tr("By the rules now: %1"))
+                              .arg(verdictWord(now));
             doc.mark = Mark::Trouble;
         } else if (isOpenNow()) {
             doc.verdict = tr("Not finished: %1").arg(stateWord(m_record.phaseNow));
@@ -340,8 +347,8 @@ private:
         const auto add = [&facts](const QString& name, const QString& text) {
             facts.push_back({name, text});
         };
-        add(tr("Order"), given(m_work.order));
-        add(tr("Part"), given(m_work.part));
+        add(tr("Order"), ofWork(m_work.order, opened.job.has_value()));
+        add(tr("Part"), ofWork(m_work.part, false));
         add(tr("Seam"), opened.seam ? given(plainText(*opened.seam)) : given({}));
         add(tr("Date"), instantText(m_record.openedAt));
         add(tr("Bench"), benchText());
@@ -420,15 +427,6 @@ private:
         stored(doc);
     }
 
-    std::int64_t closedN() const {
-        for (const Event& event : m_record.events) {
-            if (std::holds_alternative<WeldClosed>(event.d)) {
-                return event.n;
-            }
-        }
-        return 0;
-    }
-
     void stored(PaperDoc& doc) const {
         if (!m_record.stored) {
             doc.blocks.emplace_back(PaperText{
@@ -441,13 +439,13 @@ private:
         if (!differsFromStored(m_record)) {
             doc.blocks.emplace_back(
                 PaperText{tr("The same was stored at closing %1, by rules %2.")
-                              .arg(eventMark(closedN()), QString::number(closed.rules))});
+                              .arg(eventMark(closedN(m_record)), QString::number(closed.rules))});
             return;
         }
         doc.blocks.emplace_back(PaperHeading{
             tr("Stored at closing: %1").arg(word),
             tr("rules %1 %2; it stands as it was stored")
-                .arg(QString::number(closed.rules), eventMark(closedN()))});
+                .arg(QString::number(closed.rules), eventMark(closedN(m_record)))});
         if (closed.reasons.empty()) {
             doc.blocks.emplace_back(PaperText{tr("No reason was stored.")});
             return;
@@ -455,7 +453,8 @@ private:
         PaperTable table = reasonTable();
         for (const StoredReason& reason : closed.reasons) {
             table.rows.push_back(reasonRow(
-                reason.grade, reasonText(reason, m_record.plan, m_units), eventMark(closedN())));
+                reason.grade, reasonText(reason, m_record.plan, m_units),
+                eventMark(closedN(m_record))));
         }
         doc.blocks.emplace_back(std::move(table));
     }
@@ -818,7 +817,7 @@ private:
     const RecordFacts& m_joint;
     const WeldRecord& m_record;
     const LogFacts& m_log;
-    const PaperWork& m_work;
+    const PaperWork m_work;
     UnitSystem m_units;
     std::vector<std::pair<std::int64_t, const ValueCorrected*>> m_corrections; // by their n
     std::int64_t m_planN = 0;

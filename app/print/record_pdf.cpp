@@ -3,8 +3,21 @@
 #include "app/print/paper_flow.h"
 #include "app/print/printer.h"
 #include "app/print/record_paper.h"
+#include "app/text/record_words.h"
 
 namespace seamclock {
+
+PaperWork workOfJob(const PaperWork& work, const std::optional<std::string>& job) {
+    PaperWork out = work;
+    if (job) {
+        out.order = plainText(*job);
+        if (work.job.isEmpty() || out.order != work.job) {
+            out.job = out.order;
+            out.part.clear();
+        }
+    }
+    return out;
+}
 
 Result<QByteArray> recordPdf(
     const RecordFacts& joint, const LogFacts& log, const PaperWork& work, UnitSystem units,

@@ -10,6 +10,8 @@
 
 #include <QByteArray>
 #include <QString>
+#include <optional>
+#include <string>
 
 namespace seamclock {
 
@@ -20,7 +22,11 @@ struct PaperWork {
     QString part;      // "Brine settling tank"
     QString printed;   // when it was made: "2030-01-07 14:02"
     bool demo = false; // of the demo shop: every page says so
+    QString job{};     // of which job order and part are, by its name; empty: it is not known
 };
+/// As it holds for a joint: the order is its own job's, which stands in the log; the part, too,
+/// only where that job is the one of `work`. A joint that names no job is taken to be of `work`'s.
+PaperWork workOfJob(const PaperWork& work, const std::optional<std::string>& job);
 
 /// NotWritten: the page can't be begun or ended in memory.
 Result<QByteArray> recordPdf(

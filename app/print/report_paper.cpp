@@ -72,10 +72,36 @@ struct Sum {
     }
 };
 
+/// The jobs of its joints, each once; where one of them isn't that of `work`, no part is named.
+PaperWork workOfJoints(const PaperWork& work, const ReportFacts& report) {
+    PaperWork out = work;
+    QStringList orders;
+    const auto take = [&](const std::optional<std::string>& job) {
+        const PaperWork own = workOfJob(work, job);
+        if (!own.order.isEmpty() && !orders.contains(own.order)) {
+            orders << own.order;
+        }
+        if (own.part != work.part) {
+            out.part.clear();
+        }
+    };
+    for (const ReportJoint& joint : report.joints) {
+        if (joint.record) {
+            take(joint.record->opened.job);
+        }
+    }
+    if (orders.isEmpty()) {
+        take(report.filter.job);
+    }
+    orders.sort();
+    out.order = orders.join(tr(", "));
+    return out;
+}
+
 class Writer {
 public:
     Writer(const ReportFacts& report, ReportOf of, const PaperWork& work, UnitSystem units)
-        : m_report(report), m_of(of), m_work(work), m_units(units) {
+        : m_report(report), m_of(of), m_work(workOfJoints(work, report)), m_units(units) {
         for (const ReportJoint& joint : report.joints) {
             m_sum.add(joint);
             m_days.insert(joint.line.day);
@@ -181,6 +207,7 @@ private:
             parts << tr("verdict %1").arg(midSentence(verdictWord(*filter.verdict)));
         }
         add(tr("with the words “%1”"), filter.text);
+        add(tr("of the job %1"), filter.job);
         if (filter.seams) {
             QStringList seams;
             for (const std::string& seam : *filter.seams) {
@@ -199,7 +226,8 @@ private:
             }
         };
         add(tr("Order"), m_work.order);
-        add(tr("Part"), m_work.part);
+        add(tr("Part"),
+            m_work.part.isEmpty() ? QString() : tr("%1 (from the job's file)").arg(m_work.part));
         add(tr("Asked for"), asked());
         add(tr("Joints"), QString::number(m_sum.joints));
         if (!m_report.joints.empty()) {
@@ -261,23 +289,27 @@ private:
     }
 
     QString welders() const {
-        std::set<std::string> all;
+        std::map<std::string, QStringList> all; // with the certificates that he had then
         for (const ReportJoint& joint : m_report.joints) {
-            if (!joint.line.by.empty()) {
-                all.insert(joint.line.by);
+            if (joint.line.by.empty()) {
+                continue;
+            }
+            QStringList& held = all[joint.line.by];
+            if (joint.certificate) {
+                const QString text = tr("%1, to %2")
+                                         .arg(
+                                             plainText(scopeOf(*joint.certificate)),
+                                             plainText(joint.certificate->until));
+                if (!held.contains(text)) {
+                    held << text;
+                }
             }
         }
         QStringList texts;
-        for (const std::string& id : all) {
-            const auto& known = m_report.log.roster.certificate;
-            const auto certificate = known.find(id);
+        for (const auto& [id, held] : all) {
             texts
-                << (certificate == known.end()
-                        ? person(id)
-                        : tr("%1 (%2, to %3)")
-                              .arg(
-                                  person(id), plainText(scopeOf(certificate->second)),
-                                  plainText(certificate->second.until)));
+                << (held.isEmpty() ? person(id)
+                                   : tr("%1 (%2)").arg(person(id), held.join(tr("; "))));
         }
         return texts.join(tr("; "));
     }
@@ -421,8 +453,15 @@ private:
         };
         if (record.stored && differsFromStored(record)) {
             add(tr("closed as %1").arg(midSentence(verdictWord(record.stored->verdict))), {}, {},
-                tr("by the rules now: %1").arg(midSentence(verdictWord(record.verdict.word))),
+                (isCorrectedSinceClosing(record) ? tr("after a correction: %1")
+                                                 : tr("by the rules now: %1"))
+                    .arg(midSentence(verdictWord(record.verdict.word))),
                 true);
+            for (const StoredReason& stored : record.stored->reasons) {
+                const ReasonText reason = reasonText(stored, record.plan, m_units);
+                add(tr("stored: %1").arg(reason.what), reason, eventMark(closedN(record)), {},
+                    false);
+            }
         }
         for (const Finding& finding : record.verdict.findings) {
             const ReasonText reason = reasonText(finding, record.plan, m_units);
@@ -478,8 +517,9 @@ private:
         const auto word = verdictOf(line.verdict);
         cell.mark = joint.record->aborted ? Mark::Cut : word ? markOf(*word) : Mark::Trouble;
         if (!line.verdictNow.empty()) {
-            cell.text +=
-                tr("; by the rules now: %1").arg(midSentence(verdictWord(line.verdictNow)));
+            cell.text += (isCorrectedSinceClosing(*joint.record) ? tr("; after a correction: %1")
+                                                                 : tr("; by the rules now: %1"))
+                             .arg(midSentence(verdictWord(line.verdictNow)));
             cell.mark = Mark::Trouble;
         }
         return cell;
@@ -550,8 +590,13 @@ private:
         doc.blocks.emplace_back(PaperHeading{
             tr("Seals"), tr("held against this paper they show whether the log was changed")});
         QStringList items;
-        for (const SealFact& seal : m_report.log.seals) {
-            if (m_days.count(seal.day) > 0 || seal.day == m_report.filter.fromDay) {
+        std::set<std::size_t> covering; // a seal covers all before it, whatever its day
+        for (const ReportJoint& joint : m_report.joints) {
+            covering.insert(joint.seals.begin(), joint.seals.end());
+        }
+        for (std::size_t i = 0; i < m_report.log.seals.size(); ++i) {
+            const SealFact& seal = m_report.log.seals[i];
+            if (covering.count(i) > 0 || seal.day == m_report.filter.fromDay) {
                 items << sealText(seal, m_report.log);
             }
         }
@@ -564,7 +609,7 @@ private:
                 open << QString::number(joint.line.number);
             }
         }
-        if (items.isEmpty()) {
+        if (items.isEmpty() && m_report.joints.empty()) {
             items << tr("These days are not sealed.");
         }
         if (!open.isEmpty()) {
@@ -578,7 +623,7 @@ private:
 
     const ReportFacts& m_report;
     ReportOf m_of;
-    const PaperWork& m_work;
+    const PaperWork m_work;
     UnitSystem m_units;
     Sum m_sum;
     std::set<std::string> m_days;
@@ -609,9 +654,11 @@ QString reportStem(const ReportFacts& report, ReportOf of, const PaperWork& work
     case ReportOf::Day:
         return QStringLiteral("day-%1").arg(fileWord(fromUtf8(report.filter.fromDay.value_or(
             report.joints.empty() ? std::string("none") : report.joints.front().line.day))));
-    case ReportOf::Job:
-        return work.order.isEmpty() ? QStringLiteral("job")
-                                    : QStringLiteral("job-%1").arg(fileWord(work.order));
+    case ReportOf::Job: {
+        const QString order = workOfJoints(work, report).order;
+        return order.isEmpty() ? QStringLiteral("job")
+                               : QStringLiteral("job-%1").arg(fileWord(order));
+    }
     case ReportOf::Selection:
         return QStringLiteral("joints");
     }

@@ -51,19 +51,34 @@ std::string dayListText(const std::vector<JointLine>& lines) {
 }
 
 std::string dayListHeader() {
-    return separatedRow(
-        {"number", "weld", "type", "opened_utc", "day_local", "offset_min", "seam", "bench",
-         "opened_by", "material", "thickness_mm", "length_mm", "procedure", "state", "verdict",
-         "verdict_now", "reasons", "events", "trouble"});
+    return separatedRow({"number",     "weld",         "type",      "opened_utc", "day_local",
+                         "offset_min", "seam",         "job",       "bench",      "opened_by",
+                         "material",   "thickness_mm", "length_mm", "procedure",  "state",
+                         "verdict",    "verdict_now",  "reasons",   "events",     "trouble"});
 }
 
 std::string dayListRow(const JointLine& line) {
     return separatedRow(
-        {std::to_string(line.number), line.weld, line.type, toIsoUtc(line.openedUtc), line.day,
-         std::to_string(line.offset.count()), line.seam, line.bench, line.by, line.material,
-         fromThousandths(line.thicknessUm), fromThousandths(line.lengthUm), line.procedure,
-         line.phase, line.verdict, line.verdictNow, std::to_string(line.findings),
-         std::to_string(line.events), line.trouble});
+        {std::to_string(line.number),
+         line.weld,
+         line.type,
+         toIsoUtc(line.openedUtc),
+         line.day,
+         std::to_string(line.offset.count()),
+         line.seam,
+         line.job,
+         line.bench,
+         line.by,
+         line.material,
+         fromThousandths(line.thicknessUm),
+         fromThousandths(line.lengthUm),
+         line.procedure,
+         line.phase,
+         line.verdict,
+         line.verdictNow,
+         std::to_string(line.findings),
+         std::to_string(line.events),
+         line.trouble});
 }
 
 } // namespace seamclock

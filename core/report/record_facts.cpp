@@ -6,6 +6,8 @@
 #include "core/weld/event_codec.h"
 
 #include <algorithm>
+#include <map>
+#include <numeric>
 #include <utility>
 #include <variant>
 
@@ -41,24 +43,75 @@ std::int64_t coveredBy(const std::vector<std::int64_t>& rows, std::int64_t toSeq
     return behind - rows.begin();
 }
 
-Result<std::optional<Certificate>>
-certificateThen(LogReader& reader, const std::string& person, Milliseconds utc) {
-    std::optional<Certificate> out;
-    const auto bodies = reader.bodies(person);
-    if (!bodies) {
-        return tl::unexpected<Error>(bodies.error());
+/// Reads each person's rows once.
+class Certificates {
+public:
+    explicit Certificates(LogReader& reader) : m_reader(reader) {}
+
+    /// The one that was noted last before that instant.
+    Result<std::optional<Certificate>> heldBy(const std::string& person, Milliseconds utc) {
+        auto known = m_noted.find(person);
+        if (known == m_noted.end()) {
+            auto noted = notedOf(person);
+            if (!noted) {
+                return tl::unexpected<Error>(noted.error());
+            }
+            known = m_noted.emplace(person, std::move(*noted)).first;
+        }
+        std::optional<Certificate> out;
+        for (const auto& [at, certificate] : known->second) {
+            if (at <= utc) {
+                out = certificate;
+            }
+        }
+        return out;
     }
-    for (const std::string& body : *bodies) {
-        const auto fact = factFromBody(body);
-        const auto* noted = fact ? std::get_if<CertificateNoted>(&fact->d) : nullptr;
-        if (noted == nullptr || fact->at.utc > utc) {
-            continue;
+
+private:
+    using Noted = std::vector<std::pair<Milliseconds, Certificate>>; // in the order of their rows
+
+    Result<Noted> notedOf(const std::string& person) {
+        Noted out;
+        const auto bodies = m_reader.bodies(person);
+        if (!bodies) {
+            return tl::unexpected<Error>(bodies.error());
         }
-        auto certificate = readCertificate(noted->scope, noted->until);
-        if (!certificate) {
-            return fail(ErrorCode::Damaged, person + ": " + certificate.error().detail);
+        for (const std::string& body : *bodies) {
+            const auto fact = factFromBody(body);
+            const auto* noted = fact ? std::get_if<CertificateNoted>(&fact->d) : nullptr;
+            if (noted == nullptr) {
+                continue;
+            }
+            auto certificate = readCertificate(noted->scope, noted->until);
+            if (!certificate) {
+                return fail(ErrorCode::Damaged, person + ": " + certificate.error().detail);
+            }
+            out.emplace_back(fact->at.utc, std::move(*certificate));
         }
-        out = std::move(*certificate);
+        return out;
+    }
+
+    LogReader& m_reader;
+    std::map<std::string, Noted> m_noted;
+};
+
+/// The places in `seals` of those that cover more of these rows than the ones before, the first of
+/// the chain first; with each, how many it covers.
+std::vector<std::pair<std::size_t, std::int64_t>>
+covering(const std::vector<SealFact>& seals, const std::vector<std::int64_t>& rows) {
+    std::vector<std::size_t> places(seals.size());
+    std::iota(places.begin(), places.end(), std::size_t{0});
+    std::stable_sort(places.begin(), places.end(), [&](std::size_t a, std::size_t b) {
+        return seals[a].toSeq < seals[b].toSeq;
+    });
+    std::vector<std::pair<std::size_t, std::int64_t>> out;
+    std::int64_t covered = 0;
+    for (const std::size_t place : places) {
+        const std::int64_t now = coveredBy(rows, seals[place].toSeq);
+        if (now > covered) {
+            covered = now;
+            out.emplace_back(place, now);
+        }
     }
     return out;
 }
@@ -111,8 +164,10 @@ heatOf(const RecordFacts& facts, const std::vector<Material>& materials) {
 }
 
 /// Errors are about the log as a whole; what can't be read of one joint stands in it.
-Result<ReportJoint> jointOf(LogReader& reader, const LogFacts& log, JointLine line) {
-    ReportJoint out{std::move(line), {}, 0, {}};
+Result<ReportJoint>
+jointOf(LogReader& reader, const LogFacts& log, Certificates& certificates, JointLine line) {
+    ReportJoint out;
+    out.line = std::move(line);
     out.trouble = out.line.trouble;
     auto made = recordOf(reader, out.line.weld);
     if (made) {
@@ -124,8 +179,16 @@ Result<ReportJoint> jointOf(LogReader& reader, const LogFacts& log, JointLine li
     if (!rows) {
         return tl::unexpected<Error>(rows.error());
     }
-    for (const SealFact& seal : log.seals) {
-        out.sealedToN = std::max(out.sealedToN, coveredBy(*rows, seal.toSeq));
+    for (const auto& [place, toN] : covering(log.seals, *rows)) {
+        out.seals.push_back(place);
+        out.sealedToN = toN;
+    }
+    if (out.record) {
+        auto certificate = certificates.heldBy(out.record->openedBy, out.record->openedAt.utc);
+        if (!certificate) {
+            return tl::unexpected<Error>(certificate.error());
+        }
+        out.certificate = std::move(*certificate);
     }
     return out;
 }
@@ -136,9 +199,10 @@ Result<ReportFacts> reportOf(LogReader& reader, std::vector<JointLine> lines) {
         return tl::unexpected<Error>(log.error());
     }
     ReportFacts out{std::move(*log), {}, {}};
+    Certificates certificates(reader);
     std::reverse(lines.begin(), lines.end());
     for (JointLine& line : lines) {
-        auto joint = jointOf(reader, out.log, std::move(line));
+        auto joint = jointOf(reader, out.log, certificates, std::move(line));
         if (!joint) {
             return tl::unexpected<Error>(joint.error());
         }
@@ -190,7 +254,7 @@ Result<RecordFacts> recordFacts(
     if (materials != nullptr) {
         out.heat = heatOf(out, *materials);
     }
-    auto certificate = certificateThen(reader, out.record.openedBy, out.record.openedAt.utc);
+    auto certificate = Certificates(reader).heldBy(out.record.openedBy, out.record.openedAt.utc);
     if (!certificate) {
         return tl::unexpected<Error>(certificate.error());
     }
@@ -212,17 +276,8 @@ Result<RecordFacts> recordFacts(
         return tl::unexpected<Error>(rows.error());
     }
     out.elsewhere = rows->empty();
-    std::vector<SealFact> seals = log.seals;
-    std::stable_sort(seals.begin(), seals.end(), [](const SealFact& a, const SealFact& b) {
-        return a.toSeq < b.toSeq;
-    });
-    std::int64_t covered = 0;
-    for (SealFact& seal : seals) {
-        const std::int64_t now = coveredBy(*rows, seal.toSeq);
-        if (now > covered) {
-            covered = now;
-            out.sealed.push_back({std::move(seal), now});
-        }
+    for (const auto& [place, toN] : covering(log.seals, *rows)) {
+        out.sealed.push_back({log.seals[place], toN});
     }
     return out;
 }

@@ -78,6 +78,9 @@ struct ReportJoint {
     std::optional<WeldRecord> record;
     std::int64_t sealedToN = 0; // the events up to that one are covered by a seal
     std::string trouble;
+    std::vector<std::size_t> seals{}; // of LogFacts::seals, by their places there: those that cover
+                                      // more of it than the ones before
+    std::optional<Certificate> certificate{}; // the welder's, as in RecordFacts
 
     bool operator==(const ReportJoint&) const = default;
 };

@@ -2,11 +2,20 @@
 
 #include <algorithm>
 #include <string>
+#include <variant>
 
 namespace seamclock {
 
 std::set<std::int64_t> eventsBehind(std::string_view code, const WeldRecord& record) {
     std::set<std::int64_t> behind;
+    const auto bridges = [&](const PhaseRecord& over) {
+        for (const Event& event : record.events) {
+            if (std::holds_alternative<ClockBridged>(event.d) && event.n > over.fromN &&
+                (over.toN == 0 || event.n < over.toN)) {
+                behind.insert(event.n);
+            }
+        }
+    };
     const auto phase = [&](std::string_view name) {
         for (const PhaseRecord& one : record.phases) {
             if (one.phase == name) {
@@ -14,6 +23,7 @@ std::set<std::int64_t> eventsBehind(std::string_view code, const WeldRecord& rec
                 if (one.toN != 0) {
                     behind.insert(one.toN);
                 }
+                bridges(one);
             }
         }
     };
@@ -77,7 +87,34 @@ std::set<std::int64_t> eventsBehind(std::string_view code, const WeldRecord& rec
             }
         }
     }
+    for (const Event& event : record.events) {
+        const auto* value = std::get_if<ValueCorrected>(&event.d);
+        const auto* step = std::get_if<StepBackdated>(&event.d);
+        if ((value != nullptr && behind.count(value->targetN) > 0) ||
+            (step != nullptr && behind.count(step->targetN) > 0)) {
+            behind.insert(event.n);
+        }
+    }
     return behind;
+}
+
+bool isCorrectedSinceClosing(const WeldRecord& record) {
+    if (!record.stored || record.stored->rules != kVerdictRules) {
+        return false;
+    }
+    const std::int64_t closed = closedN(record);
+    return std::any_of(record.events.begin(), record.events.end(), [&](const Event& event) {
+        return event.n > closed && (std::holds_alternative<ValueCorrected>(event.d) ||
+                                    std::holds_alternative<StepBackdated>(event.d));
+    });
+}
+
+std::int64_t closedN(const WeldRecord& record) {
+    const auto closed =
+        std::find_if(record.events.begin(), record.events.end(), [](const Event& event) {
+            return std::holds_alternative<WeldClosed>(event.d);
+        });
+    return closed == record.events.end() ? 0 : closed->n;
 }
 
 bool differsFromStored(const WeldRecord& record) {

@@ -11,10 +11,17 @@
 
 namespace seamclock {
 
-/// The n of the events that a reason with this code was worked out from.
+/// The n of the events that a reason with this code was worked out from, those that corrected one
+/// of them or bridged its time included.
 std::set<std::int64_t> eventsBehind(std::string_view code, const WeldRecord& record);
+
+/// Of the event that closed it, which holds the stored verdict; 0: none did.
+std::int64_t closedN(const WeldRecord& record);
 
 /// False while nothing is stored.
 bool differsFromStored(const WeldRecord& record);
+/// A value or an instant of it was corrected behind its closing, by this program's rules: what
+/// differs from the stored verdict differs because of that.
+bool isCorrectedSinceClosing(const WeldRecord& record);
 
 } // namespace seamclock

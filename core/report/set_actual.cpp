@@ -4,6 +4,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <iterator>
 
 namespace seamclock {
 namespace {
@@ -233,6 +234,25 @@ std::vector<SetActual> setAndActual(const WeldRecord& record, const Bench* bench
     addReadings(rows, record, bench, recheck);
     addBeads(rows, record);
     return rows;
+}
+
+std::string_view fieldOfItem(std::string_view item) {
+    struct Item {
+        std::string_view item;
+        std::string_view field;
+    };
+    static constexpr Item kItems[] = {
+        {"plate_temperature", "value_mC"},    {"scale_zero", "value_milli"},
+        {"drag_reading", "value_milli"},      {"gap", "value_um"},
+        {"clamping_gap", "value_um"},         {"edge_gap", "value_um"},
+        {"alignment_bead", "value_um"},       {"alignment_reading", "reading_milli"},
+        {"soak_reading", "reading_milli"},    {"joining_reading", "reading_milli"},
+        {"recheck_reading", "reading_milli"}, {"bead_height", "height_um"},
+        {"bead_width", "width_um"},           {"bead_k", "k_um"},
+        {"misalignment", "misalignment_um"}};
+    const auto* const found = std::find_if(
+        std::begin(kItems), std::end(kItems), [&](const Item& one) { return one.item == item; });
+    return found == std::end(kItems) ? std::string_view() : found->field;
 }
 
 } // namespace seamclock

@@ -9,6 +9,7 @@
 #include <cstdint>
 #include <optional>
 #include <string>
+#include <string_view>
 #include <vector>
 
 namespace seamclock {
@@ -36,5 +37,9 @@ ShownUnit shownUnit(const std::string& code, const WeldPlan& plan);
 /// In the order of the work. What was to be set and never read stands there without an actual
 /// value. Without a bench there are no actual forces and pressures.
 std::vector<SetActual> setAndActual(const WeldRecord& record, const Bench* bench);
+
+/// The field of its event that an item's actual value stands in, as core/weld/correction names it;
+/// "": none, as of a force, which follows from a reading.
+std::string_view fieldOfItem(std::string_view item);
 
 } // namespace seamclock

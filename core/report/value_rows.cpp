@@ -4,7 +4,9 @@
 #include "core/report/separated.h"
 #include "core/report/set_actual.h"
 
+#include <charconv>
 #include <optional>
+#include <system_error>
 
 namespace seamclock {
 namespace {
@@ -20,17 +22,43 @@ std::optional<std::int64_t> msOf(const std::optional<Milliseconds>& time) {
     return time ? std::optional<std::int64_t>(time->count()) : std::nullopt;
 }
 
+/// Of a correction's text; absent: it is no whole number.
+std::optional<std::int64_t> wholeNumber(const std::string& text) {
+    std::int64_t value = 0;
+    const char* const end = text.data() + text.size();
+    const auto read = std::from_chars(text.data(), end, value);
+    return read.ec == std::errc() && read.ptr == end ? std::optional(value) : std::nullopt;
+}
+
 class ValueRows {
 public:
     explicit ValueRows(const WeldRecord& record) : m_record(record) {}
 
-    void add(const SetActual& row, const std::string& toN, const std::string& most) {
+    void add(const SetActual& row, std::int64_t toN = 0, const std::string& most = {}) {
         const ShownUnit unit = shownUnit(row.unit, m_record.plan);
+        const std::string_view field = fieldOfItem(row.item);
+        std::optional<std::int64_t> was;
+        std::int64_t correctedBy = 0;
+        for (const Event& event : m_record.events) {
+            const auto* value = std::get_if<ValueCorrected>(&event.d);
+            const auto* step = std::get_if<StepBackdated>(&event.d);
+            if (row.n != 0 && value != nullptr && value->targetN == row.n &&
+                (field.empty() ? value->field == "reading_milli" : value->field == field)) {
+                correctedBy = event.n;
+                was = field.empty() || was ? was : wholeNumber(value->was);
+            } else if (
+                row.unit == "ms" && step != nullptr &&
+                (step->targetN == row.n || (toN != 0 && step->targetN == toN))) {
+                correctedBy = event.n;
+            }
+        }
         m_text += separatedRow(
             {std::to_string(m_record.opened.number), m_record.weld, toIsoUtc(m_record.openedAt.utc),
              m_record.opened.seam.value_or(""), row.item, row.place, unit.name,
              numberOf(row.set, unit), numberOf(row.low, unit), numberOf(row.high, unit),
-             numberOf(row.actual, unit), most, row.n == 0 ? "" : std::to_string(row.n), toN});
+             numberOf(row.actual, unit), most, row.n == 0 ? "" : std::to_string(row.n),
+             toN == 0 ? "" : std::to_string(toN), numberOf(was, unit),
+             correctedBy == 0 ? "" : std::to_string(correctedBy), ""});
     }
     std::string take() { return std::move(m_text); }
 
@@ -44,13 +72,19 @@ private:
 std::string valueRowsHeader() {
     return separatedRow(
         {"number", "weld", "opened_utc", "seam", "item", "place", "unit", "set", "low", "high",
-         "actual", "actual_most", "event", "event_to"});
+         "actual", "actual_most", "event", "event_to", "was", "corrected_by", "trouble"});
+}
+
+std::string damagedRow(const JointLine& line) {
+    return separatedRow(
+        {std::to_string(line.number), line.weld, toIsoUtc(line.openedUtc), line.seam, "", "", "",
+         "", "", "", "", "", "", "", "", "", line.trouble});
 }
 
 std::string valueRows(const WeldRecord& record, const Bench* bench) {
     ValueRows rows(record);
     for (const SetActual& row : setAndActual(record, bench)) {
-        rows.add(row, "", "");
+        rows.add(row);
     }
     for (const PhaseRecord& phase : record.phases) {
         SetActual row;
@@ -68,7 +102,7 @@ std::string valueRows(const WeldRecord& record, const Bench* bench) {
                 most = fromThousandths(phase.took->hi.count());
             }
         }
-        rows.add(row, phase.toN == 0 ? "" : std::to_string(phase.toN), most);
+        rows.add(row, phase.toN, most);
     }
     return rows.take();
 }

@@ -224,12 +224,16 @@
             <translation>%1 (%2 bis %3)</translation>
         </message>
         <message>
+            <source>%1 (%2)</source>
+            <translation>%1 (%2)</translation>
+        </message>
+        <message>
             <source>%1 (%2) %3</source>
             <translation>%1 (%2) %3</translation>
         </message>
         <message>
-            <source>%1 (%2, to %3)</source>
-            <translation>%1 (%2, bis %3)</translation>
+            <source>%1 (from the job's file)</source>
+            <translation>%1 (aus der Auftragsdatei)</translation>
         </message>
         <message>
             <source>%1 / %2 mm</source>
@@ -1188,6 +1192,10 @@
             <translation>%1, mit 95 % zwischen %2 und %3</translation>
         </message>
         <message>
+            <source>%1, with other reasons</source>
+            <translation>%1, mit anderen Gründen</translation>
+        </message>
+        <message>
             <source>%1-wal: is damaged, and whole transactions stand behind that</source>
             <translation>%1-wal: ist beschädigt, und dahinter stehen ganze Einträge</translation>
         </message>
@@ -1274,6 +1282,10 @@
         <message>
             <source>%1; %2</source>
             <translation>%1; %2</translation>
+        </message>
+        <message>
+            <source>%1; after a correction %2</source>
+            <translation>%1; nach einer Berichtigung %2</translation>
         </message>
         <message>
             <source>%1; and %2 more</source>
@@ -1418,6 +1430,10 @@
         <message>
             <source>; </source>
             <translation>; </translation>
+        </message>
+        <message>
+            <source>; after a correction: %1</source>
+            <translation>; nach einer Berichtigung: %1</translation>
         </message>
         <message>
             <source>; also %1 %2</source>
@@ -1650,6 +1666,10 @@
         <message>
             <source>Add this column</source>
             <translation>Spalte dazu</translation>
+        </message>
+        <message>
+            <source>After a correction: %1</source>
+            <translation>Nach einer Berichtigung: %1</translation>
         </message>
         <message>
             <source>After the lock the wheel was let back while the joint was soft: %1, at least %2.</source>
@@ -2454,6 +2474,10 @@
         <message>
             <source>Each sheet loses about %1 of its length in this seam: cut it longer by that, and by twice that with a seam at both ends: %2.</source>
             <translation>Jede Tafel verliert in dieser Naht etwa %1 ihrer Länge: um so viel länger zuschneiden, bei Nähten an beiden Enden um das Doppelte: %2.</translation>
+        </message>
+        <message>
+            <source>Earlier …</source>
+            <translation>Frühere …</translation>
         </message>
         <message>
             <source>Earliest possible %1, this plan %2.</source>
@@ -5014,6 +5038,14 @@
             <translation>Beim Abschluss gespeichert, nach Regeln %1. Nach heutigen Regeln %2: %3.</translation>
         </message>
         <message>
+            <source>Stored at closing. After a correction: %1.</source>
+            <translation>So beim Abschluss gespeichert. Nach einer Berichtigung: %1.</translation>
+        </message>
+        <message>
+            <source>Stored at closing. Worked out again: %1.</source>
+            <translation>So beim Abschluss gespeichert. Neu ausgewertet: %1.</translation>
+        </message>
+        <message>
             <source>Stored at closing: %1</source>
             <translation>Beim Abschluss gespeichert: %1</translation>
         </message>
@@ -6688,6 +6720,10 @@
         <message>
             <source>after 10 min</source>
             <translation>nach 10 min</translation>
+        </message>
+        <message>
+            <source>after a correction: %1</source>
+            <translation>nach einer Berichtigung: %1</translation>
         </message>
         <message>
             <source>again: joint %1 is to be repaired</source>
@@ -9285,6 +9321,10 @@
             <translation>des Handbuchs</translation>
         </message>
         <message>
+            <source>of the job %1</source>
+            <translation>des Auftrags %1</translation>
+        </message>
+        <message>
             <source>of the scale</source>
             <translation>der Skala</translation>
         </message>
@@ -10287,6 +10327,10 @@
         <message>
             <source>stopped: %1</source>
             <translation>Abbruch: %1</translation>
+        </message>
+        <message>
+            <source>stored: %1</source>
+            <translation>gespeichert: %1</translation>
         </message>
         <message>
             <source>supervisor</source>

@@ -224,12 +224,16 @@
             <translation>%1 (%2 a %3)</translation>
         </message>
         <message>
+            <source>%1 (%2)</source>
+            <translation>%1 (%2)</translation>
+        </message>
+        <message>
             <source>%1 (%2) %3</source>
             <translation>%1 (%2) %3</translation>
         </message>
         <message>
-            <source>%1 (%2, to %3)</source>
-            <translation>%1 (%2, hasta %3)</translation>
+            <source>%1 (from the job's file)</source>
+            <translation>%1 (del archivo del trabajo)</translation>
         </message>
         <message>
             <source>%1 / %2 mm</source>
@@ -1188,6 +1192,10 @@
             <translation>%1, con 95 % entre %2 y %3</translation>
         </message>
         <message>
+            <source>%1, with other reasons</source>
+            <translation>%1, con otros motivos</translation>
+        </message>
+        <message>
             <source>%1-wal: is damaged, and whole transactions stand behind that</source>
             <translation>%1-wal: está dañado, y detrás hay entradas enteras</translation>
         </message>
@@ -1274,6 +1282,10 @@
         <message>
             <source>%1; %2</source>
             <translation>%1; %2</translation>
+        </message>
+        <message>
+            <source>%1; after a correction %2</source>
+            <translation>%1; tras una corrección %2</translation>
         </message>
         <message>
             <source>%1; and %2 more</source>
@@ -1418,6 +1430,10 @@
         <message>
             <source>; </source>
             <translation>; </translation>
+        </message>
+        <message>
+            <source>; after a correction: %1</source>
+            <translation>; tras una corrección: %1</translation>
         </message>
         <message>
             <source>; also %1 %2</source>
@@ -1650,6 +1666,10 @@
         <message>
             <source>Add this column</source>
             <translation>Añadir columna</translation>
+        </message>
+        <message>
+            <source>After a correction: %1</source>
+            <translation>Tras una corrección: %1</translation>
         </message>
         <message>
             <source>After the lock the wheel was let back while the joint was soft: %1, at least %2.</source>
@@ -2454,6 +2474,10 @@
         <message>
             <source>Each sheet loses about %1 of its length in this seam: cut it longer by that, and by twice that with a seam at both ends: %2.</source>
             <translation>Cada placa pierde unos %1 de su largo en esta junta: cortarla así de más larga, y el doble si lleva junta en ambos extremos: %2.</translation>
+        </message>
+        <message>
+            <source>Earlier …</source>
+            <translation>Anteriores …</translation>
         </message>
         <message>
             <source>Earliest possible %1, this plan %2.</source>
@@ -5014,6 +5038,14 @@
             <translation>Guardado al cerrar, con reglas %1. Con las reglas de hoy (%2): %3.</translation>
         </message>
         <message>
+            <source>Stored at closing. After a correction: %1.</source>
+            <translation>Así guardado al cerrar. Tras una corrección: %1.</translation>
+        </message>
+        <message>
+            <source>Stored at closing. Worked out again: %1.</source>
+            <translation>Así guardado al cerrar. Evaluado de nuevo: %1.</translation>
+        </message>
+        <message>
             <source>Stored at closing: %1</source>
             <translation>Guardado al cerrar: %1</translation>
         </message>
@@ -6688,6 +6720,10 @@
         <message>
             <source>after 10 min</source>
             <translation>tras 10 min</translation>
+        </message>
+        <message>
+            <source>after a correction: %1</source>
+            <translation>tras una corrección: %1</translation>
         </message>
         <message>
             <source>again: joint %1 is to be repaired</source>
@@ -9285,6 +9321,10 @@
             <translation>de la guía</translation>
         </message>
         <message>
+            <source>of the job %1</source>
+            <translation>del trabajo %1</translation>
+        </message>
+        <message>
             <source>of the scale</source>
             <translation>de la escala</translation>
         </message>
@@ -10287,6 +10327,10 @@
         <message>
             <source>stopped: %1</source>
             <translation>parada: %1</translation>
+        </message>
+        <message>
+            <source>stored: %1</source>
+            <translation>guardado: %1</translation>
         </message>
         <message>
             <source>supervisor</source>

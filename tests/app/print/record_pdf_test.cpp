@@ -3,6 +3,7 @@
 #include "app/print/printer.h"
 #include "app/print/record_paper.h"
 #include "app/print/record_pdf.h"
+#include "app/text/language.h"
 #include "tests/app/print/full_disk.h"
 #include "tests/app/print/longer_words.h"
 #include "tests/app/print/paper_samples.h"
@@ -22,7 +23,8 @@ using test::PdfFile;
 using test::Story;
 
 PaperWork work() {
-    return {"Quillmere Vat Works", "QV-118", "Brine settling tank", "2030-01-14 07:00"};
+    return {"Quillmere Vat Works", "QV-118", "Brine settling tank",
+            "2030-01-14 07:00",    false,    "QV-118"};
 }
 
 /// On disk, and read back.
@@ -129,6 +131,24 @@ TEST(RecordPdf, HoldsWhatTheTradeWritesDown) {
         EXPECT_TRUE(text.contains(QString::fromUtf8(words))) << words << "\n" << text.toStdString();
     }
     EXPECT_TRUE(text.remove(' ').contains(QString(64, 'c'))) << "the photo's hash";
+}
+
+TEST(RecordPdf, HasTheOrderOfTheJobThatTheJointItselfNames) {
+    const auto textOf = [](const std::optional<std::string>& job) {
+        WeldOpened opened = test::inventedOpening();
+        opened.job = job;
+        Story story(opened);
+        story.close();
+        return Printed(test::factsOf(story.weld())).pdf.text();
+    };
+    const QString other = textOf("QV-207"); // the tablet's job file is of QV-118
+    EXPECT_TRUE(other.contains("QV-207")) << other.toStdString();
+    EXPECT_FALSE(other.contains("QV-118"));
+    EXPECT_FALSE(other.contains("Brine settling tank"));
+    const QString same = textOf("QV-118");
+    EXPECT_TRUE(same.contains("Brine settling tank (from the job's file)")) << same.toStdString();
+    EXPECT_FALSE(same.contains("QV-118 (from the job's file)")) << "it stands in event 1";
+    EXPECT_TRUE(textOf({}).contains("QV-118 (from the job's file)"));
 }
 
 // Written again from the log's events and not with the program's own texts: each value in a line
@@ -364,6 +384,26 @@ TEST(RecordPdf, SpeaksTheLanguagesDecimals) {
     EXPECT_TRUE(page.pdf.text().contains("8,813 s")) << page.pdf.text().toStdString();
     EXPECT_TRUE(page.pdf.text().contains("15,4 mm"));
     EXPECT_FALSE(page.pdf.text().contains("15.4 mm"));
+}
+
+/// Words of the trade as the German and the Spanish standards and handbooks use them (common
+/// practice, no source); numbers as in RecordPdf.HoldsWhatTheTradeWritesDown.
+TEST(RecordPdf, IsReadBackInGermanAndSpanish) {
+    for (const auto& [language, words] :
+         {std::pair{Language::German, QStringList{"Umstellen", "Abkühlen", "8,813 s", "15,4 mm"}},
+          std::pair{Language::Spanish, QStringList{"cambio", "enfriar", "8,813 s", "15,4 mm"}}}) {
+        speak(language);
+        const Printed page(test::factsOf(test::lateJoint().weld()));
+        const QString text = page.pdf.text();
+        speak(Language::English);
+        for (const QString& word : words) {
+            EXPECT_TRUE(text.contains(word, Qt::CaseInsensitive)) << word.toStdString() << "\n"
+                                                                  << text.toStdString();
+        }
+        EXPECT_FALSE(text.contains("changeover", Qt::CaseInsensitive));
+        EXPECT_FALSE(text.contains("15.4 mm"));
+        test::expectTidy(page.pdf);
+    }
 }
 
 TEST(RecordPdf, GoesOnOverFurtherPagesRatherThanLeaveAnythingOut) {

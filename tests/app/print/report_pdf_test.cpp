@@ -18,7 +18,8 @@ using test::PdfFile;
 using test::Story;
 
 PaperWork work() {
-    return {"Quillmere Vat Works", "QV-118", "Brine settling tank", "2030-01-14 07:00"};
+    return {"Quillmere Vat Works", "QV-118", "Brine settling tank",
+            "2030-01-14 07:00",    false,    "QV-118"};
 }
 
 ReportJoint jointOf(Weld weld, std::int64_t number) {
@@ -34,6 +35,7 @@ ReportJoint jointOf(Weld weld, std::int64_t number) {
     joint.record = record(folded ? *folded : weld);
     joint.line = lineOf(*joint.record);
     joint.sealedToN = static_cast<std::int64_t>(joint.record->events.size());
+    joint.seals = {0};
     return joint;
 }
 
@@ -65,6 +67,7 @@ ReportFacts fiveJoints() {
     }
     report.joints[3].sealedToN = 4;
     report.joints[4].sealedToN = 0;
+    report.joints[4].seals.clear();
     return report;
 }
 
@@ -131,6 +134,62 @@ TEST(ReportPdf, HoldsEveryJointWithItsVerdictAndWhetherItIsSealed) {
     EXPECT_TRUE(text.contains("Not wholly covered by a seal: joints 44, 45."));
     EXPECT_TRUE(text.contains("page 1 of"));
     EXPECT_TRUE(text.contains("For the customer"));
+}
+
+TEST(ReportPdf, NamesTheSealOfAnotherDayThatCoversItsJoints) {
+    ReportFacts report = fiveJoints();
+    report.joints.resize(1);
+    report.log.seals[0].day = "2030-01-14";
+    SealFact other = test::sampleSeal();
+    other.day = "2030-01-12"; // covers nothing of these
+    other.fingerprint = "1111";
+    report.log.seals.push_back(other);
+    const QString text = Printed(report).pdf.text();
+    EXPECT_TRUE(text.contains("eal of 2030-01-14")) << text.toStdString();
+    EXPECT_TRUE(text.contains("fingerprint 0f3a 96c2 11de 84b7 5a01 9c3e 7d20 4f88"));
+    EXPECT_FALSE(text.contains("fingerprint 1111"));
+    EXPECT_FALSE(text.contains("not sealed"));
+    report.joints[0].seals.clear();
+    report.joints[0].sealedToN = 0;
+    const QString none = Printed(report).pdf.text();
+    EXPECT_TRUE(none.contains("No joint here is wholly covered by a seal."));
+    EXPECT_FALSE(none.contains("fingerprint"));
+}
+
+Weld closedOf(const std::optional<std::string>& job) {
+    WeldOpened opened = test::inventedOpening();
+    opened.job = job;
+    Story story(opened);
+    story.close();
+    return story.weld();
+}
+
+TEST(ReportPdf, HasTheOrdersThatItsJointsName) {
+    ReportFacts report = fiveJoints();
+    report.joints = {jointOf(closedOf("QV-207"), 41), jointOf(closedOf("QV-118"), 42)};
+    QString text = Printed(report).pdf.text();
+    EXPECT_TRUE(text.contains("QV-118, QV-207")) << text.toStdString();
+    EXPECT_FALSE(text.contains("Brine settling tank")) << "the part is of one of them at most";
+    report.joints = {jointOf(closedOf("QV-207"), 41)};
+    EXPECT_TRUE(Printed(report, ReportOf::Job).pdf.text().contains("Job report, QV-207"));
+    EXPECT_EQ(reportStem(report, ReportOf::Job, work()), "job-QV-207");
+    report.joints = {jointOf(closedOf("QV-118"), 41), jointOf(closedOf({}), 42)};
+    text = Printed(report, ReportOf::Job).pdf.text();
+    EXPECT_TRUE(text.contains("Job report, QV-118 Quillmere")) << text.toStdString();
+    EXPECT_TRUE(text.contains("Brine settling tank"));
+    report.joints.clear();
+    report.filter = {};
+    report.filter.job = "QV-207";
+    EXPECT_EQ(reportStem(report, ReportOf::Job, work()), "job-QV-207");
+}
+
+TEST(ReportPdf, NamesTheCertificateThatAWelderHadThen) {
+    ReportFacts report = fiveJoints();
+    report.log.roster.certificate["person:op-1"] = *readCertificate("PP 3-30 mm", "2033-01-31");
+    report.joints[0].certificate = *readCertificate("PE-HD 3-20 mm", "2031-06-30");
+    const QString text = Printed(report).pdf.text();
+    EXPECT_TRUE(text.contains("Ilva Borrick (PE-HD 3-20 mm, to 2031-06-30)")) << text.toStdString();
+    EXPECT_FALSE(text.contains("2033-01-31"));
 }
 
 TEST(ReportPdf, SumsAreThoseOfItsJoints) {

@@ -66,6 +66,10 @@ TEST(DayList, HasAsManyCellsInARowAsInItsHeader) {
     EXPECT_EQ(dayListHeader().substr(dayListHeader().size() - 2), "\r\n");
     EXPECT_TRUE(holds(dayListHeader(), "thickness_mm,length_mm"));
     EXPECT_TRUE(holds(dayListRow(line()), "2030-01-13T06:00:00.000Z"));
+    JointLine ofJob = line();
+    ofJob.job = "QV-118";
+    EXPECT_TRUE(holds(dayListHeader(), ",seam,job,bench,"));
+    EXPECT_TRUE(holds(dayListRow(ofJob), ",S3,QV-118,bench-a,"));
 }
 
 TEST(DayList, DefusesAFormulaInASeamsName) {

@@ -88,6 +88,25 @@ TEST_F(Facts, ADecisionBehindTheSealIsCoveredByTheNextOneOnly) {
     EXPECT_EQ(facts->sealed[1].seal.fingerprint, sealFingerprint(*second));
 }
 
+TEST_F(Facts, OfAReportNameTheSealOfALaterDayThatCoversAJoint) {
+    {
+        auto log = writer();
+        const auto second = sealDay(*log, key, test::kForeman, "2030-01-08", clock.now());
+        ASSERT_TRUE(second) << second.error().detail;
+    }
+    auto log = reader();
+    const auto report = reportFacts(log, JointFilter{});
+    ASSERT_TRUE(report) << report.error().detail;
+    ASSERT_EQ(report->log.seals.size(), 2U);
+    for (const ReportJoint& joint : report->joints) {
+        const bool behind = joint.line.number == 6; // the first seal
+        ASSERT_EQ(joint.seals.size(), 1U) << joint.line.number;
+        EXPECT_EQ(report->log.seals[joint.seals[0]].day, behind ? "2030-01-08" : "2030-01-07")
+            << joint.line.number;
+        EXPECT_EQ(joint.sealedToN, static_cast<std::int64_t>(joint.record->events.size()));
+    }
+}
+
 TEST_F(Facts, HoldTheCertificateThatWasNotedWhenTheJointBegan) {
     const auto events = test::closedWeld(1);
     const std::string welder = events.front().by;
@@ -109,6 +128,9 @@ TEST_F(Facts, HoldTheCertificateThatWasNotedWhenTheJointBegan) {
     ASSERT_TRUE(facts) << facts.error().detail;
     ASSERT_TRUE(facts->certificate);
     EXPECT_EQ(facts->certificate->until, "2030-06-30");
+    const auto report = reportFacts(log, std::vector<std::string>{test::weldName(1)});
+    ASSERT_TRUE(report) << report.error().detail;
+    EXPECT_EQ(report->joints.at(0).certificate, facts->certificate);
 }
 
 TEST_F(Facts, OfAWeldThatIsNotThereAreRefused) {

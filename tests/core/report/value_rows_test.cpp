@@ -78,6 +78,42 @@ TEST(ValueRows, AreReadBackByAnIndependentReader) {
     EXPECT_EQ(changeover["high"], "6.4");
 }
 
+TEST(ValueRows, ACorrectedValueNamesWhatStoodThereAndTheEventThatHoldsIt) {
+    Story story;
+    story.close();
+    std::int64_t target = 0;
+    for (const Event& event : story.weld().events) {
+        const auto* reading = std::get_if<ReadingTaken>(&event.d);
+        target = reading != nullptr && reading->phase == ReadingPhase::Joining ? event.n : target;
+    }
+    story.then(ValueCorrected{target, "reading_milli", "15500", "15000", "misread"});
+    story.then(ValueCorrected{target, "reading_milli", "15000", "15200", "misread again"});
+    const auto last = std::to_string(story.weld().events.size());
+    const auto rows = readByPython(valueRowsHeader() + valueRows(record(story.weld()), nullptr));
+    int found = 0;
+    for (const auto& row : rows) {
+        const bool corrected = row["item"] == "joining_reading";
+        EXPECT_EQ(row["corrected_by"], corrected ? last : "") << row["item"];
+        EXPECT_EQ(row["was"], corrected ? "15.5" : "") << row["item"];
+        EXPECT_TRUE(!corrected || row["actual"] == "15.2") << row["actual"];
+        found += corrected ? 1 : 0;
+    }
+    EXPECT_EQ(found, 1);
+}
+
+TEST(ValueRows, ADamagedJointHasARowWithWhy) {
+    JointLine line;
+    line.weld = "weld:7";
+    line.number = 7;
+    line.trouble = "event 5, \"soak\", does not fit";
+    const auto rows = readByPython(valueRowsHeader() + damagedRow(line));
+    ASSERT_EQ(rows.size(), 1U);
+    EXPECT_EQ(rows[0]["number"], "7");
+    EXPECT_EQ(rows[0]["weld"], "weld:7");
+    EXPECT_EQ(rows[0]["actual"], "");
+    EXPECT_EQ(rows[0]["trouble"], line.trouble);
+}
+
 TEST(ValueRows, OverAPowerCutATimeHasTwoEnds) {
     Story story;
     story.buildUp().wait(std::chrono::seconds(100)).reboot(std::chrono::seconds(700));

@@ -1,0 +1,73 @@
+// From which events a reason follows, told by a joint that was corrected and one that was bridged.
+#include "core/report/record_reasons.h"
+
+#include "core/weld/intent.h"
+#include "tests/support/story.h"
+
+#include <gtest/gtest.h>
+
+namespace seamclock {
+namespace {
+
+using test::Story;
+
+std::int64_t lastOf(const Story& story) {
+    return static_cast<std::int64_t>(story.weld().events.size());
+}
+
+TEST(RecordReasons, NameTheCorrectionOfAnEventBehindThem) {
+    Story story;
+    CheckMade read;
+    read.check = "plate_temperature";
+    read.valueMc = 211'000;
+    read.place = "front";
+    story.then(read);
+    const std::int64_t n = lastOf(story);
+    story.close();
+    EXPECT_EQ(eventsBehind("plate_temperature", record(story.weld())).count(n), 1U);
+    EXPECT_FALSE(isCorrectedSinceClosing(record(story.weld())));
+    story.then(ValueCorrected{n, "value_mC", "211000", "225000", "misread"});
+    const WeldRecord made = record(story.weld());
+    ASSERT_EQ(made.verdict.word, VerdictWord::OutOfLimits);
+    EXPECT_EQ(eventsBehind("plate_temperature", made).count(n), 1U);
+    EXPECT_EQ(eventsBehind("plate_temperature", made).count(lastOf(story)), 1U);
+    EXPECT_EQ(eventsBehind("changeover", made).count(lastOf(story)), 0U);
+    EXPECT_TRUE(isCorrectedSinceClosing(made));
+    WeldRecord older = made;
+    older.stored->rules = 0; // then nobody can say which of both it was
+    EXPECT_FALSE(isCorrectedSinceClosing(older));
+}
+
+TEST(RecordReasons, NameTheBridgeOverATime) {
+    Story story;
+    story.buildUp().wait(std::chrono::seconds(100)).reboot(std::chrono::seconds(700));
+    const auto bridge = bridgeTo(story.weld(), story.now(), false);
+    ASSERT_TRUE(bridge && *bridge);
+    story.then(**bridge);
+    const std::int64_t n = lastOf(story);
+    story.wait(std::chrono::seconds(690)).then(ReleaseStep{"clamps_eased"});
+    const WeldRecord made = record(story.weld());
+    EXPECT_EQ(eventsBehind("cooling", made).count(n), 1U);
+    EXPECT_EQ(eventsBehind("changeover", made).count(n), 0U);
+}
+
+TEST(RecordReasons, NameTheStepThatWasSetEarlier) {
+    Story story;
+    story.soak();
+    const std::int64_t step = lastOf(story);
+    story.wait(std::chrono::seconds(2)).then(StepBackdated{step, std::chrono::seconds(1)});
+    const std::int64_t n = lastOf(story);
+    const WeldRecord made = record(story.weld());
+    std::int64_t found = 0;
+    for (const char* code : {"soak_time", "changeover"}) {
+        const auto behind = eventsBehind(code, made);
+        if (behind.count(step) > 0) {
+            ++found;
+            EXPECT_EQ(behind.count(n), 1U) << code;
+        }
+    }
+    EXPECT_GT(found, 0);
+}
+
+} // namespace
+} // namespace seamclock
