@@ -138,8 +138,10 @@ void Window::flagRewelds(WeldOrder& order) {
     const auto allowed = reweldsAllowed(m_job, order.job.value_or(""), label);
     if (allowed && reweldsOf(label) > *allowed) {
         order.flags.emplace_back("rewelds_exceeded");
-        say(tr("The job lets this seam be welded again %1 times. It is in the record.")
-                .arg(*allowed));
+        say(*allowed == 1
+                ? tr("The job lets this seam be welded again once. It is in the record.")
+                : tr("The job lets this seam be welded again %1 times. It is in the record.")
+                      .arg(*allowed));
     }
 }
 

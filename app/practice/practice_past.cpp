@@ -87,8 +87,9 @@ void PracticeWindow::openHistory() {
 void PracticeWindow::showHistory() {
     ListView view;
     view.title = m_parts.who.isEmpty() ? tr("What was made") : tr("Made by %1").arg(m_parts.who);
-    view.under = m_history.empty()
-                     ? tr("Nothing yet.")
+    view.under = m_history.empty() ? tr("Nothing yet.")
+                 : m_history.size() == 1
+                     ? tr("One weld. Touch it to see it again.")
                      : tr("%1 welds. Touch one to see it again.").arg(m_history.size());
     for (const PracticeLine& line : m_history) {
         const HistoryWords words = historyWords(line);

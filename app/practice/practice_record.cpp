@@ -33,8 +33,12 @@ practiceSheet(const std::vector<PracticeLine>& lines, const QString& who, const 
     });
     const auto broken = std::count_if(
         lines.begin(), lines.end(), [](const PracticeLine& line) { return line.brokenOff; });
-    sheet.summary = tr("%1 welds at a virtual bench; %2 within limits and with a joint that bends.")
-                        .arg(static_cast<std::ptrdiff_t>(lines.size()) - broken)
+    const auto made = static_cast<std::ptrdiff_t>(lines.size()) - broken;
+    sheet.summary =
+        made == 1 ? tr("One weld at a virtual bench; %1 within limits and with a joint that bends.")
+                        .arg(good)
+                  : tr("%1 welds at a virtual bench; %2 within limits and with a joint that bends.")
+                        .arg(made)
                         .arg(good);
     if (broken > 0) {
         sheet.summary +=

@@ -643,10 +643,16 @@ void SetupFlow::askEdition() {
     view.title = m_withdraws ? tr("Why do they hold no more?") : tr("Which edition was it?");
     view.line = m_withdraws ? tr("the reason, for the record")
                             : tr("title and date, as printed on the shop's copy");
-    view.under = m_withdraws ? tr("%1 values lose their standing.").arg(m_ticked.size())
-                             : tr("%1 values of %2.")
-                                   .arg(m_ticked.size())
-                                   .arg(fromUtf8(document->procedure.standard));
+    const QString count = QString::number(m_ticked.size());
+    const QString standard = fromUtf8(document->procedure.standard);
+    const bool one = m_ticked.size() == 1;
+    if (m_withdraws) {
+        view.under = one ? tr("One value loses its standing.")
+                         : tr("%1 values lose their standing.").arg(count);
+    } else {
+        view.under = one ? tr("One value of %1.").arg(standard)
+                         : tr("%1 values of %2.").arg(count, standard);
+    }
     view.back = hiddenSlot();
     view.stop = plainSlot(tr("Close"), tr("back to the tables"));
     view.step = stepSlot(m_withdraws ? tr("Withdraw") : tr("Attest"));
@@ -669,8 +675,12 @@ void SetupFlow::keepAttestation() {
         return;
     }
     const std::vector<std::string> cells(m_ticked.begin(), m_ticked.end());
-    const QString what = m_withdraws ? tr("%1 attested values are withdrawn.").arg(cells.size())
-                                     : tr("%1 values are attested.").arg(cells.size());
+    const bool one = cells.size() == 1;
+    const QString what = m_withdraws
+                             ? (one ? tr("One attested value is withdrawn.")
+                                    : tr("%1 attested values are withdrawn.").arg(cells.size()))
+                             : (one ? tr("One value is attested.")
+                                    : tr("%1 values are attested.").arg(cells.size()));
     using Now = Result<std::vector<ProcedureDocument>>;
     m_ask(
         what, [this, words, cells, what, document = *document,

@@ -193,8 +193,10 @@ void ShopFlow::showTable(const QString& file, const std::string& job, const JobC
         tableList(file, job, table), {},
         [this, seams] {
             if (!seams.empty()) {
+                const auto count = static_cast<qulonglong>(seams.size());
                 keepSeams(
-                    seams, tr("%1 seams are kept.").arg(static_cast<qulonglong>(seams.size())));
+                    seams,
+                    count == 1 ? tr("One seam is kept.") : tr("%1 seams are kept.").arg(count));
             }
         },
         [this] { showJobs(); });

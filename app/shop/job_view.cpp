@@ -204,8 +204,10 @@ ListView seamList(
 ListView tableList(const QString& file, const std::string& job, const JobCsv& table) {
     ListView view;
     if (table.isSound()) {
-        view.title =
-            tr("%1: %2 seams for job %3").arg(file).arg(table.seams.size()).arg(fromUtf8(job));
+        const auto count = table.seams.size();
+        view.title = count == 1
+                         ? tr("%1: one seam for job %2").arg(file, fromUtf8(job))
+                         : tr("%1: %2 seams for job %3").arg(file).arg(count).arg(fromUtf8(job));
         view.under = tr("All is as it may be. It is kept by a foreman's PIN.");
         for (const JobSeam& seam : table.seams) {
             ListRowView row;

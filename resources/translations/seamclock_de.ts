@@ -1256,6 +1256,10 @@
             <translation>%1: nicht gefügt</translation>
         </message>
         <message>
+            <source>%1: one seam for job %2</source>
+            <translation>%1: eine Naht für Auftrag %2</translation>
+        </message>
+        <message>
             <source>%1: set %2, done %3</source>
             <translation>%1: Soll %2, Ist %3</translation>
         </message>
@@ -3976,6 +3980,10 @@
             <translation>Eine</translation>
         </message>
         <message>
+            <source>One attested value is withdrawn.</source>
+            <translation>Bestätigung entzogen, Werte: 1.</translation>
+        </message>
+        <message>
             <source>One by one</source>
             <translation>Einzeln</translation>
         </message>
@@ -4002,6 +4010,30 @@
         <message>
             <source>One place that stays cold</source>
             <translation>Eine Stelle, die kalt bleibt</translation>
+        </message>
+        <message>
+            <source>One seam is kept.</source>
+            <translation>Eine Naht ist gespeichert.</translation>
+        </message>
+        <message>
+            <source>One value is attested.</source>
+            <translation>Bestätigte Werte: 1.</translation>
+        </message>
+        <message>
+            <source>One value loses its standing.</source>
+            <translation>Bestätigung entfällt, Werte: 1.</translation>
+        </message>
+        <message>
+            <source>One value of %1.</source>
+            <translation>Werte: 1 aus %1.</translation>
+        </message>
+        <message>
+            <source>One weld at a virtual bench; %1 within limits and with a joint that bends.</source>
+            <translation>Eine Schweißung an einer virtuellen Bank; %1 in den Grenzen und mit biegbarer Naht.</translation>
+        </message>
+        <message>
+            <source>One weld. Touch it to see it again.</source>
+            <translation>Eine Schweißung. Antippen zeigt sie noch einmal.</translation>
         </message>
         <message>
             <source>Only a foreman may go on here.</source>
@@ -5300,6 +5332,10 @@
         <message>
             <source>The job lets this seam be welded again %1 times. It is in the record.</source>
             <translation>Laut Auftrag darf diese Naht %1-mal neu geschweißt werden. Es steht im Protokoll.</translation>
+        </message>
+        <message>
+            <source>The job lets this seam be welded again once. It is in the record.</source>
+            <translation>Laut Auftrag darf diese Naht einmal neu geschweißt werden. Es steht im Protokoll.</translation>
         </message>
         <message>
             <source>The joint</source>

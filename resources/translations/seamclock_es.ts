@@ -1256,6 +1256,10 @@
             <translation>%1: sin unir</translation>
         </message>
         <message>
+            <source>%1: one seam for job %2</source>
+            <translation>%1: una junta del trabajo %2</translation>
+        </message>
+        <message>
             <source>%1: set %2, done %3</source>
             <translation>%1: plan %2, hecho %3</translation>
         </message>
@@ -3976,6 +3980,10 @@
             <translation>Uno</translation>
         </message>
         <message>
+            <source>One attested value is withdrawn.</source>
+            <translation>Cotejos retirados: 1.</translation>
+        </message>
+        <message>
             <source>One by one</source>
             <translation>Uno a uno</translation>
         </message>
@@ -4002,6 +4010,30 @@
         <message>
             <source>One place that stays cold</source>
             <translation>Un punto que sigue frío</translation>
+        </message>
+        <message>
+            <source>One seam is kept.</source>
+            <translation>Una junta guardada.</translation>
+        </message>
+        <message>
+            <source>One value is attested.</source>
+            <translation>Valores cotejados: 1.</translation>
+        </message>
+        <message>
+            <source>One value loses its standing.</source>
+            <translation>Valores que pierden el cotejo: 1.</translation>
+        </message>
+        <message>
+            <source>One value of %1.</source>
+            <translation>Valores: 1, de %1.</translation>
+        </message>
+        <message>
+            <source>One weld at a virtual bench; %1 within limits and with a joint that bends.</source>
+            <translation>Soldaduras en un banco virtual: 1; dentro de límites y con una unión que dobla: %1.</translation>
+        </message>
+        <message>
+            <source>One weld. Touch it to see it again.</source>
+            <translation>Una soldadura. Tocarla para verla otra vez.</translation>
         </message>
         <message>
             <source>Only a foreman may go on here.</source>
@@ -5300,6 +5332,10 @@
         <message>
             <source>The job lets this seam be welded again %1 times. It is in the record.</source>
             <translation>Resoldaduras permitidas en esta junta: %1. Consta en el registro.</translation>
+        </message>
+        <message>
+            <source>The job lets this seam be welded again once. It is in the record.</source>
+            <translation>Resoldaduras permitidas en esta junta: 1. Consta en el registro.</translation>
         </message>
         <message>
             <source>The joint</source>
