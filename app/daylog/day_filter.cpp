@@ -136,11 +136,21 @@ ChoiceView filterQuestion(
         choice.chosen = now == value;
         view.choices.push_back(choice);
     }
+    if (isEarlier(by, values, static_cast<int>(values.size()) + 1)) {
+        ChoiceView::Choice earlier;
+        earlier.text = Filter::tr("Earlier …");
+        view.choices.push_back(earlier);
+    }
     view.narrow = true;
     view.back = hiddenSlot();
     view.stop = hiddenSlot();
     view.step = stepSlot(Filter::tr("Back to the log"), false);
     return view;
+}
+
+bool isEarlier(FilterBy by, const std::vector<std::string>& values, int index) {
+    return by == FilterBy::Day && values.size() == kMostDays &&
+           index == static_cast<int>(values.size()) + 1;
 }
 
 DayFilter chosen(DayFilter filter, FilterBy by, const std::vector<std::string>& values, int index) {

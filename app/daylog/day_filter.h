@@ -7,6 +7,7 @@
 #include "core/log/joint.h"
 
 #include <QString>
+#include <cstddef>
 #include <optional>
 #include <string>
 #include <vector>
@@ -45,6 +46,10 @@ QString valueWord(FilterBy by, const std::string& value, const DayNames& names);
 ChoiceView filterQuestion(
     const DayFilter& filter, FilterBy by, const std::vector<std::string>& values,
     const DayNames& names);
+/// How many days are asked of a log at once; where there may be more, the last choice asks for
+/// them.
+inline constexpr std::size_t kMostDays = 60;
+bool isEarlier(FilterBy by, const std::vector<std::string>& values, int index);
 /// With the value that was chosen there; `index` 0: all.
 DayFilter chosen(DayFilter filter, FilterBy by, const std::vector<std::string>& values, int index);
 

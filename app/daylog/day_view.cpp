@@ -4,6 +4,7 @@
 #include "app/text/phrase_book.h"
 #include "app/text/record_words.h"
 #include "app/text/words.h"
+#include "core/report/record_reasons.h"
 
 #include <QCoreApplication>
 
@@ -90,7 +91,8 @@ QString stopText(const WeldAborted& aborted) {
     return aborted.text.empty() ? findingWord(aborted.reason) : storedWords(aborted.text);
 }
 
-JointRowView jointRow(const JointLine& line, const WeldRecord* record, const DayNames& names) {
+JointRowView
+jointRow(const JointLine& line, const WeldRecord* record, const DayNames& names, UnitSystem units) {
     JointRowView row;
     row.weld = line.weld;
     row.number = QString::number(line.number);
@@ -115,13 +117,18 @@ JointRowView jointRow(const JointLine& line, const WeldRecord* record, const Day
     } else if (record->aborted) {
         row.reason = Day::tr("stopped: %1").arg(stopText(*record->aborted));
     } else if (!line.verdictNow.empty()) {
-        row.reason = Day::tr("%1; by today's rules %2")
-                         .arg(
-                             midSentence(verdictWord(std::string_view(line.verdict))),
-                             midSentence(verdictWord(std::string_view(line.verdictNow))));
+        const QString text = isCorrectedSinceClosing(*record) ? Day::tr("%1; after a correction %2")
+                                                              : Day::tr("%1; by today's rules %2");
+        row.reason = text.arg(
+            midSentence(verdictWord(std::string_view(line.verdict))),
+            midSentence(verdictWord(std::string_view(line.verdictNow))));
     } else {
         row.remarks = record->verdict.word == VerdictWord::WithRemarks;
-        row.reason = firstReason(record->verdict, record->plan);
+        const VerdictWord word = record->verdict.word;
+        const QString reason = firstReason(record->verdict, record->plan, units);
+        row.reason = record->verdict.findings.empty()
+                         ? reason
+                         : Day::tr("%1: %2").arg(midSentence(verdictWord(word)), reason);
     }
     if (record->opened.type == WeldType::Trial) {
         row.reason = Day::tr("trial: %1").arg(row.reason);

@@ -6,6 +6,7 @@
 #include "app/parts/mark.h"
 #include "app/parts/theme.h"
 #include "core/log/joint.h"
+#include "core/units/measure.h"
 #include "core/weld/record.h"
 
 #include <QString>
@@ -56,6 +57,8 @@ QString seamText(const std::string& seam, const QString& bench);
 QString stopText(const WeldAborted& aborted);
 
 /// `record`: null where the joint's events make none; its line says why.
-JointRowView jointRow(const JointLine& line, const WeldRecord* record, const DayNames& names);
+JointRowView jointRow(
+    const JointLine& line, const WeldRecord* record, const DayNames& names,
+    UnitSystem units = UnitSystem::Metric);
 
 } // namespace seamclock

@@ -6,6 +6,7 @@
 #include "app/text/record_words.h"
 #include "app/text/words.h"
 
+#include <QCoreApplication>
 #include <QImageReader>
 #include <QKeyEvent>
 #include <QPointer>
@@ -67,11 +68,14 @@ void DayLogFlow::open() {
         m_heat.reset();
         m_day->showJoint({});
         restart();
-        m_reading.askFor( // the desktop may take its time to answer
-            [](LogReader&) -> Result<QString> { return printerNames().join(QLatin1Char('\n')); },
-            [this](const Result<QString>& names) {
-                m_printers = names.value_or(QString()).split(QLatin1Char('\n'), Qt::SkipEmptyParts);
+        // The desktop may take its time to answer, and no line shall wait for it.
+        QThreadPool::globalInstance()->start([self = QPointer<DayLogFlow>(this)] {
+            QMetaObject::invokeMethod(qApp, [self, names = printerNames()] {
+                if (self) {
+                    self->m_printers = names;
+                }
             });
+        });
     }
     showDay();
 }
@@ -202,7 +206,8 @@ void DayLogFlow::askPage(std::size_t page) {
     filter.limit = kPage;
     filter.after = m_lines[page].after;
     m_reading.askLines(
-        filter, m_names, [this, page, turn = m_listTurn](const Result<DayLines>& lines) {
+        filter, m_names, m_shop.units(),
+        [this, page, turn = m_listTurn](const Result<DayLines>& lines) {
             if (turn != m_listTurn || PageFlow::page() == nullptr || page >= m_lines.size()) {
                 return;
             }
@@ -275,15 +280,16 @@ void DayLogFlow::scroll(int lines) {
 
 /// By keys: the line before or after the chosen one.
 void DayLogFlow::chooseLine(int by) {
+    const int count = known();
     int at = -1;
-    for (int i = 0; i < known(); ++i) {
-        const JointRowView* one = line(i);
+    for (int i = 0; i < count && at < 0; ++i) { // mostly it stands on the screen
+        const int each = (m_top + i) % count;
+        const JointRowView* one = line(each);
         if (one != nullptr && one->weld == m_chosen) {
-            at = i;
-            break;
+            at = each;
         }
     }
-    const int next = at < 0 ? m_top : std::clamp(at + by, 0, std::max(0, known() - 1));
+    const int next = at < 0 ? m_top : std::clamp(at + by, 0, std::max(0, count - 1));
     const JointRowView* there = line(next);
     if (there == nullptr) {
         return;
@@ -530,8 +536,19 @@ void DayLogFlow::askJob() {
 }
 
 void DayLogFlow::askFilter(FilterBy by) {
+    const bool search = page() == m_search;
+    if (search) {
+        DayFilter typed = m_filter;
+        typed.words = m_search->words();
+        narrow(typed);
+    }
+    askFilter(by, search, {});
+}
+
+void DayLogFlow::askFilter(FilterBy by, bool search, const std::optional<std::string>& before) {
     m_reading.askValues(
-        by, [this, by, from = page()](const Result<std::vector<std::string>>& values) {
+        by, before,
+        [this, by, search, from = page()](const Result<std::vector<std::string>>& values) {
             if (page() != from || page() == nullptr) {
                 return;
             }
@@ -539,16 +556,14 @@ void DayLogFlow::askFilter(FilterBy by) {
                 tell(values.error());
                 return;
             }
-            const bool search = from == m_search;
-            if (search) {
-                DayFilter typed = m_filter;
-                typed.words = m_search->words();
-                narrow(typed);
-            }
             const Press back = [this, search] { search ? showSearch() : showDay(); };
             choose(
                 filterQuestion(m_filter, by, *values, m_names),
                 [this, by, all = *values, search](int index) {
+                    if (isEarlier(by, all, index)) {
+                        askFilter(by, search, all.back());
+                        return;
+                    }
                     narrow(chosen(m_filter, by, all, index));
                     search ? showSearch() : showDay();
                 },

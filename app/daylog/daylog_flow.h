@@ -110,6 +110,7 @@ private:
     void readJoint();
     void drawJoint();
     void askFilter(FilterBy by);
+    void askFilter(FilterBy by, bool search, const std::optional<std::string>& before);
     void askJob();
     void narrow(const DayFilter& filter);
     void showSearch();

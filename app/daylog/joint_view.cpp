@@ -5,6 +5,7 @@
 #include "app/text/phrase_book.h"
 #include "app/text/record_words.h"
 #include "app/text/words.h"
+#include "core/report/record_reasons.h"
 #include "core/report/set_actual.h"
 
 #include <QCoreApplication>
@@ -23,26 +24,6 @@ struct Day {
 };
 
 const QString kNone = QStringLiteral("–");
-
-struct Item {
-    const char* code;
-    const char* field; // of its event, as core/weld/correction names it
-};
-constexpr Item kItems[] = {
-    {"plate_temperature", "value_mC"},    {"scale_zero", "value_milli"},
-    {"drag_reading", "value_milli"},      {"gap", "value_um"},
-    {"clamping_gap", "value_um"},         {"edge_gap", "value_um"},
-    {"alignment_bead", "value_um"},       {"alignment_reading", "reading_milli"},
-    {"soak_reading", "reading_milli"},    {"joining_reading", "reading_milli"},
-    {"recheck_reading", "reading_milli"}, {"bead_height", "height_um"},
-    {"bead_width", "width_um"},           {"bead_k", "k_um"},
-    {"misalignment", "misalignment_um"}};
-
-const Item* itemOf(const std::string& code) {
-    const auto* const found = std::find_if(
-        std::begin(kItems), std::end(kItems), [&](const Item& item) { return code == item.code; });
-    return found == std::end(kItems) ? nullptr : found;
-}
 
 QString itemName(const SetActual& item) {
     const QString what = itemWord(item.item);
@@ -146,9 +127,13 @@ QString takenText(const PhaseRecord& phase) {
                : Day::tr("%1 to %2").arg(low, timeText(phase.took->hi));
 }
 
-bool isOut(const PhaseRecord& phase) {
-    return phase.took && ((phase.low && phase.took->lo < *phase.low) ||
-                          (phase.high && phase.took->hi > *phase.high));
+/// The verdict alone says so: a little past a limit is a remark, and of alignment no time is out.
+bool isOut(const PhaseRecord& phase, const WeldRecord& record) {
+    const std::string code = phase.phase == "soak" ? "soak_time" : phase.phase;
+    return std::any_of(
+        record.verdict.findings.begin(), record.verdict.findings.end(), [&](const Finding& one) {
+            return one.code == code && one.unit == "ms" && one.grade == Grade::Out;
+        });
 }
 
 QString phaseAllowed(const PhaseRecord& phase) {
@@ -272,28 +257,84 @@ QString aboutText(const WeldRecord& record, const DayNames& names, UnitSystem un
     return about + Day::tr(". %1.").arg(names.person(record.openedBy));
 }
 
-QString reasonOf(const WeldRecord& record) {
+/// The reasons that a verdict is told with.
+struct Told {
+    std::string_view word;
+    std::vector<std::pair<std::string, QString>> reasons; // by grade
+};
+
+/// As it was stored, where that is another word than this program's.
+Told toldOf(const WeldRecord& record, UnitSystem units) {
+    Told out;
+    out.word = toString(record.verdict.word);
+    if (record.stored && record.stored->verdict != out.word) {
+        out.word = record.stored->verdict;
+        for (const StoredReason& reason : record.stored->reasons) {
+            out.reasons.emplace_back(reason.grade, findingText(reason, record.plan, units));
+        }
+        return out;
+    }
+    for (const Finding& finding : record.verdict.findings) {
+        out.reasons.emplace_back(toString(finding.grade), findingText(finding, record.plan, units));
+    }
+    return out;
+}
+
+QString reasonOf(const WeldRecord& record, UnitSystem units) {
     if (record.aborted) {
         return stopText(*record.aborted);
     }
-    const Verdict& verdict = record.verdict;
-    if (verdict.word == VerdictWord::WithinLimits) {
+    const Told told = toldOf(record, units);
+    if (told.word == toString(VerdictWord::WithinLimits)) {
         return {};
     }
-    const auto outs =
-        std::count_if(verdict.findings.begin(), verdict.findings.end(), [](const Finding& one) {
-            return one.grade != Grade::Remark;
-        });
-    QString first = firstReason(verdict, record.plan);
+    const bool out = told.word == toString(VerdictWord::OutOfLimits);
+    const std::string_view wanted = out ? toString(Grade::Out)
+                                    : told.word == toString(VerdictWord::Incomplete)
+                                        ? toString(Grade::Incomplete)
+                                        : toString(Grade::Remark);
+    const auto isWanted = [&](const auto& reason) { return reason.first == wanted; };
+    const auto found = std::find_if(told.reasons.begin(), told.reasons.end(), isWanted);
+    QString first =
+        found == told.reasons.end() ? midSentence(verdictWord(told.word)) : found->second;
     if (!first.isEmpty()) {
         first[0] = first[0].toUpper();
     }
-    if (verdict.word == VerdictWord::OutOfLimits) {
+    if (out && found != told.reasons.end()) {
+        const auto outs = std::count_if(told.reasons.begin(), told.reasons.end(), isWanted);
         return outs == 1 ? Day::tr("%1. All else within limits.").arg(first)
                          : Day::tr("%1, and %2 more.").arg(first).arg(outs - 1);
     }
-    const auto more = static_cast<qlonglong>(verdict.findings.size()) - 1;
+    const auto more = static_cast<qlonglong>(told.reasons.size()) - 1;
     return more > 0 ? Day::tr("%1, and %2 more.").arg(first).arg(more) : first + QLatin1Char('.');
+}
+
+/// What this program makes of a closed joint now, where that isn't what was stored.
+QString otherNow(const WeldRecord& record) {
+    const bool differs = differsFromStored(record);
+    const bool older = record.stored->rules != kVerdictRules;
+    if (!differs && !older) {
+        return {};
+    }
+    const std::string_view word = toString(record.verdict.word);
+    QString now = midSentence(verdictWord(word));
+    if (differs && word == record.stored->verdict) {
+        now = Day::tr("%1, with other reasons").arg(now);
+    }
+    if (older) {
+        return Day::tr("Stored at closing, by rules %1. By today's rules %2: %3.")
+            .arg(record.stored->rules)
+            .arg(kVerdictRules)
+            .arg(now);
+    }
+    return isCorrectedSinceClosing(record)
+               ? Day::tr("Stored at closing. After a correction: %1.").arg(now)
+               : Day::tr("Stored at closing. Worked out again: %1.").arg(now);
+}
+
+/// With its date where it is another day than the weld's.
+QString eventTime(const Instant& at, const WeldRecord& record) {
+    return dateText(at) == dateText(record.openedAt) ? clockText(at) : instantText(at);
 }
 
 QString whenText(const Instant& at) {
@@ -345,20 +386,14 @@ JointView jointView(
         view.reason = Day::tr("It is %1.").arg(stateWord(record.phaseNow));
         return view;
     }
-    view.reason = reasonOf(record);
+    view.reason = reasonOf(record, units);
     if (record.aborted) {
         view.verdict = Day::tr("Stopped");
         return view;
     }
-    const std::string now(toString(record.verdict.word));
     view.verdict = verdictWord(std::string_view(record.stored->verdict));
     view.remarks = record.stored->verdict == toString(VerdictWord::WithRemarks);
-    if (now != record.stored->verdict || record.stored->rules != kVerdictRules) {
-        view.stored = Day::tr("Stored at closing, by rules %1. By today's rules %2: %3.")
-                          .arg(record.stored->rules)
-                          .arg(kVerdictRules)
-                          .arg(midSentence(verdictWord(record.verdict.word)));
-    }
+    view.stored = otherNow(record);
     return view;
 }
 
@@ -396,7 +431,7 @@ TableView valuesTable(
                                                 : phase.phase == "cooling" ? phase.low
                                                                            : phase.high;
         TableView::Cell done = cell(takenText(phase));
-        done.out = isOut(phase);
+        done.out = isOut(phase, record);
         row(phaseName(phase.phase), set ? timeText(*set) : kNone, phaseAllowed(phase), done,
             phase.toN != 0 ? phase.toN : phase.fromN);
     }
@@ -405,12 +440,9 @@ TableView valuesTable(
     for (const SetActual& item : setAndActual(record, bench)) {
         TableView::Cell done = cell(item.actual ? in.text(*item.actual, item.unit) : kNone);
         done.out = isOut(item, record);
-        const Item* known = itemOf(item.item);
-        if (known != nullptr) {
-            const auto before = corrected.find({item.n, known->field});
-            if (item.n != 0 && before != corrected.end()) {
-                done.struck = struckText(before->second, item.unit, in);
-            }
+        const auto before = corrected.find({item.n, std::string(fieldOfItem(item.item))});
+        if (item.n != 0 && before != corrected.end()) {
+            done.struck = struckText(before->second, item.unit, in);
         }
         row(itemName(item), item.set ? in.text(*item.set, item.unit) : kNone, allowedText(item, in),
             done, item.n);
@@ -454,15 +486,27 @@ TableView valuesTable(
         range(
             Day::tr("weld plane, release"), numbers.weldPlaneAtReleaseC, 0, QStringLiteral(" °C"));
     }
+    const auto reason = [&](std::string_view grade, const QString& text, std::int64_t n) {
+        TableView::Cell done = cell(text);
+        done.out = grade != toString(Grade::Remark);
+        const QString word = grade == toString(Grade::Remark) ? Day::tr("remark")
+                             : grade == toString(Grade::Out)  ? Day::tr("out of limits")
+                                                              : Day::tr("incomplete");
+        table.rows.push_back({{cell(word), done}, false, n});
+    };
     if (!record.verdict.findings.empty()) {
         table.rows.push_back(head(Day::tr("What the verdict found")));
         for (const Finding& finding : record.verdict.findings) {
-            TableView::Cell done = cell(findingText(finding, plan));
-            done.out = finding.grade != Grade::Remark;
-            const QString grade = finding.grade == Grade::Remark ? Day::tr("remark")
-                                  : finding.grade == Grade::Out  ? Day::tr("out of limits")
-                                                                 : Day::tr("incomplete");
-            table.rows.push_back({{cell(grade), done}, false, 0});
+            reason(toString(finding.grade), findingText(finding, plan, units), 0);
+        }
+    }
+    if (differsFromStored(record)) {
+        const std::int64_t n = closedN(record);
+        table.rows.push_back(
+            head(Day::tr("Stored at closing: %1")
+                     .arg(midSentence(verdictWord(std::string_view(record.stored->verdict))))));
+        for (const StoredReason& one : record.stored->reasons) {
+            reason(one.grade, findingText(one, plan, units), n);
         }
     }
     return table;
@@ -471,7 +515,7 @@ TableView valuesTable(
 TableView eventsTable(const WeldRecord& record, const DayNames& names, UnitSystem units) {
     TableView table;
     table.columns = {Day::tr("event"), Day::tr("time"), Day::tr("who"), Day::tr("what")};
-    table.widths = {0.09, 0.15, 0.2, 0.56};
+    table.widths = {0.08, 0.21, 0.18, 0.53};
     std::map<std::int64_t, bool> takenBack;
     for (const Event& event : record.events) {
         if (const auto* back = std::get_if<StepTakenBack>(&event.d)) {
@@ -485,7 +529,7 @@ TableView eventsTable(const WeldRecord& record, const DayNames& names, UnitSyste
             what.text = Day::tr("taken back");
         }
         table.rows.push_back(
-            {{cell(QString::number(event.n)), cell(clockText(event.at)),
+            {{cell(QString::number(event.n)), cell(eventTime(event.at, record)),
               softCell(names.person(event.by)), what},
              false,
              event.n});
@@ -536,13 +580,13 @@ std::vector<Correctable> correctables(const WeldRecord& record) {
     std::vector<Correctable> out;
     const Writing in{record.plan, UnitSystem::Metric}; // as it was written down
     for (const SetActual& item : setAndActual(record, nullptr)) {
-        const Item* known = itemOf(item.item);
-        if (!item.actual || item.n == 0 || known == nullptr) {
+        const std::string_view field = fieldOfItem(item.item);
+        if (!item.actual || item.n == 0 || field.empty()) {
             continue;
         }
         Correctable one;
         one.n = item.n;
-        one.field = known->field;
+        one.field = field;
         one.value = std::to_string(*item.actual);
         one.item = itemName(item);
         one.text = in.text(*item.actual, item.unit);

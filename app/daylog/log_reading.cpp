@@ -13,8 +13,6 @@
 namespace seamclock {
 namespace {
 
-constexpr std::size_t kMostDays = 60;
-
 Result<JointSeen> seenIn(LogReader& reader, const std::string& weld) {
     JointSeen out;
     out.line.weld = weld;
@@ -46,7 +44,8 @@ Result<JointSeen> seenIn(LogReader& reader, const std::string& weld) {
     return out;
 }
 
-Result<DayLines> linesIn(LogReader& reader, const JointFilter& filter, const DayNames& names) {
+Result<DayLines>
+linesIn(LogReader& reader, const JointFilter& filter, const DayNames& names, UnitSystem units) {
     JointFilter one = filter;
     ++one.limit; // whether there is another page
     auto lines = reader.joints(one);
@@ -66,7 +65,7 @@ Result<DayLines> linesIn(LogReader& reader, const JointFilter& filter, const Day
         auto folded = events ? fold(*events) : Result<Weld>(tl::unexpected<Error>(events.error()));
         if (folded) {
             const WeldRecord made = record(std::move(*folded));
-            out.rows.push_back(jointRow(line, &made, names));
+            out.rows.push_back(jointRow(line, &made, names, units));
         } else {
             out.rows.push_back(jointRow(line, nullptr, names));
         }
@@ -131,9 +130,10 @@ void LogReading::run(std::function<Result<T>(LogReader&)> work, Then<T> then) {
     });
 }
 
-void LogReading::askLines(const JointFilter& filter, const DayNames& names, Then<DayLines> then) {
+void LogReading::askLines(
+    const JointFilter& filter, const DayNames& names, UnitSystem units, Then<DayLines> then) {
     run<DayLines>(
-        [filter, names](LogReader& reader) { return linesIn(reader, filter, names); },
+        [filter, names, units](LogReader& reader) { return linesIn(reader, filter, names, units); },
         std::move(then));
 }
 
@@ -158,12 +158,13 @@ void LogReading::askPeople(Then<std::map<std::string, std::string>> then) {
         std::move(then));
 }
 
-void LogReading::askValues(FilterBy by, Then<std::vector<std::string>> then) {
+void LogReading::askValues(
+    FilterBy by, const std::optional<std::string>& before, Then<std::vector<std::string>> then) {
     run<std::vector<std::string>>(
-        [by](LogReader& reader) -> Result<std::vector<std::string>> {
+        [by, before](LogReader& reader) -> Result<std::vector<std::string>> {
             switch (by) {
             case FilterBy::Day:
-                return reader.days(kMostDays);
+                return reader.days(kMostDays, before);
             case FilterBy::Bench:
                 return reader.values(JointField::Bench);
             case FilterBy::Verdict:

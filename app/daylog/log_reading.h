@@ -50,12 +50,15 @@ public:
     using Then = std::function<void(const Result<T>&)>;
 
     /// Errors as LogReader::open and joints. `after`: where the page before ended.
-    void askLines(const JointFilter& filter, const DayNames& names, Then<DayLines> then);
+    void askLines(
+        const JointFilter& filter, const DayNames& names, UnitSystem units, Then<DayLines> then);
     /// Missing: no such weld.
     void askJoint(const std::string& weld, Then<JointSeen> then);
     /// By person: how they are called.
     void askPeople(Then<std::map<std::string, std::string>> then);
-    void askValues(FilterBy by, Then<std::vector<std::string>> then);
+    /// Of days at most kMostDays, the newest first; before that day, if one is given.
+    void askValues(
+        FilterBy by, const std::optional<std::string>& before, Then<std::vector<std::string>> then);
     void askJobs(Then<std::vector<DayJob>> then);
     /// Any other reading, done in its turn: a file, a paper.
     void askFor(std::function<Result<QString>(LogReader&)> work, Then<QString> then);

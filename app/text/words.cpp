@@ -1,6 +1,6 @@
 #include "app/text/words.h"
 
-#include "app/text/numbers.h"
+#include "app/text/record_words.h"
 #include "core/base/overloaded.h"
 #include "core/procedure/fume.h"
 
@@ -82,19 +82,18 @@ const Table& findingsTable() {
     return kTable;
 }
 
-QString valueWithUnit(std::int64_t value, const std::string& unit, const WeldPlan& plan) {
-    if (unit == "ms") {
-        return timeText(Milliseconds(value));
+/// What holds of a reason that was found and of one that was stored. The time that it took stands
+/// without the zeros that a record has behind it.
+template <class Reason>
+QString reasonLine(const Reason& reason, const WeldPlan& plan, UnitSystem units) {
+    const ReasonText text = reasonText(reason, plan, units);
+    const QString actual = reason.unit == "ms" && reason.actual
+                               ? limitTimeText(Milliseconds(*reason.actual))
+                               : text.actual;
+    if (!actual.isEmpty() && !text.limit.isEmpty()) {
+        return Words::tr("%1 %2, limit %3").arg(text.what, actual, text.limit);
     }
-    if (unit == "um") {
-        return millimetresText(value / 10 * 10, 1) + QStringLiteral(" mm");
-    }
-    if (unit == "mC") {
-        return numberText(static_cast<double>(value) / 1000.0, 0) + QStringLiteral(" °C");
-    }
-    const std::int64_t division = plan.scale ? plan.scale->divisionMilli : 100;
-    const QString scaleUnit = plan.scale ? fromUtf8(plan.scale->unit) : QString();
-    return lowEndText(value, division) + QLatin1Char(' ') + scaleUnit;
+    return actual.isEmpty() ? text.what : text.what + QLatin1Char(' ') + actual;
 }
 
 } // namespace
@@ -218,27 +217,21 @@ QString planValueWord(std::string_view name) {
     return lookUp(kTable, name);
 }
 
-QString findingText(const Finding& finding, const WeldPlan& plan) {
-    const QString word = findingWord(finding.code);
-    if (finding.actual && finding.limit) {
-        return Words::tr("%1 %2, limit %3")
-            .arg(
-                word, valueWithUnit(*finding.actual, finding.unit, plan),
-                valueWithUnit(*finding.limit, finding.unit, plan));
-    }
-    if (finding.actual) {
-        return word + QLatin1Char(' ') + valueWithUnit(*finding.actual, finding.unit, plan);
-    }
-    return word;
+QString findingText(const Finding& finding, const WeldPlan& plan, UnitSystem units) {
+    return reasonLine(finding, plan, units);
 }
 
-QString firstReason(const Verdict& verdict, const WeldPlan& plan) {
+QString findingText(const StoredReason& reason, const WeldPlan& plan, UnitSystem units) {
+    return reasonLine(reason, plan, units);
+}
+
+QString firstReason(const Verdict& verdict, const WeldPlan& plan, UnitSystem units) {
     const Grade wanted = verdict.word == VerdictWord::Incomplete    ? Grade::Incomplete
                          : verdict.word == VerdictWord::OutOfLimits ? Grade::Out
                                                                     : Grade::Remark;
     for (const Finding& finding : verdict.findings) {
         if (finding.grade == wanted) {
-            return findingText(finding, plan);
+            return findingText(finding, plan, units);
         }
     }
     return midSentence(verdictWord(verdict.word));

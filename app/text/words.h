@@ -4,6 +4,7 @@
 // may bring checks and release steps of a shop's own.
 #pragma once
 
+#include "core/units/measure.h"
 #include "core/weld/verdict.h"
 
 #include <QString>
@@ -28,14 +29,18 @@ QString verdictWord(VerdictWord word);
 QString midSentence(const QString& words);
 /// The stored word of a verdict; empty stays empty.
 QString verdictWord(std::string_view stored);
-/// "changeover 11.2 s, limit 8.8 s"
-QString findingText(const Finding& finding, const WeldPlan& plan);
+/// "changeover 11.2 s, limit 8.8 s": its numbers as they are, never rounded onto each other.
+QString
+findingText(const Finding& finding, const WeldPlan& plan, UnitSystem units = UnitSystem::Metric);
+QString findingText(
+    const StoredReason& reason, const WeldPlan& plan, UnitSystem units = UnitSystem::Metric);
 /// What it is about, without values: "changeover".
 QString findingWord(std::string_view code);
 /// A value of a plan by the terminal's name: "soak_s" is "soak".
 QString planValueWord(std::string_view name);
 /// "within limits", or the first reason.
-QString firstReason(const Verdict& verdict, const WeldPlan& plan);
+QString
+firstReason(const Verdict& verdict, const WeldPlan& plan, UnitSystem units = UnitSystem::Metric);
 /// A warning of a plan, in one line.
 QString warningText(const PlanWarning& warning);
 /// What that plastic gives off when it is too hot, and what to do; empty: nothing is known of it.

@@ -9,6 +9,7 @@
 
 #include <QApplication>
 #include <QImage>
+#include <QKeyEvent>
 #include <algorithm>
 #include <chrono>
 #include <cstdio>
@@ -63,6 +64,10 @@ public:
         }
     }
     void paint() { page().render(&m_image); }
+    void press(int key) {
+        QKeyEvent event(QEvent::KeyPress, key, Qt::NoModifier);
+        QApplication::sendEvent(&m_window, &event);
+    }
 
 private:
     static DayLogShop shopOf(const std::string& log) {
@@ -122,6 +127,24 @@ void scrolling(const std::string& log, int lines) {
         }
         waited.push_back(since(asked));
     }
+    // By keys, as deep in the list as all this came.
+    screen.settle();
+    emit screen.page().rowChosen(QString::fromStdString(screen.page().view().rows.front().weld));
+    screen.settle();
+    const std::string chosen = screen.page().view().rows.front().weld;
+    std::vector<double> byKey;
+    for (int i = 0; i < std::max(10, lines / 100); ++i) {
+        const auto from = Clock::now();
+        screen.press(Qt::Key_Down);
+        screen.paint();
+        byKey.push_back(since(from));
+        screen.settle();
+    }
+    if (screen.page().view().rows.front().weld == chosen) {
+        std::fprintf(stderr, "%s: no key moved the list\n", log.c_str());
+        std::exit(2);
+    }
+    tell("daylog-key-deep", byKey);
     tell("daylog-scroll-line", byLine);
     tell("daylog-scroll-leaf", byLeaf);
     tell("daylog-leaf-whole", waited);

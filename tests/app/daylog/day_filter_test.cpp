@@ -59,6 +59,20 @@ TEST(DayFilter, SaysWhatStandsInPersonsWords) {
     EXPECT_TRUE(filter.searches());
 }
 
+TEST(DayFilter, AFullListOfDaysEndsWithTheWayToEarlierOnes) {
+    const std::vector<std::string> few(kMostDays - 1, "2030-01-07");
+    const std::vector<std::string> full(kMostDays, "2030-01-07");
+    const int behind = static_cast<int>(kMostDays) + 1;
+    EXPECT_EQ(filterQuestion({}, FilterBy::Day, few, {}).choices.back().under, "2030-01-07");
+    const ChoiceView view = filterQuestion({}, FilterBy::Day, full, {});
+    ASSERT_EQ(static_cast<int>(view.choices.size()), behind + 1);
+    EXPECT_EQ(view.choices.back().text, "Earlier …");
+    EXPECT_TRUE(isEarlier(FilterBy::Day, full, behind));
+    EXPECT_FALSE(isEarlier(FilterBy::Day, full, behind - 1));
+    EXPECT_FALSE(isEarlier(FilterBy::Day, few, behind - 1));
+    EXPECT_FALSE(isEarlier(FilterBy::Bench, full, behind)) << "days alone are asked in parts";
+}
+
 TEST(DayFilter, EveryAnswerOfAQuestionIsWhatItSays) {
     const std::vector<std::string> values{"", "out of limits", "within limits"};
     DayFilter filter;

@@ -77,6 +77,31 @@ TEST(DayView, AVerdictOfOlderRulesIsShownBesideTodaysAndNeverReplaced) {
     EXPECT_EQ(row.reason, "out of limits; by today's rules within limits");
 }
 
+TEST(DayView, ALineHasTheVerdictsWordBeforeItsReason) {
+    test::Story hot;
+    CheckMade read;
+    read.check = "plate_temperature";
+    read.valueMc = 225'000; // at most 220 °C
+    read.place = "front";
+    hot.then(read);
+    hot.close();
+    EXPECT_TRUE(rowOf(hot).reason.startsWith("out of limits: plate temperature 225 °C"))
+        << rowOf(hot).reason.toStdString();
+}
+
+TEST(DayView, ACorrectionsVerdictIsNotBlamedOnTheRules) {
+    test::Story story;
+    CheckMade read;
+    read.check = "plate_temperature";
+    read.valueMc = 211'000;
+    read.place = "front";
+    story.then(read);
+    const auto n = static_cast<std::int64_t>(story.weld().events.size());
+    story.close();
+    story.then(ValueCorrected{n, "value_mC", "211000", "225000", "misread"});
+    EXPECT_EQ(rowOf(story).reason, "within limits; after a correction out of limits");
+}
+
 TEST(DayView, AJointWhoseEventsMakeNoneHasALineToo) {
     JointLine line;
     line.number = 12;

@@ -1,5 +1,6 @@
 #include "app/daylog/joint_view.h"
 
+#include "core/report/record_reasons.h"
 #include "core/weld/correction.h"
 #include "tests/support/story.h"
 
@@ -168,6 +169,107 @@ TEST(JointView, AVerdictOfOlderRulesStandsThereWithTodaysBesideIt) {
     const JointView view = jointView(record(story.weld()), {});
     EXPECT_EQ(view.verdict, "Out of limits");
     EXPECT_EQ(view.stored, "Stored at closing, by rules 0. By today's rules 1: within limits.");
+}
+
+test::Story lateStory(Milliseconds changeover) {
+    test::Story story = withPlateRead();
+    story.soak().wait(changeover).then(FacesMet{}); // the limit is 6.4 s
+    story.wait(Milliseconds(6'500)).then(ReadingTaken{ReadingPhase::Joining, 15'500});
+    story.then(PressureLocked{});
+    const Milliseconds locked = story.time().lo;
+    for (const int at : {70, 240}) {
+        story.waitUntil(locked + std::chrono::seconds(at));
+        story.then(ReadingTaken{ReadingPhase::Recheck, 15'000});
+    }
+    story.waitUntil(locked + story.weld().plan.cooling->atLeast);
+    for (const std::string& step : std::vector<std::string>(story.weld().plan.releaseOrder)) {
+        story.then(ReleaseStep{step}).wait(Milliseconds(8'000));
+    }
+    story.then(BeadMeasured{{}, 9'000, 4'000, 800, 200}).then(JointNumbered{});
+    return story;
+}
+
+TEST(JointView, AChangeoverLateByLessThanTwoTapsIsNoOctagon) {
+    test::Story little = lateStory(Milliseconds(6'600)); // verdict rules 1: up to 0.5 s a remark
+    little.then(closing(little.weld()));
+    const WeldRecord made = record(little.weld());
+    ASSERT_EQ(made.verdict.word, VerdictWord::WithRemarks);
+    EXPECT_FALSE(rowOf(valuesTable(made, nullptr), "changeover")->cells[3].out);
+    const test::Story much = lateStory(Milliseconds(8'000));
+    EXPECT_TRUE(rowOf(valuesTable(record(much.weld()), nullptr), "changeover")->cells[3].out);
+}
+
+TEST(JointView, AReasonIsNotRoundedOntoItsLimitAndStandsInThePersonsUnits) {
+    const WeldRecord hot = [] {
+        test::Story story = withPlateRead(221'000); // at most 220 °C = 428 °F
+        story.close();
+        return record(story.weld());
+    }();
+    EXPECT_TRUE(jointView(hot, {}).reason.contains("221 °C, limit 220 °C"));
+    const QString reason = jointView(hot, {}, nullptr, UnitSystem::Imperial).reason;
+    EXPECT_TRUE(reason.contains("429.8 °F, limit 428 °F"))
+        << reason.toStdString();                       // 221 · 1.8 + 32
+    test::Story late = lateStory(Milliseconds(6'440)); // and not "6.4 s, limit 6.4 s"
+    late.then(closing(late.weld()));
+    const JointView view = jointView(record(late.weld()), {});
+    EXPECT_EQ(view.reason, "Changeover 6.44 s, limit 6.4 s.");
+}
+
+TEST(JointView, WhatACorrectionMadeOfTheVerdictIsNotBlamedOnTheRules) {
+    test::Story story = withPlateRead(211'000);
+    story.close();
+    const auto all = correctables(record(story.weld()));
+    ASSERT_EQ(all.front().value, "211000");
+    story.then(ValueCorrected{all.front().n, all.front().field, "211000", "225000", "misread"});
+    const WeldRecord made = record(story.weld());
+    const JointView view = jointView(made, {});
+    EXPECT_EQ(view.verdict, "Within limits");
+    EXPECT_TRUE(view.reason.isEmpty())
+        << "the stored word has no reason: " << view.reason.toStdString();
+    EXPECT_EQ(view.stored, "Stored at closing. After a correction: out of limits.");
+    const TableView table = valuesTable(made, nullptr);
+    const auto storedAt = std::find_if(table.rows.begin(), table.rows.end(), [](const auto& row) {
+        return row.isHead && row.cells.front().text == "Stored at closing: within limits";
+    });
+    EXPECT_NE(storedAt, table.rows.end());
+    EXPECT_EQ(storedAt + 1, table.rows.end()) << "no reason was stored";
+}
+
+TEST(JointView, TheReasonsThatWereStoredStandBesideTodays) {
+    test::Story story = withPlateRead();
+    story.inspect();
+    WeldClosed older = closing(story.weld());
+    older.verdict = "out of limits";
+    older.reasons = {{"changeover", "out", 6'400, 8'800, "ms", ""}};
+    older.rules = 0;
+    story.then(older);
+    const WeldRecord made = record(story.weld());
+    EXPECT_EQ(jointView(made, {}).reason, "Changeover 8.8 s, limit 6.4 s. All else within limits.");
+    const TableView table = valuesTable(made, nullptr);
+    ASSERT_GE(table.rows.size(), 2U);
+    EXPECT_EQ(table.rows.back().cells[1].text, "changeover 8.8 s, limit 6.4 s");
+    EXPECT_TRUE(table.rows.back().cells[1].out);
+    EXPECT_EQ(table.rows.back().n, closedN(made));
+    // The same word for another reason differs, too.
+    older.verdict = "within limits";
+    older.reasons = {{"changeover", "remark", 6'400, 6'500, "ms", ""}};
+    test::Story same = withPlateRead();
+    same.inspect();
+    older.rules = kVerdictRules;
+    same.then(older);
+    EXPECT_EQ(
+        jointView(record(same.weld()), {}).stored,
+        "Stored at closing. Worked out again: within limits, with other reasons.");
+}
+
+TEST(JointView, AnEventOfAnotherDayHasItsDate) {
+    test::Story story;
+    story.close().wait(std::chrono::hours(72));
+    story.then(Decided{Decision::Accept, "tested"});
+    const TableView table = eventsTable(record(story.weld()), {});
+    EXPECT_EQ(table.rows.front().cells[1].text, "07:00:00.000");
+    EXPECT_TRUE(table.rows.back().cells[1].text.startsWith("2030-01-16 "))
+        << table.rows.back().cells[1].text.toStdString();
 }
 
 TEST(JointView, ABatchOfBothSheetsIsNamedOnce) {

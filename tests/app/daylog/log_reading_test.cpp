@@ -71,7 +71,7 @@ TEST_F(Reading, GivesPagesThatMeet) {
     QStringList numbers;
     std::vector<bool> more;
     for (int page = 0; page < 3; ++page) {
-        reading.askLines(filter, {}, [&](const Result<DayLines>& lines) {
+        reading.askLines(filter, {}, UnitSystem::Metric, [&](const Result<DayLines>& lines) {
             ASSERT_TRUE(lines) << lines.error().detail;
             for (const JointRowView& row : lines->rows) {
                 numbers << row.number;
@@ -137,7 +137,7 @@ TEST_F(Reading, NamesTheValuesToChooseFrom) {
     for (const FilterBy by :
          {FilterBy::Day, FilterBy::Bench, FilterBy::Verdict, FilterBy::Operator, FilterBy::Material,
           FilterBy::Job}) {
-        reading.askValues(by, [&found, by](const Result<std::vector<std::string>>& values) {
+        reading.askValues(by, {}, [&found, by](const Result<std::vector<std::string>>& values) {
             ASSERT_TRUE(values);
             found[by] = *values;
         });
@@ -145,6 +145,12 @@ TEST_F(Reading, NamesTheValuesToChooseFrom) {
     settle(reading);
     using Values = std::vector<std::string>;
     EXPECT_EQ(found[FilterBy::Day], (Values{"2030-01-13"}));
+    reading.askValues(FilterBy::Day, "2030-01-13", [&found](const Result<Values>& values) {
+        ASSERT_TRUE(values);
+        found[FilterBy::Day] = *values;
+    });
+    settle(reading);
+    EXPECT_EQ(found[FilterBy::Day], Values()) << "none lies before the only one";
     EXPECT_EQ(found[FilterBy::Bench], (Values{"bench-a"}));
     EXPECT_EQ(found[FilterBy::Verdict], (Values{"within limits"}));
     EXPECT_EQ(found[FilterBy::Operator], (Values{"person:op-1"}));
@@ -178,10 +184,11 @@ TEST_F(Reading, KnowsTheJobsThatItsJointsName) {
     filter.job = "QV-118";
     filter.seams = jobs.front().seams;
     std::size_t lines = 0;
-    reading.askLines(asked(filter, {}), {}, [&lines](const Result<DayLines>& come) {
-        ASSERT_TRUE(come);
-        lines = come->rows.size();
-    });
+    reading.askLines(
+        asked(filter, {}), {}, UnitSystem::Metric, [&lines](const Result<DayLines>& come) {
+            ASSERT_TRUE(come);
+            lines = come->rows.size();
+        });
     settle(reading);
     EXPECT_EQ(lines, 3U);
 }
@@ -192,7 +199,7 @@ TEST_F(Reading, GoesAwayWithQuestionsOpen) {
     {
         LogReading reading(path);
         for (int i = 0; i < 20; ++i) {
-            reading.askLines({}, {}, [&](const Result<DayLines>&) { ++told; });
+            reading.askLines({}, {}, UnitSystem::Metric, [&](const Result<DayLines>&) { ++told; });
         }
     }
     QCoreApplication::processEvents();
