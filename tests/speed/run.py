@@ -36,7 +36,7 @@ RATIOS = [
 
 # What `seamclock-cli log export` writes of the joints, asked of SQLite's own program.
 EXPORT = """SELECT number, weld, type, strftime('%Y-%m-%dT%H:%M:%fZ', opened_ms / 1000.0, 'unixepoch') AS opened_utc,
-day AS day_local, offset_min, seam, bench, opened_by, material, printf('%.15g', thickness_um / 1000.0) AS thickness_mm,
+day AS day_local, offset_min, seam, job, bench, opened_by, material, printf('%.15g', thickness_um / 1000.0) AS thickness_mm,
 printf('%.15g', length_um / 1000.0) AS length_mm, procedure, phase AS state, verdict, verdict_now, findings AS reasons,
 events, trouble FROM joint ORDER BY id DESC"""
 
