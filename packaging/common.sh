@@ -55,7 +55,8 @@ commit_name() {
 picture_named() {
     local pattern="[0-9]+-$2"
     [ "$2" = "${2#practice-}" ] || pattern="practice-[0-9]+-${2#practice-}"
-    ls -- "$1" | grep -m1 -E "^1280x800-light-$pattern\.png$"
+    # Not "ls |": that one would be ended, and the pipe fail, if grep had found it before ls was through.
+    grep -m1 -E "^1280x800-light-$pattern\.png$" <<<"$(ls -- "$1")"
 }
 
 # The names in one section of packages.txt.
