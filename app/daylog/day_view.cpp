@@ -124,11 +124,7 @@ jointRow(const JointLine& line, const WeldRecord* record, const DayNames& names,
             midSentence(verdictWord(std::string_view(line.verdictNow))));
     } else {
         row.remarks = record->verdict.word == VerdictWord::WithRemarks;
-        const VerdictWord word = record->verdict.word;
-        const QString reason = firstReason(record->verdict, record->plan, units);
-        row.reason = record->verdict.findings.empty()
-                         ? reason
-                         : Day::tr("%1: %2").arg(midSentence(verdictWord(word)), reason);
+        row.reason = firstReason(record->verdict, record->plan, units);
     }
     if (record->opened.type == WeldType::Trial) {
         row.reason = Day::tr("trial: %1").arg(row.reason);

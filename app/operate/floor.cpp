@@ -20,6 +20,13 @@ std::int64_t thousandths(double value) {
     return std::llround(value * 1000.0);
 }
 
+/// Where on the plate the next temperature is read.
+const std::string& placeToRead(const Weld& weld) {
+    const auto& places = platePlaces();
+    const int last = static_cast<int>(places.size()) - 1;
+    return places[static_cast<std::size_t>(std::min(platePlacesRead(weld), last))];
+}
+
 Result<void> without(const Result<Weld>& weld) {
     if (!weld) {
         return tl::unexpected<Error>(weld.error());
@@ -340,11 +347,10 @@ Result<void> Floor::setEarlier(int post, Milliseconds by) {
         return {};
     }
     std::vector<WeldDetail> again;
+    Result<void> refused; // what was taken back for it is made again all the same
     for (const Retained& event : lastPress(*found)) {
         if (isPivotal(event.d)) {
-            if (const auto set = step(post, StepBackdated{event.n, by}); !set) {
-                return set;
-            }
+            refused = step(post, StepBackdated{event.n, by});
             break;
         }
         if (const auto taken = step(post, StepTakenBack{event.n}); !taken) {
@@ -357,7 +363,7 @@ Result<void> Floor::setEarlier(int post, Milliseconds by) {
             return made;
         }
     }
-    return {};
+    return refused;
 }
 
 Result<void> Floor::checkAnew(int post) {
@@ -472,8 +478,7 @@ Result<void> Floor::answer(int post, const NumberAnswer& number) {
         made.check = "plate_temperature";
         made.passed = true;
         made.valueMc = thousandths(number.value);
-        made.place = platePlaces()[static_cast<std::size_t>(
-            std::min(platePlacesRead(*found), static_cast<int>(platePlaces().size()) - 1))];
+        made.place = placeToRead(*found);
         return step(post, made);
     }
     case NumberFor::Drag:
@@ -603,10 +608,15 @@ bool Floor::isWelding() const {
 }
 
 Result<void> Floor::failPlate(int post, double celsius) {
+    const Weld* found = weld(post);
+    if (found == nullptr) {
+        return {};
+    }
     CheckMade made;
     made.check = "plate_temperature";
     made.passed = false;
     made.valueMc = thousandths(celsius);
+    made.place = placeToRead(*found); // the verdict takes the latest of each place
     return step(post, made);
 }
 

@@ -83,7 +83,8 @@ void series(Sketch& s) {
 }
 
 void weldAgain(Sketch& s) {
-    if (s.context.series) {
+    // A trial joint is no seam that could be made again: the next trial is asked for by itself.
+    if (s.context.series && s.weld.opened().type != WeldType::Trial) {
         s.view.stop =
             sideSlot(tr("Weld again"), tr("the same seam"), AskNumber{NumberFor::LengthLost});
     }

@@ -111,6 +111,13 @@ void Window::chooseSeam(int index) {
     order->bench = m_floor.posts()[static_cast<std::size_t>(m_floor.selected())].bench;
     order->request.scaleIsForemans =
         true; // the card warns, and his PIN is asked for before the weld
+    // Else the card would stand with the numbers of the seam before it.
+    if (const auto plan = planWithSheets(
+            order->request, order->procedure.procedure, &order->bench.bench, order->sheets);
+        !plan) {
+        say(inWords(plan.error().detail));
+        return;
+    }
     const SeamFinding found = m_seams.of(seam);
     order->seam = m_seams.nextLabel(seam);
     m_orderName = tr("Seam %1, %2").arg(fromUtf8(*order->seam), fromUtf8(seam.what));

@@ -77,7 +77,7 @@ TEST(DayView, AVerdictOfOlderRulesIsShownBesideTodaysAndNeverReplaced) {
     EXPECT_EQ(row.reason, "out of limits; by today's rules within limits");
 }
 
-TEST(DayView, ALineHasTheVerdictsWordBeforeItsReason) {
+TEST(DayView, ALineSaysTheFirstReasonWithItsValueAndLimit) {
     test::Story hot;
     CheckMade read;
     read.check = "plate_temperature";
@@ -85,7 +85,7 @@ TEST(DayView, ALineHasTheVerdictsWordBeforeItsReason) {
     read.place = "front";
     hot.then(read);
     hot.close();
-    EXPECT_TRUE(rowOf(hot).reason.startsWith("out of limits: plate temperature 225 °C"))
+    EXPECT_TRUE(rowOf(hot).reason.startsWith("plate temperature 225 °C"))
         << rowOf(hot).reason.toStdString();
 }
 

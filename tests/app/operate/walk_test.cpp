@@ -10,6 +10,7 @@
 #include "tests/app/operate/demo_shop.h"
 
 #include <QCoreApplication>
+#include <algorithm>
 #include <gtest/gtest.h>
 #include <map>
 
@@ -49,6 +50,39 @@ void expectGoodManners(Window& window, const QString& name) {
         EXPECT_LE(sentence.size(), lock ? 90 : 56) << sentence.toStdString();
         EXPECT_FALSE(sentence.isEmpty()) << name.toStdString();
     }
+}
+
+// Read too hot in front, waited, and read again: the joint was welded with the second.
+TEST(Walk, APlateThatCooledDownIsJudgedByWhatWasReadThen) {
+    Shop shop;
+    Walk walk(shop.window(), shop.floor(), shop.clock());
+    const auto done = walk.goodWeld([&](const QString& name) {
+        if (name == "check-plate_temperature") {
+            EXPECT_TRUE(shop.floor().failPlate(0, 245.0));
+        }
+    });
+    ASSERT_TRUE(done) << done.error().detail;
+    ASSERT_TRUE(shop.writer().flush());
+    auto reader = LogReader::open(shop.log());
+    ASSERT_TRUE(reader);
+    const auto lines = reader->joints({});
+    ASSERT_TRUE(lines);
+    ASSERT_EQ(lines->size(), 1U);
+    const auto events = reader->weldEvents(lines->front().weld);
+    ASSERT_TRUE(events);
+    const auto weld = fold(*events);
+    ASSERT_TRUE(weld);
+    const WeldRecord joint = record(*weld);
+    EXPECT_EQ(
+        std::count_if(
+            events->begin(), events->end(),
+            [](const Event& event) {
+                const auto* check = std::get_if<CheckMade>(&event.d);
+                return check != nullptr && check->valueMc == 245'000;
+            }),
+        1);
+    EXPECT_EQ(joint.verdict.word, VerdictWord::WithRemarks) // as of the weld below
+        << firstReason(joint.verdict, joint.plan).toStdString();
 }
 
 TEST(Walk, MakesAWholeWeldThatTheRecordAgreesWith) {
