@@ -152,6 +152,15 @@ Story& Story::changeOver() {
     return soak().wait(seconds{4}).then(FacesMet{});
 }
 
+std::int64_t lastReading(const Weld& weld, ReadingPhase phase) {
+    std::int64_t n = 0;
+    for (const Event& event : weld.events) {
+        const auto* reading = std::get_if<ReadingTaken>(&event.d);
+        n = reading != nullptr && reading->phase == phase ? event.n : n;
+    }
+    return n;
+}
+
 Story& Story::buildUp() {
     changeOver().wait(seconds{6}).then(ReadingTaken{ReadingPhase::Joining, 15'500});
     return wait(seconds{2}).then(PressureLocked{});

@@ -13,6 +13,8 @@ namespace seamclock::test {
 /// Every value is round and different from the others, so that a mix-up shows.
 WeldPlan inventedPlan();
 WeldOpened inventedOpening(const WeldPlan& plan = inventedPlan());
+/// The n of the last such reading; 0 if there is none.
+std::int64_t lastReading(const Weld& weld, ReadingPhase phase);
 
 class Story {
 public:

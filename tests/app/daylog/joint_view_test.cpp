@@ -41,15 +41,8 @@ const JointView::Value* valueOf(const JointView& view, const QString& item) {
     return found == view.values.end() ? nullptr : &*found;
 }
 
-TEST(JointView, SaysTheVerdictInWordsWithItsFirstReason) {
-    test::Story story;
-    story.soak();
-    story.wait(Milliseconds(11'200)); // the limit is 6.4 s
-    story.then(FacesMet{});
-    story.wait(Milliseconds(6'500));
-    story.then(ReadingTaken{ReadingPhase::Joining, 15'500});
-    story.then(PressureLocked{});
-    story.then(ReasonGiven{"changeover", "let_it_cool", {}});
+/// As the plan has it, from the lock on, which has just been.
+void coolAndRelease(test::Story& story) {
     const Milliseconds locked = story.time().lo;
     for (const int at : {70, 240}) {
         story.waitUntil(locked + std::chrono::seconds(at));
@@ -59,6 +52,18 @@ TEST(JointView, SaysTheVerdictInWordsWithItsFirstReason) {
     for (const std::string& step : std::vector<std::string>(story.weld().plan.releaseOrder)) {
         story.then(ReleaseStep{step}).wait(Milliseconds(8'000));
     }
+}
+
+TEST(JointView, SaysTheVerdictInWordsWithItsFirstReason) {
+    test::Story story;
+    story.soak();
+    story.wait(Milliseconds(11'200)); // the limit is 6.4 s
+    story.then(FacesMet{});
+    story.wait(Milliseconds(6'500));
+    story.then(ReadingTaken{ReadingPhase::Joining, 15'500});
+    story.then(PressureLocked{});
+    story.then(ReasonGiven{"changeover", "let_it_cool", {}});
+    coolAndRelease(story);
     story.then(BeadMeasured{{}, 9'000, 4'000, 800, 200});
     story.then(JointNumbered{});
     story.then(closing(story.weld()));
@@ -176,15 +181,7 @@ test::Story lateStory(Milliseconds changeover) {
     story.soak().wait(changeover).then(FacesMet{}); // the limit is 6.4 s
     story.wait(Milliseconds(6'500)).then(ReadingTaken{ReadingPhase::Joining, 15'500});
     story.then(PressureLocked{});
-    const Milliseconds locked = story.time().lo;
-    for (const int at : {70, 240}) {
-        story.waitUntil(locked + std::chrono::seconds(at));
-        story.then(ReadingTaken{ReadingPhase::Recheck, 15'000});
-    }
-    story.waitUntil(locked + story.weld().plan.cooling->atLeast);
-    for (const std::string& step : std::vector<std::string>(story.weld().plan.releaseOrder)) {
-        story.then(ReleaseStep{step}).wait(Milliseconds(8'000));
-    }
+    coolAndRelease(story);
     story.then(BeadMeasured{{}, 9'000, 4'000, 800, 200}).then(JointNumbered{});
     return story;
 }

@@ -35,6 +35,12 @@ protected:
         ASSERT_TRUE(done) << done.error().detail;
         ASSERT_TRUE(shop.writer().flush());
     }
+    void askWhichJointWasPulled() {
+        ASSERT_TRUE(walk.open());
+        ASSERT_TRUE(walk.choose("Strength tests"));
+        ASSERT_TRUE(walk.press(SlotPlace::Step));
+        ASSERT_TRUE(walk.choose("Pulled, of a joint"));
+    }
     ShopFlow& flow() { return *shop.window().shop(); }
     const std::vector<ListRowView>& rows() { return flow().listPage()->view().rows; }
     std::vector<CouponSeries> coupons() {
@@ -205,10 +211,7 @@ TEST_F(ShopWalkTest, OfTwoJointsWithOneNumberTheForemanChooses) {
     shop.writer().submit(test::rowsOf(other), test::sampleDocuments());
     ASSERT_TRUE(shop.writer().flush());
     foreman();
-    ASSERT_TRUE(walk.open());
-    ASSERT_TRUE(walk.choose("Strength tests"));
-    ASSERT_TRUE(walk.press(SlotPlace::Step));
-    ASSERT_TRUE(walk.choose("Pulled, of a joint"));
+    askWhichJointWasPulled();
     ASSERT_TRUE(walk.number("1"));
     ASSERT_EQ(shop.window().currentPage(), flow().choicePage());
     const auto& choices = flow().choicePage()->view().choices;
@@ -229,10 +232,7 @@ TEST_F(ShopWalkTest, OfTwoJointsWithOneNumberTheForemanChooses) {
 TEST_F(ShopWalkTest, WhatWasTypedWaitsWhileABenchHasTheScreen) {
     weld();
     foreman();
-    ASSERT_TRUE(walk.open());
-    ASSERT_TRUE(walk.choose("Strength tests"));
-    ASSERT_TRUE(walk.press(SlotPlace::Step));
-    ASSERT_TRUE(walk.choose("Pulled, of a joint"));
+    askWhichJointWasPulled();
     ASSERT_TRUE(walk.number("99"));
     EXPECT_EQ(shop.window().currentPage(), flow().valuePage()) << "there is no joint 99";
     for (int i = 0; i < 2; ++i) {

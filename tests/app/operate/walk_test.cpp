@@ -52,6 +52,21 @@ void expectGoodManners(Window& window, const QString& name) {
     }
 }
 
+/// Of the only joint in the shop's log, which is closed.
+WeldRecord onlyJoint(Shop& shop) {
+    EXPECT_TRUE(shop.writer().flush());
+    auto reader = LogReader::open(shop.log());
+    EXPECT_TRUE(reader);
+    const auto lines = reader->joints({});
+    EXPECT_TRUE(lines && lines->size() == 1);
+    EXPECT_FALSE(lines->at(0).open);
+    const auto events = reader->weldEvents(lines->at(0).weld);
+    EXPECT_TRUE(events);
+    const auto weld = fold(*events);
+    EXPECT_TRUE(weld) << weld.error().detail;
+    return record(*weld);
+}
+
 // Read too hot in front, waited, and read again: the joint was welded with the second.
 TEST(Walk, APlateThatCooledDownIsJudgedByWhatWasReadThen) {
     Shop shop;
@@ -62,20 +77,10 @@ TEST(Walk, APlateThatCooledDownIsJudgedByWhatWasReadThen) {
         }
     });
     ASSERT_TRUE(done) << done.error().detail;
-    ASSERT_TRUE(shop.writer().flush());
-    auto reader = LogReader::open(shop.log());
-    ASSERT_TRUE(reader);
-    const auto lines = reader->joints({});
-    ASSERT_TRUE(lines);
-    ASSERT_EQ(lines->size(), 1U);
-    const auto events = reader->weldEvents(lines->front().weld);
-    ASSERT_TRUE(events);
-    const auto weld = fold(*events);
-    ASSERT_TRUE(weld);
-    const WeldRecord joint = record(*weld);
+    const WeldRecord joint = onlyJoint(shop);
     EXPECT_EQ(
         std::count_if(
-            events->begin(), events->end(),
+            joint.events.begin(), joint.events.end(),
             [](const Event& event) {
                 const auto* check = std::get_if<CheckMade>(&event.d);
                 return check != nullptr && check->valueMc == 245'000;
@@ -96,19 +101,7 @@ TEST(Walk, MakesAWholeWeldThatTheRecordAgreesWith) {
         views[name] = shop.window().weldPage()->view();
     });
     ASSERT_TRUE(done) << done.error().detail;
-    ASSERT_TRUE(shop.writer().flush());
-
-    auto reader = LogReader::open(shop.log());
-    ASSERT_TRUE(reader);
-    const auto lines = reader->joints({});
-    ASSERT_TRUE(lines);
-    ASSERT_EQ(lines->size(), 1U);
-    EXPECT_FALSE(lines->front().open);
-    const auto events = reader->weldEvents(lines->front().weld);
-    ASSERT_TRUE(events);
-    const auto weld = fold(*events);
-    ASSERT_TRUE(weld) << weld.error().detail;
-    const WeldRecord joint = record(*weld);
+    const WeldRecord joint = onlyJoint(shop);
     // The first reading in cooling was low on purpose and topped up in time: a remark.
     EXPECT_EQ(joint.verdict.word, VerdictWord::WithRemarks)
         << firstReason(joint.verdict, joint.plan).toStdString();

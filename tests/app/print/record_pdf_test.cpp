@@ -234,11 +234,7 @@ TEST(RecordPdf, ShowsAStoredVerdictBesideANewOneAndReplacesNone) {
 TEST(RecordPdf, ACorrectionLeavesTheOriginalStanding) {
     Story story;
     story.close();
-    std::int64_t target = 0;
-    for (const Event& event : story.weld().events) {
-        const auto* reading = std::get_if<ReadingTaken>(&event.d);
-        target = reading != nullptr && reading->phase == ReadingPhase::Joining ? event.n : target;
-    }
+    const std::int64_t target = test::lastReading(story.weld(), ReadingPhase::Joining);
     story.then(ValueCorrected{target, "reading_milli", "15500", "16100", "misread"});
     story.then(ValueCorrected{1, "sheets.1.batch", "batch 12", "batch 21", "digits swapped"});
     const RecordFacts facts = test::factsOf(story.weld());

@@ -77,7 +77,7 @@ TEST(JobView, ATablesFaultsStandByLineAndColumn) {
     EXPECT_EQ(view.step.look, SlotView::Look::Gone);
     const JobCsv good =
         readJobCsv("label,material,procedure,thickness_mm,length_mm\nS1,PE-HD,p,8,1180\n");
-    EXPECT_EQ(tableList("a.csv", "J1", good).title, "a.csv: 1 seams for job J1");
+    EXPECT_EQ(tableList("a.csv", "J1", good).title, "a.csv: one seam for job J1");
 }
 
 TEST(JobView, ABatchIsNamedAsItWasNotedAndAsItWasCorrected) {

@@ -81,11 +81,7 @@ TEST(ValueRows, AreReadBackByAnIndependentReader) {
 TEST(ValueRows, ACorrectedValueNamesWhatStoodThereAndTheEventThatHoldsIt) {
     Story story;
     story.close();
-    std::int64_t target = 0;
-    for (const Event& event : story.weld().events) {
-        const auto* reading = std::get_if<ReadingTaken>(&event.d);
-        target = reading != nullptr && reading->phase == ReadingPhase::Joining ? event.n : target;
-    }
+    const std::int64_t target = test::lastReading(story.weld(), ReadingPhase::Joining);
     story.then(ValueCorrected{target, "reading_milli", "15500", "15000", "misread"});
     story.then(ValueCorrected{target, "reading_milli", "15000", "15200", "misread again"});
     const auto last = std::to_string(story.weld().events.size());
