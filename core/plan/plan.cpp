@@ -516,7 +516,7 @@ private:
             return mm <= longest + kNoise && readings.pushing(force) <= end &&
                    (!fit || readings.pushing(force) <= fit->highestReading * 1e3) &&
                    (!m_bench->forceLimits.max ||
-                    atSpring(force) <= inNewtons(*m_bench->forceLimits.max));
+                    atSpring(force) <= inNewtons(*m_bench->forceLimits.max) + kNoise);
         };
         std::string text;
         if (possible(whole)) {

@@ -147,8 +147,9 @@ void judgeAlignment(const Course& course, Findings& out) {
     }
     const WeldTime took = course.soaked->t - course.aligned->t;
     const Milliseconds median = *course.plan.alignMedian;
-    if (took.hi > median * 2 || took.lo * 4 < median) {
-        const bool slow = took.hi > median * 2;
+    const bool slow = took.hi > median * 2;
+    const bool fast = took.lo * 4 < median;
+    if (slow || fast) {
         out.push_back(
             {"alignment_time", Grade::Remark, (slow ? median * 2 : median / 4).count(),
              (slow ? took.hi : took.lo).count(), "ms",

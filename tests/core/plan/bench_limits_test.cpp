@@ -219,6 +219,13 @@ TEST(WayOut, OffersNothingThatTheBenchCannotTake) {
     coarse.forceLimits.max = newtons(800);
     made = plan(seam(6, 400), kPp, coarse);
     EXPECT_TRUE(endsWithNone(warningOf(made, "scale_coarse")));
+    // 240 N · 1417 / 400 = 850.2 N: its own limit is what a bench can take, as it is for a seam.
+    coarse.forceLimits.max = newtons(850.2);
+    made = plan(seam(6, 400), kPp, coarse);
+    EXPECT_FALSE(endsWithNone(warningOf(made, "scale_coarse")));
+    coarse.forceLimits.max = newtons(850.1);
+    made = plan(seam(6, 400), kPp, coarse);
+    EXPECT_TRUE(endsWithNone(warningOf(made, "scale_coarse")));
 }
 
 // Whatever the bench: force grows in proportion to the length, the set lies in its band or a

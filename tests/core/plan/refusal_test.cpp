@@ -146,7 +146,8 @@ TEST(Refusal, LetsTheEdgesOfTheRangesPass) {
     const Procedure procedure = test::shippedProcedure("pe-hd-dvs2207-1-2005");
     for (const auto& edge : std::vector<std::function<void(PlanRequest&)>>{
              thickness(1), thickness(70), lengths({1}), lengths({100000}), drag(0), drag(100000),
-             ambient(-40), ambient(60), target(200), target(220), median(1), median(86'400'000)}) {
+             ambient(-40), ambient(60), target(199.9995), target(200), target(220),
+             target(220.0005), median(1), median(86'400'000)}) {
         PlanRequest request = good();
         edge(request);
         const auto plan = makePlan(request, procedure, nullptr);

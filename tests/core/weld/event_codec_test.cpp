@@ -126,6 +126,22 @@ TEST(EventCodec, RefusesWhatItWouldNotHaveWritten) {
     }
 }
 
+// One field more than the reader counts by place, and the one that it needs last.
+TEST(EventCodec, RefusesAnObjectOfAnyNumberOfFields) {
+    for (const int count : {62, 63, 64, 65, 500}) {
+        std::string more;
+        for (int i = 0; i < count; ++i) {
+            more += "\"a" + std::to_string(1'000 + i) + "\":0,";
+        }
+        const std::string good = *toBody(wrapped(ReadingTaken{ReadingPhase::Joining, 15'500}));
+        const auto event = eventFromBody(replaced(good, "\"phase\"", more + "\"phase\""));
+        ASSERT_FALSE(event) << count;
+        EXPECT_EQ(event.error().code, ErrorCode::Malformed);
+        EXPECT_NE(event.error().detail.find("\"a1000\" is not known"), std::string::npos)
+            << event.error().detail;
+    }
+}
+
 TEST(EventCodec, RefusesTextThatIsNotUtf8) {
     EXPECT_FALSE(toBody(wrapped(RemarkMade{"\xc3\x28"})));
 }

@@ -266,6 +266,7 @@ TEST(JoiningReading, MayBeToppedUpInTheFirstThirdAndIsNeverLeftLow) {
     EXPECT_EQ(joiningWith({{60, 15'000}, {240, 14'000}}), "out");
     EXPECT_EQ(joiningWith({{60, 8'000}, {65, 15'500}}), "remark") << "exactly half";
     EXPECT_EQ(joiningWith({{60, 7'999}, {65, 15'500}}), "out") << "below half";
+    EXPECT_EQ(joiningWith({{60, 16'900}}), "within") << "its band's end";
     EXPECT_EQ(joiningWith({{60, 16'901}}), "out") << "above its band";
 }
 
@@ -276,7 +277,10 @@ TEST(JoiningReading, NeverGivenMakesTheWeldIncompleteUntilOneIs) {
     Story low = story;
     story.wait(seconds{20}).then(ReadingTaken{ReadingPhase::Joining, 15'500});
     EXPECT_EQ(gradeOf(story.weld(), "joining_reading"), "within");
-    low.wait(seconds{20}).then(ReadingTaken{ReadingPhase::Joining, 14'000});
+    Story least = low;
+    least.wait(seconds{20}).then(ReadingTaken{ReadingPhase::Joining, 14'600});
+    EXPECT_EQ(gradeOf(least.weld(), "joining_reading"), "within") << "its band's end";
+    low.wait(seconds{20}).then(ReadingTaken{ReadingPhase::Joining, 14'599});
     EXPECT_EQ(gradeOf(low.weld(), "joining_reading"), "out");
 }
 
