@@ -23,11 +23,11 @@ constexpr int kLargestSide = 2'400; // pixels of a photo as it is shown
 
 } // namespace
 
-DayLogFlow::DayLogFlow(DayLogShop shop, QWidget* window)
+DayLogFlow::DayLogFlow(DayLogShop shop, KeyRing* ring, QWidget* window)
     : PageFlow(window), m_shop(std::move(shop)), m_reading(m_shop.log), m_day(new DayPage(window)),
       m_choice(new ChoicePage(window)), m_search(new SearchPage(window)),
       m_table(new TablePage(window)), m_photo(new PhotoPage(window)), m_name(new NamePage(window)),
-      m_ring(new KeyRing(window)) {
+      m_ring(ring) {
     m_choice->setObjectName("dayChoice");
     m_name->setObjectName("dayWords");
     take(pages());
@@ -54,10 +54,6 @@ DayLogFlow::DayLogFlow(DayLogShop shop, QWidget* window)
 
 void DayLogFlow::turning(Page*) {
     m_ring->leave();
-}
-
-bool DayLogFlow::takesPress(SlotPlace place) {
-    return place == SlotPlace::Step && m_ring->press();
 }
 
 void DayLogFlow::open() {
@@ -106,18 +102,12 @@ void DayLogFlow::takeKeys() {
     }
 }
 
-void DayLogFlow::typed(QChar sign) {
-    if (page() == nullptr) {
-        return;
-    }
-    if (sign == QLatin1Char('\t')) {
-        m_ring->move(*page(), 1);
-    } else if (sign == QChar(0x1b)) { // escape: one page back, and from the list to the bench
+/// One page back, and from the list to the bench.
+void DayLogFlow::escaped() {
+    const Press back = presses().stop ? presses().stop : presses().step;
+    if (page() != nullptr && back) {
         m_ring->leave();
-        const Press back = presses().stop ? presses().stop : presses().step;
-        if (back) {
-            back();
-        }
+        back();
     }
 }
 
@@ -125,8 +115,8 @@ bool DayLogFlow::eventFilter(QObject* watched, QEvent* event) {
     if (event->type() == QEvent::KeyPress && page() != nullptr && page()->isVisible()) {
         const int key = static_cast<QKeyEvent*>(event)->key();
         const bool list = page() == m_day && m_ring->on() == nullptr;
-        if (key == Qt::Key_Backtab || key == Qt::Key_Left || key == Qt::Key_Right) {
-            m_ring->move(*page(), key == Qt::Key_Right ? 1 : -1);
+        if (key == Qt::Key_Left || key == Qt::Key_Right) {
+            m_ring->move(key == Qt::Key_Right ? 1 : -1);
             return true;
         }
         if (key == Qt::Key_Up || key == Qt::Key_Down) {
@@ -134,7 +124,7 @@ bool DayLogFlow::eventFilter(QObject* watched, QEvent* event) {
             if (list) {
                 chooseLine(by);
             } else {
-                m_ring->move(*page(), by);
+                m_ring->move(by);
             }
             return true;
         }

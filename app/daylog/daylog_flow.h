@@ -8,12 +8,12 @@
 #include "app/daylog/day_page.h"
 #include "app/daylog/day_papers.h"
 #include "app/daylog/decision.h"
-#include "app/daylog/key_ring.h"
 #include "app/daylog/log_reading.h"
 #include "app/daylog/photo_page.h"
 #include "app/daylog/search_page.h"
 #include "app/daylog/table_page.h"
 #include "app/pages/ask_foreman.h"
+#include "app/pages/key_ring.h"
 #include "app/pages/page_flow.h"
 
 #include <functional>
@@ -57,7 +57,8 @@ class DayLogFlow : public PageFlow {
 
 public:
     /// Its pages become children of `window`.
-    DayLogFlow(DayLogShop shop, QWidget* window);
+    /// `ring`: the window's, which must outlive this.
+    DayLogFlow(DayLogShop shop, KeyRing* ring, QWidget* window);
 
     std::vector<Page*> pages() const {
         return {m_day, m_choice, m_search, m_table, m_photo, m_name};
@@ -81,7 +82,7 @@ public:
     /// With the window's timer: the benches as they are, and whether the log has grown.
     void look(const Instant& now, const std::vector<RunningBench>& benches);
     /// Of the keyboard, where no line takes it.
-    void typed(QChar sign);
+    void escaped();
     /// The keyboard's focus goes where it belongs on the page that stands.
     void takeKeys();
 
@@ -93,7 +94,6 @@ signals:
 
 private:
     void turning(Page* next) override;
-    bool takesPress(SlotPlace place) override;
     void dayPressed(DayPress what);
 
     // the list

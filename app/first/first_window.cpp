@@ -33,7 +33,7 @@ bool needsFirstSteps(const Floor& floor, const QString& preferencesFile) {
 }
 
 FirstWindow::FirstWindow(FirstParts parts, QWidget* parent)
-    : QWidget(parent), m_parts(std::move(parts)), m_floor(m_parts.floor),
+    : QWidget(parent), m_parts(std::move(parts)), m_floor(m_parts.floor), m_ring(new KeyRing(this)),
       m_bar(new Sentence("firstBar", this)), m_banner(new AlarmBanner(this)),
       m_choice(new ChoicePage(this)), m_name(new NamePage(this)), m_pad(new PadPage(this)),
       m_people(new PeopleFlow(m_parts.desk, m_floor, m_parts.reports, this)),
@@ -91,6 +91,7 @@ FirstWindow::FirstWindow(FirstParts parts, QWidget* parent)
         }
     });
     m_hands.setWindow(this);
+    m_hands.setRing(m_ring);
     m_hands.setPedalKey(m_parts.preferences.pedalKey);
     qApp->installEventFilter(&m_hands);
     connect(&m_tick, &QTimer::timeout, this, &FirstWindow::refresh);
@@ -123,6 +124,7 @@ void FirstWindow::applyLook() {
     for (Page* page : pages()) {
         page->setLook(now);
     }
+    m_ring->setLook(now);
     m_bar->setLook(*now.theme, now.metrics);
     m_banner->setLook(*now.theme, now.metrics);
     QPalette ground = palette();
@@ -172,6 +174,10 @@ void FirstWindow::setPreferences(const Preferences& preferences) {
 void FirstWindow::refresh() {
     const Instant now = m_floor.look();
     m_people->look(now);
+    if (m_page != nullptr) {
+        m_ring->look(
+            m_page->objectName() + (m_page == m_choice ? m_choice->view().title : QString()));
+    }
     if (m_by && now.boot - m_lastPress >= kDeskStaysOpen) {
         m_by.reset(); // the next thing that is kept asks for the PIN again
     }

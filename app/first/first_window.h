@@ -13,6 +13,7 @@
 #include "app/operate/pad_page.h"
 #include "app/operate/people_flow.h"
 #include "app/operate/strip_bar.h"
+#include "app/pages/key_ring.h"
 #include "app/pages/page_flow.h"
 #include "app/setup/setup_flow.h"
 
@@ -124,6 +125,7 @@ private:
     FirstParts m_parts;
     Floor& m_floor;
     Hands m_hands;
+    KeyRing* m_ring;
     QTimer m_tick;
     Sentence* m_bar;
     AlarmBanner* m_banner;

@@ -196,8 +196,9 @@ Result<void> DayWalk::all(const Picture& picture) {
          },
          [&] { return decisions(picture); }, [&] { return narrowed(picture); },
          [&] {
-             flow().typed(QLatin1Char('\t'));
-             flow().typed(QLatin1Char('\t'));
+             auto* ring = m_window.findChild<KeyRing*>("keyRing");
+             ring->move(1);
+             ring->move(1);
              take(picture, "day-by-keys");
              emit flow().dayPage()->pressed(DayPress::Running);
              m_window.refresh();

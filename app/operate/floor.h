@@ -37,6 +37,9 @@ struct Post {
     QString letter() const { return sign.isEmpty() ? QString(QChar(u'A' + place - 1)) : sign; }
 };
 
+/// In whose name steps are written while nobody is at the bench.
+inline constexpr const char* kStation = "station";
+
 /// What a number that was typed in means to this weld.
 struct NumberAnswer {
     NumberFor what = NumberFor::PlateTemperature;

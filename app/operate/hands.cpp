@@ -1,5 +1,7 @@
 #include "app/operate/hands.h"
 
+#include "app/pages/key_ring.h"
+
 #include <QKeyEvent>
 #include <QLineEdit>
 
@@ -9,6 +11,10 @@ namespace {
 // A press this soon after the release of the same key is the key's repeat: measured repeats carry
 // the release's own time stamp, and presses of a person lie 500 ms apart.
 constexpr quint64 kRepeatMs = 50;
+
+bool isRingKey(int key) {
+    return key == Qt::Key_Tab || key == Qt::Key_Backtab || key == Qt::Key_Escape;
+}
 
 } // namespace
 
@@ -46,13 +52,32 @@ bool Hands::eventFilter(QObject* watched, QEvent* event) {
     const auto released = m_released.find(key->key());
     const bool again =
         released != m_released.end() && key->timestamp() - released->second < kRepeatMs;
-    if (typing && key->key() != Qt::Key_PageDown && key->key() != m_pedal) {
+    const bool ringKey = m_ring != nullptr && isRingKey(key->key());
+    if (typing && !ringKey && key->key() != Qt::Key_PageDown && key->key() != m_pedal) {
         return false;
     }
     if (key->isAutoRepeat() || held || again) {
         return true;
     }
     return pressed(*key);
+}
+
+/// Whether the ring took that key.
+bool Hands::ringPressed(int key) {
+    if (key == Qt::Key_Tab || key == Qt::Key_Backtab) {
+        m_ring->move(key == Qt::Key_Tab ? 1 : -1);
+        return true;
+    }
+    if (key == Qt::Key_Escape) {
+        if (m_ring->on() != nullptr) {
+            m_ring->leave();
+        } else {
+            emit escaped();
+        }
+        return true;
+    }
+    const bool press = key == Qt::Key_Space || key == Qt::Key_Return || key == Qt::Key_Enter;
+    return press && m_ring->press();
 }
 
 bool Hands::pressed(const QKeyEvent& key) {
@@ -63,6 +88,9 @@ bool Hands::pressed(const QKeyEvent& key) {
         return true;
     }
     const int which = key.key();
+    if (m_ring != nullptr && which != m_pedal && ringPressed(which)) {
+        return true;
+    }
     const bool stepKey = which == Qt::Key_Space || which == Qt::Key_Return ||
                          which == Qt::Key_Enter || which == Qt::Key_PageDown;
     if (stepKey || (m_pedal != 0 && which == m_pedal)) {

@@ -13,6 +13,8 @@ class QWidget;
 
 namespace seamclock {
 
+class KeyRing;
+
 class Hands : public QObject {
     Q_OBJECT
 
@@ -25,6 +27,9 @@ public:
     /// A Qt::Key; 0: none.
     void setPedalKey(int key) { m_pedal = key; }
     int pedalKey() const { return m_pedal; }
+    /// Tab and Shift+Tab move it, Space and Enter press what it stands on, Escape leaves it; the
+    /// pedal and Page Down are the next step wherever it stands. It must outlive this.
+    void setRing(KeyRing* ring) { m_ring = ring; }
     /// The next key that is pressed becomes the pedal's, and is told by pedalLearnt.
     void learnPedal();
     void stopLearning() { m_learning = false; }
@@ -38,12 +43,15 @@ signals:
     void bench(int place); // 1 to 4
     void typed(QChar sign);
     void erased();
+    void escaped(); // and no ring stood
     void pedalLearnt(int key);
 
 private:
     bool pressed(const QKeyEvent& key);
+    bool ringPressed(int key);
 
     const QWidget* m_window = nullptr;
+    KeyRing* m_ring = nullptr;
     int m_pedal = 0;
     bool m_learning = false;
     std::map<int, quint64> m_released; // by key: the time stamp of its last release [ms]

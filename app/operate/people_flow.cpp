@@ -10,8 +10,6 @@
 namespace seamclock {
 namespace {
 
-constexpr const char* kStation = "station";
-
 HeldPin held(Result<Pin> pin) {
     return pin ? std::make_shared<const Pin>(std::move(*pin)) : HeldPin();
 }

@@ -50,6 +50,9 @@ QString usualText(const Sketch& s) {
     return tr("median %1").arg(goneText(median));
 }
 
+/// While it cools and no reading is due, the joint's number is painted on the sheet.
+constexpr Milliseconds kNumberBefore{15'000}; // a reading that is due sooner comes first
+
 void recheckAsked(Sketch& s, const Cooling& state) {
     std::optional<Milliseconds> due; // of the first that is open
     for (std::size_t i = 0; i < state.rechecks.size(); ++i) {
@@ -58,6 +61,13 @@ void recheckAsked(Sketch& s, const Cooling& state) {
             due = state.rechecks[i].lo - s.t.lo;
             break;
         }
+    }
+    if (!s.numbered() && (!due || *due > kNumberBefore)) {
+        s.view.sentence = tr("Leave it locked. Paint %1 on the sheet.").arg(s.weld.opened().number);
+        s.step(tr("Numbered"), MakeSteps{{JointNumbered{}}}, SlotView::Look::Waiting);
+        s.view.step.view.under = due ? tr("scale is read in %1").arg(leftText(*due))
+                                     : tr("joint %1").arg(s.weld.opened().number);
+        return;
     }
     if (!due) {
         s.view.sentence = tr("Leave it locked. Nothing else to do.");
@@ -77,11 +87,16 @@ void recheckAsked(Sketch& s, const Cooling& state) {
     s.step(tr("Scale reading"), AskNumber{NumberFor::Recheck});
 }
 
-void coolingOver(Sketch& s) {
+void coolingOver(Sketch& s, const Cooling& state) {
     s.view.lamp.under = tr("cooling is over");
     s.view.lamp.under2 = tr("joint %1").arg(s.weld.opened().number);
-    s.view.stop.view.look = SlotView::Look::Gone;
-    s.view.stop.offer = {};
+    if (state.doneAcknowledged) {
+        s.view.stop.view.look = SlotView::Look::Gone;
+        s.view.stop.offer = {};
+    } else {
+        s.view.stop = sideSlot(
+            tr("Heard it"), tr("no more chimes"), MakeSteps{{CueAcknowledged{"cooling_done"}}});
+    }
     if (!s.numbered()) {
         s.view.sentence = tr("Cooling is over. Number on the sheet? Then release.");
         s.step(tr("Numbered"), MakeSteps{{JointNumbered{}}});
@@ -296,7 +311,7 @@ void tell(Sketch& s, const Cooling& state) {
         return;
     }
     if (over) {
-        coolingOver(s);
+        coolingOver(s, state);
         return;
     }
     if (lowReading(s)) {

@@ -46,8 +46,9 @@ private:
 Window::Window(WindowParts parts, QWidget* parent)
     : QWidget(parent), m_parts(std::move(parts)), m_floor(m_parts.floor), m_seams({}),
       m_strip(new StripBar(this)), m_banner(new AlarmBanner(this)),
-      m_frame(new StandingFrame(this)), m_weld(new WeldPage(this)), m_card(new CardPage(this)),
-      m_choice(new ChoicePage(this)), m_pad(new PadPage(this)), m_entry(new EntryPage(this)),
+      m_frame(new StandingFrame(this)), m_ring(new KeyRing(this)), m_weld(new WeldPage(this)),
+      m_card(new CardPage(this)), m_choice(new ChoicePage(this)), m_pad(new PadPage(this)),
+      m_entry(new EntryPage(this)),
       m_people(new PeopleFlow(m_parts.desk, m_floor, m_parts.reports, this)),
       m_heat(new HeatPage(this)), m_heatWorker(new HeatWorker(this)),
       m_setup(new SetupFlow(
@@ -56,7 +57,7 @@ Window::Window(WindowParts parts, QWidget* parent)
               m_people->askForeman(forWhat, std::move(then));
           },
           m_parts.reports, this)),
-      m_dayLog(new DayLogFlow(dayLogShop(), this)),
+      m_dayLog(new DayLogFlow(dayLogShop(), m_ring, this)),
       m_shop(new ShopFlow(m_parts.desk, shopRoom(), this)),
       m_guide(new GuideFlow(m_parts.readGuide, this)) {
     setObjectName("window");
@@ -119,20 +120,13 @@ Window::Window(WindowParts parts, QWidget* parent)
         refresh();
     });
     connect(&m_hands, &Hands::step, this, &Window::stepPressed);
-    connect(&m_hands, &Hands::bench, this, [this](int place) {
-        if (m_kind == PageKind::Weld || m_kind == PageKind::Seams) {
-            if (place <= static_cast<int>(m_floor.posts().size())) {
-                goToBench(place - 1);
-            }
-        }
-    });
+    connect(&m_hands, &Hands::bench, this, &Window::benchKey);
+    connect(&m_hands, &Hands::escaped, this, &Window::escaped);
     connect(&m_hands, &Hands::typed, this, [this](QChar sign) {
         if (m_kind == PageKind::Pad) {
             m_pad->pad()->type(sign);
         } else if (m_kind == PageKind::People) {
             m_people->typed(sign);
-        } else if (m_kind == PageKind::Day) {
-            m_dayLog->typed(sign);
         } else if (m_kind == PageKind::Shop) {
             m_shop->typed(sign);
         }
@@ -168,6 +162,7 @@ Window::Window(WindowParts parts, QWidget* parent)
         m_stripes = new StripedFrame(this);
     }
     m_hands.setWindow(this);
+    m_hands.setRing(m_ring);
     m_hands.setPedalKey(m_parts.preferences.pedalKey);
     qApp->installEventFilter(&m_hands);
     m_tick.setTimerType(Qt::PreciseTimer);
@@ -213,6 +208,7 @@ void Window::applyLook() {
         page->setLook(now);
     }
     m_strip->setLook(now);
+    m_ring->setLook(now);
     m_banner->setLook(*now.theme, now.metrics);
     static_cast<StandingFrame*>(m_frame)->setInk(now.theme->text, now.metrics.px(7));
     placeAll();
@@ -287,6 +283,9 @@ void Window::turnTo(PageKind kind) {
     }
     if (kind != PageKind::Guide) {
         m_guide->close();
+    }
+    if (kind != PageKind::Trial && kind != PageKind::People) {
+        m_waivedBy.reset(); // the weld it was for was not opened
     }
     m_kind = kind;
     Page* next = m_weld;
@@ -447,6 +446,12 @@ void Window::refresh() {
              {cell.letter, cell.mark, cell.tone, cell.fraction, cell.phase, cell.time},
              cell.selected});
     }
+    // On the bench's screen a key that comes late must not meet another step's button.
+    const bool atBench = m_kind == PageKind::Weld;
+    m_ring->look(
+        m_page->objectName() + QString::number(static_cast<int>(m_kind)) +
+            (atBench ? QString::number(selected) + m_page->stepView().text : QString()),
+        atBench);
     m_dayLog->look(now, running);
     m_shop->look(now);
     trySound(now);

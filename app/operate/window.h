@@ -24,6 +24,7 @@
 #include "app/operate/strip_bar.h"
 #include "app/operate/weld_page.h"
 #include "app/pages/choice_page.h"
+#include "app/pages/key_ring.h"
 #include "app/parts/stripes.h"
 #include "app/setup/heat_page.h"
 #include "app/setup/setup_flow.h"
@@ -32,9 +33,12 @@
 #include "core/shift/hands.h"
 
 #include <QTimer>
+#include <functional>
 #include <map>
 #include <optional>
+#include <set>
 #include <string>
+#include <utility>
 #include <vector>
 
 namespace seamclock {
@@ -170,6 +174,8 @@ private:
     void tell(const QString& text, bool calmly);
     void slotPressed(SlotPlace place);
     void stepPressed();
+    void benchKey(int place);
+    void escaped();
     void weldSlot(const Slot& slot, std::int64_t onto);
     void reasonsBack();
     void told(const Result<void>& done);
@@ -187,6 +193,11 @@ private:
     void begin(WeldOrder order);
     void askTrial(const WeldOrder& order);
     void openNow(WeldOrder order, TrialState trial);
+    std::string_view certificateFlag(std::string_view material, std::int64_t thicknessUm) const;
+    void askCertificate(
+        std::string_view material, std::int64_t thicknessUm, std::string_view flag,
+        std::function<void(const ProvenPerson&)> then);
+    bool mayGoOn(const Weld& weld);
     void nextJoint();
     void weldAgain(double lostMm);
     void showTrial();
@@ -238,7 +249,8 @@ private:
     StripBar* m_strip;
     AlarmBanner* m_banner;
     QRect m_bannerOnWeld;
-    QWidget* m_frame;                  // the standing alarm's
+    QWidget* m_frame; // the standing alarm's
+    KeyRing* m_ring;
     StripedFrame* m_stripes = nullptr; // of practice; null: this is none
     WeldPage* m_weld;
     CardPage* m_card;
@@ -274,7 +286,10 @@ private:
     EntryDraft m_draft;
     AskReason m_asked;
     Reasons m_reasons;
-    TrialFinding m_trial; // of m_order
+    TrialFinding m_trial;                   // of m_order
+    std::optional<ProvenPerson> m_waivedBy; // of m_order's certificate, until it is opened
+    // Weld and person that a foreman let go on without a valid certificate.
+    std::set<std::pair<std::string, std::string>> m_waived;
     TrialQuestion m_trialAsked;
     Closer m_closer;
     QStringList m_photos;

@@ -19,9 +19,43 @@ constexpr Milliseconds kJustCame{600};
 
 void Window::stepPressed() {
     const SlotView& step = m_page->stepView();
-    const bool there = step.look != SlotView::Look::Hidden && step.look != SlotView::Look::Gone;
-    if (there || m_kind == PageKind::Day) { // whose ring of keys may stand on another target
+    if (step.look != SlotView::Look::Hidden && step.look != SlotView::Look::Gone) {
         emit m_page->slotPressed(SlotPlace::Step);
+    }
+}
+
+/// Keys 1 to 4, wherever they are no digits of something that is typed.
+void Window::benchKey(int place) {
+    switch (m_kind) {
+    case PageKind::Weld:
+    case PageKind::Seams:
+    case PageKind::Card:
+    case PageKind::Reasons:
+    case PageKind::Menu:
+    case PageKind::Day:
+    case PageKind::Procedures:
+    case PageKind::Heat:
+    case PageKind::Guide:
+    case PageKind::Trial:
+    case PageKind::Closer:
+    case PageKind::Photos:
+        if (place <= static_cast<int>(m_floor.posts().size())) {
+            goToBench(place - 1);
+        }
+        return;
+    case PageKind::Entry:
+    case PageKind::Pad:
+    case PageKind::Pedal:
+    case PageKind::People:
+    case PageKind::Setup:
+    case PageKind::Shop:
+        return;
+    }
+}
+
+void Window::escaped() {
+    if (m_kind == PageKind::Day) {
+        m_dayLog->escaped();
     }
 }
 
@@ -147,6 +181,11 @@ void Window::weldSlot(const Slot& slot, std::int64_t onto) {
     const int post = m_floor.selected();
     const Weld* weld = m_floor.weld(post);
     if (weld == nullptr) {
+        return;
+    }
+    const bool stops = std::holds_alternative<AskReason>(slot.offer) ||
+                       std::holds_alternative<TakeBackLast>(slot.offer);
+    if (!stops && !mayGoOn(*weld)) {
         return;
     }
     if (const auto* number = std::get_if<AskNumber>(&slot.offer)) {

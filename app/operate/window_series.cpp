@@ -12,31 +12,78 @@
 
 namespace seamclock {
 
-/// Opens it, or asks first whether the series may begin.
-void Window::begin(WeldOrder order) {
-    if (m_floor.practises()) { // nobody tests what is only practised
-        openNow(std::move(order), TrialState::Released);
-        return;
-    }
-    const Procedure& procedure = order.procedure.procedure;
-    const CertificateState certificate = m_people->certificate(
-        procedure.material, std::llround(inMicrometres(order.request.thickness)));
-    const std::string_view flag = flagOf(certificate);
-    if (flag.empty()) {
-        askTrial(order);
-        return;
-    }
-    order.flags.emplace_back(flag);
+namespace {
+
+/// As it is written into the log beside the foreman's name.
+const WeldDetail kWaived = RemarkMade{"certificate_waived"};
+
+} // namespace
+
+/// What is wrong with the certificate of the person at the bench, for that; empty: nothing.
+std::string_view
+Window::certificateFlag(std::string_view material, std::int64_t thicknessUm) const {
+    return flagOf(m_people->certificate(material, thicknessUm));
+}
+
+void Window::askCertificate(
+    std::string_view material, std::int64_t thicknessUm, std::string_view flag,
+    std::function<void(const ProvenPerson&)> then) {
     const QString who = m_people->atBench().empty()
                             ? tr("Nobody in particular")
                             : nameFor(m_people->people(), m_people->atBench());
     m_people->askForeman(
         tr("%1, %2 mm: %3.")
                 .arg(
-                    fromUtf8(procedure.material),
-                    numberText(inMillimetres(order.request.thickness), 0), findingWord(flag)) +
+                    fromUtf8(material), numberText(static_cast<double>(thicknessUm) / 1e3, 0),
+                    findingWord(flag)) +
             QLatin1Char(' ') + who,
-        [this, order](const ProvenPerson&) { askTrial(order); });
+        std::move(then));
+}
+
+/// Whether the person at the bench may go on with what is being prepared: another one than who
+/// opened it wants a certificate, too, or a foreman's word, for which it asks.
+bool Window::mayGoOn(const Weld& weld) {
+    const std::string who = m_people->atBench().empty() ? kStation : m_people->atBench();
+    const Event& opened = weld.events.front();
+    if (m_floor.practises() || !std::holds_alternative<Preparing>(weld.state) || opened.by == who ||
+        m_waived.count({weld.id(), who}) > 0) {
+        return true;
+    }
+    const std::int64_t thickness = weld.plan.thicknessUm;
+    const std::string_view flag = certificateFlag(weld.plan.material, thickness);
+    if (flag.empty()) {
+        return true;
+    }
+    askCertificate(
+        weld.plan.material, thickness, flag, [this, id = weld.id(), who](const ProvenPerson& by) {
+            const auto kept = m_floor.judge(id, kWaived, by);
+            if (kept) {
+                m_waived.emplace(id, who);
+            }
+            told(kept);
+        });
+    return false;
+}
+
+/// Opens it, or asks first whether the series may begin.
+void Window::begin(WeldOrder order) {
+    m_waivedBy.reset();
+    if (m_floor.practises()) { // nobody tests what is only practised
+        openNow(std::move(order), TrialState::Released);
+        return;
+    }
+    const std::string material = order.procedure.procedure.material;
+    const std::int64_t thickness = std::llround(inMicrometres(order.request.thickness));
+    const std::string_view flag = certificateFlag(material, thickness);
+    if (flag.empty()) {
+        askTrial(order);
+        return;
+    }
+    order.flags.emplace_back(flag);
+    askCertificate(material, thickness, flag, [this, order](const ProvenPerson& by) {
+        m_waivedBy = by;
+        askTrial(order);
+    });
 }
 
 void Window::askTrial(const WeldOrder& order) {
@@ -65,6 +112,9 @@ void Window::openNow(WeldOrder order, TrialState trial) {
     if (!opened) {
         told(opened);
         return;
+    }
+    if (const auto by = std::exchange(m_waivedBy, std::nullopt)) {
+        told(m_floor.judge(m_floor.weld(m_floor.selected())->id(), kWaived, *by));
     }
     turnTo(PageKind::Weld);
 }

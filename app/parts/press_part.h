@@ -21,6 +21,8 @@ public:
 
     /// false: its place is empty; nothing is painted there, told, or pressed.
     virtual bool isThere() const { return true; }
+    /// false: it is seen, and a press does nothing now.
+    virtual bool takesPress() const { return true; }
 
 signals:
     void pressed();
@@ -29,8 +31,6 @@ protected:
     bool event(QEvent* event) override;
     void mousePressEvent(QMouseEvent* event) override;
     void mouseDoubleClickEvent(QMouseEvent* event) override;
-
-    virtual bool takesPress() const { return true; }
 
 private:
     friend class SpokenButton;

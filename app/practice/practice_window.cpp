@@ -29,7 +29,7 @@ constexpr Milliseconds kSaid{6'000};
 } // namespace
 
 PracticeWindow::PracticeWindow(PracticeWindowParts parts, QWidget* parent)
-    : QWidget(parent), m_parts(std::move(parts)), m_room(m_parts.room),
+    : QWidget(parent), m_parts(std::move(parts)), m_room(m_parts.room), m_ring(new KeyRing(this)),
       m_strip(new PracticeStrip(this)), m_banner(new AlarmBanner(this)),
       m_bench(new BenchPage(this)), m_card(new CardPage(this)), m_pad(new PadPage(this)),
       m_choice(new ChoicePage(this)), m_list(new ListPage(this)), m_tell(new TellPage(this)),
@@ -124,6 +124,7 @@ PracticeWindow::PracticeWindow(PracticeWindowParts parts, QWidget* parent)
         }
     });
     m_hands.setWindow(this);
+    m_hands.setRing(m_ring);
     m_hands.setPedalKey(m_parts.preferences.pedalKey);
     qApp->installEventFilter(&m_hands);
     qApp->installEventFilter(this); // before the hands': the wheel's keys are held
@@ -159,6 +160,7 @@ void PracticeWindow::applyLook() {
         page->setLook(own);
     }
     m_strip->setLook(now);
+    m_ring->setLook(now);
     m_banner->setLook(*now.theme, now.metrics);
 }
 
@@ -341,6 +343,11 @@ void PracticeWindow::refresh() {
         text = m_said;
         calm = m_saidCalmly;
     }
+    const bool atBench = m_kind == PracticePage::Bench;
+    m_ring->look(
+        m_page->objectName() + QString::number(static_cast<int>(m_kind)) +
+            (atBench ? m_page->stepView().text : QString()),
+        atBench);
     m_banner->setVisible(!text.isEmpty());
     m_strip->setCovered(!text.isEmpty());
     if (!text.isEmpty()) {

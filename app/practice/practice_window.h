@@ -13,6 +13,7 @@
 #include "app/operate/questions.h"
 #include "app/operate/strip_bar.h"
 #include "app/pages/choice_page.h"
+#include "app/pages/key_ring.h"
 #include "app/pages/list_page.h"
 #include "app/practice/bench_page.h"
 #include "app/practice/practice_room.h"
@@ -172,6 +173,7 @@ private:
     PracticeWindowParts m_parts;
     PracticeRoom& m_room;
     Hands m_hands;
+    KeyRing* m_ring;
     QTimer m_timer;
     PracticeStrip* m_strip;
     AlarmBanner* m_banner;

@@ -63,7 +63,8 @@ QString copyLine(const CopySeen& seen, std::chrono::minutes offset) {
 
 ReadWindow::ReadWindow(ReadParts parts, const Clock& clock)
     : m_look(parts.look), m_mark(new Sentence("copyMark", this)),
-      m_said(new Sentence("copySaid", this)), m_help(new FilterCell("copyHelp", this)) {
+      m_said(new Sentence("copySaid", this)), m_help(new FilterCell("copyHelp", this)),
+      m_ring(new KeyRing(this)) {
     setObjectName("readWindow");
     setWindowTitle(QCoreApplication::translate("Read", "Seamclock"));
     setFocusPolicy(Qt::StrongFocus);
@@ -76,10 +77,11 @@ ReadWindow::ReadWindow(ReadParts parts, const Clock& clock)
     }
     m_guide = new GuideFlow(std::move(parts.readGuide), this);
     m_guide->setHome(GuideHome::Log);
-    m_flow = new DayLogFlow(shopOf(parts, clock), this);
+    m_flow = new DayLogFlow(shopOf(parts, clock), m_ring, this);
     for (Page* page : pages()) {
         page->setLook(m_look);
     }
+    m_ring->setLook(m_look);
     for (Part* part : std::initializer_list<Part*>{m_mark, m_said, m_help}) {
         part->setLook(*m_look.theme, m_look.metrics);
     }
@@ -127,6 +129,7 @@ Page* ReadWindow::currentPage() const {
 
 void ReadWindow::turned() {
     say({});
+    m_ring->leave();
     Page* const now = currentPage();
     for (Page* page : pages()) {
         page->setVisible(page == now);
@@ -178,16 +181,18 @@ void ReadWindow::keyPressEvent(QKeyEvent* event) {
     const int key = event->key();
     if (key == Qt::Key_F1) {
         openHelp();
+    } else if (key == Qt::Key_Tab || key == Qt::Key_Backtab) {
+        m_ring->move(key == Qt::Key_Tab ? 1 : -1);
+    } else if (key == Qt::Key_Escape && m_ring->on() != nullptr) {
+        m_ring->leave();
     } else if (m_guide->page() != nullptr && key == Qt::Key_Escape) {
         emit m_guide->left();
     } else if (key == Qt::Key_Return || key == Qt::Key_Enter || key == Qt::Key_Space) {
-        if (page != nullptr && !event->isAutoRepeat()) {
+        if (page != nullptr && !event->isAutoRepeat() && !m_ring->press()) {
             emit page->slotPressed(SlotPlace::Step);
         }
     } else if (key == Qt::Key_Escape) {
-        m_flow->typed(QChar(0x1b));
-    } else if (m_guide->page() == nullptr && !event->text().isEmpty()) {
-        m_flow->typed(event->text().front()); // a tab among them
+        m_flow->escaped();
     } else {
         QWidget::keyPressEvent(event);
     }

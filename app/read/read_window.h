@@ -7,6 +7,7 @@
 
 #include "app/daylog/daylog_flow.h"
 #include "app/guide/guide_flow.h"
+#include "app/pages/key_ring.h"
 #include "app/pages/page.h"
 #include "core/base/instant.h"
 #include "core/copies/copy_look.h"
@@ -63,6 +64,7 @@ private:
     Sentence* m_mark;
     Sentence* m_said;
     FilterCell* m_help;
+    KeyRing* m_ring;
     DayLogFlow* m_flow;
     GuideFlow* m_guide;
 };

@@ -133,6 +133,8 @@ const Table& choices() {
         {"no_tool", QT_TRANSLATE_NOOP("Record", "no tool at hand")},
         {"trial_held", QT_TRANSLATE_NOOP("Record", "the trial joint held")},
         {"trial_failed", QT_TRANSLATE_NOOP("Record", "the trial joint was not good")},
+        {"certificate_waived",
+         QT_TRANSLATE_NOOP("Record", "no valid certificate: allowed by the foreman")},
         {"looked_good", QT_TRANSLATE_NOOP("Record", "looked at: the bead is good")},
         {"tested", QT_TRANSLATE_NOOP("Record", "a test piece held")},
         {"harmless", QT_TRANSLATE_NOOP("Record", "too small a deviation to matter here")},

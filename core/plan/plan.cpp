@@ -513,7 +513,7 @@ private:
                 forceAt(std::max(*m_plan.alignmentPa, *m_plan.joiningPa)) * mm / length;
             const auto& fit = m_bench->calibration ? m_bench->calibration->fit : std::nullopt;
             const double end = static_cast<double>(scale.maxMilli);
-            return mm <= longest + kNoise && readings.pushing(force) <= end &&
+            return mm <= longest + kNoise && readings.pushing(force) <= end + kNoise &&
                    (!fit || readings.pushing(force) <= fit->highestReading * 1e3) &&
                    (!m_bench->forceLimits.max ||
                     atSpring(force) <= inNewtons(*m_bench->forceLimits.max) + kNoise);

@@ -93,6 +93,7 @@ constexpr Words kWords[] = {
     {"certificate_missing", "no certificate noted"},
     {"certificate_expired", "certificate expired"},
     {"certificate_out_of_scope", "certificate for other sheets"},
+    {"certificate_waived", "no valid certificate: allowed by the foreman"},
     {"trial_not_made", "no trial joint was made before"},
     {"trial_not_released", "the trial joint was not released yet"},
     {"trial_refused", "the trial joint was not accepted"},
@@ -311,7 +312,10 @@ std::string eventInWords(const WeldDetail& detail, const WeldPlan& plan) {
         [](const PhotoAdded& d) {
             return fmt::format("photo {}, {} bytes, SHA-256 {}", free(d.name), d.bytes, d.sha256);
         },
-        [](const RemarkMade& d) { return "remark: " + free(d.text); },
+        [](const RemarkMade& d) {
+            const std::string_view known = onlyWords(d.text);
+            return "remark: " + (known.empty() ? free(d.text) : std::string(known));
+        },
         [](const CueAcknowledged& d) { return "signal seen: " + codeInWords(d.cue); },
         [](const ClockBridged& d) {
             return fmt::format(

@@ -181,10 +181,11 @@ void judgeSoak(const Course& course, Findings& out) {
     }
     const TimeBand& soak = *course.plan.soak;
     const WeldTime took = course.plateOut->t - course.soaked->t;
-    if (took.lo >= soak.low && took.hi <= soak.high) {
+    const bool isShort = took.lo < soak.low;
+    const bool isLong = took.hi > soak.high;
+    if (!isShort && !isLong) {
         return;
     }
-    const bool isShort = took.lo < soak.low;
     const Milliseconds limit = isShort ? soak.low : soak.high;
     const Milliseconds actual = isShort ? took.lo : took.hi;
     const bool remark =
@@ -244,10 +245,11 @@ void judgeBuildUp(const Course& course, Findings& out) {
     }
     const TimeBand& planned = *course.plan.buildUp;
     const WeldTime took = end->t - course.met->t;
-    if (took.lo >= planned.low && took.hi <= planned.high) {
+    const bool fast = took.lo < planned.low;
+    const bool slow = took.hi > planned.high;
+    if (!fast && !slow) {
         return;
     }
-    const bool fast = took.lo < planned.low;
     const Milliseconds actual = fast ? took.lo : took.hi;
     const Milliseconds limit = fast ? planned.low : planned.high;
     const bool remark = took.lo.count() * 100 >= planned.target.count() * 40 &&

@@ -2896,6 +2896,10 @@
             <translation>Ist weg</translation>
         </message>
         <message>
+            <source>Heard it</source>
+            <translation>Gehört</translation>
+        </message>
+        <message>
             <source>Heat in the sheet: %1, %2 mm</source>
             <translation>Wärme in der Tafel: %1, %2 mm</translation>
         </message>
@@ -2934,6 +2938,10 @@
         <message>
             <source>Holds to the end of tomorrow.</source>
             <translation>Gilt bis morgen Abend.</translation>
+        </message>
+        <message>
+            <source>Hot for 10 min</source>
+            <translation>Seit 10 min heiß</translation>
         </message>
         <message>
             <source>How does the bead look to you?</source>
@@ -3312,6 +3320,10 @@
             <translation>Nur oberen Wulst beachtet</translation>
         </message>
         <message>
+            <source>Just hot now</source>
+            <translation>Gerade erst heiß</translation>
+        </message>
+        <message>
             <source>K value</source>
             <translation>K-Wert</translation>
         </message>
@@ -3382,6 +3394,10 @@
         <message>
             <source>Leave it locked. Nothing else to do.</source>
             <translation>Gesperrt lassen. Sonst nichts zu tun.</translation>
+        </message>
+        <message>
+            <source>Leave it locked. Paint %1 on the sheet.</source>
+            <translation>Gesperrt lassen. %1 auf die Tafel schreiben.</translation>
         </message>
         <message>
             <source>Leave it locked. Read the scale in %1.</source>
@@ -4220,6 +4236,10 @@
             <translation>Heizelement kalt, schmutzig</translation>
         </message>
         <message>
+            <source>Plate has settled. Measure it now.</source>
+            <translation>Heizelement ist ruhig. Jetzt messen.</translation>
+        </message>
+        <message>
             <source>Plate in</source>
             <translation>Einsetzen</translation>
         </message>
@@ -4234,6 +4254,10 @@
         <message>
             <source>Plate is hot. Let it settle for 10 minutes.</source>
             <translation>Heizelement ist heiß. 10 Minuten warten.</translation>
+        </message>
+        <message>
+            <source>Plate is settling. Measure it at zero.</source>
+            <translation>Heizelement wird ruhig. Bei null messen.</translation>
         </message>
         <message>
             <source>Plate is wiped</source>
@@ -7070,6 +7094,10 @@
             <translation>beim Signal</translation>
         </message>
         <message>
+            <source>at zero</source>
+            <translation>bei null</translation>
+        </message>
+        <message>
             <source>attested by %1</source>
             <translation>bestätigt von %1</translation>
         </message>
@@ -7620,6 +7648,10 @@
         <message>
             <source>could not be done: %1</source>
             <translation>ging nicht: %1</translation>
+        </message>
+        <message>
+            <source>count from here</source>
+            <translation>ab jetzt zählen</translation>
         </message>
         <message>
             <source>count none of it</source>
@@ -8989,6 +9021,10 @@
             <translation>nie mehr als mm, leer: unbegrenzt</translation>
         </message>
         <message>
+            <source>never read on this bench</source>
+            <translation>hier noch nie abgelesen</translation>
+        </message>
+        <message>
             <source>no</source>
             <translation>nein</translation>
         </message>
@@ -9065,6 +9101,10 @@
             <translation>kein Werkstoff genannt; erlaubt: wie PE-HD</translation>
         </message>
         <message>
+            <source>no more chimes</source>
+            <translation>kein Gong mehr</translation>
+        </message>
+        <message>
             <source>no offcut that this bench can take would help; take a spring of at most %1 N for one %2</source>
             <translation>kein Reststück, das auf diese Bank passt, würde helfen; eine Feder mit höchstens %1 N je %2 nehmen</translation>
         </message>
@@ -9123,6 +9163,10 @@
         <message>
             <source>no trial joint was made before</source>
             <translation>vorher wurde keine Probe geschweißt</translation>
+        </message>
+        <message>
+            <source>no valid certificate: allowed by the foreman</source>
+            <translation>kein gültiges Zeugnis: vom Meister erlaubt</translation>
         </message>
         <message>
             <source>no weather guard noted</source>
@@ -9947,6 +9991,10 @@
         <message>
             <source>scale in %1 from %2, %3</source>
             <translation>Skala in %1 ab %2, %3</translation>
+        </message>
+        <message>
+            <source>scale is read in %1</source>
+            <translation>Skala ablesen in %1</translation>
         </message>
         <message>
             <source>scale not calibrated</source>

@@ -2896,6 +2896,10 @@
             <translation>Se ha ido</translation>
         </message>
         <message>
+            <source>Heard it</source>
+            <translation>Oído</translation>
+        </message>
+        <message>
             <source>Heat in the sheet: %1, %2 mm</source>
             <translation>Calor en la placa: %1, %2 mm</translation>
         </message>
@@ -2934,6 +2938,10 @@
         <message>
             <source>Holds to the end of tomorrow.</source>
             <translation>Vale hasta el final de mañana.</translation>
+        </message>
+        <message>
+            <source>Hot for 10 min</source>
+            <translation>Caliente hace 10 min</translation>
         </message>
         <message>
             <source>How does the bead look to you?</source>
@@ -3312,6 +3320,10 @@
             <translation>Juzgado solo por arriba</translation>
         </message>
         <message>
+            <source>Just hot now</source>
+            <translation>Caliente ahora</translation>
+        </message>
+        <message>
             <source>K value</source>
             <translation>Valor K</translation>
         </message>
@@ -3382,6 +3394,10 @@
         <message>
             <source>Leave it locked. Nothing else to do.</source>
             <translation>Dejarlo bloqueado. Nada más que hacer.</translation>
+        </message>
+        <message>
+            <source>Leave it locked. Paint %1 on the sheet.</source>
+            <translation>Dejarlo bloqueado. Pintar %1 en la placa.</translation>
         </message>
         <message>
             <source>Leave it locked. Read the scale in %1.</source>
@@ -4220,6 +4236,10 @@
             <translation>Espejo frío o sucio</translation>
         </message>
         <message>
+            <source>Plate has settled. Measure it now.</source>
+            <translation>Espejo asentado. Medirlo ahora.</translation>
+        </message>
+        <message>
             <source>Plate in</source>
             <translation>Meter espejo</translation>
         </message>
@@ -4234,6 +4254,10 @@
         <message>
             <source>Plate is hot. Let it settle for 10 minutes.</source>
             <translation>Espejo caliente. Dejarlo asentar 10 minutos.</translation>
+        </message>
+        <message>
+            <source>Plate is settling. Measure it at zero.</source>
+            <translation>El espejo se asienta. Medirlo en cero.</translation>
         </message>
         <message>
             <source>Plate is wiped</source>
@@ -7070,6 +7094,10 @@
             <translation>a la señal</translation>
         </message>
         <message>
+            <source>at zero</source>
+            <translation>en cero</translation>
+        </message>
+        <message>
             <source>attested by %1</source>
             <translation>cotejado por %1</translation>
         </message>
@@ -7620,6 +7648,10 @@
         <message>
             <source>could not be done: %1</source>
             <translation>no se pudo hacer: %1</translation>
+        </message>
+        <message>
+            <source>count from here</source>
+            <translation>contar desde aquí</translation>
         </message>
         <message>
             <source>count none of it</source>
@@ -8989,6 +9021,10 @@
             <translation>nunca más de mm, vacío: sin máximo</translation>
         </message>
         <message>
+            <source>never read on this bench</source>
+            <translation>nunca leído en este banco</translation>
+        </message>
+        <message>
             <source>no</source>
             <translation>no</translation>
         </message>
@@ -9065,6 +9101,10 @@
             <translation>no se indica material; permitido: como PE-HD</translation>
         </message>
         <message>
+            <source>no more chimes</source>
+            <translation>sin más avisos</translation>
+        </message>
+        <message>
             <source>no offcut that this bench can take would help; take a spring of at most %1 N for one %2</source>
             <translation>ningún recorte que admita este banco ayudaría; usar un muelle de %1 N como máximo por %2</translation>
         </message>
@@ -9123,6 +9163,10 @@
         <message>
             <source>no trial joint was made before</source>
             <translation>no se hizo antes unión de prueba</translation>
+        </message>
+        <message>
+            <source>no valid certificate: allowed by the foreman</source>
+            <translation>sin certificado válido: permitido por el encargado</translation>
         </message>
         <message>
             <source>no weather guard noted</source>
@@ -9947,6 +9991,10 @@
         <message>
             <source>scale in %1 from %2, %3</source>
             <translation>escala en %1 desde %2, %3</translation>
+        </message>
+        <message>
+            <source>scale is read in %1</source>
+            <translation>leer la escala en %1</translation>
         </message>
         <message>
             <source>scale not calibrated</source>

@@ -5,6 +5,7 @@
 #include "core/log/log_reader.h"
 #include "core/weld/record.h"
 #include "tests/app/operate/demo_shop.h"
+#include "tests/app/operate/typist.h"
 
 #include <QDir>
 #include <QFile>
@@ -214,9 +215,11 @@ TEST_F(DayLog, KeysAloneReachEveryTarget) {
     DayLogFlow& flow = *shop.window().dayLog();
     const auto* ring = shop.window().findChild<KeyRing*>("keyRing");
     ASSERT_NE(ring, nullptr);
+    test::Typist typist(shop.window());
+    const auto type = [&typist](Qt::Key key) { typist.press(key); };
     std::set<QString> reached;
     for (int i = 0; i < 20; ++i) {
-        flow.typed(QLatin1Char('\t'));
+        type(Qt::Key_Tab);
         ASSERT_NE(ring->on(), nullptr);
         reached.insert(ring->on()->objectName());
     }
@@ -225,14 +228,14 @@ TEST_F(DayLog, KeysAloneReachEveryTarget) {
           "dayRepair", "dayCutOut", "dayRecord"}) {
         EXPECT_EQ(reached.count(name), 1U) << name;
     }
-    while (ring->on()->objectName() != QLatin1String("dayRecord")) {
-        flow.typed(QLatin1Char('\t'));
+    for (int i = 0; i < 20 && ring->on()->objectName() != QLatin1String("dayRecord"); ++i) {
+        type(Qt::Key_Tab);
     }
-    emit shop.window().hands().step(); // Enter presses what the ring is on
+    type(Qt::Key_Return); // presses what the ring is on
     EXPECT_EQ(shop.window().currentPage(), flow.choicePage());
-    flow.typed(QChar(0x1b));
+    type(Qt::Key_Escape);
     EXPECT_EQ(shop.window().currentPage(), &page()) << "escape is one page back";
-    emit shop.window().hands().step();
+    type(Qt::Key_Return);
     EXPECT_NE(shop.window().page(), PageKind::Day) << "and without a ring the step leaves the log";
 }
 

@@ -56,7 +56,7 @@ TEST_P(InLanguage, NoWordIsCutOnAnyScreen) {
         for (const bool upright : {false, true}) {
             const test::Tablet tablet{QSize(1280, 800), 1, 10, upright};
             for (const double text :
-                 test::kSanitized ? std::vector<double>{1} : std::vector{1.0, 1.5}) {
+                 test::kSanitized ? std::vector<double>{1} : std::vector{1.0, 2.0}) {
                 Preferences next = before;
                 next.text = text;
                 next.dpi = tablet.dpi();

@@ -352,6 +352,17 @@ protected:
             ASSERT_TRUE(people.press(SlotPlace::Step));
         }
     }
+    /// Who said that it may go on without a certificate.
+    std::vector<std::string> remarksBy() {
+        std::vector<std::string> all;
+        for (const Event& event : weldOf(shop).events) {
+            const auto* remark = std::get_if<RemarkMade>(&event.d);
+            if (remark != nullptr && remark->text == "certificate_waived") {
+                all.push_back(event.by);
+            }
+        }
+        return all;
+    }
     void prepareFirst() {
         shop.window().openNextCard();
         slot(shop, SlotPlace::Step);
@@ -375,6 +386,34 @@ TEST_F(Certificates, WhereTheShopKeepsThemNobodyWeldsWithoutOneButByTheForemansP
     ASSERT_EQ(flags.size(), 2U);
     EXPECT_EQ(flags[0].rfind("certificate_", 0), 0U) << flags[0];
     EXPECT_EQ(flags[1], "trial_not_made");
+    const std::vector<std::string> waived = remarksBy();
+    ASSERT_EQ(waived.size(), 1U) << "the foreman's word stands in his name";
+    EXPECT_EQ(waived.front().rfind("person:", 0), 0U) << waived.front();
+}
+
+TEST_F(Certificates, AnotherPersonAtThePreparedBenchWantsOneToo) {
+    ASSERT_NO_FATAL_FAILURE(foreman());
+    ASSERT_NO_FATAL_FAILURE(note("PVDF 3-8 mm until 2031-06-30"));
+    prepareFirst();
+    ASSERT_TRUE(people.givePin(PeopleWalk::kForemansPin));
+    shop.window().passTrial();
+    slot(shop, SlotPlace::Step);
+    ASSERT_EQ(shop.window().page(), PageKind::Weld) << "who opened it goes on";
+    ASSERT_TRUE(people.openWho());
+    ASSERT_TRUE(people.choose("Oddo Quenley"));
+    ASSERT_TRUE(people.givePin(PeopleWalk::kForemansPin));
+    ASSERT_EQ(shop.window().page(), PageKind::Weld);
+    const std::size_t events = weldOf(shop).events.size();
+    shop.clock().advance(seconds(2));
+    slot(shop, SlotPlace::Step);
+    people.settle();
+    ASSERT_EQ(shop.window().page(), PageKind::People) << "his is for PVDF";
+    EXPECT_EQ(weldOf(shop).events.size(), events);
+    ASSERT_TRUE(people.givePin(PeopleWalk::kForemansPin));
+    EXPECT_EQ(remarksBy().size(), 2U);
+    shop.clock().advance(seconds(2));
+    slot(shop, SlotPlace::Step);
+    EXPECT_NE(shop.window().page(), PageKind::People) << "he was let go on";
 }
 
 TEST(Reweld, IsLinkedToTheJointCutOutAndSaysWhatWasLost) {

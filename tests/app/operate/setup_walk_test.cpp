@@ -17,15 +17,15 @@ namespace seamclock {
 namespace {
 
 const char* const kPin = PeopleWalk::kForemansPin;
-const QString kDemo = QString(SEAMCLOCK_SOURCE_DIR) + "/resources/demo";
+const QString kDemoFolder = QString(SEAMCLOCK_SOURCE_DIR) + "/resources/demo";
 
 class SetupWalkTest : public testing::Test {
 protected:
     SetupWalkTest()
         : people(shop.window(), shop.desk(), shop.clock()),
           walk(
-              shop.window(), shop.desk(), people, kDemo, QString::fromStdString(shop.documents())) {
-    }
+              shop.window(), shop.desk(), people, kDemoFolder,
+              QString::fromStdString(shop.documents())) {}
 
     void foreman() {
         ASSERT_TRUE(people.openWho());
@@ -316,7 +316,7 @@ TEST_F(SetupWalkTest, TheNextStartTakesUpWhatWasKept) {
     const auto held = attestedCells("pp-dvs2207-11");
     // As the program begins: what came with it, and then the log.
     shop.floor().setProcedures(shop.floor().shipped());
-    const auto job = readBenchFile(kDemo.toStdString() + "/bench-east.json");
+    const auto job = readBenchFile(kDemoFolder.toStdString() + "/bench-east.json");
     ASSERT_TRUE(job);
     ASSERT_TRUE(shop.floor().setBench(*job));
     ASSERT_EQ(procedure("pvc-u-demo-shop"), nullptr);

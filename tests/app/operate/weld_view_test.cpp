@@ -1,5 +1,6 @@
 #include "app/operate/weld_view.h"
 
+#include "core/weld/cues.h"
 #include "core/weld/intent.h"
 #include "tests/support/story.h"
 
@@ -122,6 +123,73 @@ TEST(Cautions, StandBeforeTheTablesCloseAndNotOverTheChangeover) {
     apart.soak();
     ASSERT_TRUE(std::holds_alternative<ChangingOver>(apart.state()));
     EXPECT_FALSE(wordsOf(viewAt(apart.weld(), apart.now())).contains("crush"));
+}
+
+// Ten minutes from when the plate shows its heat: common practice, no source.
+TEST(PlateSettles, ForTenMinutesThatAreCountedFromAPress) {
+    WeldPlan plan = test::inventedPlan();
+    plan.checks = {"plate_warm"};
+    test::Story story(plan);
+    WeldView view = viewAt(story.weld(), story.now());
+    EXPECT_EQ(view.lamp.number, QStringLiteral("10"));
+    const auto* begun = std::get_if<MakeSteps>(&view.stop.offer);
+    ASSERT_NE(begun, nullptr);
+    const auto attested = view.step.offer;
+    ASSERT_TRUE(std::holds_alternative<MakeSteps>(attested)) << "hot since long: one tap";
+    story.wait(seconds(1)).then(begun->details.front());
+    for (const auto& [gone, left] : std::vector<std::pair<Milliseconds, const char*>>{
+             {Milliseconds(0), "10:00"}, {seconds(1), "9:59"}, {Milliseconds(599'001), "0:01"}}) {
+        Instant later = story.now();
+        later.boot += gone;
+        later.utc += gone;
+        view = viewAt(story.weld(), later);
+        EXPECT_EQ(view.lamp.number, QString(left));
+        EXPECT_TRUE(std::holds_alternative<std::monostate>(view.step.offer)) << left;
+    }
+    story.wait(minutes(10));
+    view = viewAt(story.weld(), story.now());
+    EXPECT_EQ(view.lamp.number, QStringLiteral("0:00"));
+    ASSERT_EQ(view.step.offer, attested);
+    story.then(std::get<MakeSteps>(view.step.offer).details.front());
+    EXPECT_TRUE(checkAsked(story.weld(), std::get<Preparing>(story.state())).empty());
+}
+
+TEST(Drag, IsAsBeforeOnlyWhereOneWasRead) {
+    WeldPlan plan = test::inventedPlan();
+    plan.checks = {"drag"};
+    const test::Story read(plan);
+    EXPECT_TRUE(std::holds_alternative<MakeSteps>(viewAt(read.weld(), read.now()).step.offer));
+    plan.warnings.push_back({"drag_not_measured", "never read", {}, {}, ""});
+    const test::Story never(plan);
+    const WeldView view = viewAt(never.weld(), never.now());
+    EXPECT_EQ(view.step.offer, Offer(AskNumber{NumberFor::Drag}));
+    EXPECT_FALSE(view.step.view.text.contains("before"));
+}
+
+// The invented plan cools for 690 s and is read again at 60 and 230 s.
+TEST(Cooling, AsksForTheNumberOnTheSheetWhileNoReadingIsDue) {
+    test::Story story;
+    story.buildUp().wait(seconds(10));
+    const auto numbered = Offer(MakeSteps{{JointNumbered{}}});
+    EXPECT_EQ(viewAt(story.weld(), story.now()).step.offer, numbered);
+    test::Story due = story;
+    due.wait(seconds(40)); // a reading in ten seconds comes first
+    EXPECT_EQ(viewAt(due.weld(), due.now()).step.offer, Offer(AskNumber{NumberFor::Recheck}));
+    story.then(JointNumbered{});
+    EXPECT_EQ(viewAt(story.weld(), story.now()).step.offer, Offer(AskNumber{NumberFor::Recheck}));
+}
+
+TEST(Cooling, ItsChimeIsEndedByATap) {
+    test::Story story;
+    story.cool();
+    WeldView view = viewAt(story.weld(), story.now());
+    const auto* heard = std::get_if<MakeSteps>(&view.stop.offer);
+    ASSERT_NE(heard, nullptr);
+    EXPECT_FALSE(cuesAt(story.weld(), *weldTimeAt(story.weld(), story.now())).empty());
+    story.then(heard->details.front());
+    EXPECT_TRUE(cuesAt(story.weld(), *weldTimeAt(story.weld(), story.now())).empty());
+    view = viewAt(story.weld(), story.now());
+    EXPECT_EQ(view.stop.view.look, SlotView::Look::Gone);
 }
 
 /// "9:40", or hours in its minutes.

@@ -216,6 +216,13 @@ TEST(WayOut, OffersNothingThatTheBenchCannotTake) {
     made = plan(seam(6, 400), kPp, coarse);
     EXPECT_TRUE(endsWithNone(warningOf(made, "scale_coarse")));
     coarse = tryBench(85, 1000);
+    coarse.scale.maxMilli = 10'003; // 850.2 N at 85 N/mm: 10.0024
+    made = plan(seam(6, 400), kPp, coarse);
+    EXPECT_FALSE(endsWithNone(warningOf(made, "scale_coarse")));
+    coarse.scale.maxMilli = 10'002;
+    made = plan(seam(6, 400), kPp, coarse);
+    EXPECT_TRUE(endsWithNone(warningOf(made, "scale_coarse")));
+    coarse = tryBench(85, 1000);
     coarse.forceLimits.max = newtons(800);
     made = plan(seam(6, 400), kPp, coarse);
     EXPECT_TRUE(endsWithNone(warningOf(made, "scale_coarse")));

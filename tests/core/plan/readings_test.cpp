@@ -208,6 +208,13 @@ TEST(Reading, OfSoakIsJustInContactWhereTheScaleCannotShowIt) {
     EXPECT_EQ(
         warning->text,
         "soak: just in contact; the most allowed, 0.8 mm, is under the scale's first division");
+    // 0.02 · 10 · 500 = 100 N most and 75 N to aim at; with 50 N of drag 1 and half a division
+    const WeldPlan nearest = planned(seam(10, 500, 50), kPe05, tryBench(50, 1000));
+    expectBand(nearest.scale->soak, 0, 0, 1000);
+    ASSERT_NE(warningOf(nearest, "just_in_contact"), nullptr);
+    EXPECT_EQ(
+        warningOf(nearest, "just_in_contact")->text,
+        "soak: just in contact; zero is the division nearest to the aim");
     // on the first division it can be shown: 0.01 · 10 · 500 = 50 N
     expectBand(planned(seam(10, 500), kPe15, tryBench(50, 1000)).scale->soak, 0, 1000, 1000);
     // a zero between the marks: 0.4 + 0.8 = 1.2 reaches the mark at 1

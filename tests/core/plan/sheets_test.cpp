@@ -63,6 +63,9 @@ TEST(Sheets, OfDifferentGradesAreNotMixedUnasked) {
     EXPECT_EQ(codes(grey, conductive, "PP"), Codes{"grades_differ"});
     conductive.grade = "vh 6 GREY";
     EXPECT_EQ(codes(grey, conductive, "PP"), Codes{});
+    grey.grade = "natural a to z";
+    conductive.grade = "NATURAL A TO Z";
+    EXPECT_EQ(codes(grey, conductive, "PP"), Codes{});
     EXPECT_EQ(codes(sheet("PP-H", 6000), sheet("PP-R", 6000), "PP"), Codes{"grades_differ"});
 }
 

@@ -174,6 +174,15 @@ TEST(PerKelvin, IsAFillThatMustBeAttestedWhereItIsUsed) {
     EXPECT_EQ(standingOf(held, "cooling_min.per_kelvin"), Standing::Attested);
 }
 
+// A card's formula of e + 0 instead of e + 3 minutes, invented: 1 mm cools for one minute.
+TEST(Rechecks, AreNoneWhereCoolingIsOverBeforeTheFirst) {
+    const Procedure quick = parsed(replaced(
+        textOf("pe-iso21307-slp"), "\"coefficients\": [3, 1]", "\"coefficients\": [0, 1]"));
+    EXPECT_EQ(planned(quick, sheet(1, 23)).cooling->atLeast, minutes(1));
+    EXPECT_TRUE(planned(quick, sheet(1, 23)).cooling->rechecks.empty());
+    EXPECT_EQ(planned(quick, sheet(1.001, 23)).cooling->rechecks.size(), 1U);
+}
+
 TEST(PerKelvin, WhereItIsNotToHandTheCardSaysSo) {
     const WeldPlan plan = planned(test::shippedProcedure("pe-iso21307-slp"), sheet(10, 20));
     EXPECT_FALSE(plan.cooling);

@@ -141,6 +141,14 @@ TEST(Backdating, MovesTheLastStepAndItsDeadlines) {
     EXPECT_TRUE(story.attempt(StepBackdated{target, Milliseconds{100}}));
 }
 
+TEST(Backdating, ReachesBackToTheStepBeforeAndNotBeyondIt) {
+    Story story;
+    story.align().wait(seconds{4}).then(PlateOut{});
+    const auto target = static_cast<std::int64_t>(story.weld().events.size());
+    EXPECT_TRUE(story.attempt(StepBackdated{target, seconds{4}}));
+    EXPECT_FALSE(story.attempt(StepBackdated{target, Milliseconds{4'001}}));
+}
+
 TEST(Backdating, IsFourSecondsAgoAtMostTenInAll) {
     Story story;
     story.align().wait(seconds{70}).then(PlateOut{});

@@ -152,6 +152,8 @@ TEST(BridgeTo, IsAnIntervalThatNeverShortensCooling) {
              // A wall clock that runs ahead after the reboot: at least nothing has passed.
              {hours{24 * 365}, false, none, hours{24 * 365}, BridgeBasis::Unconfirmed},
              {seconds{-5}, false, none, none, BridgeBasis::Backwards},
+             {none, false, none, none, BridgeBasis::Unconfirmed},
+             {none, true, none, none, BridgeBasis::Confirmed},
              {hours{12}, true, hours{12}, hours{12}, BridgeBasis::Confirmed}}) {
         Story story;
         story.buildUp().reboot(row.off);

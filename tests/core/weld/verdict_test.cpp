@@ -123,11 +123,14 @@ TEST(BuildUp, IsWithinFromSixtyToHundredAndThirtyPercent) {
 }
 
 TEST(BuildUp, ForceAboveItsBandIsOutEvenIfLetBack) {
-    Story story;
-    story.changeOver().wait(seconds{4}).then(ReadingTaken{ReadingPhase::Joining, 16'901});
-    story.wait(seconds{2}).then(ReadingTaken{ReadingPhase::Joining, 15'500});
-    story.wait(seconds{1}).then(PressureLocked{});
-    EXPECT_EQ(gradeOf(story.weld(), "build_up"), "out");
+    for (const auto& [reading, grade] :
+         std::vector<std::pair<std::int64_t, const char*>>{{16'900, "within"}, {16'901, "out"}}) {
+        Story story;
+        story.changeOver().wait(seconds{6}).then(ReadingTaken{ReadingPhase::Joining, reading});
+        story.wait(seconds{1}).then(ReadingTaken{ReadingPhase::Joining, 15'500});
+        story.wait(seconds{1}).then(PressureLocked{});
+        EXPECT_EQ(gradeOf(story.weld(), "build_up"), grade) << reading;
+    }
 }
 
 TEST(Cooling, IsAMinimumWithoutAnUpperLimit) {
@@ -259,6 +262,8 @@ joiningWith(const std::vector<std::pair<int, std::int64_t>>& rechecks, bool rele
 TEST(JoiningReading, MayBeToppedUpInTheFirstThirdAndIsNeverLeftLow) {
     EXPECT_EQ(joiningWith({{60, 15'000}, {240, 14'600}}), "within");
     EXPECT_EQ(joiningWith({{60, 14'599}, {70, 15'500}}), "remark");
+    EXPECT_EQ(joiningWith({{60, 14'599}, {70, 14'600}}), "remark") << "to its band's end";
+    EXPECT_EQ(joiningWith({{60, 14'599}, {70, 14'599}}), "out");
     EXPECT_EQ(joiningWith({{60, 14'599}, {230, 15'500}}), "remark") << "on the first third's end";
     EXPECT_EQ(joiningWith({{60, 14'599}, {231, 15'500}}), "out");
     EXPECT_EQ(joiningWith({{60, 14'599}}), "out");
