@@ -10,7 +10,6 @@ equivalents.txt says why it can't be noticed; a limit that the time did not suff
 """
 import argparse
 import concurrent.futures
-import functools
 import json
 import os
 import queue
@@ -171,6 +170,7 @@ def copy_tree(root, tree):
             path.unlink()
 
 
+LAST = 180  # seconds that one header may take
 LIMITED = ("prlimit", f"--as={4 << 30}", "--")  # a changed loop may never end its allocations
 
 
@@ -300,7 +300,8 @@ class Runner:
 
     def judge_all(self, mutants, began, deadline, told):
         """Judges until the time is over; `told(mutant, verdict)` hears of each. Headers, of which one takes as long as
-        thirty sources, come last and have a fifth of the time, or what the sources leave."""
+        thirty sources, come last and have a fifth of the time, or what the sources leave. A source's limit that was not
+        reached by then still has the time that a last header would have."""
         places = queue.SimpleQueue()
         for number in range(os.cpu_count() or 2):
             places.put(self.work / "judges" / str(number))
@@ -327,7 +328,7 @@ class Runner:
                     sys.exit(f"mutate: {mutant.path}, unchanged, was {verdict} ({self.log.name})")
         end = deadline - (deadline - began) / 5 if headers else deadline
         with concurrent.futures.ThreadPoolExecutor(places.qsize()) as judges:
-            list(judges.map(functools.partial(judge_until, end), sources))
+            list(judges.map(lambda mutant: judge_until(deadline + LAST if mutant.of_a_limit else end, mutant), sources))
         for mutant in headers:
             judge_until(deadline, mutant)
 
