@@ -20,11 +20,18 @@ std::int64_t thousandths(double value) {
     return std::llround(value * 1000.0);
 }
 
-/// Where on the plate the next temperature is read.
-const std::string& placeToRead(const Weld& weld) {
-    const auto& places = platePlaces();
-    const int last = static_cast<int>(places.size()) - 1;
-    return places[static_cast<std::size_t>(std::min(platePlacesRead(weld), last))];
+/// What the plate reads at the place that is next.
+CheckMade plateReading(const Weld& weld, PlateRead read, double celsius, bool passed) {
+    const PlatePlace& at = plateToRead(weld, read);
+    CheckMade made;
+    made.check = "plate_temperature";
+    made.passed = passed;
+    made.valueMc = thousandths(celsius);
+    made.place = std::string(at.place); // the verdict takes the latest of each place
+    if (!at.face.empty()) {
+        made.face = std::string(at.face);
+    }
+    return made;
 }
 
 Result<void> without(const Result<Weld>& weld) {
@@ -237,7 +244,13 @@ Floor::view(int post, const Instant& now, bool pedal, bool lessMotion) const {
     context.oneByOne = at(post).oneByOne;
     context.clash = clash(post, *found, now);
     context.usual = m_session.usualAlignment(found->id());
+    context.plateRead = at(post).bench.bench.plateRead;
     return weldView(*found, context);
+}
+
+NumberTask Floor::numberTask(int post, NumberFor what) const {
+    const Post& there = at(post);
+    return seamclock::numberTask(*weld(post), what, there.letter(), there.bench.bench.plateRead);
 }
 
 Result<void> Floor::open(int post, const WeldOrder& order) {
@@ -473,14 +486,8 @@ Result<void> Floor::answer(int post, const NumberAnswer& number) {
     }
     BeadDraft& bead = at(post).bead;
     switch (number.what) {
-    case NumberFor::PlateTemperature: {
-        CheckMade made;
-        made.check = "plate_temperature";
-        made.passed = true;
-        made.valueMc = thousandths(number.value);
-        made.place = placeToRead(*found);
-        return step(post, made);
-    }
+    case NumberFor::PlateTemperature:
+        return step(post, plateReading(*found, at(post).bench.bench.plateRead, number.value, true));
     case NumberFor::Drag:
         return newDrag(post, number.value);
     case NumberFor::Recheck:
@@ -612,12 +619,7 @@ Result<void> Floor::failPlate(int post, double celsius) {
     if (found == nullptr) {
         return {};
     }
-    CheckMade made;
-    made.check = "plate_temperature";
-    made.passed = false;
-    made.valueMc = thousandths(celsius);
-    made.place = placeToRead(*found); // the verdict takes the latest of each place
-    return step(post, made);
+    return step(post, plateReading(*found, at(post).bench.bench.plateRead, celsius, false));
 }
 
 void Floor::leave(int post) {

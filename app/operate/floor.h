@@ -5,6 +5,7 @@
 // from the welds' own opening events, so it needs no memory of its own across a restart.
 #pragma once
 
+#include "app/operate/number_task.h"
 #include "app/operate/weld_view.h"
 #include "app/setup/setup_shop.h"
 #include "core/estimate/live_heat.h"
@@ -113,6 +114,8 @@ public:
     /// As SessionBase's.
     std::optional<Milliseconds> clockJump() const { return m_session.clockJump(); }
     void clockJumpSeen() { m_session.clockJumpSeen(); }
+    /// What is asked for when a number of the weld on that post is typed; there must be one.
+    NumberTask numberTask(int post, NumberFor what) const;
     std::optional<WeldView> view(int post, const Instant& now, bool pedal, bool lessMotion) const;
 
     /// The weld begins on that bench. Errors as the session's; Conflict: another is open there.

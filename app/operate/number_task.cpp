@@ -17,15 +17,11 @@ double unitsOf(std::int64_t milli) {
     return static_cast<double>(milli) / 1000.0;
 }
 
-void plate(const Weld& weld, NumberTask& task) {
+void plate(const Weld& weld, PlateRead read, NumberTask& task) {
     const WeldPlan::Plate& plate = *weld.plan.plate;
-    const int read = platePlacesRead(weld);
-    const auto& places = platePlaces();
-    const int now = std::min(read, static_cast<int>(places.size()) - 1);
-    task.view.where = Number::tr("Read on the face. Place %1 of %2: %3.")
-                          .arg(now + 1)
-                          .arg(places.size())
-                          .arg(placeWord(places[static_cast<std::size_t>(now)]));
+    const int count = static_cast<int>(platePlaces(read).size());
+    const int now = std::min(platePlacesRead(weld, read), count - 1);
+    task.view.where = Number::tr("Read on the face. %1").arg(platePlaceText(weld, read));
     std::vector<QString> kept;
     for (const Retained& event : retained(weld.events)) {
         const auto* made = std::get_if<CheckMade>(&event.d);
@@ -38,7 +34,7 @@ void plate(const Weld& weld, NumberTask& task) {
             kept.clear(); // set aside
         }
     }
-    for (int i = 0; i < static_cast<int>(places.size()); ++i) {
+    for (int i = 0; i < count; ++i) {
         NumberView::Place place;
         place.done = i < static_cast<int>(kept.size());
         place.now = i == now;
@@ -76,7 +72,7 @@ void ends(NumberTask& task, int decimals) {
 
 } // namespace
 
-NumberTask numberTask(const Weld& weld, NumberFor what, const QString& letter) {
+NumberTask numberTask(const Weld& weld, NumberFor what, const QString& letter, PlateRead read) {
     NumberTask task;
     task.what = what;
     NumberView& view = task.view;
@@ -85,7 +81,7 @@ NumberTask numberTask(const Weld& weld, NumberFor what, const QString& letter) {
     switch (what) {
     case NumberFor::PlateTemperature:
         view.title = Number::tr("Plate temperature, bench %1").arg(letter);
-        plate(weld, task);
+        plate(weld, read, task);
         ends(task, 0);
         break;
     case NumberFor::Drag:

@@ -40,7 +40,8 @@ struct NumberShown {
 NumberTask entryTask(NumberFor what, std::optional<double> low, std::optional<double> high);
 /// How much of both sheets went with that joint.
 NumberTask lostTask(std::int64_t joint);
-NumberTask numberTask(const Weld& weld, NumberFor what, const QString& letter);
+NumberTask numberTask(
+    const Weld& weld, NumberFor what, const QString& letter, PlateRead read = PlateRead::Three);
 NumberShown shown(const NumberTask& task, const QString& typed, QChar decimalSign);
 
 } // namespace seamclock

@@ -141,21 +141,32 @@ void gapCheck(Sketch& s, const std::string& code, std::int64_t um, const QString
     attest(s, tr("Gap is %1 mm").arg(gap), made);
 }
 
+/// From the front, where the drawing has it.
+int columnOf(std::string_view place) {
+    return place == "front" ? 0 : place == "middle" ? 1 : 2;
+}
+
 void plateCheck(Sketch& s) {
-    const int read = platePlacesRead(s.weld);
-    const auto places = static_cast<int>(platePlaces().size());
+    const PlateRead read = s.context.plateRead;
     set(s, tr("Measure"), celsiusText(s.plan().plate->targetMc), "°C");
     s.view.lamp.under =
         tr("allowed %1 to %2 °C")
             .arg(celsiusText(s.plan().plate->minMc), celsiusText(s.plan().plate->maxMc));
     s.view.lamp.under2 = tr("on its face: it burns");
-    const int which = std::min(read, places - 1);
-    s.view.sentence = tr("Read the plate on its face. Place %1 of %2: %3.")
-                          .arg(which + 1)
-                          .arg(places)
-                          .arg(placeWord(platePlaces()[static_cast<std::size_t>(which)]));
+    s.view.sentence = tr("Read the plate on its face. %1").arg(platePlaceText(s.weld, read));
     s.view.drawing.value = celsiusText(s.plan().plate->targetMc) + " °C";
-    s.view.drawing.place = which;
+    const auto& places = platePlaces(read);
+    const PlatePlace& now = plateToRead(s.weld, read);
+    s.view.drawing.places.clear();
+    for (std::size_t i = 0; i < places.size(); ++i) { // those of one face at a time
+        if (places[i].face == now.face) {
+            s.view.drawing.places.push_back({columnOf(places[i].place), static_cast<int>(i) + 1});
+        }
+    }
+    s.view.drawing.place = columnOf(now.place);
+    if (!now.face.empty()) {
+        s.view.drawing.words.readHere = plateFaceWord(now.face);
+    }
     s.step(tr("Type it in"), AskNumber{NumberFor::PlateTemperature});
 }
 
@@ -388,7 +399,7 @@ void tell(Sketch& s, const Preparing& state) {
         s.view.cell.phase = tr("prepare %1").arg(fromUtf8(*seam));
     }
     s.view.layout = WeldView::Layout::Check;
-    const std::string asked = checkAsked(s.weld, state);
+    const std::string asked = checkAsked(s.weld, state, s.context.plateRead);
     checkRow(s, state, asked);
     if (asked.empty()) {
         readyToAlign(s);

@@ -26,12 +26,7 @@ struct Operate {
 
 } // namespace
 
-const std::vector<std::string>& platePlaces() {
-    static const std::vector<std::string> kPlaces{"front", "middle", "back"};
-    return kPlaces;
-}
-
-int platePlacesRead(const Weld& weld) {
+int platePlacesRead(const Weld& weld, PlateRead places) {
     int read = 0;
     for (const Retained& event : retained(weld.events)) {
         const auto* made = std::get_if<CheckMade>(&event.d);
@@ -44,7 +39,25 @@ int platePlacesRead(const Weld& weld) {
             read = 0; // set aside, to be read anew
         }
     }
-    return std::min(read, static_cast<int>(platePlaces().size()));
+    return std::min(read, static_cast<int>(platePlaces(places).size()));
+}
+
+const PlatePlace& plateToRead(const Weld& weld, PlateRead places) {
+    const auto& all = platePlaces(places);
+    const auto read = static_cast<std::size_t>(platePlacesRead(weld, places));
+    return all[std::min(read, all.size() - 1)];
+}
+
+QString platePlaceText(const Weld& weld, PlateRead places) {
+    const auto& all = platePlaces(places);
+    const PlatePlace& now = plateToRead(weld, places);
+    const int read = platePlacesRead(weld, places);
+    const int count = static_cast<int>(all.size());
+    const QString where = placeWord(now.place);
+    const QString text =
+        Operate::tr("Place %1 of %2: %3.").arg(std::min(read + 1, count)).arg(count);
+    return text.arg(
+        now.face.empty() ? where : Operate::tr("%1, %2").arg(where, plateFaceWord(now.face)));
 }
 
 std::vector<std::string> checksCarried(const Weld& weld) {
@@ -119,14 +132,14 @@ QString beadPlaceText(const Weld& weld) {
         .arg(millimetresText(*at));
 }
 
-std::string checkAsked(const Weld& weld, const Preparing& state) {
-    const int read = platePlacesRead(weld);
+std::string checkAsked(const Weld& weld, const Preparing& state, PlateRead places) {
+    const int read = platePlacesRead(weld, places);
     const auto standing = retained(weld.events);
     const bool allowed = std::any_of(standing.begin(), standing.end(), [](const Retained& event) {
         const auto* passedOver = std::get_if<CheckOverridden>(&event.d);
         return passedOver != nullptr && passedOver->check == "plate_temperature";
     });
-    if (!allowed && read > 0 && read < static_cast<int>(platePlaces().size())) {
+    if (!allowed && read > 0 && read < static_cast<int>(platePlaces(places).size())) {
         return "plate_temperature";
     }
     if (isForceAsked(weld)) {

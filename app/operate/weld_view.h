@@ -13,6 +13,7 @@
 #include "app/parts/seam_picture.h"
 #include "app/parts/slot_button.h"
 #include "app/parts/strip.h"
+#include "core/bench/bench.h"
 #include "core/heat/sheet_run.h"
 #include "core/session/after_cut.h"
 #include "core/session/align_median.h"
@@ -133,7 +134,8 @@ struct ViewContext {
     const SheetRun* heat = nullptr; // of the sheet, where it is estimated
     /// The next phase, begun now, would end while another bench wants the same hands.
     std::optional<Clash> clash{};
-    std::optional<AlignTimes> usual{}; // of the last welds like this one
+    std::optional<AlignTimes> usual{};      // of the last welds like this one
+    PlateRead plateRead = PlateRead::Three; // of the bench
 };
 
 struct WeldView {
@@ -166,11 +168,13 @@ std::vector<Retained> lastPress(const Weld& weld);
 
 /// The check that is asked for now: the first open one, or a plate that has places left to read
 /// and that no foreman passed over; empty: none.
-std::string checkAsked(const Weld& weld, const Preparing& state);
-/// The places at which a plate's face is read, in their order.
-const std::vector<std::string>& platePlaces();
-/// How many of them were read, in this weld or before it.
-int platePlacesRead(const Weld& weld);
+std::string checkAsked(const Weld& weld, const Preparing& state, PlateRead read = PlateRead::Three);
+/// How many of the plate's places were read, in this weld or before it.
+int platePlacesRead(const Weld& weld, PlateRead read = PlateRead::Three);
+/// The one that is read next; the last where all are.
+const PlatePlace& plateToRead(const Weld& weld, PlateRead read = PlateRead::Three);
+/// "Place 2 of 3: middle."; where faces are told apart also to which table it is turned.
+QString platePlaceText(const Weld& weld, PlateRead read);
 /// The checks that stand from earlier welds, in the plan's order.
 std::vector<std::string> checksCarried(const Weld& weld);
 

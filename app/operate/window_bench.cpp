@@ -58,8 +58,7 @@ void Window::takeUpNumber(int post) {
         if (!isAsked) {
             return;
         }
-        task = numberTask(
-            *weld, half.task.what, m_floor.posts()[static_cast<std::size_t>(post)].letter());
+        task = m_floor.numberTask(post, half.task.what);
     }
     m_before = half.before;
     m_cutOut = half.cutOut;

@@ -170,8 +170,7 @@ void Window::reasonsBack() {
         askReason({ReasonFor::Stop, m_asked.code});
     } else if (weld != nullptr && std::holds_alternative<Aligning>(weld->state)) {
         m_before = PageKind::Weld;
-        askNumber(numberTask(
-            *weld, NumberFor::Overshoot, m_floor.posts()[static_cast<std::size_t>(post)].letter()));
+        askNumber(m_floor.numberTask(post, NumberFor::Overshoot));
     } else {
         turnTo(PageKind::Weld); // it went on meanwhile
     }
@@ -191,8 +190,7 @@ void Window::weldSlot(const Slot& slot, std::int64_t onto) {
     if (const auto* number = std::get_if<AskNumber>(&slot.offer)) {
         m_before = PageKind::Weld;
         m_cutOut.reset();
-        const QString letter = m_floor.posts()[static_cast<std::size_t>(post)].letter();
-        askNumber(numberTask(*weld, number->what, letter));
+        askNumber(m_floor.numberTask(post, number->what));
         return;
     }
     if (const auto* reason = std::get_if<AskReason>(&slot.offer)) {
@@ -328,8 +326,7 @@ void Window::keepNumber() {
     if (kept && weld != nullptr && view && number.outcome == NumberOutcome::Keep) {
         if (const auto* more = std::get_if<AskNumber>(&view->step.offer);
             more != nullptr && what != NumberFor::Recheck) {
-            askNumber(numberTask(
-                *weld, more->what, m_floor.posts()[static_cast<std::size_t>(post)].letter()));
+            askNumber(m_floor.numberTask(post, more->what));
             return;
         }
     }

@@ -296,16 +296,16 @@ void drawPlateWarm(Pencil& p) {
 void drawPlateTemperature(Pencil& p) {
     const QRectF face(24, 110, 560, 170);
     plateFace(p, face);
-    for (int i = 0; i < 3; ++i) {
-        const QPointF place(face.left() + 96 + i * 184, face.center().y());
-        const bool now = i == p.view().place;
+    for (const auto& [column, number] : p.view().places) {
+        const QPointF place(face.left() + 96 + column * 184, face.center().y());
+        const bool now = column == p.view().place;
         p.painter().setPen(QPen(textOnPlate(), now ? 5 : kLine));
         p.painter().setBrush(Qt::NoBrush);
         p.painter().drawEllipse(place, 26, 26);
         p.painter().setPen(textOnPlate());
         drawTabular(
             p.painter(), QRectF(place - QPointF(26, 26), QSizeF(52, 52)), Qt::AlignCenter,
-            QString::number(i + 1), 26, kLabelWeight);
+            QString::number(number), 26, kLabelWeight);
     }
     // the probe stands on the face, at the place that is read; its display stays on the sheet
     const double along = face.left() + 96 + p.view().place * 184;

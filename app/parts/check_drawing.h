@@ -2,6 +2,7 @@
 // look at; the rest is metal and outline. Two views where "the same at both ends" is what matters.
 #pragma once
 
+#include <utility>
 #include <vector>
 
 #include <QString>
@@ -32,7 +33,9 @@ struct CheckDrawing {
     // the seam before it is made.
     QString check;
     QString value; // "8 mm", where the check has one
-    int place = 0; // plate_temperature: of its three places, the one that is read next, from 0
+    // plate_temperature: the column that is read next, from 0, and what each column is called.
+    int place = 0;
+    std::vector<std::pair<int, int>> places{{0, 1}, {1, 2}, {2, 3}};
     CheckWords words;
 
     bool operator==(const CheckDrawing&) const = default;

@@ -600,7 +600,7 @@ void PracticeWindow::weldSlot(const Slot& slot, std::int64_t onto) {
 }
 
 void PracticeWindow::askNumber(NumberFor what) {
-    m_pad->ask(numberTask(*m_room.weld(), what, m_room.floor().posts().front().letter()));
+    m_pad->ask(m_room.floor().numberTask(0, what));
     turnTo(PracticePage::Pad);
 }
 

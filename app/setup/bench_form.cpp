@@ -48,11 +48,25 @@ QString unitOf(const JsonDraft& draft) {
     return unit.isEmpty() ? tr("unit of the scale") : unit;
 }
 
+/// Where nobody chose, three places are read.
+FormField plateRead(const JsonDraft& draft) {
+    FormField field = choiceField(
+        draft, "/plate_read", tr("where its faces are read"),
+        {{"middle", tr("in the middle")},
+         {"ends", tr("front and back")},
+         {"three", tr("front, middle and back")},
+         {"each_face", tr("front, middle and back of both faces")}});
+    if (!draft.has(field.pointer)) {
+        field.value = field.choices[2].second;
+    }
+    return field;
+}
+
 FormSection whatItIs(const JsonDraft& draft) {
     FormSection section;
     section.title = tr("Name and drive");
     section.under = fromUtf8(draft.shown("/name"));
-    section.roots = {"", "/id", "/name", "/drive", "/plate"};
+    section.roots = {"", "/id", "/name", "/drive", "/plate", "/plate_read"};
     section.rows = {
         rowOf(
             {textField(draft, "/id", tr("short name: stays the same")),
@@ -60,7 +74,9 @@ FormSection whatItIs(const JsonDraft& draft) {
         rowOf({choiceField(
             draft, "/drive", tr("what presses"),
             {{"handwheel", tr("a handwheel")}, {"foot_lever", tr("a foot lever")}})}),
-        rowOf({textField(draft, "/plate", tr("heated plate that hangs there: its name or mark"))})};
+        rowOf(
+            {textField(draft, "/plate", tr("heated plate that hangs there: its name or mark")),
+             plateRead(draft)})};
     return section;
 }
 

@@ -220,7 +220,10 @@ QString checkText(const CheckMade& check, const WeldPlan& plan, UnitSystem units
         where << placeWord(*check.place);
     }
     if (check.face) {
-        where << Record::tr("face %1").arg(plainText(*check.face));
+        const bool known = *check.face == "fixed" || *check.face == "moving";
+        where
+            << (known ? plateFaceWord(*check.face)
+                      : Record::tr("face %1").arg(plainText(*check.face)));
     }
     return where.isEmpty() ? text
                            : text + QStringLiteral(" (%1)").arg(where.join(Record::tr(", ")));

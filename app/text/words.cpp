@@ -130,6 +130,13 @@ QString placeWord(std::string_view place) {
     return lookUp(kTable, place);
 }
 
+QString plateFaceWord(std::string_view face) {
+    static const Table kTable{
+        {"fixed", QT_TRANSLATE_NOOP("Words", "fixed side")},
+        {"moving", QT_TRANSLATE_NOOP("Words", "moving side")}};
+    return lookUp(kTable, face);
+}
+
 QString releaseDoneWord(std::string_view step) {
     static const Table kTable{
         {"clamps_eased", QT_TRANSLATE_NOOP("Words", "Clamps are eased")},

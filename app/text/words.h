@@ -19,6 +19,8 @@ QString phaseWord(const State& state);
 QString checkWord(std::string_view check);
 /// Where along the plate: "front", "middle", "back"; another place as it was named.
 QString placeWord(std::string_view place);
+/// The plate's face, by the table that it is turned to: "fixed", "moving".
+QString plateFaceWord(std::string_view face);
 /// What its button says once it was done: "Clamps are eased".
 QString releaseDoneWord(std::string_view step);
 /// What to do: "Ease the clamps on both sides."

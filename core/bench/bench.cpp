@@ -32,6 +32,40 @@ std::string_view toString(Drive drive) {
     return "";
 }
 
+std::string_view toString(PlateRead read) {
+    switch (read) {
+    case PlateRead::Middle:
+        return "middle";
+    case PlateRead::Ends:
+        return "ends";
+    case PlateRead::Three:
+        return "three";
+    case PlateRead::EachFace:
+        return "each_face";
+    }
+    return "";
+}
+
+const std::vector<PlatePlace>& platePlaces(PlateRead read) {
+    static const std::vector<PlatePlace> kMiddle{{"middle", ""}};
+    static const std::vector<PlatePlace> kEnds{{"front", ""}, {"back", ""}};
+    static const std::vector<PlatePlace> kThree{{"front", ""}, {"middle", ""}, {"back", ""}};
+    static const std::vector<PlatePlace> kEachFace{{"front", "fixed"},   {"middle", "fixed"},
+                                                   {"back", "fixed"},    {"front", "moving"},
+                                                   {"middle", "moving"}, {"back", "moving"}};
+    switch (read) {
+    case PlateRead::Middle:
+        return kMiddle;
+    case PlateRead::Ends:
+        return kEnds;
+    case PlateRead::Three:
+        return kThree;
+    case PlateRead::EachFace:
+        return kEachFace;
+    }
+    return kThree;
+}
+
 std::optional<Force> calibrationBand(const Bench& bench, double readingMilli) {
     if (!bench.calibration) {
         return std::nullopt;

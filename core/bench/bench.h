@@ -69,6 +69,16 @@ struct CalibrationNote {
     bool operator==(const CalibrationNote&) const = default;
 };
 
+/// Where the heated plate's faces are read at the start of a shift, as the foreman chose it.
+enum class PlateRead { Middle, Ends, Three, EachFace };
+
+struct PlatePlace {
+    std::string_view place; // "front", "middle", "back"
+    std::string_view face;  // "fixed", "moving": to which table it is turned; "": either
+
+    bool operator==(const PlatePlace&) const = default;
+};
+
 struct Bench {
     std::string id;
     std::string name;
@@ -76,6 +86,7 @@ struct Bench {
     Length thinnestSheet;
     Length thickestSheet;
     std::optional<Drive> drive;
+    PlateRead plateRead = PlateRead::Three;
     ForceLimits forceLimits;
     SpringScale scale;
     GapRule gapRule;
@@ -88,6 +99,11 @@ struct Bench {
 
 /// "handwheel", "foot_lever"
 std::string_view toString(Drive drive);
+
+/// "middle", "ends", "three", "each_face"
+std::string_view toString(PlateRead read);
+/// In the order in which they are read; never empty.
+const std::vector<PlatePlace>& platePlaces(PlateRead read);
 
 /// Half the width of the calibration's 95 % band [N] at a reading in thousandths: of the fitted
 /// line, or from the rate's standard deviation where only that is known. Absent without a

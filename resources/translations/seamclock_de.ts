@@ -140,6 +140,10 @@
             <translation>„%1“ ist keins von line, band-end</translation>
         </message>
         <message>
+            <source>"%1" is not one of middle, ends, three, each_face</source>
+            <translation>„%1“ ist keines von middle, ends, three, each_face</translation>
+        </message>
+        <message>
             <source>"%1" is not one of seen, memory, common_practice, derived</source>
             <translation>„%1“ ist keins von seen, memory, common_practice, derived</translation>
         </message>
@@ -4212,6 +4216,10 @@
             <translation>Stelle %1 von %2, bei %3 mm: </translation>
         </message>
         <message>
+            <source>Place %1 of %2: %3.</source>
+            <translation>Stelle %1 von %2: %3.</translation>
+        </message>
+        <message>
             <source>Plane</source>
             <translation>Hobeln</translation>
         </message>
@@ -4444,8 +4452,8 @@
             <translation>Lesen</translation>
         </message>
         <message>
-            <source>Read on the face. Place %1 of %2: %3.</source>
-            <translation>An der Fläche messen. Stelle %1 von %2: %3.</translation>
+            <source>Read on the face. %1</source>
+            <translation>An der Fläche messen. %1</translation>
         </message>
         <message>
             <source>Read scale %1 now and type it in.</source>
@@ -4456,8 +4464,8 @@
             <translation>Das Heizelement auf der Fläche messen</translation>
         </message>
         <message>
-            <source>Read the plate on its face. Place %1 of %2: %3.</source>
-            <translation>Heizelement an der Fläche messen. Stelle %1 von %2: %3.</translation>
+            <source>Read the plate on its face. %1</source>
+            <translation>Heizelement an der Fläche messen. %1</translation>
         </message>
         <message>
             <source>Read the scale again after the lock, and again. When it has fallen below its band, turn up to the mark and lock again.</source>
@@ -7941,6 +7949,10 @@
             <translation>erste Tafel gleichmäßig gespannt</translation>
         </message>
         <message>
+            <source>fixed side</source>
+            <translation>feste Seite</translation>
+        </message>
+        <message>
             <source>fixed table</source>
             <translation>fester Tisch</translation>
         </message>
@@ -8055,6 +8067,18 @@
         <message>
             <source>front</source>
             <translation>vorn</translation>
+        </message>
+        <message>
+            <source>front and back</source>
+            <translation>vorn und hinten</translation>
+        </message>
+        <message>
+            <source>front, middle and back</source>
+            <translation>vorn, Mitte und hinten</translation>
+        </message>
+        <message>
+            <source>front, middle and back of both faces</source>
+            <translation>vorn, Mitte und hinten auf beiden Flächen</translation>
         </message>
         <message>
             <source>gap</source>
@@ -8299,6 +8323,10 @@
         <message>
             <source>in soak</source>
             <translation>Anwärmen</translation>
+        </message>
+        <message>
+            <source>in the middle</source>
+            <translation>in der Mitte</translation>
         </message>
         <message>
             <source>in the plan: %1 N</source>
@@ -8963,6 +8991,10 @@
         <message>
             <source>most of soak's pressure</source>
             <translation>Höchster Anwärmdruck</translation>
+        </message>
+        <message>
+            <source>moving side</source>
+            <translation>bewegliche Seite</translation>
         </message>
         <message>
             <source>moving table</source>
@@ -11807,6 +11839,10 @@
         <message>
             <source>where it stands</source>
             <translation>wo es steht</translation>
+        </message>
+        <message>
+            <source>where its faces are read</source>
+            <translation>wo seine Flächen gemessen werden</translation>
         </message>
         <message>
             <source>where nothing is urgent</source>

@@ -140,6 +140,10 @@
             <translation>«%1» no es ninguno de line, band-end</translation>
         </message>
         <message>
+            <source>"%1" is not one of middle, ends, three, each_face</source>
+            <translation>«%1» no es ninguno de middle, ends, three, each_face</translation>
+        </message>
+        <message>
             <source>"%1" is not one of seen, memory, common_practice, derived</source>
             <translation>«%1» no es ninguno de seen, memory, common_practice, derived</translation>
         </message>
@@ -4212,6 +4216,10 @@
             <translation>Punto %1 de %2, a %3 mm: </translation>
         </message>
         <message>
+            <source>Place %1 of %2: %3.</source>
+            <translation>Punto %1 de %2: %3.</translation>
+        </message>
+        <message>
             <source>Plane</source>
             <translation>Cepillar</translation>
         </message>
@@ -4444,8 +4452,8 @@
             <translation>Leerlo</translation>
         </message>
         <message>
-            <source>Read on the face. Place %1 of %2: %3.</source>
-            <translation>Leer en la cara. Punto %1 de %2: %3.</translation>
+            <source>Read on the face. %1</source>
+            <translation>Leer en la cara. %1</translation>
         </message>
         <message>
             <source>Read scale %1 now and type it in.</source>
@@ -4456,8 +4464,8 @@
             <translation>Medir el espejo en su cara</translation>
         </message>
         <message>
-            <source>Read the plate on its face. Place %1 of %2: %3.</source>
-            <translation>Leer el espejo en su cara. Punto %1 de %2: %3.</translation>
+            <source>Read the plate on its face. %1</source>
+            <translation>Leer el espejo en su cara. %1</translation>
         </message>
         <message>
             <source>Read the scale again after the lock, and again. When it has fallen below its band, turn up to the mark and lock again.</source>
@@ -7941,6 +7949,10 @@
             <translation>primera placa sujeta por igual</translation>
         </message>
         <message>
+            <source>fixed side</source>
+            <translation>lado fijo</translation>
+        </message>
+        <message>
             <source>fixed table</source>
             <translation>mesa fija</translation>
         </message>
@@ -8055,6 +8067,18 @@
         <message>
             <source>front</source>
             <translation>delante</translation>
+        </message>
+        <message>
+            <source>front and back</source>
+            <translation>delante y atrás</translation>
+        </message>
+        <message>
+            <source>front, middle and back</source>
+            <translation>delante, centro y atrás</translation>
+        </message>
+        <message>
+            <source>front, middle and back of both faces</source>
+            <translation>delante, centro y atrás de ambas caras</translation>
         </message>
         <message>
             <source>gap</source>
@@ -8299,6 +8323,10 @@
         <message>
             <source>in soak</source>
             <translation>al calentar</translation>
+        </message>
+        <message>
+            <source>in the middle</source>
+            <translation>en el centro</translation>
         </message>
         <message>
             <source>in the plan: %1 N</source>
@@ -8963,6 +8991,10 @@
         <message>
             <source>most of soak's pressure</source>
             <translation>presión máxima al calentar</translation>
+        </message>
+        <message>
+            <source>moving side</source>
+            <translation>lado móvil</translation>
         </message>
         <message>
             <source>moving table</source>
@@ -11807,6 +11839,10 @@
         <message>
             <source>where it stands</source>
             <translation>dónde consta</translation>
+        </message>
+        <message>
+            <source>where its faces are read</source>
+            <translation>dónde se leen sus caras</translation>
         </message>
         <message>
             <source>where nothing is urgent</source>

@@ -5,6 +5,7 @@
 #include "tests/support/story.h"
 
 #include <gtest/gtest.h>
+#include <set>
 
 namespace seamclock {
 namespace {
@@ -152,6 +153,32 @@ TEST(PlateSettles, ForTenMinutesThatAreCountedFromAPress) {
     ASSERT_EQ(view.step.offer, attested);
     story.then(std::get<MakeSteps>(view.step.offer).details.front());
     EXPECT_TRUE(checkAsked(story.weld(), std::get<Preparing>(story.state())).empty());
+}
+
+// One after the other, as the foreman chose them for the bench.
+TEST(PlatePlaces, AreReadOneAfterTheOtherOnEachFace) {
+    WeldPlan plan = test::inventedPlan();
+    plan.checks = {"plate_temperature"};
+    for (const PlateRead read :
+         {PlateRead::Middle, PlateRead::Ends, PlateRead::Three, PlateRead::EachFace}) {
+        test::Story story(plan);
+        std::set<QString> sentences;
+        for (const PlatePlace& place : platePlaces(read)) {
+            ViewContext context;
+            context.now = story.now();
+            context.plateRead = read;
+            const WeldView view = weldView(story.weld(), context);
+            ASSERT_EQ(view.step.offer, Offer(AskNumber{NumberFor::PlateTemperature}));
+            EXPECT_EQ(plateToRead(story.weld(), read), place);
+            sentences.insert(view.sentence);
+            CheckMade made{"plate_temperature", true, 211'000, {}, {}, {}, {}, {}};
+            made.place = std::string(place.place);
+            made.face = std::string(place.face);
+            story.wait(seconds(3)).then(made);
+        }
+        EXPECT_EQ(sentences.size(), platePlaces(read).size()) << "each is told apart";
+        EXPECT_TRUE(checkAsked(story.weld(), std::get<Preparing>(story.state()), read).empty());
+    }
 }
 
 TEST(Drag, IsAsBeforeOnlyWhereOneWasRead) {

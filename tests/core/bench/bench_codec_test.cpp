@@ -296,6 +296,31 @@ TEST(BenchFile, ThatIsEmptyOrTornIsRefused) {
     }
 }
 
+TEST(PlateRead, IsWhatTheForemanChoseAndElseThreePlaces) {
+    EXPECT_EQ(test::demoBench("east").plateRead, PlateRead::Three);
+    for (const PlateRead each :
+         {PlateRead::Middle, PlateRead::Ends, PlateRead::Three, PlateRead::EachFace}) {
+        Bench bench = test::demoBench("east");
+        bench.plateRead = each;
+        const auto back = readBench("bench", benchText(bench));
+        ASSERT_TRUE(back) << back.error().detail;
+        EXPECT_EQ(back->bench.plateRead, each);
+        EXPECT_FALSE(platePlaces(each).empty());
+    }
+    EXPECT_EQ(platePlaces(PlateRead::EachFace).size(), 6U);
+    std::string text = benchText(test::demoBench("east"));
+    text.insert(
+        text.find("\"force_N\"") == std::string::npos ? text.find("\"scale\"")
+                                                      : text.find("\"force_N\""),
+        "\"plate_read\": \"corners\", ");
+    const auto wrong = readBench("bench", text);
+    ASSERT_FALSE(wrong);
+    EXPECT_NE(
+        wrong.error().detail.find("\"corners\" is not one of middle, ends, three, each_face"),
+        std::string::npos)
+        << wrong.error().detail;
+}
+
 TEST(BenchTemplate, CannotBeUsedBeforeItIsFilledIn) {
     const auto read = readBench("template", benchTemplate());
     ASSERT_FALSE(read);
