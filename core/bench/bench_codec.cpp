@@ -519,49 +519,31 @@ std::string benchTemplate() {
     "drive": "handwheel or foot_lever; leave the line out if it is neither",
     "plate": "what people call the heated plate that hangs on this bench; with another one all checks and the trial joint are asked for anew; leave the line out if there is only one",
     "plate_read": "where the plate's faces are read at the start of a shift: middle, ends (front and back), three (front, middle and back) or each_face; each_face reads those three on both faces",
-           "force_N" : "what the drive can hold, as the springs feel it (the seam's force, drag "
-                       "and preload); leave out what isn't known",
-                       "force_N.min"
-        : "the smallest force it can hold steadily, in N; a weld with less is warned of",
-          "force_N.max" : "the greatest force it can hold, in N; a weld with more is refused",
-                          "scale.unit"
-        : "the unit printed on the spring scale; division, zero and end are in it",
-          "scale.count" : "1 or 2 scales beside the springs; with two, both show the same reading "
-                          "or the seam is off centre",
-                          "scale.division"
-        : "the smallest step a person can set, a multiple of 0.001",
-          "scale.zero" : "the reading without any force",
-                         "scale.end" : "the last reading on the scale",
-                                       "scale.springs"
-        : "one entry for each spring; two springs that are pressed together add",
-          "scale.springs.rate_N_per_unit"
-        : "the spring's force for one unit of the scale, in N, from its calibration",
-          "scale.preload_N" : "force lost before the faces press at all, in N; 0 if there is none",
-                              "scale.rate_N_per_mm"
-        : "only where the unit isn't mm: what all springs together lose for each mm that the "
-          "tables close, in N; without it no fall of the reading is estimated",
-          "gap.factor" : "the gap before the first sheet, as a multiple of the sheet's thickness",
-                         "gap.floor_mm" : "that gap is never less than this, in mm; 0 for no floor",
-                                          "gap.cap_mm"
-        : "that gap is never more than this, in mm; leave the line out for no cap",
-          "gap.clamping_factor" : "the gap before the second sheet, as a multiple of the first gap",
-                                  "edge_gap_max_mm"
-        : "the widest gap between the edges when they meet, in mm",
-          "release_order" : "what is done when cooling is over, in this bench's own order, from: "
-                            "clamps_eased, bars_opened, spring_off, sheet_out; sheet_out comes "
-                            "last; the machine's instructions decide",
-                            "calibration" : "leave the whole out if the scale was never calibrated",
-                                            "calibration.done_on"
-        : "the day of the calibration, like 2030-01-07",
-          "calibration.due_on" : "the day on which the next is due",
-                                 "calibration.rate_uncertainty_percent"
-        : "one standard deviation of the rate, in percent; not beside points",
-          "calibration.load_cell" : "with points: which load cell showed the forces",
-                                    "calibration.points"
-        : "instead of scale.zero, scale.springs and rate_uncertainty_percent: [{\"reading\": 5, "
-          "\"force_N\": 310}, ...], 3 or more readings with the force that pressed; zero and rate "
-          "come from the straight line through them"
-}
+    "force_N": "what the drive can hold, as the springs feel it (the seam's force, drag and preload); leave out what isn't known",
+    "force_N.min": "the smallest force it can hold steadily, in N; a weld with less is warned of",
+    "force_N.max": "the greatest force it can hold, in N; a weld with more is refused",
+    "scale.unit": "the unit printed on the spring scale; division, zero and end are in it",
+    "scale.count": "1 or 2 scales beside the springs; with two, both show the same reading or the seam is off centre",
+    "scale.division": "the smallest step a person can set, a multiple of 0.001",
+    "scale.zero": "the reading without any force",
+    "scale.end": "the last reading on the scale",
+    "scale.springs": "one entry for each spring; two springs that are pressed together add",
+    "scale.springs.rate_N_per_unit": "the spring's force for one unit of the scale, in N, from its calibration",
+    "scale.preload_N": "force lost before the faces press at all, in N; 0 if there is none",
+    "scale.rate_N_per_mm": "only where the unit isn't mm: what all springs together lose for each mm that the tables close, in N; without it no fall of the reading is estimated",
+    "gap.factor": "the gap before the first sheet, as a multiple of the sheet's thickness",
+    "gap.floor_mm": "that gap is never less than this, in mm; 0 for no floor",
+    "gap.cap_mm": "that gap is never more than this, in mm; leave the line out for no cap",
+    "gap.clamping_factor": "the gap before the second sheet, as a multiple of the first gap",
+    "edge_gap_max_mm": "the widest gap between the edges when they meet, in mm",
+    "release_order": "what is done when cooling is over, in this bench's own order, from: clamps_eased, bars_opened, spring_off, sheet_out; sheet_out comes last; the machine's instructions decide",
+    "calibration": "leave the whole out if the scale was never calibrated",
+    "calibration.done_on": "the day of the calibration, like 2030-01-07",
+    "calibration.due_on": "the day on which the next is due",
+    "calibration.rate_uncertainty_percent": "one standard deviation of the rate, in percent; not beside points",
+    "calibration.load_cell": "with points: which load cell showed the forces",
+    "calibration.points": "instead of scale.zero, scale.springs and rate_uncertainty_percent: [{\"reading\": 5, \"force_N\": 310}, ...], 3 or more readings with the force that pressed; zero and rate come from the straight line through them"
+  }
 }
 )";
 }
