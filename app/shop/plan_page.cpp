@@ -69,8 +69,9 @@ void StepLines::paintEvent(QPaintEvent*) {
         left += side + px(12);
         const QRectF box(left, top, width() - left - px(14), high);
         painter.setPen(step.mark ? theme().text : theme().textSoft);
+        // Two lines with their ascenders and descenders, whatever the size of words.
         const Wrapped text =
-            wrapped(step.text, size, px(12), box.width(), 2, kPlainWeight, high - px(6));
+            wrapped(step.text, size, px(12), box.width(), 2, kPlainWeight, high * 0.8);
         drawWrapped(painter, box, Qt::AlignLeft | Qt::AlignVCenter, text, kPlainWeight);
     }
 }
