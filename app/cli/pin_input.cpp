@@ -1,5 +1,7 @@
 #include "app/cli/pin_input.h"
 
+#include "core/base/posix.h"
+
 #include <cerrno>
 #include <termios.h>
 #include <unistd.h>

@@ -5,6 +5,7 @@
 // by a timer: it means that the device takes sound.
 #include "app/horn/player.h"
 #include "app/platform/boot_clock.h"
+#include "core/base/posix.h"
 
 #include <QAudioDevice>
 #include <QAudioFormat>

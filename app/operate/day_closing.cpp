@@ -1,5 +1,6 @@
 #include "app/operate/day_closing.h"
 
+#include "core/base/made_files.h"
 #include "core/log/fact_codec.h"
 #include "core/log/log_reader.h"
 #include "core/log/roster.h"
@@ -97,6 +98,8 @@ saveDayReport(const std::string& log, const std::string& day, const QString& fol
             file.remove();
             return failed(file.fileName(), why);
         }
+        file.close();
+        noteMadeFile(file.fileName().toStdString());
         return file.fileName();
     }
     return failed(stem + ".txt", QString("there are %1 of that day already").arg(kMostNames));

@@ -1,5 +1,7 @@
 #include "app/platform/resource_folder.h"
 
+#include "app/platform/program_folder.h"
+
 #include <cstdlib>
 #include <filesystem>
 #include <system_error>
@@ -16,13 +18,6 @@ bool isFolder(const fs::path& path) {
 
 std::string inQuotes(const std::string& text) {
     return '"' + text + '"';
-}
-
-/// bin/ of the program that runs; empty: it can't be told.
-fs::path programFolder() {
-    std::error_code code;
-    const fs::path program = fs::read_symlink("/proc/self/exe", code);
-    return code ? fs::path() : program.parent_path();
 }
 
 } // namespace

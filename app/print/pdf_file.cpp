@@ -1,5 +1,7 @@
 #include "app/print/pdf_file.h"
 
+#include "core/base/made_files.h"
+
 #include <QDir>
 #include <QSaveFile>
 
@@ -42,6 +44,7 @@ savePdf(const QByteArray& pdf, const QString& what, const QString& folder, const
         if (const auto written = writePdf(pdf, what, file); !written) {
             return tl::unexpected<Error>(written.error());
         }
+        noteMadeFile(file.toStdString());
         return file;
     }
     return notWritten(

@@ -1,5 +1,7 @@
 #include "core/base/json.h"
 
+#include "core/base/posix.h"
+
 #include <algorithm>
 #include <cstdint>
 #include <fstream>

@@ -1,5 +1,6 @@
 #include "core/copies/copy_look.h"
 
+#include "core/base/posix.h"
 #include "core/log/body_codec.h"
 #include "core/log/log_reader.h"
 

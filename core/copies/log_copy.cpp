@@ -1,5 +1,6 @@
 #include "core/copies/log_copy.h"
 
+#include "core/base/posix.h"
 #include "core/log/connection.h"
 #include "core/log/log_lock.h"
 #include "core/log/log_reader.h"

@@ -1,5 +1,6 @@
 #include "core/copies/photo_copies.h"
 
+#include "core/base/posix.h"
 #include "core/base/uuid.h"
 #include "core/copies/photo_check.h"
 #include "core/log/connection.h"

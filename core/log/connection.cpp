@@ -1,5 +1,6 @@
 #include "core/log/connection.h"
 
+#include "core/base/posix.h"
 #include "core/log/chain.h"
 #include "core/log/world.h"
 #include "core/machine/machine.h"

@@ -16,7 +16,7 @@ namespace seamclock {
 
 /// Raised whenever lineOf or textOf give something else for the same events; a cache made by
 /// another number, or by other rules of the verdict, is made again.
-inline constexpr std::int64_t kJointLines = 4;
+inline constexpr std::int64_t kJointLines = 5;
 
 struct JointLine {
     std::string weld; // "weld:UUID"

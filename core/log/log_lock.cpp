@@ -1,5 +1,7 @@
 #include "core/log/log_lock.h"
 
+#include "core/base/posix.h"
+
 #include <cerrno>
 #include <cstring>
 #include <fcntl.h>

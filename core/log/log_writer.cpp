@@ -1,5 +1,6 @@
 #include "core/log/log_writer.h"
 
+#include "core/base/posix.h"
 #include "core/base/uuid.h"
 #include "core/log/body_codec.h"
 #include "core/log/chain.h"

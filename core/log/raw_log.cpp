@@ -1,5 +1,6 @@
 #include "core/log/raw_log.h"
 
+#include "core/base/posix.h"
 #include "core/base/uuid.h"
 
 #include <algorithm>

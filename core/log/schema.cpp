@@ -1,5 +1,6 @@
 #include "core/log/schema.h"
 
+#include "core/base/posix.h"
 #include "core/base/uuid.h"
 #include "core/log/chain.h"
 #include "core/log/connection.h"

@@ -1,5 +1,6 @@
 #include "core/log/spill.h"
 
+#include "core/base/posix.h"
 #include "core/base/uuid.h"
 #include "core/log/body_codec.h"
 

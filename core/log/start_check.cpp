@@ -1,5 +1,6 @@
 #include "core/log/start_check.h"
 
+#include "core/base/posix.h"
 #include "core/log/body_codec.h"
 #include "core/log/chain.h"
 #include "core/log/connection.h"

@@ -1,5 +1,6 @@
 #include "core/people/credentials.h"
 
+#include "core/base/posix.h"
 #include "core/people/credentials_codec.h"
 
 #include <algorithm>

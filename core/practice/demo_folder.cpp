@@ -1,5 +1,6 @@
 #include "core/practice/demo_folder.h"
 
+#include "core/base/made_files.h"
 #include "core/log/body_codec.h"
 #include "core/log/log_lock.h"
 #include "core/log/log_reader.h"
@@ -233,6 +234,9 @@ Result<void> fill(const DemoOrder& order, const fs::path& folder) {
     if (auto copied = copyFiles(order.source, folder); !copied) {
         return copied;
     }
+    if (auto papers = keepMadeFiles(demoPapersOf(folder.string())); !papers) {
+        return papers;
+    }
     const auto job = readFirstJob(folder.string());
     if (!job) {
         return tl::unexpected<Error>(job.error());
@@ -242,6 +246,33 @@ Result<void> fill(const DemoOrder& order, const fs::path& folder) {
         return entered;
     }
     return weldDays(order, log, *job);
+}
+
+/// How many of the papers are somebody else's; what is the program's is added to `ours`, the folder
+/// itself where nothing else is in it. A link in its place is taken away like the folder.
+int choosePapers(const fs::path& papers, std::vector<fs::path>& ours) {
+    std::error_code code;
+    if (fs::is_symlink(papers, code)) {
+        ours.push_back(papers);
+        return 0;
+    }
+    if (!isFolder(papers)) {
+        return 1;
+    }
+    const auto made = madeFiles(papers.string());
+    int others = 0;
+    for (fs::directory_iterator each(papers, code), end; !code && each != end;
+         each.increment(code)) {
+        const std::string name = each->path().filename().string();
+        others += std::find(made.begin(), made.end(), name) == made.end() ? 1 : 0;
+    }
+    for (const std::string& name : made) {
+        ours.push_back(papers / name);
+    }
+    if (!code && others == 0) {
+        ours.push_back(papers);
+    }
+    return others;
 }
 
 } // namespace
@@ -332,7 +363,9 @@ Result<int> removeDemoShop(const std::string& folder) {
     for (fs::directory_iterator each(folder, code), end; !code && each != end;
          each.increment(code)) {
         const std::string name = each->path().filename().string();
-        if (mark->count(name) > 0 || isOfLog(name) || name == kPapers) {
+        if (name == kPapers) {
+            left += choosePapers(each->path(), ours);
+        } else if (mark->count(name) > 0 || isOfLog(name)) {
             ours.push_back(each->path());
         } else if (name != kMark) {
             ++left;

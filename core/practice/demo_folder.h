@@ -4,8 +4,10 @@
 // own log, not even by import. The same seed gives the same days.
 //
 // What belongs to it is known by name: the files that its mark lists, its logs with what stands
-// beside them, and its papers. Removing it takes those and nothing else: a link is taken away and
-// never followed, what a stranger put there stays, and a folder without the mark is not touched.
+// beside them, and of its papers those that the list in their folder has (core/base/made_files.h)
+// and that are still as they were written. Removing it takes those and nothing else: a link is
+// taken away and never followed, what a stranger put there stays, and a folder without the mark is
+// not touched.
 // It is made beside its place and moved there when it is whole.
 #pragma once
 
@@ -57,9 +59,9 @@ bool isOfDemo(const std::string& log);
 /// rehearseSeries; nothing stands at its place then.
 Result<void> makeDemoShop(const DemoOrder& order);
 
-/// How many entries of the folder are not the demo's: they stay, and the folder with them; 0: it is
-/// gone. Foreign: a stranger. Conflict: another program has its log. NotWritten: something can't
-/// be taken away; what is left is Half, and can be removed again.
+/// How many entries of the folder and of its papers are not the demo's: they stay, and the folder
+/// with them; 0: it is gone. Foreign: a stranger. Conflict: another program has its log.
+/// NotWritten: something can't be taken away; what is left is Half, and can be removed again.
 Result<int> removeDemoShop(const std::string& folder);
 
 /// The wall clock when the last row of a log was written, from which its own time goes on. Errors

@@ -1,5 +1,6 @@
 #include "core/rescue/set_aside.h"
 
+#include "core/base/posix.h"
 #include "core/log/chain.h"
 #include "core/log/connection.h"
 #include "core/log/log_lock.h"

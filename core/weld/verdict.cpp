@@ -1,7 +1,9 @@
 #include "core/weld/verdict.h"
 
 #include <algorithm>
+#include <cstdlib>
 #include <fmt/format.h>
+#include <iterator>
 #include <map>
 #include <utility>
 
@@ -79,9 +81,38 @@ std::int64_t valueOf(const Retained* reading) {
     return std::get<ReadingTaken>(reading->d).readingMilli;
 }
 
+using PlacesRead = std::map<std::pair<std::string, std::string>, std::int64_t>; // place, face; [mC]
+
+/// Each place outside the window, the farthest first.
+void addPlacesOutside(const PlacesRead& places, const WeldPlan::Plate& window, Findings& out) {
+    Findings outside;
+    for (const auto& [where, actual] : places) {
+        if (actual >= window.minMc && actual <= window.maxMc) {
+            continue;
+        }
+        const bool cold = actual < window.minMc;
+        const std::int64_t limit = cold ? window.minMc : window.maxMc;
+        const auto& [place, face] = where;
+        const std::string named =
+            place.empty() && face.empty()
+                ? ""
+                : fmt::format(" ({}{}{})", place, place.empty() || face.empty() ? "" : ", ", face);
+        outside.push_back(
+            {"plate_temperature", Grade::Out, limit, actual, "mC",
+             fmt::format(
+                 "The plate's face{} was {} °C, {} the allowed {} °C.", named, thousandths(actual),
+                 cold ? "below" : "above", thousandths(limit))});
+    }
+    const auto farther = [](const Finding& a, const Finding& b) {
+        return std::abs(*a.actual - *a.limit) > std::abs(*b.actual - *b.limit);
+    };
+    std::stable_sort(outside.begin(), outside.end(), farther);
+    std::move(outside.begin(), outside.end(), std::back_inserter(out));
+}
+
 void judgePlate(const Course& course, Findings& out) {
     // The latest value for each place and face is the one that was welded with.
-    std::map<std::pair<std::string, std::string>, std::int64_t> latest;
+    PlacesRead latest;
     for (const Retained& one : course.events) {
         const auto* check = std::get_if<CheckMade>(&one.d);
         if (check != nullptr && check->check == "plate_temperature" && check->valueMc) {
@@ -101,17 +132,8 @@ void judgePlate(const Course& course, Findings& out) {
     const auto colder = [](const auto& a, const auto& b) { return a.second < b.second; };
     const std::int64_t low = std::min_element(latest.begin(), latest.end(), colder)->second;
     const std::int64_t high = std::max_element(latest.begin(), latest.end(), colder)->second;
-    const auto outside = [&](std::int64_t actual, std::int64_t limit, const char* word) {
-        out.push_back(
-            {"plate_temperature", Grade::Out, limit, actual, "mC",
-             fmt::format(
-                 "The plate's face was {} °C, {} the allowed {} °C.", thousandths(actual), word,
-                 thousandths(limit))});
-    };
-    if (course.aligned != nullptr && low < course.plan.plate->minMc) {
-        outside(low, course.plan.plate->minMc, "below");
-    } else if (course.aligned != nullptr && high > course.plan.plate->maxMc) {
-        outside(high, course.plan.plate->maxMc, "above");
+    if (course.aligned != nullptr) {
+        addPlacesOutside(latest, *course.plan.plate, out);
     }
     if (high - low > kFacesDifferMc) {
         out.push_back(
@@ -266,7 +288,9 @@ bool belowHalf(const WeldPlan::ScalePlan& scale, std::int64_t reading) {
 }
 
 // Low at a re-check: topped up in the first third it is a remark, later or never it was left low.
-std::optional<Finding> judgeRechecks(const Course& course) {
+// Each reading that was out is listed; of what was topped up in time the first, and only where
+// nothing was out.
+void judgeRechecks(const Course& course, Findings& out) {
     const WeldPlan::ScalePlan& scale = *course.plan.scale;
     const auto readings = course.readings(ReadingPhase::Recheck);
     const auto finding = [&](Grade grade, std::int64_t limit, std::int64_t actual,
@@ -279,18 +303,20 @@ std::optional<Finding> judgeRechecks(const Course& course) {
             "milli",
             fmt::format("{}: {}, limit {}.", text, hundredths(actual), hundredths(limit))};
     };
-    std::optional<Finding> worst;
+    const std::size_t before = out.size();
+    std::optional<Finding> toppedUpEarly;
     for (std::size_t i = 0; i < readings.size(); ++i) {
         const std::int64_t actual = valueOf(readings[i]);
         if (belowHalf(scale, actual)) {
-            return finding(
+            out.push_back(finding(
                 Grade::Out, scale.zeroMilli + (scale.joining.setMilli - scale.zeroMilli) / 2,
-                actual, "The reading fell below half in cooling");
+                actual, "The reading fell below half in cooling"));
+            continue;
         }
         if (actual > scale.joining.highMilli) {
-            worst = finding(
+            out.push_back(finding(
                 Grade::Out, scale.joining.highMilli, actual,
-                "The reading was above its band in cooling");
+                "The reading was above its band in cooling"));
         }
         if (actual >= scale.joining.lowMilli) {
             continue;
@@ -301,16 +327,18 @@ std::optional<Finding> judgeRechecks(const Course& course) {
         const bool early =
             toppedUp != readings.end() &&
             ((*toppedUp)->t - course.locked->t).hi * 3 <= course.plan.cooling->atLeast;
-        if (early && !worst) {
-            worst = finding(
+        if (early && !toppedUpEarly) {
+            toppedUpEarly = finding(
                 Grade::Remark, scale.joining.lowMilli, actual,
                 "The reading was low and was topped up in the first third of cooling");
         } else if (!early && (toppedUp != readings.end() || course.released != nullptr)) {
-            worst = finding(
-                Grade::Out, scale.joining.lowMilli, actual, "The reading was left low in cooling");
+            out.push_back(finding(
+                Grade::Out, scale.joining.lowMilli, actual, "The reading was left low in cooling"));
         }
     }
-    return worst;
+    if (toppedUpEarly && out.size() == before) {
+        out.push_back(std::move(*toppedUpEarly));
+    }
 }
 
 void judgeJoining(const Course& course, Findings& out) {
@@ -333,12 +361,9 @@ void judgeJoining(const Course& course, Findings& out) {
                  "The joining reading was {}, below its band's end of {}.",
                  hundredths(valueOf(readings.back())),
                  hundredths(course.plan.scale->joining.lowMilli))});
-        return;
     }
     if (course.locked != nullptr) {
-        if (auto finding = judgeRechecks(course)) {
-            out.push_back(std::move(*finding));
-        }
+        judgeRechecks(course, out);
     }
 }
 

@@ -32,6 +32,20 @@ CLEAN = {
     "resources/demo/bench.json": '{"a": 1, "b": {"a": 2}}\n',
 }
 
+# Of one lint alone.
+PLATFORM = "app/platform/CMakeLists.txt"
+OTHER = "app/platform/platform_other.cpp"
+CLEAN_TOO = {
+    "machine": {
+        PLATFORM: "if(CMAKE_SYSTEM_NAME STREQUAL Linux)\nadd_library(platform boot_clock.cpp)\nelse()\n"
+                  "add_library(platform platform_other.cpp)\nendif()\n",
+        OTHER: '#error "app/platform lacks this system: a clock"\n',
+        "app/platform/boot_clock.cpp": "#include <time.h>\nauto t = clock_gettime(CLOCK_BOOTTIME, &x);\n",
+        "app/platform/clock.cpp": 'auto bus = "QDBusConnection"; // CLOCK_BOOTTIME, as "/proc/self/exe" has it\n',
+        "core/bench/bench_file.cpp": '#include "core/base/posix.h"\n#include <unistd.h>\nauto text = "renameat2";\n',
+    },
+}
+
 CORE = "core/bench/bench.cpp"
 BASE_HEADER = "core/base/base.h"
 TEST = "tests/core/base/base_test.cpp"
@@ -127,6 +141,23 @@ BAD = {
         ("not_built", "core/base/forgotten.h", HEADER),
         ("not_built", "tests/core/base/forgotten_test.cpp", "int a;\n"),
     ],
+    "machine": [
+        ("linux_header", CORE, "#include <sys/vfs.h>\n"),
+        ("linux_header", CORE, "# include <linux/fs.h>\n"),
+        ("linux_header", "app/horn/main.cpp", "#include <pulse/simple.h>\n"),
+        ("linux_name", CORE, "renameat2(AT_FDCWD, a, AT_FDCWD, b, 1);\n"),
+        ("linux_name", "app/platform/clock.cpp", "auto clock = CLOCK_BOOTTIME;\n"),
+        ("linux_name", "app/horn/main.cpp", "prctl(PR_SET_PDEATHSIG, SIGKILL);\n"),
+        ("linux_path", CORE, 'std::ifstream table("/proc/self/mounts");\n'),
+        ("linux_path", "app/sound/sound.cpp", 'open("/dev/snd/seq");\n'),
+        ("desktop_bus", "app/sound/sound.cpp", "#include <QDBusConnection>\n"),
+        ("desktop_bus", "app/sound/sound.cpp", "#include <QtDBus/QDBusMessage>\n"),
+        ("posix_header", CORE, "#include <unistd.h>\n"),
+        ("posix_header", CORE, '#include "core/bench/bench.h"\n#include <sys/stat.h>\n'),
+        ("no_error", OTHER, "// nothing yet\n"),
+        ("no_choice", PLATFORM, "add_library(platform boot_clock.cpp)\n"),
+        ("no_choice", PLATFORM, "add_library(platform boot_clock.cpp platform_other.cpp)\n"),
+    ],
     "json_files": [
         ("duplicate_key", "resources/demo/bench.json", '{"a": 1, "b": [{"c": 1, "c": 2}]}\n'),
         ("not_json", "resources/demo/bench.json", '{"a": 1,}\n'),
@@ -152,14 +183,15 @@ def run(lint, files):
 def main():
     lint = sys.argv[1]
     wrong = []
-    status, output = run(lint, CLEAN)
+    clean = {**CLEAN, **CLEAN_TOO.get(lint, {})}
+    status, output = run(lint, clean)
     if status != 0:
         wrong.append(f"the clean tree is refused:\n{output}")
     status, output = run(lint, {})
     if status != 1 or "scanned nothing" not in output:
         wrong.append(f"an empty tree: status {status}\n{output}")
     for rule, name, text in BAD[lint]:
-        status, output = run(lint, {**CLEAN, name: text})
+        status, output = run(lint, {**clean, name: text})
         found = [line for line in output.splitlines() if line.startswith(f"{name}:") or rule == "untold_room"]
         if status != 1 or not any(f": {rule}: " in line for line in found):
             wrong.append(f"{name} with {text!r}: expected {rule}, status {status}\n{output}")

@@ -1,6 +1,7 @@
 // The operator's window in the demo shop: every page says where one is, PINs stand where they are
 // asked for, what is printed says it, too, and the menu leads out again.
 #include "app/operate/window.h"
+#include "core/base/made_files.h"
 #include "core/log/log_reader.h"
 #include "core/log/world.h"
 #include "core/practice/demo_folder.h"
@@ -184,6 +185,9 @@ TEST_F(DemoWindow, PrintsACardThatSaysWhereItIsFrom) {
     const QDir papers(QString::fromStdString(demoPapersOf(folder())));
     const QStringList cards = papers.entryList({"*.pdf"});
     ASSERT_EQ(cards.size(), 1);
+    const auto made = madeFiles(papers.path().toStdString());
+    EXPECT_EQ(std::count(made.begin(), made.end(), cards.front().toStdString()), 1)
+        << "a removal of the demo knows it for the demo's";
     const std::string command = "pdftotext '" + papers.filePath(cards.front()).toStdString() +
                                 "' - | grep -q 'DEMO SHOP; Seamclock'";
     EXPECT_EQ(std::system(command.c_str()), 0);

@@ -1,6 +1,7 @@
 // The demo shop in its folder: whole or not there, its log of the practice world and the same for
 // the same seed, its PINs as they are told; and a removal that takes what is its own and nothing
 // else: links are not followed, strangers stay.
+#include "core/base/made_files.h"
 #include "core/copies/log_import.h"
 #include "core/log/log_reader.h"
 #include "core/log/log_writer.h"
@@ -192,7 +193,8 @@ TEST_F(DemoFolderTest, IsRemovedWithAllThatIsItsOwn) {
         put(log + beside);
     }
     put(demoPracticeLogOf(folder));
-    put(fs::path(demoPapersOf(folder)) / "joint-12.pdf");
+    put(fs::path(demoPapersOf(folder)) / "joint-12.pdf", "a record");
+    noteMadeFile((fs::path(demoPapersOf(folder)) / "joint-12.pdf").string());
     put(m_scratch.file("joints.seamlog"), "the shop's own");
     const auto left = removeDemoShop(folder);
     ASSERT_TRUE(left) << left.error().detail;
@@ -202,6 +204,29 @@ TEST_F(DemoFolderTest, IsRemovedWithAllThatIsItsOwn) {
     EXPECT_EQ(textOf(m_scratch.file("joints.seamlog")), "the shop's own");
 }
 
+TEST_F(DemoFolderTest, ARemovalLeavesAPersonsOwnPapers) {
+    const std::string folder = copy();
+    const fs::path papers = demoPapersOf(folder);
+    for (const char* made : {"joint-12.pdf", "joint-13.pdf", "joint-14.pdf"}) {
+        put(papers / made, "a record");
+        noteMadeFile((papers / made).string());
+    }
+    put(papers / "joint-13.pdf", "a record with a note on it"); // of a person, since
+    fs::remove(papers / "joint-14.pdf");
+    fs::create_symlink(papers / "my-drawing.pdf", papers / "joint-14.pdf");
+    put(papers / "my-drawing.pdf", "a record"); // the same bytes, which the program did not write
+    const auto left = removeDemoShop(folder);
+    ASSERT_TRUE(left) << left.error().detail;
+    EXPECT_EQ(*left, 3);
+    std::set<std::string> there;
+    for (const auto& each : fs::recursive_directory_iterator(folder)) {
+        there.insert(each.path().filename().string());
+    }
+    EXPECT_EQ(
+        there, (std::set<std::string>{"papers", "joint-13.pdf", "joint-14.pdf", "my-drawing.pdf"}));
+    EXPECT_EQ(textOf(papers / "joint-13.pdf"), "a record with a note on it");
+}
+
 TEST_F(DemoFolderTest, ARemovalFollowsNoLinkAndLeavesStrangers) {
     const std::string folder = copy();
     const fs::path kept = m_scratch.file("kept");
@@ -209,6 +234,7 @@ TEST_F(DemoFolderTest, ARemovalFollowsNoLinkAndLeavesStrangers) {
     put(kept / "list.csv", "mine, too");
     // Where its own would lie stand links to what is somebody's.
     fs::create_directory_symlink(kept, demoLogOf(folder) + ".photos");
+    fs::remove_all(demoPapersOf(folder));
     fs::create_directory_symlink(kept, demoPapersOf(folder));
     fs::remove(fs::path(folder) / "bench-east.json");
     fs::create_symlink(kept / "list.csv", fs::path(folder) / "bench-east.json");

@@ -275,6 +275,66 @@ TEST(JoiningReading, MayBeToppedUpInTheFirstThirdAndIsNeverLeftLow) {
     EXPECT_EQ(joiningWith({{60, 16'901}}), "out") << "above its band";
 }
 
+TEST(JoiningReading, EachRecheckThatIsOutIsListed) {
+    Story story;
+    const Milliseconds from = story.buildUp().time().lo;
+    for (const auto& [at, reading] : std::vector<std::pair<int, std::int64_t>>{
+             {60, 16'901}, {65, 14'000}, {70, 15'000}, {240, 7'999}, {250, 14'000}}) {
+        story.waitUntil(from + seconds{at}).then(ReadingTaken{ReadingPhase::Recheck, reading});
+    }
+    story.waitUntil(from + seconds{690}).then(ReleaseStep{"clamps_eased"});
+    std::vector<std::int64_t> out;
+    for (const Finding& finding : findings(story.weld())) {
+        if (finding.code == "joining_reading") {
+            EXPECT_EQ(finding.grade, Grade::Out);
+            out.push_back(finding.actual.value_or(0));
+        }
+    }
+    EXPECT_EQ(out, (std::vector<std::int64_t>{16'901, 7'999, 14'000}))
+        << "above, below half, left low; what was topped up in time makes no other word";
+    EXPECT_EQ(reasonsOwed(story.weld()), (std::vector<std::string>{"joining_reading"}));
+}
+
+TEST(JoiningReading, WhatFollowsALowOneIsListedToo) {
+    Story story;
+    story.changeOver().wait(seconds{6}).then(PressureLocked{});
+    story.wait(seconds{20}).then(ReadingTaken{ReadingPhase::Joining, 14'000});
+    story.wait(seconds{60}).then(ReadingTaken{ReadingPhase::Recheck, 7'999});
+    std::vector<std::int64_t> out;
+    for (const Finding& finding : findings(story.weld())) {
+        if (finding.code == "joining_reading") {
+            out.push_back(finding.actual.value_or(0));
+        }
+    }
+    EXPECT_EQ(out, (std::vector<std::int64_t>{14'000, 7'999}));
+}
+
+TEST(Plate, EachPlaceOutsideItsWindowIsListedTheFarthestFirst) {
+    Story story; // the window is 200 to 220 °C
+    for (const auto& [place, mc] :
+         {std::pair{"front", std::int64_t{195'000}}, std::pair{"middle", std::int64_t{199'999}},
+          std::pair{"back", std::int64_t{226'000}}}) {
+        CheckMade read;
+        read.check = "plate_temperature";
+        read.place = place;
+        read.valueMc = mc;
+        read.passed = true;
+        story.then(read);
+    }
+    story.align();
+    std::vector<std::pair<std::int64_t, std::int64_t>> out;
+    for (const Finding& finding : findings(story.weld())) {
+        if (finding.code == "plate_temperature") {
+            EXPECT_EQ(finding.grade, Grade::Out);
+            out.emplace_back(finding.actual.value_or(0), finding.limit.value_or(0));
+        }
+    }
+    EXPECT_EQ(
+        out, (std::vector<std::pair<std::int64_t, std::int64_t>>{
+                 {226'000, 220'000}, {195'000, 200'000}, {199'999, 200'000}}));
+    EXPECT_EQ(reasonsOwed(story.weld()), (std::vector<std::string>{"plate_temperature"}));
+}
+
 TEST(JoiningReading, NeverGivenMakesTheWeldIncompleteUntilOneIs) {
     Story story;
     story.changeOver().wait(seconds{6}).then(PressureLocked{});
