@@ -46,7 +46,7 @@ Result<int> checkJob(const JobCall& call, Terminal& terminal) {
     }
     JobCsvKnown known;
     for (const ProcedureDocument& one : *procedures) {
-        known.procedures.insert(one.procedure.id);
+        known.procedures.emplace(one.procedure.id, weldedBy(one.procedure));
     }
     const JobCsv job = readJobCsv(*text, known);
     if (call.json) {

@@ -108,7 +108,9 @@ QString unitWord(JointMeasure measure) {
 
 QString newsText(const ShopChart& chart) {
     if (chart.plateColdOrDirty) {
-        return tr("Rising: is the plate cold or dirty?");
+        return chart.endsWith(ChartSign::Rising)
+                   ? tr("Rising: is the plate cold or dirty?")
+                   : tr("Longer than it was: is the plate cold or dirty?");
     }
     for (auto finding = chart.findings.rbegin(); finding != chart.findings.rend(); ++finding) {
         if (finding->to + 1 == chart.values.size()) {

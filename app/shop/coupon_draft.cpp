@@ -40,19 +40,21 @@ QString typedText(double value) {
 } // namespace
 
 CouponDraft::CouponDraft(CouponTested about, bool byForce, std::string series)
-    : m_tested(std::move(about)), m_series(std::move(series)), m_byForce(byForce) {
+    : m_tested(std::move(about)), m_series(std::move(series)), m_byForce(byForce),
+      m_byRam(isBend() && !m_tested.ramUm.empty()) {
     m_tested.weldedPa.clear();
     m_tested.parentPa.clear();
     m_tested.angleMilli.clear();
     m_tested.ramUm.clear();
     m_tested.cracked.clear();
-    m_step = isBend() ? CouponStep::Angle : CouponStep::Welded;
+    m_step = isBend() ? CouponStep::Bend : CouponStep::Welded;
     m_piece = m_byForce ? Piece::Load : Piece::Strength;
 }
 
 std::vector<std::int64_t>& CouponDraft::values() {
     return m_step == CouponStep::Welded   ? m_tested.weldedPa
            : m_step == CouponStep::Parent ? m_tested.parentPa
+           : m_byRam                      ? m_tested.ramUm
                                           : m_tested.angleMilli;
 }
 
@@ -61,12 +63,12 @@ const std::vector<std::int64_t>& CouponDraft::values() const {
 }
 
 bool CouponDraft::isEmpty() const {
-    return m_tested.weldedPa.empty() && m_tested.parentPa.empty() && m_tested.angleMilli.empty();
+    return m_tested.weldedPa.empty() && m_tested.parentPa.empty() && m_tested.angleMilli.empty() &&
+           m_tested.ramUm.empty();
 }
 
 bool CouponDraft::isWhole() const {
-    return isBend() ? !m_tested.angleMilli.empty() &&
-                          m_tested.angleMilli.size() == m_tested.cracked.size()
+    return isBend() ? !values().empty() && values().size() == m_tested.cracked.size()
                     : !m_tested.weldedPa.empty();
 }
 
@@ -75,10 +77,11 @@ ValueTask CouponDraft::task() const {
     const std::size_t number = values().size() + 1;
     if (isBend()) {
         task.title = tr("Bend coupon %1").arg(number);
-        task.where = tr("The angle at the crack, or at the end.");
-        task.unit = QStringLiteral("°");
+        task.where = m_byRam ? tr("The ram's travel at the crack, or at the end.")
+                             : tr("The angle at the crack, or at the end.");
+        task.unit = m_byRam ? QStringLiteral("mm") : QStringLiteral("°");
         task.least = 0;
-        task.most = static_cast<double>(kGreatestBendMilli) / 1e3;
+        task.most = static_cast<double>(m_byRam ? kGreatestRamUm : kGreatestBendMilli) / 1e3;
         task.decimals = 1;
         for (const std::int64_t one : values()) {
             task.before << numberText(static_cast<double>(one) / 1e3, 1);
@@ -128,7 +131,7 @@ QString CouponDraft::typed() const {
 
 bool CouponDraft::take(double value) {
     if (isBend()) {
-        m_tested.angleMilli.push_back(std::llround(value * 1e3));
+        values().push_back(std::llround(value * 1e3)); // thousandths of a degree, or µm
         m_step = CouponStep::Cracked;
         return false;
     }
@@ -155,13 +158,13 @@ bool CouponDraft::take(double value) {
 
 void CouponDraft::takeCracked(bool cracked) {
     m_tested.cracked.push_back(cracked ? 1 : 0);
-    m_step = CouponStep::Angle;
+    m_step = CouponStep::Bend;
 }
 
 void CouponDraft::takeBack() {
     if (m_step == CouponStep::Cracked) {
-        m_tested.angleMilli.pop_back();
-        m_step = CouponStep::Angle;
+        values().pop_back();
+        m_step = CouponStep::Bend;
         return;
     }
     if (m_piece == Piece::Width || m_piece == Piece::Thickness) {

@@ -14,11 +14,12 @@
 namespace seamclock {
 
 /// What stands to be typed.
-enum class CouponStep { Welded, Parent, Angle, Cracked };
+enum class CouponStep { Welded, Parent, Bend, Cracked };
 
 class CouponDraft {
 public:
-    /// `series`: to put that one right; empty: a new one.
+    /// `series`: to put that one right; empty: a new one. A bend series that has the ram's travel
+    /// is asked for that again, every other one for angles.
     CouponDraft(CouponTested about, bool byForce, std::string series = {});
 
     const CouponTested& tested() const { return m_tested; }
@@ -26,6 +27,10 @@ public:
     const std::string& series() const { return m_series; }
     CouponStep step() const { return m_step; }
     bool isBend() const { return m_tested.test == "bend"; }
+    /// Bent, and told by the ram's travel.
+    bool isByRam() const { return m_byRam; }
+    /// How many of the coupons that are asked for now have their number.
+    std::size_t count() const { return values().size(); }
     /// Nothing is typed yet.
     bool isEmpty() const;
     /// As much as a series needs.
@@ -36,7 +41,7 @@ public:
     QString typed() const;
     /// That number. True: a coupon is whole by it.
     bool take(double value);
-    /// Of the bend coupon whose angle was just typed.
+    /// Of the bend coupon whose angle or travel was just typed.
     void takeCracked(bool cracked);
     /// The last number, or the last coupon; nothing if there is none.
     void takeBack();
@@ -51,6 +56,7 @@ private:
     CouponTested m_tested;
     std::string m_series;
     bool m_byForce = false;
+    bool m_byRam = false;
     CouponStep m_step = CouponStep::Welded;
     Piece m_piece = Piece::Strength;
     double m_force = 0;                // [N]

@@ -176,7 +176,7 @@ void ShopFlow::readTable(const std::string& job, const QString& path) {
     }
     JobCsvKnown known;
     for (const ProcedureDocument& one : m_room.procedures()) {
-        known.procedures.insert(one.procedure.id);
+        known.procedures.emplace(one.procedure.id, weldedBy(one.procedure));
     }
     for (const BenchDocument& one : m_room.benches()) {
         known.benches.insert(one.bench.id);
@@ -222,7 +222,7 @@ SeamChoices ShopFlow::seamChoices() const {
     SeamChoices out;
     for (const ProcedureDocument& one : m_room.procedures()) {
         out.procedures.emplace_back(one.procedure.id, fromUtf8(one.procedure.title));
-        out.materials[one.procedure.id] = one.procedure.material;
+        out.welds.emplace(one.procedure.id, weldedBy(one.procedure));
     }
     for (const BenchDocument& one : m_room.benches()) {
         out.benches.emplace_back(

@@ -40,10 +40,7 @@ std::string cell(std::string text) {
 JobCsv tableOf(const SeamValues& values, const SeamChoices& choices) {
     std::string header;
     std::string row;
-    JobCsvKnown known;
-    for (const auto& [id, words] : choices.procedures) {
-        known.procedures.insert(id);
-    }
+    JobCsvKnown known{choices.welds, {}};
     for (const auto& [id, words] : choices.benches) {
         known.benches.insert(id);
     }
@@ -54,9 +51,8 @@ JobCsv tableOf(const SeamValues& values, const SeamChoices& choices) {
         }
         std::string text = value.toStdString();
         if (column == "material") {
-            const auto material =
-                choices.materials.find(valueOf(values, "procedure").toStdString());
-            text = material == choices.materials.end() ? std::string() : material->second;
+            const auto by = choices.welds.find(valueOf(values, "procedure").toStdString());
+            text = by == choices.welds.end() ? std::string() : by->second.material;
         }
         header += (header.empty() ? "" : ",") + column;
         row += (row.empty() ? "" : ",") + cell(text);

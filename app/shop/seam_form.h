@@ -21,7 +21,7 @@ using SeamValues = std::map<std::string, QString>;
 
 struct SeamChoices {
     std::vector<std::pair<std::string, QString>> procedures; // id, and its words
-    std::map<std::string, std::string> materials;            // by procedure
+    std::map<std::string, JobCsvProcedure> welds;            // by procedure, what it is for
     std::vector<std::pair<std::string, QString>> benches;
 };
 

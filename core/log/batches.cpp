@@ -95,9 +95,9 @@ Result<BatchFound> jointsOfBatch(LogReader& log, const std::string& batch) {
     BatchFound out;
     if (filter.text) { // the index has no words of a joint that can't be read: all of them count
         JointFilter unread;
-        unread.verdict = "";
-        const auto counted = log.eachJoint(unread, [&out](const JointLine& line) {
-            out.damaged += line.phase == "damaged" ? 1 : 0;
+        unread.damaged = true;
+        const auto counted = log.eachJoint(unread, [&out](const JointLine&) {
+            ++out.damaged;
             return true;
         });
         if (!counted) {

@@ -72,6 +72,7 @@ struct JointFilter {
     /// By id, how people are called: a word of `text` with which a part of a name begins finds what
     /// that person did, whatever the id is.
     std::map<std::string, std::string> names;
+    bool damaged = false;          // only those whose events make no weld
     std::optional<JointKey> after; // the last line of the page before
     std::size_t limit = 100;       // lines of a page
 };

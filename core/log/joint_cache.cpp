@@ -904,6 +904,9 @@ JointCursor::JointCursor(SQLite::Database& cache, const JointFilter& filter) {
     if (filter.verdict && filter.verdict->empty()) {
         conditions += " AND +phase <> 'damaged'"; // nobody can say that it is still open
     }
+    if (filter.damaged) {
+        conditions += std::string(conditions.empty() ? " WHERE " : " AND ") + "phase = 'damaged'";
+    }
     if (filter.seams) {
         // Few joints are of one job: their ids are gathered, and the list goes through those only.
         std::string places;

@@ -142,10 +142,14 @@ std::optional<MeltFlow> meltFlowIn(std::string_view text) {
     return flow;
 }
 
+bool isSamePlastic(std::string_view one, std::string_view other) {
+    return familyOf(one) == familyOf(other);
+}
+
 Result<std::vector<PlanWarning>>
 judgeSheets(const SheetFacts& first, const SheetFacts& second, std::string_view material) {
     for (const SheetFacts& sheet : {first, second}) {
-        if (familyOf(sheet.material) != familyOf(material)) {
+        if (!isSamePlastic(sheet.material, material)) {
             return fail(
                 ErrorCode::OutOfRange, "a sheet is of " + inMarks(sheet.material) +
                                            ", the procedure is for " + inMarks(material) +

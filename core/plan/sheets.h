@@ -30,6 +30,9 @@ struct MeltFlow {
 /// Absent: the text does not begin with a positive number.
 std::optional<MeltFlow> meltFlowIn(std::string_view text);
 
+/// Whether both names are of one plastic: "PP-H" and "PP", "PE 100" and "PE-HD".
+bool isSamePlastic(std::string_view one, std::string_view other);
+
 /// Warnings: mfr_unknown_condition, mfr_outside_range, mfr_far_apart, grades_differ. OutOfRange:
 /// different materials, or thicknesses more than a tenth of the thinner apart. `material` is the
 /// procedure's; a sheet of another is refused as well.

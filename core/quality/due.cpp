@@ -55,8 +55,15 @@ void addCalibration(const Bench& bench, List& list) {
 
 void addCertificates(const Roster& roster, List& list) {
     for (const Person& person : roster.people) {
+        if (!person.active) {
+            continue;
+        }
         const auto held = roster.certificate.find(person.id);
-        if (!person.active || held == roster.certificate.end()) {
+        if (held == roster.certificate.end()) {
+            // Where none is kept it is not asked for either (core/people/certificate.h).
+            if (person.role == Role::Operator && !roster.certificate.empty()) {
+                list.addUndated({DueKind::Certificate, person.id, person.name, "", "", 0});
+            }
             continue;
         }
         if (const auto until = dayNumber(held->second.until)) {

@@ -39,9 +39,10 @@ struct DueFacts {
     Shelf shelf;
 };
 
-/// Those that are past or due within so many days of `today` (local, 2030-01-07), and benches that
-/// have no calibration at all, which come first; then by date. People who have left are not among
-/// them. Malformed: no date. OutOfRange: days outside 0 to kMostDueDays.
+/// Those that are past or due within so many days of `today` (local, 2030-01-07), and before them
+/// what is not there at all: a bench's calibration, and an operator's certificate where the shop
+/// keeps any; then by date. People who have left are not among them. Malformed: no date.
+/// OutOfRange: days outside 0 to kMostDueDays.
 Result<std::vector<DueItem>>
 dueWithin(const DueFacts& facts, std::string_view today, std::int64_t days);
 

@@ -84,17 +84,19 @@ private:
     std::size_t m_last = 0;
 };
 
-bool isRising(const ShopChart& chart) {
-    return std::any_of(
-        chart.findings.begin(), chart.findings.end(), [&](const ChartFinding& finding) {
-            const bool up = finding.sign == ChartSign::Rising ||
-                            finding.sign == ChartSign::AboveMean ||
-                            finding.sign == ChartSign::AboveLimit;
-            return up && finding.to + 1 == chart.values.size();
-        });
+bool takesLonger(const ShopChart& chart) {
+    const bool above =
+        chart.endsWith(ChartSign::AboveMean) || chart.endsWith(ChartSign::AboveLimit);
+    return chart.endsWith(ChartSign::Rising) || (above && !chart.endsWith(ChartSign::Falling));
 }
 
 } // namespace
+
+bool ShopChart::endsWith(ChartSign sign) const {
+    return std::any_of(findings.begin(), findings.end(), [&](const ChartFinding& finding) {
+        return finding.sign == sign && finding.to + 1 == values.size();
+    });
+}
 
 const std::vector<JointMeasure>& chartedMeasures() {
     static const std::vector<JointMeasure> all{
@@ -132,7 +134,7 @@ shopCharts(LogReader& log, const std::vector<JointMeasure>& measures, const Meas
         if (chart.limits) {
             chart.findings = findingsOf(chart.values, *chart.limits);
         }
-        chart.plateColdOrDirty = chart.measure == JointMeasure::Alignment && isRising(chart);
+        chart.plateColdOrDirty = chart.measure == JointMeasure::Alignment && takesLonger(chart);
     }
     return out;
 }

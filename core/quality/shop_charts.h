@@ -43,8 +43,12 @@ struct ShopChart {
     std::vector<std::int64_t> openedUtcMs; // likewise
     std::optional<ControlLimits> limits;   // absent: fewer than two
     std::vector<ChartFinding> findings;
-    /// The newest values of an alignment chart rise or lie above its mean: look at the plate.
+    /// The newest values of an alignment chart rise, or lie above its mean or its limit without
+    /// coming down again: look at the plate.
     bool plateColdOrDirty = false;
+
+    /// A finding of that sign lasts up to the newest value.
+    bool endsWith(ChartSign sign) const;
 
     bool operator==(const ShopChart&) const = default;
 };

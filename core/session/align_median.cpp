@@ -44,11 +44,11 @@ Result<std::vector<Milliseconds>> lastAlignments(
             continue;
         }
         auto events = log.weldEvents(line.weld);
-        if (!events) {
+        if (!events && events.error().code != ErrorCode::Damaged) {
             return tl::unexpected<Error>(events.error());
         }
         // A damaged weld is the log's to report; it has no time to give.
-        const auto weld = foldTaking(*events);
+        const auto weld = events ? foldTaking(*events) : tl::unexpected<Error>(events.error());
         const auto time = weld ? alignmentOf(*weld) : std::nullopt;
         if (time) {
             times.push_back(*time);

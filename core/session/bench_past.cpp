@@ -61,10 +61,10 @@ BenchPast::readBefore(const std::string& bench, const Instant& now) const {
             break;
         }
         auto events = reader->weldEvents(line.weld);
-        if (!events) {
+        if (!events && events.error().code != ErrorCode::Damaged) {
             return tl::unexpected<Error>(events.error());
         }
-        auto weld = foldTaking(*events);
+        auto weld = events ? foldTaking(*events) : tl::unexpected<Error>(events.error());
         if (!weld) {
             break; // what a damaged weld said is not known, nor what stood before it
         }

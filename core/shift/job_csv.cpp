@@ -1,6 +1,7 @@
 #include "core/shift/job_csv.h"
 
 #include "core/base/plain_number.h"
+#include "core/plan/sheets.h"
 #include "core/shift/csv_rows.h"
 #include "core/shift/job_limits.h"
 
@@ -234,7 +235,7 @@ private:
             }
         }
         seam.what = text("what", kLongestText, false);
-        seam.procedure = named("procedure", m_known.procedures, true);
+        seam.procedure = named("procedure", idsOf(m_known.procedures), true);
         seam.bench = named("bench", m_known.benches, false);
         const auto thickness = number("thickness_mm", {0, kThickestMm, true, "mm"}, true);
         seam.thicknessMm = thickness.value_or(0);
@@ -248,7 +249,50 @@ private:
         for (const std::string sheet : {"sheet_1_", "sheet_2_"}) {
             seam.sheets.push_back(readSheet(sheet, material, seam.thicknessMm));
         }
+        judge(seam);
         m_out.seams.push_back(std::move(seam));
+    }
+
+    /// What can't be welded so, as far as its values could be read.
+    void judge(const JobSeam& seam) {
+        const auto found = m_known.procedures.find(seam.procedure);
+        const JobCsvProcedure by =
+            found == m_known.procedures.end() ? JobCsvProcedure() : found->second;
+        const Sheet& first = seam.sheets[0];
+        const Sheet& second = seam.sheets[1];
+        if (!first.material.empty() && !by.material.empty() &&
+            !isSamePlastic(first.material, by.material)) {
+            wrong(
+                "material", inMarks(first.material) + " is not the plastic that " + seam.procedure +
+                                " is for; allowed: " + by.material);
+        }
+        const std::int64_t um = std::llround(seam.thicknessMm * 1e3);
+        if (um > 0 && by.thickestUm > 0 && (um < by.thinnestUm || um > by.thickestUm)) {
+            wrong(
+                "thickness_mm", fmt::format(
+                                    "{} mm is outside what {} is for; allowed: {} to {} mm",
+                                    plainNumber(seam.thicknessMm), seam.procedure,
+                                    mmOf(by.thinnestUm), mmOf(by.thickestUm)));
+        }
+        if (first.thicknessUm > 0 && second.thicknessUm > 0) {
+            const auto fit = judgeSheets(
+                {first.material, {}, first.thicknessUm, {}},
+                {second.material, {}, second.thicknessUm, {}}, first.material);
+            if (!fit) {
+                const bool own = !cell("sheet_2_thickness_mm").empty();
+                wrong(own ? "sheet_2_thickness_mm" : "sheet_1_thickness_mm", fit.error().detail);
+            }
+        }
+    }
+
+    static std::string mmOf(std::int64_t um) { return plainNumber(static_cast<double>(um) / 1e3); }
+
+    static std::set<std::string> idsOf(const std::map<std::string, JobCsvProcedure>& procedures) {
+        std::set<std::string> out;
+        for (const auto& [id, by] : procedures) {
+            out.insert(id);
+        }
+        return out;
     }
 
     Sheet readSheet(const std::string& prefix, const std::string& material, double thicknessMm) {
@@ -428,6 +472,12 @@ const std::vector<std::string>& jobCsvColumns() {
         "sheet_2_batch",
         "sheet_2_mfr_g_10min"};
     return kColumns;
+}
+
+JobCsvProcedure weldedBy(const Procedure& procedure) {
+    return {
+        procedure.material, std::llround(inMicrometres(procedure.thinnest())),
+        std::llround(inMicrometres(procedure.thickest()))};
 }
 
 JobCsv readJobCsv(std::string_view csv, const JobCsvKnown& known) {

@@ -22,13 +22,20 @@
 //   sheet_1_mfr_g_10min    its melt flow, 0 to 1000
 //   sheet_2_…              the same for the second sheet
 //
+// Of a procedure that is known the material must be its plastic and the thickness in its table; two
+// sheets may differ by a tenth of the thinner (core/plan/sheets.h). Whether its values are there
+// and attested, and whether a bench holds the seam, the day's plan says.
+//
 // Columns may stand in any order; one that is not here is refused, since a mistyped name would
 // otherwise leave its values out without a word.
 #pragma once
 
+#include "core/procedure/procedure.h"
 #include "core/shift/job.h"
 
 #include <cstddef>
+#include <cstdint>
+#include <map>
 #include <set>
 #include <string>
 #include <string_view>
@@ -46,9 +53,17 @@ struct JobCsvProblem {
     bool operator==(const JobCsvProblem&) const = default;
 };
 
-/// What a seam may name. An empty set is not known, and then nothing is held against it.
+/// What may be welded by a procedure.
+struct JobCsvProcedure {
+    std::string material; // "": not known
+    std::int64_t thinnestUm = 0;
+    std::int64_t thickestUm = 0; // 0: not known
+};
+JobCsvProcedure weldedBy(const Procedure& procedure);
+
+/// What a seam may name. What is empty is not known, and then nothing is held against it.
 struct JobCsvKnown {
-    std::set<std::string> procedures;
+    std::map<std::string, JobCsvProcedure> procedures; // by id
     std::set<std::string> benches;
 };
 

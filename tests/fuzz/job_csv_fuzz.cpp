@@ -18,7 +18,8 @@ void must(bool holds) {
 
 extern "C" int LLVMFuzzerTestOneInput(const std::uint8_t* bytes, std::size_t size) {
     const std::string_view text(reinterpret_cast<const char*>(bytes), size);
-    const seamclock::JobCsvKnown known{{"pe-hd-dvs2207-1-2005"}, {"west"}};
+    const seamclock::JobCsvKnown known{
+        {{"pe-hd-dvs2207-1-2005", {"PE-HD", 4'000, 40'000}}}, {"west"}};
     for (const auto& names : {seamclock::JobCsvKnown{}, known}) {
         const seamclock::JobCsv job = seamclock::readJobCsv(text, names);
         must(job.problems.size() <= seamclock::kMostJobCsvProblems);
@@ -36,6 +37,7 @@ extern "C" int LLVMFuzzerTestOneInput(const std::uint8_t* bytes, std::size_t siz
             }
             must(!seam.dragN || (*seam.dragN >= 0 && *seam.dragN <= 100'000));
             must(names.procedures.empty() || names.procedures.count(seam.procedure) == 1);
+            must(names.procedures.empty() || (seam.thicknessMm > 3.9 && seam.thicknessMm < 40.1));
         }
     }
     return 0;

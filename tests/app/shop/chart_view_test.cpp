@@ -56,6 +56,11 @@ TEST(ChartView, ARisingAlignmentIsNamedForThePlate) {
     EXPECT_TRUE(view.words.front().startsWith("Alignment takes longer than it did: often a cold"));
     EXPECT_EQ(chartRow(chart, names()).third, "Rising: is the plate cold or dirty?");
     EXPECT_EQ(view.shapes[6], PointShape::Run);
+    // A step up is no rise: eight above the mean, none of them higher than the one before.
+    ShopChart step = chartOf(
+        JointMeasure::Alignment, {50, 51, 50, 51, 50, 51, 50, 51, 56, 55, 56, 55, 56, 55, 56, 55});
+    step.plateColdOrDirty = true;
+    EXPECT_EQ(chartRow(step, names()).third, "Longer than it was: is the plate cold or dirty?");
 }
 
 TEST(ChartView, FewJointsAndOneAreToldAsWhatTheyAre) {

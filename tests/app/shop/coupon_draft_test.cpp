@@ -92,6 +92,29 @@ TEST(CouponDraft, ABendCouponIsAnAngleAndWhetherItCracked) {
     EXPECT_EQ(draft.tested().cracked.size(), 1U);
 }
 
+TEST(CouponDraft, PuttingRightARamsTravelAsksForItsTravelAgain) {
+    CouponTested was = about("bend");
+    was.ramUm = {23'000, 31'500};
+    was.cracked = {1, 0};
+    CouponDraft draft(was, false, "coupon:1");
+    EXPECT_TRUE(draft.isEmpty());
+    EXPECT_TRUE(draft.isByRam());
+    EXPECT_EQ(draft.task().unit, "mm");
+    EXPECT_EQ(draft.task().most, 500);
+    EXPECT_FALSE(draft.take(23.4));
+    EXPECT_EQ(draft.count(), 1U);
+    draft.takeBack();
+    EXPECT_TRUE(draft.isEmpty());
+    draft.take(23.4);
+    draft.takeCracked(true);
+    EXPECT_TRUE(draft.isWhole());
+    draft.take(31.5);
+    draft.takeCracked(false);
+    EXPECT_EQ(draft.tested().ramUm, (std::vector<std::int64_t>{23'400, 31'500}));
+    EXPECT_TRUE(draft.tested().angleMilli.empty());
+    EXPECT_TRUE(checkCoupon(draft.tested()));
+}
+
 TEST(CouponDraft, PuttingRightBeginsAnewAndKeepsWhatItIsAbout) {
     CouponTested was = about("tensile");
     was.weldedPa = {1};

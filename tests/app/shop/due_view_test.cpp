@@ -39,6 +39,9 @@ TEST(DueView, PeopleAndProceduresAreNamed) {
         dueRow({DueKind::Certificate, "person:ilva", "Ilva", "PE-HD 3-20 mm", "2030-01-07", 5}, {})
             .text,
         "Certificate of Ilva");
+    const ListRowView none = dueRow({DueKind::Certificate, "person:nela", "Nela", "", "", 0}, {});
+    EXPECT_EQ(none.text, "Certificate of Nela");
+    EXPECT_EQ(none.third, "There is none at all.");
     const ListRowView attested =
         dueRow({DueKind::Attestation, "procedure:x", "x", "12 values", "2030-01-07", 5}, {});
     EXPECT_EQ(attested.text, "Attested values of x");

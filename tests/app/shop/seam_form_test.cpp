@@ -9,7 +9,7 @@ namespace {
 SeamChoices choices() {
     SeamChoices out;
     out.procedures = {{"p-pe", "PE-HD by the book"}};
-    out.materials["p-pe"] = "PE-HD";
+    out.welds["p-pe"] = {"PE-HD", 3'000, 20'000};
     out.benches = {{"east", "A: East bench"}};
     return out;
 }
@@ -42,6 +42,15 @@ TEST(SeamForm, WhatIsWholeBecomesASeamOfItsJob) {
     EXPECT_EQ(seam->sheets[0].batch, "B-1");
     EXPECT_EQ(seam->rewelds, 2);
     EXPECT_TRUE(seam->shielded);
+}
+
+TEST(SeamForm, AThicknessOutsideItsProceduresTableIsWrong) {
+    SeamValues values = whole();
+    values["thickness_mm"] = "25";
+    EXPECT_FALSE(seamOf(values, choices()));
+    EXPECT_EQ(
+        fieldOf(seamForm(values, choices(), false), "thickness_mm")->finding,
+        "25 mm is outside what p-pe is for; allowed: 3 to 20 mm");
 }
 
 TEST(SeamForm, WhatIsWrongStandsAtItsField) {

@@ -189,7 +189,7 @@ TEST_P(PhraseBook, HasWordsForAllThatIsWrongInATableOfSeams) {
     for (const std::string& csv :
          {std::string(), header, header + rows, "label;material\r\n" + rows,
           "label,label,colour\r\n" + rows, header + "S1,\"PE", header + "S1,P\"E,pe,1,1,,,,\r\n"}) {
-        const JobCsv read = readJobCsv(csv, {{"pe"}, {"east"}});
+        const JobCsv read = readJobCsv(csv, {{{"pe", {"PP", 3'000, 12'000}}}, {"east"}});
         EXPECT_FALSE(read.isSound());
         for (const JobCsvProblem& problem : read.problems) {
             expectWords(problem.text);

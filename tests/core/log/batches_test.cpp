@@ -96,6 +96,34 @@ TEST_F(Batches, ACorrectionIsFoundUnderBothNames) {
     EXPECT_FALSE((*sheets)[2].corrected || (*sheets)[2].overruled);
 }
 
+TEST_F(Batches, AJointThatCantBeReadIsCountedAsOneThatMayHoldIt) {
+    write(weldOf(1, "VP-1", "VP-2"));
+    write(weldOf(2, "VP-1", "VP-3"));
+    write(weldOf(3, "VP-4", "VP-4"));
+    {
+        test::BehindTheBack tool(path);
+        tool.database().exec(
+            "UPDATE event SET body = replace(body, '\"v\":', '\"w\":') WHERE subject = '" +
+            test::weldName(2) + "' AND n = 3");
+    }
+    const auto found = [&] {
+        auto reader = LogReader::open(path);
+        EXPECT_TRUE(reader);
+        return jointsOfBatch(*reader, "VP-1").value_or(BatchFound());
+    };
+    const auto expectOne = [](const BatchFound& one, const char* when) {
+        ASSERT_EQ(one.joints.size(), 1U) << when;
+        EXPECT_EQ(one.joints[0].line.number, 1) << when;
+        EXPECT_EQ(one.damaged, 1U) << when;
+    };
+    expectOne(found(), "its line was worked out before");
+    {
+        SQLite::Database tool(path, SQLite::OPEN_READWRITE);
+        tool.exec("DROP TABLE joint_text");
+    }
+    expectOne(found(), "and after");
+}
+
 TEST_F(Batches, AreTheSameWithoutTheCache) {
     write(weldOf(1, "VP-1", "VP-2"));
     write(weldOf(2, "VP-2", "VP-3"));

@@ -33,20 +33,21 @@ TEST(Due, ListsWhatEndsSoonAndWhatIsPast) {
     // holds 365 days, to 10 January 2030; "plate" was attested again in December.
     const auto due = dueWithin(facts(), "2030-01-07", 30);
     ASSERT_TRUE(due) << due.error().detail;
-    ASSERT_EQ(due->size(), 4U);
+    ASSERT_EQ(due->size(), 5U);
     EXPECT_EQ(
         (*due)[0],
         (DueItem{DueKind::Calibration, "bench:west", "West bench", "spring scale", "", 0}));
+    EXPECT_EQ((*due)[1], (DueItem{DueKind::Certificate, "person:new", "Nela Vost", "", "", 0}));
     EXPECT_EQ(
-        (*due)[1],
+        (*due)[2],
         (DueItem{
             DueKind::Attestation, "procedure:house-pp", "house-pp", "1 value", "2030-01-10", 3}));
     EXPECT_EQ(
-        (*due)[2], (DueItem{
+        (*due)[3], (DueItem{
                        DueKind::Certificate, "person:ilva", "Ilva Borrick", "PE-HD 3-20 mm",
                        "2030-01-31", 24}));
     EXPECT_EQ(
-        (*due)[3],
+        (*due)[4],
         (DueItem{
             DueKind::Calibration, "bench:east", "East bench", "spring scale", "2030-02-01", 25}));
 }
@@ -54,14 +55,35 @@ TEST(Due, ListsWhatEndsSoonAndWhatIsPast) {
 TEST(Due, CountsTheLastDayAsInTime) {
     const auto today = dueWithin(facts(), "2030-01-31", 0);
     ASSERT_TRUE(today);
-    ASSERT_EQ(today->size(), 3U); // west, the attestation, and Ilva's last day
-    EXPECT_EQ((*today)[2].days, 0);
+    ASSERT_EQ(today->size(), 4U); // west, Nela, the attestation, and Ilva's last day
+    EXPECT_EQ((*today)[3].days, 0);
     const auto after = dueWithin(facts(), "2030-02-01", 0);
     ASSERT_TRUE(after);
-    EXPECT_EQ((*after)[2].days, -1);
+    EXPECT_EQ((*after)[3].days, -1);
     const auto early = dueWithin(facts(), "2029-12-31", 30);
     ASSERT_TRUE(early);
-    EXPECT_EQ(early->size(), 2U); // 30 days from the last of December is the 30th of January
+    EXPECT_EQ(early->size(), 3U); // 30 days from the last of December is the 30th of January
+}
+
+TEST(Due, NamesAnOperatorWithoutACertificateWhereTheShopKeepsAny) {
+    const auto named = [](const DueFacts& of) {
+        std::vector<std::string> out;
+        const auto due = dueWithin(of, "2030-01-07", 0);
+        EXPECT_TRUE(due);
+        for (const DueItem& item : *due) {
+            if (item.kind == DueKind::Certificate) {
+                out.push_back(item.subject);
+            }
+        }
+        return out;
+    };
+    DueFacts shop = facts();
+    // Whoever only learns welds no seam, and a foreman needs none for his desk.
+    shop.roster.people.push_back({"person:young", "Juno Pell", Role::Trainee, true});
+    shop.roster.people.push_back({"person:oddo", "Oddo Krall", Role::Foreman, true});
+    EXPECT_EQ(named(shop), (std::vector<std::string>{"person:new"}));
+    shop.roster.certificate.clear();
+    EXPECT_TRUE(named(shop).empty()) << "none is kept here";
 }
 
 TEST(Due, RefusesWhatIsNoDateAndNoSpan) {

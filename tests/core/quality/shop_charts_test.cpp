@@ -97,6 +97,20 @@ TEST_F(ShopCharts, ARisingAlignmentIsNamedForAColdOrDirtyPlate) {
     EXPECT_FALSE(charts(JointMeasure::Alignment)[0].plateColdOrDirty) << "it came down again";
 }
 
+// Eight above the mean, of which the last six come down: whoever wiped the plate is not told to.
+TEST_F(ShopCharts, WhatComesDownAgainIsNotNamedForThePlate) {
+    write({0, 1, 0, 1, 0, 1, 0, 1, 0, 1, 0, 1, 19, 20});
+    write({19, 18, 17, 16, 15, 14});
+    const auto down = charts(JointMeasure::Alignment);
+    ASSERT_EQ(down.size(), 1U);
+    EXPECT_TRUE(down[0].endsWith(ChartSign::AboveMean));
+    EXPECT_TRUE(down[0].endsWith(ChartSign::Falling));
+    EXPECT_FALSE(down[0].plateColdOrDirty);
+    write({15, 14});
+    EXPECT_FALSE(charts(JointMeasure::Alignment)[0].endsWith(ChartSign::Falling));
+    EXPECT_TRUE(charts(JointMeasure::Alignment)[0].plateColdOrDirty) << "it stays long";
+}
+
 TEST_F(ShopCharts, AreOfJointsThatAreAlikeAndMatch) {
     write({0, 1});
     MeasureFilter filter;

@@ -2,6 +2,11 @@
 // a plate is read at the start of a shift, after a change and when it stood idle for over an hour.
 #include "core/session/carry.h"
 
+#include "core/log/log_writer.h"
+#include "core/log/world.h"
+#include "core/session/bench_past.h"
+#include "tests/support/log_samples.h"
+#include "tests/support/scratch_folder.h"
 #include "tests/support/story.h"
 
 #include <algorithm>
@@ -109,6 +114,38 @@ TEST(Carry, TheSecondOfASeriesTakesOverWhatStands) {
             EXPECT_EQ(made.valueMc, 211'000);
         }
     }
+}
+
+// Else nobody could open a joint on that bench any more.
+TEST(BenchPast, AWeldThatCantBeReadHidesWhatCameBeforeItAndStopsNobody) {
+    const test::ScratchFolder folder;
+    const std::string path = folder.file("a.log");
+    {
+        const test::FakeClock clock;
+        auto writer = LogWriter<Production>::open(path, clock, test::quick());
+        ASSERT_TRUE(writer) << writer.error().detail;
+        for (std::int64_t joint = 1; joint <= 6; ++joint) {
+            writer->submit(test::rowsOf(test::closedWeld(joint)), test::sampleDocuments());
+        }
+        ASSERT_TRUE(writer->flush());
+    }
+    {
+        test::BehindTheBack tool(path);
+        tool.database().exec(
+            "UPDATE event SET body = replace(body, '\"v\":', '\"w\":') WHERE subject = '" +
+            test::weldName(4) + "' AND n = 3");
+    }
+    BenchPast past(path);
+    const auto before = past.before(
+        "bench-a", test::closedWeld(6).back().at, [](const std::string&) { return false; });
+    ASSERT_TRUE(before) << before.error().detail;
+    ASSERT_EQ(before->size(), 2U);
+    EXPECT_EQ((*before)[0].opened().number, 6);
+    EXPECT_EQ((*before)[1].opened().number, 5);
+    const auto usual = past.usualAlignment("bench-a", "invented", 8'000);
+    ASSERT_TRUE(usual) << usual.error().detail;
+    ASSERT_TRUE(*usual) << "the five others";
+    EXPECT_EQ((*usual)->median, seconds(50));
 }
 
 TEST(Carry, NothingStandsBeforeTheFirst) {

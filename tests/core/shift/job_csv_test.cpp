@@ -1,7 +1,10 @@
 // A job's table. The rules of quoting are RFC 4180's, section 2, with the numbers of its clauses;
 // the rest is what core/shift/job_csv.h promises.
+#include "core/base/plain_number.h"
+#include "core/procedure/procedure_codec.h"
 #include "core/shift/csv_rows.h"
 #include "core/shift/job_csv.h"
+#include "tests/support/shipped.h"
 
 #include <fstream>
 #include <gtest/gtest.h>
@@ -221,7 +224,7 @@ TEST(JobCsv, ListsEverythingThatIsWrongAndTakesNothing) {
 }
 
 TEST(JobCsv, HoldsNamesAgainstWhatThereIs) {
-    const JobCsvKnown known{{"pe-x", "pp-x"}, {"west"}};
+    const JobCsvKnown known{{{"pe-x", {}}, {"pp-x", {}}}, {"west"}};
     EXPECT_TRUE(readJobCsv(table("S1,PE,pe-x,8,1000,west", ",bench"), known).isSound());
     EXPECT_TRUE(readJobCsv(table("S1,PE,pe-x,8,1000,", ",bench"), known).isSound());
     const JobCsv wrong = readJobCsv(table("S1,PE,pe-y,8,1000,east", ",bench"), known);
@@ -230,6 +233,52 @@ TEST(JobCsv, HoldsNamesAgainstWhatThereIs) {
         wrong.problems[0].inWords(),
         "line 2, procedure: \"pe-y\" is not there; allowed: pe-x, pp-x");
     EXPECT_EQ(wrong.problems[1].inWords(), "line 2, bench: \"east\" is not there; allowed: west");
+}
+
+// The shipped tables' own range (tests/standards holds their rows); that PP and PE-HD are not
+// welded to each other is the trade's.
+TEST(JobCsv, RefusesWhatItsProcedureCantWeld) {
+    const auto shipped = readProcedureFolder(test::resource("procedures"));
+    ASSERT_TRUE(shipped) << shipped.error().detail;
+    JobCsvKnown known;
+    for (const ProcedureDocument& one : *shipped) {
+        known.procedures.emplace(one.procedure.id, weldedBy(one.procedure));
+    }
+    const auto told = [&](const std::string& row, const std::string& columns = "") {
+        const JobCsv job = readJobCsv(table(row, columns), known);
+        EXPECT_LE(job.problems.size(), 1U) << row;
+        return job.isSound() ? std::string() : job.problems.front().inWords();
+    };
+    const std::string pe = "pe-hd-dvs2207-1-2005";
+    EXPECT_EQ(told("S1,PE-HD," + pe + ",8,1000"), "");
+    EXPECT_EQ(told("S1,PE 100," + pe + ",8,1000"), "") << "a PE-HD by another name";
+    EXPECT_EQ(
+        told("S1,PP," + pe + ",8,1000"),
+        "line 2, material: \"PP\" is not the plastic that " + pe + " is for; allowed: PE-HD");
+    const JobCsvProcedure& by = known.procedures.at(pe);
+    const auto mm = [](std::int64_t um) { return plainNumber(static_cast<double>(um) / 1e3); };
+    const std::string range = mm(by.thinnestUm) + " to " + mm(by.thickestUm) + " mm";
+    for (const std::int64_t um : {by.thinnestUm, by.thickestUm}) {
+        EXPECT_EQ(told("S1,PE-HD," + pe + "," + mm(um) + ",1000"), "") << mm(um);
+    }
+    for (const std::int64_t um : {by.thinnestUm - 1, by.thickestUm + 1}) {
+        EXPECT_EQ(
+            told("S1,PE-HD," + pe + "," + mm(um) + ",1000"), "line 2, thickness_mm: " + mm(um) +
+                                                                 " mm is outside what " + pe +
+                                                                 " is for; allowed: " + range);
+    }
+    // DVS 2207-1: misaligned by a tenth of the wall at most; sheets that differ by more are not set
+    // up (core/plan/sheets.h).
+    EXPECT_EQ(
+        told("S1,PE-HD," + pe + ",8,1000,8,8.9", ",sheet_1_thickness_mm,sheet_2_thickness_mm"),
+        "line 2, sheet_2_thickness_mm: the sheets are 8 and 8.9 mm thick, 0.9 mm apart; allowed a "
+        "tenth of the thinner, 0.8 mm");
+    EXPECT_EQ(
+        told("S1,PE-HD," + pe + ",8,1000,7", ",sheet_1_thickness_mm")
+            .rfind("line 2, sheet_1_thickness_mm: the sheets are 7 and 8 mm thick", 0),
+        0U);
+    // Without the procedures nothing is held against them.
+    EXPECT_TRUE(readJobCsv(table("S1,PP," + pe + ",80,1000")).isSound());
 }
 
 TEST(JobCsv, ItsTemplateIsSound) {
