@@ -87,10 +87,11 @@ using PlacesRead = std::map<std::pair<std::string, std::string>, std::int64_t>; 
 void addPlacesOutside(const PlacesRead& places, const WeldPlan::Plate& window, Findings& out) {
     Findings outside;
     for (const auto& [where, actual] : places) {
-        if (actual >= window.minMc && actual <= window.maxMc) {
+        const bool cold = actual < window.minMc;
+        const bool hot = actual > window.maxMc;
+        if (!cold && !hot) {
             continue;
         }
-        const bool cold = actual < window.minMc;
         const std::int64_t limit = cold ? window.minMc : window.maxMc;
         const auto& [place, face] = where;
         const std::string named =

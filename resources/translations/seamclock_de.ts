@@ -64,6 +64,10 @@
             <translation>„%1“ lässt sich nicht schreiben (%2)</translation>
         </message>
         <message>
+            <source>"%1" can't be written: %2; allowed: a folder that can be written</source>
+            <translation>„%1“ kann nicht geschrieben werden: %2; erlaubt: ein Ordner, in den geschrieben werden kann</translation>
+        </message>
+        <message>
             <source>"%1" does not name a weld</source>
             <translation>„%1“ nennt keine Schweißung</translation>
         </message>
@@ -286,10 +290,6 @@
         <message>
             <source>%1 bend coupons; allowed: 1 to %2</source>
             <translation>%1 Biegeproben; erlaubt: 1 bis %2</translation>
-        </message>
-        <message>
-            <source>%1 by %2</source>
-            <translation>%1 nach %2</translation>
         </message>
         <message>
             <source>%1 by %2, %3: %4</source>
@@ -1128,10 +1128,6 @@
             <translation>%1, Ausgabe %2. %3</translation>
         </message>
         <message>
-            <source>%1, entered %2 by %3: %4</source>
-            <translation>%1, eingetragen %2 von %3: %4</translation>
-        </message>
-        <message>
             <source>%1, event %2</source>
             <translation>%1, Ereignis %2</translation>
         </message>
@@ -1242,10 +1238,6 @@
         <message>
             <source>%1: %2</source>
             <translation>%1: %2</translation>
-        </message>
-        <message>
-            <source>%1: %2 (event %3 of the test)</source>
-            <translation>%1: %2 (Ereignis %3 des Versuchs)</translation>
         </message>
         <message>
             <source>%1: %2 instead of %3. Why?</source>
@@ -1552,10 +1544,6 @@
             <translation>Eine Schweißung, die warm losgelassen wird, biegt sich unter ihrem Gewicht und kann in der Mitte aufgehen.</translation>
         </message>
         <message>
-            <source>A joint whose number can't be read is not in this plan.</source>
-            <translation>Eine Schweißung, deren Nummer nicht lesbar ist, fehlt in diesem Plan.</translation>
-        </message>
-        <message>
             <source>A kilogram of force is nearly ten newtons: the wrong one is off by a factor that anybody can see who asks whether the reading can be right.</source>
             <translation>Ein Kilogramm Kraft sind fast zehn Newton: das falsche liegt um einen Faktor daneben, den jeder sieht, der fragt, ob der Skalenwert stimmen kann.</translation>
         </message>
@@ -1618,10 +1606,6 @@
         <message>
             <source>A spring that is still loaded throws the bars open. Bring the force to zero first where the bench asks for it, then ease the clamps. Two springs are stiff: they lose twice as much as one when the sheets close up, so read again; and a jerk on them costs melt that one soft spring would spare.</source>
             <translation>Eine noch gespannte Feder wirft die Balken auf. Wo die Bank es verlangt, erst die Kraft auf null, dann die Klemmen lockern. Zwei Federn sind steif: sie verlieren doppelt so viel wie eine, wenn die Tafeln nachrücken, also wieder ablesen; und ein Ruck kostet Schmelze, die eine weiche Feder schont.</translation>
-        </message>
-        <message>
-            <source>A test that can't be read stands last.</source>
-            <translation>Ein unlesbarer Versuch steht am Ende.</translation>
         </message>
         <message>
             <source>A trial joint is welded first, tested, and released by the supervisor.</source>
@@ -2408,14 +2392,6 @@
             <translation>Proben aus einer Schweißung oder aus dem Versuch zu einer Anweisung.</translation>
         </message>
         <message>
-            <source>Coupons cut from it</source>
-            <translation>Proben daraus</translation>
-        </message>
-        <message>
-            <source>Coupons cut from these joints</source>
-            <translation>Proben aus diesen Schweißungen</translation>
-        </message>
-        <message>
             <source>Coupons of joints and of procedure trials, the newest first.</source>
             <translation>Proben aus Schweißungen und Versuchen, die neuesten zuerst.</translation>
         </message>
@@ -2634,14 +2610,6 @@
         <message>
             <source>Event</source>
             <translation>[n]</translation>
-        </message>
-        <message>
-            <source>Event %1 of its joint can't be read.</source>
-            <translation>Ereignis %1 seiner Schweißung ist nicht lesbar.</translation>
-        </message>
-        <message>
-            <source>Event %1 of this test can't be read.</source>
-            <translation>Ereignis %1 dieses Versuchs ist nicht lesbar.</translation>
         </message>
         <message>
             <source>Events</source>
@@ -3200,10 +3168,6 @@
             <translation>Schweißung %1 (%2): %3</translation>
         </message>
         <message>
-            <source>Joint %1 can't be read and is not in this plan.</source>
-            <translation>Schweißung %1 ist nicht lesbar und fehlt in diesem Plan.</translation>
-        </message>
-        <message>
             <source>Joint %1 goes on without this check.</source>
             <translation>Schweißung %1 geht ohne diese Prüfung weiter.</translation>
         </message>
@@ -3268,10 +3232,6 @@
             <translation>Schweißung %1 an Bank %2</translation>
         </message>
         <message>
-            <source>Joint %1 on bench %2 can't be read and is not in this plan.</source>
-            <translation>Schweißung %1 auf Bank %2 ist nicht lesbar und fehlt in diesem Plan.</translation>
-        </message>
-        <message>
             <source>Joint %1 was broken off when the program ended.</source>
             <translation>Schweißung %1 wurde abgebrochen, als das Programm endete.</translation>
         </message>
@@ -3286,10 +3246,6 @@
         <message>
             <source>Joint %1. %2.</source>
             <translation>Schweißung %1. %2.</translation>
-        </message>
-        <message>
-            <source>Joint %1: %2</source>
-            <translation>Schweißung %1: %2</translation>
         </message>
         <message>
             <source>Joint %1: %2 is corrected.</source>
@@ -3906,10 +3862,6 @@
         <message>
             <source>Nobody is entered: the plan is for one operator.</source>
             <translation>Niemand ist eingetragen: der Plan ist für einen Bediener.</translation>
-        </message>
-        <message>
-            <source>Not all of it can be read.</source>
-            <translation>Nicht alles davon ist lesbar.</translation>
         </message>
         <message>
             <source>Not finished</source>
@@ -5762,10 +5714,6 @@
             <translation>Ihre Raten addieren sich.</translation>
         </message>
         <message>
-            <source>Then: %1 mm, %2</source>
-            <translation>Damals: %1 mm, %2</translation>
-        </message>
-        <message>
             <source>Then: %1 °, %2</source>
             <translation>Damals: %1 °, %2</translation>
         </message>
@@ -6566,10 +6514,6 @@
             <translation>Null und Rate kommen aus den Kalibrierpunkten.</translation>
         </message>
         <message>
-            <source>[n]: the event in the log of the test itself</source>
-            <translation>[n]: das Ereignis im Logbuch des Versuchs selbst</translation>
-        </message>
-        <message>
             <source>[n]: the event in the log that a value comes from</source>
             <translation>[n]: das Ereignis im Logbuch, aus dem ein Wert kommt</translation>
         </message>
@@ -6676,10 +6620,6 @@
         <message>
             <source>a joint of another log</source>
             <translation>einer Schweißung eines anderen Logbuchs</translation>
-        </message>
-        <message>
-            <source>a joint that can't be read</source>
-            <translation>einer unlesbaren Schweißung</translation>
         </message>
         <message>
             <source>a length is outside 0 to 100000</source>
@@ -7346,10 +7286,6 @@
             <translation>vor jeder Naht</translation>
         </message>
         <message>
-            <source>before it was put right (%1): %2 %3</source>
-            <translation>bevor es berichtigt wurde (%1): %2 %3</translation>
-        </message>
-        <message>
             <source>before: %1</source>
             <translation>vorher: %1</translation>
         </message>
@@ -7400,10 +7336,6 @@
         <message>
             <source>bench of the log</source>
             <translation>Bank im Logbuch</translation>
-        </message>
-        <message>
-            <source>bend angle %1 °</source>
-            <translation>Biegewinkel %1 °</translation>
         </message>
         <message>
             <source>bend test</source>
@@ -7955,10 +7887,6 @@
         <message>
             <source>event %1 is another in chain %2 than in chain %3</source>
             <translation>Ereignis %1 ist in Kette %2 ein anderes als in Kette %3</translation>
-        </message>
-        <message>
-            <source>event %1 of %2 can't be read</source>
-            <translation>Ereignis %1 von %2 ist nicht lesbar</translation>
         </message>
         <message>
             <source>event %1 taken back</source>
@@ -8633,10 +8561,6 @@
             <translation>bleibt so</translation>
         </message>
         <message>
-            <source>it tells of no coupon</source>
-            <translation>es erzählt von keiner Probe</translation>
-        </message>
-        <message>
             <source>it was</source>
             <translation>war es</translation>
         </message>
@@ -8715,6 +8639,10 @@
         <message>
             <source>its joints</source>
             <translation>ihre Schweißungen</translation>
+        </message>
+        <message>
+            <source>its list of files</source>
+            <translation>seine Liste von Dateien</translation>
         </message>
         <message>
             <source>its sheets</source>
@@ -9349,10 +9277,6 @@
             <translation>keine: der Quelle fehlt nichts</translation>
         </message>
         <message>
-            <source>not all of it can be read</source>
-            <translation>nicht alles davon ist lesbar</translation>
-        </message>
-        <message>
             <source>not by hand</source>
             <translation>nicht anfassen</translation>
         </message>
@@ -9657,10 +9581,6 @@
             <translation>Grundwerkstoff</translation>
         </message>
         <message>
-            <source>parent sheet %1 N/mm²</source>
-            <translation>Grundtafel %1 N/mm²</translation>
-        </message>
-        <message>
             <source>path of a file or folder</source>
             <translation>Pfad der Datei oder des Ordners</translation>
         </message>
@@ -9919,10 +9839,6 @@
         <message>
             <source>protective film off</source>
             <translation>Schutzfolie ab</translation>
-        </message>
-        <message>
-            <source>put right</source>
-            <translation>berichtigt</translation>
         </message>
         <message>
             <source>rate from its plate</source>
@@ -10587,10 +10503,6 @@
         <message>
             <source>tensile test</source>
             <translation>Zugversuch</translation>
-        </message>
-        <message>
-            <source>test, event %1</source>
-            <translation>Versuch, Ereignis %1</translation>
         </message>
         <message>
             <source>that seam is made by now</source>
@@ -11321,10 +11233,6 @@
             <translation>die Schweißung der Aufnahme ist „%1“; erlaubt: weld: und ihre UUID</translation>
         </message>
         <message>
-            <source>the travel</source>
-            <translation>den Weg</translation>
-        </message>
-        <message>
             <source>the trial joint held</source>
             <translation>die Probe hat gehalten</translation>
         </message>
@@ -11705,10 +11613,6 @@
             <translation>Lehrling</translation>
         </message>
         <message>
-            <source>travel of the ram %1 mm</source>
-            <translation>Stempelweg %1 mm</translation>
-        </message>
-        <message>
             <source>trial</source>
             <translation>Probe</translation>
         </message>
@@ -11901,10 +11805,6 @@
             <translation>geschweißt</translation>
         </message>
         <message>
-            <source>welded %1 N/mm²</source>
-            <translation>geschweißt %1 N/mm²</translation>
-        </message>
-        <message>
             <source>welded again more often than the job allows</source>
             <translation>öfter neu geschweißt, als der Auftrag erlaubt</translation>
         </message>
@@ -11919,10 +11819,6 @@
         <message>
             <source>welder</source>
             <translation>Schweißer</translation>
-        </message>
-        <message>
-            <source>welding factor %1</source>
-            <translation>Schweißfaktor %1</translation>
         </message>
         <message>
             <source>welds</source>

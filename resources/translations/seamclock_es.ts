@@ -64,6 +64,10 @@
             <translation>no se puede escribir «%1» (%2)</translation>
         </message>
         <message>
+            <source>"%1" can't be written: %2; allowed: a folder that can be written</source>
+            <translation>«%1» no se puede escribir: %2; permitido: una carpeta en la que se pueda escribir</translation>
+        </message>
+        <message>
             <source>"%1" does not name a weld</source>
             <translation>«%1» no nombra ninguna soldadura</translation>
         </message>
@@ -286,10 +290,6 @@
         <message>
             <source>%1 bend coupons; allowed: 1 to %2</source>
             <translation>%1 probetas de doblado; permitido: 1 a %2</translation>
-        </message>
-        <message>
-            <source>%1 by %2</source>
-            <translation>%1 según %2</translation>
         </message>
         <message>
             <source>%1 by %2, %3: %4</source>
@@ -1128,10 +1128,6 @@
             <translation>%1, edición %2. %3</translation>
         </message>
         <message>
-            <source>%1, entered %2 by %3: %4</source>
-            <translation>%1, anotado el %2 por %3: %4</translation>
-        </message>
-        <message>
             <source>%1, event %2</source>
             <translation>%1, evento %2</translation>
         </message>
@@ -1242,10 +1238,6 @@
         <message>
             <source>%1: %2</source>
             <translation>%1: %2</translation>
-        </message>
-        <message>
-            <source>%1: %2 (event %3 of the test)</source>
-            <translation>%1: %2 (evento %3 del ensayo)</translation>
         </message>
         <message>
             <source>%1: %2 instead of %3. Why?</source>
@@ -1552,10 +1544,6 @@
             <translation>Una unión que se suelta caliente se dobla por su peso y puede abrirse en el centro.</translation>
         </message>
         <message>
-            <source>A joint whose number can't be read is not in this plan.</source>
-            <translation>Una unión cuyo número no se puede leer no entra en este plan.</translation>
-        </message>
-        <message>
             <source>A kilogram of force is nearly ten newtons: the wrong one is off by a factor that anybody can see who asks whether the reading can be right.</source>
             <translation>Un kilogramo de fuerza son casi diez newtons: el erróneo se desvía por un factor que ve cualquiera que se pregunte si la lectura puede ser.</translation>
         </message>
@@ -1618,10 +1606,6 @@
         <message>
             <source>A spring that is still loaded throws the bars open. Bring the force to zero first where the bench asks for it, then ease the clamps. Two springs are stiff: they lose twice as much as one when the sheets close up, so read again; and a jerk on them costs melt that one soft spring would spare.</source>
             <translation>Un muelle aún cargado abre las barras de golpe. Donde el banco lo pida, llevar primero la fuerza a cero y después aflojar las mordazas. Dos muelles son rígidos: pierden el doble que uno al cerrarse las placas, así que leer otra vez; y un tirón cuesta fundido que un muelle blando ahorra.</translation>
-        </message>
-        <message>
-            <source>A test that can't be read stands last.</source>
-            <translation>Un ensayo ilegible está al final.</translation>
         </message>
         <message>
             <source>A trial joint is welded first, tested, and released by the supervisor.</source>
@@ -2408,14 +2392,6 @@
             <translation>Probetas de una unión, o de una prueba de un procedimiento.</translation>
         </message>
         <message>
-            <source>Coupons cut from it</source>
-            <translation>Probetas de esta unión</translation>
-        </message>
-        <message>
-            <source>Coupons cut from these joints</source>
-            <translation>Probetas de estas uniones</translation>
-        </message>
-        <message>
             <source>Coupons of joints and of procedure trials, the newest first.</source>
             <translation>Probetas de uniones y de pruebas, las más nuevas primero.</translation>
         </message>
@@ -2634,14 +2610,6 @@
         <message>
             <source>Event</source>
             <translation>Evento</translation>
-        </message>
-        <message>
-            <source>Event %1 of its joint can't be read.</source>
-            <translation>El evento %1 de su unión no se puede leer.</translation>
-        </message>
-        <message>
-            <source>Event %1 of this test can't be read.</source>
-            <translation>El evento %1 de este ensayo no se puede leer.</translation>
         </message>
         <message>
             <source>Events</source>
@@ -3200,10 +3168,6 @@
             <translation>Unión %1 (%2): %3</translation>
         </message>
         <message>
-            <source>Joint %1 can't be read and is not in this plan.</source>
-            <translation>La unión %1 no se puede leer y no entra en este plan.</translation>
-        </message>
-        <message>
             <source>Joint %1 goes on without this check.</source>
             <translation>La unión %1 sigue sin este control.</translation>
         </message>
@@ -3268,10 +3232,6 @@
             <translation>Unión %1 en el banco %2</translation>
         </message>
         <message>
-            <source>Joint %1 on bench %2 can't be read and is not in this plan.</source>
-            <translation>La unión %1 en el banco %2 no se puede leer y no entra en este plan.</translation>
-        </message>
-        <message>
             <source>Joint %1 was broken off when the program ended.</source>
             <translation>La unión %1 se interrumpió al acabar el programa.</translation>
         </message>
@@ -3286,10 +3246,6 @@
         <message>
             <source>Joint %1. %2.</source>
             <translation>Unión %1. %2.</translation>
-        </message>
-        <message>
-            <source>Joint %1: %2</source>
-            <translation>Unión %1: %2</translation>
         </message>
         <message>
             <source>Joint %1: %2 is corrected.</source>
@@ -3906,10 +3862,6 @@
         <message>
             <source>Nobody is entered: the plan is for one operator.</source>
             <translation>No hay nadie anotado: el plan es para un operario.</translation>
-        </message>
-        <message>
-            <source>Not all of it can be read.</source>
-            <translation>No todo se puede leer.</translation>
         </message>
         <message>
             <source>Not finished</source>
@@ -5762,10 +5714,6 @@
             <translation>Sus rigideces se suman.</translation>
         </message>
         <message>
-            <source>Then: %1 mm, %2</source>
-            <translation>Entonces: %1 mm, %2</translation>
-        </message>
-        <message>
             <source>Then: %1 °, %2</source>
             <translation>Entonces: %1 °, %2</translation>
         </message>
@@ -6566,10 +6514,6 @@
             <translation>El cero y la rigidez salen de los puntos de calibración.</translation>
         </message>
         <message>
-            <source>[n]: the event in the log of the test itself</source>
-            <translation>[n]: el evento del registro del propio ensayo</translation>
-        </message>
-        <message>
             <source>[n]: the event in the log that a value comes from</source>
             <translation>[n]: el evento del registro del que sale un valor</translation>
         </message>
@@ -6676,10 +6620,6 @@
         <message>
             <source>a joint of another log</source>
             <translation>una unión de otro registro</translation>
-        </message>
-        <message>
-            <source>a joint that can't be read</source>
-            <translation>una unión ilegible</translation>
         </message>
         <message>
             <source>a length is outside 0 to 100000</source>
@@ -7346,10 +7286,6 @@
             <translation>antes de cada soldadura</translation>
         </message>
         <message>
-            <source>before it was put right (%1): %2 %3</source>
-            <translation>antes de corregirlo (%1): %2 %3</translation>
-        </message>
-        <message>
             <source>before: %1</source>
             <translation>antes: %1</translation>
         </message>
@@ -7400,10 +7336,6 @@
         <message>
             <source>bench of the log</source>
             <translation>banco del registro</translation>
-        </message>
-        <message>
-            <source>bend angle %1 °</source>
-            <translation>ángulo de doblado %1 °</translation>
         </message>
         <message>
             <source>bend test</source>
@@ -7955,10 +7887,6 @@
         <message>
             <source>event %1 is another in chain %2 than in chain %3</source>
             <translation>el suceso %1 es distinto en la cadena %2 y en la %3</translation>
-        </message>
-        <message>
-            <source>event %1 of %2 can't be read</source>
-            <translation>el evento %1 de %2 no se puede leer</translation>
         </message>
         <message>
             <source>event %1 taken back</source>
@@ -8633,10 +8561,6 @@
             <translation>sin cambio</translation>
         </message>
         <message>
-            <source>it tells of no coupon</source>
-            <translation>no habla de ninguna probeta</translation>
-        </message>
-        <message>
             <source>it was</source>
             <translation>ocurrió</translation>
         </message>
@@ -8715,6 +8639,10 @@
         <message>
             <source>its joints</source>
             <translation>sus uniones</translation>
+        </message>
+        <message>
+            <source>its list of files</source>
+            <translation>su lista de archivos</translation>
         </message>
         <message>
             <source>its sheets</source>
@@ -9349,10 +9277,6 @@
             <translation>ninguno: a la fuente no le falta nada</translation>
         </message>
         <message>
-            <source>not all of it can be read</source>
-            <translation>no todo se puede leer</translation>
-        </message>
-        <message>
             <source>not by hand</source>
             <translation>no con la mano</translation>
         </message>
@@ -9657,10 +9581,6 @@
             <translation>material base</translation>
         </message>
         <message>
-            <source>parent sheet %1 N/mm²</source>
-            <translation>placa base %1 N/mm²</translation>
-        </message>
-        <message>
             <source>path of a file or folder</source>
             <translation>ruta de archivo o carpeta</translation>
         </message>
@@ -9919,10 +9839,6 @@
         <message>
             <source>protective film off</source>
             <translation>film protector quitado</translation>
-        </message>
-        <message>
-            <source>put right</source>
-            <translation>corregido</translation>
         </message>
         <message>
             <source>rate from its plate</source>
@@ -10587,10 +10503,6 @@
         <message>
             <source>tensile test</source>
             <translation>ensayo de tracción</translation>
-        </message>
-        <message>
-            <source>test, event %1</source>
-            <translation>ensayo, evento %1</translation>
         </message>
         <message>
             <source>that seam is made by now</source>
@@ -11321,10 +11233,6 @@
             <translation>la soldadura de la toma es «%1»; permitido: weld: y su UUID</translation>
         </message>
         <message>
-            <source>the travel</source>
-            <translation>el recorrido</translation>
-        </message>
-        <message>
             <source>the trial joint held</source>
             <translation>la unión de prueba aguantó</translation>
         </message>
@@ -11705,10 +11613,6 @@
             <translation>aprendiz</translation>
         </message>
         <message>
-            <source>travel of the ram %1 mm</source>
-            <translation>recorrido del punzón %1 mm</translation>
-        </message>
-        <message>
             <source>trial</source>
             <translation>prueba</translation>
         </message>
@@ -11901,10 +11805,6 @@
             <translation>soldada</translation>
         </message>
         <message>
-            <source>welded %1 N/mm²</source>
-            <translation>soldadas %1 N/mm²</translation>
-        </message>
-        <message>
             <source>welded again more often than the job allows</source>
             <translation>resoldada más veces de las que permite el trabajo</translation>
         </message>
@@ -11919,10 +11819,6 @@
         <message>
             <source>welder</source>
             <translation>soldador</translation>
-        </message>
-        <message>
-            <source>welding factor %1</source>
-            <translation>factor de soldadura %1</translation>
         </message>
         <message>
             <source>welds</source>

@@ -335,6 +335,27 @@ TEST(Plate, EachPlaceOutsideItsWindowIsListedTheFarthestFirst) {
     EXPECT_EQ(reasonsOwed(story.weld()), (std::vector<std::string>{"plate_temperature"}));
 }
 
+TEST(Plate, PlacesThatAreEquallyFarOutKeepTheOrderOfTheirNames) {
+    Story story; // the window is 200 to 220 °C
+    for (const char* place : {"middle", "front", "back"}) {
+        CheckMade read;
+        read.check = "plate_temperature";
+        read.place = place;
+        read.valueMc = place == std::string("front") ? 222'000 : 198'000;
+        read.passed = true;
+        story.then(read);
+    }
+    story.align();
+    std::string texts;
+    for (const Finding& finding : findings(story.weld())) {
+        texts += finding.code == "plate_temperature" ? finding.text + "\n" : "";
+    }
+    EXPECT_EQ(
+        texts, "The plate's face (back) was 198.0 °C, below the allowed 200.0 °C.\n"
+               "The plate's face (front) was 222.0 °C, above the allowed 220.0 °C.\n"
+               "The plate's face (middle) was 198.0 °C, below the allowed 200.0 °C.\n");
+}
+
 TEST(JoiningReading, NeverGivenMakesTheWeldIncompleteUntilOneIs) {
     Story story;
     story.changeOver().wait(seconds{6}).then(PressureLocked{});
