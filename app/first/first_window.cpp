@@ -39,7 +39,7 @@ FirstWindow::FirstWindow(FirstParts parts, QWidget* parent)
       m_people(new PeopleFlow(m_parts.desk, m_floor, m_parts.reports, this)),
       m_setup(new SetupFlow(
           m_parts.desk, m_floor,
-          [this](const QString& forWhat, std::function<void(const ProvenPerson&)> then) {
+          [this](const QString& forWhat, const std::function<void(const ProvenPerson&)>& then) {
               withForeman(forWhat, then);
           },
           m_parts.reports, this)),

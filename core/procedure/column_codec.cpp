@@ -21,7 +21,7 @@ struct OtherUnit {
 /// meant so.
 Plausible plausibleIn(
     const char* unit, double low, double high, double usualLow, double usualHigh,
-    std::vector<OtherUnit> others) {
+    const std::vector<OtherUnit>& others) {
     const std::string ours = unit;
     return {low, high, [=](double value) {
                 for (const OtherUnit& other : others) {
