@@ -44,15 +44,19 @@ std::string sizeText(const WeldOpened& opened, const WeldPlan& plan) {
     return text;
 }
 
-std::string signedOffBy(const WeldRecord& record, std::string_view role) {
+/// Who signed last on one of the two lines that the trade has: the welder's, and that of whoever
+/// answers for him (a foreman, a supervisor).
+std::string signedOffBy(const WeldRecord& record, bool welder) {
+    std::string text = "not yet";
     for (const Retained& decision : record.decisions) {
         const auto* signedOff = std::get_if<SignedOff>(&decision.d);
-        if (signedOff != nullptr && signedOff->role == role) {
-            return fmt::format(
+        if (signedOff != nullptr &&
+            (signedOff->role == "welder" || signedOff->role == "operator") == welder) {
+            text = fmt::format(
                 "{}, {} (event {})", onOneLine(decision.by), toIsoUtc(decision.at.utc), decision.n);
         }
     }
-    return "not yet";
+    return text;
 }
 
 std::string headText(const WeldRecord& record) {
@@ -60,7 +64,7 @@ std::string headText(const WeldRecord& record) {
     Rows rows = {
         {"Weld", onOneLine(record.weld)},
         {"Date", toIsoUtc(record.openedAt.utc)},
-        {"Order", kNotGiven},
+        {"Order", orNotGiven(opened.job)},
         {"Part or seam", orNotGiven(opened.seam)},
         {"Welder", onOneLine(record.openedBy)},
         {"Bench", onOneLine(opened.bench)},
@@ -87,8 +91,8 @@ std::string headText(const WeldRecord& record) {
          record.numberedAt
              ? fmt::format("number {}, since {}", opened.number, toIsoUtc(record.numberedAt->utc))
              : "number not written on it yet"});
-    rows.push_back({"Signed, welder", signedOffBy(record, "welder")});
-    rows.push_back({"Signed, supervisor", signedOffBy(record, "supervisor")});
+    rows.push_back({"Signed, welder", signedOffBy(record, true)});
+    rows.push_back({"Signed, supervisor", signedOffBy(record, false)});
     return aligned(rows);
 }
 

@@ -66,6 +66,27 @@ TEST(RecordText, HoldsWhatTheTradeWritesDown) {
     }
 }
 
+// As the day log writes it: the foreman signs on the supervisor's line.
+TEST(RecordText, NamesWhoSignedOffOnTheLineOfTheTrade) {
+    Story story;
+    story.close();
+    EXPECT_TRUE(holds(lineWith(textOf(story.weld()), "Signed, supervisor"), "not yet"));
+    story.then(SignedOff{"foreman"});
+    const std::string text = textOf(story.weld());
+    const std::string line = lineWith(text, "Signed, supervisor");
+    EXPECT_TRUE(holds(line, "person:op-1")) << line;
+    EXPECT_TRUE(holds(line, "(event " + std::to_string(story.weld().events.size()) + ")")) << line;
+    EXPECT_TRUE(holds(lineWith(text, "Signed, welder"), "not yet")) << text;
+}
+
+TEST(RecordText, NamesTheOrderOfItsJob) {
+    Story story;
+    EXPECT_TRUE(holds(lineWith(textOf(story.weld()), "Order"), "not given"));
+    WeldRecord made = record(story.weld());
+    made.opened.job = "QV-118";
+    EXPECT_TRUE(holds(lineWith(recordText(made, {}), "Order"), "QV-118"));
+}
+
 TEST(RecordText, SetsActualBesideSet) {
     const std::string text = textOf(Story().close().weld());
     const std::string plate = lineWith(text, "plate on its face");
