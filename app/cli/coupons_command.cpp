@@ -4,15 +4,12 @@
 #include "app/cli/foreman_desk.h"
 #include "app/cli/numbers.h"
 #include "app/cli/shop_json.h"
-#include "core/base/plain_number.h"
 #include "core/log/log_reader.h"
-#include "core/report/plain_text.h"
-#include "core/report/wording.h"
+#include "core/report/coupon_text.h"
 
 #include <CLI/CLI.hpp>
 #include <algorithm>
 #include <cmath>
-#include <fmt/format.h>
 #include <memory>
 #include <tuple>
 
@@ -166,93 +163,14 @@ Result<CouponTested> readTested(const CouponsCall& call) {
     return tested;
 }
 
-std::string shown(double value, double per = 1e3) {
-    return plainNumber(std::round(value * per) / per);
-}
-
-std::string factorText(const CouponSeries& series) {
-    const WeldingFactor& factor = *series.factor;
-    std::string text = shown(factor.factor);
-    text += factor.interval ? fmt::format(
-                                  ", 95 % between {} and {}", shown(factor.interval->low),
-                                  shown(factor.interval->high))
-                            : ", no interval: too few coupons, or parents that scatter too much";
-    switch (answerOf(factor, series.required)) {
-    case FactorAnswer::Met:
-        text += fmt::format("; above the required {} with all its interval", *series.required);
-        break;
-    case FactorAnswer::MetByMean:
-        text += fmt::format(
-            "; reaches the required {} by its means, not with all its interval", *series.required);
-        break;
-    case FactorAnswer::NotMet:
-        text += fmt::format("; below the required {}", *series.required);
-        break;
-    case FactorAnswer::NoRequirement:
-        return text + "; no requirement to hand";
-    }
-    return text + " [" + std::string(kRequiredFactorSource) + "]";
-}
-
-std::string meanText(const StrengthMean& mean) {
-    return fmt::format(
-        "{} coupons, mean {} MPa, standard deviation {}", mean.count, shown(mean.meanMpa, 1e2),
-        shown(mean.sdMpa, 1e2));
-}
-
-std::string listText(const std::vector<std::int64_t>& values, double per) {
-    std::string text;
-    for (const std::int64_t one : values) {
-        text += (text.empty() ? "" : ", ") + plainNumber(static_cast<double>(one) / per);
-    }
-    return text;
-}
-
-std::string seriesText(const CouponSeries& series) {
-    const CouponTested& now = series.now();
-    std::vector<std::vector<std::string>> rows = {
-        {"Test", onOneLine(now.test + (now.standard.empty() ? "" : ", " + now.standard))},
-        {"Sheet", onOneLine(now.material + " " + fromThousandths(now.thicknessUm) + " mm")},
-        {"From", series.joint > 0 ? fmt::format("joint {}", series.joint)
-                 : now.weld       ? onOneLine(*now.weld)
-                                  : "a procedure trial"}};
-    const auto add = [&rows](const char* name, const std::string& text) {
-        if (!text.empty()) {
-            rows.push_back({name, onOneLine(text)});
-        }
-    };
-    add("Procedure", now.procedure);
-    add("Welded by", series.joinedBy);
-    if (series.factor) {
-        add("Welded", meanText(series.factor->welded));
-        add("Parent", meanText(series.factor->parent));
-        add("Factor", factorText(series));
-    } else if (!now.weldedPa.empty()) {
-        add("Welded", listText(now.weldedPa, 1e6) + " MPa");
-    }
-    if (!now.angleMilli.empty()) {
-        add("Bend angle", listText(now.angleMilli, 1e3) + "°");
-    }
-    if (!now.ramUm.empty()) {
-        add("Ram", listText(now.ramUm, 1e3) + " mm");
-    }
-    if (!now.cracked.empty()) {
-        add("Cracked", fmt::format(
-                           "{} of {}", std::count(now.cracked.begin(), now.cracked.end(), 1),
-                           now.cracked.size()));
-    }
-    add("Remark", now.remark);
-    std::string text = headline(onOneLine(series.id)) + aligned(rows);
-    for (std::size_t i = 1; i < series.versions.size(); ++i) {
-        const CouponVersion& version = series.versions[i];
-        text += wrapped(
-                    "  put right on " + toIsoDate(version.at.utc, version.at.offset) + " by " +
-                        onOneLine(version.by + ": " + version.tested.reason.value_or("")) +
-                        "; what was entered before stays in the log",
-                    4) +
-                "\n";
-    }
-    return text;
+template <class IsAsked>
+void keepOnly(CouponsRead& read, const IsAsked& isAsked) {
+    auto& series = read.series;
+    series.erase(
+        std::remove_if(
+            series.begin(), series.end(),
+            [&isAsked](const CouponSeries& one) { return !isAsked(one); }),
+        series.end());
 }
 
 Result<int> listCoupons(const CouponsCall& call, Terminal& terminal) {
@@ -260,28 +178,27 @@ Result<int> listCoupons(const CouponsCall& call, Terminal& terminal) {
     if (!reader) {
         return tl::unexpected(reader.error());
     }
-    auto series = readCoupons(*reader);
-    if (!series) {
-        return tl::unexpected(series.error());
+    auto read = readCoupons(*reader);
+    if (!read) {
+        return tl::unexpected(read.error());
     }
     if (call.joint || call.weld) {
         const auto weld = chooseWeld(*reader, call.log, call.joint, call.weld);
         if (!weld) {
             return tl::unexpected(weld.error());
         }
-        series->erase(
-            std::remove_if(
-                series->begin(), series->end(),
-                [&weld](const CouponSeries& one) { return one.now().weld != *weld; }),
-            series->end());
+        keepOnly(*read, [&weld](const CouponSeries& one) { return one.now().weld == *weld; });
     }
     if (call.json) {
-        terminal.write(couponsJson(call.log, *series));
+        terminal.write(couponsJson(call.log, *read));
         return 0;
     }
     std::string text;
-    for (const CouponSeries& one : *series) {
-        text += (text.empty() ? "" : "\n") + seriesText(one);
+    for (const CouponSeries& one : read->series) {
+        text += (text.empty() ? "" : "\n") + couponText(one);
+    }
+    for (const UnreadEvent& one : read->unread) {
+        text += unreadEventText(one);
     }
     terminal.write(text.empty() ? "no coupons are entered\n" : text);
     return 0;
@@ -323,18 +240,14 @@ Result<int> enterCoupons(const CouponsCall& call, Terminal& terminal) {
     if (!reader) {
         return tl::unexpected(reader.error());
     }
-    auto series = readCoupons(*reader);
-    if (!series) {
-        return tl::unexpected(series.error());
+    auto read = readCoupons(*reader);
+    if (!read) {
+        return tl::unexpected(read.error());
     }
-    series->erase(
-        std::remove_if(
-            series->begin(), series->end(),
-            [&id](const CouponSeries& one) { return one.id != id; }),
-        series->end());
+    keepOnly(*read, [&id](const CouponSeries& one) { return one.id == id; });
     terminal.write(
-        call.json ? couponsJson(call.log, *series)
-                  : (series->empty() ? std::string() : seriesText(series->front())));
+        call.json ? couponsJson(call.log, *read)
+                  : (read->series.empty() ? std::string() : couponText(read->series.front())));
     return 0;
 }
 

@@ -254,6 +254,13 @@ std::string dayText(const std::string& file, const JobDay& day, const Instant& n
                 "\n";
         }
     }
+    for (const UnreadWeld& one : day.unread) {
+        const std::string name = one.number > 0 ? fmt::format("joint {}", one.number) : one.weld;
+        const std::string where = one.bench.empty() ? "" : " on bench " + one.bench;
+        text +=
+            wrapped("not counted: " + onOneLine(name + where + " can't be read: " + one.why), 2) +
+            "\n";
+    }
     for (const DayImpossible& one : day.plan.impossible) {
         text +=
             wrapped("not planned: " + onOneLine(one.label) + ": " + onOneLine(one.why), 2) + "\n";

@@ -222,7 +222,12 @@ Result<int> showJoint(const LogCall& call, Terminal& terminal) {
     if (!full) {
         return tl::unexpected(full.error());
     }
-    const RecordExtras extras = extrasOf(*full, call.cues);
+    const auto coupons = readCoupons(*reader, *weld);
+    if (!coupons) {
+        return tl::unexpected(coupons.error());
+    }
+    RecordExtras extras = extrasOf(*full, call.cues);
+    extras.coupons = &coupons->series;
     terminal.write(call.json ? recordJson(full->record, extras) : recordText(full->record, extras));
     return 0;
 }

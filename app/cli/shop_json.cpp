@@ -136,6 +136,14 @@ Json testedJson(const CouponTested& tested) {
     return out;
 }
 
+Json unreadJson(const std::vector<UnreadEvent>& unread) {
+    Json out = Json::array();
+    for (const UnreadEvent& one : unread) {
+        out.push_back({{"subject", one.subject}, {"n", one.n}, {"reason", one.why}});
+    }
+    return out;
+}
+
 Json chartJson(const ShopChart& chart, std::size_t mostFindings, bool points) {
     Json out = {{"measure", toString(chart.measure)},
                 {"unit", unitOf(chart.measure)},
@@ -202,6 +210,11 @@ std::string jobDayJson(const std::string& file, const JobDay& day, const Instant
     for (const DayImpossible& one : day.plan.impossible) {
         impossible.push_back({{"seam", one.label}, {"reason", one.why}});
     }
+    Json unread = Json::array();
+    for (const UnreadWeld& one : day.unread) {
+        unread.push_back(
+            {{"joint", one.number}, {"weld", one.weld}, {"bench", one.bench}, {"reason", one.why}});
+    }
     Json times = Json::array();
     for (const auto& [key, work] : day.times) {
         times.push_back(
@@ -230,6 +243,7 @@ std::string jobDayJson(const std::string& file, const JobDay& day, const Instant
          {"stretches", std::move(stretches)},
          {"impossible", std::move(impossible)},
          {"seams_later", day.later},
+         {"unread", std::move(unread)},
          {"times", std::move(times)},
          {"seams", progressList(day.progress)}});
 }
@@ -286,9 +300,9 @@ std::string traceJson(
     return printed({{"log", log}, {"joint", joint}, {"weld", weld}, {"sheets", std::move(list)}});
 }
 
-std::string couponsJson(const std::string& log, const std::vector<CouponSeries>& series) {
+std::string couponsJson(const std::string& log, const CouponsRead& read) {
     Json list = Json::array();
-    for (const CouponSeries& one : series) {
+    for (const CouponSeries& one : read.series) {
         Json json = testedJson(one.now());
         json["series"] = one.id;
         if (one.joint > 0) {
@@ -307,9 +321,13 @@ std::string couponsJson(const std::string& log, const std::vector<CouponSeries>&
             was["at_utc"] = toIsoUtc(version.at.utc);
             json["versions"].push_back(std::move(was));
         }
+        if (!one.unread.empty()) {
+            json["unread"] = unreadJson(one.unread);
+        }
         list.push_back(std::move(json));
     }
-    return printed({{"log", log}, {"coupons", std::move(list)}});
+    return printed(
+        {{"log", log}, {"coupons", std::move(list)}, {"unread", unreadJson(read.unread)}});
 }
 
 std::string chartsJson(

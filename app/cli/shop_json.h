@@ -28,7 +28,7 @@ std::string traceJson(
     const std::string& log, std::int64_t joint, const std::string& weld,
     const std::vector<SheetTrace>& sheets);
 
-std::string couponsJson(const std::string& log, const std::vector<CouponSeries>& series);
+std::string couponsJson(const std::string& log, const CouponsRead& read);
 
 /// `mostFindings` of a chart, the newest; `points`: whether its values come too.
 std::string chartsJson(

@@ -1,6 +1,7 @@
 #include "app/print/record_paper.h"
 
 #include "app/text/card_text.h"
+#include "app/text/coupon_words.h"
 #include "app/text/numbers.h"
 #include "app/text/record_words.h"
 #include "app/text/words.h"
@@ -55,6 +56,7 @@ public:
         checks(doc);
         told(doc);
         decisions(doc);
+        coupons(doc);
         seals(doc);
         estimate(doc);
         doc.blocks.emplace_back(PaperHeading{tr("Where the plan's values come from"), {}});
@@ -722,6 +724,14 @@ private:
         doc.blocks.emplace_back(PaperList{items});
     }
 
+    void coupons(PaperDoc& doc) const {
+        if (!m_joint.coupons.empty()) {
+            doc.blocks.emplace_back(PaperHeading{
+                tr("Coupons cut from it"), tr("[n]: the event in the log of the test itself")});
+            doc.blocks.emplace_back(PaperList{couponItems(m_joint.coupons, m_log)});
+        }
+    }
+
     // ---- seals and the rest
 
     void seals(PaperDoc& doc) const {
@@ -876,6 +886,37 @@ QStringList paperCautions() {
            "welder decide."),
         tr("The plate burns at once; the tables crush, and the spring stores its force; "
            "overheated plastic and coatings give off harmful fume.")};
+}
+
+QStringList couponItems(const std::vector<CouponSeries>& coupons, const LogFacts& log) {
+    QStringList items;
+    for (const CouponSeries& series : coupons) {
+        const CouponVersion& last = series.versions.back();
+        QStringList parts{tr("%1, entered %2 by %3: %4")
+                              .arg(
+                                  couponTitle(last.tested), instantText(last.at),
+                                  personText(log.roster.people, last.by),
+                                  couponValues(last.tested).join(tr("; ")))};
+        if (series.factor) {
+            parts << couponResult(series) << answerText(*series.factor, series.required);
+        }
+        if (!last.tested.remark.empty()) {
+            parts << plainText(last.tested.remark);
+        }
+        items << QStringLiteral("%1 %2 (%3)")
+                     .arg(parts.join(tr("; ")), eventMark(last.n), plainText(series.id));
+        for (std::size_t i = 0; i + 1 < series.versions.size(); ++i) {
+            const CouponVersion& was = series.versions[i];
+            items << tr("before it was put right (%1): %2 %3")
+                         .arg(
+                             plainText(series.versions[i + 1].tested.reason.value_or("")),
+                             couponValues(was.tested).join(tr("; ")), eventMark(was.n));
+        }
+        for (const UnreadEvent& one : series.unread) {
+            items << tr("event %1 of %2 can't be read").arg(one.n).arg(plainText(one.subject));
+        }
+    }
+    return items;
 }
 
 QString sealText(const SealFact& seal, const LogFacts& log) {

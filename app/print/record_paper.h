@@ -16,6 +16,7 @@
 #include <set>
 #include <string>
 #include <string_view>
+#include <vector>
 
 namespace seamclock {
 
@@ -31,6 +32,9 @@ std::optional<VerdictWord> verdictOf(std::string_view stored);
 /// "PRACTICE", for a joint that counts for nothing, or "DEMO SHOP"; else empty.
 QString acrossOf(const std::string& world, WeldType type, const PaperWork& work);
 QStringList paperCautions();
+/// Each test of coupons with its values, and what it was before it was put right. A number in
+/// square brackets is the n of an event of that test, which is named.
+QStringList couponItems(const std::vector<CouponSeries>& coupons, const LogFacts& log);
 /// "Seal of 2030-01-07 by Oddo Quenley, …: fingerprint …"
 QString sealText(const SealFact& seal, const LogFacts& log);
 

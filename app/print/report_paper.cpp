@@ -118,6 +118,7 @@ public:
         reasons(doc, Group::Incomplete, tr("Incomplete"));
         damaged(doc);
         joints(doc);
+        coupons(doc);
         reasons(doc, Group::Remarks, tr("Within limits with remarks"));
         seals(doc);
         doc.blocks.emplace_back(PaperHeading{tr("Take care"), {}});
@@ -582,6 +583,21 @@ private:
         }
         doc.blocks.emplace_back(PaperHeading{tr("All joints"), {}});
         doc.blocks.emplace_back(std::move(table));
+    }
+
+    void coupons(PaperDoc& doc) const {
+        QStringList items;
+        for (const ReportJoint& joint : m_report.joints) {
+            for (const QString& item : couponItems(joint.coupons, m_report.log)) {
+                items << tr("Joint %1: %2").arg(QString::number(joint.line.number), item);
+            }
+        }
+        if (!items.isEmpty()) {
+            doc.blocks.emplace_back(PaperHeading{
+                tr("Coupons cut from these joints"),
+                tr("[n]: the event in the log of the test itself")});
+            doc.blocks.emplace_back(PaperList{items});
+        }
     }
 
     // ---- seals

@@ -27,14 +27,13 @@ ChoiceView::Choice choiceOf(const QString& text, const QString& under, Sign sign
 
 void ShopFlow::showTests() {
     reading(tr("Strength tests"));
-    using All = std::vector<CouponSeries>;
-    ask<All>(
+    ask<CouponsRead>(
         [](LogReader& log) { return readCoupons(log); },
-        [this](const All& all) {
+        [this](const CouponsRead& all) {
             list(
                 couponList(all, names()),
-                [this, all](int index) {
-                    showSeries(all.at(all.size() - 1 - static_cast<std::size_t>(index)));
+                [this, series = all.series](int index) {
+                    showSeries(series.at(series.size() - 1 - static_cast<std::size_t>(index)));
                 },
                 [this] { beginCoupons(); }, [this] { showStart(); });
         });
@@ -255,12 +254,11 @@ void ShopFlow::askCoupon() {
 void ShopFlow::askCracked() {
     ChoiceView view;
     view.title = tr("Did it crack or break?");
-    view.under =
-        tr("Bend coupon %1.").arg(static_cast<qulonglong>(m_draft->tested().angleMilli.size()));
+    view.under = tr("Bend coupon %1.").arg(static_cast<qulonglong>(m_draft->count()));
     view.choices = {
         choiceOf(tr("It held"), tr("no crack seen"), Sign::Shield),
         choiceOf(tr("It cracked"), tr("or broke"), Sign::Look)};
-    view.back = plainSlot(tr("Take back"), tr("the angle"));
+    view.back = plainSlot(tr("Take back"), m_draft->isByRam() ? tr("the travel") : tr("the angle"));
     view.stop = hiddenSlot();
     view.step = hiddenSlot();
     choose(

@@ -20,26 +20,10 @@ QString tr(const char* text) {
 
 constexpr double kPaPerMpa = 1e6;
 
-QString listText(const std::vector<std::int64_t>& values, double per, int decimals) {
-    QStringList words;
-    for (const std::int64_t one : values) {
-        words << numberText(static_cast<double>(one) / per, decimals);
-    }
-    return words.join(QStringLiteral(" · "));
-}
-
 QString meanText(const StrengthMean& mean) {
     return tr("%1 coupons, mean %2 N/mm², scatter %3 N/mm²")
         .arg(mean.count)
         .arg(numberText(mean.meanMpa, 1), numberText(mean.sdMpa, 2));
-}
-
-std::int64_t cracksOf(const CouponTested& tested) {
-    return std::count(tested.cracked.begin(), tested.cracked.end(), 1);
-}
-
-QString bendText(const CouponTested& tested) {
-    return tr("%1 of %2 cracked").arg(cracksOf(tested)).arg(tested.cracked.size());
 }
 
 std::vector<ListRowView>
@@ -55,11 +39,11 @@ valueRows(const CouponTested& tested, const std::optional<WeldingFactor>& factor
         }
     };
     add(factor ? tr("Welded: %1").arg(meanText(factor->welded)) : tr("Welded coupons"),
-        listText(tested.weldedPa, kPaPerMpa, 2));
+        couponNumbers(tested.weldedPa, kPaPerMpa, 2));
     add(factor ? tr("Parent sheet: %1").arg(meanText(factor->parent)) : tr("Parent sheet"),
-        listText(tested.parentPa, kPaPerMpa, 2));
-    add(tr("Bend angle [°]"), listText(tested.angleMilli, 1e3, 1));
-    add(tr("Travel of the ram [mm]"), listText(tested.ramUm, 1e3, 1));
+        couponNumbers(tested.parentPa, kPaPerMpa, 2));
+    add(tr("Bend angle [°]"), couponNumbers(tested.angleMilli, 1e3, 1));
+    add(tr("Travel of the ram [mm]"), couponNumbers(tested.ramUm, 1e3, 1));
     return rows;
 }
 
@@ -103,35 +87,24 @@ std::vector<ListRowView> resultRows(
     return rows;
 }
 
+/// An event by its n, and whose it is.
+ListRowView unreadRow(const UnreadEvent& one) {
+    ListRowView row;
+    row.enabled = false;
+    row.mark = Mark::Trouble;
+    row.tone = Tone::Soon;
+    row.text = one.subject.rfind("coupon:", 0) == 0
+                   ? tr("Event %1 of this test can't be read.").arg(one.n)
+                   : tr("Event %1 of its joint can't be read.").arg(one.n);
+    row.second = fromUtf8(one.subject);
+    return row;
+}
+
 QString sheetText(const CouponTested& tested) {
     return tr("%1, %2 mm").arg(fromUtf8(tested.material), millimetresText(tested.thicknessUm));
 }
 
 } // namespace
-
-QString factorText(const WeldingFactor& factor) {
-    const QString value = numberText(factor.factor, 3);
-    return factor.interval ? tr("%1, with 95 % between %2 and %3")
-                                 .arg(
-                                     value, numberText(factor.interval->low, 3),
-                                     numberText(factor.interval->high, 3))
-                           : tr("%1, no interval: too few coupons, or too much scatter").arg(value);
-}
-
-QString answerText(const WeldingFactor& factor, const std::optional<double>& required) {
-    const QString limit = required ? numberText(*required, 2) : QString();
-    switch (answerOf(factor, required)) {
-    case FactorAnswer::Met:
-        return tr("Above the required %1, with all its interval.").arg(limit);
-    case FactorAnswer::MetByMean:
-        return tr("Reaches the required %1 by its means, not with all its interval.").arg(limit);
-    case FactorAnswer::NotMet:
-        return tr("Below the required %1.").arg(limit);
-    case FactorAnswer::NoRequirement:
-        break;
-    }
-    return tr("No required factor is known for this material.");
-}
 
 AnswerLook lookOf(FactorAnswer answer) {
     switch (answer) {
@@ -147,13 +120,12 @@ AnswerLook lookOf(FactorAnswer answer) {
     return {Mark::Open, Tone::Rest};
 }
 
-QString testWord(const std::string& test) {
-    return test == "bend" ? tr("bend test") : tr("tensile test");
-}
-
 QString sourceText(const CouponSeries& series) {
     if (series.joint > 0) {
         return tr("joint %1").arg(series.joint);
+    }
+    if (series.isJointUnread()) {
+        return tr("a joint that can't be read");
     }
     return series.now().weld ? tr("a joint of another log") : tr("a procedure trial");
 }
@@ -178,16 +150,26 @@ ListRowView couponRow(const CouponSeries& series, const DayNames& names) {
     if (series.versions.size() > 1) {
         row.second += tr(" · put right");
     }
+    if (!series.unread.empty()) {
+        row.third = tr("Not all of it can be read.");
+        row.mark = Mark::Trouble;
+        row.tone = Tone::Soon;
+    }
     return row;
 }
 
-ListView couponList(const std::vector<CouponSeries>& all, const DayNames& names) {
+ListView couponList(const CouponsRead& all, const DayNames& names) {
     ListView view;
     view.title = tr("Strength tests");
-    view.under = all.empty() ? tr("No coupons are entered yet.")
-                             : tr("Coupons of joints and of procedure trials, the newest first.");
-    for (auto series = all.rbegin(); series != all.rend(); ++series) {
+    view.under = all.series.empty()
+                     ? tr("No coupons are entered yet.")
+                     : tr("Coupons of joints and of procedure trials, the newest first.");
+    for (auto series = all.series.rbegin(); series != all.series.rend(); ++series) {
         view.rows.push_back(couponRow(*series, names));
+    }
+    for (const UnreadEvent& one : all.unread) {
+        view.trouble = tr("A test that can't be read stands last.");
+        view.rows.push_back(unreadRow(one));
     }
     view.back = hiddenSlot();
     view.stop = plainSlot(tr("Back"), tr("to the shop"));
@@ -211,7 +193,12 @@ ListView couponPage(const CouponSeries& series, const DayNames& names) {
         about << plainText(now.standard);
     }
     view.under = about.join(QStringLiteral(" · "));
-    view.rows = resultRows(now, series.factor, series.required);
+    for (const UnreadEvent& one : series.unread) {
+        view.rows.push_back(unreadRow(one));
+    }
+    for (ListRowView& row : resultRows(now, series.factor, series.required)) {
+        view.rows.push_back(std::move(row));
+    }
     for (ListRowView& row : valueRows(now, series.factor)) {
         view.rows.push_back(std::move(row));
     }
@@ -229,12 +216,14 @@ ListView couponPage(const CouponSeries& series, const DayNames& names) {
         if (i + 1 < series.versions.size()) { // what held before stays readable
             const CouponTested& was = version.tested;
             row.third =
-                was.test == "bend"
-                    ? tr("Then: %1 °, %2").arg(listText(was.angleMilli, 1e3, 1), bendText(was))
+                !was.ramUm.empty()
+                    ? tr("Then: %1 mm, %2").arg(couponNumbers(was.ramUm, 1e3, 1), bendText(was))
+                : was.test == "bend"
+                    ? tr("Then: %1 °, %2").arg(couponNumbers(was.angleMilli, 1e3, 1), bendText(was))
                     : tr("Then: welded %1, parent %2")
                           .arg(
-                              listText(was.weldedPa, kPaPerMpa, 2),
-                              listText(was.parentPa, kPaPerMpa, 2));
+                              couponNumbers(was.weldedPa, kPaPerMpa, 2),
+                              couponNumbers(was.parentPa, kPaPerMpa, 2));
         }
         view.rows.push_back(std::move(row));
     }

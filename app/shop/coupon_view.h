@@ -5,6 +5,7 @@
 
 #include "app/daylog/day_view.h"
 #include "app/pages/list_page.h"
+#include "app/text/coupon_words.h"
 #include "core/quality/coupons.h"
 
 #include <QString>
@@ -13,24 +14,18 @@
 
 namespace seamclock {
 
-/// "0.96, with 95 % between 0.91 and 1.01"
-QString factorText(const WeldingFactor& factor);
-/// How that is to the required one: "Above the required 0.9, with all its interval."
-QString answerText(const WeldingFactor& factor, const std::optional<double>& required);
 struct AnswerLook {
     Mark mark = Mark::Open;
     Tone tone = Tone::Rest;
 };
 AnswerLook lookOf(FactorAnswer answer);
 
-/// "tensile test" or "bend test"
-QString testWord(const std::string& test);
 /// "joint 12", or "a procedure trial"
 QString sourceText(const CouponSeries& series);
 
 ListRowView couponRow(const CouponSeries& series, const DayNames& names);
-/// The newest first; with nothing entered a sentence that says so.
-ListView couponList(const std::vector<CouponSeries>& all, const DayNames& names);
+/// The newest first, behind them what can't be read; with nothing entered a sentence that says so.
+ListView couponList(const CouponsRead& all, const DayNames& names);
 /// One series: its result, its values, and each version with who entered it and why.
 ListView couponPage(const CouponSeries& series, const DayNames& names);
 /// What was typed, before it is kept: its result as it would be, and its values.

@@ -272,6 +272,9 @@ private:
             note(tr("Seam %1 waits for the foreman's word on joint %2.")
                      .arg(fromUtf8(seam.label), number));
         }
+        for (const UnreadWeld& one : m_day.unread) {
+            note(unreadText(one));
+        }
         for (const DayImpossible& one : m_day.plan.impossible) {
             note(tr("Seam %1 is not planned: %2.").arg(fromUtf8(one.label), inWords(one.why)));
         }
@@ -303,6 +306,16 @@ private:
                             .arg((m_day.work.decision.count() + kMinute - 1) / kMinute);
             m_out.steps.push_back(std::move(last));
         }
+    }
+
+    QString unreadText(const UnreadWeld& one) const {
+        if (one.number == 0) {
+            return tr("A joint whose number can't be read is not in this plan.");
+        }
+        return one.bench.empty()
+                   ? tr("Joint %1 can't be read and is not in this plan.").arg(one.number)
+                   : tr("Joint %1 on bench %2 can't be read and is not in this plan.")
+                         .arg(QString::number(one.number), m_names.bench(one.bench));
     }
 
     void note(const QString& text) {

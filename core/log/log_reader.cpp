@@ -278,20 +278,35 @@ Result<std::vector<std::string>> LogReader::bodies(const std::string& subject) {
 }
 
 Result<std::vector<std::string>> LogReader::bodiesFrom(const std::string& family) {
-    using Bodies = std::vector<std::string>;
+    auto named = namedBodiesFrom(family);
+    if (!named) {
+        return tl::unexpected<Error>(std::move(named.error()));
+    }
+    std::vector<std::string> out;
+    out.reserve(named->size());
+    for (NamedBody& one : *named) {
+        out.push_back(std::move(one.body));
+    }
+    return out;
+}
+
+Result<std::vector<NamedBody>> LogReader::namedBodiesFrom(const std::string& family) {
+    using Bodies = std::vector<NamedBody>;
     return m_inside->reading<Bodies>([&]() -> Result<Bodies> {
         std::string behind = family;
         ++behind.back();
         // "+": few rows are asked for, so they are found by their subject and then sorted; SQLite
         // would rather read all rows of the log in their order.
         SQLite::Statement query(
-            *m_inside->database, "SELECT body FROM event WHERE chain = 1 AND subject >= ? AND "
-                                 "subject < ? ORDER BY +seq");
+            *m_inside->database, "SELECT subject, n, body FROM event WHERE chain = 1 AND "
+                                 "subject >= ? AND subject < ? ORDER BY +seq");
         query.bind(1, family);
         query.bind(2, behind);
         Bodies out;
         while (query.executeStep()) {
-            out.push_back(query.getColumn(0).getString());
+            out.push_back(
+                {query.getColumn(0).getString(), query.getColumn(1).getInt64(),
+                 query.getColumn(2).getString()});
         }
         return out;
     });

@@ -29,6 +29,15 @@ struct StoredRow {
     bool operator==(const StoredRow&) const = default;
 };
 
+/// A body with the place that its row gives it, which holds also where the body can't be read.
+struct NamedBody {
+    std::string subject;
+    std::int64_t n = 0;
+    std::string body;
+
+    bool operator==(const NamedBody&) const = default;
+};
+
 /// The first and the last row of a subject in the log's own chain.
 struct RowSpan {
     std::int64_t first = 0;
@@ -62,6 +71,7 @@ public:
     /// The bodies of all subjects that begin so ("person:", "day:"), from the log's own chain, in
     /// the order of their rows.
     Result<std::vector<std::string>> bodiesFrom(const std::string& family);
+    Result<std::vector<NamedBody>> namedBodiesFrom(const std::string& family);
     /// One of them; absent: there is no such row.
     Result<std::optional<std::string>> body(const std::string& subject, std::int64_t n);
     /// The highest n of a subject; 0 if it has none.

@@ -3,14 +3,16 @@
 #include "core/base/plain_number.h"
 #include "core/log/fact_codec.h"
 #include "core/log/log_reader.h"
-#include "core/weld/fold.h"
+#include "core/weld/event_codec.h"
 
 #include <algorithm>
 #include <charconv>
 #include <cmath>
 #include <fmt/format.h>
+#include <iterator>
 #include <map>
 #include <system_error>
+#include <utility>
 
 namespace seamclock {
 
@@ -83,19 +85,36 @@ Result<void> addJoint(LogReader& log, CouponSeries& series) {
     if (!now.weld) {
         return {};
     }
-    const auto events = log.weldEvents(*now.weld);
-    if (!events) {
-        return tl::unexpected<Error>(events.error());
+    const auto first = log.body(*now.weld, 1);
+    if (!first) {
+        return tl::unexpected<Error>(first.error());
     }
-    if (events->empty()) {
+    if (!*first) {
         return {}; // of a log that isn't here
     }
-    const auto* opened = std::get_if<WeldOpened>(&events->front().d);
-    if (opened != nullptr) {
+    const auto event = eventFromBody(**first);
+    if (!event) {
+        series.unread.push_back({*now.weld, 1, event.error().detail});
+    } else if (const auto* opened = std::get_if<WeldOpened>(&event->d)) {
         series.joint = opened->number;
-        series.joinedBy = now.welder.value_or(events->front().by);
+        series.joinedBy = now.welder.value_or(event->by);
     }
     return {};
+}
+
+Result<CouponVersion> versionFrom(const std::string& body, std::int64_t n) {
+    const auto fact = factFromBody(body);
+    if (!fact) {
+        return tl::unexpected<Error>(fact.error());
+    }
+    const auto* tested = std::get_if<CouponTested>(&fact->d);
+    if (tested == nullptr) {
+        return fail(ErrorCode::Damaged, "it tells of no coupon");
+    }
+    if (auto sound = checkCoupon(*tested); !sound) {
+        return tl::unexpected<Error>(sound.error());
+    }
+    return CouponVersion{fact->at, fact->by, *tested, n};
 }
 
 } // namespace
@@ -153,34 +172,43 @@ Result<std::vector<std::int64_t>> readThousandths(std::string_view list) {
     return out;
 }
 
-Result<std::vector<CouponSeries>> readCoupons(LogReader& log) {
-    const auto bodies = log.bodiesFrom("coupon:");
+std::vector<CouponSeries> cutFrom(const std::string& weld, const CouponsRead& all) {
+    std::vector<CouponSeries> out;
+    std::copy_if(
+        all.series.begin(), all.series.end(), std::back_inserter(out),
+        [&weld](const CouponSeries& one) { return one.now().weld == weld; });
+    return out;
+}
+
+Result<CouponsRead> readCoupons(LogReader& log, const std::optional<std::string>& weld) {
+    const auto bodies = log.namedBodiesFrom("coupon:");
     if (!bodies) {
         return tl::unexpected<Error>(bodies.error());
     }
-    std::vector<CouponSeries> out;
+    CouponsRead out;
     std::map<std::string, std::size_t> places;
-    for (const std::string& body : *bodies) {
-        const auto fact = factFromBody(body);
-        if (!fact) {
-            return fail(ErrorCode::Damaged, log.path() + ": " + fact.error().detail);
-        }
-        const auto* tested = std::get_if<CouponTested>(&fact->d);
-        if (tested == nullptr) {
+    std::vector<UnreadEvent> unread;
+    for (const auto& [subject, n, body] : *bodies) {
+        auto version = versionFrom(body, n);
+        if (!version) {
+            unread.push_back({subject, n, version.error().detail});
             continue;
         }
-        if (auto sound = checkCoupon(*tested); !sound) {
-            return fail(
-                ErrorCode::Damaged,
-                log.path() + ": " + fact->subject + ": " + sound.error().detail);
-        }
-        const auto [at, isNew] = places.emplace(fact->subject, out.size());
+        const auto [at, isNew] = places.emplace(subject, out.series.size());
         if (isNew) {
-            out.push_back({fact->subject, {}, 0, "", {}, {}});
+            out.series.push_back({subject, {}, 0, "", {}, {}});
         }
-        out[at->second].versions.push_back({fact->at, fact->by, *tested});
+        out.series[at->second].versions.push_back(std::move(*version));
     }
-    for (CouponSeries& series : out) {
+    for (UnreadEvent& one : unread) {
+        const auto at = places.find(one.subject);
+        auto& of = at == places.end() ? out.unread : out.series[at->second].unread;
+        of.push_back(std::move(one));
+    }
+    if (weld) {
+        out.series = cutFrom(*weld, out);
+    }
+    for (CouponSeries& series : out.series) {
         const CouponTested& now = series.now();
         series.required = requiredFactor(now.material);
         if (!now.weldedPa.empty() && !now.parentPa.empty()) {

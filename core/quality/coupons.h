@@ -24,8 +24,18 @@ struct CouponVersion {
     Instant at;
     std::string by;
     CouponTested tested;
+    std::int64_t n = 0; // of its event in the series
 
     bool operator==(const CouponVersion&) const = default;
+};
+
+/// An event that can't be read, by the place that its row gives it.
+struct UnreadEvent {
+    std::string subject; // "coupon:UUID", "weld:UUID"
+    std::int64_t n = 0;
+    std::string why;
+
+    bool operator==(const UnreadEvent&) const = default;
 };
 
 struct CouponSeries {
@@ -35,7 +45,10 @@ struct CouponSeries {
     std::string joinedBy;   // who welded: as told, else who opened the joint
     std::optional<WeldingFactor> factor; // tensile, with parent coupons
     std::optional<double> required;      // of its material
+    /// Of its own events, and the opening of its joint. What was put right there is not known.
+    std::vector<UnreadEvent> unread{};
 
+    bool isJointUnread() const { return !unread.empty() && unread.back().subject != id; }
     const CouponTested& now() const { return versions.back().tested; }
     bool operator==(const CouponSeries&) const = default;
 };
@@ -54,7 +67,16 @@ Result<void> checkCoupon(const CouponTested& tested);
 /// Malformed: the value that is none.
 Result<std::vector<std::int64_t>> readThousandths(std::string_view list);
 
-/// All of the log's own chain, in the order in which they were first entered.
-Result<std::vector<CouponSeries>> readCoupons(LogReader& log);
+struct CouponsRead {
+    std::vector<CouponSeries> series; // in the order in which they were first entered
+    std::vector<UnreadEvent> unread;  // of series of which nothing can be read
+};
+
+/// All of the log's own chain, or those that were cut from one joint ("weld:UUID"). An event that
+/// can't be read is passed over and named. Errors as the reader's.
+Result<CouponsRead>
+readCoupons(LogReader& log, const std::optional<std::string>& weld = std::nullopt);
+/// Of those the ones that were cut from that joint.
+std::vector<CouponSeries> cutFrom(const std::string& weld, const CouponsRead& all);
 
 } // namespace seamclock

@@ -3,6 +3,8 @@
 #include "core/log/fact_codec.h"
 #include "core/log/roster.h"
 #include "core/log/seal.h"
+#include "core/quality/coupons.h"
+#include "core/report/coupon_text.h"
 #include "core/report/day_list.h"
 #include "core/report/plain_text.h"
 
@@ -78,6 +80,15 @@ Result<std::string> dayReport(LogReader& reader, const std::string& day) {
         0);
     if (!lines.empty()) {
         text += "\n" + dayListText(lines);
+    }
+    const auto coupons = readCoupons(reader);
+    if (!coupons) {
+        return tl::unexpected<Error>(coupons.error());
+    }
+    for (auto line = lines.rbegin(); line != lines.rend(); ++line) { // the oldest first
+        for (const CouponSeries& series : cutFrom(line->weld, *coupons)) {
+            text += "\n" + couponText(series);
+        }
     }
     std::int64_t sealedTo = 0;
     for (const std::string& body : *bodies) {

@@ -198,6 +198,10 @@ Result<ReportFacts> reportOf(LogReader& reader, std::vector<JointLine> lines) {
     if (!log) {
         return tl::unexpected<Error>(log.error());
     }
+    const auto coupons = readCoupons(reader);
+    if (!coupons) {
+        return tl::unexpected<Error>(coupons.error());
+    }
     ReportFacts out{std::move(*log), {}, {}};
     Certificates certificates(reader);
     std::reverse(lines.begin(), lines.end());
@@ -206,6 +210,7 @@ Result<ReportFacts> reportOf(LogReader& reader, std::vector<JointLine> lines) {
         if (!joint) {
             return tl::unexpected<Error>(joint.error());
         }
+        joint->coupons = cutFrom(joint->line.weld, *coupons);
         out.joints.push_back(std::move(*joint));
     }
     return out;
@@ -259,6 +264,11 @@ Result<RecordFacts> recordFacts(
         return tl::unexpected<Error>(certificate.error());
     }
     out.certificate = std::move(*certificate);
+    auto coupons = readCoupons(reader, weld);
+    if (!coupons) {
+        return tl::unexpected<Error>(coupons.error());
+    }
+    out.coupons = std::move(coupons->series);
     if (out.record.opened.reweldOf) {
         const auto number = numberOf(reader, *out.record.opened.reweldOf);
         if (!number) {

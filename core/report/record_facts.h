@@ -8,6 +8,7 @@
 #include "core/heat/material.h"
 #include "core/log/log_reader.h"
 #include "core/log/roster.h"
+#include "core/quality/coupons.h"
 #include "core/weld/record.h"
 
 #include <cstddef>
@@ -54,10 +55,11 @@ struct RecordFacts {
     std::vector<SealedPart> sealed; // the seals that cover more of it than those before; none: not
                                     // sealed yet
     std::optional<std::int64_t>
-        reweldOfNumber;               // of the joint that it welds again, where it is here
-    std::string trouble;              // another log tells it differently; else ""
-    bool elsewhere = false;           // it came with another log, whose seals stand in that one
-    std::optional<HeatEstimate> heat; // where it was asked for and can be worked out
+        reweldOfNumber;                // of the joint that it welds again, where it is here
+    std::string trouble;               // another log tells it differently; else ""
+    bool elsewhere = false;            // it came with another log, whose seals stand in that one
+    std::optional<HeatEstimate> heat;  // where it was asked for and can be worked out
+    std::vector<CouponSeries> coupons; // that were cut from it
 };
 
 /// Errors as the reader's. Damaged also: a fact about people or a seal that can't be read.
@@ -81,6 +83,7 @@ struct ReportJoint {
     std::vector<std::size_t> seals{}; // of LogFacts::seals, by their places there: those that cover
                                       // more of it than the ones before
     std::optional<Certificate> certificate{}; // the welder's, as in RecordFacts
+    std::vector<CouponSeries> coupons{};      // likewise
 
     bool operator==(const ReportJoint&) const = default;
 };

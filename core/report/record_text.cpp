@@ -1,5 +1,6 @@
 #include "core/report/record_text.h"
 
+#include "core/report/coupon_text.h"
 #include "core/report/heat_text.h"
 #include "core/report/plain_text.h"
 #include "core/report/set_actual.h"
@@ -297,6 +298,11 @@ std::string recordText(const WeldRecord& record, const RecordExtras& extras) {
     text += listText("Remarks", record.remarks, record.plan);
     text += listText("Photos", record.photos, record.plan);
     text += listText("Decisions of people", record.decisions, record.plan);
+    if (extras.coupons != nullptr) {
+        for (const CouponSeries& series : *extras.coupons) {
+            text += "\n" + couponText(series);
+        }
+    }
     text += sourcesText(record.plan);
     return extras.events ? text + eventsText(record, extras.cues) : text;
 }

@@ -4,6 +4,7 @@
 
 #include "core/bench/bench.h"
 #include "core/estimate/heat_estimate.h"
+#include "core/quality/coupons.h"
 #include "core/report/cue_history.h"
 #include "core/weld/record.h"
 
@@ -17,6 +18,7 @@ struct RecordExtras {
     bool events = true;                 // every event, at the end of the text
     bool cues = false;                  // the cues between the events
     const HeatEstimate* heat = nullptr; // what the weld did in the sheet, where it was worked out
+    const std::vector<CouponSeries>* coupons = nullptr; // that were cut from it; in text alone
 };
 
 std::string recordText(const WeldRecord& record, const RecordExtras& extras);

@@ -8,6 +8,7 @@
 #include "core/people/certificate.h"
 #include "core/quality/shop_charts.h"
 #include "core/session/set_up.h"
+#include "core/weld/event_codec.h"
 #include "core/weld/fold.h"
 
 #include <algorithm>
@@ -166,55 +167,35 @@ private:
                    : std::optional(static_cast<std::size_t>(found - m_ask.benches.begin()));
     }
 
+    /// Damaged: its events can't be read or make no weld; other errors are the log's.
+    Result<Weld> weldNamed(const std::string& name) {
+        auto events = m_log->weldEvents(name);
+        return events ? foldTaking(*events) : tl::unexpected<Error>(std::move(events.error()));
+    }
+
     /// Of today: the welds that hold a bench, and where the others left its plate.
     Result<void> placeWelds() {
         if (m_log == nullptr) {
             return {};
+        }
+        if (auto read = readToday(); !read) {
+            return read;
         }
         const auto open = m_log->openWelds();
         if (!open) {
             return tl::unexpected<Error>(open.error());
         }
         for (const std::string& name : *open) {
-            const auto events = m_log->weldEvents(name);
-            if (!events) {
-                return tl::unexpected<Error>(events.error());
+            const auto weld = weldNamed(name);
+            if (!weld && weld.error().code != ErrorCode::Damaged) {
+                return tl::unexpected<Error>(weld.error());
             }
-            const auto weld = fold(*events);
-            if (const auto bench = weld ? benchNamed(weld->opened().bench) : std::nullopt) {
-                placeWeld(*weld, *bench, true); // else damaged, or of a bench not planned for
-            }
-        }
-        return readToday();
-    }
-
-    /// Today's welds of each bench, from which follow its plate and its trial joint.
-    Result<void> readToday() {
-        JointFilter today;
-        today.fromDay = toIsoDate(m_ask.now.utc, m_ask.now.offset);
-        today.toDay = today.fromDay;
-        std::vector<std::pair<std::size_t, std::string>> welds;
-        const auto read = m_log->eachJoint(today, [&](const JointLine& line) {
-            if (const auto bench = benchNamed(line.bench)) {
-                welds.emplace_back(*bench, line.weld);
-            }
-            return true;
-        });
-        if (!read) {
-            return read;
-        }
-        std::set<std::size_t> damaged; // what came before a weld that can't be read says nothing
-        for (const auto& [bench, name] : welds) {
-            auto events = m_log->weldEvents(name);
-            if (!events) {
-                return tl::unexpected<Error>(events.error());
-            }
-            auto weld = foldTaking(*events);
             if (!weld) {
-                damaged.insert(bench);
-            }
-            if (damaged.count(bench) == 0) {
-                m_today[bench].push_back(std::move(*weld));
+                if (auto named = nameUnread(name, weld.error().detail); !named) {
+                    return named;
+                }
+            } else if (const auto bench = benchNamed(weld->opened().bench)) {
+                placeWeld(*weld, *bench, true); // else of a bench not planned for
             }
         }
         for (std::size_t bench = 0; bench < m_today.size(); ++bench) {
@@ -225,21 +206,102 @@ private:
         return {};
     }
 
-    void placeWeld(const Weld& weld, std::size_t bench, bool running) {
-        if (!weld.plan.isReady() || !weld.plan.plate) {
-            return;
+    /// By as much as its opening says.
+    Result<void> nameUnread(const std::string& weld, const std::string& why) {
+        const auto body = m_log->body(weld, 1);
+        if (!body) {
+            return tl::unexpected<Error>(body.error());
         }
-        DayBench& day = m_out.work.benches[bench];
-        if (day.running) {
-            return;
+        JointLine line;
+        line.weld = weld;
+        const auto event = *body ? eventFromBody(**body) : fail(ErrorCode::Missing, "");
+        if (const auto* opened = event ? std::get_if<WeldOpened>(&event->d) : nullptr) {
+            line.number = opened->number;
+            line.bench = opened->bench;
         }
-        day.plate = {weld.plan.material, weld.plan.plate->targetMc};
-        if (running) {
-            addRunning(weld, day);
+        leaveOut(line, why);
+        return {};
+    }
+
+    void leaveOut(const JointLine& line, const std::string& why) {
+        const bool known =
+            std::any_of(m_out.unread.begin(), m_out.unread.end(), [&](const UnreadWeld& one) {
+                return one.weld == line.weld;
+            });
+        if (!known) {
+            m_out.unread.push_back({line.weld, line.number, line.bench, why});
         }
     }
 
-    void addRunning(const Weld& weld, DayBench& day) {
+    /// Today's welds of each bench, from which follow its plate and its trial joint.
+    Result<void> readToday() {
+        JointFilter today;
+        today.fromDay = toIsoDate(m_ask.now.utc, m_ask.now.offset);
+        today.toDay = today.fromDay;
+        std::vector<std::pair<std::size_t, JointLine>> lines;
+        const auto read = m_log->eachJoint(today, [&](const JointLine& line) {
+            if (const auto bench = benchNamed(line.bench)) {
+                lines.emplace_back(*bench, line);
+            }
+            return true;
+        });
+        if (!read) {
+            return read;
+        }
+        std::set<std::size_t> damaged; // what came before a weld that can't be read says nothing
+        for (const auto& [bench, line] : lines) {
+            auto weld = weldNamed(line.weld);
+            if (!weld && weld.error().code != ErrorCode::Damaged) {
+                return tl::unexpected<Error>(weld.error());
+            }
+            if (!weld) {
+                damaged.insert(bench);
+                leaveOut(line, weld.error().detail);
+            } else if (damaged.count(bench) == 0) {
+                m_today[bench].push_back(std::move(*weld));
+            }
+        }
+        return {};
+    }
+
+    void placeWeld(const Weld& weld, std::size_t bench, bool running) {
+        const auto plate = plateOf(weld);
+        DayBench& day = m_out.work.benches[bench];
+        if (!plate || day.running) {
+            return;
+        }
+        day.plate = *plate;
+        if (running) {
+            addRunning(weld, bench);
+        }
+    }
+
+    static std::optional<PlateUse> plateOf(const Weld& weld) {
+        return weld.plan.isReady() && weld.plan.plate
+                   ? std::optional(PlateUse{weld.plan.material, weld.plan.plate->targetMc})
+                   : std::nullopt;
+    }
+
+    /// How long its plate still settles. Once it was read, or set aside, it is as it should be.
+    Milliseconds
+    plateWaitOf(const Weld& weld, std::size_t bench, const std::optional<WeldTime>& at) const {
+        const auto* preparing = std::get_if<Preparing>(&weld.state);
+        if (preparing == nullptr || preparing->settled.count("plate_temperature") > 0) {
+            return Ms{0};
+        }
+        PlateUse before{"", kColdPlateMc};
+        for (const Weld& one : m_today[bench]) {
+            const auto plate = one.id() == weld.id() ? std::nullopt : plateOf(one);
+            if (plate) {
+                before = *plate;
+                break;
+            }
+        }
+        return leftOf(plateWait(before, *plateOf(weld)), at ? at->lo : Ms{0});
+    }
+
+    void addRunning(const Weld& weld, std::size_t bench) {
+        DayBench& day = m_out.work.benches[bench];
         const WeldPlan& plan = weld.plan;
         const WeldOpened& opened = weld.opened();
         const ShopTimes shop = shopTimes(opened.bench, plan.procedure, plan.thicknessUm);
@@ -253,13 +315,17 @@ private:
         whole.buildUp = plan.buildUp->target;
         whole.cooling = plan.cooling->atLeast;
         whole.plate = day.plate;
-        const auto at = weldTimeAt(weld, m_ask.now);
-        const auto left = leftOf(weld, whole, at ? std::optional(*at) : std::nullopt);
+        const auto known = weldTimeAt(weld, m_ask.now);
+        const auto at = known ? std::optional(*known) : std::nullopt;
+        auto left = leftOf(weld, whole, at);
         if (!left) {
             return;
         }
+        const Ms wait = plateWaitOf(weld, bench, at);
+        left->preparation = std::max(left->preparation, wait); // it is prepared meanwhile
         const std::size_t person = handsOf(weld.events.front().by);
-        day.running = DayRunning{labelOf(weld), *left, person, opened.type == WeldType::Trial};
+        day.running =
+            DayRunning{labelOf(weld), *left, person, opened.type == WeldType::Trial, wait};
     }
 
     static std::string labelOf(const Weld& weld) {

@@ -156,10 +156,15 @@ Result<JobProgress> jobProgress(
             }
             continue;
         }
-        const auto events =
+        auto events =
             line.phase == "damaged" ? Result<std::vector<Event>>() : log.weldEvents(line.weld);
-        if (!events) {
+        if (!events && events.error().code != ErrorCode::Damaged) {
             return tl::unexpected<Error>(events.error());
+        }
+        if (!events) { // since its line was worked out
+            line.phase = "damaged";
+            line.trouble = events.error().detail;
+            events.emplace();
         }
         out.seams[place->second].joints.push_back(jointOf(std::move(line), *events));
     }

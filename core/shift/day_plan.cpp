@@ -180,6 +180,9 @@ private:
                 free = std::max(free, times.hands());
             }
             m_finish = std::max(m_finish, state.cooled);
+            show(
+                DayKind::PlateWait, {state.label, state.trial}, place, {}, Milliseconds{0},
+                bench.running->plateWait);
             showWeld(
                 place, bench.running->person, {state.label, state.trial}, times, Milliseconds{0});
         }
@@ -529,6 +532,14 @@ Result<void> check(const DayWork& work) {
         }
         if (auto sound = checkTimes(bench.running->label, bench.running->left); !sound) {
             return sound;
+        }
+        const Milliseconds preparation = bench.running->left.preparation;
+        if (bench.running->plateWait.count() < 0 || bench.running->plateWait > preparation) {
+            return fail(
+                ErrorCode::OutOfRange,
+                fmt::format(
+                    "the plate of {} waits {} ms; allowed: 0 to {}", bench.id,
+                    bench.running->plateWait.count(), preparation.count()));
         }
         if (bench.running->person >= work.people.size()) {
             return fail(

@@ -92,6 +92,7 @@ struct DayRunning {
     SeamTimes left;         // of each stretch what is still to come
     std::size_t person = 0; // who is with it, while left.hands() is not 0
     bool trial = false;
+    Milliseconds plateWait{0}; // of left.preparation, until its plate has settled
 
     bool operator==(const DayRunning&) const = default;
 };
@@ -197,7 +198,8 @@ inline constexpr std::size_t kMostDayTries = 4'000;
 
 /// OutOfRange: no bench or nobody for seams that are there, more than the numbers above, a time
 /// or a decision that is negative or longer than that, a seam with times for another number of
-/// benches or welders for another number of people, a running weld of somebody who isn't there.
+/// benches or welders for another number of people, a running weld of somebody who isn't there or
+/// whose plate waits longer than it is prepared.
 Result<DayPlan> planDay(const DayWork& work);
 
 /// The bound alone: the greatest of what people's work, that of those who alone may weld something,

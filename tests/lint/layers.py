@@ -25,7 +25,7 @@ ARROWS = {
     "copies": ["log"],
     "rescue": ["log"],
     "session": ["rescue", "shift", "weld", "quality"],
-    "report": ["log", "estimate"],
+    "report": ["estimate", "quality"],
     "quality": ["log"],
     "vbench": ["plan", "heat"],
     "practice": ["session", "weld", "vbench"],

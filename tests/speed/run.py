@@ -9,7 +9,8 @@ here passes or fails by a clock.
 --window measures the window program instead: its start over a log of 100,000 joints (1.3 GB), a step from the key to the
 screen, a running countdown, and memory over 500 welds; it needs Xvfb, and takes some minutes.
 
-Logs of 2,000 and 20,000 joints are made for it, and one of 100,000 (1.3 GB) that the day log is scrolled over; with --full of 10,000 and 1,000,000 (ten million events, about 9 GB below
+Logs of 2,000 and 20,000 joints are made for it, and one of 100,000 (1.3 GB) that the day log is scrolled over and the
+shop's charts are made of; with --full of 10,000 and 1,000,000 (ten million events, about 9 GB below
 BUILD_FOLDER while it runs, and a quarter of an hour). --keep leaves them there and uses them again.
 """
 import csv
@@ -125,10 +126,15 @@ def exports(folder, logs, scratch):
         say(f"value log-export-memory-{joints} {memory:.1f} MB")
 
 
-def scroll(folder, big, scratch, full):
-    log = big if full else scratch / "joints-100000.log"
+def hundred_thousand(folder, scratch):
+    log = scratch / "joints-100000.log"
     if not log.is_file():
         run(program(folder, "make_big_log"), log, 100_000)
+    return log
+
+
+def scroll(folder, big, scratch, full):
+    log = big if full else hundred_thousand(folder, scratch)
     run(program(folder, "log_speed"), "scroll", log)
     run(program(folder, "daylog_speed"), log)
 
@@ -141,10 +147,7 @@ def window(folder, scratch):
     run(program(folder, "window_speed"), "cooling", cooling)
     here = Path(__file__).parent / "window.py"
     run(sys.executable, here, folder, "countdown", cooling)
-    log = scratch / "joints-100000.log"
-    if not log.is_file():
-        run(program(folder, "make_big_log"), log, 100_000)
-    run(sys.executable, here, folder, "start", log)
+    run(sys.executable, here, folder, "start", hundred_thousand(folder, scratch))
 
 
 def main():
@@ -185,7 +188,9 @@ def main():
         run(program(folder, "report_speed"), scratch)
         run(program(folder, "log_speed"), "page", small, big)
         scroll(folder, big, scratch, full)
-        run(program(folder, "shop_speed"), "charts", big)
+        run(program(folder, "shop_speed"), "charts", hundred_thousand(folder, scratch))
+        if full:
+            run(program(folder, "shop_speed"), "charts", big)
         writing = scratch / "writing"
         writing.mkdir()
         run(program(folder, "log_speed"), "write", writing)

@@ -1,5 +1,6 @@
-// How long the office's questions take: the day's plan of 40 seams on 4 benches by 2 people, and
-// the charts over a large log, beside SQLite's own reading of the same rows.
+// How long the office's questions take: the day's plan of 40 seams on 4 benches by 2 people and of
+// the most that a plan holds, and the charts over a large log, beside SQLite's own reading of the
+// same rows.
 //
 //     shop_speed day
 //     shop_speed charts LOG     made by make_big_log
@@ -48,7 +49,7 @@ double median(const std::function<void()>& work) {
     return took[2];
 }
 
-DayWork fortySeams() {
+DayWork workOf(std::size_t seams) {
     std::mt19937_64 chance(10);
     const auto seconds = [&](std::uint64_t low, std::uint64_t high) {
         return Milliseconds(static_cast<std::int64_t>(low + chance() % (high - low + 1)) * 1'000);
@@ -58,7 +59,7 @@ DayWork fortySeams() {
         work.benches.push_back({id, {"PE-HD", 210'000}, {}});
     }
     work.people = {"one", "two"};
-    for (int i = 0; i < 40; ++i) {
+    for (std::size_t i = 0; i < seams; ++i) {
         SeamTimes times;
         times.preparation = seconds(300, 700);
         times.alignment = seconds(30, 130);
@@ -79,7 +80,7 @@ DayWork fortySeams() {
 }
 
 void day() {
-    const DayWork work = fortySeams();
+    const DayWork work = workOf(40);
     const auto plan = planDay(work);
     if (!plan) {
         stop(plan.error().detail);
@@ -119,6 +120,17 @@ void day() {
     std::printf(
         "ratio day-plan-to-its-bound %.0f   (%.2f / %.4f ms)\n", planning / (bounding / 100),
         planning, bounding / 100);
+    const DayWork most = workOf(kMostDaySeams);
+    const auto full = planDay(most);
+    if (!full) {
+        stop(full.error().detail);
+    }
+    std::printf(
+        "value day-plan-%zu-seams-4-benches-2-people %.0f ms   (it ends at %.1f h, no plan before "
+        "%.1f h)\n",
+        most.seams.size(), median([&most] { static_cast<void>(planDay(most)); }),
+        static_cast<double>(full->finish.count()) / 3.6e6,
+        static_cast<double>(full->bound.atLeast.count()) / 3.6e6);
 }
 
 /// What SQLite's own interface takes for the same rows, as numbers and texts.

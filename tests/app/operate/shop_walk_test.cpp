@@ -47,7 +47,7 @@ protected:
         EXPECT_TRUE(shop.writer().flush());
         auto reader = LogReader::open(shop.log());
         EXPECT_TRUE(reader);
-        return readCoupons(*reader).value_or(std::vector<CouponSeries>());
+        return readCoupons(*reader).value_or(CouponsRead()).series;
     }
     QStringList offered(int post) {
         shop.floor().select(post);

@@ -58,6 +58,39 @@ inline RecordFacts factsOf(const Weld& weld) {
     return facts;
 }
 
+/// Pulled, and put right once: invented strengths, whose factor is 27.2 over 30.0.
+inline CouponSeries pulledCoupons() {
+    CouponTested tested;
+    tested.test = "tensile";
+    tested.standard = "EN 12814-2";
+    tested.material = "PE-HD";
+    tested.thicknessUm = 8'000;
+    tested.weldedPa = {29'000'000, 27'400'000};
+    tested.parentPa = {29'500'000, 30'500'000};
+    CouponSeries out;
+    out.id = "coupon:5d4e0f3a-96c2-4b6a-9c11-2f7780aa4e15";
+    const Instant at = sampleSeal().at;
+    out.versions = {{at, "person:oddo", tested, 1}, {at, "person:oddo", tested, 2}};
+    out.versions[1].tested.weldedPa[0] = 27'000'000;
+    out.versions[1].tested.reason = "read from the wrong line";
+    out.factor = weldingFactor({27, 27.4}, {29.5, 30.5}).value();
+    out.required = 0.9;
+    return out;
+}
+
+inline CouponSeries bentCoupons() {
+    CouponTested tested;
+    tested.test = "bend";
+    tested.material = "PE-HD";
+    tested.thicknessUm = 8'000;
+    tested.ramUm = {23'000, 31'500};
+    tested.cracked = {1, 0};
+    CouponSeries out;
+    out.id = "coupon:9c11";
+    out.versions = {{sampleSeal().at, "person:oddo", tested, 1}};
+    return out;
+}
+
 /// One more event, by somebody.
 inline Weld with(const Story& story, const std::string& by, const WeldDetail& detail) {
     const auto n = static_cast<std::int64_t>(story.weld().events.size()) + 1;

@@ -86,6 +86,26 @@ TEST(RecordPdf, IsOnePageOfItsPaper) {
     }
 }
 
+// The values as they were entered, each with the event of its test, and what was put right.
+TEST(RecordPdf, HoldsTheCouponsThatWereCutFromIt) {
+    RecordFacts facts = test::factsOf(test::lateJoint().weld());
+    const auto words = [&facts] { return Printed(facts).pdf.text().simplified(); };
+    EXPECT_FALSE(words().contains("Coupons cut from it"));
+    facts.coupons = {test::pulledCoupons(), test::bentCoupons()};
+    facts.coupons[1].unread = {{"coupon:9c11", 2, "not canonical"}};
+    const QString text = words();
+    for (const char* told :
+         {"Coupons cut from it", "Tensile test by EN 12814-2", "welded 27.00 · 27.40 N/mm²",
+          "parent sheet 29.50 · 30.50 N/mm²", "welding factor 0.907, with 95 % between ",
+          "the required 0.90", "[2] (coupon:5d4e0f3a-96c2-4b6a-9c11-2f7780aa4e15)",
+          "before it was put right (read from the wrong line): welded 29.00 · 27.40 N/mm²", "[1]",
+          "1 of 2 cracked; travel of the ram 23.0 · 31.5 mm [1] (coupon:9c11)",
+          "event 2 of coupon:9c11 can't be read"}) {
+        EXPECT_TRUE(text.contains(told)) << told << "\n" << text.toStdString();
+    }
+    EXPECT_TRUE(text.contains("entered 2030-01-13"));
+}
+
 // DVS 2207-1's annex, seen and from memory: order, part, both sheets with maker and batch, bench,
 // welder, date, thickness, length, ambient, weather guard, plate, drag, pressures and forces, bead,
 // the five times, remarks, both signatures.

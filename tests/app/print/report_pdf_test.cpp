@@ -98,6 +98,16 @@ bool anyLineHolds(const QStringList& lines, const QStringList& words) {
     });
 }
 
+TEST(ReportPdf, HoldsTheCouponsOfItsJoints) {
+    ReportFacts report = fiveJoints();
+    EXPECT_FALSE(Printed(report).pdf.text().contains("Coupons cut from these joints"));
+    report.joints[1].coupons = {test::bentCoupons()};
+    const QString text = Printed(report).pdf.text().simplified();
+    EXPECT_TRUE(text.contains("Coupons cut from these joints"));
+    EXPECT_TRUE(text.contains("Joint 42: Bend test, entered ")) << text.toStdString();
+    EXPECT_TRUE(text.contains("1 of 2 cracked; travel of the ram 23.0 · 31.5 mm [1]"));
+}
+
 TEST(ReportPdf, BeginsWithWhatIsOutOfLimitsAndWhy) {
     const Printed page(fiveJoints());
     const QString text = page.pdf.text();

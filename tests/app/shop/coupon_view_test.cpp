@@ -91,6 +91,39 @@ TEST(CouponView, EveryVersionStandsOnItsPage) {
     EXPECT_TRUE(couponRow(put, names()).second.contains("put right"));
 }
 
+TEST(CouponView, WhatCantBeReadIsSaidOfTheTestAndOnTheList) {
+    CouponSeries half = series({22.4, 22.9}, {23.1, 23.4});
+    half.joint = 0;
+    half.versions.back().tested.weld = "weld:7";
+    half.unread = {{"coupon:1", 2, "not canonical"}, {"weld:7", 1, "not canonical"}};
+    const ListRowView row = couponRow(half, names());
+    EXPECT_EQ(row.text, "Tensile test, a joint that can't be read, PE-HD, 8 mm");
+    EXPECT_EQ(row.third, "Not all of it can be read.");
+    EXPECT_EQ(row.mark, Mark::Trouble);
+    const QStringList page = textsOf(couponPage(half, names()).rows);
+    EXPECT_EQ(page.at(0), "Event 2 of this test can't be read.|coupon:1|");
+    EXPECT_EQ(page.at(1), "Event 1 of its joint can't be read.|weld:7|");
+    const CouponsRead all{{half}, {{"coupon:9", 1, "not canonical"}}};
+    const ListView list = couponList(all, names());
+    EXPECT_EQ(list.trouble, "A test that can't be read stands last.");
+    ASSERT_EQ(list.rows.size(), 2U);
+    EXPECT_EQ(textsOf(list.rows).at(1), "Event 1 of this test can't be read.|coupon:9|");
+    EXPECT_FALSE(list.rows[1].enabled);
+}
+
+TEST(CouponView, WhatTheRamsTravelWasBeforeStaysReadable) {
+    CouponSeries bent = series({}, {});
+    CouponTested& tested = bent.versions.back().tested;
+    tested.test = "bend";
+    tested.ramUm = {23'000};
+    tested.cracked = {1};
+    bent.versions.push_back(bent.versions.front());
+    bent.versions.back().tested.reason = "misread";
+    const QStringList texts = textsOf(couponPage(bent, names()).rows);
+    EXPECT_TRUE(texts.contains("Entered on 2030-01-13 by Oddo||Then: 23.0 mm, 1 of 1 cracked"))
+        << texts.join('\n').toStdString();
+}
+
 TEST(CouponView, ABendTestSaysHowManyCracked) {
     CouponSeries bent = series({}, {});
     CouponTested& tested = bent.versions.back().tested;

@@ -92,6 +92,34 @@ TEST(PlanView, HasALaneForEachBenchAndEachPerson) {
                                 {BarKind::Release, "S1 · A", "S1", minutes(30), minutes(32)}}));
 }
 
+TEST(PlanView, AJointThatCantBeReadIsNamed) {
+    JobDay plain = day(1);
+    plain.unread = {
+        {"weld:1", 12, "east", "event 3: not canonical"},
+        {"weld:2", 13, "", "event 3: not canonical"},
+        {"weld:3", 0, "", "event 1: not canonical"}};
+    const QStringList texts = textsOf(planView(plain, sixOClock(), names()));
+    EXPECT_TRUE(texts.contains(" Joint 12 on bench A can't be read and is not in this plan."))
+        << texts.join('\n').toStdString();
+    EXPECT_TRUE(texts.contains(" Joint 13 can't be read and is not in this plan."));
+    EXPECT_TRUE(texts.contains(" A joint whose number can't be read is not in this plan."));
+}
+
+TEST(PlanView, ThePlateUnderAWeldThatIsPreparedSettles) {
+    JobDay warming = day(1);
+    DayRunning running{"S7", times(), 0, false, minutes(3)};
+    warming.work.benches[0].running = running;
+    warming.plan = planDay(warming.work).value();
+    const PlanView view = planView(warming, sixOClock(), names());
+    const auto& bars = view.lanes[0].bars;
+    EXPECT_NE(
+        std::find(
+            bars.begin(), bars.end(), PlanBar{BarKind::WarmUp, "S7", "S7", minutes(0), minutes(3)}),
+        bars.end());
+    EXPECT_TRUE(textsOf(view).contains("6:00 The plate of bench A settles until 6:03."))
+        << textsOf(view).join('\n').toStdString();
+}
+
 TEST(PlanView, AColdPlateAndAJointThatWaitsAreLanesOfTheirOwn) {
     JobDay cold = day(1);
     cold.work.benches[0].plate = {"", kColdPlateMc};

@@ -43,12 +43,19 @@ protected:
         ASSERT_TRUE(writer->note(clock.now(), "person:ines", series, tested));
         ASSERT_TRUE(writer->flush());
     }
-    std::vector<CouponSeries> read() {
+    CouponsRead readAll() {
         auto reader = LogReader::open(path);
         EXPECT_TRUE(reader);
-        auto series = readCoupons(*reader);
-        EXPECT_TRUE(series) << (series ? "" : series.error().detail);
-        return series.value_or(std::vector<CouponSeries>());
+        auto all = readCoupons(*reader);
+        EXPECT_TRUE(all) << (all ? "" : all.error().detail);
+        return all.value_or(CouponsRead());
+    }
+    std::vector<CouponSeries> read() { return readAll().series; }
+    void damage(const std::string& subject, std::int64_t n) {
+        test::BehindTheBack tool(path);
+        tool.database().exec(
+            "UPDATE event SET body = replace(body, '\"v\":', '\"w\":') WHERE subject = '" +
+            subject + "' AND n = " + std::to_string(n));
     }
 
     test::ScratchFolder folder;
@@ -84,11 +91,63 @@ TEST_F(Coupons, ACorrectionHidesNothing) {
     ASSERT_EQ(all.size(), 1U);
     ASSERT_EQ(all[0].versions.size(), 2U);
     EXPECT_EQ(all[0].versions[0].tested.weldedPa[0], 27'000'000);
+    EXPECT_EQ(all[0].versions[0].n, 1);
+    EXPECT_EQ(all[0].versions[1].n, 2);
     EXPECT_EQ(all[0].now().weldedPa[0], 17'000'000);
     EXPECT_EQ(all[0].versions[1].by, "person:ines");
     ASSERT_TRUE(all[0].factor);
     EXPECT_NEAR(all[0].factor->welded.meanMpa, 26, 1e-9); // (17 + 28 + 29 + 28 + 28) / 5
     EXPECT_EQ(answerOf(*all[0].factor, all[0].required), FactorAnswer::NotMet);
+}
+
+TEST_F(Coupons, OfOneJointAreThoseThatWereCutFromIt) {
+    note("coupon:1", tensile());
+    note("coupon:2", bend());
+    CouponTested other = tensile();
+    other.weld = test::weldName(3);
+    note("coupon:3", other);
+    auto reader = LogReader::open(path);
+    ASSERT_TRUE(reader);
+    const auto cut = readCoupons(*reader, test::weldName(2));
+    ASSERT_TRUE(cut) << cut.error().detail;
+    ASSERT_EQ(cut->series.size(), 1U);
+    EXPECT_EQ(cut->series[0].id, "coupon:1");
+    EXPECT_TRUE(cut->series[0].factor);
+    EXPECT_EQ(cutFrom(test::weldName(2), readAll()), cut->series);
+    EXPECT_TRUE(readCoupons(*reader, test::weldName(1))->series.empty());
+}
+
+TEST_F(Coupons, AnEventThatCantBeReadIsNamedAndTheRestStands) {
+    note("coupon:1", tensile());
+    CouponTested right = tensile();
+    right.weldedPa[0] = 17'000'000;
+    right.reason = "the first was read as 27";
+    note("coupon:1", right);
+    note("coupon:2", bend());
+    note("coupon:3", bend());
+    // Of the joint only its opening is asked for.
+    damage(test::weldName(2), 4);
+    EXPECT_EQ(readAll().series.at(0).joint, 2);
+    EXPECT_TRUE(readAll().series.at(0).unread.empty());
+    damage("coupon:1", 2);
+    damage("coupon:3", 1);
+    damage(test::weldName(2), 1);
+    const CouponsRead all = readAll();
+    ASSERT_EQ(all.series.size(), 2U);
+    const CouponSeries& first = all.series[0];
+    EXPECT_EQ(first.now().weldedPa[0], 27'000'000) << "what it was put right to is not known";
+    ASSERT_EQ(first.unread.size(), 2U);
+    EXPECT_EQ(first.unread[0].subject, "coupon:1");
+    EXPECT_EQ(first.unread[0].n, 2);
+    EXPECT_FALSE(first.unread[0].why.empty());
+    EXPECT_EQ(first.unread[1].subject, test::weldName(2));
+    EXPECT_EQ(first.unread[1].n, 1);
+    EXPECT_TRUE(first.isJointUnread());
+    EXPECT_EQ(first.joint, 0);
+    EXPECT_TRUE(all.series[1].unread.empty());
+    ASSERT_EQ(all.unread.size(), 1U);
+    EXPECT_EQ(all.unread[0].subject, "coupon:3");
+    EXPECT_EQ(all.unread[0].n, 1);
 }
 
 TEST(CouponCheck, TakesWhatATestCanGiveAndRefusesTheRest) {

@@ -37,6 +37,21 @@ TEST(DayReport, HoldsTheDaysJointsAndTheSealsFingerprint) {
     EXPECT_TRUE(holds(*before, "Day report, " + day));
     EXPECT_TRUE(holds(*before, "Not sealed.")) << *before;
     EXPECT_TRUE(holds(*before, "1: 1 within limits")) << *before;
+    EXPECT_FALSE(holds(*before, "coupon:")) << *before;
+
+    CouponTested bent;
+    bent.test = "bend";
+    bent.material = "PE-HD";
+    bent.thicknessUm = 8'000;
+    bent.weld = test::weldName(1);
+    bent.angleMilli = {160'000, 95'500};
+    bent.cracked = {0, 1};
+    ASSERT_TRUE(writer->note(clock.now(), "person:ines", "coupon:7", bent).has_value());
+    ASSERT_TRUE(writer->flush().has_value());
+    const auto tested = dayReport(*reader, day);
+    EXPECT_TRUE(holds(*tested, "coupon:7")) << *tested;
+    EXPECT_TRUE(holds(*tested, "160, 95.5°")) << *tested;
+    EXPECT_TRUE(holds(*tested, "1 of 2")) << *tested;
 
     const auto sealed = sealDay(*writer, key, "person:ines", day, clock.now());
     ASSERT_TRUE(sealed.has_value()) << sealed.error().detail;

@@ -133,6 +133,36 @@ TEST_F(Facts, HoldTheCertificateThatWasNotedWhenTheJointBegan) {
     EXPECT_EQ(report->joints.at(0).certificate, facts->certificate);
 }
 
+TEST_F(Facts, HoldTheCouponsThatWereCutFromTheJoint) {
+    CouponTested tested;
+    tested.test = "bend";
+    tested.material = "PE-HD";
+    tested.thicknessUm = 8'000;
+    tested.angleMilli = {160'000};
+    tested.cracked = {0};
+    {
+        auto log = writer();
+        ASSERT_TRUE(log);
+        ASSERT_TRUE(log->note(clock.now(), test::kForeman, "coupon:1", tested)); // of a trial
+        tested.weld = test::weldName(2);
+        ASSERT_TRUE(log->note(clock.now(), test::kForeman, "coupon:2", tested));
+        ASSERT_TRUE(log->flush());
+    }
+    auto log = reader();
+    const auto facts = recordFacts(log, *logFacts(log), test::weldName(2));
+    ASSERT_TRUE(facts) << facts.error().detail;
+    ASSERT_EQ(facts->coupons.size(), 1U);
+    EXPECT_EQ(facts->coupons[0].id, "coupon:2");
+    EXPECT_EQ(facts->coupons[0].now(), tested);
+    EXPECT_EQ(facts->coupons[0].joint, 2);
+    EXPECT_TRUE(recordFacts(log, *logFacts(log), test::weldName(1))->coupons.empty());
+    const auto report = reportFacts(log, JointFilter{});
+    ASSERT_TRUE(report) << report.error().detail;
+    for (const ReportJoint& joint : report->joints) {
+        EXPECT_EQ(joint.coupons.size(), joint.line.number == 2 ? 1U : 0U) << joint.line.number;
+    }
+}
+
 TEST_F(Facts, OfAWeldThatIsNotThereAreRefused) {
     auto log = reader();
     const auto none = recordFacts(log, *logFacts(log), test::weldName(77));

@@ -126,6 +126,29 @@ TEST(RecordText, ShowsTheCuesBetweenTheEventsOnlyWhenAsked) {
     EXPECT_LT(text.find("get ready"), text.find("plate out\n"));
 }
 
+TEST(RecordText, ShowsTheCouponsThatWereCutFromIt) {
+    CouponSeries series;
+    series.id = "coupon:7";
+    CouponTested tested;
+    tested.test = "tensile";
+    tested.standard = "EN 12814-2";
+    tested.material = "PE-HD";
+    tested.thicknessUm = 8'000;
+    tested.weldedPa = {27'000'000, 27'400'000};
+    tested.parentPa = {29'500'000, 30'500'000};
+    series.versions = {{{}, "person:ines", tested, 3}};
+    series.factor = weldingFactor({27, 27.4}, {29.5, 30.5}).value(); // 27.2 over 30
+    series.required = 0.9;
+    const std::vector<CouponSeries> coupons{series};
+    RecordExtras extras;
+    extras.coupons = &coupons;
+    const std::string text = textOf(Story().close().weld(), extras);
+    EXPECT_TRUE(holds(text, "coupon:7")) << text;
+    EXPECT_TRUE(holds(lineWith(text, "Factor"), "0.907")) << text;
+    EXPECT_TRUE(holds(text, "2 coupons, mean 27.2 MPa")) << text;
+    EXPECT_TRUE(holds(lineWith(text, "  Event "), "3")) << text;
+}
+
 TEST(RecordText, GivesTheVerdictWithEveryReason) {
     Story story;
     story.soak().wait(Milliseconds(8'800)).then(FacesMet{});

@@ -235,6 +235,8 @@ TEST(DayPlan, RefusesWhatIsNoDay) {
     work.seams.clear();
     work.benches[0].running = DayRunning{"S0", times(6), 1};
     EXPECT_EQ(refused(work), "the weld on bench 1 is in the hands of person 1; allowed: 0 to 0");
+    work.benches[0].running = DayRunning{"S0", times(6), 0, false, minutes(7)};
+    EXPECT_EQ(refused(work), "the plate of bench 1 waits 420000 ms; allowed: 0 to 300000");
 }
 
 TEST(DayPlan, WhoMayNotWeldASeamOnlyReleasesIt) {

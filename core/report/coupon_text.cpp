@@ -1,0 +1,120 @@
+#include "core/report/coupon_text.h"
+
+#include "core/base/plain_number.h"
+#include "core/report/plain_text.h"
+
+#include <algorithm>
+#include <cmath>
+#include <fmt/format.h>
+#include <string_view>
+#include <vector>
+
+namespace seamclock {
+
+namespace {
+
+std::string shown(double value, double per = 1e3) {
+    return plainNumber(std::round(value * per) / per);
+}
+
+std::string factorText(const CouponSeries& series) {
+    const WeldingFactor& factor = *series.factor;
+    std::string text = shown(factor.factor);
+    text += factor.interval ? fmt::format(
+                                  ", 95 % between {} and {}", shown(factor.interval->low),
+                                  shown(factor.interval->high))
+                            : ", no interval: too few coupons, or parents that scatter too much";
+    switch (answerOf(factor, series.required)) {
+    case FactorAnswer::Met:
+        text += fmt::format("; above the required {} with all its interval", *series.required);
+        break;
+    case FactorAnswer::MetByMean:
+        text += fmt::format(
+            "; reaches the required {} by its means, not with all its interval", *series.required);
+        break;
+    case FactorAnswer::NotMet:
+        text += fmt::format("; below the required {}", *series.required);
+        break;
+    case FactorAnswer::NoRequirement:
+        return text + "; no requirement to hand";
+    }
+    return text + " [" + std::string(kRequiredFactorSource) + "]";
+}
+
+std::string meanText(const StrengthMean& mean) {
+    return fmt::format(
+        "{} coupons, mean {} MPa, standard deviation {}", mean.count, shown(mean.meanMpa, 1e2),
+        shown(mean.sdMpa, 1e2));
+}
+
+std::string listText(const std::vector<std::int64_t>& values, double per) {
+    std::string text;
+    for (const std::int64_t one : values) {
+        text += (text.empty() ? "" : ", ") + plainNumber(static_cast<double>(one) / per);
+    }
+    return text;
+}
+
+} // namespace
+
+std::string unreadEventText(const UnreadEvent& one) {
+    return wrapped(
+               fmt::format(
+                   "event {} of {} can't be read: {}", one.n, onOneLine(one.subject),
+                   onOneLine(one.why)),
+               2) +
+           "\n";
+}
+
+std::string couponText(const CouponSeries& series) {
+    const CouponTested& now = series.now();
+    std::vector<std::vector<std::string>> rows = {
+        {"Test", onOneLine(now.test + (now.standard.empty() ? "" : ", " + now.standard))},
+        {"Sheet", onOneLine(now.material + " " + fromThousandths(now.thicknessUm) + " mm")},
+        {"From", series.joint > 0 ? fmt::format("joint {}", series.joint)
+                 : now.weld       ? onOneLine(*now.weld) // of another log, or not to be read
+                                  : "a procedure trial"}};
+    const auto add = [&rows](const char* name, const std::string& text) {
+        if (!text.empty()) {
+            rows.push_back({name, onOneLine(text)});
+        }
+    };
+    add("Procedure", now.procedure);
+    add("Welded by", series.joinedBy);
+    if (series.factor) {
+        add("Welded", meanText(series.factor->welded));
+        add("Parent", meanText(series.factor->parent));
+        add("Factor", factorText(series));
+    } else if (!now.weldedPa.empty()) {
+        add("Welded", listText(now.weldedPa, 1e6) + " MPa");
+    }
+    if (!now.angleMilli.empty()) {
+        add("Bend angle", listText(now.angleMilli, 1e3) + "°");
+    }
+    if (!now.ramUm.empty()) {
+        add("Ram", listText(now.ramUm, 1e3) + " mm");
+    }
+    if (!now.cracked.empty()) {
+        add("Cracked", fmt::format(
+                           "{} of {}", std::count(now.cracked.begin(), now.cracked.end(), 1),
+                           now.cracked.size()));
+    }
+    add("Remark", now.remark);
+    add("Event", std::to_string(series.versions.back().n));
+    std::string text = headline(onOneLine(series.id)) + aligned(rows);
+    for (const UnreadEvent& one : series.unread) {
+        text += unreadEventText(one);
+    }
+    for (std::size_t i = 1; i < series.versions.size(); ++i) {
+        const CouponVersion& version = series.versions[i];
+        text += wrapped(
+                    "  put right on " + toIsoDate(version.at.utc, version.at.offset) + " by " +
+                        onOneLine(version.by + ": " + version.tested.reason.value_or("")) +
+                        "; what was entered before stays in the log",
+                    4) +
+                "\n";
+    }
+    return text;
+}
+
+} // namespace seamclock
