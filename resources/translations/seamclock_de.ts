@@ -292,6 +292,10 @@
             <translation>%1 Biegeproben; erlaubt: 1 bis %2</translation>
         </message>
         <message>
+            <source>%1 by %2</source>
+            <translation>%1 nach %2</translation>
+        </message>
+        <message>
             <source>%1 by %2, %3: %4</source>
             <translation>%1 (%2, %3): %4</translation>
         </message>
@@ -1128,6 +1132,10 @@
             <translation>%1, Ausgabe %2. %3</translation>
         </message>
         <message>
+            <source>%1, entered %2 by %3: %4</source>
+            <translation>%1, eingetragen %2 von %3: %4</translation>
+        </message>
+        <message>
             <source>%1, event %2</source>
             <translation>%1, Ereignis %2</translation>
         </message>
@@ -1544,6 +1552,10 @@
             <translation>Eine Schweißung, die warm losgelassen wird, biegt sich unter ihrem Gewicht und kann in der Mitte aufgehen.</translation>
         </message>
         <message>
+            <source>A joint whose number can't be read is not in this plan.</source>
+            <translation>Eine Schweißung, deren Nummer nicht lesbar ist, fehlt in diesem Plan.</translation>
+        </message>
+        <message>
             <source>A kilogram of force is nearly ten newtons: the wrong one is off by a factor that anybody can see who asks whether the reading can be right.</source>
             <translation>Ein Kilogramm Kraft sind fast zehn Newton: das falsche liegt um einen Faktor daneben, den jeder sieht, der fragt, ob der Skalenwert stimmen kann.</translation>
         </message>
@@ -1606,6 +1618,10 @@
         <message>
             <source>A spring that is still loaded throws the bars open. Bring the force to zero first where the bench asks for it, then ease the clamps. Two springs are stiff: they lose twice as much as one when the sheets close up, so read again; and a jerk on them costs melt that one soft spring would spare.</source>
             <translation>Eine noch gespannte Feder wirft die Balken auf. Wo die Bank es verlangt, erst die Kraft auf null, dann die Klemmen lockern. Zwei Federn sind steif: sie verlieren doppelt so viel wie eine, wenn die Tafeln nachrücken, also wieder ablesen; und ein Ruck kostet Schmelze, die eine weiche Feder schont.</translation>
+        </message>
+        <message>
+            <source>A test that can't be read stands last.</source>
+            <translation>Ein unlesbarer Versuch steht am Ende.</translation>
         </message>
         <message>
             <source>A trial joint is welded first, tested, and released by the supervisor.</source>
@@ -2392,6 +2408,14 @@
             <translation>Proben aus einer Schweißung oder aus dem Versuch zu einer Anweisung.</translation>
         </message>
         <message>
+            <source>Coupons cut from it</source>
+            <translation>Proben daraus</translation>
+        </message>
+        <message>
+            <source>Coupons cut from these joints</source>
+            <translation>Proben aus diesen Schweißungen</translation>
+        </message>
+        <message>
             <source>Coupons of joints and of procedure trials, the newest first.</source>
             <translation>Proben aus Schweißungen und Versuchen, die neuesten zuerst.</translation>
         </message>
@@ -2610,6 +2634,14 @@
         <message>
             <source>Event</source>
             <translation>[n]</translation>
+        </message>
+        <message>
+            <source>Event %1 of its joint can't be read.</source>
+            <translation>Ereignis %1 seiner Schweißung ist nicht lesbar.</translation>
+        </message>
+        <message>
+            <source>Event %1 of this test can't be read.</source>
+            <translation>Ereignis %1 dieses Versuchs ist nicht lesbar.</translation>
         </message>
         <message>
             <source>Events</source>
@@ -3168,6 +3200,10 @@
             <translation>Schweißung %1 (%2): %3</translation>
         </message>
         <message>
+            <source>Joint %1 can't be read and is not in this plan.</source>
+            <translation>Schweißung %1 ist nicht lesbar und fehlt in diesem Plan.</translation>
+        </message>
+        <message>
             <source>Joint %1 goes on without this check.</source>
             <translation>Schweißung %1 geht ohne diese Prüfung weiter.</translation>
         </message>
@@ -3232,6 +3268,10 @@
             <translation>Schweißung %1 an Bank %2</translation>
         </message>
         <message>
+            <source>Joint %1 on bench %2 can't be read and is not in this plan.</source>
+            <translation>Schweißung %1 auf Bank %2 ist nicht lesbar und fehlt in diesem Plan.</translation>
+        </message>
+        <message>
             <source>Joint %1 was broken off when the program ended.</source>
             <translation>Schweißung %1 wurde abgebrochen, als das Programm endete.</translation>
         </message>
@@ -3246,6 +3286,10 @@
         <message>
             <source>Joint %1. %2.</source>
             <translation>Schweißung %1. %2.</translation>
+        </message>
+        <message>
+            <source>Joint %1: %2</source>
+            <translation>Schweißung %1: %2</translation>
         </message>
         <message>
             <source>Joint %1: %2 is corrected.</source>
@@ -3862,6 +3906,10 @@
         <message>
             <source>Nobody is entered: the plan is for one operator.</source>
             <translation>Niemand ist eingetragen: der Plan ist für einen Bediener.</translation>
+        </message>
+        <message>
+            <source>Not all of it can be read.</source>
+            <translation>Nicht alles davon ist lesbar.</translation>
         </message>
         <message>
             <source>Not finished</source>
@@ -5714,6 +5762,10 @@
             <translation>Ihre Raten addieren sich.</translation>
         </message>
         <message>
+            <source>Then: %1 mm, %2</source>
+            <translation>Damals: %1 mm, %2</translation>
+        </message>
+        <message>
             <source>Then: %1 °, %2</source>
             <translation>Damals: %1 °, %2</translation>
         </message>
@@ -6514,6 +6566,10 @@
             <translation>Null und Rate kommen aus den Kalibrierpunkten.</translation>
         </message>
         <message>
+            <source>[n]: the event in the log of the test itself</source>
+            <translation>[n]: das Ereignis im Logbuch des Versuchs selbst</translation>
+        </message>
+        <message>
             <source>[n]: the event in the log that a value comes from</source>
             <translation>[n]: das Ereignis im Logbuch, aus dem ein Wert kommt</translation>
         </message>
@@ -6620,6 +6676,10 @@
         <message>
             <source>a joint of another log</source>
             <translation>einer Schweißung eines anderen Logbuchs</translation>
+        </message>
+        <message>
+            <source>a joint that can't be read</source>
+            <translation>einer unlesbaren Schweißung</translation>
         </message>
         <message>
             <source>a length is outside 0 to 100000</source>
@@ -7286,6 +7346,10 @@
             <translation>vor jeder Naht</translation>
         </message>
         <message>
+            <source>before it was put right (%1): %2 %3</source>
+            <translation>bevor es berichtigt wurde (%1): %2 %3</translation>
+        </message>
+        <message>
             <source>before: %1</source>
             <translation>vorher: %1</translation>
         </message>
@@ -7336,6 +7400,10 @@
         <message>
             <source>bench of the log</source>
             <translation>Bank im Logbuch</translation>
+        </message>
+        <message>
+            <source>bend angle %1 °</source>
+            <translation>Biegewinkel %1 °</translation>
         </message>
         <message>
             <source>bend test</source>
@@ -7887,6 +7955,10 @@
         <message>
             <source>event %1 is another in chain %2 than in chain %3</source>
             <translation>Ereignis %1 ist in Kette %2 ein anderes als in Kette %3</translation>
+        </message>
+        <message>
+            <source>event %1 of %2 can't be read</source>
+            <translation>Ereignis %1 von %2 ist nicht lesbar</translation>
         </message>
         <message>
             <source>event %1 taken back</source>
@@ -8559,6 +8631,10 @@
         <message>
             <source>it stays</source>
             <translation>bleibt so</translation>
+        </message>
+        <message>
+            <source>it tells of no coupon</source>
+            <translation>es erzählt von keiner Probe</translation>
         </message>
         <message>
             <source>it was</source>
@@ -9579,6 +9655,10 @@
         <message>
             <source>parent</source>
             <translation>Grundwerkstoff</translation>
+        </message>
+        <message>
+            <source>parent sheet %1 N/mm²</source>
+            <translation>Grundtafel %1 N/mm²</translation>
         </message>
         <message>
             <source>path of a file or folder</source>
@@ -11233,6 +11313,10 @@
             <translation>die Schweißung der Aufnahme ist „%1“; erlaubt: weld: und ihre UUID</translation>
         </message>
         <message>
+            <source>the travel</source>
+            <translation>den Weg</translation>
+        </message>
+        <message>
             <source>the trial joint held</source>
             <translation>die Probe hat gehalten</translation>
         </message>
@@ -11613,6 +11697,10 @@
             <translation>Lehrling</translation>
         </message>
         <message>
+            <source>travel of the ram %1 mm</source>
+            <translation>Stempelweg %1 mm</translation>
+        </message>
+        <message>
             <source>trial</source>
             <translation>Probe</translation>
         </message>
@@ -11805,6 +11893,10 @@
             <translation>geschweißt</translation>
         </message>
         <message>
+            <source>welded %1 N/mm²</source>
+            <translation>geschweißt %1 N/mm²</translation>
+        </message>
+        <message>
             <source>welded again more often than the job allows</source>
             <translation>öfter neu geschweißt, als der Auftrag erlaubt</translation>
         </message>
@@ -11819,6 +11911,10 @@
         <message>
             <source>welder</source>
             <translation>Schweißer</translation>
+        </message>
+        <message>
+            <source>welding factor %1</source>
+            <translation>Schweißfaktor %1</translation>
         </message>
         <message>
             <source>welds</source>

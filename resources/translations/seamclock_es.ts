@@ -292,6 +292,10 @@
             <translation>%1 probetas de doblado; permitido: 1 a %2</translation>
         </message>
         <message>
+            <source>%1 by %2</source>
+            <translation>%1 según %2</translation>
+        </message>
+        <message>
             <source>%1 by %2, %3: %4</source>
             <translation>%1 (%2, %3): %4</translation>
         </message>
@@ -1128,6 +1132,10 @@
             <translation>%1, edición %2. %3</translation>
         </message>
         <message>
+            <source>%1, entered %2 by %3: %4</source>
+            <translation>%1, anotado el %2 por %3: %4</translation>
+        </message>
+        <message>
             <source>%1, event %2</source>
             <translation>%1, evento %2</translation>
         </message>
@@ -1544,6 +1552,10 @@
             <translation>Una unión que se suelta caliente se dobla por su peso y puede abrirse en el centro.</translation>
         </message>
         <message>
+            <source>A joint whose number can't be read is not in this plan.</source>
+            <translation>Una unión cuyo número no se puede leer no entra en este plan.</translation>
+        </message>
+        <message>
             <source>A kilogram of force is nearly ten newtons: the wrong one is off by a factor that anybody can see who asks whether the reading can be right.</source>
             <translation>Un kilogramo de fuerza son casi diez newtons: el erróneo se desvía por un factor que ve cualquiera que se pregunte si la lectura puede ser.</translation>
         </message>
@@ -1606,6 +1618,10 @@
         <message>
             <source>A spring that is still loaded throws the bars open. Bring the force to zero first where the bench asks for it, then ease the clamps. Two springs are stiff: they lose twice as much as one when the sheets close up, so read again; and a jerk on them costs melt that one soft spring would spare.</source>
             <translation>Un muelle aún cargado abre las barras de golpe. Donde el banco lo pida, llevar primero la fuerza a cero y después aflojar las mordazas. Dos muelles son rígidos: pierden el doble que uno al cerrarse las placas, así que leer otra vez; y un tirón cuesta fundido que un muelle blando ahorra.</translation>
+        </message>
+        <message>
+            <source>A test that can't be read stands last.</source>
+            <translation>Un ensayo ilegible está al final.</translation>
         </message>
         <message>
             <source>A trial joint is welded first, tested, and released by the supervisor.</source>
@@ -2392,6 +2408,14 @@
             <translation>Probetas de una unión, o de una prueba de un procedimiento.</translation>
         </message>
         <message>
+            <source>Coupons cut from it</source>
+            <translation>Probetas de esta unión</translation>
+        </message>
+        <message>
+            <source>Coupons cut from these joints</source>
+            <translation>Probetas de estas uniones</translation>
+        </message>
+        <message>
             <source>Coupons of joints and of procedure trials, the newest first.</source>
             <translation>Probetas de uniones y de pruebas, las más nuevas primero.</translation>
         </message>
@@ -2610,6 +2634,14 @@
         <message>
             <source>Event</source>
             <translation>Evento</translation>
+        </message>
+        <message>
+            <source>Event %1 of its joint can't be read.</source>
+            <translation>El evento %1 de su unión no se puede leer.</translation>
+        </message>
+        <message>
+            <source>Event %1 of this test can't be read.</source>
+            <translation>El evento %1 de este ensayo no se puede leer.</translation>
         </message>
         <message>
             <source>Events</source>
@@ -3168,6 +3200,10 @@
             <translation>Unión %1 (%2): %3</translation>
         </message>
         <message>
+            <source>Joint %1 can't be read and is not in this plan.</source>
+            <translation>La unión %1 no se puede leer y no entra en este plan.</translation>
+        </message>
+        <message>
             <source>Joint %1 goes on without this check.</source>
             <translation>La unión %1 sigue sin este control.</translation>
         </message>
@@ -3232,6 +3268,10 @@
             <translation>Unión %1 en el banco %2</translation>
         </message>
         <message>
+            <source>Joint %1 on bench %2 can't be read and is not in this plan.</source>
+            <translation>La unión %1 en el banco %2 no se puede leer y no entra en este plan.</translation>
+        </message>
+        <message>
             <source>Joint %1 was broken off when the program ended.</source>
             <translation>La unión %1 se interrumpió al acabar el programa.</translation>
         </message>
@@ -3246,6 +3286,10 @@
         <message>
             <source>Joint %1. %2.</source>
             <translation>Unión %1. %2.</translation>
+        </message>
+        <message>
+            <source>Joint %1: %2</source>
+            <translation>Unión %1: %2</translation>
         </message>
         <message>
             <source>Joint %1: %2 is corrected.</source>
@@ -3862,6 +3906,10 @@
         <message>
             <source>Nobody is entered: the plan is for one operator.</source>
             <translation>No hay nadie anotado: el plan es para un operario.</translation>
+        </message>
+        <message>
+            <source>Not all of it can be read.</source>
+            <translation>No todo se puede leer.</translation>
         </message>
         <message>
             <source>Not finished</source>
@@ -5714,6 +5762,10 @@
             <translation>Sus rigideces se suman.</translation>
         </message>
         <message>
+            <source>Then: %1 mm, %2</source>
+            <translation>Entonces: %1 mm, %2</translation>
+        </message>
+        <message>
             <source>Then: %1 °, %2</source>
             <translation>Entonces: %1 °, %2</translation>
         </message>
@@ -6514,6 +6566,10 @@
             <translation>El cero y la rigidez salen de los puntos de calibración.</translation>
         </message>
         <message>
+            <source>[n]: the event in the log of the test itself</source>
+            <translation>[n]: el evento del registro del propio ensayo</translation>
+        </message>
+        <message>
             <source>[n]: the event in the log that a value comes from</source>
             <translation>[n]: el evento del registro del que sale un valor</translation>
         </message>
@@ -6620,6 +6676,10 @@
         <message>
             <source>a joint of another log</source>
             <translation>una unión de otro registro</translation>
+        </message>
+        <message>
+            <source>a joint that can't be read</source>
+            <translation>una unión ilegible</translation>
         </message>
         <message>
             <source>a length is outside 0 to 100000</source>
@@ -7286,6 +7346,10 @@
             <translation>antes de cada soldadura</translation>
         </message>
         <message>
+            <source>before it was put right (%1): %2 %3</source>
+            <translation>antes de corregirlo (%1): %2 %3</translation>
+        </message>
+        <message>
             <source>before: %1</source>
             <translation>antes: %1</translation>
         </message>
@@ -7336,6 +7400,10 @@
         <message>
             <source>bench of the log</source>
             <translation>banco del registro</translation>
+        </message>
+        <message>
+            <source>bend angle %1 °</source>
+            <translation>ángulo de doblado %1 °</translation>
         </message>
         <message>
             <source>bend test</source>
@@ -7887,6 +7955,10 @@
         <message>
             <source>event %1 is another in chain %2 than in chain %3</source>
             <translation>el suceso %1 es distinto en la cadena %2 y en la %3</translation>
+        </message>
+        <message>
+            <source>event %1 of %2 can't be read</source>
+            <translation>el evento %1 de %2 no se puede leer</translation>
         </message>
         <message>
             <source>event %1 taken back</source>
@@ -8559,6 +8631,10 @@
         <message>
             <source>it stays</source>
             <translation>sin cambio</translation>
+        </message>
+        <message>
+            <source>it tells of no coupon</source>
+            <translation>no habla de ninguna probeta</translation>
         </message>
         <message>
             <source>it was</source>
@@ -9579,6 +9655,10 @@
         <message>
             <source>parent</source>
             <translation>material base</translation>
+        </message>
+        <message>
+            <source>parent sheet %1 N/mm²</source>
+            <translation>placa base %1 N/mm²</translation>
         </message>
         <message>
             <source>path of a file or folder</source>
@@ -11233,6 +11313,10 @@
             <translation>la soldadura de la toma es «%1»; permitido: weld: y su UUID</translation>
         </message>
         <message>
+            <source>the travel</source>
+            <translation>el recorrido</translation>
+        </message>
+        <message>
             <source>the trial joint held</source>
             <translation>la unión de prueba aguantó</translation>
         </message>
@@ -11613,6 +11697,10 @@
             <translation>aprendiz</translation>
         </message>
         <message>
+            <source>travel of the ram %1 mm</source>
+            <translation>recorrido del punzón %1 mm</translation>
+        </message>
+        <message>
             <source>trial</source>
             <translation>prueba</translation>
         </message>
@@ -11805,6 +11893,10 @@
             <translation>soldada</translation>
         </message>
         <message>
+            <source>welded %1 N/mm²</source>
+            <translation>soldadas %1 N/mm²</translation>
+        </message>
+        <message>
             <source>welded again more often than the job allows</source>
             <translation>resoldada más veces de las que permite el trabajo</translation>
         </message>
@@ -11819,6 +11911,10 @@
         <message>
             <source>welder</source>
             <translation>soldador</translation>
+        </message>
+        <message>
+            <source>welding factor %1</source>
+            <translation>factor de soldadura %1</translation>
         </message>
         <message>
             <source>welds</source>

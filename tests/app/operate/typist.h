@@ -28,16 +28,16 @@ private:
         QApplication::sendEvent(&to, &event);
     }
     static QString textOf(Qt::Key key) {
-        switch (static_cast<int>(key)) {
-        case Qt::Key_Tab:
+        if (key == Qt::Key_Tab) {
             return QStringLiteral("\t");
-        case Qt::Key_Return:
-            return QStringLiteral("\r");
-        case Qt::Key_Escape:
-            return QString(QChar(0x1b));
-        default:
-            return key < 0x80 ? QString(QChar(key)).toLower() : QString();
         }
+        if (key == Qt::Key_Return) {
+            return QStringLiteral("\r");
+        }
+        if (key == Qt::Key_Escape) {
+            return QString(QChar(0x1b));
+        }
+        return key < 0x80 ? QString(QChar(key)).toLower() : QString();
     }
 
     QWidget& m_window;
