@@ -1,6 +1,7 @@
 // Jobs, batches, coupons, charts and due lists through the terminal: keys, statuses, and one
 // sentence for what won't do.
 #include "tests/app/cli/run_cli.h"
+#include "tests/support/log_samples.h"
 
 #include <algorithm>
 #include <gtest/gtest.h>
@@ -205,6 +206,43 @@ TEST_F(CliShop, CouponsAreEnteredPutRightAndListed) {
     EXPECT_NE(text.find("put right on"), std::string::npos) << text;
     EXPECT_NE(text.find("1 of 2"), std::string::npos) << text;
     EXPECT_EQ(cli.run("log verify --log " + log).status, 0);
+}
+
+TEST_F(CliShop, WhatCantBeReadIsNamedAndTheRestIsTold) {
+    addInes();
+    const json added = jsonWith(
+        "123456\\n", "coupons add --by person:ines-falk --joint 1 --welded 27,28 --parent 30,31");
+    const std::string series = added["coupons"][0]["series"];
+    const json right = jsonWith(
+        "123456\\n", "coupons correct --by person:ines-falk --series " + series +
+                         " --reason misread --joint 1 --welded 17,28 --parent 30,31");
+    const std::string weld = right["coupons"][0]["weld"];
+    const auto damage = [&](const std::string& subject, int n) {
+        test::BehindTheBack tool(cli.folder().file("a.log"));
+        tool.database().exec(
+            "UPDATE event SET body = replace(body, '\"v\":', '\"w\":') WHERE subject = '" +
+            subject + "' AND n = " + std::to_string(n));
+    };
+    damage(series, 2);
+    damage(weld, 1);
+    const json read = cli.json("coupons list --log " + log)["coupons"][0];
+    EXPECT_EQ(read["versions"].size(), 1U);
+    ASSERT_EQ(read["unread"].size(), 2U);
+    EXPECT_EQ(read["unread"][0]["n"], 2);
+    EXPECT_EQ(read["unread"][1]["subject"], weld);
+    const Ran list = cli.run("coupons list --log " + log);
+    EXPECT_EQ(list.status, 0) << list.err;
+    for (const std::string& subject : {"event 2 of " + series, "event 1 of " + weld}) {
+        EXPECT_NE(list.out.find(subject + " can't be read: "), std::string::npos) << list.out;
+    }
+    damage(series, 1);
+    const json none = cli.json("coupons list --log " + log);
+    EXPECT_TRUE(none["coupons"].empty());
+    EXPECT_EQ(none["unread"].size(), 2U);
+    const Ran plan = cli.run("job plan " + demoJob() + " --log " + log);
+    EXPECT_EQ(plan.status, 0) << plan.err;
+    EXPECT_NE(plan.out.find("joint 1 can't be read: "), std::string::npos) << plan.out;
+    EXPECT_TRUE(cli.json("job plan " + demoJob() + " --log " + log)["unread"].is_array());
 }
 
 TEST_F(CliShop, CouponsRefuseWithOneSentence) {
