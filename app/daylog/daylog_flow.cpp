@@ -399,6 +399,7 @@ void DayLogFlow::drawJoint() {
     if (!(m_shop.readOnly && m_joint->photosLeftBehind)) { // a published copy takes none along
         view.photos = photosTrouble(m_joint->photos);
     }
+    view.tested = testedText(m_joint->coupons);
     m_day->showJoint(view);
     drawDay();
     if (page() == m_table) {
@@ -779,12 +780,13 @@ void DayLogFlow::showTable(int tab) {
         return;
     }
     const WeldRecord& record = *m_joint->record;
-    const TableView table = tab == 0 ? valuesTable(
-                                           record, m_joint->bench ? &*m_joint->bench : nullptr,
-                                           m_heat ? &*m_heat : nullptr, m_shop.units())
-                            : tab == 1
-                                ? eventsTable(record, m_names, m_shop.units())
-                                : lookedAtTable(record, m_joint->photos, m_names, m_shop.units());
+    const TableView table =
+        tab == 0 ? valuesTable(
+                       record, m_joint->bench ? &*m_joint->bench : nullptr,
+                       m_heat ? &*m_heat : nullptr, m_shop.units())
+        : tab == 1
+            ? eventsTable(record, m_names, m_shop.units())
+            : lookedAtTable(record, m_joint->photos, m_names, m_shop.units(), m_joint->coupons);
     m_table->show({tr("Values"), tr("Events"), tr("Looked at")}, tab, table);
     if (page() != m_table) {
         turnTo(

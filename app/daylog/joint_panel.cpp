@@ -28,14 +28,8 @@ void JointPanel::show(const JointView& view) {
         return;
     }
     m_view = view;
-    QStringList words{
-        view.verdict,
-        view.reason,
-        view.stored,
-        view.photos,
-        view.decided,
-        view.about,
-        spokenCourse(view.course)};
+    QStringList words{view.verdict, view.reason, view.stored, view.photos,
+                      view.decided, view.tested, view.about,  spokenCourse(view.course)};
     for (const JointView::Value& value : view.values) {
         words << Words::tr("%1: set %2, done %3").arg(value.item, value.set, value.done);
     }
@@ -93,6 +87,11 @@ double JointPanel::paintHead(QPainter& painter) const {
         const double sign = px(24);
         paintSign(painter, QRectF(x, y + px(2), sign, sign), Sign::Person, theme().text);
         line(m_view.decided, x + sign + px(10), 20, kLabelWeight, theme().text);
+    }
+    if (!m_view.tested.isEmpty()) {
+        const double sign = px(24);
+        paintSign(painter, QRectF(x, y + px(2), sign, sign), Sign::Clamp, theme().text);
+        line(m_view.tested, x + sign + px(10), 20, kLabelWeight, theme().text);
     }
     return y;
 }

@@ -1,5 +1,6 @@
 #include "app/daylog/joint_view.h"
 
+#include "app/text/coupon_words.h"
 #include "app/text/dates.h"
 #include "app/text/numbers.h"
 #include "app/text/phrase_book.h"
@@ -365,6 +366,41 @@ QString decidedText(const WeldRecord& record, const DayNames& names) {
     return out;
 }
 
+/// The events of a test are no events of the joint: each is told as the test's.
+void addCoupons(TableView& table, const CouponSeries& series, const DayNames& names) {
+    const auto row =
+        [&table](const QString& what, const QString& by, TableView::Cell found, std::int64_t n) {
+            table.rows.push_back(
+                {{cell(what), softCell(by), std::move(found),
+                  softCell(Day::tr("test, event %1").arg(n))},
+                 false,
+                 0});
+        };
+    const CouponVersion& last = series.versions.back();
+    QStringList lines = couponValues(last.tested);
+    if (series.factor) {
+        lines.prepend(answerText(*series.factor, series.required));
+        lines.prepend(couponResult(series));
+    }
+    for (qsizetype i = 0; i < lines.size(); ++i) {
+        TableView::Cell found = cell(lines[i]);
+        found.out = i == 0 && series.factor &&
+                    answerOf(*series.factor, series.required) == FactorAnswer::NotMet;
+        row(i == 0 ? couponTitle(last.tested) : QString(),
+            i == 0 ? names.person(last.by) : QString(), found, last.n);
+    }
+    for (auto was = series.versions.rbegin() + 1; was != series.versions.rend(); ++was) {
+        TableView::Cell found = cell(Day::tr("put right"));
+        found.struck = couponValues(was->tested).join(Day::tr("; "));
+        row({}, names.person(was->by), found, was->n);
+    }
+    for (const UnreadEvent& one : series.unread) {
+        TableView::Cell found = cell(Day::tr("can't be read"));
+        found.out = true;
+        row({}, {}, found, one.n);
+    }
+}
+
 } // namespace
 
 JointView jointView(
@@ -537,9 +573,22 @@ TableView eventsTable(const WeldRecord& record, const DayNames& names, UnitSyste
     return table;
 }
 
+QString testedText(const std::vector<CouponSeries>& coupons) {
+    QStringList all;
+    for (const CouponSeries& series : coupons) {
+        const CouponVersion& last = series.versions.back();
+        all << Day::tr("%1: %2 (event %3 of the test)")
+                   .arg(couponTitle(last.tested), couponResult(series), QString::number(last.n));
+        if (!series.unread.empty()) {
+            all << Day::tr("not all of it can be read");
+        }
+    }
+    return all.join(Day::tr("; "));
+}
+
 TableView lookedAtTable(
     const WeldRecord& record, const std::vector<JointPhoto>& photos, const DayNames& names,
-    UnitSystem units) {
+    UnitSystem units, const std::vector<CouponSeries>& coupons) {
     TableView table;
     table.columns = {Day::tr("what"), Day::tr("by"), Day::tr("found"), Day::tr("from")};
     table.widths = {0.2, 0.22, 0.46, 0.12};
@@ -569,6 +618,9 @@ TableView lookedAtTable(
         TableView::Cell found = cell(photoLine(photo));
         found.out = photo.state != PhotoState::AsKept;
         row(Day::tr("photo"), photo.by, found, photo.n);
+    }
+    for (const CouponSeries& series : coupons) {
+        addCoupons(table, series, names);
     }
     if (table.rows.empty()) {
         table.rows.push_back(head(Day::tr("Nobody has looked at this joint yet.")));

@@ -9,6 +9,7 @@
 #include "app/daylog/joint_photo.h"
 #include "core/bench/bench.h"
 #include "core/log/joint.h"
+#include "core/quality/coupons.h"
 #include "core/units/measure.h"
 
 #include <QString>
@@ -39,6 +40,7 @@ struct JointView {
     QString stored;  // of a verdict stored by older rules; empty: it is today's, too
     QString photos;  // those that are not as they were kept; empty: all are
     QString decided; // what a person decided, who and when; empty: nobody yet
+    QString tested;  // of coupons that were cut from it; empty: none
     bool remarks = false;
     bool ended = false;
     bool trial = false;
@@ -84,9 +86,12 @@ TableView valuesTable(
     UnitSystem units = UnitSystem::Metric);
 TableView
 eventsTable(const WeldRecord& record, const DayNames& names, UnitSystem units = UnitSystem::Metric);
+/// `coupons`: that were cut from it.
 TableView lookedAtTable(
     const WeldRecord& record, const std::vector<JointPhoto>& photos, const DayNames& names,
-    UnitSystem units = UnitSystem::Metric);
+    UnitSystem units = UnitSystem::Metric, const std::vector<CouponSeries>& coupons = {});
+/// What came of each test, in short, with the n of its event.
+QString testedText(const std::vector<CouponSeries>& coupons);
 
 /// What may be corrected, with its value as it stands.
 struct Correctable {

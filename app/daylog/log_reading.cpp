@@ -21,6 +21,11 @@ Result<JointSeen> seenIn(LogReader& reader, const std::string& weld) {
     if (events && events->empty()) {
         return fail(ErrorCode::Missing, weld + " is not in this log");
     }
+    auto coupons = readCoupons(reader, weld);
+    if (!coupons) {
+        return tl::unexpected<Error>(coupons.error());
+    }
+    out.coupons = std::move(coupons->series);
     if (!folded) {
         out.line.trouble = folded.error().detail;
         return out;

@@ -35,7 +35,8 @@ struct JointSeen {
     std::optional<WeldRecord> record; // absent: its events make no weld
     std::optional<Bench> bench;       // as it was when the weld was planned
     std::vector<JointPhoto> photos;
-    bool photosLeftBehind = false; // of a copy that has no folder of them beside it
+    bool photosLeftBehind = false;     // of a copy that has no folder of them beside it
+    std::vector<CouponSeries> coupons; // that were cut from it
 };
 
 class LogReading : public QObject {

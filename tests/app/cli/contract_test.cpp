@@ -58,7 +58,7 @@ TEST(CliProcedures, ChecksAFile) {
     const json sound = cli.json("procedures check " + test::inShell(shipped));
     EXPECT_TRUE(sound["sound"]);
     EXPECT_EQ(sound["findings"], json::array());
-    std::string spoiled = test::contentOf(shipped);
+    std::string spoiled = test::fileText(shipped);
     spoiled.insert(spoiled.find("\"id\""), "\"colour\": \"grey\",\n  ");
     const Ran ran = cli.run("procedures check --json " + cli.file("spoiled.json", spoiled));
     EXPECT_EQ(ran.status, 1) << "the answer is no";
@@ -185,7 +185,7 @@ TEST(CliPlan, TakesAProcedureFromAFile) {
     const Cli cli;
     const std::string own = cli.file(
         "own.json",
-        test::contentOf(
+        test::fileText(
             std::string(SEAMCLOCK_SOURCE_DIR) + "/resources/procedures/pe-hd-dvs2207-1-2005.json"));
     EXPECT_EQ(
         cli.json("plan --thickness 10 --length 1000 --procedure " + own)["soak_s"],

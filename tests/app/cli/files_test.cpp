@@ -57,7 +57,7 @@ void expectRefusedBytes(const std::string& bytes) {
         const Cli cli;
         cli.file("thing", bytes);
         expectOneLine(runBeside(cli, argument), argument.before, argument.isCheck ? 1 : 2);
-        EXPECT_EQ(test::contentOf(cli.folder().file("thing")), bytes)
+        EXPECT_EQ(test::fileText(cli.folder().file("thing")), bytes)
             << argument.before << "changed a file that isn't ours";
     }
 }

@@ -129,7 +129,7 @@ TEST_F(CliForeman, NoPinStandsInTheLogOrBesideIt) {
     ASSERT_EQ(with("271828182845\\n", "log seal --by person:ines-falk").status, 0);
     const std::string found = "grep -rl 271828182845 " + test::inShell(cli.folder().path()) + " >" +
                               cli.path("found") + " 2>/dev/null";
-    EXPECT_NE(std::system(found.c_str()), 0) << test::contentOf(cli.folder().file("found"));
+    EXPECT_NE(std::system(found.c_str()), 0) << test::fileText(cli.folder().file("found"));
 }
 
 TEST_F(CliForeman, ASealIsOnTheDaysReportAndVerifyKnowsThePaper) {

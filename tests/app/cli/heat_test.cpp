@@ -70,7 +70,7 @@ TEST(CliHeat, WritesItsCurves) {
     const std::string path = cli.path("curves.csv");
     const Ran ran = cli.run("heat --procedure pvdf-dvs2207-15 --thickness 8 --curves " + path);
     EXPECT_EQ(ran.status, 0) << ran.err;
-    const std::string csv = test::contentOf(cli.folder().file("curves.csv"));
+    const std::string csv = test::fileText(cli.folder().file("curves.csv"));
     EXPECT_EQ(csv.rfind("seconds,against,skin_C,melt_depth_mm", 0), 0U) << csv.substr(0, 80);
     for (const char* against : {",plate,", ",air,", ",sheet,"}) {
         EXPECT_NE(csv.find(against), std::string::npos) << against;

@@ -113,7 +113,7 @@ TEST_F(CliLogCopies, RefusesToOverwriteOrToRestoreWhatIsDamaged) {
     expectRefused(
         "log restore --from " + cli.path("gone") + " --log " + cli.path("new"), {"no such file"});
     expectRefused("log restore --log " + cli.path("new"), {"--from is required"});
-    std::string bytes = test::contentOf(cli.folder().file("copy.seamlog"));
+    std::string bytes = test::fileText(cli.folder().file("copy.seamlog"));
     const std::size_t at = bytes.find("\"reading_milli\":");
     ASSERT_NE(at, std::string::npos);
     bytes[at + 16] = bytes[at + 16] == '1' ? '2' : '1';

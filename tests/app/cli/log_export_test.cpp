@@ -40,7 +40,7 @@ protected:
             "newline=\"\"),strict=True))))' " +
             file + " > " + cli.path("out.json");
         EXPECT_EQ(std::system(command.c_str()), 0);
-        return json::parse(test::contentOf(cli.folder().file("out.json")), nullptr, false);
+        return json::parse(test::fileText(cli.folder().file("out.json")), nullptr, false);
     }
 
     Cli cli;

@@ -28,7 +28,7 @@ int shell(const Cli& cli, const std::string& script) {
 }
 
 std::string answer(const Cli& cli) {
-    return test::contentOf(cli.folder().file("answer"));
+    return test::fileText(cli.folder().file("answer"));
 }
 
 /// A table's text without its line ends and columns.
@@ -152,7 +152,7 @@ TEST_F(CliLog, VerifiesByHandWithPrintfAndSha256sum) {
 }
 
 TEST_F(CliLog, IsFoundDamagedWhenOneByteOfARowChanged) {
-    std::string bytes = test::contentOf(cli.folder().file("three.log"));
+    std::string bytes = test::fileText(cli.folder().file("three.log"));
     const std::size_t at = bytes.find("\"reading_milli\":");
     if (at == std::string::npos) {
         // The rows may still stand in the write-ahead file; a checkpoint brings them in.
@@ -304,7 +304,7 @@ TEST_F(CliLog, ExportsTheSameToAFileAsToTheTerminal) {
         const Ran shown = cli.run(words);
         ASSERT_EQ(shown.status, 0) << what;
         ASSERT_EQ(cli.run(words + " --out " + cli.path("out")).status, 0);
-        EXPECT_EQ(test::contentOf(cli.folder().file("out")), shown.out) << what;
+        EXPECT_EQ(test::fileText(cli.folder().file("out")), shown.out) << what;
     }
     const json records = cli.json("log export --what records --log " + log);
     ASSERT_EQ(records.size(), 3U);

@@ -31,7 +31,7 @@ private:
 };
 
 std::string resource(const char* name) {
-    return test::contentOf(std::string(SEAMCLOCK_SOURCE_DIR) + "/resources/" + name);
+    return test::fileText(std::string(SEAMCLOCK_SOURCE_DIR) + "/resources/" + name);
 }
 
 /// One to four injuries: a byte changed, a stretch cut out or doubled, a number replaced, the end

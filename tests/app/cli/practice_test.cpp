@@ -28,7 +28,7 @@ TEST(CliLessons, AreListedAndSound) {
 TEST(CliLessons, CheckNamesEverythingThatIsWrongAndEndsWithOne) {
     const Cli cli;
     const std::string text =
-        contentOf(std::string(SEAMCLOCK_SOURCE_DIR) + "/resources/lessons/01-pe10-first.json");
+        fileText(std::string(SEAMCLOCK_SOURCE_DIR) + "/resources/lessons/01-pe10-first.json");
     std::string bad = text;
     bad.replace(bad.find("\"drag_N\": 30"), 12, "\"drag_N\": -4, \"colour\": \"red\"");
     const std::string file = cli.file("bad.json", bad);

@@ -23,7 +23,7 @@ json cellOf(const json& procedure, const std::string& name) {
 }
 
 std::string shipped(const std::string& id) {
-    return test::contentOf(
+    return test::fileText(
         std::string(SEAMCLOCK_SOURCE_DIR) + "/resources/procedures/" + id + ".json");
 }
 

@@ -94,9 +94,9 @@ TEST(CliRecover, StopsByDefaultWhatWasNotLockedBeforeAReboot) {
 TEST(CliRecover, ChangesNothing) {
     const Cli cli;
     writeLog(cli, "still.log", Story().buildUp().weld());
-    const std::string before = test::contentOf(cli.folder().file("still.log"));
+    const std::string before = test::fileText(cli.folder().file("still.log"));
     cli.json("log recover --log " + cli.path("still.log"));
-    EXPECT_EQ(test::contentOf(cli.folder().file("still.log")), before);
+    EXPECT_EQ(test::fileText(cli.folder().file("still.log")), before);
 }
 
 TEST(CliRecover, FindsNothingInALogOfClosedWelds) {

@@ -154,7 +154,7 @@ TEST(CliRefusal, OfBandEndWhereThereAreNoBands) {
     // A rule that is a formula has no bands (contract): UNI 10520's cooling of 3 + e minutes, as a
     // file of our own.
     const Cli cli;
-    std::string text = test::contentOf(
+    std::string text = test::fileText(
         std::string(SEAMCLOCK_SOURCE_DIR) + "/resources/procedures/pe-hd-dvs2207-1-2005.json");
     auto j = nlohmann::json::parse(text);
     auto& cooling = j.at("cooling_min").at("classes").at(0);

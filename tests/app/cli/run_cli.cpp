@@ -16,7 +16,7 @@ std::string inShell(const std::string& text) {
     return safe + "'";
 }
 
-std::string contentOf(const std::string& path) {
+std::string fileText(const std::string& path) {
     std::ifstream file(path, std::ios::binary);
     std::ostringstream text;
     text << file.rdbuf();
@@ -52,8 +52,8 @@ Ran Cli::run(const std::string& words, const std::string& before, const std::str
     const int status = std::system(command.c_str());
     Ran ran;
     ran.status = WIFEXITED(status) ? WEXITSTATUS(status) : 128 + WTERMSIG(status);
-    ran.out = after.empty() ? contentOf(out) : "";
-    ran.err = contentOf(err);
+    ran.out = after.empty() ? fileText(out) : "";
+    ran.err = fileText(err);
     return ran;
 }
 

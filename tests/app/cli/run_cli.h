@@ -37,7 +37,7 @@ private:
     ScratchFolder m_folder;
 };
 
-std::string contentOf(const std::string& path);
+std::string fileText(const std::string& path);
 std::string inShell(const std::string& text);
 
 } // namespace seamclock::test

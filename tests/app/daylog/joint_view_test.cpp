@@ -323,5 +323,60 @@ TEST(JointView, PhotosAreListedWithWhatIsKnownOfTheirFiles) {
     EXPECT_EQ(last.n, 5);
 }
 
+TEST(JointView, CouponsThatWereCutFromItStandWithWhatCameOfThem) {
+    CouponTested pulled;
+    pulled.test = "tensile";
+    pulled.standard = "EN 12814-2";
+    pulled.weldedPa = {29'000'000, 27'400'000};
+    pulled.parentPa = {29'500'000, 30'500'000};
+    CouponSeries series;
+    series.id = "coupon:1";
+    series.versions = {{{}, "person:oddo", pulled, 1}, {{}, "person:oddo", pulled, 2}};
+    series.versions[1].tested.weldedPa[0] = 20'000'000;
+    series.factor = weldingFactor({20, 27.4}, {29.5, 30.5}).value(); // 23.7 over 30
+    series.required = 0.9;
+    CouponTested bent;
+    bent.test = "bend";
+    bent.angleMilli = {160'000, 95'500};
+    bent.cracked = {0, 1};
+    CouponSeries other;
+    other.id = "coupon:2";
+    other.versions = {{{}, "person:oddo", bent, 1}};
+    other.unread = {{"coupon:2", 2, "not canonical"}};
+    const std::vector<CouponSeries> coupons{series, other};
+
+    const QString told = testedText(coupons);
+    EXPECT_TRUE(told.startsWith("Tensile test by EN 12814-2: welding factor 0.790, with 95 % "))
+        << told.toStdString();
+    EXPECT_TRUE(told.contains("(event 2 of the test)"));
+    EXPECT_TRUE(told.contains("Bend test: 1 of 2 cracked (event 1 of the test)"));
+    EXPECT_TRUE(told.endsWith("not all of it can be read"));
+    EXPECT_TRUE(testedText({}).isEmpty());
+
+    DayNames names;
+    names.people["person:oddo"] = "Oddo";
+    const TableView table =
+        lookedAtTable(record(test::Story().weld()), {}, names, UnitSystem::Metric, coupons);
+    QStringList found;
+    for (const TableView::Row& row : table.rows) {
+        EXPECT_EQ(row.n, 0) << "an event of the test is none of the joint";
+        found << row.cells[2].text + "|" + row.cells[3].text;
+    }
+    ASSERT_EQ(found.size(), 8);
+    EXPECT_TRUE(found[0].startsWith("welding factor 0.790, with 95 % ")) << found[0].toStdString();
+    EXPECT_EQ(found[1], "Below the required 0.90.|test, event 2");
+    EXPECT_EQ(found[2], "welded 20.00 · 27.40 N/mm²|test, event 2");
+    EXPECT_EQ(found[3], "parent sheet 29.50 · 30.50 N/mm²|test, event 2");
+    EXPECT_EQ(found[4], "put right|test, event 1");
+    EXPECT_EQ(found[5], "1 of 2 cracked|test, event 1");
+    EXPECT_EQ(found[6], "bend angle 160.0 · 95.5 °|test, event 1");
+    EXPECT_EQ(found[7], "can't be read|test, event 2");
+    EXPECT_EQ(table.rows[0].cells[0].text, "Tensile test by EN 12814-2");
+    EXPECT_EQ(table.rows[0].cells[1].text, "Oddo");
+    EXPECT_TRUE(table.rows[0].cells[2].out);
+    EXPECT_TRUE(table.rows[4].cells[2].struck.startsWith("welded 29.00 · 27.40 N/mm²"));
+    EXPECT_TRUE(table.rows[7].cells[2].out);
+}
+
 } // namespace
 } // namespace seamclock

@@ -99,10 +99,32 @@ TEST_F(Reading, GivesOneJointWhole) {
         EXPECT_EQ(joint->line.number, 2);
         EXPECT_EQ(joint->record->events.size(), static_cast<std::size_t>(joint->line.events));
         EXPECT_FALSE(joint->bench) << "the story's bench is no document";
+        EXPECT_TRUE(joint->coupons.empty());
         came = true;
     });
     settle(reading);
     EXPECT_TRUE(came);
+    CouponTested bent;
+    bent.test = "bend";
+    bent.material = "PE-HD";
+    bent.thicknessUm = 8'000;
+    bent.angleMilli = {160'000};
+    bent.cracked = {0};
+    bent.weld = weldName(2);
+    {
+        auto writer = LogWriter<Production>::open(path, clock);
+        ASSERT_TRUE(writer) << writer.error().detail;
+        ASSERT_TRUE(writer->note(clock.now(), "person:ines", "coupon:1", bent));
+        ASSERT_TRUE(writer->flush());
+    }
+    std::vector<CouponSeries> cut;
+    reading.askJoint(weldName(2), [&](const Result<JointSeen>& joint) {
+        ASSERT_TRUE(joint) << joint.error().detail;
+        cut = joint->coupons;
+    });
+    settle(reading);
+    ASSERT_EQ(cut.size(), 1U);
+    EXPECT_EQ(cut[0].now(), bent);
     reading.askJoint(weldName(9), [&](const Result<JointSeen>& joint) {
         ASSERT_FALSE(joint);
         EXPECT_EQ(joint.error().code, ErrorCode::Missing);
