@@ -1,6 +1,7 @@
 #include "app/print/record_paper.h"
 
 #include "app/text/card_text.h"
+#include "app/text/dates.h"
 #include "app/text/numbers.h"
 #include "app/text/record_words.h"
 #include "app/text/words.h"
@@ -273,7 +274,7 @@ private:
             parts << tr("%1, to %2")
                          .arg(
                              plainText(scopeOf(*m_joint.certificate)),
-                             plainText(m_joint.certificate->until));
+                             fullDayWords(m_joint.certificate->until));
         } else {
             parts << tr("none noted in this log");
         }
@@ -304,8 +305,8 @@ private:
         if (bench.calibration) {
             parts << tr("calibrated %1, due %2")
                          .arg(
-                             plainText(bench.calibration->doneOn),
-                             plainText(bench.calibration->dueOn));
+                             fullDayWords(bench.calibration->doneOn),
+                             fullDayWords(bench.calibration->dueOn));
         }
         return parts.join(tr("; "));
     }
@@ -881,7 +882,7 @@ QStringList paperCautions() {
 QString sealText(const SealFact& seal, const LogFacts& log) {
     return tr("seal of %1 by %2, made %3, rows 1 to %4; fingerprint %5; key %6")
         .arg(
-            plainText(seal.day), personText(log.roster.people, seal.by), instantText(seal.at),
+            fullDayWords(seal.day), personText(log.roster.people, seal.by), instantText(seal.at),
             QString::number(seal.toSeq), plainText(seal.fingerprint),
             plainText(seal.keyFingerprint));
 }

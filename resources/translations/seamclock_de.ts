@@ -64,6 +64,10 @@
             <translation>„%1“ lässt sich nicht schreiben (%2)</translation>
         </message>
         <message>
+            <source>"%1" can't be written: %2; allowed: a folder that can be written</source>
+            <translation>„%1“ lässt sich nicht schreiben: %2; erlaubt: ein Ordner, der sich schreiben lässt</translation>
+        </message>
+        <message>
             <source>"%1" does not name a weld</source>
             <translation>„%1“ nennt keine Schweißung</translation>
         </message>
@@ -7643,6 +7647,11 @@
             <translation>d. MMM</translation>
         </message>
         <message>
+            <source>d MMM yyyy</source>
+            <extracomment>Qt's pattern of a date with its year, short: it stands in narrow columns</extracomment>
+            <translation>dd.MM.yyyy</translation>
+        </message>
+        <message>
             <source>damaged: %1</source>
             <translation>beschädigt: %1</translation>
         </message>
@@ -8559,6 +8568,10 @@
         <message>
             <source>its joints</source>
             <translation>ihre Schweißungen</translation>
+        </message>
+        <message>
+            <source>its list of files</source>
+            <translation>seine Dateiliste</translation>
         </message>
         <message>
             <source>its sheets</source>

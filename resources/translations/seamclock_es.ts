@@ -64,6 +64,10 @@
             <translation>no se puede escribir «%1» (%2)</translation>
         </message>
         <message>
+            <source>"%1" can't be written: %2; allowed: a folder that can be written</source>
+            <translation>no se puede escribir «%1»: %2; permitido: una carpeta en la que se pueda escribir</translation>
+        </message>
+        <message>
             <source>"%1" does not name a weld</source>
             <translation>«%1» no nombra ninguna soldadura</translation>
         </message>
@@ -7643,6 +7647,11 @@
             <translation>d MMM</translation>
         </message>
         <message>
+            <source>d MMM yyyy</source>
+            <extracomment>Qt's pattern of a date with its year, short: it stands in narrow columns</extracomment>
+            <translation>dd/MM/yyyy</translation>
+        </message>
+        <message>
             <source>damaged: %1</source>
             <translation>dañada: %1</translation>
         </message>
@@ -8559,6 +8568,10 @@
         <message>
             <source>its joints</source>
             <translation>sus uniones</translation>
+        </message>
+        <message>
+            <source>its list of files</source>
+            <translation>su lista de archivos</translation>
         </message>
         <message>
             <source>its sheets</source>
