@@ -18,6 +18,7 @@
 #include "app/read/read_window.h"
 #include "app/sound/horn_link.h"
 #include "app/text/language.h"
+#include "app/text/numbers.h"
 #include "app/text/phrase_book.h"
 #include "app/text/record_words.h"
 #include "app/text/words.h"
@@ -544,7 +545,7 @@ int putOnPaper(const Arguments& arguments) {
     errand->work = workOf(*shop, readPreferences(arguments.settings));
     errand->work.demo = isOfDemo(*log);
     const Instant now = clock->now();
-    errand->work.printed = instantText(now).left(16); // to the minute
+    errand->work.printed = dateText(now) + QLatin1Char(' ') + wallClockText(now);
     const auto put = runErrand(*errand);
     if (!put) {
         return sayAndEnd(put.error());

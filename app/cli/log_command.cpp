@@ -406,10 +406,19 @@ Result<void> exportRecords(LogReader& reader, const JointFilter& filter, const W
 }
 
 Result<void> exportValues(LogReader& reader, const JointFilter& filter, const Write& write) {
-    write(valueRowsHeader());
-    return eachRecord(reader, filter, [&write](const FullRecord& full) {
-        write(valueRows(full.record, full.bench ? &*full.bench : nullptr));
+    std::vector<NamedJoint> joints;
+    const auto listed = reader.eachJoint(filter, [&joints](const JointLine& line) {
+        joints.push_back({line.weld, line.number, line.openedUtc, line.seam});
+        return true;
     });
+    if (!listed) {
+        return listed;
+    }
+    write(valueRowsHeader());
+    for (const NamedJoint& joint : joints) {
+        write(valueRows(reader, joint));
+    }
+    return {};
 }
 
 /// Rows of a chain, all of them, or those of the joints that a filter finds.

@@ -2,17 +2,15 @@
 
 #include "app/print/printer.h"
 #include "app/print/report_pdf.h"
-#include "core/bench/bench_codec.h"
+#include "core/base/made_files.h"
 #include "core/report/day_list.h"
 #include "core/report/record_facts.h"
 #include "core/report/value_rows.h"
-#include "core/weld/record.h"
 
 #include <QDir>
 #include <QFile>
 #include <QSaveFile>
 #include <cstdint>
-#include <optional>
 #include <utility>
 
 namespace seamclock {
@@ -76,39 +74,6 @@ Result<QString> freeName(const QString& folder, const QString& stem, const QStri
                                    "\" already");
 }
 
-/// What a row of values begins with: of a million joints no more is held in memory.
-struct Named {
-    std::string weld;
-    std::int64_t number = 0;
-    Milliseconds openedUtc{0};
-    std::string seam;
-};
-
-/// Of one joint; one whose events make no weld has a row that says why.
-std::string valuesOf(LogReader& reader, const Named& joint) {
-    const std::string& weld = joint.weld;
-    const auto events = reader.weldEvents(weld);
-    auto folded = events ? fold(*events) : Result<Weld>(tl::unexpected<Error>(events.error()));
-    if (!folded) {
-        JointLine damaged;
-        damaged.weld = weld;
-        damaged.number = joint.number;
-        damaged.openedUtc = joint.openedUtc;
-        damaged.seam = joint.seam;
-        damaged.trouble = folded.error().detail;
-        return damagedRow(damaged);
-    }
-    const WeldRecord made = record(std::move(*folded));
-    std::optional<Bench> bench;
-    const auto document = reader.document(made.opened.docs.bench);
-    if (document && *document) {
-        if (auto read = readBench("the bench of " + weld, (*document)->bytes)) {
-            bench = std::move(read->bench);
-        }
-    }
-    return valueRows(made, bench ? &*bench : nullptr);
-}
-
 } // namespace
 
 Result<QString> saveRecordOf(LogReader& reader, const std::string& weld, const DayPapers& papers) {
@@ -169,7 +134,7 @@ saveTableOf(LogReader& reader, const JointFilter& filter, DayTable table, const 
         return path;
     }
     TableFile file(*path);
-    std::vector<Named> joints;
+    std::vector<NamedJoint> joints;
     bool first = true;
     file.write(
         table == DayTable::List     ? dayListHeader()
@@ -189,16 +154,20 @@ saveTableOf(LogReader& reader, const JointFilter& filter, DayTable table, const 
     if (!read) {
         return tl::unexpected<Error>(read.error());
     }
-    for (const Named& joint : joints) {
+    for (const NamedJoint& joint : joints) {
         if (!file.isGood()) {
             break;
         }
-        file.write(valuesOf(reader, joint));
+        file.write(valueRows(reader, joint));
     }
     if (table == DayTable::Json) {
         file.write("\n]\n");
     }
-    return file.finish();
+    auto written = file.finish();
+    if (written) {
+        noteMadeFile(written->toStdString());
+    }
+    return written;
 }
 
 } // namespace seamclock

@@ -5,6 +5,7 @@
 #include "app/practice/practice_text.h"
 #include "app/practice/practice_window.h"
 #include "app/print/practice_pdf.h"
+#include "app/text/dates.h"
 #include "app/text/numbers.h"
 #include "app/text/phrase_book.h"
 #include "app/text/words.h"
@@ -115,8 +116,9 @@ void PracticeWindow::saveRecord() {
     const Instant now = m_parts.machine.now();
     const QString day = QString::fromStdString(toIsoDate(now.utc, now.offset));
     const auto saved = savePracticePdf(
-        practiceSheet(m_history, m_parts.who, day + " " + wallClockText(now)), paperOfLocale(),
-        m_parts.reports, "seamclock-practice-" + day);
+        practiceSheet(
+            m_history, m_parts.who, fullDayWords(day.toStdString()) + " " + wallClockText(now)),
+        paperOfLocale(), m_parts.reports, "seamclock-practice-" + day);
     say(saved ? tr("Saved: %1").arg(QFileInfo(*saved).fileName())
               : sentenceOf(saved.error().detail),
         saved.has_value());

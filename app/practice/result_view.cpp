@@ -2,6 +2,7 @@
 
 #include "app/daylog/day_view.h"
 #include "app/practice/practice_text.h"
+#include "app/text/dates.h"
 #include "app/text/numbers.h"
 #include "app/text/phrase_book.h"
 #include "app/text/words.h"
@@ -177,7 +178,7 @@ ResultView resultView(
 HistoryWords historyWords(const PracticeLine& line) {
     HistoryWords words;
     words.made = tr("%1, joint %2").arg(inWords(line.lessonTitle)).arg(line.number);
-    words.when = QString::fromStdString(toIsoDate(line.at.utc, line.at.offset)) + QLatin1Char(' ') +
+    words.when = fullDayWords(toIsoDate(line.at.utc, line.at.offset)) + QLatin1Char(' ') +
                  wallClockText(line.at);
     if (line.brokenOff) {
         words.how = tr("broken off: the program ended in mid-weld");

@@ -2,6 +2,7 @@
 
 #include "app/text/card_text.h"
 #include "app/text/coupon_words.h"
+#include "app/text/dates.h"
 #include "app/text/numbers.h"
 #include "app/text/record_words.h"
 #include "app/text/words.h"
@@ -275,7 +276,7 @@ private:
             parts << tr("%1, to %2")
                          .arg(
                              plainText(scopeOf(*m_joint.certificate)),
-                             plainText(m_joint.certificate->until));
+                             fullDayWords(m_joint.certificate->until));
         } else {
             parts << tr("none noted in this log");
         }
@@ -306,8 +307,8 @@ private:
         if (bench.calibration) {
             parts << tr("calibrated %1, due %2")
                          .arg(
-                             plainText(bench.calibration->doneOn),
-                             plainText(bench.calibration->dueOn));
+                             fullDayWords(bench.calibration->doneOn),
+                             fullDayWords(bench.calibration->dueOn));
         }
         return parts.join(tr("; "));
     }
@@ -922,7 +923,7 @@ QStringList couponItems(const std::vector<CouponSeries>& coupons, const LogFacts
 QString sealText(const SealFact& seal, const LogFacts& log) {
     return tr("seal of %1 by %2, made %3, rows 1 to %4; fingerprint %5; key %6")
         .arg(
-            plainText(seal.day), personText(log.roster.people, seal.by), instantText(seal.at),
+            fullDayWords(seal.day), personText(log.roster.people, seal.by), instantText(seal.at),
             QString::number(seal.toSeq), plainText(seal.fingerprint),
             plainText(seal.keyFingerprint));
 }

@@ -2,6 +2,7 @@
 
 #include "app/print/record_paper.h"
 #include "app/text/card_text.h"
+#include "app/text/dates.h"
 #include "app/text/record_words.h"
 #include "app/text/words.h"
 #include "core/people/certificate.h"
@@ -180,7 +181,7 @@ private:
     }
 
     QString day() const {
-        return fromUtf8(
+        return fullDayWords(
             m_report.filter.fromDay.value_or(m_days.empty() ? std::string("–") : *m_days.begin()));
     }
 
@@ -193,11 +194,16 @@ private:
                 parts << text.arg(plainText(*value));
             }
         };
+        const auto addDay = [&parts](const QString& text, const std::optional<std::string>& day) {
+            if (day) {
+                parts << text.arg(fullDayWords(*day));
+            }
+        };
         if (filter.fromDay && filter.fromDay == filter.toDay) {
-            add(tr("the day %1"), filter.fromDay);
+            addDay(tr("the day %1"), filter.fromDay);
         } else {
-            add(tr("from %1"), filter.fromDay);
-            add(tr("to %1"), filter.toDay);
+            addDay(tr("from %1"), filter.fromDay);
+            addDay(tr("to %1"), filter.toDay);
         }
         add(tr("bench %1"), filter.bench);
         if (filter.by) {
@@ -300,7 +306,7 @@ private:
                 const QString text = tr("%1, to %2")
                                          .arg(
                                              plainText(scopeOf(*joint.certificate)),
-                                             plainText(joint.certificate->until));
+                                             fullDayWords(joint.certificate->until));
                 if (!held.contains(text)) {
                     held << text;
                 }

@@ -15,7 +15,8 @@ namespace {
 
 constexpr double kStrip = 54; // units, above the page
 constexpr double kEdge = 16;
-constexpr double kHelp = 170; // the key of Help, at the strip's end
+constexpr double kBeside = 900; // two sentences beside each other want so much
+constexpr double kHelp = 170;   // the key of Help, at the strip's end
 
 QString minuteText(const Instant& at) {
     return dateText(at) + QLatin1Char(' ') + clockText(at).left(5);
@@ -157,12 +158,18 @@ void ReadWindow::place() {
     const int edge = static_cast<int>(m_look.metrics.px(kEdge));
     const int help = static_cast<int>(m_look.metrics.px(kHelp));
     const int room = std::max(0, width() - help - edge);
-    const int half = m_said->text().isEmpty() ? room : room / 2;
+    // Where a file was put is a long word: beside the mark on a wide window, else in a line below.
+    const bool says = !m_said->text().isEmpty();
+    const bool below = says && room < m_look.metrics.px(kBeside);
+    const int half = says && !below ? room / 2 : room;
+    const int top = below ? 2 * strip : strip;
     m_mark->setGeometry(edge, 0, std::max(0, half - 2 * edge), strip);
-    m_said->setGeometry(half, 0, std::max(0, room - half - edge), strip);
+    m_said->setGeometry(
+        below ? QRect(edge, strip, std::max(0, width() - 2 * edge), strip)
+              : QRect(half, 0, std::max(0, room - half - edge), strip));
     m_help->setGeometry(room, 2, help, strip - 2);
     for (Page* page : m_flow->pages()) {
-        page->setGeometry(0, strip, width(), height() - strip);
+        page->setGeometry(0, top, width(), height() - top);
     }
     for (Page* page : m_guide->pages()) { // which leave the place of benches above them
         page->setGeometry(rect());

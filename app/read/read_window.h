@@ -30,7 +30,8 @@ struct ReadParts {
     GuideFlow::Read readGuide{}; // empty: there is none
 };
 
-/// "Copy, read only: made 2030-01-07 16:40, last entry 16:38." `offset`: this computer's.
+/// "Copy, read only: made 7 Jan 2030 16:40, last entry 7 Jan 2030 16:38." `offset`: of this
+/// computer.
 QString copyLine(const CopySeen& seen, std::chrono::minutes offset);
 
 class ReadWindow : public QWidget {

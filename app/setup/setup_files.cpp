@@ -1,5 +1,7 @@
 #include "app/setup/setup_files.h"
 
+#include "app/text/dates.h"
+
 #include <QCoreApplication>
 #include <QDateTime>
 #include <QDir>
@@ -42,8 +44,10 @@ ListView filesPage(
     if (dir.exists()) {
         for (const QFileInfo& info :
              dir.entryInfoList({"*." + ending}, QDir::Files | QDir::Readable, QDir::Name)) {
-            add(info.fileName(), info.lastModified().toString("yyyy-MM-dd hh:mm"), Sign::Note,
-                info.filePath(), false);
+            add(info.fileName(),
+                fullDayWords(info.lastModified().date()) +
+                    info.lastModified().toString(QStringLiteral(" hh:mm")),
+                Sign::Note, info.filePath(), false);
         }
         if (page.rows.empty()) {
             page.under = tr("No *.%1 lies in %2.").arg(ending, dir.path());

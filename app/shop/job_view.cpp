@@ -1,5 +1,6 @@
 #include "app/shop/job_view.h"
 
+#include "app/text/dates.h"
 #include "app/text/numbers.h"
 #include "app/text/phrase_book.h"
 #include "app/text/record_words.h"
@@ -273,7 +274,7 @@ std::vector<ListRowView> batchRows(const BatchFound& found, const DayNames& name
         }
         row.second = tr("%1 · bench %2 · %3")
                          .arg(
-                             fromUtf8(joint.line.day), names.bench(joint.line.bench),
+                             fullDayWords(joint.line.day), names.bench(joint.line.bench),
                              sheets.join(QStringLiteral(", ")));
         const bool good = joint.line.verdict.rfind("within limits", 0) == 0;
         row.mark = joint.line.phase == "aborted"           ? Mark::Cut

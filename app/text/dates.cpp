@@ -1,5 +1,7 @@
 #include "app/text/dates.h"
 
+#include "app/text/record_words.h"
+
 #include <QCoreApplication>
 #include <QLocale>
 
@@ -20,6 +22,17 @@ QString dayWords(const QDate& day) {
 QString shortDayWords(const QDate& day) {
     //: Qt's pattern of a date without its year; "'de'" stands for a word
     return QLocale().toString(day, Dates::tr("d MMM"));
+}
+
+QString fullDayWords(const QDate& day) {
+    //: Qt's pattern of a date with its year, short: it stands in narrow columns
+    return QLocale().toString(day, Dates::tr("d MMM yyyy"));
+}
+
+QString fullDayWords(std::string_view isoDay) {
+    const QString text = plainText(isoDay);
+    const QDate day = QDate::fromString(text, Qt::ISODate);
+    return day.isValid() && text.size() == 10 ? fullDayWords(day) : text;
 }
 
 } // namespace seamclock

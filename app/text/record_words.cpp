@@ -1,6 +1,7 @@
 #include "app/text/record_words.h"
 
 #include "app/text/card_text.h"
+#include "app/text/dates.h"
 #include "app/text/numbers.h"
 #include "app/text/phrase_book.h"
 #include "app/text/words.h"
@@ -420,7 +421,7 @@ QString tookText(const WeldTime& took) {
 }
 
 QString dateText(const Instant& at) {
-    return fromUtf8(toIsoDate(at.utc, at.offset));
+    return fullDayWords(toIsoDate(at.utc, at.offset));
 }
 
 QString clockText(const Instant& at) {

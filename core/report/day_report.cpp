@@ -1,17 +1,15 @@
 #include "core/report/day_report.h"
 
-#include "core/log/fact_codec.h"
-#include "core/log/roster.h"
-#include "core/log/seal.h"
 #include "core/quality/coupons.h"
 #include "core/report/coupon_text.h"
 #include "core/report/day_list.h"
 #include "core/report/plain_text.h"
+#include "core/report/record_facts.h"
 
-#include <algorithm>
 #include <fmt/format.h>
 #include <map>
-#include <variant>
+#include <set>
+#include <vector>
 
 namespace seamclock {
 
@@ -29,25 +27,33 @@ std::string countsOf(const std::vector<JointLine>& lines) {
     return text;
 }
 
-/// "joints 7 and 9", which have rows behind that one.
-Result<std::string>
-behind(LogReader& reader, const std::vector<JointLine>& lines, std::int64_t seq) {
+/// "joints 7 and 9", which have events that no seal covers.
+std::string notCovered(const std::vector<ReportJoint>& joints) {
     std::vector<std::string> numbers;
-    for (const JointLine& line : lines) {
-        const auto span = reader.span(line.weld);
-        if (!span) {
-            return tl::unexpected<Error>(span.error());
-        }
-        if (*span && (*span)->last > seq) {
-            numbers.push_back(std::to_string(line.number));
+    for (const ReportJoint& joint : joints) {
+        const auto events = joint.record ? static_cast<std::int64_t>(joint.record->events.size())
+                                         : joint.line.events;
+        if (joint.sealedToN < events) {
+            numbers.push_back(std::to_string(joint.line.number));
         }
     }
-    std::reverse(numbers.begin(), numbers.end()); // the list has the newest first
     std::string text;
     for (std::size_t i = 0; i < numbers.size(); ++i) {
         text += (i == 0 ? "" : i + 1 == numbers.size() ? " and " : ", ") + numbers[i];
     }
     return numbers.size() == 1 ? "joint " + text : numbers.empty() ? text : "joints " + text;
+}
+
+std::string sealText(const SealFact& seal, const LogFacts& log) {
+    const Person* by = findPerson(log.roster.people, seal.by);
+    return headline("Seal of " + onOneLine(seal.day)) +
+           aligned(
+               {{"By", onOneLine(by == nullptr ? seal.by : by->name + " (" + by->id + ")")},
+                {"At", toIsoLocal(seal.at.utc, seal.at.offset)},
+                {"Rows", fmt::format("1..{}", seal.toSeq)},
+                {"Fingerprint", seal.fingerprint},
+                {"Key", seal.keyFingerprint}},
+               0);
 }
 
 } // namespace
@@ -56,25 +62,19 @@ Result<std::string> dayReport(LogReader& reader, const std::string& day) {
     JointFilter filter;
     filter.fromDay = day;
     filter.toDay = day;
+    const auto report = reportFacts(reader, filter);
+    if (!report) {
+        return tl::unexpected<Error>(report.error());
+    }
     std::vector<JointLine> lines;
-    const auto read = reader.eachJoint(filter, [&lines](const JointLine& line) {
-        lines.push_back(line);
-        return true;
-    });
-    if (!read) {
-        return tl::unexpected<Error>(read.error());
-    }
-    const auto roster = readRoster(reader);
-    if (!roster) {
-        return tl::unexpected<Error>(roster.error());
-    }
-    const auto bodies = reader.bodies("day:" + day);
-    if (!bodies) {
-        return tl::unexpected<Error>(bodies.error());
+    std::set<std::size_t> covering;
+    for (const ReportJoint& joint : report->joints) {
+        lines.insert(lines.begin(), joint.line); // the list has the newest first
+        covering.insert(joint.seals.begin(), joint.seals.end());
     }
     std::string text = headline("Day report, " + onOneLine(day));
     text += aligned(
-        {{"Log", onOneLine(reader.logId())},
+        {{"Log", onOneLine(report->log.logId)},
          {"Joints",
           lines.empty() ? "none" : std::to_string(lines.size()) + ": " + countsOf(lines)}},
         0);
@@ -90,33 +90,19 @@ Result<std::string> dayReport(LogReader& reader, const std::string& day) {
             text += "\n" + couponText(series);
         }
     }
-    std::int64_t sealedTo = 0;
-    for (const std::string& body : *bodies) {
-        const auto fact = factFromBody(body);
-        const auto* seal = fact ? std::get_if<DaySealed>(&fact->d) : nullptr;
-        if (seal == nullptr) {
-            continue;
+    bool sealed = false;
+    for (std::size_t i = 0; i < report->log.seals.size(); ++i) {
+        const SealFact& seal = report->log.seals[i];
+        if (seal.day == day || covering.count(i) > 0) {
+            text += "\n" + sealText(seal, report->log);
+            sealed = true;
         }
-        const Person* by = findPerson(roster->people, fact->by);
-        sealedTo = std::max(sealedTo, seal->toSeq);
-        text += "\n" + headline("Seal") +
-                aligned(
-                    {{"By", onOneLine(by == nullptr ? fact->by : by->name + " (" + by->id + ")")},
-                     {"At", toIsoLocal(fact->at.utc, fact->at.offset)},
-                     {"Rows", fmt::format("1..{}", seal->toSeq)},
-                     {"Fingerprint", sealFingerprint(*fact)},
-                     {"Key", fingerprint(seal->publicKey)}},
-                    0);
     }
-    if (sealedTo == 0) {
-        return text + "\nNot sealed.\n";
-    }
-    const auto open = behind(reader, lines, sealedTo);
-    if (!open) {
-        return tl::unexpected<Error>(open.error());
-    }
-    if (!open->empty()) {
-        text += "\nBehind the seal, and not covered by it: " + *open + ".\n";
+    const std::string open = notCovered(report->joints);
+    if (!sealed) {
+        text += "\nNot sealed.\n";
+    } else if (!open.empty()) {
+        text += "\nNot wholly covered by a seal: " + open + ".\n";
     }
     return text;
 }

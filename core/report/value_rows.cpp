@@ -1,5 +1,6 @@
 #include "core/report/value_rows.h"
 
+#include "core/bench/bench_codec.h"
 #include "core/report/plain_text.h"
 #include "core/report/separated.h"
 #include "core/report/set_actual.h"
@@ -7,6 +8,7 @@
 #include <charconv>
 #include <optional>
 #include <system_error>
+#include <utility>
 
 namespace seamclock {
 namespace {
@@ -75,10 +77,27 @@ std::string valueRowsHeader() {
          "actual", "actual_most", "event", "event_to", "was", "corrected_by", "trouble"});
 }
 
-std::string damagedRow(const JointLine& line) {
+std::string damagedRow(const NamedJoint& joint, const std::string& trouble) {
     return separatedRow(
-        {std::to_string(line.number), line.weld, toIsoUtc(line.openedUtc), line.seam, "", "", "",
-         "", "", "", "", "", "", "", "", "", line.trouble});
+        {std::to_string(joint.number), joint.weld, toIsoUtc(joint.openedUtc), joint.seam, "", "",
+         "", "", "", "", "", "", "", "", "", "", trouble});
+}
+
+std::string valueRows(LogReader& reader, const NamedJoint& joint) {
+    const auto events = reader.weldEvents(joint.weld);
+    auto folded = events ? fold(*events) : Result<Weld>(tl::unexpected<Error>(events.error()));
+    if (!folded) {
+        return damagedRow(joint, folded.error().detail);
+    }
+    const WeldRecord made = record(std::move(*folded));
+    std::optional<Bench> bench;
+    const auto document = reader.document(made.opened.docs.bench);
+    if (document && *document) {
+        if (auto read = readBench("the bench of " + joint.weld, (*document)->bytes)) {
+            bench = std::move(read->bench);
+        }
+    }
+    return valueRows(made, bench ? &*bench : nullptr);
 }
 
 std::string valueRows(const WeldRecord& record, const Bench* bench) {

@@ -1248,6 +1248,10 @@
             <translation>%1: %2</translation>
         </message>
         <message>
+            <source>%1: %2 (event %3 of the test)</source>
+            <translation>%1: %2 (Ereignis %3 des Versuchs)</translation>
+        </message>
+        <message>
             <source>%1: %2 instead of %3. Why?</source>
             <translation>%1: %2 statt %3. Warum?</translation>
         </message>
@@ -7771,6 +7775,11 @@
             <translation>d. MMM</translation>
         </message>
         <message>
+            <source>d MMM yyyy</source>
+            <extracomment>Qt's pattern of a date with its year, short: it stands in narrow columns</extracomment>
+            <translation type="unfinished" />
+        </message>
+        <message>
             <source>damaged: %1</source>
             <translation>beschädigt: %1</translation>
         </message>
@@ -9353,6 +9362,10 @@
             <translation>keine: der Quelle fehlt nichts</translation>
         </message>
         <message>
+            <source>not all of it can be read</source>
+            <translation>nicht alles davon ist lesbar</translation>
+        </message>
+        <message>
             <source>not by hand</source>
             <translation>nicht anfassen</translation>
         </message>
@@ -9919,6 +9932,10 @@
         <message>
             <source>protective film off</source>
             <translation>Schutzfolie ab</translation>
+        </message>
+        <message>
+            <source>put right</source>
+            <translation>berichtigt</translation>
         </message>
         <message>
             <source>rate from its plate</source>
@@ -10583,6 +10600,10 @@
         <message>
             <source>tensile test</source>
             <translation>Zugversuch</translation>
+        </message>
+        <message>
+            <source>test, event %1</source>
+            <translation>Versuch, Ereignis %1</translation>
         </message>
         <message>
             <source>that seam is made by now</source>

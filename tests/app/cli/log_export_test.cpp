@@ -77,6 +77,43 @@ TEST_F(CliExport, ValuesAreThoseOfTheRecords) {
     EXPECT_EQ(values.size(), expected);
 }
 
+TEST_F(CliExport, ADamagedJointStandsInTheValuesWithWhyAndTheOthersAreThere) {
+    const json whole = rows("--what values");
+    const std::string weld = whole.front()["weld"];
+    // As a stranger with a tool would do it: guards away, one word changed, guards back.
+    const std::string tool = cli.file(
+        "damage.py",
+        "import sqlite3, sys\n"
+        "log = sqlite3.connect(sys.argv[1])\n"
+        "guards = log.execute(\"SELECT name, sql FROM sqlite_master WHERE type = 'trigger' AND \"\n"
+        "                     \"tbl_name = 'event'\").fetchall()\n"
+        "for name, sql in guards:\n"
+        "    log.execute(f'DROP TRIGGER {name}')\n"
+        "log.execute(\"UPDATE event SET body = replace(body, 'soak_started', 'soak_startled') \"\n"
+        "            \"WHERE subject = ?\", (sys.argv[2],))\n"
+        "for name, sql in guards:\n"
+        "    log.execute(sql)\n"
+        "log.commit()\n");
+    ASSERT_EQ(std::system(("python3 " + tool + " " + log + " " + weld).c_str()), 0);
+    const json damaged = rows("--what values");
+    std::vector<json> of;
+    std::size_t others = 0;
+    for (const json& row : damaged) {
+        if (row["weld"] == weld) {
+            of.push_back(row);
+        } else {
+            ++others;
+        }
+    }
+    ASSERT_EQ(of.size(), 1U);
+    EXPECT_NE(of[0]["trouble"].get<std::string>().find("soak_startled"), std::string::npos)
+        << of[0];
+    EXPECT_EQ(of[0]["number"], whole.front()["number"]);
+    EXPECT_EQ(others, std::count_if(whole.begin(), whole.end(), [&](const json& row) {
+                  return row["weld"] != weld;
+              }));
+}
+
 TEST_F(CliExport, EveryKindTakesTheListsFilters) {
     const auto numbers = [](const json& rows) {
         std::set<std::string> all;

@@ -1,6 +1,7 @@
 // Reports and tables of a real log, read back from the files.
 #include "app/daylog/day_papers.h"
 
+#include "app/text/dates.h"
 #include "core/report/day_list.h"
 #include "core/report/value_rows.h"
 #include "tests/app/print/full_disk.h"
@@ -118,7 +119,7 @@ TEST_F(Papers, TheReportIsOfTheDayTheJobOrTheSelection) {
     const auto made = report(ofDay);
     ASSERT_TRUE(made) << made.error().detail;
     const QString text = test::PdfFile(made->toStdString()).text();
-    EXPECT_TRUE(text.contains(QString::fromStdString("Day report, " + day())));
+    EXPECT_TRUE(text.contains("Day report, " + fullDayWords(day())));
     EXPECT_TRUE(text.contains("Quillmere Vat Works"));
     JointFilter ofJob;
     ofJob.job = "QV-207";

@@ -265,7 +265,7 @@ TEST(JointView, AnEventOfAnotherDayHasItsDate) {
     story.then(Decided{Decision::Accept, "tested"});
     const TableView table = eventsTable(record(story.weld()), {});
     EXPECT_EQ(table.rows.front().cells[1].text, "07:00:00.000");
-    EXPECT_TRUE(table.rows.back().cells[1].text.startsWith("2030-01-16 "))
+    EXPECT_TRUE(table.rows.back().cells[1].text.startsWith("16 Jan 2030 "))
         << table.rows.back().cells[1].text.toStdString();
 }
 

@@ -1,6 +1,7 @@
 // Papers of a real log, without a screen.
 #include "app/print/paper_errand.h"
 
+#include "app/text/dates.h"
 #include "core/log/log_reader.h"
 #include "tests/app/print/pdf_reader.h"
 #include "tests/support/log_samples.h"
@@ -52,7 +53,7 @@ TEST_F(Errand, MakesTheReportOfADayAndOfAJob) {
     errand.what = PaperErrand::What::Day;
     errand.day = lines->back().day;
     ASSERT_TRUE(runErrand(errand));
-    EXPECT_TRUE(text().contains("Day report, " + QString::fromStdString(errand.day)));
+    EXPECT_TRUE(text().contains("Day report, " + fullDayWords(errand.day)));
     errand.what = PaperErrand::What::Job;
     errand.seams = {"S3"};
     errand.work.order = "QV-118";

@@ -121,11 +121,11 @@ TEST(RecordPdf, HoldsWhatTheTradeWritesDown) {
           "Seam S3, Brine settling tank",
           "Quillmere Vat Works",
           "QV-118",
-          "2030-01-13 07:00:00.000",
+          "13 Jan 2030 07:00:00.000",
           "UTC+01:00",
           "bench-a, East bench",
           "Ilva Borrick",
-          "PE-HD, PP 3-20 mm, to 2031-06-30",
+          "PE-HD, PP 3-20 mm, to 30 Jun 2031",
           "invented, edition 2030",
           "PE-HD, 8 mm, maker Maker One, batch batch 11",
           "PE-HD, natural, 8.05 mm, maker Maker One, batch batch 12, melt flow 0.3",
@@ -323,7 +323,7 @@ TEST(RecordPdf, SaysWhichEventsWhichSealCovers) {
     facts.sealed = {{test::sampleSeal(), 20}};
     const auto last = QString::number(facts.record.events.size());
     const QString partly = Printed(facts).pdf.text();
-    EXPECT_TRUE(partly.contains("Events 1 to 20: seal of 2030-01-13 by Oddo Quenley"));
+    EXPECT_TRUE(partly.contains("Events 1 to 20: seal of 13 Jan 2030 by Oddo Quenley"));
     EXPECT_TRUE(partly.contains("Events 21 to " + last + ": not sealed yet."))
         << partly.toStdString();
     facts.sealed[0].toN = static_cast<std::int64_t>(facts.record.events.size());

@@ -2,16 +2,24 @@
 // after.
 #include "app/read/read_window.h"
 
+#include "app/text/dates.h"
+#include "app/text/language.h"
 #include "app/text/numbers.h"
 #include "app/text/record_words.h"
 #include "core/copies/snapshot.h"
 #include "core/log/log_reader.h"
+#include "core/report/day_list.h"
+#include "core/report/value_rows.h"
+#include "tests/app/parts/screen_checks.h"
 #include "tests/app/print/pdf_reader.h"
 #include "tests/support/log_samples.h"
 #include "tests/support/scratch_folder.h"
 #include "tests/support/shipped.h"
 
 #include <QDir>
+#include <QFileInfo>
+#include <QJsonArray>
+#include <QJsonDocument>
 #include <QLineEdit>
 #include <QSignalSpy>
 #include <QTest>
@@ -46,17 +54,18 @@ protected:
     }
     void TearDown() override { fs::permissions(share, fs::perms::owner_all); }
 
-    std::unique_ptr<ReadWindow> opened() {
+    std::unique_ptr<ReadWindow> opened(QSize size = QSize(1280, 800), double text = 1) {
         auto seen = lookAtCopy(copy);
         EXPECT_TRUE(seen) << seen.error().detail;
         ReadParts parts;
+        parts.look.metrics.text = text;
         parts.seen = *seen;
         parts.folder = QString::fromStdString(folder.file("papers"));
         parts.readGuide = [] {
             return readGuide(QString(SEAMCLOCK_SOURCE_DIR) + "/docs/guide", {});
         };
         auto window = std::make_unique<ReadWindow>(std::move(parts), clock);
-        window->resize(1280, 800);
+        window->resize(size);
         window->show();
         return window;
     }
@@ -81,7 +90,7 @@ TEST_F(Read, ShowsTheJointsOfACopyAndSaysWhatItIs) {
     EXPECT_EQ(window->dayLog()->dayPage()->view().rows.size(), 5U);
     EXPECT_TRUE(window->mark()->text().startsWith("Copy, read only: made "))
         << window->mark()->text().toStdString();
-    EXPECT_TRUE(window->mark()->text().contains(", last entry 20"));
+    EXPECT_TRUE(window->mark()->text().contains(", last entry "));
     EXPECT_EQ(window->dayLog()->page(), window->dayLog()->dayPage());
     EXPECT_TRUE(window->dayLog()->dayPage()->isVisible());
     EXPECT_GE(window->dayLog()->dayPage()->geometry().top(), window->mark()->geometry().bottom());
@@ -137,6 +146,90 @@ TEST_F(Read, APaperCarriesTheTimeAtWhichItIsMade) {
     EXPECT_TRUE(text.contains(dateText(now) + " " + wallClockText(now))) << text.toStdString();
 }
 
+/// By a real click on tiles and cells, from the day log to the file that came.
+class ReadByClicks : public Read {
+protected:
+    void click(const QString& name) {
+        auto* part = m_window->currentPage()->findChild<PressPart*>(name);
+        ASSERT_NE(part, nullptr) << name.toStdString();
+        ASSERT_TRUE(part->isVisible()) << name.toStdString();
+        QTest::mouseClick(part, Qt::LeftButton, {}, part->rect().center());
+    }
+    QString textOn(const QString& name) const {
+        const auto* tile = m_window->currentPage()->findChild<SlotButton*>(name);
+        return tile == nullptr ? QString() : tile->view().text;
+    }
+    /// The file of which the line above the page tells.
+    QString saved() {
+        const QString before = m_last;
+        EXPECT_TRUE(QTest::qWaitFor(
+            [&] {
+                const QString now = m_window->said()->text();
+                m_last = now.mid(now.indexOf(QLatin1String(": ")) + 2);
+                return !now.isEmpty() && m_last != before;
+            },
+            20'000))
+            << m_window->said()->text().toStdString();
+        EXPECT_TRUE(QFile::exists(m_last)) << m_last.toStdString();
+        EXPECT_TRUE(settles(*m_window));
+        return m_last;
+    }
+    QByteArray bytesOfTable(int tile) {
+        click("daySearch");
+        click("choiceSearch5");
+        click(QString("choice%1").arg(tile));
+        QFile file(saved());
+        EXPECT_TRUE(file.open(QIODevice::ReadOnly));
+        return file.readAll();
+    }
+
+    std::unique_ptr<ReadWindow> m_window;
+
+private:
+    QString m_last;
+};
+
+TEST_F(ReadByClicks, TheTileOfTheReportWritesTheReportOfWhatTheListIsNarrowedTo) {
+    m_window = opened();
+    ASSERT_TRUE(settles(*m_window));
+    ASSERT_NO_FATAL_FAILURE(click("daySearch"));
+    EXPECT_EQ(textOn("choiceSearch4"), "Report");
+    ASSERT_NO_FATAL_FAILURE(click("choiceSearch4"));
+    const test::PdfFile all(saved().toStdString());
+    EXPECT_TRUE(all.text().contains("Report of chosen joints")) << all.text().toStdString();
+    ASSERT_NO_FATAL_FAILURE(click("dayDay"));
+    ASSERT_TRUE(QTest::qWaitFor(
+        [&] { return m_window->currentPage() == m_window->dayLog()->choicePage(); }, 20'000));
+    ASSERT_NO_FATAL_FAILURE(click("choice1")); // the newest day
+    ASSERT_TRUE(settles(*m_window));
+    const std::string day = m_window->dayLog()->filter().day.value_or("");
+    ASSERT_FALSE(day.empty());
+    ASSERT_NO_FATAL_FAILURE(click("daySearch"));
+    EXPECT_EQ(textOn("choiceSearch4"), "Day report");
+    ASSERT_NO_FATAL_FAILURE(click("choiceSearch4"));
+    const QString file = saved();
+    EXPECT_TRUE(QFileInfo(file).fileName().contains(QString::fromStdString(day)))
+        << file.toStdString();
+    const QString text = test::PdfFile(file.toStdString()).text();
+    EXPECT_TRUE(text.contains("Day report, " + fullDayWords(day))) << text.toStdString();
+}
+
+TEST_F(ReadByClicks, EachTileOfTheTablesWritesTheTableThatItNames) {
+    m_window = opened();
+    ASSERT_TRUE(settles(*m_window));
+    const QByteArray list = bytesOfTable(0);
+    EXPECT_TRUE(QString::fromUtf8(list).startsWith(QString::fromStdString(dayListHeader())));
+    EXPECT_EQ(list.count('\n'), 6) << "a head and five joints";
+    const QByteArray values = bytesOfTable(1);
+    EXPECT_TRUE(QString::fromUtf8(values).startsWith(QString::fromStdString(valueRowsHeader())));
+    for (int number = 1; number <= 5; ++number) {
+        EXPECT_TRUE(values.contains(QByteArray::fromStdString(test::weldName(number)))) << number;
+    }
+    const QJsonDocument json = QJsonDocument::fromJson(bytesOfTable(2));
+    ASSERT_TRUE(json.isArray());
+    EXPECT_EQ(json.array().size(), 5);
+}
+
 TEST_F(Read, HasHelpByItsKeyAndByF1AndLeadsBackToTheLog) {
     const auto window = opened();
     ASSERT_TRUE(settles(*window));
@@ -178,6 +271,75 @@ TEST_F(Read, AWordInHelpsSearchIsFoundByEnterAndTheLogHearsNoneOfIt) {
     EXPECT_EQ(window->currentPage(), window->dayLog()->dayPage());
 }
 
+class ReadInLanguage : public Read, public ::testing::WithParamInterface<Language> {
+protected:
+    ReadInLanguage() { speak(GetParam()); }
+    ~ReadInLanguage() override { speak(Language::English); }
+
+    void look(ReadWindow& window, const std::string& name) {
+        ASSERT_TRUE(settles(window)) << name;
+        for (const std::string& trouble : test::wordTroubles(window, m_parts)) {
+            ADD_FAILURE() << name << " " << window.width() << "x" << window.height() << ": "
+                          << trouble;
+        }
+    }
+    void lookAtTheLog(ReadWindow& window) {
+        DayLogFlow& flow = *window.dayLog();
+        look(window, "day log");
+        for (const DayPress cell : {DayPress::Day, DayPress::Bench, DayPress::Verdict}) {
+            emit flow.dayPage()->pressed(cell);
+            ASSERT_TRUE(QTest::qWaitFor([&] { return flow.page() == flow.choicePage(); }, 20'000));
+            look(window, "filter " + std::to_string(static_cast<int>(cell)));
+            emit flow.choicePage()->slotPressed(SlotPlace::Stop);
+            ASSERT_EQ(flow.page(), flow.dayPage());
+        }
+        emit flow.dayPage()->pressed(DayPress::Search);
+        look(window, "search");
+        emit flow.searchPage()->tilePressed(5);
+        ASSERT_EQ(flow.page(), flow.choicePage());
+        look(window, "tables");
+        emit flow.choicePage()->chosen(0);
+        ASSERT_TRUE(QTest::qWaitFor([&] { return !window.said()->text().isEmpty(); }, 20'000));
+        look(window, "table saved");
+        emit flow.dayPage()->pressed(DayPress::Record);
+        ASSERT_EQ(flow.page(), flow.choicePage());
+        look(window, "record");
+        emit flow.choicePage()->chosen(0);
+        for (int tab = 0; tab < 3; ++tab) {
+            emit flow.tablePage()->tabPressed(tab);
+            look(window, "table " + std::to_string(tab));
+        }
+        emit flow.tablePage()->slotPressed(SlotPlace::Step);
+        emit flow.choicePage()->slotPressed(SlotPlace::Step);
+        ASSERT_EQ(flow.page(), flow.dayPage());
+    }
+
+    int m_parts = 0;
+};
+
+TEST_P(ReadInLanguage, NoWordIsCutOnAnyPage) {
+    for (const QSize size : {QSize(1280, 800), QSize(800, 1280)}) {
+        for (const double text : {1.0, 1.5}) {
+            SCOPED_TRACE(text);
+            const auto window = opened(size, text);
+            ASSERT_TRUE(settles(*window));
+            ASSERT_NO_FATAL_FAILURE(lookAtTheLog(*window));
+            QTest::keyClick(window.get(), Qt::Key_F1);
+            look(*window, "help");
+            window->guide()->showSearch();
+            look(*window, "help's search");
+            window->guide()->showChapter(0);
+            look(*window, "a chapter");
+        }
+    }
+    EXPECT_GT(m_parts, 500);
+}
+
+INSTANTIATE_TEST_SUITE_P(
+    Languages, ReadInLanguage,
+    ::testing::Values(Language::English, Language::German, Language::Spanish),
+    [](const auto& test) { return codeOf(test.param).toStdString(); });
+
 TEST(CopyLine, TellsBothTimesAndPractice) {
     CopySeen seen;
     seen.copy.world = "production";
@@ -188,12 +350,12 @@ TEST(CopyLine, TellsBothTimesAndPractice) {
     seen.lastRow = last;
     EXPECT_EQ(
         copyLine(seen, std::chrono::minutes(120)),
-        "Copy, read only: made 2030-01-13 08:00, last entry 2030-01-13 06:00.");
+        "Copy, read only: made 13 Jan 2030 08:00, last entry 13 Jan 2030 06:00.");
     seen.copy.world = "practice";
     seen.lastRow.reset();
     EXPECT_EQ(
         copyLine(seen, std::chrono::minutes(0)),
-        "Copy of practice, read only: made 2030-01-13 06:00.");
+        "Copy of practice, read only: made 13 Jan 2030 06:00.");
 }
 
 } // namespace

@@ -98,7 +98,7 @@ TEST(JobView, ABatchIsNamedAsItWasNotedAndAsItWasCorrected) {
     const auto rows = batchRows(found, {});
     ASSERT_EQ(rows.size(), 1U);
     EXPECT_EQ(rows[0].text, "Joint 7, seam S1 of job J1");
-    EXPECT_EQ(rows[0].second, "2030-01-07 · bench east · sheet 2: B-1");
+    EXPECT_EQ(rows[0].second, "7 Jan 2030 · bench east · sheet 2: B-1");
     EXPECT_EQ(rows[0].mark, Mark::Done);
     EXPECT_FALSE(sheetRows({{1, "PE-HD", "", "", "", false, false}})[0].enabled);
 }

@@ -59,14 +59,48 @@ TEST(DayReport, HoldsTheDaysJointsAndTheSealsFingerprint) {
     EXPECT_TRUE(holds(*after, "Ines Falk (person:ines)")) << *after;
     EXPECT_TRUE(holds(*after, sealFingerprint(*sealed))) << *after;
     EXPECT_TRUE(holds(*after, fingerprint(key.publicKey()))) << *after;
-    EXPECT_FALSE(holds(*after, "Behind the seal")) << *after;
+    EXPECT_TRUE(holds(*after, "Seal of " + day)) << *after;
+    EXPECT_FALSE(holds(*after, "Not wholly covered")) << *after;
     EXPECT_FALSE(holds(*after, "Not sealed.")) << *after;
 
     writer->submit(test::rowsOf(test::unfinishedWeld(2, 4)));
     ASSERT_TRUE(writer->flush().has_value());
     const auto more = dayReport(*reader, day);
-    EXPECT_TRUE(holds(*more, "Behind the seal, and not covered by it: joint 2.")) << *more;
+    EXPECT_TRUE(holds(*more, "Not wholly covered by a seal: joint 2.")) << *more;
     EXPECT_TRUE(holds(*more, "1 still open")) << *more;
+}
+
+// A day that was forgotten in the evening and sealed with the next one is sealed.
+TEST(DayReport, NamesTheSealOfALaterDayThatCoversItsJoints) {
+    const test::ScratchFolder folder;
+    test::FakeClock clock;
+    clock.wait(std::chrono::hours(24 * 10));
+    const std::string path = folder.file("a.log");
+    const SigningKey key = SigningKey::make();
+    auto writer = LogWriter<Production>::open(path, clock, test::signing());
+    ASSERT_TRUE(writer.has_value());
+    test::enterForeman(*writer, clock, key);
+    writer->submit(test::rowsOf(test::closedWeld(1)), test::sampleDocuments());
+    ASSERT_TRUE(writer->flush().has_value());
+    auto reader = LogReader::open(path);
+    const std::string day = reader->joints({})->front().day;
+    const std::string later = "2030-01-08";
+    ASSERT_NE(day, later);
+    const auto seal = sealDay(*writer, key, test::kForeman, later, clock.now());
+    ASSERT_TRUE(seal.has_value()) << seal.error().detail;
+    const auto report = dayReport(*reader, day);
+    ASSERT_TRUE(report.has_value()) << report.error().detail;
+    EXPECT_TRUE(holds(*report, "Seal of " + later)) << *report;
+    EXPECT_TRUE(holds(*report, sealFingerprint(*seal))) << *report;
+    EXPECT_FALSE(holds(*report, "Not sealed.")) << *report;
+    // A second seal, which covers no more of that day's joints, is not of that day's paper.
+    const auto row = writer->note(
+        clock.now(), "station", test::kForeman, PersonSet{"Ines Falk", "foreman", true});
+    ASSERT_TRUE(row.has_value()) << row.error().detail;
+    ASSERT_TRUE(writer->flush().has_value());
+    const auto second = sealDay(*writer, key, test::kForeman, "2030-01-09", clock.now());
+    ASSERT_TRUE(second.has_value()) << second.error().detail;
+    EXPECT_FALSE(holds(*dayReport(*reader, day), "Seal of 2030-01-09"));
 }
 
 TEST(DayReport, OfAnEmptyDaySaysSoAndOfNoDateRefuses) {

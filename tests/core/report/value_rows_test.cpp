@@ -98,16 +98,15 @@ TEST(ValueRows, ACorrectedValueNamesWhatStoodThereAndTheEventThatHoldsIt) {
 }
 
 TEST(ValueRows, ADamagedJointHasARowWithWhy) {
-    JointLine line;
-    line.weld = "weld:7";
-    line.number = 7;
-    line.trouble = "event 5, \"soak\", does not fit";
-    const auto rows = readByPython(valueRowsHeader() + damagedRow(line));
+    const NamedJoint joint{"weld:7", 7, {}, "S3"};
+    const std::string trouble = "event 5, \"soak\", does not fit";
+    const auto rows = readByPython(valueRowsHeader() + damagedRow(joint, trouble));
     ASSERT_EQ(rows.size(), 1U);
     EXPECT_EQ(rows[0]["number"], "7");
     EXPECT_EQ(rows[0]["weld"], "weld:7");
+    EXPECT_EQ(rows[0]["seam"], "S3");
     EXPECT_EQ(rows[0]["actual"], "");
-    EXPECT_EQ(rows[0]["trouble"], line.trouble);
+    EXPECT_EQ(rows[0]["trouble"], trouble);
 }
 
 TEST(ValueRows, OverAPowerCutATimeHasTwoEnds) {
