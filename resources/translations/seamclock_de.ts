@@ -7777,7 +7777,7 @@
         <message>
             <source>d MMM yyyy</source>
             <extracomment>Qt's pattern of a date with its year, short: it stands in narrow columns</extracomment>
-            <translation type="unfinished" />
+            <translation>dd.MM.yyyy</translation>
         </message>
         <message>
             <source>damaged: %1</source>
