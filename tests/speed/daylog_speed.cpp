@@ -37,7 +37,7 @@ void tell(const std::string& name, std::vector<double> took) {
 
 class Screen {
 public:
-    explicit Screen(const std::string& log) : m_flow(shopOf(log), &m_window) {
+    explicit Screen(const std::string& log) : m_flow(shopOf(log), &m_ring, &m_window) {
         m_window.resize(1280, 800);
         m_look.metrics = Metrics::forDpi(kUnitsPerInch);
         for (Page* page : m_flow.pages()) {
@@ -82,6 +82,7 @@ private:
 
     QWidget m_window;
     PageLook m_look;
+    KeyRing m_ring{&m_window};
     DayLogFlow m_flow;
     QImage m_image{1280, 800, QImage::Format_RGB32};
 };
