@@ -63,7 +63,8 @@ void recheckAsked(Sketch& s, const Cooling& state) {
         }
     }
     if (!s.numbered() && (!due || *due > kNumberBefore)) {
-        s.view.sentence = tr("Leave it locked. Paint %1 on the sheet.").arg(s.weld.opened().number);
+        s.view.sentence =
+            tr("Leave it locked. Paint number %1 on the sheet.").arg(s.weld.opened().number);
         s.step(tr("Numbered"), MakeSteps{{JointNumbered{}}}, SlotView::Look::Waiting);
         s.view.step.view.under = due ? tr("scale is read in %1").arg(leftText(*due))
                                      : tr("joint %1").arg(s.weld.opened().number);

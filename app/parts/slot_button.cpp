@@ -181,7 +181,7 @@ void SlotButton::paintEvent(QPaintEvent*) {
         gap = std::max(gap, text.size * 0.27); // the first line's descenders need that much
         under = wrapped(
             m_view.under, std::min(textPx(24), std::max(px(24), text.size * 0.8)), px(14), room, 1,
-            kPlainWeight, std::max(px(14), height - wrappedHeight(text) - gap - px(4)));
+            kPlainWeight, std::max(px(14), height - wrappedHeight(text) - gap));
         // the two lines' middles 47 units apart, if there is so much room
         const double wish = px(47) - (text.size + under.size) * kCapHeight / 2;
         const double free = height - wrappedHeight(text) - wrappedHeight(under) - px(4);
@@ -213,7 +213,7 @@ void SlotButton::paintEvent(QPaintEvent*) {
     if (withUnder && !m_view.large) {
         // lower by what the eye gives the heavier first line, as far as the second's descenders let
         // it
-        const double below = box.bottom() - px(14) - under.size * 0.2 - (top + block);
+        const double below = box.bottom() - px(14) - under.size * 0.27 - (top + block);
         top += bounded(px(7), 0, std::max(below, 0.0));
     }
     if (m_view.sign) {

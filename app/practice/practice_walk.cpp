@@ -544,8 +544,8 @@ Result<void> PracticeWalk::cool(const Picture& picture) {
         if (reason != nullptr || std::holds_alternative<MakeSteps>(view->step.offer)) {
             const QString text = view->step.view.text;
             if (const auto* steps = std::get_if<MakeSteps>(&view->step.offer);
-                steps != nullptr && std::holds_alternative<JointNumbered>(steps->details.front())) {
-                break;
+                steps != nullptr && std::holds_alternative<ReleaseStep>(steps->details.front())) {
+                break; // it has cooled, and its number is on the sheet
             }
             m_window.refresh();
             if (const auto done = step(); !done) {
@@ -580,7 +580,7 @@ Result<void> PracticeWalk::cool(const Picture& picture) {
     }
     m_window.setPace(1);
     m_window.refresh();
-    return step();
+    return {};
 }
 
 Result<void> PracticeWalk::release(const Picture& picture) {

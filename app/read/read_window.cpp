@@ -4,6 +4,7 @@
 #include "app/text/words.h"
 
 #include <QCoreApplication>
+#include <QDir>
 #include <QKeyEvent>
 #include <QPalette>
 #include <algorithm>
@@ -111,8 +112,10 @@ ReadWindow::ReadWindow(ReadParts parts, const Clock& clock)
     m_flow->look(now, {close});
 }
 
+/// A file below the reader's own folder is told from there: it is where he looks for it.
 void ReadWindow::say(const QString& text) {
-    m_said->setText(text);
+    QString told = text;
+    m_said->setText(told.replace(QDir::homePath() + QLatin1Char('/'), QStringLiteral("~/")));
     place();
 }
 

@@ -3460,8 +3460,8 @@
             <translation>Gesperrt lassen. Sonst nichts zu tun.</translation>
         </message>
         <message>
-            <source>Leave it locked. Paint %1 on the sheet.</source>
-            <translation>Gesperrt lassen. %1 auf die Tafel schreiben.</translation>
+            <source>Leave it locked. Paint number %1 on the sheet.</source>
+            <translation>Gesperrt lassen. Nummer %1 auf die Tafel schreiben.</translation>
         </message>
         <message>
             <source>Leave it locked. Read the scale in %1.</source>
@@ -9415,7 +9415,7 @@
         </message>
         <message>
             <source>not sound by its record</source>
-            <translation>laut Protokoll nicht in Ordnung</translation>
+            <translation>laut Protokoll nicht gut</translation>
         </message>
         <message>
             <source>not straight enough: point %1 (reading %2, %3 N) is %4 N off the line; allowed %5 N, 2 % of the largest force (our judgement)</source>

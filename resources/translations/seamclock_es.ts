@@ -3460,8 +3460,8 @@
             <translation>Dejarlo bloqueado. Nada más que hacer.</translation>
         </message>
         <message>
-            <source>Leave it locked. Paint %1 on the sheet.</source>
-            <translation>Dejarlo bloqueado. Pintar %1 en la placa.</translation>
+            <source>Leave it locked. Paint number %1 on the sheet.</source>
+            <translation>Dejarlo bloqueado. Pintar el número %1 en la placa.</translation>
         </message>
         <message>
             <source>Leave it locked. Read the scale in %1.</source>

@@ -162,7 +162,7 @@ TEST(CliJob, ATableIsSoundOrEveryFaultIsListed) {
     EXPECT_EQ(cli.json("job check " + good)["seams"][0]["label"], "S1");
     const std::string bad = cli.file(
         "bad.csv", "label,material,procedure,thickness_mm,length_mm\r\n"
-                   "S1,PE-HD,no-such-one,\"12,5\",1000\r\nS2,PE-HD,pp-dvs2207-11,8,0\r\n");
+                   "S1,PE-HD,no-such-one,\"12,5\",1000\r\nS2,PP,pp-dvs2207-11,8,0\r\n");
     const Ran wrong = cli.run("job check " + bad);
     EXPECT_EQ(wrong.status, 1);
     EXPECT_EQ(wrong.err, "");

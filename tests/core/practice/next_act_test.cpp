@@ -163,7 +163,7 @@ std::vector<FaultRow> faultRows() {
         {"slow build-up", with([](F& f) { f.slowBuildUp = seconds(20); }), {"build_up"}, {}, out},
         {"left low",
          with([](F& f) { f.lowReading = F::LowReading::LeftLow; }),
-         {"joining_reading"},
+         {"joining_reading", "joining_reading"}, // each reading
          {},
          out},
         {"corrected",
