@@ -166,6 +166,7 @@ protected:
             [&] {
                 const QString now = m_window->said()->text();
                 m_last = now.mid(now.indexOf(QLatin1String(": ")) + 2);
+                m_last.replace(QLatin1String("~/"), QDir::homePath() + QLatin1Char('/'));
                 return !now.isEmpty() && m_last != before;
             },
             20'000))
