@@ -102,7 +102,6 @@ void DayLogFlow::takeKeys() {
     }
 }
 
-/// One page back, and from the list to the bench.
 void DayLogFlow::escaped() {
     const Press back = presses().stop ? presses().stop : presses().step;
     if (page() != nullptr && back) {

@@ -56,8 +56,7 @@ class DayLogFlow : public PageFlow {
     Q_OBJECT
 
 public:
-    /// Its pages become children of `window`.
-    /// `ring`: the window's, which must outlive this.
+    /// Its pages become children of `window`, whose ring of keys is `ring`.
     DayLogFlow(DayLogShop shop, KeyRing* ring, QWidget* window);
 
     std::vector<Page*> pages() const {
@@ -81,7 +80,7 @@ public:
     bool isBusy() const { return m_reading.isBusy(); }
     /// With the window's timer: the benches as they are, and whether the log has grown.
     void look(const Instant& now, const std::vector<RunningBench>& benches);
-    /// Of the keyboard, where no line takes it.
+    /// Escape: one page back, and from the list to the bench.
     void escaped();
     /// The keyboard's focus goes where it belongs on the page that stands.
     void takeKeys();

@@ -14,6 +14,8 @@ namespace {
 constexpr Milliseconds kGetReady{10'000};
 // From when the screen asks whether the bead stands, where this bench has no median yet [practice].
 constexpr Milliseconds kBeadAsked{20'000};
+// A reading that is due sooner comes before the number that is painted on the sheet [practice].
+constexpr Milliseconds kNumberBefore{15'000};
 
 struct Operate {
     Q_DECLARE_TR_FUNCTIONS(Operate)
@@ -49,9 +51,6 @@ QString usualText(const Sketch& s) {
     }
     return tr("median %1").arg(goneText(median));
 }
-
-/// While it cools and no reading is due, the joint's number is painted on the sheet.
-constexpr Milliseconds kNumberBefore{15'000}; // a reading that is due sooner comes first
 
 void recheckAsked(Sketch& s, const Cooling& state) {
     std::optional<Milliseconds> due; // of the first that is open

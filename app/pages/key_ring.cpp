@@ -86,7 +86,7 @@ void KeyRing::move(int by) {
     } else {
         parentWidget()->setFocus();
     }
-    setGeometry(QRect(m_on->mapTo(parentWidget(), QPoint()), m_on->size()));
+    follow();
     setVisible(true);
     raise();
     update();
@@ -95,14 +95,17 @@ void KeyRing::move(int by) {
     }
 }
 
+void KeyRing::follow() {
+    setGeometry(QRect(m_on->mapTo(parentWidget(), QPoint()), m_on->size()));
+}
+
 bool KeyRing::press() {
     auto* part = qobject_cast<PressPart*>(m_on.data());
     if (!isVisible() || part == nullptr || !takes(part)) {
         leave();
         return false;
     }
-    // What it did may take the target away, or put another in its place.
-    emit part->pressed();
+    part->tap(); // which may take the target away, or put another in its place
     return true;
 }
 
@@ -119,8 +122,11 @@ void KeyRing::look(const QString& standing, bool hurried) {
         leave();
     } else if (m_on != nullptr && !takes(m_on)) {
         leave();
-    } else if (m_on != nullptr && hurried && !m_patience.isActive()) {
-        m_patience.start();
+    } else if (m_on != nullptr) {
+        follow(); // the tablet may have been turned
+        if (hurried && !m_patience.isActive()) {
+            m_patience.start();
+        }
     }
 }
 

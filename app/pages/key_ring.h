@@ -33,6 +33,7 @@ protected:
 
 private:
     static bool takes(const QWidget* target);
+    void follow();
     std::vector<QWidget*> targets() const;
 
     PageLook m_look;

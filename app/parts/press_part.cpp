@@ -20,7 +20,7 @@ public:
     }
     void doAction(const QString& action) override {
         if (action == pressAction() && takesPress()) {
-            emit m_part->pressed();
+            m_part->tap();
         }
     }
     QAccessible::State state() const override {

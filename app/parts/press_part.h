@@ -23,6 +23,8 @@ public:
     virtual bool isThere() const { return true; }
     /// false: it is seen, and a press does nothing now.
     virtual bool takesPress() const { return true; }
+    /// A press without a finger, by a key or a screen reader: it ends as it begins.
+    virtual void tap() { emit pressed(); }
 
 signals:
     void pressed();

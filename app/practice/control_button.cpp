@@ -21,6 +21,12 @@ void ControlButton::show(const ControlView& view) {
     update();
 }
 
+/// A wheel that nobody holds does not turn; it has keys of its own, which are held.
+void ControlButton::tap() {
+    emit pressed();
+    emit left();
+}
+
 bool ControlButton::event(QEvent* event) {
     const auto type = event->type();
     if (type == QEvent::TouchBegin || type == QEvent::TouchUpdate) {

@@ -18,6 +18,8 @@ public:
     void show(const ControlView& view);
     const ControlView& view() const { return m_view; }
     bool isThere() const override { return !m_view.hidden; }
+    bool takesPress() const override { return m_view.enabled && !m_view.hidden; }
+    void tap() override;
 
 signals:
     /// Upward in units of the design, from where it pressed.
@@ -30,7 +32,6 @@ protected:
     void mouseMoveEvent(QMouseEvent* event) override;
     void mouseReleaseEvent(QMouseEvent* event) override;
     void paintEvent(QPaintEvent* event) override;
-    bool takesPress() const override { return m_view.enabled && !m_view.hidden; }
 
 private:
     ControlView m_view;

@@ -183,6 +183,7 @@ void ReadWindow::place() {
 
 void ReadWindow::resizeEvent(QResizeEvent* event) {
     QWidget::resizeEvent(event);
+    m_ring->leave();
     place();
 }
 

@@ -68,6 +68,20 @@ TEST_F(PracticeKeys, AHeldKeysRepeatsAreOneHold) {
     EXPECT_DOUBLE_EQ(wheel(), 0);
 }
 
+TEST_F(PracticeKeys, TheRingsPressOfTheWheelIsNoHoldThatNobodyEnds) {
+    auto* ring = window()->findChild<KeyRing*>("keyRing");
+    ASSERT_NE(ring, nullptr);
+    const ControlButton* wheelButton = m_shop.window().benchPage()->control(1);
+    for (int i = 0; i < 40 && ring->on() != wheelButton; ++i) {
+        key(Qt::Key_Tab);
+    }
+    ASSERT_EQ(ring->on(), wheelButton);
+    key(Qt::Key_Return);
+    EXPECT_DOUBLE_EQ(wheel(), 0);
+    m_shop.walk().go(Milliseconds(1'000));
+    EXPECT_NEAR(bench().travelMm, 0, 0.01);
+}
+
 TEST_F(PracticeKeys, ShiftIsFastAndControlIsSlow) {
     down(Qt::Key_Down, Qt::ShiftModifier);
     EXPECT_DOUBLE_EQ(wheel(), -25);
