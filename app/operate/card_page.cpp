@@ -123,8 +123,9 @@ void CardPanel::paintColumn(
                 unit, px(unitSize), kLabelWeight);
         }
     };
-    withUnit(0.235, 0.2, column.big, column.bigUnit, 54, 26, 0.98);
-    line(0.45, 0.09, column.under, 22, kLabelWeight, theme().textSoft);
+    // A comma hangs below its number: the words under it leave it that room.
+    withUnit(0.225, 0.2, column.big, column.bigUnit, 54, 26, 0.98);
+    line(0.472, 0.09, column.under, 22, kLabelWeight, theme().textSoft);
     painter.setPen(QPen(theme().hairline, px(1.5)));
     painter.drawLine(
         QPointF(x, box.top() + tall * 0.575),

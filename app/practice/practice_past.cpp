@@ -118,7 +118,7 @@ void PracticeWindow::saveRecord() {
     const auto saved = savePracticePdf(
         practiceSheet(
             m_history, m_parts.who, fullDayWords(day.toStdString()) + " " + wallClockText(now)),
-        paperOfLocale(), m_parts.reports, "seamclock-practice-" + day);
+        paperOfLocale(), m_parts.reports, "practice-" + day);
     say(saved ? tr("Saved: %1").arg(QFileInfo(*saved).fileName())
               : sentenceOf(saved.error().detail),
         saved.has_value());

@@ -331,6 +331,10 @@ void PracticeWindow::refresh() {
             cell = view->cell;
             cell->selected = true;
             cell->plain = false;
+            const Weld* weld = m_room.weld();
+            if (weld != nullptr && std::holds_alternative<Preparing>(weld->state)) {
+                cell->phase = phaseWord(weld->state); // its seam is the lesson, which stands beside
+            }
         }
     }
     m_strip->show(cell, lessonLine());

@@ -46,7 +46,7 @@ public:
     explicit Record(int count, Paper paper = Paper::A4) {
         const auto saved = savePracticePdf(
             practiceSheet(lines(count), "Ilva Borrick", "2030-01-07 14:02"), paper,
-            QString::fromStdString(m_folder.file("papers")), "seamclock-practice-2030-01-07");
+            QString::fromStdString(m_folder.file("papers")), "practice-2030-01-07");
         EXPECT_TRUE(saved) << (saved ? "" : saved.error().detail);
         if (saved) {
             m_file = *saved;
