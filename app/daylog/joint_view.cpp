@@ -573,15 +573,30 @@ TableView eventsTable(const WeldRecord& record, const DayNames& names, UnitSyste
     return table;
 }
 
+/// Whether it speaks against the joint.
+bool isBad(const CouponSeries& series) {
+    return cracksOf(series.now()) > 0 ||
+           (series.factor && answerOf(*series.factor, series.required) == FactorAnswer::NotMet);
+}
+
 QString testedText(const std::vector<CouponSeries>& coupons) {
-    QStringList all;
-    for (const CouponSeries& series : coupons) {
-        const CouponVersion& last = series.versions.back();
-        all << Day::tr("%1: %2 (event %3 of the test)")
-                   .arg(couponTitle(last.tested), couponResult(series), QString::number(last.n));
-        if (!series.unread.empty()) {
-            all << Day::tr("not all of it can be read");
-        }
+    if (coupons.empty()) {
+        return {};
+    }
+    // The newest that speaks against it, else the newest; "Looked at" has them all.
+    const auto bad = std::find_if(coupons.rbegin(), coupons.rend(), isBad);
+    const CouponSeries& series = bad == coupons.rend() ? coupons.back() : *bad;
+    const CouponVersion& last = series.versions.back();
+    QStringList all{
+        Day::tr("%1: %2 (event %3 of the test)")
+            .arg(couponTitle(last.tested), couponResult(series), QString::number(last.n))};
+    if (coupons.size() > 1) {
+        all << Day::tr("tests in all: %1").arg(coupons.size());
+    }
+    if (std::any_of(coupons.begin(), coupons.end(), [](const CouponSeries& one) {
+            return !one.unread.empty();
+        })) {
+        all << Day::tr("not all of it can be read");
     }
     return all.join(Day::tr("; "));
 }

@@ -90,7 +90,8 @@ eventsTable(const WeldRecord& record, const DayNames& names, UnitSystem units = 
 TableView lookedAtTable(
     const WeldRecord& record, const std::vector<JointPhoto>& photos, const DayNames& names,
     UnitSystem units = UnitSystem::Metric, const std::vector<CouponSeries>& coupons = {});
-/// What came of each test, in short, with the n of its event.
+/// What came of the newest test that speaks against it, else of the newest, with the n of its
+/// event, and how many there are.
 QString testedText(const std::vector<CouponSeries>& coupons);
 
 /// What may be corrected, with its value as it stands.

@@ -10606,6 +10606,10 @@
             <translation>Versuch, Ereignis %1</translation>
         </message>
         <message>
+            <source>tests in all: %1</source>
+            <translation>Prüfungen insgesamt: %1</translation>
+        </message>
+        <message>
             <source>that seam is made by now</source>
             <translation>jene Naht ist inzwischen gemacht</translation>
         </message>

@@ -10606,6 +10606,10 @@
             <translation>ensayo, evento %1</translation>
         </message>
         <message>
+            <source>tests in all: %1</source>
+            <translation>ensayos en total: %1</translation>
+        </message>
+        <message>
             <source>that seam is made by now</source>
             <translation>esa junta ya está hecha</translation>
         </message>
