@@ -11,7 +11,7 @@ namespace seamclock {
 
 namespace {
 
-constexpr double kLine = 6;
+constexpr double kRingLine = 6;
 constexpr double kRound = 14;
 constexpr int kPatienceMs = 5'000;
 
@@ -134,7 +134,7 @@ void KeyRing::paintEvent(QPaintEvent*) {
     QPainter painter(this);
     painter.setRenderHint(QPainter::Antialiasing);
     const double k = m_look.metrics.perUnit;
-    const double line = kLine * k;
+    const double line = kRingLine * k;
     painter.setBrush(Qt::NoBrush);
     // Seen on every ground: its ink with the panel's colour inside it.
     painter.setPen(QPen(m_look.theme->tone(Tone::Act).ink, line));

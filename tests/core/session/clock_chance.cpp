@@ -11,7 +11,6 @@ namespace {
 using std::chrono::hours;
 using std::chrono::minutes;
 using std::chrono::seconds;
-using Kind = Mishap::Kind;
 
 const std::array kPhaseNames{"preparing",   "aligning", "soaking",   "changing_over",
                              "building_up", "cooling",  "releasing", "inspecting"};
@@ -34,11 +33,13 @@ public:
         const std::array words{
             RebootWord::None, RebootWord::GoOnConfirmed, RebootWord::GoOnUnconfirmed};
         Mishap made;
-        made.kind = std::array{Kind::StepWall, Kind::StepWall, Kind::ChangeOffset, Kind::Suspend,
-                               Kind::Kill,     Kind::Reboot,   Kind::Reboot}[below(7)];
+        made.kind =
+            std::array{Mishap::Kind::StepWall, Mishap::Kind::StepWall, Mishap::Kind::ChangeOffset,
+                       Mishap::Kind::Suspend,  Mishap::Kind::Kill,     Mishap::Kind::Reboot,
+                       Mishap::Kind::Reboot}[below(7)];
         made.time = upTo(sizes[below(3)]);
         made.error = below(3) == 0 ? Milliseconds(0) : eitherWay(sizes[below(4)]);
-        if (made.kind == Kind::ChangeOffset) {
+        if (made.kind == Mishap::Kind::ChangeOffset) {
             made.error = hours(1) * (static_cast<int>(below(3)) - 1);
         }
         made.word = words[below(3)];
