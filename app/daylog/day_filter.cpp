@@ -131,7 +131,7 @@ ChoiceView filterQuestion(
         ChoiceView::Choice choice;
         choice.text = valueWord(by, value, names);
         if (by == FilterBy::Day) {
-            choice.under = fromUtf8(value);
+            choice.under = fullDayWords(value);
         }
         choice.chosen = now == value;
         view.choices.push_back(choice);

@@ -16,7 +16,7 @@ Result<std::vector<DayJob>> jobsIn(LogReader& log) {
     if (!kept) {
         return tl::unexpected<Error>(kept.error());
     }
-    for (const JobSeam& seam : *kept) {
+    for (const JobSeam& seam : kept->seams) {
         found[seam.job].insert(seam.label);
     }
     const auto read = log.eachJoint({}, [&found](const JointLine& line) {

@@ -1,6 +1,7 @@
 #include "app/operate/card_view.h"
 
 #include "app/text/card_text.h"
+#include "app/text/dates.h"
 #include "app/text/numbers.h"
 #include "app/text/words.h"
 
@@ -91,7 +92,7 @@ QString standingShown(const Source& source) {
     const QString before = QStringLiteral("attested by "); // as core/procedure/cells.h writes it
     const qsizetype at = text.lastIndexOf(before);
     return source.standing == Standing::Attested && at >= 0
-               ? Card::tr("attested by %1").arg(text.mid(at + before.size()))
+               ? Card::tr("attested by %1").arg(withFullDays(text.mid(at + before.size())))
                : standingText(source.standing);
 }
 

@@ -1,5 +1,6 @@
 #include "app/operate/people_view.h"
 
+#include "app/text/dates.h"
 #include "app/text/numbers.h"
 #include "app/text/words.h"
 
@@ -200,7 +201,7 @@ ChoiceView personPage(const DeskPeople& people, const Person& person) {
                 noted == people.certificate.end()
                     ? tr("none noted")
                     : tr("%1, until %2")
-                          .arg(fromUtf8(scopeOf(noted->second)), fromUtf8(noted->second.until)),
+                          .arg(fromUtf8(scopeOf(noted->second)), fullDayWords(noted->second.until)),
                 Sign::Shield));
             break;
         }

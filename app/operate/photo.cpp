@@ -1,5 +1,6 @@
 #include "app/operate/photo.h"
 
+#include "app/text/dates.h"
 #include <QCoreApplication>
 #include <QCryptographicHash>
 #include <QDateTime>
@@ -41,7 +42,8 @@ ChoiceView photoQuestion(const QStringList& folders, QStringList& files) {
     ChoiceView page;
     for (const QFileInfo& file : found.mid(0, kMostListed)) {
         ChoiceView::Choice choice;
-        choice.text = file.lastModified().toString("yyyy-MM-dd hh:mm:ss");
+        const QDateTime taken = file.lastModified();
+        choice.text = fullDayWords(taken.date()) + taken.toString(" hh:mm:ss");
         choice.under = file.fileName();
         choice.sign = Sign::Camera;
         page.choices.push_back(choice);

@@ -327,7 +327,11 @@ Result<void> ShopWalk::bent(const Picture& picture) {
              settle();
              return number("8");
          },
-         [&] { return number("160"); },
+         [&] {
+             take(picture, "shop-coupon-bent-how");
+             return choose("Travel of the ram");
+         },
+         [&] { return number("23.4"); },
          [&] {
              take(picture, "shop-coupon-cracked");
              emit flow().choicePage()->chosen(0);

@@ -2,6 +2,7 @@
 // seen and printed, the heat by it.
 #include "app/operate/window.h"
 #include "app/print/card_pdf.h"
+#include "app/text/dates.h"
 #include "app/text/numbers.h"
 #include "app/text/phrase_book.h"
 #include "app/text/words.h"
@@ -34,14 +35,20 @@ void Window::readSeams(const Instant& now) {
 
 // The job that lies in a file, and the seams that the log keeps.
 void Window::takeUpSeams() {
+    const auto sayAtStart = [this](const QString& words) { // no page stands yet: the next look does
+        m_said = words;
+        m_saidCalmly = false;
+        m_saidAt = m_floor.now().boot;
+    };
     m_job = m_parts.seams;
     if (auto reader = LogReader::open(m_parts.writer.path())) {
         if (const auto kept = readJobSeams(*reader)) {
-            m_job.insert(m_job.end(), kept->begin(), kept->end());
-        } else { // no page stands at the start yet: it is told with the next look
-            m_said = inWords(kept.error().detail);
-            m_saidCalmly = false;
-            m_saidAt = m_floor.now().boot;
+            m_job.insert(m_job.end(), kept->seams.begin(), kept->seams.end());
+            if (!kept->unread.empty()) {
+                sayAtStart(inWords(kept->unread.front()));
+            }
+        } else {
+            sayAtStart(inWords(kept.error().detail));
         }
     }
     std::vector<Bench> benches;
@@ -254,7 +261,7 @@ void Window::printCard() {
     work.demo = isDemo();
     const Instant now = m_floor.now();
     const QString day = QString::fromStdString(toIsoDate(now.utc, now.offset));
-    work.printed = day + " " + wallClockText(now);
+    work.printed = fullDayWords(day.toStdString()) + " " + wallClockText(now);
     // Page and estimate take some tenths of a second and the disk as long as it likes: not on the
     // thread that shows the benches.
     m_parts.desk.run<Result<QString>>(

@@ -2,6 +2,7 @@
 
 #include "app/setup/bench_form.h"
 #include "app/setup/procedure_form.h"
+#include "app/text/dates.h"
 #include "app/text/phrase_book.h"
 #include "app/text/words.h"
 #include "core/base/plain_number.h"
@@ -27,9 +28,10 @@ ListRowView benchRow(const BenchDocument& document) {
                      .arg(inMillimetres(bench.longestSeam))
                      .arg(inMillimetres(bench.thinnestSheet))
                      .arg(inMillimetres(bench.thickestSheet));
-    row.third = bench.calibration
-                    ? SetupFlow::tr("calibration due on %1").arg(fromUtf8(bench.calibration->dueOn))
-                    : SetupFlow::tr("scale not calibrated");
+    row.third =
+        bench.calibration
+            ? SetupFlow::tr("calibration due on %1").arg(fullDayWords(bench.calibration->dueOn))
+            : SetupFlow::tr("scale not calibrated");
     row.sign = Sign::Spring;
     if (!bench.calibration) {
         row.tone = Tone::Soon;

@@ -39,22 +39,21 @@ QString typedText(double value) {
 
 } // namespace
 
-CouponDraft::CouponDraft(CouponTested about, bool byForce, std::string series)
-    : m_tested(std::move(about)), m_series(std::move(series)), m_byForce(byForce),
-      m_byRam(isBend() && !m_tested.ramUm.empty()) {
+CouponDraft::CouponDraft(CouponTested about, CouponBy by, std::string series)
+    : m_tested(std::move(about)), m_series(std::move(series)), m_by(by) {
     m_tested.weldedPa.clear();
     m_tested.parentPa.clear();
     m_tested.angleMilli.clear();
     m_tested.ramUm.clear();
     m_tested.cracked.clear();
     m_step = isBend() ? CouponStep::Bend : CouponStep::Welded;
-    m_piece = m_byForce ? Piece::Load : Piece::Strength;
+    m_piece = m_by == CouponBy::Load ? Piece::Load : Piece::Strength;
 }
 
 std::vector<std::int64_t>& CouponDraft::values() {
     return m_step == CouponStep::Welded   ? m_tested.weldedPa
            : m_step == CouponStep::Parent ? m_tested.parentPa
-           : m_byRam                      ? m_tested.ramUm
+           : m_by == CouponBy::Ram        ? m_tested.ramUm
                                           : m_tested.angleMilli;
 }
 
@@ -77,11 +76,12 @@ ValueTask CouponDraft::task() const {
     const std::size_t number = values().size() + 1;
     if (isBend()) {
         task.title = tr("Bend coupon %1").arg(number);
-        task.where = m_byRam ? tr("The ram's travel at the crack, or at the end.")
-                             : tr("The angle at the crack, or at the end.");
-        task.unit = m_byRam ? QStringLiteral("mm") : QStringLiteral("°");
+        const bool ram = m_by == CouponBy::Ram;
+        task.where = ram ? tr("The ram's travel at the crack, or at the end.")
+                         : tr("The angle at the crack, or at the end.");
+        task.unit = ram ? QStringLiteral("mm") : QStringLiteral("°");
         task.least = 0;
-        task.most = static_cast<double>(m_byRam ? kGreatestRamUm : kGreatestBendMilli) / 1e3;
+        task.most = static_cast<double>(ram ? kGreatestRamUm : kGreatestBendMilli) / 1e3;
         task.decimals = 1;
         for (const std::int64_t one : values()) {
             task.before << numberText(static_cast<double>(one) / 1e3, 1);
@@ -186,7 +186,7 @@ bool CouponDraft::next() {
         return false;
     }
     m_step = CouponStep::Parent;
-    m_piece = m_byForce ? Piece::Load : Piece::Strength;
+    m_piece = m_by == CouponBy::Load ? Piece::Load : Piece::Strength;
     return true;
 }
 

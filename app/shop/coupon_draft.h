@@ -13,22 +13,25 @@
 
 namespace seamclock {
 
+/// How a coupon's result is told: of a pulled one its strength, or its greatest force with width
+/// and thickness; of a bent one the angle, or how far the ram travelled.
+enum class CouponBy { Strength, Load, Angle, Ram };
+
 /// What stands to be typed.
 enum class CouponStep { Welded, Parent, Bend, Cracked };
 
 class CouponDraft {
 public:
-    /// `series`: to put that one right; empty: a new one. A bend series that has the ram's travel
-    /// is asked for that again, every other one for angles.
-    CouponDraft(CouponTested about, bool byForce, std::string series = {});
+    /// `by`: what the laboratory tells of each coupon. `series`: to put that one right; empty: a
+    /// new one.
+    CouponDraft(CouponTested about, CouponBy by, std::string series = {});
 
     const CouponTested& tested() const { return m_tested; }
     CouponTested& tested() { return m_tested; }
     const std::string& series() const { return m_series; }
     CouponStep step() const { return m_step; }
     bool isBend() const { return m_tested.test == "bend"; }
-    /// Bent, and told by the ram's travel.
-    bool isByRam() const { return m_byRam; }
+    bool isByRam() const { return m_by == CouponBy::Ram; }
     /// How many of the coupons that are asked for now have their number.
     std::size_t count() const { return values().size(); }
     /// Nothing is typed yet.
@@ -55,8 +58,7 @@ private:
 
     CouponTested m_tested;
     std::string m_series;
-    bool m_byForce = false;
-    bool m_byRam = false;
+    CouponBy m_by;
     CouponStep m_step = CouponStep::Welded;
     Piece m_piece = Piece::Strength;
     double m_force = 0;                // [N]

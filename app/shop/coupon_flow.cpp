@@ -59,7 +59,7 @@ void ShopFlow::beginCoupons() {
     view.under = tr("Coupons cut from a joint, or from a trial that a procedure was tried with.");
     view.choices = {
         choiceOf(tr("Pulled, of a joint"), tr("welded and parent strength"), Sign::Clamp),
-        choiceOf(tr("Bent, of a joint"), tr("angle, cracked or not"), Sign::Wheel),
+        choiceOf(tr("Bent, of a joint"), tr("how far, cracked or not"), Sign::Wheel),
         choiceOf(tr("Pulled, of a trial"), tr("without a joint here"), Sign::Clamp),
         choiceOf(tr("Bent, of a trial"), tr("without a joint here"), Sign::Wheel)};
     view.back = hiddenSlot();
@@ -189,22 +189,30 @@ void ShopFlow::askThickness(const CouponTested& about) {
 }
 
 void ShopFlow::askHow(const CouponTested& about, const std::string& series, const QString& joint) {
-    if (about.test == "bend") {
-        beginDraft(CouponDraft(about, false, series));
-        return;
-    }
+    const bool bend = about.test == "bend";
     ChoiceView view;
     view.title = tr("How does the laboratory tell it?");
     view.under = joint;
-    view.choices = {
-        choiceOf(tr("Strengths"), tr("each coupon in N/mm²"), Sign::Clamp),
-        choiceOf(tr("Forces"), tr("with width and thickness"), Sign::Spring)};
+    if (bend) {
+        view.choices = {
+            choiceOf(tr("Angles"), tr("each coupon in degrees"), Sign::Wheel),
+            choiceOf(tr("Travel of the ram"), tr("each coupon in mm"), Sign::Spring)};
+    } else {
+        view.choices = {
+            choiceOf(tr("Strengths"), tr("each coupon in N/mm²"), Sign::Clamp),
+            choiceOf(tr("Forces"), tr("with width and thickness"), Sign::Spring)};
+    }
     view.back = hiddenSlot();
     view.stop = plainSlot(tr("Close"), tr("nothing is kept"));
     view.step = hiddenSlot();
     choose(
         view,
-        [this, about, series](int index) { beginDraft(CouponDraft(about, index == 1, series)); },
+        [this, about, series, bend](int index) {
+            const CouponBy by = bend         ? (index == 1 ? CouponBy::Ram : CouponBy::Angle)
+                                : index == 1 ? CouponBy::Load
+                                             : CouponBy::Strength;
+            beginDraft(CouponDraft(about, by, series));
+        },
         {}, [this] { showTests(); });
 }
 

@@ -1,5 +1,6 @@
 #include "app/shop/coupon_view.h"
 
+#include "app/text/dates.h"
 #include "app/text/numbers.h"
 #include "app/text/record_words.h"
 #include "app/text/words.h"
@@ -204,7 +205,7 @@ ListView couponPage(const CouponSeries& series, const DayNames& names) {
     }
     for (std::size_t i = 0; i < series.versions.size(); ++i) {
         const CouponVersion& version = series.versions[i];
-        const QString day = fromUtf8(toIsoDate(version.at.utc, version.at.offset));
+        const QString day = fullDayWords(toIsoDate(version.at.utc, version.at.offset));
         ListRowView row;
         row.enabled = false;
         row.sign = Sign::Note;

@@ -1,5 +1,6 @@
 #include "app/shop/due_view.h"
 
+#include "app/text/dates.h"
 #include "app/text/words.h"
 
 #include <QCoreApplication>
@@ -55,7 +56,7 @@ ListRowView dueRow(const DueItem& item, const DayNames& names) {
         row.third = tr("There is none at all.");
         return row;
     }
-    const QString date = fromUtf8(item.date);
+    const QString date = fullDayWords(item.date);
     if (item.days < 0) {
         row.mark = Mark::Late;
         row.tone = Tone::Late;

@@ -29,16 +29,16 @@ std::optional<std::string> bytesOf(const QString& path) {
 void ShopFlow::askJobs(std::function<void()> then) {
     ask<JobsSeen>(
         [seams = m_room.seams](LogReader& log) mutable -> Result<JobsSeen> {
-            const auto kept = readJobSeams(log);
+            auto kept = readJobSeams(log);
             if (!kept) {
                 return tl::unexpected<Error>(kept.error());
             }
-            seams.insert(seams.end(), kept->begin(), kept->end());
+            seams.insert(seams.end(), kept->seams.begin(), kept->seams.end());
             auto progress = jobProgress(log, seams);
             if (!progress) {
                 return tl::unexpected<Error>(progress.error());
             }
-            return JobsSeen{std::move(seams), std::move(*progress)};
+            return JobsSeen{std::move(seams), std::move(*progress), std::move(kept->unread)};
         },
         [this, then = std::move(then)](const JobsSeen& seen) {
             m_jobs = seen;
@@ -54,7 +54,7 @@ void ShopFlow::showJobs() {
 void ShopFlow::listJobs() {
     const std::vector<std::string> jobs = jobsOf(m_jobs.seams);
     list(
-        jobList(m_jobs.seams, m_jobs.progress),
+        jobList(m_jobs.seams, m_jobs.progress, m_jobs.unread),
         [this, jobs](int index) { showSeams(jobs.at(static_cast<std::size_t>(index))); },
         [this] { showStart(); },
         [this] {

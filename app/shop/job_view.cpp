@@ -122,7 +122,9 @@ std::vector<std::string> jobsOf(const std::vector<JobSeam>& seams) {
     return out;
 }
 
-ListView jobList(const std::vector<JobSeam>& seams, const JobProgress& progress) {
+ListView jobList(
+    const std::vector<JobSeam>& seams, const JobProgress& progress,
+    const std::vector<std::string>& unread) {
     ListView view;
     view.title = tr("Jobs and their seams");
     view.under = seams.empty() ? tr("There is no job yet. Read a table, or type a seam.")
@@ -160,6 +162,15 @@ ListView jobList(const std::vector<JobSeam>& seams, const JobProgress& progress)
                           : JobSeamState::Open);
         row.mark = look.mark;
         row.tone = look.tone;
+        view.rows.push_back(std::move(row));
+    }
+    for (const std::string& sentence : unread) {
+        ListRowView row;
+        row.enabled = false;
+        row.mark = Mark::Trouble;
+        row.tone = Tone::Soon;
+        row.text = tr("A seam can't be read");
+        row.second = inWords(sentence);
         view.rows.push_back(std::move(row));
     }
     view.back = plainSlot(tr("From a table"), tr("a CSV file"));

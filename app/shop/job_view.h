@@ -26,7 +26,10 @@ QString seamSheets(const JobSeam& seam);
 
 /// The jobs of these seams by their names, in the order in which they come; "" is one, too.
 std::vector<std::string> jobsOf(const std::vector<JobSeam>& seams);
-ListView jobList(const std::vector<JobSeam>& seams, const JobProgress& progress);
+/// `unread`: a sentence for each seam that the log keeps and that can't be read.
+ListView jobList(
+    const std::vector<JobSeam>& seams, const JobProgress& progress,
+    const std::vector<std::string>& unread = {});
 /// One job's; `places`: of each row, which of `seams` it is.
 ListView seamList(
     const std::string& job, const std::vector<JobSeam>& seams, const JobProgress& progress,

@@ -244,6 +244,7 @@ void ShopFlow::askPlan() {
     struct Planned {
         Result<JobDay> day;
         std::int64_t head = 0;
+        std::vector<std::string> unread{}; // as KeptSeams
     };
     m_reading.ask<Planned>(
         [asked](LogReader& log) mutable -> Result<Planned> {
@@ -252,8 +253,8 @@ void ShopFlow::askPlan() {
             if (!head || !kept) {
                 return tl::unexpected<Error>(head ? kept.error() : head.error());
             }
-            asked.seams.insert(asked.seams.end(), kept->begin(), kept->end());
-            return Planned{jobDay(asked, &log), head->seq};
+            asked.seams.insert(asked.seams.end(), kept->seams.begin(), kept->seams.end());
+            return Planned{jobDay(asked, &log), head->seq, kept->unread};
         },
         [this, at = asked.now, benches, people](const Result<Planned>& come) {
             m_planning = false;
@@ -274,6 +275,9 @@ void ShopFlow::askPlan() {
                 return;
             }
             m_plan->show(planView(*come->day, at, names()), benches, people);
+            if (!come->unread.empty() && page() == m_plan) {
+                tell({ErrorCode::Damaged, come->unread.front()});
+            }
         });
 }
 

@@ -152,6 +152,7 @@ private:
     struct JobsSeen {
         std::vector<JobSeam> seams;
         JobProgress progress;
+        std::vector<std::string> unread; // as KeptSeams
     };
     void askJobs(std::function<void()> then);
     void showJobs();

@@ -1,5 +1,6 @@
 #include "app/text/card_text.h"
 
+#include "app/text/dates.h"
 #include "app/text/numbers.h"
 #include "app/text/phrase_book.h"
 #include "app/text/words.h"
@@ -359,8 +360,8 @@ private:
             return Card::tr("no calibration is on record");
         }
         const CalibrationNote& note = *m_bench->calibration;
-        QString text =
-            Card::tr("calibrated %1, due %2").arg(fromUtf8(note.doneOn), fromUtf8(note.dueOn));
+        QString text = Card::tr("calibrated %1, due %2")
+                           .arg(fullDayWords(note.doneOn), fullDayWords(note.dueOn));
         if (m_plan.scale) {
             const std::int64_t set = m_plan.scale->joining.setMilli;
             if (const auto band = calibrationBand(*m_bench, static_cast<double>(set))) {

@@ -4,6 +4,7 @@
 
 #include <QCoreApplication>
 #include <QLocale>
+#include <QRegularExpression>
 
 namespace seamclock {
 namespace {
@@ -33,6 +34,18 @@ QString fullDayWords(std::string_view isoDay) {
     const QString text = plainText(isoDay);
     const QDate day = QDate::fromString(text, Qt::ISODate);
     return day.isValid() && text.size() == 10 ? fullDayWords(day) : text;
+}
+
+QString withFullDays(const QString& sentence) {
+    static const QRegularExpression kDay(QStringLiteral("\\b\\d{4}-\\d{2}-\\d{2}\\b"));
+    QString out = sentence;
+    qsizetype from = 0;
+    for (auto found = kDay.match(out); found.hasMatch(); found = kDay.match(out, from)) {
+        const QString day = fullDayWords(found.captured().toStdString());
+        out.replace(found.capturedStart(), found.capturedLength(), day);
+        from = found.capturedStart() + day.size();
+    }
+    return out;
 }
 
 } // namespace seamclock

@@ -18,5 +18,7 @@ QString shortDayWords(const QDate& day);
 QString fullDayWords(const QDate& day);
 /// The same of "2030-01-07", as core writes a day; another text stands as it is, on one line.
 QString fullDayWords(std::string_view isoDay);
+/// A sentence with every "2030-01-07" in it written so.
+QString withFullDays(const QString& sentence);
 
 } // namespace seamclock

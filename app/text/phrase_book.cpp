@@ -1,5 +1,6 @@
 #include "app/text/phrase_book.h"
 
+#include "app/text/dates.h"
 #include "app/text/language.h"
 #include "app/text/record_words.h"
 #include "app/text/words.h"
@@ -417,7 +418,7 @@ QString storedWords(std::string_view english) {
     const bool ours = own.contains(QLatin1Char(' ')) && phrasesOfCore().contains(own);
     QString words = ours ? inWords(own) : own;
     if (attested >= 0) {
-        words += QLatin1String("; ") + inWords(text.mid(attested + 2));
+        words += QLatin1String("; ") + withFullDays(inWords(text.mid(attested + 2)));
     }
     return words;
 }

@@ -11,17 +11,19 @@
 
 namespace seamclock {
 
-Result<std::vector<JobSeam>> readJobSeams(LogReader& log) {
+Result<KeptSeams> readJobSeams(LogReader& log) {
     const auto bodies = log.bodiesFrom("seam:");
     if (!bodies) {
         return tl::unexpected<Error>(bodies.error());
     }
+    KeptSeams out;
     std::vector<std::pair<std::string, std::string>> last; // subject, and its document
     for (const std::string& body : *bodies) {
         const auto fact = factFromBody(body);
         const auto* set = fact ? std::get_if<SeamSet>(&fact->d) : nullptr;
         if (set == nullptr) {
-            return fail(ErrorCode::Damaged, log.path() + ": a fact of a seam can't be read");
+            out.unread.push_back(log.path() + ": a fact of a seam can't be read");
+            continue;
         }
         const auto known = std::find_if(
             last.begin(), last.end(), [&](const auto& one) { return one.first == fact->subject; });
@@ -31,7 +33,6 @@ Result<std::vector<JobSeam>> readJobSeams(LogReader& log) {
             known->second = set->doc;
         }
     }
-    std::vector<JobSeam> out;
     for (const auto& [subject, sha256] : last) {
         const auto stored = log.document(sha256);
         if (!stored) {
@@ -40,13 +41,11 @@ Result<std::vector<JobSeam>> readJobSeams(LogReader& log) {
         auto read = *stored ? readSeamDocument((*stored)->bytes)
                             : Result<SeamDocument>(fail(ErrorCode::Damaged, "is not there"));
         if (!read) {
-            return fail(
-                ErrorCode::Damaged,
+            out.unread.push_back(
                 log.path() + ": the document of " + subject + ": " + read.error().detail);
-        }
-        if (!read->withdrawn) {
+        } else if (!read->withdrawn) {
             read->seam.id = subject;
-            out.push_back(std::move(read->seam));
+            out.seams.push_back(std::move(read->seam));
         }
     }
     return out;

@@ -6,14 +6,21 @@
 #include "core/base/result.h"
 #include "core/shift/job.h"
 
+#include <string>
 #include <vector>
 
 namespace seamclock {
 
 class LogReader;
 
+struct KeptSeams {
+    std::vector<JobSeam> seams;
+    std::vector<std::string> unread; // a sentence for each fact and each document that can't be
+};
+
 /// Of this log's own chain, in the order in which they were first entered, those that were taken
-/// away left out. Damaged: a document that is named and lacks, or is none.
-Result<std::vector<JobSeam>> readJobSeams(LogReader& log);
+/// away left out. One that can't be read takes no other with it; of a seam whose last fact can't
+/// be, what the fact before it says. Errors: as the reader's.
+Result<KeptSeams> readJobSeams(LogReader& log);
 
 } // namespace seamclock

@@ -369,7 +369,14 @@ Result<std::vector<JobSeam>> Office::jobSeams() {
         return passOn(flushed.error());
     }
     auto reader = LogReader::open(m_writer->path());
-    return reader ? readJobSeams(*reader) : passOn(reader.error());
+    if (!reader) {
+        return passOn(reader.error());
+    }
+    auto kept = readJobSeams(*reader);
+    if (!kept) {
+        return passOn(kept.error());
+    }
+    return std::move(kept->seams);
 }
 
 Result<void> Office::addSeams(const ProvenPerson& by, const std::vector<JobSeam>& seams) {

@@ -744,6 +744,10 @@
             <translation>%1 mm offen, unten %2 mehr</translation>
         </message>
         <message>
+            <source>%1 mm is not the seam's %2 mm; allowed a tenth apart, %3 to %4 mm</source>
+            <translation>%1 mm sind nicht die %2 mm der Naht; erlaubt ein Zehntel Abstand, %3 bis %4 mm</translation>
+        </message>
+        <message>
             <source>%1 mm is outside what %2 is for; allowed: %3 to %4 mm</source>
             <translation>%1 mm liegt außerhalb dessen, wofür %2 gilt; erlaubt: %3 bis %4 mm</translation>
         </message>
@@ -1596,6 +1600,10 @@
             <translation>Ein Bildschirm lehrt nicht das Gefühl im Handrad. Das kommt an der Bank.</translation>
         </message>
         <message>
+            <source>A seam can't be read</source>
+            <translation>Eine Naht ist nicht lesbar</translation>
+        </message>
+        <message>
             <source>A seam leads to the joint that decides.</source>
             <translation>Eine Naht führt zur Schweißung, die entscheidet.</translation>
         </message>
@@ -1790,6 +1798,10 @@
         <message>
             <source>An estimate. It explains a weld and judges none; the procedure's limits decide.</source>
             <translation>Eine Schätzung: erklärt, urteilt nicht; es gelten die Grenzen der Anweisung.</translation>
+        </message>
+        <message>
+            <source>Angles</source>
+            <translation>Winkel</translation>
         </message>
         <message>
             <source>Another</source>
@@ -3106,6 +3118,10 @@
         <message>
             <source>It is a trial</source>
             <translation>Es ist eine Probe</translation>
+        </message>
+        <message>
+            <source>It is another material</source>
+            <translation>Es ist ein anderer Werkstoff</translation>
         </message>
         <message>
             <source>It is kept by a foreman's PIN.</source>
@@ -5958,6 +5974,10 @@
             <translation>Lehrling: nicht genannt</translation>
         </message>
         <message>
+            <source>Travel of the ram</source>
+            <translation>Stempelweg</translation>
+        </message>
+        <message>
             <source>Travel of the ram [mm]</source>
             <translation>Stempelweg [mm]</translation>
         </message>
@@ -6750,6 +6770,10 @@
             <translation>eine Tafel ist aus %1, die Anweisung für %2: geschweißt wird nur gleicher Kunststoff</translation>
         </message>
         <message>
+            <source>a sheet of another material</source>
+            <translation>eine Tafel aus anderem Werkstoff</translation>
+        </message>
+        <message>
             <source>a sheet slipped</source>
             <translation>Tafel verrutscht</translation>
         </message>
@@ -7088,10 +7112,6 @@
         <message>
             <source>and its report</source>
             <translation>und der Bericht</translation>
-        </message>
-        <message>
-            <source>angle, cracked or not</source>
-            <translation>Winkel, gerissen oder nicht</translation>
         </message>
         <message>
             <source>another log stands there now</source>
@@ -7914,6 +7934,14 @@
             <translation>jede Probe in N/mm²</translation>
         </message>
         <message>
+            <source>each coupon in degrees</source>
+            <translation>jede Probe in Grad</translation>
+        </message>
+        <message>
+            <source>each coupon in mm</source>
+            <translation>jede Probe in mm</translation>
+        </message>
+        <message>
             <source>each sheet lost</source>
             <translation>jede Tafel verlor</translation>
         </message>
@@ -8390,6 +8418,10 @@
             <translation>wie weit geschoben wird</translation>
         </message>
         <message>
+            <source>how far, cracked or not</source>
+            <translation>wie weit, gerissen oder nicht</translation>
+        </message>
+        <message>
             <source>if one is not</source>
             <translation>wenn eins fehlt</translation>
         </message>
@@ -8454,6 +8486,10 @@
             <translation>unvollständig</translation>
         </message>
         <message>
+            <source>incomplete: %1</source>
+            <translation>unvollständig: %1</translation>
+        </message>
+        <message>
             <source>into a file</source>
             <translation>in eine Datei</translation>
         </message>
@@ -8516,6 +8552,10 @@
         <message>
             <source>is gone, and its write-ahead log stands there without it</source>
             <translation>ist weg, und sein Journal steht allein da</translation>
+        </message>
+        <message>
+            <source>is it %1, %2 mm?</source>
+            <translation>ist es %1, %2 mm?</translation>
         </message>
         <message>
             <source>is missing</source>
@@ -9610,6 +9650,10 @@
             <translation>nur ein Meister kann diese Schweißung erlauben</translation>
         </message>
         <message>
+            <source>only a foreman may go on with a sheet of another material</source>
+            <translation>nur ein Meister darf mit einer Tafel aus anderem Werkstoff weitermachen</translation>
+        </message>
+        <message>
             <source>open</source>
             <translation>offen</translation>
         </message>
@@ -9644,6 +9688,10 @@
         <message>
             <source>out of limits</source>
             <translation>außerhalb</translation>
+        </message>
+        <message>
+            <source>out of limits: %1</source>
+            <translation>außerhalb: %1</translation>
         </message>
         <message>
             <source>out of line</source>
@@ -10072,6 +10120,10 @@
         <message>
             <source>remark made</source>
             <translation>Vermerk gemacht</translation>
+        </message>
+        <message>
+            <source>remark: %1</source>
+            <translation>Vermerk: %1</translation>
         </message>
         <message>
             <source>remarks, reasons, photos, grading</source>
@@ -10912,6 +10964,10 @@
         <message>
             <source>the foreman decided</source>
             <translation>der Meister entschied</translation>
+        </message>
+        <message>
+            <source>the foreman's PIN is asked</source>
+            <translation>die PIN des Meisters wird verlangt</translation>
         </message>
         <message>
             <source>the gap</source>

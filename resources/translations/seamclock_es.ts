@@ -744,6 +744,10 @@
             <translation>%1 mm abierto, abajo %2 más</translation>
         </message>
         <message>
+            <source>%1 mm is not the seam's %2 mm; allowed a tenth apart, %3 to %4 mm</source>
+            <translation>%1 mm no son los %2 mm de la costura; se permite una décima parte, de %3 a %4 mm</translation>
+        </message>
+        <message>
             <source>%1 mm is outside what %2 is for; allowed: %3 to %4 mm</source>
             <translation>%1 mm está fuera de aquello para lo que vale %2; permitido: de %3 a %4 mm</translation>
         </message>
@@ -1596,6 +1600,10 @@
             <translation>Una pantalla no enseña el tacto del volante. Eso llega en el banco.</translation>
         </message>
         <message>
+            <source>A seam can't be read</source>
+            <translation>No se puede leer una costura</translation>
+        </message>
+        <message>
             <source>A seam leads to the joint that decides.</source>
             <translation>Una junta lleva a la unión que decide.</translation>
         </message>
@@ -1790,6 +1798,10 @@
         <message>
             <source>An estimate. It explains a weld and judges none; the procedure's limits decide.</source>
             <translation>Una estimación. Explica una soldadura y no juzga ninguna; deciden los límites del procedimiento.</translation>
+        </message>
+        <message>
+            <source>Angles</source>
+            <translation>Ángulos</translation>
         </message>
         <message>
             <source>Another</source>
@@ -3106,6 +3118,10 @@
         <message>
             <source>It is a trial</source>
             <translation>Es una prueba</translation>
+        </message>
+        <message>
+            <source>It is another material</source>
+            <translation>Es otro material</translation>
         </message>
         <message>
             <source>It is kept by a foreman's PIN.</source>
@@ -5958,6 +5974,10 @@
             <translation>Aprendiz: sin nombre</translation>
         </message>
         <message>
+            <source>Travel of the ram</source>
+            <translation>Recorrido del punzón</translation>
+        </message>
+        <message>
             <source>Travel of the ram [mm]</source>
             <translation>Recorrido del punzón [mm]</translation>
         </message>
@@ -6750,6 +6770,10 @@
             <translation>una placa es de %1, el procedimiento es para %2: solo se suelda el mismo plástico</translation>
         </message>
         <message>
+            <source>a sheet of another material</source>
+            <translation>una placa de otro material</translation>
+        </message>
+        <message>
             <source>a sheet slipped</source>
             <translation>se movió una placa</translation>
         </message>
@@ -7088,10 +7112,6 @@
         <message>
             <source>and its report</source>
             <translation>y su informe</translation>
-        </message>
-        <message>
-            <source>angle, cracked or not</source>
-            <translation>ángulo, agrietada o no</translation>
         </message>
         <message>
             <source>another log stands there now</source>
@@ -7914,6 +7934,14 @@
             <translation>cada probeta en N/mm²</translation>
         </message>
         <message>
+            <source>each coupon in degrees</source>
+            <translation>cada probeta en grados</translation>
+        </message>
+        <message>
+            <source>each coupon in mm</source>
+            <translation>cada probeta en mm</translation>
+        </message>
+        <message>
             <source>each sheet lost</source>
             <translation>pérdida por placa</translation>
         </message>
@@ -8390,6 +8418,10 @@
             <translation>cuánto se empuja</translation>
         </message>
         <message>
+            <source>how far, cracked or not</source>
+            <translation>cuánto, agrietada o no</translation>
+        </message>
+        <message>
             <source>if one is not</source>
             <translation>si alguno no</translation>
         </message>
@@ -8454,6 +8486,10 @@
             <translation>incompleta</translation>
         </message>
         <message>
+            <source>incomplete: %1</source>
+            <translation>incompleta: %1</translation>
+        </message>
+        <message>
             <source>into a file</source>
             <translation>en un archivo</translation>
         </message>
@@ -8516,6 +8552,10 @@
         <message>
             <source>is gone, and its write-ahead log stands there without it</source>
             <translation>ya no está, y su diario ha quedado solo</translation>
+        </message>
+        <message>
+            <source>is it %1, %2 mm?</source>
+            <translation>¿es %1, %2 mm?</translation>
         </message>
         <message>
             <source>is missing</source>
@@ -9610,6 +9650,10 @@
             <translation>solo un encargado puede permitir esta soldadura</translation>
         </message>
         <message>
+            <source>only a foreman may go on with a sheet of another material</source>
+            <translation>solo un encargado puede seguir con una placa de otro material</translation>
+        </message>
+        <message>
             <source>open</source>
             <translation>abierta</translation>
         </message>
@@ -9644,6 +9688,10 @@
         <message>
             <source>out of limits</source>
             <translation>fuera de límites</translation>
+        </message>
+        <message>
+            <source>out of limits: %1</source>
+            <translation>fuera de límites: %1</translation>
         </message>
         <message>
             <source>out of line</source>
@@ -10072,6 +10120,10 @@
         <message>
             <source>remark made</source>
             <translation>observación hecha</translation>
+        </message>
+        <message>
+            <source>remark: %1</source>
+            <translation>observación: %1</translation>
         </message>
         <message>
             <source>remarks, reasons, photos, grading</source>
@@ -10912,6 +10964,10 @@
         <message>
             <source>the foreman decided</source>
             <translation>lo decidió el encargado</translation>
+        </message>
+        <message>
+            <source>the foreman's PIN is asked</source>
+            <translation>se pide el PIN del encargado</translation>
         </message>
         <message>
             <source>the gap</source>

@@ -63,7 +63,7 @@ TEST(DayFilter, AFullListOfDaysEndsWithTheWayToEarlierOnes) {
     const std::vector<std::string> few(kMostDays - 1, "2030-01-07");
     const std::vector<std::string> full(kMostDays, "2030-01-07");
     const int behind = static_cast<int>(kMostDays) + 1;
-    EXPECT_EQ(filterQuestion({}, FilterBy::Day, few, {}).choices.back().under, "2030-01-07");
+    EXPECT_EQ(filterQuestion({}, FilterBy::Day, few, {}).choices.back().under, "7 Jan 2030");
     const ChoiceView view = filterQuestion({}, FilterBy::Day, full, {});
     ASSERT_EQ(static_cast<int>(view.choices.size()), behind + 1);
     EXPECT_EQ(view.choices.back().text, "Earlier …");

@@ -121,7 +121,7 @@ TEST(CardView, NamesWhoAttestedAndMarksWhatIsFromMemory) {
     EXPECT_EQ(view.sources.front().sign, Sign::Shield);
     EXPECT_EQ(
         view.sources.front().standing,
-        "attested by Oddo Quenley, 2030-01-07, against edition 2005");
+        "attested by Oddo Quenley, 7 Jan 2030, against edition 2005");
 }
 
 TEST(CardView, NamesWhatIsMissingAndWhatNobodyAttested) {

@@ -17,7 +17,7 @@ CouponTested about(const char* test) {
 }
 
 TEST(CouponDraft, StrengthsAreKeptAsTheyAreTyped) {
-    CouponDraft draft(about("tensile"), false);
+    CouponDraft draft(about("tensile"), CouponBy::Strength);
     EXPECT_TRUE(draft.isEmpty());
     EXPECT_FALSE(draft.isWhole());
     EXPECT_EQ(draft.task().unit, "N/mm²");
@@ -37,7 +37,7 @@ TEST(CouponDraft, StrengthsAreKeptAsTheyAreTyped) {
 
 // Force over section, by definition: 3810 N over 12 mm × 14.2 mm is 22.3592 N/mm².
 TEST(CouponDraft, AForceIsDividedByTheCouponsSection) {
-    CouponDraft draft(about("tensile"), true);
+    CouponDraft draft(about("tensile"), CouponBy::Load);
     EXPECT_EQ(draft.task().unit, "N");
     EXPECT_FALSE(draft.take(3'810));
     EXPECT_EQ(draft.task().unit, "mm");
@@ -52,7 +52,7 @@ TEST(CouponDraft, AForceIsDividedByTheCouponsSection) {
 }
 
 TEST(CouponDraft, WhatWasTypedLastCanBeTakenBack) {
-    CouponDraft draft(about("tensile"), true);
+    CouponDraft draft(about("tensile"), CouponBy::Load);
     draft.take(3'810);
     draft.take(12);
     draft.takeBack();
@@ -61,7 +61,7 @@ TEST(CouponDraft, WhatWasTypedLastCanBeTakenBack) {
     EXPECT_EQ(draft.task().unit, "N");
     draft.takeBack(); // there is nothing
     EXPECT_TRUE(draft.isEmpty());
-    CouponDraft other(about("tensile"), false);
+    CouponDraft other(about("tensile"), CouponBy::Strength);
     other.take(20);
     other.next();
     other.takeBack();
@@ -71,7 +71,7 @@ TEST(CouponDraft, WhatWasTypedLastCanBeTakenBack) {
 }
 
 TEST(CouponDraft, ABendCouponIsAnAngleAndWhetherItCracked) {
-    CouponDraft draft(about("bend"), false);
+    CouponDraft draft(about("bend"), CouponBy::Angle);
     EXPECT_EQ(draft.task().unit, "°");
     EXPECT_EQ(draft.task().most, 180);
     EXPECT_FALSE(draft.take(160));
@@ -92,13 +92,12 @@ TEST(CouponDraft, ABendCouponIsAnAngleAndWhetherItCracked) {
     EXPECT_EQ(draft.tested().cracked.size(), 1U);
 }
 
-TEST(CouponDraft, PuttingRightARamsTravelAsksForItsTravelAgain) {
+TEST(CouponDraft, ABendCouponMayBeToldByTheRamsTravel) {
     CouponTested was = about("bend");
     was.ramUm = {23'000, 31'500};
     was.cracked = {1, 0};
-    CouponDraft draft(was, false, "coupon:1");
+    CouponDraft draft(was, CouponBy::Ram, "coupon:1");
     EXPECT_TRUE(draft.isEmpty());
-    EXPECT_TRUE(draft.isByRam());
     EXPECT_EQ(draft.task().unit, "mm");
     EXPECT_EQ(draft.task().most, 500);
     EXPECT_FALSE(draft.take(23.4));
@@ -119,7 +118,7 @@ TEST(CouponDraft, PuttingRightBeginsAnewAndKeepsWhatItIsAbout) {
     CouponTested was = about("tensile");
     was.weldedPa = {1};
     was.weld = "weld:1";
-    const CouponDraft draft(was, false, "coupon:1");
+    const CouponDraft draft(was, CouponBy::Strength, "coupon:1");
     EXPECT_TRUE(draft.isEmpty());
     EXPECT_EQ(draft.series(), "coupon:1");
     EXPECT_EQ(draft.tested().weld, "weld:1");

@@ -84,10 +84,10 @@ TEST(CouponView, EveryVersionStandsOnItsPage) {
     put.versions.back().tested.weldedPa = {22'359'000};
     put.versions.back().tested.reason = "typed from the wrong sheet";
     const QStringList texts = textsOf(couponPage(put, names()).rows);
-    EXPECT_TRUE(texts.contains("Entered on 2030-01-13 by Oddo||Then: welded 22.40 · 22.90, parent "
+    EXPECT_TRUE(texts.contains("Entered on 13 Jan 2030 by Oddo||Then: welded 22.40 · 22.90, parent "
                                "23.10 · 23.40"))
         << texts.join('\n').toStdString();
-    EXPECT_TRUE(texts.contains("Put right on 2030-01-13 by Oddo|typed from the wrong sheet|"));
+    EXPECT_TRUE(texts.contains("Put right on 13 Jan 2030 by Oddo|typed from the wrong sheet|"));
     EXPECT_TRUE(couponRow(put, names()).second.contains("put right"));
 }
 
@@ -120,7 +120,7 @@ TEST(CouponView, WhatTheRamsTravelWasBeforeStaysReadable) {
     bent.versions.push_back(bent.versions.front());
     bent.versions.back().tested.reason = "misread";
     const QStringList texts = textsOf(couponPage(bent, names()).rows);
-    EXPECT_TRUE(texts.contains("Entered on 2030-01-13 by Oddo||Then: 23.0 mm, 1 of 1 cracked"))
+    EXPECT_TRUE(texts.contains("Entered on 13 Jan 2030 by Oddo||Then: 23.0 mm, 1 of 1 cracked"))
         << texts.join('\n').toStdString();
 }
 

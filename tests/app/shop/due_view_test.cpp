@@ -21,13 +21,13 @@ TEST(DueView, EachHasAMarkAndTheDays) {
     };
     EXPECT_EQ(row(-12).text, "Calibration of bench A");
     EXPECT_EQ(row(-12).mark, Mark::Late);
-    EXPECT_EQ(row(-12).third, "Over for 12 days (2030-01-07).");
-    EXPECT_EQ(row(-1).third, "Over since yesterday (2030-01-07).");
+    EXPECT_EQ(row(-12).third, "Over for 12 days (7 Jan 2030).");
+    EXPECT_EQ(row(-1).third, "Over since yesterday (7 Jan 2030).");
     EXPECT_EQ(row(0).mark, Mark::Soon);
     EXPECT_EQ(row(0).third, "Holds to the end of today.");
     EXPECT_EQ(row(30).mark, Mark::Soon);
     EXPECT_EQ(row(31).mark, Mark::Wait);
-    EXPECT_EQ(row(31).third, "Holds for 31 days, to 2030-01-07.");
+    EXPECT_EQ(row(31).third, "Holds for 31 days, to 7 Jan 2030.");
     DueItem none = item;
     none.date.clear();
     EXPECT_EQ(dueRow(none, names()).mark, Mark::Trouble);

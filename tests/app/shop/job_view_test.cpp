@@ -66,6 +66,19 @@ TEST(JobView, AJobSaysHowFarItIs) {
     EXPECT_EQ(own.rows[1].third, "to decide: joint 12 is out of limits");
 }
 
+TEST(JobView, ASeamThatCannotBeReadStandsBelowTheJobsAndTakesNoneWithIt) {
+    const std::vector<JobSeam> seams{seam("J1", "S1")};
+    JobProgress is;
+    is.seams = {progress(seams[0], JobSeamState::Open)};
+    const ListView view = jobList(seams, is, {"a.log: a fact of a seam can't be read"});
+    ASSERT_EQ(view.rows.size(), 2U);
+    EXPECT_EQ(view.rows[0].text, "Job J1");
+    EXPECT_EQ(view.rows[1].text, "A seam can't be read");
+    EXPECT_EQ(view.rows[1].second, "a.log: a fact of a seam can't be read");
+    EXPECT_EQ(view.rows[1].mark, Mark::Trouble);
+    EXPECT_FALSE(view.rows[1].enabled);
+}
+
 TEST(JobView, ATablesFaultsStandByLineAndColumn) {
     const JobCsv wrong = readJobCsv("label,material,procedure,thickness_mm,length_mm\n"
                                     "S1,PE-HD,p,\"8,5\",1180\nS1,PE-HD,p,8,1180\n");

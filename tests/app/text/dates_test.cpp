@@ -34,7 +34,11 @@ TEST(Dates, OfCoreAreWordsAndWhatIsNoDateStandsAsItIs) {
     speak(Language::English);
     for (const char* text : {"", "–", "2031-02-30", "2031-06-30T07:00", "any day"}) {
         EXPECT_EQ(fullDayWords(text), QString(text));
+        EXPECT_EQ(withFullDays(text), QString(text));
     }
+    EXPECT_EQ(
+        withFullDays("2031-06-30 by Oddo, against 2015-08, again 2031-07-01"),
+        "30 Jun 2031 by Oddo, against 2015-08, again 1 Jul 2031");
 }
 
 } // namespace

@@ -8,6 +8,7 @@
 #include "core/shift/job_csv.h"
 #include "tests/support/demo_order.h"
 #include "tests/support/fake_clock.h"
+#include "tests/support/log_samples.h"
 #include "tests/support/scratch_folder.h"
 
 #include <SQLiteCpp/SQLiteCpp.h>
@@ -77,10 +78,11 @@ TEST_F(OfficeTest, SeamsOfAJobAreKeptInTheLogUntilTheyAreTakenAway) {
     const auto seams = [&] {
         EXPECT_TRUE(writer->flush());
         auto reader = LogReader::open(writer->path());
-        const auto kept = reader ? readJobSeams(*reader)
-                                 : Result<std::vector<JobSeam>>(fail(ErrorCode::Unreadable, ""));
+        const auto kept =
+            reader ? readJobSeams(*reader) : Result<KeptSeams>(fail(ErrorCode::Unreadable, ""));
         EXPECT_TRUE(kept) << (kept ? "" : kept.error().detail);
-        return kept.value_or(std::vector<JobSeam>());
+        EXPECT_TRUE(kept && kept->unread.empty());
+        return kept ? kept->seams : std::vector<JobSeam>();
     };
     EXPECT_EQ(office->addSeams(ines.who, read.seams).error().code, ErrorCode::Malformed)
         << "no job is named";
@@ -119,6 +121,44 @@ TEST_F(OfficeTest, SeamsOfAJobAreKeptInTheLogUntilTheyAreTakenAway) {
     const auto whole = verifyLog(writer->path());
     ASSERT_TRUE(whole) << whole.error().detail;
     EXPECT_TRUE(whole->ok) << (whole->finding ? whole->finding->reason : "");
+}
+
+TEST_F(OfficeTest, ASeamThatCannotBeReadTakesNoOtherWithIt) {
+    const Access ines = foreman();
+    JobCsv read = readJobCsv("label,material,procedure,thickness_mm,length_mm\n"
+                             "S1,PE-HD,pe-hd-dvs2207-1-2005,15,1130\n"
+                             "S2,PE-HD,pe-hd-dvs2207-1-2005,15,1180\n"
+                             "S3,PE-HD,pe-hd-dvs2207-1-2005,15,1200\n");
+    ASSERT_TRUE(read.isSound());
+    for (JobSeam& seam : read.seams) {
+        seam.job = "QV-131";
+    }
+    ASSERT_TRUE(office->addSeams(ines.who, read.seams));
+    ASSERT_TRUE(writer->flush());
+    const auto kept = [&] {
+        auto reader = LogReader::open(writer->path());
+        EXPECT_TRUE(reader);
+        return readJobSeams(*reader).value();
+    };
+    const std::vector<JobSeam> before = kept().seams;
+    ASSERT_EQ(before.size(), 3U);
+    {
+        test::BehindTheBack back(writer->path());
+        back.database().exec(
+            "UPDATE event SET body = replace(body, '\"v\":', '\"w\":') WHERE subject = '" +
+            before[0].id + "'");
+        back.database().exec(
+            "DELETE FROM document WHERE kind = 'seam' AND sha256 IN (SELECT body->>'$.d.doc' FROM "
+            "event WHERE subject = '" +
+            before[1].id + "')");
+    }
+    const KeptSeams after = kept();
+    ASSERT_EQ(after.seams.size(), 1U);
+    EXPECT_EQ(after.seams[0].label, "S3");
+    ASSERT_EQ(after.unread.size(), 2U);
+    EXPECT_EQ(after.unread[0], writer->path() + ": a fact of a seam can't be read");
+    EXPECT_EQ(
+        after.unread[1], writer->path() + ": the document of " + before[1].id + ": is not there");
 }
 
 TEST_F(OfficeTest, CouponsAreAForemansWordAndPutRightWithAReason) {

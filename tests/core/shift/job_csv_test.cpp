@@ -270,13 +270,23 @@ TEST(JobCsv, RefusesWhatItsProcedureCantWeld) {
     // DVS 2207-1: misaligned by a tenth of the wall at most; sheets that differ by more are not set
     // up (core/plan/sheets.h).
     EXPECT_EQ(
-        told("S1,PE-HD," + pe + ",8,1000,8,8.9", ",sheet_1_thickness_mm,sheet_2_thickness_mm"),
-        "line 2, sheet_2_thickness_mm: the sheets are 8 and 8.9 mm thick, 0.9 mm apart; allowed a "
-        "tenth of the thinner, 0.8 mm");
-    EXPECT_EQ(
-        told("S1,PE-HD," + pe + ",8,1000,7", ",sheet_1_thickness_mm")
-            .rfind("line 2, sheet_1_thickness_mm: the sheets are 7 and 8 mm thick", 0),
-        0U);
+        told("S1,PE-HD," + pe + ",8,1000,7.6,8.5", ",sheet_1_thickness_mm,sheet_2_thickness_mm"),
+        "line 2, sheet_2_thickness_mm: the sheets are 7.6 and 8.5 mm thick, 0.9 mm apart; allowed "
+        "a tenth of the thinner, 0.76 mm");
+    // And each is of the seam's nominal thickness by the same tenth, on its limits allowed.
+    for (const char* is : {"7.273", "8.8"}) {
+        EXPECT_EQ(
+            told(std::string("S1,PE-HD,") + pe + ",8,1000," + is, ",sheet_1_thickness_mm"), "")
+            << is;
+    }
+    for (const char* is : {"7.272", "8.801"}) {
+        for (const char* sheet : {"sheet_1_thickness_mm", "sheet_2_thickness_mm"}) {
+            EXPECT_EQ(
+                told("S1,PE-HD," + pe + ",8,1000," + is, std::string(",") + sheet),
+                std::string("line 2, ") + sheet + ": " + is +
+                    " mm is not the seam's 8 mm; allowed a tenth apart, 7.273 to 8.8 mm");
+        }
+    }
     // Without the procedures nothing is held against them.
     EXPECT_TRUE(readJobCsv(table("S1,PP," + pe + ",80,1000")).isSound());
 }
