@@ -92,8 +92,8 @@ void JointRow::paintEvent(QPaintEvent*) {
     painter.setPen(m_view.tone == Tone::Late ? theme().tone(Tone::Late).ink : theme().textSoft);
     const double left = sign > 0 ? sign + px(8) : 0;
     const Wrapped reason = wrapped(
-        m_view.reason, textPx(23), px(11), lower.width() - left, 2, kPlainWeight,
-        lower.height() - px(6));
+        m_view.reason, textPx(23), px(11), lower.width() - left, 3, kPlainWeight,
+        lower.height() - px(2));
     drawWrapped(
         painter, lower.adjusted(left, 0, 0, 0), Qt::AlignLeft | Qt::AlignVCenter, reason,
         kPlainWeight);

@@ -15,6 +15,22 @@ struct Day {
     Q_DECLARE_TR_FUNCTIONS(Day)
 };
 
+/// The verdict's word, which its mark alone would leave to the eye, and its first reason.
+QString verdictLine(const Verdict& verdict, const WeldPlan& plan, UnitSystem units) {
+    const QString reason = firstReason(verdict, plan, units);
+    switch (verdict.word) {
+    case VerdictWord::WithinLimits:
+        break;
+    case VerdictWord::WithRemarks:
+        return Day::tr("remark: %1").arg(reason);
+    case VerdictWord::OutOfLimits:
+        return Day::tr("out of limits: %1").arg(reason);
+    case VerdictWord::Incomplete:
+        return Day::tr("incomplete: %1").arg(reason);
+    }
+    return reason;
+}
+
 } // namespace
 
 QString DayNames::bench(const std::string& id) const {
@@ -124,7 +140,7 @@ jointRow(const JointLine& line, const WeldRecord* record, const DayNames& names,
             midSentence(verdictWord(std::string_view(line.verdictNow))));
     } else {
         row.remarks = record->verdict.word == VerdictWord::WithRemarks;
-        row.reason = firstReason(record->verdict, record->plan, units);
+        row.reason = verdictLine(record->verdict, record->plan, units);
     }
     if (record->opened.type == WeldType::Trial) {
         row.reason = Day::tr("trial: %1").arg(row.reason);

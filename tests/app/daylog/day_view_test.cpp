@@ -85,8 +85,19 @@ TEST(DayView, ALineSaysTheFirstReasonWithItsValueAndLimit) {
     read.place = "front";
     hot.then(read);
     hot.close();
-    EXPECT_TRUE(rowOf(hot).reason.startsWith("plate temperature 225 °C"))
+    EXPECT_TRUE(rowOf(hot).reason.startsWith("out of limits: plate temperature 225 °C"))
         << rowOf(hot).reason.toStdString();
+}
+
+TEST(DayView, ARemarkIsSaidAsOneBesideTheTick) {
+    test::Story story;
+    story.then(RemarkMade{"draught"});
+    story.close();
+    const JointRowView row = rowOf(story);
+    EXPECT_EQ(row.mark, Mark::Done);
+    EXPECT_TRUE(row.remarks);
+    EXPECT_TRUE(row.reason.startsWith("remark: ")) << row.reason.toStdString();
+    EXPECT_GT(row.reason.size(), 8);
 }
 
 TEST(DayView, ACorrectionsVerdictIsNotBlamedOnTheRules) {
