@@ -98,6 +98,10 @@ Reasons reasonsFor(const AskReason& asked, const QString& coolingShort, bool for
         }
         reasons.page.title = tr("Go on without this check? Say why.");
         reasons.page.under = tr("It will be in the record.");
+        if (asked.code == "first_sheet" || asked.code == "second_sheet") {
+            add(kOtherMaterial, tr("It is another material"));
+            reasons.page.choices.back().under = tr("the foreman's PIN is asked");
+        }
         add("not_needed", tr("Not needed for this weld"));
         add("cannot_be_set", tr("The bench can't be set so"));
         add("no_tool", tr("No tool at hand"));

@@ -217,6 +217,12 @@ void forceCheck(Sketch& s) {
     attest(s, tr("%1 is marked").arg(s.readingWithUnit(marked)), forceMark(plan));
 }
 
+/// What is printed on the right sheet.
+QString sheetAsked(const Sketch& s) {
+    return tr("is it %1, %2 mm?")
+        .arg(fromUtf8(s.plan().material), millimetresText(s.plan().thicknessUm));
+}
+
 void check(Sketch& s, const std::string& code) {
     s.view.drawing.check = fromUtf8(code);
     s.view.drawing.words = captions();
@@ -281,6 +287,7 @@ void check(Sketch& s, const std::string& code) {
     } else if (code == "first_sheet") {
         set(s, tr("Clamp"), tr("Sheet 1"), {});
         s.view.lamp.under = tr("one end to the other");
+        s.view.lamp.under2 = sheetAsked(s);
         s.view.sentence = tr("Clamp the first sheet evenly, end to end.");
         attest(s, tr("First sheet is clamped"), passed(code));
     } else if (code == "clamping_gap") {
@@ -289,6 +296,7 @@ void check(Sketch& s, const std::string& code) {
     } else if (code == "second_sheet") {
         set(s, tr("Clamp"), tr("Sheet 2"), {});
         s.view.lamp.under = tr("against the first");
+        s.view.lamp.under2 = sheetAsked(s);
         s.view.sentence = tr("Clamp the second sheet against the first.");
         attest(s, tr("Second sheet is clamped"), passed(code));
     } else if (code == "edges_meet") {

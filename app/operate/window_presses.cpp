@@ -231,7 +231,8 @@ void Window::choose(int index) {
         answer.asked = m_asked;
         answer.choice = choice;
         answer.text = text.toStdString();
-        if (m_asked.what == ReasonFor::CheckLeftOut && isForemansCheck(m_asked.code)) {
+        if (m_asked.what == ReasonFor::CheckLeftOut &&
+            (isForemansCheck(m_asked.code) || choice == kOtherMaterial)) {
             askForeman(answer);
             return;
         }

@@ -131,6 +131,7 @@ const Table& choices() {
         {"wrong_tap", QT_TRANSLATE_NOOP("Record", "a wrong tap")},
         {"not_needed", QT_TRANSLATE_NOOP("Record", "not needed for this weld")},
         {"cannot_be_set", QT_TRANSLATE_NOOP("Record", "the bench can't be set so")},
+        {"other_material", QT_TRANSLATE_NOOP("Record", "a sheet of another material")},
         {"no_tool", QT_TRANSLATE_NOOP("Record", "no tool at hand")},
         {"trial_held", QT_TRANSLATE_NOOP("Record", "the trial joint held")},
         {"trial_failed", QT_TRANSLATE_NOOP("Record", "the trial joint was not good")},

@@ -31,6 +31,10 @@ Result<Weld> accept(const Weld& weld, const Intent& intent, const Instant& at);
 /// Whether only a foreman may go on without that check.
 bool isForemansCheck(std::string_view check);
 
+/// Why a sheet's check is not passed: what is printed on it is not the plan's material. Whatever
+/// check it is said at, only a foreman may go on then.
+inline constexpr const char* kOtherMaterial = "other_material";
+
 /// Whether a refusal only says that two presses were taken for one: nothing to tell a person.
 bool isBounce(const Error& refusal);
 

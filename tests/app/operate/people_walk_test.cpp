@@ -282,6 +282,43 @@ TEST_F(People, AForemansWordOnAPlateStandsInTheRecordInHisName) {
     EXPECT_EQ(onlyWeld().events.back().by, "person:ilva-borrick");
 }
 
+TEST_F(People, ASheetOfAnotherMaterialGoesOnByTheForemansWordAlone) {
+    ASSERT_NO_FATAL_FAILURE(foremanAndOperator());
+    ASSERT_TRUE(walk.signIn("Ilva Borrick", kOperatorsPin));
+    auto done = walk.toPlate();
+    ASSERT_TRUE(done) << done.error().detail;
+    done = walk.allowPlate(kForemansPin);
+    ASSERT_TRUE(done) << done.error().detail;
+    const auto asked = [&] {
+        const Weld* weld = shop.floor().weld(0);
+        return checkAsked(*weld, std::get<Preparing>(weld->state));
+    };
+    for (int i = 0; i < 12 && asked() != "first_sheet"; ++i) {
+        shop.clock().advance(seconds(9));
+        ASSERT_TRUE(walk.press(SlotPlace::Step)) << asked();
+        if (shop.window().page() == PageKind::Pad) {
+            ASSERT_TRUE(walk.press(SlotPlace::Step)) << asked();
+        }
+    }
+    ASSERT_EQ(asked(), "first_sheet");
+    EXPECT_EQ(shop.window().weldPage()->view().lamp.under2.toStdString(), "is it PE-HD, 15 mm?");
+    const std::size_t before = onlyWeld().events.size();
+    ASSERT_TRUE(walk.press(SlotPlace::Stop));
+    ASSERT_TRUE(walk.choose("It is another material"));
+    ASSERT_TRUE(walk.givePin("111111"));
+    EXPECT_EQ(sentence(), "That PIN is wrong.");
+    EXPECT_EQ(onlyWeld().events.size(), before) << "nothing went on";
+    ASSERT_TRUE(walk.givePin(kForemansPin));
+    const Weld weld = onlyWeld();
+    ASSERT_EQ(weld.events.size(), before + 1);
+    EXPECT_EQ(weld.events.back().by, "person:oddo-quenley");
+    const auto& overridden = std::get<CheckOverridden>(weld.events.back().d);
+    EXPECT_EQ(overridden.check, "first_sheet");
+    EXPECT_EQ(overridden.reason, kOtherMaterial);
+    EXPECT_EQ(overridden.authority, Authority::Foreman);
+    EXPECT_NE(asked(), "first_sheet");
+}
+
 TEST_F(People, WithoutAForemanAPlateOutsideItsWindowOnlyStops) {
     const auto done = walk.toPlate();
     ASSERT_TRUE(done) << done.error().detail;

@@ -47,6 +47,18 @@ TEST(Questions, OnlyAForemanGoesOnWithoutAPlateTemperature) {
     EXPECT_FALSE(gap.answers.empty());
 }
 
+TEST(Questions, ASheetOfAnotherMaterialIsSaidWhereASheetIsClamped) {
+    for (const bool foremanHere : {false, true}) {
+        for (const char* check : {"first_sheet", "second_sheet"}) {
+            const Reasons why = reasonsFor({ReasonFor::CheckLeftOut, check}, "", foremanHere);
+            EXPECT_EQ(why.answers.front().first, kOtherMaterial) << check;
+            EXPECT_EQ(why.page.choices.front().under, "the foreman's PIN is asked");
+        }
+        const Reasons gap = reasonsFor({ReasonFor::CheckLeftOut, "gap"}, "", foremanHere);
+        EXPECT_NE(gap.answers.front().first, kOtherMaterial);
+    }
+}
+
 TEST(Questions, AMenusTileIsItsItem) {
     const Menu menu = menuFor({});
     ASSERT_EQ(menu.items.size(), menu.page.choices.size());
