@@ -14,7 +14,7 @@
 
 namespace seamclock {
 
-class JointRow : public PressPart {
+class JointRow : public PressPart, public ShowsMark {
     Q_OBJECT
 
 public:
@@ -23,8 +23,8 @@ public:
     using QWidget::show;
     void show(const JointRowView& view);
     const JointRowView& view() const { return m_view; }
-    /// Where its mark stands in it [px].
-    QRectF markPlace() const;
+    std::optional<Mark> markShown() const override { return m_view.mark; }
+    QRectF markPlace() const override;
 
 protected:
     void paintEvent(QPaintEvent* event) override;

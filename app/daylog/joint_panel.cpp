@@ -44,14 +44,15 @@ void JointPanel::setFoot(double units) {
     }
 }
 
+QRectF JointPanel::markPlace() const {
+    return {px(kSide), px(18), px(54), px(54)};
+}
+
 /// Where it ends [px].
 double JointPanel::paintHead(QPainter& painter) const {
     const double x = px(kSide);
-    const double mark = px(54);
-    paintMark(
-        painter, QRectF(x, px(18), mark, mark), m_view.mark, theme().tone(m_view.tone).ink,
-        theme());
-    const double past = x + mark + px(18);
+    paintMark(painter, markPlace(), m_view.mark, theme().tone(m_view.tone).ink, theme());
+    const double past = markPlace().right() + px(18);
     double beside = width() - past - x;
     if (m_view.remarks) {
         const double sign = px(38);
@@ -81,7 +82,7 @@ double JointPanel::paintHead(QPainter& painter) const {
     line(m_view.reason, past, 23, kLabelWeight, theme().text);
     line(m_view.stored, past, 20, kLabelWeight, theme().tone(Tone::Soon).ink);
     line(m_view.photos, past, 20, kLabelWeight, theme().tone(Tone::Soon).ink);
-    y = std::max(y, px(18) + mark + px(6));
+    y = std::max(y, markPlace().bottom() + px(6));
     line(m_view.about, x, 20, kPlainWeight, theme().textSoft);
     if (!m_view.decided.isEmpty()) {
         const double sign = px(24);

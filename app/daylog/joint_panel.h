@@ -3,17 +3,20 @@
 #pragma once
 
 #include "app/daylog/joint_view.h"
+#include "app/parts/mark.h"
 #include "app/parts/part.h"
 
 namespace seamclock {
 
-class JointPanel : public Part {
+class JointPanel : public Part, public ShowsMark {
 public:
     explicit JointPanel(QWidget* parent = nullptr);
 
     using QWidget::show;
     void show(const JointView& view);
     const JointView& view() const { return m_view; }
+    std::optional<Mark> markShown() const override { return m_view.mark; }
+    QRectF markPlace() const override;
     /// What stands over its lower end [units].
     void setFoot(double units);
 

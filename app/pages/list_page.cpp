@@ -24,6 +24,19 @@ void ListRow::show(const ListRowView& view) {
     update();
 }
 
+std::optional<Mark> ListRow::markShown() const {
+    if (m_view.ticked) {
+        return *m_view.ticked ? std::optional(Mark::Done) : std::nullopt;
+    }
+    return m_view.mark;
+}
+
+QRectF ListRow::markPlace() const {
+    const bool narrow = m_view.second.isEmpty() && m_view.third.isEmpty() && width() < px(300);
+    const double side = px(42);
+    return {px(narrow ? 12 : 20), (height() - side) / 2, side, side};
+}
+
 void ListRow::paintEvent(QPaintEvent*) {
     QPainter painter(this);
     painter.setRenderHint(QPainter::Antialiasing);
@@ -33,9 +46,9 @@ void ListRow::paintEvent(QPaintEvent*) {
         painter, rect(), px(14), m_view.enabled ? look.panel : QColor(Qt::transparent),
         chosen ? look.text : look.edge, px(chosen ? 4.5 : 1.5));
     const bool alone = m_view.second.isEmpty() && m_view.third.isEmpty();
-    double left = px(alone && width() < px(300) ? 12 : 20);
-    const double side = px(42);
-    const QRectF place(left, (height() - side) / 2, side, side);
+    const QRectF place = markPlace();
+    double left = place.left();
+    const double side = place.width();
     if (m_view.ticked) {
         if (*m_view.ticked) {
             paintMark(painter, place, Mark::Done, look.tone(Tone::Normal).ink, look);

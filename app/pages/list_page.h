@@ -43,7 +43,7 @@ struct ListView {
     bool operator==(const ListView&) const = default;
 };
 
-class ListRow : public PressPart {
+class ListRow : public PressPart, public ShowsMark {
     Q_OBJECT
 
 public:
@@ -51,6 +51,10 @@ public:
 
     using QWidget::show;
     void show(const ListRowView& view);
+    const ListRowView& view() const { return m_view; }
+    /// A tick that is set is Done.
+    std::optional<Mark> markShown() const override;
+    QRectF markPlace() const override;
 
 protected:
     void paintEvent(QPaintEvent* event) override;

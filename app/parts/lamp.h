@@ -31,15 +31,15 @@ struct LampView {
 inline constexpr double kClockFloorUnits =
     104; // cap height 17.5 mm: that is px of cap, 143 px of type
 
-class Lamp : public Part {
+class Lamp : public Part, public ShowsMark {
 public:
     explicit Lamp(QWidget* parent = nullptr);
 
     using QWidget::show;
     void show(const LampView& view);
     const LampView& view() const { return m_view; }
-    /// Where its mark stands in it [px].
-    QRectF markPlace() const;
+    std::optional<Mark> markShown() const override { return m_view.mark; }
+    QRectF markPlace() const override;
 
 protected:
     void paintEvent(QPaintEvent* event) override;

@@ -5,6 +5,7 @@
 #pragma once
 
 #include <QRectF>
+#include <optional>
 
 class QColor;
 class QPainter;
@@ -14,6 +15,18 @@ namespace seamclock {
 struct Theme;
 
 enum class Mark { Wait, Soon, Act, Late, Done, Cut, Trouble, Open, Free };
+
+/// A part that tells by one mark how something stands, so that a test finds the marks of a screen.
+class ShowsMark {
+public:
+    /// None: just now there is no mark.
+    virtual std::optional<Mark> markShown() const = 0;
+    /// Where it stands in the part [px].
+    virtual QRectF markPlace() const = 0;
+
+protected:
+    ~ShowsMark() = default;
+};
 
 // Drawn in the square centred in `box`. `fraction` 0 to 1: how much of Wait's ring has gone by.
 // Soon and Trouble are yellow with a dark outline where `ink` is the theme's own ink for soon or

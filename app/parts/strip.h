@@ -27,7 +27,7 @@ struct StripCellView {
     bool operator==(const StripCellView&) const = default;
 };
 
-class StripCell : public PressPart {
+class StripCell : public PressPart, public ShowsMark {
     Q_OBJECT
 
 public:
@@ -36,8 +36,8 @@ public:
     using QWidget::show;
     void show(const StripCellView& view);
     const StripCellView& view() const { return m_view; }
-    /// Where its mark stands in it [px].
-    QRectF markPlace() const;
+    std::optional<Mark> markShown() const override { return m_view.mark; }
+    QRectF markPlace() const override;
 
 protected:
     void paintEvent(QPaintEvent* event) override;

@@ -24,8 +24,8 @@ protected:
 /// Without what is another at each run: a seal's fingerprint, where the test's folder lies, and
 /// when its files were made.
 std::string lasting(const std::string& words) {
-    static const std::regex kChance("[0-9a-f]{32}|/[^\n]*seamclock-[0-9]+-[0-9]+|[0-9]{2}[./"
-                                    "][0-9]{2}[./][0-9]{6}(?::[0-9]{2})+");
+    static const std::regex kChance("[0-9a-f]{32}|/[^\n]*seamclock-[0-9]+-[0-9]+|"
+                                    "[0-9]{2}[./][0-9]{2}[./][0-9]{6}(?::[0-9]{2})+");
     return std::regex_replace(words, kChance, "…");
 }
 

@@ -1,7 +1,8 @@
 // Eyes: each screen of the walk as it is seen in grey and under each of the three deficiencies, in
-// each theme. The marks that stand on the lamps and in the benches' cells are cut out of the
-// painted screen and compared: each stands clearly out of its field, and two that mean different
-// things differ in shape. Beside each stands a word, and those of late, done and cut are their own.
+// each theme. The marks that stand on the lamps, in the benches' cells, on a list's rows, on the
+// day log's lines and over a joint are cut out of the painted screen and compared: each stands
+// clearly out of its field, and two that mean different things differ in shape. Beside each stands
+// a word, and those of late, done and cut are their own.
 #include "app/parts/changeover_field.h"
 #include "app/parts/lamp.h"
 #include "app/parts/strip.h"
@@ -64,7 +65,7 @@ struct Cut {
         words[mark].insert(word);
         std::vector<QImage>& known = marks[mark];
         // The ring of a wait fills: some of its states stand for all.
-        if (known.size() < 4 && std::find(known.begin(), known.end(), image) == known.end()) {
+        if (known.size() < 8 && std::find(known.begin(), known.end(), image) == known.end()) {
             known.push_back(image);
         }
     }
@@ -114,6 +115,7 @@ TEST(Seen, MarksOnEveryScreenAreToldApartWithoutColour) {
     Stage stage;
     std::map<ThemeKind, Cut> lamps;
     std::map<ThemeKind, Cut> cells;
+    std::map<ThemeKind, Cut> rows; // and a joint's head: where lists stand
     std::vector<ThemeKind> themes{ThemeKind::Dark, ThemeKind::Light, ThemeKind::Contrast};
     themes.resize(test::kSanitized ? 1 : themes.size());
     QImage onTime;
@@ -146,6 +148,17 @@ TEST(Seen, MarksOnEveryScreenAreToldApartWithoutColour) {
                     }
                 }
             }
+            for (const QWidget* widget : window.findChildren<QWidget*>()) {
+                const auto* shows = dynamic_cast<const ShowsMark*>(widget);
+                if (shows == nullptr || !widget->isVisible() || !shows->markShown() ||
+                    dynamic_cast<const Lamp*>(widget) != nullptr ||
+                    dynamic_cast<const StripCell*>(widget) != nullptr) {
+                    continue;
+                }
+                EXPECT_FALSE(widget->accessibleName().isEmpty()) << name << ": a mark, no word";
+                rows[theme].add(
+                    *shows->markShown(), cutOut(screen, window, *widget, shows->markPlace()), {});
+            }
             if (name == "changeover") {
                 onTime = screen;
             } else if (name == "changeover-late") {
@@ -158,6 +171,8 @@ TEST(Seen, MarksOnEveryScreenAreToldApartWithoutColour) {
         const std::string where = "theme " + std::to_string(static_cast<int>(theme));
         EXPECT_GE(lamps[theme].marks.size(), 6U) << "the walk came by few states";
         EXPECT_GE(cells[theme].marks.size(), 6U) << "the walk came by few states";
+        EXPECT_GE(rows[theme].marks.size(), 5U) << "the walk came by few lists";
+        expectDistinct(rows[theme], where + ", row");
         expectDistinct(lamps[theme], where + ", lamp");
         expectDistinct(cells[theme], where + ", bench's cell");
         // "Read" is asked for with the arrow and with the triangle; how a thing went is one mark's.
