@@ -44,16 +44,17 @@ Milliseconds filled(Milliseconds work, std::vector<Milliseconds> freeFrom) {
     }
     std::sort(freeFrom.begin(), freeFrom.end());
     Milliseconds sum{0};
+    Milliseconds until{0};
     for (std::size_t k = 0; k < freeFrom.size(); ++k) {
         sum += freeFrom[k];
         const auto hands = static_cast<std::int64_t>(k) + 1;
         // With the first k + 1 of them: rounded up, since times are whole milliseconds.
-        const Milliseconds until{(sum + work + Milliseconds{hands - 1}).count() / hands};
-        if (k + 1 == freeFrom.size() || until <= freeFrom[k + 1]) {
-            return until;
+        until = Milliseconds{(sum + work + Milliseconds{hands - 1}).count() / hands};
+        if (k + 1 < freeFrom.size() && until <= freeFrom[k + 1]) {
+            break;
         }
     }
-    return Milliseconds{0}; // not reached: the last of them always ends it
+    return until;
 }
 
 /// The least that a trial joint of a set-up takes, where one is surely made.
@@ -391,7 +392,7 @@ private:
                 first = first ? std::min(*first, here) : here;
             }
         }
-        return std::max(m_benchFree[bench], first.value_or(Milliseconds{0}));
+        return first ? std::max(m_benchFree[bench], *first) : m_benchFree[bench];
     }
 
     void bySeams() {

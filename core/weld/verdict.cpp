@@ -459,7 +459,9 @@ void addRemarks(const Weld& weld, const Course& course, Findings& out) {
         if (back != nullptr || dated != nullptr) {
             const std::int64_t n = back != nullptr ? back->targetN : dated->targetN;
             const Event& target = weld.events[static_cast<std::size_t>(n - 1)];
-            if (!isPhaseStep(target.d, course.plan)) {
+            // A reading that is set back moves the end of build-up.
+            const bool reading = dated != nullptr && std::holds_alternative<ReadingTaken>(target.d);
+            if (!reading && !isPhaseStep(target.d, course.plan)) {
                 continue;
             }
             const std::string first = toIsoUtc(target.at.utc);

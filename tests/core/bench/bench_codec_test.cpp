@@ -1,5 +1,6 @@
 #include "core/bench/bench_codec.h"
 
+#include "core/base/plain_number.h"
 #include "tests/support/shipped.h"
 
 #include <array>
@@ -167,6 +168,35 @@ TEST(BenchFile, SaysWhatIsWrongWithACalibrationByPoints) {
     EXPECT_EQ(
         read.error().detail,
         "b, line 18, /calibration/points: 2 points; a line with its uncertainty needs 3 or more");
+}
+
+// 64 N for each unit above `zero`, which binary fractions hold exactly.
+std::string calibratedFrom(double zero) {
+    std::string text = replaced(kCalibrated, "\"end\": 50", "\"end\": 2000");
+    const std::array<const char*, 5> points{
+        "5, \"force_N\": 240", "10, \"force_N\": 641", "20, \"force_N\": 1439",
+        "30, \"force_N\": 2240", "40, \"force_N\": 3040"};
+    int units = 0;
+    for (const char* was : points) {
+        units += 4;
+        const std::string now =
+            plainNumber(zero + units) + ", \"force_N\": " + std::to_string(64 * units);
+        text = replaced(text, was, now);
+    }
+    return text;
+}
+
+TEST(BenchFile, MayHaveItsLinesZeroAThousandUnitsAwayAndNoFarther) {
+    const auto at = readBench("b", calibratedFrom(1'000));
+    ASSERT_TRUE(at) << at.error().detail;
+    EXPECT_EQ(at->bench.calibration->fit->zero, 1'000);
+    EXPECT_EQ(at->bench.scale.zeroMilli, 1'000'000);
+    const auto beyond = readBench("b", calibratedFrom(1'000.5));
+    ASSERT_FALSE(beyond);
+    EXPECT_EQ(
+        beyond.error().detail,
+        "b, line 18, /calibration/points: the line has no force at a reading of 1000.5, which is "
+        "outside -1000 to 1000");
 }
 
 // Whatever a form may make of it: the bytes read back as the same bench, and are written alike.
