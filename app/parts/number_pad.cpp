@@ -55,8 +55,14 @@ void NumberField::paintEvent(QPaintEvent*) {
         painter, QRectF(inner.left(), y, inner.width(), titleHeight),
         Qt::AlignLeft | Qt::AlignVCenter, title, kWordWeight);
     y += titleHeight + (metrics().text > 1 ? px(12) : 0); // larger lines need more between them
+    // Where there is no room for the range as a bar, or it has one end only, its words stand here.
+    const bool ranged =
+        m_view.low && m_view.high && *m_view.high > *m_view.low && inner.height() > px(270);
+    const QString asked = ranged || m_view.allowed.isEmpty()
+                              ? m_view.where
+                              : m_view.where + QStringLiteral(" · ") + m_view.allowed;
     const Wrapped where =
-        wrapped(m_view.where, textPx(27), px(17), inner.width(), 2, kPlainWeight, px(60));
+        wrapped(asked, textPx(27), px(17), inner.width(), 2, kPlainWeight, px(60));
     const double whereHeight = std::max(wrappedHeight(where), px(20)) + px(22);
     painter.setPen(look.textSoft);
     drawWrapped(
@@ -64,9 +70,7 @@ void NumberField::paintEvent(QPaintEvent*) {
         Qt::AlignLeft | Qt::AlignVCenter, where, kPlainWeight);
     y += whereHeight + px(6);
 
-    // where the field is low the range goes first, then the places; the number never
-    const bool ranged =
-        m_view.low && m_view.high && *m_view.high > *m_view.low && inner.height() > px(270);
+    // where the field is low the range's bar goes first, then the places; the number never
     const double rangeHeight = ranged ? px(120) : 0;
     double left = inner.bottom() - y - rangeHeight;
     if (!m_view.places.empty() && left > px(150)) {

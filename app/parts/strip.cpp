@@ -11,7 +11,8 @@ namespace seamclock {
 
 namespace {
 
-constexpr double kNarrow = 260; // below, the sign goes
+constexpr double kNarrow = 260;  // below, the sign goes
+constexpr double kStacked = 200; // below, the words have no room beside letter and mark
 
 } // namespace
 
@@ -26,7 +27,15 @@ void StripCell::show(const StripCellView& view) {
     update();
 }
 
+bool StripCell::isStacked() const {
+    return width() < px(kStacked);
+}
+
 QRectF StripCell::markPlace() const {
+    if (isStacked()) {
+        const double side = px(28);
+        return {width() - px(12) - side, px(8), side, side};
+    }
     const bool narrow = width() < px(kNarrow);
     const double letter =
         std::max(textWidth(m_view.letter, px(narrow ? 40 : 48), kWordWeight), px(narrow ? 28 : 34));
@@ -51,6 +60,10 @@ void StripCell::paintEvent(QPaintEvent*) {
     const QColor edge = plain ? white : (m_view.selected ? look.text : look.edge);
     drawPanel(painter, box, px(14), fill, edge, px(m_view.selected ? 5 : 2));
 
+    if (isStacked()) {
+        paintStacked(painter, text, soft);
+        return;
+    }
     const bool narrow = box.width() < px(kNarrow);
     const double middle = box.top() + px(47);
     const double letterLeft = px(narrow ? 14 : 20);
@@ -97,6 +110,33 @@ void StripCell::paintEvent(QPaintEvent*) {
     drawTabular(
         painter, QRectF(wordsLeft, px(40), room, px(37)), Qt::AlignLeft | Qt::AlignBottom,
         m_view.time, size, kNumberWeight);
+}
+
+void StripCell::paintStacked(QPainter& painter, const QColor& text, const QColor& soft) const {
+    const double left = px(10);
+    const double room = width() - 2 * left;
+    painter.setPen(text);
+    drawLine(
+        painter, QRectF(px(12), px(4), room / 2, px(36)), Qt::AlignLeft | Qt::AlignVCenter,
+        m_view.letter, px(34), kWordWeight);
+    const QColor tone = m_view.plain ? text : theme().tone(m_view.tone).ink;
+    paintMark(painter, markPlace(), m_view.mark, tone, theme(), m_view.fraction);
+    if (m_view.time.isEmpty()) {
+        const Wrapped phase =
+            wrapped(m_view.phase, textPx(22), px(11), room, 2, kPlainWeight, px(42));
+        painter.setPen(soft);
+        drawWrapped(
+            painter, QRectF(left, px(42), room, px(42)), Qt::AlignLeft | Qt::AlignVCenter, phase,
+            kPlainWeight);
+        return;
+    }
+    const Wrapped phase = wrapped(m_view.phase, px(18), px(11), room, 1, kLabelWeight, px(18));
+    drawWrapped(
+        painter, QRectF(left, px(40), room, px(20)), Qt::AlignLeft | Qt::AlignVCenter, phase,
+        kLabelWeight);
+    drawTabular(
+        painter, QRectF(left, px(60), room, px(24)), Qt::AlignLeft | Qt::AlignVCenter, m_view.time,
+        fittedSize(m_view.time, px(26), px(14), room, kNumberWeight), kNumberWeight);
 }
 
 StatusTile::StatusTile(QWidget* parent) : PressPart(QStringLiteral("status"), parent) {}

@@ -1,6 +1,6 @@
 // The strip: one cell a bench with letter, mark, phase and time, and the clock's tile with the
 // sound's state. Each is a button as a whole. A narrow cell drops its sign and keeps the rest. Over
-// the changeover's field all are colourless.
+// the changeover's field all are colourless. Where even that is too narrow the words stand below.
 #pragma once
 
 #include <optional>
@@ -10,6 +10,8 @@
 #include "app/parts/mark.h"
 #include "app/parts/press_part.h"
 #include "app/parts/sign.h"
+
+class QPainter;
 
 namespace seamclock {
 
@@ -43,6 +45,11 @@ protected:
     void paintEvent(QPaintEvent* event) override;
 
 private:
+    /// So little room that phase and time stand below letter and mark: three or four benches
+    /// upright.
+    bool isStacked() const;
+    void paintStacked(QPainter& painter, const QColor& text, const QColor& soft) const;
+
     StripCellView m_view;
 };
 

@@ -5,6 +5,7 @@
 
 #include "app/parts/lamp.h"
 #include "app/parts/metrics.h"
+#include "app/parts/number_pad.h"
 #include "app/parts/slot_button.h"
 #include "app/parts/type.h"
 #include "tests/app/parts/samples.h"
@@ -54,6 +55,34 @@ TEST(Clipping, LongWordsAreWholeAtEverySizeOfText) {
 
 TEST(Clipping, ThePicturesOwnWordsAreWholeAtEverySizeOfText) {
     expectAllWhole(partSamples());
+}
+
+// The design's widest field, and what is left on an 8 inch tablet upright.
+TEST(Clipping, TheAllowedRangeStandsOnANumbersFieldOfEverySize) {
+    NumberView plate;
+    plate.title = "Plate temperature, bench C";
+    plate.where = "Read on the face. Place 2 of 3: middle.";
+    plate.unit = "°C";
+    plate.text = "212";
+    plate.low = 200;
+    plate.high = 220;
+    plate.allowed = "allowed 200 to 220 °C";
+    NumberView upTo = plate; // no bar at any size: it has one end
+    upTo.low.reset();
+    upTo.allowed = "allowed up to 220 °C";
+    for (const NumberView& view : {plate, upTo}) {
+        for (const QSize size : {QSize(640, 534), QSize(580, 207)}) {
+            NumberField field;
+            field.setLook(Theme::of(ThemeKind::Light), Metrics());
+            field.resize(size);
+            field.show(view);
+            TextRecorder recorder(size);
+            field.render(&recorder, QPoint(), QRegion(), QWidget::DrawChildren);
+            EXPECT_TRUE(recorder.all().contains(QString(view.allowed).remove(' ')))
+                << size.height() << ": " << qPrintable(recorder.all());
+            EXPECT_TRUE(recorder.troubles(size).empty()) << size.height();
+        }
+    }
 }
 
 TEST(Clipping, ARecorderSeesATextThatIsCutOff) {
