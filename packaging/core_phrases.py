@@ -168,7 +168,7 @@ WORDS = {
     "weld/verdict.cpp": ["out of limits", "incomplete"],
     "app/print/card_pdf.cpp": ["card"], "app/print/practice_pdf.cpp": ["practice record"],
     "app/print/record_paper.cpp": ["record"], "app/print/report_paper.cpp": ["report"],
-    "app/print/pdf_file.cpp": ["the folder can't be made"], "app/operate/floor.cpp": ["bench of the log", "drag measured"],
+    "app/print/pdf_file.cpp": ["the folder can't be made"], "app/operate/floor.cpp": ["ambient measured", "bench of the log", "drag measured"],
 }
 
 # SQL, formats of files, headers of tables: nobody is meant to read it as a sentence.

@@ -1,9 +1,11 @@
 #include "app/operate/floor.h"
 
+#include "app/operate/weld_side_slots.h"
 #include "core/base/plain_number.h"
 #include "core/log/log_reader.h"
 #include "core/log/shelf.h"
 #include "core/session/replan.h"
+#include "core/session/sheet_plan.h"
 #include "core/shift/hands.h"
 #include "core/weld/intent.h"
 
@@ -241,6 +243,7 @@ Floor::view(int post, const Instant& now, bool pedal, bool lessMotion) const {
     context.heat = heat(post, *found, now);
     context.series = m_series;
     context.next = at(post).nextSeam;
+    context.meanwhile = at(post).meanwhile;
     context.oneByOne = at(post).oneByOne;
     context.clash = clash(post, *found, now);
     context.usual = m_session.usualAlignment(found->id());
@@ -362,7 +365,7 @@ Result<void> Floor::setEarlier(int post, Milliseconds by) {
     std::vector<WeldDetail> again;
     Result<void> refused; // what was taken back for it is made again all the same
     for (const Retained& event : lastPress(*found)) {
-        if (isPivotal(event.d)) {
+        if (isOfAClock(*found, event.d)) {
             refused = step(post, StepBackdated{event.n, by});
             break;
         }
@@ -479,6 +482,34 @@ Result<void> Floor::newDrag(int post, double reading) {
     return step(post, made);
 }
 
+// The air decides on the cooling, and of some procedures on whether they hold at all.
+Result<void> Floor::newAmbient(int post, double celsius) {
+    const Weld* found = weld(post);
+    const WeldOpened& opened = found->opened();
+    const auto procedure = procedureOf(*found, m_procedures, m_writer.path());
+    if (!procedure) {
+        return tl::unexpected<Error>(procedure.error());
+    }
+    Measured measured;
+    measured.ambient = Temperature::celsius(celsius);
+    const auto plan = planAgain(*found, procedure->procedure, at(post).bench.bench, measured);
+    if (!plan) {
+        return tl::unexpected<Error>(plan.error());
+    }
+    if (const auto ready = checkReady(*plan); !ready) {
+        return ready;
+    }
+    if (const auto replaced = step(post, PlanReplaced{*plan, opened.docs, "ambient measured"});
+        !replaced) {
+        return replaced;
+    }
+    CheckMade made;
+    made.check = "shielded";
+    made.passed = true;
+    made.valueMc = thousandths(celsius);
+    return step(post, made);
+}
+
 Result<void> Floor::answer(int post, const NumberAnswer& number) {
     const Weld* found = weld(post);
     if (found == nullptr) {
@@ -490,6 +521,8 @@ Result<void> Floor::answer(int post, const NumberAnswer& number) {
         return step(post, plateReading(*found, at(post).bench.bench.plateRead, number.value, true));
     case NumberFor::Drag:
         return newDrag(post, number.value);
+    case NumberFor::Ambient:
+        return newAmbient(post, number.value);
     case NumberFor::Recheck:
         return step(post, ReadingTaken{ReadingPhase::Recheck, thousandths(number.value)});
     case NumberFor::Overshoot: // as it was: too far, then back at the set reading

@@ -32,6 +32,7 @@ struct Post {
     BeadDraft bead;
     bool oneByOne = false;          // no checks are answered together
     QString nextSeam;               // of the same kind, for the screen of an ended weld
+    QString meanwhile;              // what could be made ready while this one cools
     std::shared_ptr<LiveHeat> heat; // of its weld, where there are materials
     QString sign;                   // in place of its letter: a bench to practise at
 
@@ -77,6 +78,7 @@ public:
     /// the same kind is offered when one is saved.
     void setSeries(bool series) { m_series = series; }
     void setNextSeam(int post, const QString& label) { at(post).nextSeam = label; }
+    void setMeanwhile(int post, const QString& words) { at(post).meanwhile = words; }
     void setSign(int post, const QString& sign) { at(post).sign = sign; }
     int selected() const { return m_selected; }
     void select(int post);
@@ -173,6 +175,7 @@ private:
     Result<void> takeBack(int post);
     Result<void> setEarlier(int post, Milliseconds by);
     Result<void> newDrag(int post, double reading);
+    Result<void> newAmbient(int post, double celsius);
     Result<void> checkAnew(int post);
     Result<std::pair<ProcedureDocument, BenchDocument>> asTheyHold(int post) const;
     Post& at(int post) { return m_posts[static_cast<std::size_t>(post)]; }

@@ -131,7 +131,8 @@ NumberTask numberTask(const Weld& weld, NumberFor what, const QString& letter, P
     case NumberFor::BeadK:
         view.title = Number::tr("K value");
         view.where = beadPlaceText(weld) +
-                     Number::tr("Valley between the beads, above the sheet's surface.");
+                     Number::tr("Valley between the beads above the sheet. 0: not above it.");
+        view.allowed = Number::tr("above 0 mm");
         task.most = 50;
         break;
     case NumberFor::Misalignment:
@@ -144,6 +145,12 @@ NumberTask numberTask(const Weld& weld, NumberFor what, const QString& letter, P
         task.most = 50;
         ends(task, 1);
         break;
+    case NumberFor::Ambient:
+        task = entryTask(NumberFor::ShopTemperature, {}, {});
+        task.what = what;
+        task.view.where = Number::tr("Read it where the bench stands. In the plan: %1 °C.")
+                              .arg(celsiusText(weld.plan.ambientMc));
+        return task;
     case NumberFor::LengthLost:
         return lostTask(weld.opened().number);
     case NumberFor::BenchValue:
@@ -181,7 +188,8 @@ NumberTask entryTask(NumberFor what, std::optional<double> low, std::optional<do
         task.most = 200;
     } else if (what == NumberFor::SeamLength) {
         task.view.title = Number::tr("Length of the seam");
-        task.view.where = Number::tr("Several short ones in one clamping add up.");
+        task.view.where =
+            Number::tr("One seam. Several short ones in one clamping come with a job.");
         task.view.below = Number::tr("short");
         task.view.above = Number::tr("long");
         task.most = 20'000;

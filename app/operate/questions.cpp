@@ -5,6 +5,7 @@
 
 #include <QCoreApplication>
 #include <QKeySequence>
+#include <string_view>
 
 namespace seamclock {
 namespace {
@@ -15,6 +16,11 @@ struct Questions {
 
 QString tr(const char* text) {
     return Questions::tr(text);
+}
+
+bool isOfASheet(std::string_view check) {
+    return check == "film_off" || check == "edges_planed" || check == "first_sheet" ||
+           check == "second_sheet";
 }
 
 } // namespace
@@ -98,7 +104,8 @@ Reasons reasonsFor(const AskReason& asked, const QString& coolingShort, bool for
         }
         reasons.page.title = tr("Go on without this check? Say why.");
         reasons.page.under = tr("It will be in the record.");
-        if (asked.code == "first_sheet" || asked.code == "second_sheet") {
+        // In a series a sheet is in somebody's hands only where its film and edges are done.
+        if (isOfASheet(asked.code)) {
             add(kOtherMaterial, tr("It is another material"));
             reasons.page.choices.back().under = tr("the foreman's PIN is asked");
         }

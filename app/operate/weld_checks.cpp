@@ -190,7 +190,7 @@ void dragCheck(Sketch& s, const std::string& code) {
     if (std::any_of(warnings.begin(), warnings.end(), [](const PlanWarning& warning) {
             return warning.code == "drag_not_measured";
         })) { // nothing was before
-        s.view.lamp.under = tr("never read on this bench");
+        s.view.lamp.under = tr("not read for this seam yet");
         s.step(tr("Type it in"), AskNumber{NumberFor::Drag});
         return;
     }
@@ -313,6 +313,8 @@ void check(Sketch& s, const std::string& code) {
         s.view.lamp.under = tr("in the shop, by the plan");
         s.view.sentence = tr("Shield the seam. Wipe it dry.");
         attest(s, tr("Seam is shielded"), passed(code));
+        s.view.step.view.under = tr("and it is %1 °C").arg(celsiusText(s.plan().ambientMc));
+        s.view.stop = sideSlot(tr("Another"), tr("type the °C in"), AskNumber{NumberFor::Ambient});
     } else {
         set(s, tr("Do"), {}, {});
         s.view.sentence = checkWord(code) + QLatin1Char('.');
@@ -383,11 +385,16 @@ bool isNewSetUp(const Weld& weld) {
 } // namespace
 
 bool isForceAsked(const Weld& weld) {
+    const auto setOf = [](const WeldPlan& plan) {
+        return plan.scale ? std::optional(plan.scale->joining.setMilli) : std::nullopt;
+    };
     bool read = false;
     bool marked = false;
+    auto asked = setOf(weld.opened().plan);
     for (const Retained& event : retained(weld.events)) {
-        if (std::holds_alternative<PlanReplaced>(event.d)) {
-            marked = false; // it may be another reading
+        if (const auto* replaced = std::get_if<PlanReplaced>(&event.d)) {
+            marked = marked && setOf(replaced->plan) == asked; // else it is another reading
+            asked = setOf(replaced->plan);
         } else if (const auto* left = std::get_if<CheckOverridden>(&event.d)) {
             marked = marked || left->check == kDrag;
         } else if (const auto* made = std::get_if<CheckMade>(&event.d);

@@ -69,6 +69,12 @@ void ended(Sketch& s, Tone tone, Mark mark) {
     s.view.back.view.look = SlotView::Look::Hidden;
 }
 
+/// Where something is wrong it is worth a picture, also when the weld is over.
+void photoOf(Sketch& s) {
+    s.view.back = sideSlot(tr("A photo"), tr("of what is wrong"), LookCloser{});
+    s.view.earlier.view.look = SlotView::Look::Hidden;
+}
+
 /// One tap to the next joint, where one can follow.
 void series(Sketch& s) {
     if (!s.context.series) {
@@ -178,6 +184,7 @@ void tell(Sketch& s, const Closed&) {
         series(s);
     } else {
         weldAgain(s);
+        photoOf(s);
     }
     if (s.context.series && s.weld.opened().type == WeldType::Trial && !isDecided(s)) {
         s.view.lamp.under2 = tr("trial: not released yet");
@@ -203,6 +210,7 @@ void tell(Sketch& s, const Aborted&) {
     if (joined) {
         weldAgain(s);
     }
+    photoOf(s);
 }
 
 } // namespace seamclock

@@ -70,7 +70,9 @@ void recheckAsked(Sketch& s, const Cooling& state) {
         return;
     }
     if (!due) {
-        s.view.sentence = tr("Leave it locked. Nothing else to do.");
+        s.view.sentence = s.context.meanwhile.isEmpty()
+                              ? tr("Leave it locked. Nothing else to do.")
+                              : tr("Leave it locked. %1").arg(s.context.meanwhile);
         s.step(tr("Scale reading"), AskNumber{NumberFor::Recheck}, SlotView::Look::Waiting);
         s.view.step.view.under = tr("if you like");
         return;

@@ -23,7 +23,7 @@ bool mayBeEarlier(const Sketch& s) {
     const auto press = lastPress(s.weld);
     return std::any_of(press.begin(), press.end(), [&s](const Retained& event) {
         const Instant& pressed = s.weld.events[static_cast<std::size_t>(event.n - 1)].at;
-        return isPivotal(event.d) && pressed.boot == event.at.boot;
+        return isOfAClock(s.weld, event.d) && pressed.boot == event.at.boot;
     });
 }
 
@@ -69,9 +69,16 @@ void takeBack(Sketch& s) {
 
 } // namespace
 
+bool isOfAClock(const Weld& weld, const WeldDetail& detail) {
+    const auto* reading = std::get_if<ReadingTaken>(&detail);
+    return isPivotal(detail) || (reading != nullptr && reading->phase == ReadingPhase::Joining &&
+                                 std::holds_alternative<BuildingUp>(weld.state));
+}
+
 void tellSideSlots(Sketch& s) {
     const bool field = s.view.layout == WeldView::Layout::Changeover;
-    if (s.view.back.view.look != SlotView::Look::Hidden) {
+    const bool taken = std::holds_alternative<LookCloser>(s.view.back.offer);
+    if (s.view.back.view.look != SlotView::Look::Hidden && !taken) {
         takeBack(s);
     }
     if (s.view.stop.view.text.isEmpty() && s.view.stop.view.look != SlotView::Look::Hidden) {

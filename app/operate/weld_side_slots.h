@@ -6,6 +6,10 @@
 
 namespace seamclock {
 
+/// Whether a clock begins or ends with that event of the last press: a phase's step, or the reading
+/// that ends the build-up before the wheel is locked.
+bool isOfAClock(const Weld& weld, const WeldDetail& detail);
+
 /// After the state has spoken: what it set or hid stays.
 void tellSideSlots(Sketch& s);
 

@@ -24,6 +24,36 @@ struct Operate {
     Q_DECLARE_TR_FUNCTIONS(Operate)
 };
 
+struct SeamPlace {
+    std::size_t seam = 0;
+    std::int64_t um = 0;       // from that seam's beginning
+    std::int64_t beforeUm = 0; // of all seams before it
+};
+
+/// Each seam has one, and each further one goes to the seam that has the fewest for its length;
+/// along a seam they stand evenly. `places`: as many as seams, or more.
+SeamPlace placeOf(const std::vector<std::int64_t>& lengths, int places, int place) {
+    std::vector<int> each(lengths.size(), 1);
+    for (int more = static_cast<int>(lengths.size()); more < places; ++more) {
+        std::size_t widest = 0;
+        for (std::size_t i = 1; i < lengths.size(); ++i) {
+            if (lengths[i] * each[widest] > lengths[widest] * each[i]) {
+                widest = i;
+            }
+        }
+        ++each[widest];
+    }
+    SeamPlace there;
+    while (there.seam + 1 < lengths.size() && place >= each[there.seam]) {
+        place -= each[there.seam];
+        there.beforeUm += lengths[there.seam];
+        ++there.seam;
+    }
+    there.um =
+        lengths[there.seam] * (2 * std::int64_t{place} + 1) / (2 * std::int64_t{each[there.seam]});
+    return there;
+}
+
 } // namespace
 
 int platePlacesRead(const Weld& weld, PlateRead places) {
@@ -95,41 +125,34 @@ int beadPlacesMeasured(const Weld& weld) {
         }));
 }
 
-// As many places as seams: the middle of each. Otherwise evenly along all of them.
 std::optional<std::int64_t> beadPlaceUm(const Weld& weld, int place) {
-    const std::vector<std::int64_t>& lengths = weld.opened().lengthsUm;
     const int places = beadPlaces(weld);
     if (places == 1) {
         return std::nullopt;
     }
-    if (places == static_cast<int>(lengths.size())) {
-        std::int64_t before = 0;
-        for (int i = 0; i < place; ++i) {
-            before += lengths[static_cast<std::size_t>(i)];
-        }
-        return before + lengths[static_cast<std::size_t>(place)] / 2;
-    }
-    std::int64_t whole = 0;
-    for (const std::int64_t length : lengths) {
-        whole += length;
-    }
-    return whole * (2 * std::int64_t{place} + 1) / (2 * std::int64_t{places});
+    const SeamPlace there = placeOf(weld.opened().lengthsUm, places, place);
+    return there.beforeUm + there.um;
 }
 
 QString beadPlaceText(const Weld& weld) {
     const int places = beadPlaces(weld);
     const int place = std::min(beadPlacesMeasured(weld), places - 1);
-    const auto at = beadPlaceUm(weld, place);
-    if (!at) {
+    if (places == 1) {
         return {};
     }
-    if (places == static_cast<int>(weld.opened().lengthsUm.size())) {
+    const std::vector<std::int64_t>& lengths = weld.opened().lengthsUm;
+    if (places == static_cast<int>(lengths.size())) {
         return Operate::tr("Seam %1 of %2: ").arg(place + 1).arg(places);
     }
-    return Operate::tr("Place %1 of %2, at %3 mm: ")
-        .arg(place + 1)
-        .arg(places)
-        .arg(millimetresText(*at));
+    const SeamPlace there = placeOf(lengths, places, place);
+    const QString at = millimetresText(there.um);
+    return lengths.size() < 2
+               ? Operate::tr("Place %1 of %2, at %3 mm: ").arg(place + 1).arg(places).arg(at)
+               : Operate::tr("Place %1 of %2, seam %3 at %4 mm: ")
+                     .arg(place + 1)
+                     .arg(places)
+                     .arg(there.seam + 1)
+                     .arg(at);
 }
 
 std::string checkAsked(const Weld& weld, const Preparing& state, PlateRead places) {

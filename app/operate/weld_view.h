@@ -56,6 +56,7 @@ enum class NumberFor {
     SheetThickness, // of a sheet that is entered by hand, before there is a weld
     SeamLength,
     ShopTemperature,
+    Ambient,   // as read beside the bench, of a weld that is planned with another
     BenchValue // of a bench that is set up
 };
 struct AskNumber {
@@ -130,6 +131,7 @@ struct ViewContext {
     int notSaved = 0;               // rows of this weld that are not on disk yet
     bool series = false;            // another joint can follow this one at once
     QString next;                   // the next seam of the same kind; empty: the job has none
+    QString meanwhile;              // in cooling: what could be made ready; empty: nothing known
     bool oneByOne = false;          // no checks are answered together
     const SheetRun* heat = nullptr; // of the sheet, where it is estimated
     /// The next phase, begun now, would end while another bench wants the same hands.

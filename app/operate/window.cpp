@@ -378,9 +378,41 @@ void Window::turnTo(PageKind kind) {
     refresh();
 }
 
+// While a joint cools its operator has hands: for a free bench, else for what comes next on this
+// one.
+QString Window::meanwhile(int post) const {
+    const Weld* weld = m_floor.weld(post);
+    if (weld == nullptr || !std::holds_alternative<Cooling>(weld->state)) {
+        return {};
+    }
+    const auto& posts = m_floor.posts();
+    for (int i = 0; i < static_cast<int>(posts.size()); ++i) {
+        const Post& other = posts[static_cast<std::size_t>(i)];
+        if (m_floor.weld(i) != nullptr) {
+            continue;
+        }
+        if (const auto next = m_seams.nextOn(other.bench.bench.id)) {
+            return tr("Bench %1 is free: seam %2.")
+                .arg(other.letter(), fromUtf8(m_seams.nextLabel(*next)));
+        }
+    }
+    const auto next = m_seams.nextOn(posts[static_cast<std::size_t>(post)].bench.bench.id);
+    return next ? tr("Set out seam %1's sheets.").arg(fromUtf8(m_seams.nextLabel(*next)))
+                : QString();
+}
+
 void Window::refresh() {
     const Instant now = m_floor.look();
     readSeams(now);
+    if (m_kind == PageKind::Reasons && m_asked.what == ReasonFor::EarlyRelease) {
+        if (coolingLeft() <= Milliseconds(0)) {
+            turnTo(PageKind::Weld);
+            sayCalmly(tr("Cooling is over by now. Release it in its order."));
+            return;
+        }
+        m_reasons = reasonsFor(m_asked, leftText(coolingLeft()), false); // how short it is runs on
+        m_choice->show(m_reasons.page);
+    }
     comeForward(now);
     if (m_heldBack && now.boot - m_heldBack->at >= kHeldBackFor) {
         m_heldBack.reset();
@@ -395,6 +427,7 @@ void Window::refresh() {
     std::vector<StripCellView> cells;
     bool onField = false;
     for (int i = 0; i < static_cast<int>(m_floor.posts().size()); ++i) {
+        m_floor.setMeanwhile(i, meanwhile(i));
         const auto view = m_floor.view(i, now, pedal, m_parts.preferences.lessMotion);
         StripCellView cell;
         if (view) {

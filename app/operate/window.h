@@ -237,7 +237,8 @@ private:
     QString awakeText() const;
     void alarms(const Instant& now);
     QString copyTrouble() const;
-    QString coolingShort() const;
+    Milliseconds coolingLeft() const;
+    QString meanwhile(int post) const;
 
     WindowParts m_parts;
     Floor& m_floor;

@@ -226,6 +226,10 @@ void Window::choose(int index) {
         chooseProcedure(index);
         return;
     case PageKind::Reasons: {
+        if (m_asked.what == ReasonFor::EarlyRelease && coolingLeft() <= Milliseconds(0)) {
+            refresh(); // nothing is early any more, and no reason owed
+            return;
+        }
         const auto& [choice, text] = m_reasons.answers.at(static_cast<std::size_t>(index));
         ReasonAnswer answer;
         answer.asked = m_asked;
@@ -308,6 +312,7 @@ void Window::keepNumber() {
     case NumberFor::BeadWidth:
     case NumberFor::BeadK:
     case NumberFor::Misalignment:
+    case NumberFor::Ambient:
     case NumberFor::BenchValue:
         break;
     }
@@ -326,7 +331,7 @@ void Window::keepNumber() {
     const auto view = m_floor.view(post, m_floor.now(), false, false);
     if (kept && weld != nullptr && view && number.outcome == NumberOutcome::Keep) {
         if (const auto* more = std::get_if<AskNumber>(&view->step.offer);
-            more != nullptr && what != NumberFor::Recheck) {
+            more != nullptr && what != NumberFor::Recheck && what != NumberFor::Ambient) {
             askNumber(m_floor.numberTask(post, more->what));
             return;
         }
@@ -335,20 +340,20 @@ void Window::keepNumber() {
 }
 
 /// What cooling still lacks, of the weld on the bench that stands.
-QString Window::coolingShort() const {
+Milliseconds Window::coolingLeft() const {
     const Weld* weld = m_floor.weld(m_floor.selected());
     const auto* cooling = weld != nullptr ? std::get_if<Cooling>(&weld->state) : nullptr;
     if (cooling == nullptr) {
-        return leftText(Milliseconds(0));
+        return Milliseconds(0);
     }
     const auto t = weldTimeAt(*weld, m_floor.now());
-    return leftText(t ? cooling->due.lo - t->lo : Milliseconds(0));
+    return t ? cooling->due.lo - t->lo : Milliseconds(0);
 }
 
 void Window::askReason(const AskReason& asked) {
     m_asked = asked;
     const bool foreman = !foremenWithPin(m_people->people()).empty();
-    m_reasons = reasonsFor(asked, coolingShort(), foreman);
+    m_reasons = reasonsFor(asked, leftText(coolingLeft()), foreman);
     if (asked.what == ReasonFor::Stop && m_floor.handsAt()) {
         // The hands are still where they were: what they do next counts from here, too.
         m_reasons.page.step = m_weld->view().step.view;

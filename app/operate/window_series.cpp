@@ -215,6 +215,10 @@ void Window::lookCloser() {
         return;
     }
     m_closer = closerQuestion(*weld);
+    if (!isOpen(weld->state)) { // it is graded while it is looked at
+        chooseCloser(static_cast<int>(m_closer.grades.size()));
+        return;
+    }
     m_choice->show(m_closer.page);
     turnTo(PageKind::Closer);
 }

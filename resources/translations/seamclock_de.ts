@@ -2096,6 +2096,10 @@
             <translation>Bank %1 ist frei. Fertige Nähte werden gelesen.</translation>
         </message>
         <message>
+            <source>Bench %1 is free: seam %2.</source>
+            <translation>Bank %1 ist frei: Naht %2.</translation>
+        </message>
+        <message>
             <source>Bench %1 is taken so long. </source>
             <translation>Bank %1 ist so lange belegt. </translation>
         </message>
@@ -2374,6 +2378,10 @@
         <message>
             <source>Cooling is %1 short. Why?</source>
             <translation>Beim Abkühlen fehlen %1. Warum?</translation>
+        </message>
+        <message>
+            <source>Cooling is over by now. Release it in its order.</source>
+            <translation>Abkühlen ist inzwischen vorbei. Der Reihe nach lösen.</translation>
         </message>
         <message>
             <source>Cooling is over. Number on the sheet? Then release.</source>
@@ -3472,6 +3480,10 @@
             <translation>Leer lassen, wenn sie vor dem Schweißen gemessen wird.</translation>
         </message>
         <message>
+            <source>Leave it locked. %1</source>
+            <translation>Gesperrt lassen. %1</translation>
+        </message>
+        <message>
             <source>Leave it locked. Nothing else to do.</source>
             <translation>Gesperrt lassen. Sonst nichts zu tun.</translation>
         </message>
@@ -4120,6 +4132,10 @@
             <translation>Eine Naht ist gespeichert.</translation>
         </message>
         <message>
+            <source>One seam. Several short ones in one clamping come with a job.</source>
+            <translation>Eine Naht. Mehrere kurze in einer Spannung kommen aus einem Auftrag.</translation>
+        </message>
+        <message>
             <source>One value is attested.</source>
             <translation>Bestätigte Werte: 1.</translation>
         </message>
@@ -4298,6 +4314,10 @@
         <message>
             <source>Place %1 of %2, at %3 mm: </source>
             <translation>Stelle %1 von %2, bei %3 mm: </translation>
+        </message>
+        <message>
+            <source>Place %1 of %2, seam %3 at %4 mm: </source>
+            <translation>Stelle %1 von %2, Naht %3 bei %4 mm: </translation>
         </message>
         <message>
             <source>Place %1 of %2: %3.</source>
@@ -4534,6 +4554,10 @@
         <message>
             <source>Read it</source>
             <translation>Lesen</translation>
+        </message>
+        <message>
+            <source>Read it where the bench stands. In the plan: %1 °C.</source>
+            <translation>Dort ablesen, wo die Bank steht. Im Plan: %1 °C.</translation>
         </message>
         <message>
             <source>Read on the face. %1</source>
@@ -4930,6 +4954,10 @@
             <translation>Abstand</translation>
         </message>
         <message>
+            <source>Set out seam %1's sheets.</source>
+            <translation>Tafeln für Naht %1 bereitlegen.</translation>
+        </message>
+        <message>
             <source>Set the gap to %1 mm, the same front and back.</source>
             <translation>Abstand auf %1 mm stellen, vorn wie hinten.</translation>
         </message>
@@ -4952,10 +4980,6 @@
         <message>
             <source>Several seams in one clamping with + between them: 620+580.</source>
             <translation>Mehrere Nähte in einer Spannung mit + dazwischen: 620+580.</translation>
-        </message>
-        <message>
-            <source>Several short ones in one clamping add up.</source>
-            <translation>Mehrere kurze in einer Spannung zählen zusammen.</translation>
         </message>
         <message>
             <source>Sheet</source>
@@ -6090,8 +6114,8 @@
             <translation>Hinauf</translation>
         </message>
         <message>
-            <source>Valley between the beads, above the sheet's surface.</source>
-            <translation>Kerbgrund zwischen den Wülsten, über der Tafeloberfläche.</translation>
+            <source>Valley between the beads above the sheet. 0: not above it.</source>
+            <translation>Kerbgrund zwischen den Wülsten über der Tafel. 0: nicht darüber.</translation>
         </message>
         <message>
             <source>Values</source>
@@ -7086,6 +7110,10 @@
             <translation>Hallentemperatur %1 °C liegt außerhalb der Klassen, für die %2 Abkühlzeiten hat, bis %3 °C</translation>
         </message>
         <message>
+            <source>ambient measured</source>
+            <translation>Hallentemperatur gemessen</translation>
+        </message>
+        <message>
             <source>an attestation</source>
             <translation>eine Bestätigung</translation>
         </message>
@@ -7108,6 +7136,10 @@
         <message>
             <source>and back: it goes on</source>
             <translation>und zurück: es geht weiter</translation>
+        </message>
+        <message>
+            <source>and it is %1 °C</source>
+            <translation>und es sind %1 °C</translation>
         </message>
         <message>
             <source>and its report</source>
@@ -9202,10 +9234,6 @@
             <translation>nie mehr als mm, leer: unbegrenzt</translation>
         </message>
         <message>
-            <source>never read on this bench</source>
-            <translation>hier noch nie abgelesen</translation>
-        </message>
-        <message>
             <source>no</source>
             <translation>nein</translation>
         </message>
@@ -9442,6 +9470,10 @@
             <translation>nicht bestanden: %1</translation>
         </message>
         <message>
+            <source>not read for this seam yet</source>
+            <translation>für diese Naht nicht abgelesen</translation>
+        </message>
+        <message>
             <source>not readable</source>
             <translation>nicht lesbar</translation>
         </message>
@@ -9600,6 +9632,10 @@
         <message>
             <source>of this table</source>
             <translation>dieser Tabelle</translation>
+        </message>
+        <message>
+            <source>of what is wrong</source>
+            <translation>vom Fehler</translation>
         </message>
         <message>
             <source>off</source>
@@ -11828,6 +11864,10 @@
         <message>
             <source>type it twice</source>
             <translation>zweimal eintippen</translation>
+        </message>
+        <message>
+            <source>type the °C in</source>
+            <translation>°C eintippen</translation>
         </message>
         <message>
             <source>typed by the keyboard</source>

@@ -2096,6 +2096,10 @@
             <translation>Banco %1 libre. Se está leyendo qué juntas están hechas.</translation>
         </message>
         <message>
+            <source>Bench %1 is free: seam %2.</source>
+            <translation>Banco %1 libre: costura %2.</translation>
+        </message>
+        <message>
             <source>Bench %1 is taken so long. </source>
             <translation>El banco %1 está ocupado hasta ahí. </translation>
         </message>
@@ -2374,6 +2378,10 @@
         <message>
             <source>Cooling is %1 short. Why?</source>
             <translation>Faltan %1 de enfriar. ¿Por qué?</translation>
+        </message>
+        <message>
+            <source>Cooling is over by now. Release it in its order.</source>
+            <translation>El enfriamiento ya terminó. Soltar en su orden.</translation>
         </message>
         <message>
             <source>Cooling is over. Number on the sheet? Then release.</source>
@@ -3472,6 +3480,10 @@
             <translation>Déjelo vacío si se mide antes de soldar.</translation>
         </message>
         <message>
+            <source>Leave it locked. %1</source>
+            <translation>Dejarlo bloqueado. %1</translation>
+        </message>
+        <message>
             <source>Leave it locked. Nothing else to do.</source>
             <translation>Dejarlo bloqueado. Nada más que hacer.</translation>
         </message>
@@ -4120,6 +4132,10 @@
             <translation>Una junta guardada.</translation>
         </message>
         <message>
+            <source>One seam. Several short ones in one clamping come with a job.</source>
+            <translation>Una costura. Varias cortas en una sujeción vienen con un trabajo.</translation>
+        </message>
+        <message>
             <source>One value is attested.</source>
             <translation>Valores cotejados: 1.</translation>
         </message>
@@ -4298,6 +4314,10 @@
         <message>
             <source>Place %1 of %2, at %3 mm: </source>
             <translation>Punto %1 de %2, a %3 mm: </translation>
+        </message>
+        <message>
+            <source>Place %1 of %2, seam %3 at %4 mm: </source>
+            <translation>Punto %1 de %2, costura %3 a %4 mm: </translation>
         </message>
         <message>
             <source>Place %1 of %2: %3.</source>
@@ -4534,6 +4554,10 @@
         <message>
             <source>Read it</source>
             <translation>Leerlo</translation>
+        </message>
+        <message>
+            <source>Read it where the bench stands. In the plan: %1 °C.</source>
+            <translation>Leerla donde está el banco. En el plan: %1 °C.</translation>
         </message>
         <message>
             <source>Read on the face. %1</source>
@@ -4930,6 +4954,10 @@
             <translation>Poner hueco</translation>
         </message>
         <message>
+            <source>Set out seam %1's sheets.</source>
+            <translation>Preparar las placas de %1.</translation>
+        </message>
+        <message>
             <source>Set the gap to %1 mm, the same front and back.</source>
             <translation>Poner el hueco a %1 mm, igual delante y atrás.</translation>
         </message>
@@ -4952,10 +4980,6 @@
         <message>
             <source>Several seams in one clamping with + between them: 620+580.</source>
             <translation>Varias juntas en una sujeción con + entre ellas: 620+580.</translation>
-        </message>
-        <message>
-            <source>Several short ones in one clamping add up.</source>
-            <translation>Varias cortas en una sujeción se suman.</translation>
         </message>
         <message>
             <source>Sheet</source>
@@ -6090,8 +6114,8 @@
             <translation>Subir</translation>
         </message>
         <message>
-            <source>Valley between the beads, above the sheet's surface.</source>
-            <translation>Valle entre los cordones, sobre la cara de la placa.</translation>
+            <source>Valley between the beads above the sheet. 0: not above it.</source>
+            <translation>Valle entre los cordones sobre la placa. 0: no por encima.</translation>
         </message>
         <message>
             <source>Values</source>
@@ -7086,6 +7110,10 @@
             <translation>temperatura del taller %1 °C está fuera de las clases con tiempo de enfriamiento en %2, hasta %3 °C</translation>
         </message>
         <message>
+            <source>ambient measured</source>
+            <translation>ambiente medido</translation>
+        </message>
+        <message>
             <source>an attestation</source>
             <translation>un cotejo</translation>
         </message>
@@ -7108,6 +7136,10 @@
         <message>
             <source>and back: it goes on</source>
             <translation>y vuelta atrás: sigue</translation>
+        </message>
+        <message>
+            <source>and it is %1 °C</source>
+            <translation>y hay %1 °C</translation>
         </message>
         <message>
             <source>and its report</source>
@@ -9202,10 +9234,6 @@
             <translation>nunca más de mm, vacío: sin máximo</translation>
         </message>
         <message>
-            <source>never read on this bench</source>
-            <translation>nunca leído en este banco</translation>
-        </message>
-        <message>
             <source>no</source>
             <translation>no</translation>
         </message>
@@ -9442,6 +9470,10 @@
             <translation>no superado: %1</translation>
         </message>
         <message>
+            <source>not read for this seam yet</source>
+            <translation>aún no leído para esta costura</translation>
+        </message>
+        <message>
             <source>not readable</source>
             <translation>no se puede leer</translation>
         </message>
@@ -9600,6 +9632,10 @@
         <message>
             <source>of this table</source>
             <translation>de esta tabla</translation>
+        </message>
+        <message>
+            <source>of what is wrong</source>
+            <translation>de lo que está mal</translation>
         </message>
         <message>
             <source>off</source>
@@ -11828,6 +11864,10 @@
         <message>
             <source>type it twice</source>
             <translation>teclear dos veces</translation>
+        </message>
+        <message>
+            <source>type the °C in</source>
+            <translation>teclear los °C</translation>
         </message>
         <message>
             <source>typed by the keyboard</source>

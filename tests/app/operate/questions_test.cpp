@@ -47,9 +47,9 @@ TEST(Questions, OnlyAForemanGoesOnWithoutAPlateTemperature) {
     EXPECT_FALSE(gap.answers.empty());
 }
 
-TEST(Questions, ASheetOfAnotherMaterialIsSaidWhereASheetIsClamped) {
+TEST(Questions, ASheetOfAnotherMaterialIsSaidWhereASheetIsInHand) {
     for (const bool foremanHere : {false, true}) {
-        for (const char* check : {"first_sheet", "second_sheet"}) {
+        for (const char* check : {"film_off", "edges_planed", "first_sheet", "second_sheet"}) {
             const Reasons why = reasonsFor({ReasonFor::CheckLeftOut, check}, "", foremanHere);
             EXPECT_EQ(why.answers.front().first, kOtherMaterial) << check;
             EXPECT_EQ(why.page.choices.front().under, "the foreman's PIN is asked");

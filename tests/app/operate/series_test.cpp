@@ -492,6 +492,21 @@ TEST(BeadPlaces, AreOneASeamOrWhatTheJobAsks) {
     EXPECT_EQ(beadPlaces(inspected({400'000, 460'000}, 1)), 2) << "each seam is judged";
 }
 
+TEST(BeadPlaces, WhereTheJobAsksForMoreThanSeamsNoSeamIsLeftOut) {
+    const Weld uneven = inspected({100'000, 100'000, 1'000'000}, 4);
+    ASSERT_EQ(beadPlaces(uneven), 4);
+    EXPECT_EQ(beadPlaceUm(uneven, 0), 50'000);
+    EXPECT_EQ(beadPlaceUm(uneven, 1), 150'000);
+    EXPECT_EQ(beadPlaceUm(uneven, 2), 450'000) << "the long one has two";
+    EXPECT_EQ(beadPlaceUm(uneven, 3), 950'000);
+    const Weld even = inspected({400'000, 400'000}, 3);
+    EXPECT_EQ(beadPlaceUm(even, 0), 100'000) << "of equal ones the first";
+    EXPECT_EQ(beadPlaceUm(even, 1), 300'000);
+    EXPECT_EQ(beadPlaceUm(even, 2), 600'000);
+    EXPECT_EQ(beadPlaceText(even), "Place 1 of 3, seam 1 at 100 mm: ");
+    EXPECT_EQ(beadPlaceText(inspected({800'000}, 4)), "Place 1 of 4, at 100 mm: ");
+}
+
 TEST(BeadPlaces, EachIsAskedForAndJudged) {
     WeldOpened opened = test::inventedOpening();
     opened.lengthsUm = {400'000, 460'000};

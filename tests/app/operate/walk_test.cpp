@@ -6,7 +6,9 @@
 #include "app/operate/window.h"
 #include "app/text/words.h"
 #include "core/log/log_reader.h"
+#include "core/weld/force_check.h"
 #include "core/weld/record.h"
+#include "core/weld/verdict.h"
 #include "tests/app/operate/demo_shop.h"
 
 #include <QCoreApplication>
@@ -216,6 +218,166 @@ TEST(FourSecondsAgo, SetsTheStepEarlierAndKeepsTheReadingThatCameWithIt) {
     EXPECT_EQ(readings, 1);
     view = floor.view(0, floor.now(), false, false);
     EXPECT_EQ(view->earlier.view.look, SlotView::Look::Gone) << "only once";
+}
+
+/// On from a soak that has just begun until the weld is in that state, each phase on its time.
+template <class Wanted>
+void onTo(Shop& shop) {
+    Floor& floor = shop.floor();
+    for (int i = 0; i < 2'000; ++i) {
+        const Weld& weld = *floor.weld(0);
+        if (std::holds_alternative<Wanted>(weld.state)) {
+            return;
+        }
+        const auto view = floor.view(0, floor.now(), false, false);
+        const bool soaks =
+            std::holds_alternative<Soaking>(weld.state) && view->lamp.tone != Tone::Act;
+        const auto* rises = std::get_if<BuildingUp>(&weld.state);
+        const bool waits =
+            soaks || (rises != nullptr &&
+                      weldTimeAt(weld, floor.now())->lo + milliseconds(500) < rises->target.lo);
+        if (!waits) {
+            const auto pressed = floor.press(0, view->step.offer, view->onto);
+            ASSERT_TRUE(pressed) << pressed.error().detail;
+        }
+        shop.clock().advance(milliseconds(waits ? 1'000 : 3'000));
+    }
+    FAIL() << "it does not come to that";
+}
+
+// Both hands are on the wheel: here the tap is late most easily.
+TEST(FourSecondsAgo, MovesTheEndOfBuildUpTooAndIsARemark) {
+    Shop shop;
+    ASSERT_NO_FATAL_FAILURE(openToSoak(shop));
+    ASSERT_NO_FATAL_FAILURE(onTo<BuildingUp>(shop));
+    Floor& floor = shop.floor();
+    shop.clock().advance(seconds(6));
+    auto view = floor.view(0, floor.now(), false, false);
+    ASSERT_TRUE(floor.press(0, view->step.offer, view->onto)) << "at the mark";
+    ASSERT_TRUE(std::holds_alternative<BuildingUp>(floor.weld(0)->state)) << "not locked yet";
+    const auto readAt = [&floor] {
+        Milliseconds at{0};
+        for (const Retained& event : retained(floor.weld(0)->events)) {
+            const auto* taken = std::get_if<ReadingTaken>(&event.d);
+            if (taken != nullptr && taken->phase == ReadingPhase::Joining) {
+                at = event.t.lo;
+            }
+        }
+        return at;
+    };
+    const Milliseconds pressed = readAt();
+    shop.clock().advance(milliseconds(1'000));
+    view = floor.view(0, floor.now(), false, false);
+    ASSERT_TRUE(std::holds_alternative<SetEarlier>(view->earlier.offer));
+    const auto set = floor.press(0, view->earlier.offer, view->onto);
+    ASSERT_TRUE(set) << set.error().detail;
+    EXPECT_EQ(readAt(), pressed - milliseconds(4'000));
+    EXPECT_EQ(floor.view(0, floor.now(), false, false)->earlier.view.look, SlotView::Look::Gone)
+        << "only once";
+    const auto found = findings(*floor.weld(0));
+    EXPECT_TRUE(std::any_of(found.begin(), found.end(), [](const Finding& finding) {
+        return finding.code == "step_backdated" && finding.grade == Grade::Remark;
+    }));
+}
+
+TEST(EarlyRelease, NeedsAReasonAndIsOutOfLimits) {
+    Shop shop;
+    ASSERT_NO_FATAL_FAILURE(openToSoak(shop));
+    ASSERT_NO_FATAL_FAILURE(onTo<Cooling>(shop));
+    Window& window = shop.window();
+    shop.clock().advance(seconds(60));
+    window.refresh();
+    emit window.currentPage()->slotPressed(SlotPlace::Stop);
+    ASSERT_EQ(window.page(), PageKind::Reasons);
+    const QString short1 = window.choicePage()->view().title;
+    EXPECT_TRUE(short1.startsWith("Cooling is ")) << short1.toStdString();
+    shop.clock().advance(seconds(5));
+    window.refresh();
+    EXPECT_NE(window.choicePage()->view().title, short1) << "it runs on";
+    const auto& choices = window.choicePage()->view().choices;
+    const auto needed =
+        std::find_if(choices.begin(), choices.end(), [](const ChoiceView::Choice& one) {
+            return one.text == "The bench is needed";
+        });
+    ASSERT_NE(needed, choices.end());
+    emit window.choicePage()->chosen(static_cast<int>(needed - choices.begin()));
+    const Weld& weld = *shop.floor().weld(0);
+    ASSERT_TRUE(std::holds_alternative<Releasing>(weld.state));
+    const auto* given = std::get_if<ReasonGiven>(&weld.events.back().d);
+    ASSERT_NE(given, nullptr);
+    EXPECT_EQ(given->limit, "cooling");
+    EXPECT_EQ(given->choice, "bench_needed");
+    const auto found = findings(weld);
+    EXPECT_TRUE(std::any_of(found.begin(), found.end(), [](const Finding& finding) {
+        return finding.code == "cooling" && finding.grade == Grade::Out;
+    }));
+}
+
+TEST(EarlyRelease, ThatIsNoneAnyMoreAsksForNothing) {
+    for (const bool looked : {true, false}) {
+        Shop shop;
+        ASSERT_NO_FATAL_FAILURE(openToSoak(shop));
+        ASSERT_NO_FATAL_FAILURE(onTo<Cooling>(shop));
+        Window& window = shop.window();
+        window.refresh();
+        emit window.currentPage()->slotPressed(SlotPlace::Stop);
+        ASSERT_EQ(window.page(), PageKind::Reasons);
+        const std::size_t events = shop.floor().weld(0)->events.size();
+        const auto& cooling = std::get<Cooling>(shop.floor().weld(0)->state);
+        shop.clock().advance(cooling.due.lo - cooling.from.lo);
+        if (looked) {
+            window.refresh();
+        } else {
+            emit window.choicePage()->chosen(0); // before the screen had looked
+        }
+        EXPECT_EQ(window.page(), PageKind::Weld);
+        const Weld& weld = *shop.floor().weld(0);
+        EXPECT_TRUE(std::holds_alternative<Cooling>(weld.state));
+        EXPECT_TRUE(std::none_of(
+            weld.events.begin() + static_cast<std::ptrdiff_t>(events), weld.events.end(),
+            [](const Event& event) {
+                return std::holds_alternative<ReasonGiven>(event.d) ||
+                       std::holds_alternative<ReleaseStep>(event.d);
+            }));
+    }
+}
+
+TEST(Ambient, ThatWasReadBesideTheBenchIsPlannedWithAndAsksForNothingAgain) {
+    Shop shop;
+    Floor& floor = shop.floor();
+    shop.window().openNextCard();
+    emit shop.window().currentPage()->slotPressed(SlotPlace::Step);
+    shop.window().passTrial();
+    const auto asked = [&] {
+        return checkAsked(*floor.weld(0), std::get<Preparing>(floor.weld(0)->state));
+    };
+    for (int i = 0; i < 30 && asked() != "shielded"; ++i) {
+        shop.clock().advance(seconds(12));
+        const auto view = floor.view(0, floor.now(), false, false);
+        if (const auto* number = std::get_if<AskNumber>(&view->step.offer)) {
+            ASSERT_TRUE(floor.answer(0, NumberAnswer{number->what, 210}));
+        } else {
+            ASSERT_TRUE(floor.press(0, view->step.offer, view->onto));
+        }
+    }
+    ASSERT_EQ(asked(), "shielded");
+    const auto view = floor.view(0, floor.now(), false, false);
+    const auto* other = std::get_if<AskNumber>(&view->stop.offer);
+    ASSERT_NE(other, nullptr);
+    ASSERT_EQ(other->what, NumberFor::Ambient);
+    const WeldPlan before = floor.weld(0)->plan;
+    ASSERT_NE(before.ambientMc, 27'000);
+    const auto read = floor.answer(0, NumberAnswer{NumberFor::Ambient, 27});
+    ASSERT_TRUE(read) << read.error().detail;
+    const WeldPlan& now = floor.weld(0)->plan;
+    EXPECT_EQ(now.ambientMc, 27'000);
+    EXPECT_EQ(now.dragMn, before.dragMn) << "as it was measured";
+    EXPECT_EQ(now.scale->joining.setMilli, before.scale->joining.setMilli);
+    EXPECT_NE(asked(), "shielded");
+    EXPECT_NE(asked(), kDrag) << "its force is marked, and no other";
+    const auto& made = std::get<CheckMade>(floor.weld(0)->events.back().d);
+    EXPECT_EQ(made.check, "shielded");
+    EXPECT_EQ(made.valueMc, 27'000);
 }
 
 TEST(Presses, ThatCameTwiceAreTakenForOneWithoutAWord) {

@@ -43,6 +43,38 @@ TEST(WeldView, WhatIsStoppedBeforeTheFacesMetIsNotShownAsAJoint) {
     }
 }
 
+TEST(WeldView, WhatIsWrongCanBePicturedWhenTheWeldIsOver) {
+    test::Story story;
+    story.align();
+    const WeldView view = stopped(story);
+    EXPECT_TRUE(std::holds_alternative<LookCloser>(view.back.offer));
+    EXPECT_EQ(view.back.view.text, "A photo");
+    test::Story good;
+    good.close();
+    ViewContext context;
+    context.now = good.now();
+    EXPECT_EQ(weldView(good.weld(), context).back.view.look, SlotView::Look::Hidden);
+}
+
+TEST(WeldView, CoolingSaysWhatCouldBeMadeReadyMeanwhile) {
+    test::Story story;
+    story.buildUp();
+    story.then(JointNumbered{});
+    const std::vector<WeldTime> rechecks = std::get<Cooling>(story.state()).rechecks;
+    ASSERT_FALSE(rechecks.empty());
+    const std::int64_t set = story.weld().plan.scale->joining.setMilli;
+    for (const WeldTime& due : rechecks) {
+        story.waitUntil(due.lo + Milliseconds(1'000));
+        story.then(ReadingTaken{ReadingPhase::Recheck, set});
+    }
+    ViewContext context;
+    context.now = story.now();
+    EXPECT_EQ(weldView(story.weld(), context).sentence, "Leave it locked. Nothing else to do.");
+    context.meanwhile = "Bench B is free: seam S4.";
+    EXPECT_EQ(
+        weldView(story.weld(), context).sentence, "Leave it locked. Bench B is free: seam S4.");
+}
+
 TEST(WeldView, SendsForTheForemanWhereTheScaleIsTooCoarse) {
     WeldPlan plan = test::inventedPlan();
     plan.checks.insert(plan.checks.begin(), kForemansScale);
