@@ -111,8 +111,9 @@ bool isForemansCheck(std::string_view check) {
 
 bool isBounce(const Error& refusal) {
     const std::string& text = refusal.detail;
-    return refusal.code == ErrorCode::Refused && text.size() > kTakenForOne.size() &&
-           text.compare(text.size() - kTakenForOne.size(), kTakenForOne.size(), kTakenForOne) == 0;
+    const auto at = text.rfind(kTakenForOne);
+    return refusal.code == ErrorCode::Refused && at != std::string::npos &&
+           at + kTakenForOne.size() == text.size();
 }
 
 Result<Weld> accept(const Weld& weld, const Intent& intent, const Instant& at) {
