@@ -32,6 +32,7 @@ class SearchPage : public Page {
 
 public:
     explicit SearchPage(QWidget* parent = nullptr);
+    bool takesDigits() const override { return true; }
 
     void show(const SearchView& view);
     using QWidget::show;

@@ -26,6 +26,7 @@ class EntryPage : public Page {
 
 public:
     explicit EntryPage(QWidget* parent = nullptr);
+    bool takesDigits() const override { return true; }
 
     using QWidget::show;
     /// `procedure`: its title; texts for what is still missing are the page's.

@@ -11,6 +11,7 @@ class PadPage : public Page {
 
 public:
     explicit PadPage(QWidget* parent = nullptr);
+    bool takesDigits() const override { return true; }
 
     /// `typed`: what stands there already.
     void ask(const NumberTask& task, const QString& typed = {});

@@ -41,6 +41,7 @@ class PinPage : public Page {
 
 public:
     explicit PinPage(QWidget* parent = nullptr);
+    bool takesDigits() const override { return true; }
 
     using QWidget::show;
     void show(const PinView& view);

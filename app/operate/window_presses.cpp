@@ -24,32 +24,11 @@ void Window::stepPressed() {
     }
 }
 
-/// Keys 1 to 4, wherever they are no digits of something that is typed.
+/// Keys 1 to 4, wherever they are no digits of something that is typed, nor the foot switch's own.
 void Window::benchKey(int place) {
-    switch (m_kind) {
-    case PageKind::Weld:
-    case PageKind::Seams:
-    case PageKind::Card:
-    case PageKind::Reasons:
-    case PageKind::Menu:
-    case PageKind::Day:
-    case PageKind::Procedures:
-    case PageKind::Heat:
-    case PageKind::Guide:
-    case PageKind::Trial:
-    case PageKind::Closer:
-    case PageKind::Photos:
-        if (place <= static_cast<int>(m_floor.posts().size())) {
-            goToBench(place - 1);
-        }
-        return;
-    case PageKind::Entry:
-    case PageKind::Pad:
-    case PageKind::Pedal:
-    case PageKind::People:
-    case PageKind::Setup:
-    case PageKind::Shop:
-        return;
+    const bool typed = m_kind == PageKind::Pedal || m_page->takesDigits();
+    if (!typed && place <= static_cast<int>(m_floor.posts().size())) {
+        goToBench(place - 1);
     }
 }
 

@@ -69,6 +69,7 @@ class ListPage : public Page {
 
 public:
     explicit ListPage(QWidget* parent = nullptr);
+    bool takesDigits() const override { return m_view.line.has_value(); }
 
     using QWidget::show;
     void show(const ListView& view);

@@ -25,6 +25,7 @@ class NamePage : public Page {
 
 public:
     explicit NamePage(QWidget* parent = nullptr);
+    bool takesDigits() const override { return true; }
 
     using QWidget::show;
     void show(const NameView& view);

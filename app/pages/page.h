@@ -56,6 +56,8 @@ public:
 
     void setLook(const PageLook& look);
     const PageLook& look() const { return m_look; }
+    /// Whether 1 to 4 are digits of something that is typed here, and so choose no bench.
+    virtual bool takesDigits() const { return false; }
     /// What stands in the step's slot, for keys and pedal.
     const SlotView& stepView() const { return m_step->view(); }
     SlotButton* stepButton() const { return m_step; }

@@ -39,6 +39,7 @@ class FormPage : public Page {
 
 public:
     explicit FormPage(QWidget* parent = nullptr);
+    bool takesDigits() const override { return true; }
 
     using QWidget::show;
     void show(const FormPageView& view);

@@ -29,6 +29,7 @@ class ValuePage : public Page {
 
 public:
     explicit ValuePage(QWidget* parent = nullptr);
+    bool takesDigits() const override { return true; }
 
     /// `typed`: what stands there already.
     void ask(const ValueTask& task, const QString& typed = {});

@@ -148,6 +148,12 @@ TEST_F(Keys, OneToFourChangeTheBenchFromEveryPageThatTypesNoDigits) {
     fromThere(PageKind::Menu);
     window().openDay();
     fromThere(PageKind::Day);
+    window().setup()->open();
+    fromThere(PageKind::Setup);
+    window().shop()->open();
+    fromThere(PageKind::Shop);
+    window().people()->openWho();
+    fromThere(PageKind::People);
     window().openEntry();
     key(Qt::Key_2);
     EXPECT_EQ(window().page(), PageKind::Entry) << "a page that is typed into";
