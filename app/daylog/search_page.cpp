@@ -92,8 +92,9 @@ void SearchPage::place() {
                                       : SlotView::Look::Plain;
         }
         button->show(slot);
-        const QRectF box(
-            body.x() + i % columns * (wide + kGap), top + i / columns * (high + kGap), wide, high);
+        const int row = i / columns;
+        const int column = i % columns;
+        const QRectF box(body.x() + column * (wide + kGap), top + row * (high + kGap), wide, high);
         put(button, i < count ? box : QRectF());
     }
     placeSlots(frame);

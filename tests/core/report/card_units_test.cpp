@@ -71,8 +71,7 @@ std::string bare(const std::string& word) {
 
 bool isNumber(const std::string& word) {
     const std::size_t digits = word.find_first_not_of("+-");
-    return digits != std::string::npos && digits <= 1 &&
-           word.find_first_not_of("0123456789.", digits) == std::string::npos;
+    return digits <= 1 && word.find_first_not_of("0123456789.", digits) == std::string::npos;
 }
 
 bool isUnit(const std::string& word) {
