@@ -74,11 +74,7 @@ void PracticeWindow::showLessons() {
         row.text = tr("%1. %2").arg(lesson.place).arg(inWords(lesson.title));
         row.second = lessonSheetText(lesson);
         row.third = soFarText(so);
-        row.mark = so.takes == 0 ? Mark::Free
-                   : so.ductile && so.best != VerdictWord::OutOfLimits &&
-                           so.best != VerdictWord::Incomplete
-                       ? Mark::Done
-                       : Mark::Open;
+        row.mark = so.takes == 0 ? Mark::Free : so.isDone() ? Mark::Done : Mark::Open;
         row.tone = row.mark == Mark::Done ? Tone::Normal : Tone::Rest;
         view.rows.push_back(row);
     }
@@ -100,7 +96,8 @@ void PracticeWindow::showLesson() {
         view.sign = Sign::Search;
         view.lines << tr("Worked out: the bench once more, and the joint of a steady hand.");
         view.progress = m_progress;
-        view.stop = plainSlot(tr("Close"));
+        // What was just made is kept with its score: it takes seconds, and is waited for.
+        view.stop = m_keep ? hiddenSlot() : plainSlot(tr("Close"));
         view.step = hiddenSlot();
     } else {
         view.title = tr("Lesson %1: %2").arg(m_lesson.place).arg(inWords(m_lesson.title));

@@ -97,7 +97,7 @@ void PracticeWindow::showHistory() {
         ListRowView row;
         row.text = words.made;
         row.second = words.when + QStringLiteral(" · ") + words.how;
-        row.third = words.few;
+        row.third = words.few.isEmpty() ? words.hands : words.few; // both are on the record
         const bool good = line.ductile && (line.verdict == VerdictWord::WithinLimits ||
                                            line.verdict == VerdictWord::WithRemarks);
         row.mark = good                                      ? Mark::Done

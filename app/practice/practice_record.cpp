@@ -51,7 +51,9 @@ practiceSheet(const std::vector<PracticeLine>& lines, const QString& who, const 
     for (const PracticeLine& line : lines) {
         const HistoryWords words = historyWords(line);
         sheet.rows.push_back(
-            {words.when, words.made, words.how, words.lapses.isEmpty() ? tr("–") : words.lapses});
+            {words.when, words.made,
+             words.hands.isEmpty() ? words.how : words.how + QStringLiteral("; ") + words.hands,
+             words.lapses.isEmpty() ? tr("–") : words.lapses});
     }
     sheet.page = tr("page %1 of %2");
     sheet.foot = tr("Seamclock, practice: physics in a model, no plastic. It can't teach the feel "

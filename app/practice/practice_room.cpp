@@ -36,6 +36,11 @@ std::vector<LogDocument> documentsOf(const PracticeShop& shop) {
 
 } // namespace
 
+bool LessonSoFar::isDone() const {
+    return found || (ductile && best && *best != VerdictWord::OutOfLimits &&
+                     *best != VerdictWord::Incomplete);
+}
+
 LessonSoFar soFar(const std::vector<PracticeLine>& lines, const std::string& lesson) {
     LessonSoFar so;
     int best = -1;
@@ -44,6 +49,8 @@ LessonSoFar soFar(const std::vector<PracticeLine>& lines, const std::string& les
             continue;
         }
         ++so.takes;
+        so.found = so.found || (line.verdict == VerdictWord::Incomplete && line.toNotice > 0 &&
+                                line.noticed == line.toNotice);
         // What bends everywhere goes before what only looks well.
         const int rank = rankOf(line.verdict) + (line.ductile ? 10 : 0);
         if (rank > best) {

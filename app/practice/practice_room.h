@@ -23,7 +23,10 @@ struct LessonSoFar {
     int takes = 0;
     std::optional<VerdictWord> best; // among those whose joint bends everywhere, if there are any
     bool ductile = false;
+    bool found = false; // what was wrong was noticed, all of it, and the weld stopped
 
+    /// There is nothing more to show in it.
+    bool isDone() const;
     bool operator==(const LessonSoFar&) const = default;
 };
 LessonSoFar soFar(const std::vector<PracticeLine>& lines, const std::string& lesson);

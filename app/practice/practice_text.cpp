@@ -58,6 +58,9 @@ QString soFarText(const LessonSoFar& so) {
     if (so.takes == 0 || !so.best) {
         return tr("Not made yet.");
     }
+    if (so.found && *so.best == VerdictWord::Incomplete) {
+        return tr("What was wrong was found, and the weld stopped.");
+    }
     const QString bends = so.ductile ? tr("bends") : tr("breaks");
     return so.takes == 1 ? tr("Made once: %1, %2.").arg(midSentence(verdictWord(*so.best)), bends)
                          : tr("Made %1 times, best: %2, %3.")

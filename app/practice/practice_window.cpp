@@ -541,8 +541,10 @@ void PracticeWindow::slotPressed(SlotPlace place) {
     case PracticePage::Call:
         return;
     case PracticePage::Working:
-        m_worker->drop();
-        openLessons();
+        if (!m_keep) {
+            m_worker->drop();
+            openLessons();
+        }
         return;
     case PracticePage::Result:
         if (place == SlotPlace::Step && m_leaf == 0) {

@@ -122,10 +122,14 @@ void LapsesPart::paintEvent(QPaintEvent*) {
     painter.setRenderHint(QPainter::Antialiasing);
     panel(painter, rect());
     const bool none = m_view.lapses.empty();
-    const QRectF box =
-        headed(painter, rect(), none ? tr("What went well") : tr("What went wrong, and why"));
+    const QRectF box = headed(
+        painter, rect(), m_view.good ? tr("What went well") : tr("What went wrong, and why"));
     std::vector<ResultView::Why> shown = m_view.lapses;
-    if (none) {
+    if (none && !m_view.good) {
+        shown.push_back(
+            {m_view.reason,
+             tr("No other mistake of the hands was found.") + QLatin1Char(' ') + m_view.after});
+    } else if (none) {
         shown.push_back({tr("No mistake was found."), m_view.after});
     } else if (!m_view.after.isEmpty()) {
         shown.push_back({{}, m_view.after});
@@ -175,7 +179,7 @@ void LapsesPart::paintEvent(QPaintEvent*) {
     }
 }
 
-// Made beside planned, in one scale of their own thickness, with the row along each seam.
+// Made beside planned, in one scale of their own thickness, at the place where it is worst.
 void JointsPart::paintEvent(QPaintEvent*) {
     QPainter painter(this);
     painter.setRenderHint(QPainter::Antialiasing);

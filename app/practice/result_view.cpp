@@ -95,6 +95,33 @@ void noticed(ResultView& view, const PracticeScore& score) {
     }
 }
 
+bool isJoined(const BenchView& view) {
+    return std::any_of(view.stations.begin(), view.stations.end(), [](const StationView& station) {
+        return station.joined.has_value();
+    });
+}
+
+/// What the bead doesn't show, beside the plan's.
+void physics(ResultView& view, const PracticeScore& score) {
+    if (!isJoined(score.made.end) || !isJoined(score.planned.end)) {
+        return;
+    }
+    view.rows.push_back(
+        {tr("Melt left"),
+         tr("%1 mm, planned %2 mm")
+             .arg(
+                 numberText(meltLeftMm(score.made.end), 1),
+                 numberText(meltLeftMm(score.planned.end), 1)),
+         false});
+    view.rows.push_back(
+        {tr("Weld plane at release"),
+         tr("%1 °C, planned %2 °C")
+             .arg(
+                 numberText(weldPlaneC(score.made.release), 0),
+                 numberText(weldPlaneC(score.planned.release), 0)),
+         false});
+}
+
 int middleOf(const BenchView& view) {
     return static_cast<int>(view.stations.size()) / 2;
 }
@@ -123,7 +150,7 @@ QString jointText(const JointPhysics& joint, int place) {
         .arg(
             where, numberText(end.joined->skinC, 0), numberText(end.joined->meltMm, 1),
             numberText(end.beadTopMm, 1), numberText(end.beadBottomMm, 1),
-            numberText(end.valleyTopMm, 1));
+            numberText(std::min(end.valleyTopMm, end.valleyBottomMm), 1));
 }
 
 BenchDrawing jointDrawing(const JointPhysics& joint, const BenchSetup& setup, int place) {
@@ -151,6 +178,7 @@ ResultView resultView(
     readings(view, score);
     order(view, score);
     noticed(view, score);
+    physics(view, score);
     for (const LapseFinding& finding : score.lapses) {
         view.lapses.push_back(
             {lapseWord(finding.lapse), inWords(lapseSentence(finding)) + QLatin1Char(' ') +
@@ -169,9 +197,13 @@ ResultView resultView(
             {station.ductile,
              station.reasons.empty() ? QString() : bendWord(station.reasons.front())});
     }
+    view.good = score.made.bend.ductile && (score.verdict.word == VerdictWord::WithinLimits ||
+                                            score.verdict.word == VerdictWord::WithRemarks);
     view.bendText = score.made.bend.ductile
                         ? tr("Bend test, front to back: the joint bends everywhere.")
-                        : tr("Bend test, front to back: the joint breaks.");
+                    : score.made.end.stations.empty() || isJoined(score.made.end)
+                        ? tr("Bend test, front to back: the joint breaks.")
+                        : tr("The faces never met: there is nothing to bend.");
     return view;
 }
 
@@ -188,7 +220,25 @@ HistoryWords historyWords(const PracticeLine& line) {
                     .arg(midSentence(verdictWord(line.verdict)))
                     .arg(line.inLimits)
                     .arg(line.judged)
-                    .arg(line.ductile ? tr("bends") : tr("breaks"));
+                    .arg(
+                        line.ductile                              ? tr("bends")
+                        : line.verdict == VerdictWord::Incomplete ? tr("stopped")
+                                                                  : tr("breaks"));
+    QStringList hands;
+    if (line.reaction) {
+        hands << tr("answered in %1 s")
+                     .arg(numberText(static_cast<double>(line.reaction->count()) / 1e3, 1));
+    }
+    if (line.readingErrors > 0) {
+        hands << tr("readings off: %1").arg(line.readingErrors);
+    }
+    if (line.orderErrors > 0) {
+        hands << tr("out of order: %1").arg(line.orderErrors);
+    }
+    if (line.toNotice > 0) {
+        hands << tr("noticed %1 of %2").arg(line.noticed).arg(line.toNotice);
+    }
+    words.hands = hands.join(QStringLiteral(", "));
     QStringList lapses;
     for (const Lapse lapse : line.lapses) {
         lapses << lapseWord(lapse);

@@ -40,6 +40,7 @@ struct ResultView {
     QString reason; // "within limits", or the first
     std::vector<Row> rows;
     std::vector<Why> lapses; // the gravest first
+    bool good = false;       // within limits, and it bends everywhere
     QString after;           // of the lesson
     BenchDrawing made;
     BenchDrawing planned;
@@ -60,6 +61,7 @@ struct HistoryWords {
     QString made;
     QString when;
     QString how;
+    QString hands;  // how fast signals were answered, what was read wrong, what was noticed
     QString lapses; // empty: none
     QString few;    // the first two of them, and how many more
 };

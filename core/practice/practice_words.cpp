@@ -385,21 +385,33 @@ std::string reactionSentence(const CueReaction& reaction) {
     return fmt::format("{}: {}.", what, amount(seconds(reaction.took), "s"));
 }
 
+double meltLeftMm(const BenchView& end) {
+    return joined(end)
+               ? std::max(0.0, mean(end, &JoinView::meltMm) - mean(end, &JoinView::squeezedMm))
+               : 0;
+}
+
+double weldPlaneC(const BenchView& bench) {
+    double hottest = 0;
+    for (const StationView& station : bench.stations) {
+        hottest = std::max(hottest, station.skinC);
+    }
+    return hottest;
+}
+
 std::vector<std::string> jointSentences(const JointPhysics& made, const JointPhysics& planned) {
     if (!joined(made.end) || !joined(planned.end)) {
         return {"The faces never met."};
     }
     std::vector<std::string> all;
-    const auto left = [](const BenchView& view) {
-        return std::max(0.0, mean(view, &JoinView::meltMm) - mean(view, &JoinView::squeezedMm));
-    };
     all.push_back(beside(
         "Skin when the faces met, at its coldest", least(made.end, &JoinView::skinC),
         least(planned.end, &JoinView::skinC), "°C", 0));
     all.push_back(beside(
         "Melt when the faces met", mean(made.end, &JoinView::meltMm),
         mean(planned.end, &JoinView::meltMm), "mm"));
-    all.push_back(beside("Melt left when it froze", left(made.end), left(planned.end), "mm"));
+    all.push_back(
+        beside("Melt left when it froze", meltLeftMm(made.end), meltLeftMm(planned.end), "mm"));
     const auto bead = [](const BenchView& view) {
         double smallest = view.stations.front().beadTopMm;
         for (const StationView& station : view.stations) {
@@ -411,15 +423,9 @@ std::vector<std::string> jointSentences(const JointPhysics& made, const JointPhy
     all.push_back(beside(
         "Pressure as it froze, at its least", least(made.end, &JoinView::frozePa) / 1e6,
         least(planned.end, &JoinView::frozePa) / 1e6, "N/mm²", 2));
-    const auto plane = [](const BenchView& view) {
-        double hottest = 0;
-        for (const StationView& station : view.stations) {
-            hottest = std::max(hottest, station.skinC);
-        }
-        return hottest;
-    };
-    all.push_back(
-        beside("The weld plane at release", plane(made.release), plane(planned.release), "°C", 0));
+    all.push_back(beside(
+        "The weld plane at release", weldPlaneC(made.release), weldPlaneC(planned.release), "°C",
+        0));
     if (made.end.kinkDeg > 0.05) {
         all.push_back(fmt::format("The joint is bent by {:.1f}°.", made.end.kinkDeg));
     }

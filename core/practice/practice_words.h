@@ -24,6 +24,11 @@ std::string reactionSentence(const CueReaction& reaction);
 /// Skin and melt as the faces met, what was left, the least pressure as it froze, the release;
 /// beside each what the steady hand had.
 std::vector<std::string> jointSentences(const JointPhysics& made, const JointPhysics& planned);
+/// What pressure and freezing left of the melt that the faces met with, the mean along the seam
+/// [mm]; 0 where they never met.
+double meltLeftMm(const BenchView& end);
+/// The weld plane where it is hottest [°C].
+double weldPlaneC(const BenchView& bench);
 
 /// Everything, by paragraphs.
 std::vector<std::string> practiceWords(const PracticeScore& score);

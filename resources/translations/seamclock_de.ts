@@ -760,6 +760,10 @@
             <translation>%1 mm, Formel</translation>
         </message>
         <message>
+            <source>%1 mm, planned %2 mm</source>
+            <translation>%1 mm, geplant %2 mm</translation>
+        </message>
+        <message>
             <source>%1 ms can't be confirmed: allowed is one value from 0 to 12 h</source>
             <translation>%1 ms lassen sich nicht bestätigen: erlaubt ist ein Wert von 0 bis 12 h</translation>
         </message>
@@ -1042,6 +1046,10 @@
         <message>
             <source>%1 °C</source>
             <translation>%1 °C</translation>
+        </message>
+        <message>
+            <source>%1 °C, planned %2 °C</source>
+            <translation>%1 °C, geplant %2 °C</translation>
         </message>
         <message>
             <source>%1 · %2</source>
@@ -1518,6 +1526,10 @@
         <message>
             <source>A cold plate melts less in the same time, and the display does not know its own faces. Measure them.</source>
             <translation>Ein kaltes Heizelement schmilzt in gleicher Zeit weniger, und die Anzeige kennt die eigenen Flächen nicht. Nachmessen.</translation>
+        </message>
+        <message>
+            <source>A cold plate takes its twenty minutes here; at a real one the display reaches its mark before the faces have settled. Waiting costs nothing; a weld on a cold plate costs the seam.</source>
+            <translation>Ein kaltes Heizelement braucht hier seine zwanzig Minuten; an einem echten ist die Anzeige vor den Flächen am Ziel. Warten kostet nichts; eine Schweißung am kalten Heizelement kostet die Naht.</translation>
         </message>
         <message>
             <source>A door stands open</source>
@@ -3720,6 +3732,10 @@
             <translation>Höhe des Kerbgrunds über der Tafel messen.</translation>
         </message>
         <message>
+            <source>Melt left</source>
+            <translation>Schmelze übrig</translation>
+        </message>
+        <message>
             <source>Middle</source>
             <translation>Mitte</translation>
         </message>
@@ -3882,6 +3898,10 @@
         <message>
             <source>No other bench can take it</source>
             <translation>Keine andere Bank kann es</translation>
+        </message>
+        <message>
+            <source>No other mistake of the hands was found.</source>
+            <translation>Sonst wurde kein Fehler der Hände gefunden.</translation>
         </message>
         <message>
             <source>No page in practice: nothing on it would tell it from a real one.</source>
@@ -5362,10 +5382,6 @@
             <translation>Der Demo-Betrieb ist entfernt. Was nicht ihm gehört, bleibt: %1 in %2.</translation>
         </message>
         <message>
-            <source>The display reaches its mark before the faces have settled. Waiting ten minutes more costs nothing; a weld on a cold plate costs the seam.</source>
-            <translation>Die Anzeige erreicht ihre Marke, bevor die Flächen ausgeglichen sind. Zehn Minuten warten kostet nichts; eine Schweißung mit kaltem Heizelement kostet die Naht.</translation>
-        </message>
-        <message>
             <source>The display shows what the controller believes. Measure the plate on its face, at three places, before you weld.</source>
             <translation>Die Anzeige sagt, was der Regler glaubt. Vor dem Schweißen das Heizelement auf seiner Fläche messen, an drei Stellen.</translation>
         </message>
@@ -5384,6 +5400,10 @@
         <message>
             <source>The faces had cooled to %1 when they met, by the plan %2, %3.</source>
             <translation>Die Flächen waren beim Fügen auf %1 abgekühlt, nach Plan %2, %3.</translation>
+        </message>
+        <message>
+            <source>The faces never met: there is nothing to bend.</source>
+            <translation>Die Flächen trafen sich nie: nichts zu biegen.</translation>
         </message>
         <message>
             <source>The faces stood %1 off the plate in soak.</source>
@@ -6170,6 +6190,10 @@
             <translation>Schweißkarte, Bank %1</translation>
         </message>
         <message>
+            <source>Weld plane at release</source>
+            <translation>Fügeebene beim Lösen</translation>
+        </message>
+        <message>
             <source>Welded coupon %1</source>
             <translation>Geschweißte Probe %1</translation>
         </message>
@@ -6324,6 +6348,10 @@
         <message>
             <source>What was wrong</source>
             <translation>Was nicht stimmte</translation>
+        </message>
+        <message>
+            <source>What was wrong was found, and the weld stopped.</source>
+            <translation>Der Fehler wurde gefunden und die Schweißung abgebrochen.</translation>
         </message>
         <message>
             <source>What went well</source>
@@ -7168,6 +7196,10 @@
         <message>
             <source>another weld is on that bench by now</source>
             <translation>auf jener Bank ist inzwischen eine andere Schweißung</translation>
+        </message>
+        <message>
+            <source>answered in %1 s</source>
+            <translation>Antwort nach %1 s</translation>
         </message>
         <message>
             <source>any that can make it</source>
@@ -9558,6 +9590,10 @@
             <translation>noch nichts</translation>
         </message>
         <message>
+            <source>noticed %1 of %2</source>
+            <translation>%1 von %2 bemerkt</translation>
+        </message>
+        <message>
             <source>noticed at %1</source>
             <translation>bemerkt bei %1</translation>
         </message>
@@ -9732,6 +9768,10 @@
         <message>
             <source>out of line</source>
             <translation>Versatz</translation>
+        </message>
+        <message>
+            <source>out of order: %1</source>
+            <translation>falsche Folge: %1</translation>
         </message>
         <message>
             <source>over %1 s</source>
@@ -10088,6 +10128,10 @@
         <message>
             <source>readings in cooling</source>
             <translation>Skalenwerte beim Abkühlen</translation>
+        </message>
+        <message>
+            <source>readings off: %1</source>
+            <translation>falsch gelesen: %1</translation>
         </message>
         <message>
             <source>readings stay the scale's</source>

@@ -760,6 +760,10 @@
             <translation>%1 mm, fórmula</translation>
         </message>
         <message>
+            <source>%1 mm, planned %2 mm</source>
+            <translation>%1 mm, previsto %2 mm</translation>
+        </message>
+        <message>
             <source>%1 ms can't be confirmed: allowed is one value from 0 to 12 h</source>
             <translation>%1 ms no se pueden confirmar: permitido un valor de 0 a 12 h</translation>
         </message>
@@ -1042,6 +1046,10 @@
         <message>
             <source>%1 °C</source>
             <translation>%1 °C</translation>
+        </message>
+        <message>
+            <source>%1 °C, planned %2 °C</source>
+            <translation>%1 °C, previsto %2 °C</translation>
         </message>
         <message>
             <source>%1 · %2</source>
@@ -1518,6 +1526,10 @@
         <message>
             <source>A cold plate melts less in the same time, and the display does not know its own faces. Measure them.</source>
             <translation>Un espejo frío funde menos en el mismo tiempo, y el indicador no conoce sus propias caras. Medirlas.</translation>
+        </message>
+        <message>
+            <source>A cold plate takes its twenty minutes here; at a real one the display reaches its mark before the faces have settled. Waiting costs nothing; a weld on a cold plate costs the seam.</source>
+            <translation>Un espejo frío tarda aquí sus veinte minutos; en uno real el indicador llega a su marca antes que las caras. Esperar no cuesta nada; soldar con el espejo frío cuesta la junta.</translation>
         </message>
         <message>
             <source>A door stands open</source>
@@ -3720,6 +3732,10 @@
             <translation>Medir la altura del valle sobre la placa.</translation>
         </message>
         <message>
+            <source>Melt left</source>
+            <translation>Fundido que queda</translation>
+        </message>
+        <message>
             <source>Middle</source>
             <translation>Centro</translation>
         </message>
@@ -3882,6 +3898,10 @@
         <message>
             <source>No other bench can take it</source>
             <translation>Ningún otro banco puede hacerla</translation>
+        </message>
+        <message>
+            <source>No other mistake of the hands was found.</source>
+            <translation>No se halló otro error de las manos.</translation>
         </message>
         <message>
             <source>No page in practice: nothing on it would tell it from a real one.</source>
@@ -5362,10 +5382,6 @@
             <translation>El taller demo está quitado. Lo que no es suyo queda: %1 en %2.</translation>
         </message>
         <message>
-            <source>The display reaches its mark before the faces have settled. Waiting ten minutes more costs nothing; a weld on a cold plate costs the seam.</source>
-            <translation>El indicador llega a su marca antes de asentarse las caras. Esperar diez minutos más no cuesta nada; soldar con el espejo frío cuesta la junta.</translation>
-        </message>
-        <message>
             <source>The display shows what the controller believes. Measure the plate on its face, at three places, before you weld.</source>
             <translation>El indicador muestra lo que cree el regulador. Antes de soldar, medir el espejo en su cara, en tres puntos.</translation>
         </message>
@@ -5384,6 +5400,10 @@
         <message>
             <source>The faces had cooled to %1 when they met, by the plan %2, %3.</source>
             <translation>Las caras se habían enfriado a %1 al juntarse, según el plan %2, %3.</translation>
+        </message>
+        <message>
+            <source>The faces never met: there is nothing to bend.</source>
+            <translation>Las caras no se juntaron: no hay nada que doblar.</translation>
         </message>
         <message>
             <source>The faces stood %1 off the plate in soak.</source>
@@ -6170,6 +6190,10 @@
             <translation>Ficha, banco %1</translation>
         </message>
         <message>
+            <source>Weld plane at release</source>
+            <translation>Plano al soltar</translation>
+        </message>
+        <message>
             <source>Welded coupon %1</source>
             <translation>Probeta soldada %1</translation>
         </message>
@@ -6324,6 +6348,10 @@
         <message>
             <source>What was wrong</source>
             <translation>Qué falló</translation>
+        </message>
+        <message>
+            <source>What was wrong was found, and the weld stopped.</source>
+            <translation>Se halló el defecto y se paró la soldadura.</translation>
         </message>
         <message>
             <source>What went well</source>
@@ -7168,6 +7196,10 @@
         <message>
             <source>another weld is on that bench by now</source>
             <translation>en ese banco ya hay otra soldadura</translation>
+        </message>
+        <message>
+            <source>answered in %1 s</source>
+            <translation>respuesta en %1 s</translation>
         </message>
         <message>
             <source>any that can make it</source>
@@ -9558,6 +9590,10 @@
             <translation>nada aún</translation>
         </message>
         <message>
+            <source>noticed %1 of %2</source>
+            <translation>notados %1 de %2</translation>
+        </message>
+        <message>
             <source>noticed at %1</source>
             <translation>notado a %1</translation>
         </message>
@@ -9732,6 +9768,10 @@
         <message>
             <source>out of line</source>
             <translation>desalineado</translation>
+        </message>
+        <message>
+            <source>out of order: %1</source>
+            <translation>fuera de orden: %1</translation>
         </message>
         <message>
             <source>over %1 s</source>
@@ -10088,6 +10128,10 @@
         <message>
             <source>readings in cooling</source>
             <translation>lecturas al enfriar</translation>
+        </message>
+        <message>
+            <source>readings off: %1</source>
+            <translation>mal leídas: %1</translation>
         </message>
         <message>
             <source>readings stay the scale's</source>

@@ -1,6 +1,7 @@
 // What is said of a score: the rows for each kind of finding, in the words that people read.
 #include "app/practice/practice_text.h"
 #include "app/practice/result_view.h"
+#include "core/practice/practice_words.h"
 #include "tests/support/practice_weld.h"
 
 #include <gtest/gtest.h>
@@ -105,6 +106,14 @@ TEST(ResultView, ShowsTheJointAtItsWorstPlaceBesideThePlannedOne) {
     EXPECT_EQ(view.planned.place, worst);
     EXPECT_TRUE(view.planned.joined);
     EXPECT_EQ(view.bendText, "Bend test, front to back: the joint breaks.");
+    EXPECT_EQ(
+        rowOf(view, "Weld plane at release").value, QString("%1 °C, planned %2 °C")
+                                                        .arg(qRound(weldPlaneC(bad.lifted)))
+                                                        .arg(qRound(weldPlaneC(good.lifted))));
+    EXPECT_EQ(
+        rowOf(view, "Melt left").value, QString("%1 mm, planned %2 mm")
+                                            .arg(meltLeftMm(bad.lifted), 0, 'f', 1)
+                                            .arg(meltLeftMm(good.lifted), 0, 'f', 1));
 }
 
 TEST(ResultView, EveryCodeHasWordsOfItsOwn) {
@@ -118,6 +127,48 @@ TEST(ResultView, EveryCodeHasWordsOfItsOwn) {
     for (const Wrong wrong : allWrong()) {
         EXPECT_TRUE(words.insert(wrongWord(wrong)).second);
     }
+}
+
+TEST(ResultView, WhatIsOutOfLimitsDidNotGoWellThoughNoMistakeOfTheHandsIsNamed) {
+    PracticeScore score;
+    score.verdict.word = VerdictWord::OutOfLimits;
+    score.made.bend.ductile = true;
+    EXPECT_FALSE(viewOf(score).good);
+    score.verdict.word = VerdictWord::WithRemarks;
+    EXPECT_TRUE(viewOf(score).good);
+    score.made.bend.ductile = false;
+    EXPECT_FALSE(viewOf(score).good) << "a good bead does not prove a good joint";
+}
+
+TEST(ResultView, HistorySaysHowTheHandsWere) {
+    PracticeLine line;
+    line.verdict = VerdictWord::Incomplete;
+    line.reaction = Milliseconds(1'240);
+    line.readingErrors = 2;
+    line.orderErrors = 1;
+    line.noticed = line.toNotice = 1;
+    const HistoryWords words = historyWords(line);
+    EXPECT_EQ(words.hands, "answered in 1.2 s, readings off: 2, out of order: 1, noticed 1 of 1");
+    EXPECT_TRUE(words.how.endsWith("stopped")) << words.how.toStdString();
+    EXPECT_TRUE(historyWords(PracticeLine()).hands.isEmpty());
+}
+
+// The right answer to a wrong card or a plate that can't be set is to say so and to stop.
+TEST(ResultView, WhoFindsWhatIsWrongAndStopsHasDoneTheLesson) {
+    PracticeLine line;
+    line.lesson = "a";
+    line.verdict = VerdictWord::Incomplete;
+    line.toNotice = 2;
+    line.noticed = 1;
+    EXPECT_FALSE(soFar({line}, "a").isDone()) << "half of it";
+    line.noticed = 2;
+    EXPECT_TRUE(soFar({line}, "a").isDone());
+    EXPECT_EQ(soFarText(soFar({line}, "a")), "What was wrong was found, and the weld stopped.");
+    line.verdict = VerdictWord::OutOfLimits;
+    EXPECT_FALSE(soFar({line}, "a").isDone()) << "noticed, and welded all the same";
+    line.toNotice = line.noticed = 0;
+    line.verdict = VerdictWord::Incomplete;
+    EXPECT_FALSE(soFar({line}, "a").isDone()) << "there was nothing to find";
 }
 
 TEST(ResultView, SoFarPrefersAJointThatBends) {
