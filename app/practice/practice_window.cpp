@@ -622,7 +622,7 @@ void PracticeWindow::keepNumber() {
                             : floor.failPlate(0, number.value);
     turnTo(PracticePage::Bench);
     if (kept && !keeps) {
-        say(tr("The plate is outside its window. Wait, then read it again."));
+        say(tr("The plate is outside its window. Say what is wrong, or wait."));
     }
     told(kept);
     // A bead's values are read one after the other; the plate's places need the bench between.

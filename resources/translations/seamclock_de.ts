@@ -5630,6 +5630,10 @@
             <translation>Das Heizelement ist zwischen den Kanten: Seine Fläche ist nicht messbar.</translation>
         </message>
         <message>
+            <source>The plate is outside its window. Say what is wrong, or wait.</source>
+            <translation>Heizelement außerhalb seines Bereichs. Melden oder warten.</translation>
+        </message>
+        <message>
             <source>The plate is outside its window. Wait, then read it again.</source>
             <translation>Heizelement außerhalb seines Bereichs. Warten, dann neu messen.</translation>
         </message>
@@ -5654,8 +5658,8 @@
             <translation>Das Heizelement hatte %1 auf seiner Fläche, %2; höchstens %3.</translation>
         </message>
         <message>
-            <source>The plate was just switched on and the shop is cold. Let the plate come to its heat and settle, then measure it on its face.</source>
-            <translation>Das Heizelement ist eben eingeschaltet, die Halle ist kalt. Das Heizelement warm werden und ausgleichen lassen, dann auf seiner Fläche messen.</translation>
+            <source>The plate was just switched on and the shop is cold. Let the plate come to its heat and settle, then measure it on its face. It takes some twenty minutes.</source>
+            <translation>Das Heizelement ist eben eingeschaltet, die Halle ist kalt. Das Heizelement warm werden und ausgleichen lassen, dann auf seiner Fläche messen. Das dauert rund zwanzig Minuten.</translation>
         </message>
         <message>
             <source>The plate's face reads %1 °C at the %2.</source>
@@ -5910,8 +5914,8 @@
             <translation>Dieses Heizelement war 15 K kälter als seine Anzeige. Die Wulst kam langsam und die Schmelze war dünn: das erste Zeichen ist der Fühler, das zweite ein Angleichen, das zu lange dauert.</translation>
         </message>
         <message>
-            <source>This plate was 35 K too hot. Melt that hangs in strings on the plate has been harmed, however fine the bead looks. Set the plate lower and let it settle.</source>
-            <translation>Dieses Heizelement war 35 K zu heiß. Schmelze, die in Fäden am Heizelement hängt, ist geschädigt, so schön die Wulst auch aussieht. Niedriger einstellen und ausgleichen lassen.</translation>
+            <source>This plate was 35 K too hot. Melt that hangs in strings on the plate has been harmed, however fine the bead looks. At your bench set it lower and let it settle; here say what is wrong and stop.</source>
+            <translation>Dieses Heizelement war 35 K zu heiß. Schmelze, die in Fäden am Heizelement hängt, ist geschädigt, so schön die Wulst auch aussieht. An der Bank niedriger einstellen und ausgleichen lassen; hier melden und abbrechen.</translation>
         </message>
         <message>
             <source>This scale can't show the tolerance. Fetch the foreman.</source>

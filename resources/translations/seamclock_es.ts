@@ -5630,6 +5630,10 @@
             <translation>El espejo está entre los cantos: no se puede leer su cara.</translation>
         </message>
         <message>
+            <source>The plate is outside its window. Say what is wrong, or wait.</source>
+            <translation>El espejo está fuera de su margen. Decir qué pasa, o esperar.</translation>
+        </message>
+        <message>
             <source>The plate is outside its window. Wait, then read it again.</source>
             <translation>El espejo está fuera de su margen. Esperar y leerlo otra vez.</translation>
         </message>
@@ -5654,8 +5658,8 @@
             <translation>El espejo tenía %1 en su cara, %2; como máximo %3.</translation>
         </message>
         <message>
-            <source>The plate was just switched on and the shop is cold. Let the plate come to its heat and settle, then measure it on its face.</source>
-            <translation>El espejo se acaba de encender y el taller está frío. Dejar que el espejo se caliente y se asiente, y después medirlo en su cara.</translation>
+            <source>The plate was just switched on and the shop is cold. Let the plate come to its heat and settle, then measure it on its face. It takes some twenty minutes.</source>
+            <translation>El espejo se acaba de encender y el taller está frío. Dejar que el espejo se caliente y se asiente, y después medirlo en su cara. Tarda unos veinte minutos.</translation>
         </message>
         <message>
             <source>The plate's face reads %1 °C at the %2.</source>
@@ -5910,8 +5914,8 @@
             <translation>Este espejo estaba 15 K más frío que su indicador. El cordón llegó despacio y el fundido era fino: la primera señal es la sonda, la segunda una igualación demasiado larga.</translation>
         </message>
         <message>
-            <source>This plate was 35 K too hot. Melt that hangs in strings on the plate has been harmed, however fine the bead looks. Set the plate lower and let it settle.</source>
-            <translation>Este espejo estaba 35 K demasiado caliente. El fundido que cuelga en hilos del espejo está dañado, por bueno que parezca el cordón. Ajustarlo más bajo y dejar que se asiente.</translation>
+            <source>This plate was 35 K too hot. Melt that hangs in strings on the plate has been harmed, however fine the bead looks. At your bench set it lower and let it settle; here say what is wrong and stop.</source>
+            <translation>Este espejo estaba 35 K demasiado caliente. El fundido que cuelga en hilos del espejo está dañado, por bueno que parezca el cordón. En el banco, ajustarlo más bajo y dejar que se asiente; aquí, decir qué pasa y parar.</translation>
         </message>
         <message>
             <source>This scale can't show the tolerance. Fetch the foreman.</source>
