@@ -170,13 +170,14 @@ std::vector<Retained> lastPress(const Weld& weld);
 
 /// The check that is asked for now: the first open one, or a plate that has places left to read
 /// and that no foreman passed over; empty: none.
-std::string checkAsked(const Weld& weld, const Preparing& state, PlateRead read = PlateRead::Three);
+std::string
+checkAsked(const Weld& weld, const Preparing& state, PlateRead places = PlateRead::Three);
 /// How many of the plate's places were read, in this weld or before it.
-int platePlacesRead(const Weld& weld, PlateRead read = PlateRead::Three);
+int platePlacesRead(const Weld& weld, PlateRead places = PlateRead::Three);
 /// The one that is read next; the last where all are.
-const PlatePlace& plateToRead(const Weld& weld, PlateRead read = PlateRead::Three);
+const PlatePlace& plateToRead(const Weld& weld, PlateRead places = PlateRead::Three);
 /// "Place 2 of 3: middle."; where faces are told apart also to which table it is turned.
-QString platePlaceText(const Weld& weld, PlateRead read);
+QString platePlaceText(const Weld& weld, PlateRead places);
 /// The checks that stand from earlier welds, in the plan's order.
 std::vector<std::string> checksCarried(const Weld& weld);
 

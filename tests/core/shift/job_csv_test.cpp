@@ -218,9 +218,9 @@ TEST(JobCsv, ListsEverythingThatIsWrongAndTakesNothing) {
     for (int i = 0; i < 130; ++i) {
         many += "S" + std::to_string(i) + ",PE,p,0,1000\n";
     }
-    const JobCsv long_ = readJobCsv(many);
-    EXPECT_EQ(long_.problems.size(), kMostJobCsvProblems);
-    EXPECT_EQ(long_.more, 30U);
+    const JobCsv tooLong = readJobCsv(many);
+    EXPECT_EQ(tooLong.problems.size(), kMostJobCsvProblems);
+    EXPECT_EQ(tooLong.more, 30U);
 }
 
 TEST(JobCsv, HoldsNamesAgainstWhatThereIs) {
