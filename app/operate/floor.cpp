@@ -450,8 +450,29 @@ Result<void> Floor::addPhoto(int post, const PhotoAdded& photo) {
     return step(post, photo);
 }
 
-Result<void> Floor::newDrag(int post, double reading) {
+// What was measured is planned with, and its check made.
+Result<void>
+Floor::planWith(int post, const Measured& measured, const char* why, const CheckMade& made) {
     const Weld* found = weld(post);
+    const auto procedure = procedureOf(*found, m_procedures, m_writer.path());
+    if (!procedure) {
+        return tl::unexpected<Error>(procedure.error());
+    }
+    const auto plan = planAgain(*found, procedure->procedure, at(post).bench.bench, measured);
+    if (!plan) {
+        return tl::unexpected<Error>(plan.error());
+    }
+    if (const auto ready = checkReady(*plan); !ready) {
+        return ready;
+    }
+    if (const auto replaced = step(post, PlanReplaced{*plan, found->opened().docs, why});
+        !replaced) {
+        return replaced;
+    }
+    return step(post, made);
+}
+
+Result<void> Floor::newDrag(int post, double reading) {
     const Bench& bench = at(post).bench.bench;
     const double units = reading - static_cast<double>(bench.scale.zeroMilli) / 1000.0;
     if (!(units >= 0)) {
@@ -460,54 +481,24 @@ Result<void> Floor::newDrag(int post, double reading) {
             "drag reading " + plainNumber(reading) + " is below the scale's zero of " +
                 plainNumber(static_cast<double>(bench.scale.zeroMilli) / 1000.0));
     }
-    const WeldOpened& opened = found->opened();
-    const auto procedure = procedureOf(*found, m_procedures, m_writer.path());
-    if (!procedure) {
-        return tl::unexpected<Error>(procedure.error());
-    }
     Measured measured;
     measured.drag = bench.scale.rate() * units;
-    const auto plan = planAgain(*found, procedure->procedure, bench, measured);
-    if (!plan) {
-        return tl::unexpected<Error>(plan.error());
-    }
-    if (const auto replaced = step(post, PlanReplaced{*plan, opened.docs, "drag measured"});
-        !replaced) {
-        return replaced;
-    }
     CheckMade made;
     made.check = "drag";
     made.passed = true;
     made.valueMilli = thousandths(reading);
-    return step(post, made);
+    return planWith(post, measured, "drag measured", made);
 }
 
 // The air decides on the cooling, and of some procedures on whether they hold at all.
 Result<void> Floor::newAmbient(int post, double celsius) {
-    const Weld* found = weld(post);
-    const WeldOpened& opened = found->opened();
-    const auto procedure = procedureOf(*found, m_procedures, m_writer.path());
-    if (!procedure) {
-        return tl::unexpected<Error>(procedure.error());
-    }
     Measured measured;
     measured.ambient = Temperature::celsius(celsius);
-    const auto plan = planAgain(*found, procedure->procedure, at(post).bench.bench, measured);
-    if (!plan) {
-        return tl::unexpected<Error>(plan.error());
-    }
-    if (const auto ready = checkReady(*plan); !ready) {
-        return ready;
-    }
-    if (const auto replaced = step(post, PlanReplaced{*plan, opened.docs, "ambient measured"});
-        !replaced) {
-        return replaced;
-    }
     CheckMade made;
     made.check = "shielded";
     made.passed = true;
     made.valueMc = thousandths(celsius);
-    return step(post, made);
+    return planWith(post, measured, "ambient measured", made);
 }
 
 Result<void> Floor::answer(int post, const NumberAnswer& number) {

@@ -23,6 +23,8 @@
 
 namespace seamclock {
 
+struct Measured;
+
 /// Where one weld can be made, A to D.
 struct Post {
     BenchDocument bench;
@@ -174,6 +176,8 @@ private:
     Result<void> step(int post, const WeldDetail& detail);
     Result<void> takeBack(int post);
     Result<void> setEarlier(int post, Milliseconds by);
+    Result<void>
+    planWith(int post, const Measured& measured, const char* why, const CheckMade& made);
     Result<void> newDrag(int post, double reading);
     Result<void> newAmbient(int post, double celsius);
     Result<void> checkAnew(int post);
