@@ -165,6 +165,14 @@ std::vector<AlarmEntry> sentenceEntries() {
             "The screen shows that weld where its steps can be read to.",
             "If the bench is further than the screen, stop the weld."),
         entry(
+            "Joint %1: not taken over.", "", "Nothing of that joint could be read.",
+            "Look at it where it lies, and tell the foreman: its record is only in the old log, "
+            "which is kept."),
+        entry(
+            "The log was damaged and is kept aside; %1 tells what was taken over.", "",
+            "The start before had set a log aside and did not come to its end.",
+            "Read the file that is named, and look at each joint that it names."),
+        entry(
             "The plate has cooled. Cut back and plane.", "", "The power was off before the lock.",
             "\"Stop: cut out\", cut back and plane. Going on is in the record."),
         entry(
