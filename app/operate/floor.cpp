@@ -591,9 +591,12 @@ Result<void> Floor::allow(
     if (found == nullptr || found->id() != weld) {
         return fail(ErrorCode::Refused, "another weld is on that bench by now");
     }
+    // Another material passes over no check: the sheet is still to be clamped.
     const Intent intent{
         lastTakeable(*found), by.person(),
-        CheckOverridden{reason.asked.code, reason.choice, Authority::Foreman}};
+        reason.choice == kOtherMaterial
+            ? WeldDetail(RemarkMade{kOtherMaterial})
+            : CheckOverridden{reason.asked.code, reason.choice, Authority::Foreman}};
     const auto done = without(m_session.act(weld, intent, by));
     emit changed();
     return done;

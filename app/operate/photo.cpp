@@ -1,6 +1,7 @@
 #include "app/operate/photo.h"
 
 #include "app/text/dates.h"
+
 #include <QCoreApplication>
 #include <QCryptographicHash>
 #include <QDateTime>

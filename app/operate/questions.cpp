@@ -109,6 +109,10 @@ Reasons reasonsFor(const AskReason& asked, const QString& coolingShort, bool for
             add(kOtherMaterial, tr("It is another material"));
             reasons.page.choices.back().under = tr("the foreman's PIN is asked");
         }
+        if (asked.code == "shielded") {
+            add(kOtherAmbient, tr("Another shop temperature"));
+            reasons.page.choices.back().under = tr("type it in");
+        }
         add("not_needed", tr("Not needed for this weld"));
         add("cannot_be_set", tr("The bench can't be set so"));
         add("no_tool", tr("No tool at hand"));

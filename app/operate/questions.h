@@ -20,6 +20,9 @@ struct Reasons {
 
 /// `coolingShort`: what cooling still lacks, for a joint that is taken out early. `foremanHere`:
 /// one could prove himself, where only he may go on.
+/// No reason to go on without the draught's check, but a number to type: the air is not as planned.
+inline constexpr const char* kOtherAmbient = "other_ambient";
+
 Reasons reasonsFor(const AskReason& asked, const QString& coolingShort, bool foremanHere = false);
 
 enum class MenuItem {

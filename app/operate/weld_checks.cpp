@@ -314,7 +314,7 @@ void check(Sketch& s, const std::string& code) {
         s.view.sentence = tr("Shield the seam. Wipe it dry.");
         attest(s, tr("Seam is shielded"), passed(code));
         s.view.step.view.under = tr("and it is %1 °C").arg(celsiusText(s.plan().ambientMc));
-        s.view.stop = sideSlot(tr("Another"), tr("type the °C in"), AskNumber{NumberFor::Ambient});
+        s.view.stop.view.under = tr("or another °C");
     } else {
         set(s, tr("Do"), {}, {});
         s.view.sentence = checkWord(code) + QLatin1Char('.');

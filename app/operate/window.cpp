@@ -405,13 +405,16 @@ void Window::refresh() {
     const Instant now = m_floor.look();
     readSeams(now);
     if (m_kind == PageKind::Reasons && m_asked.what == ReasonFor::EarlyRelease) {
-        if (coolingLeft() <= Milliseconds(0)) {
+        const auto left = coolingLeft();
+        if (left && *left <= Milliseconds(0)) {
             turnTo(PageKind::Weld);
             sayCalmly(tr("Cooling is over by now. Release it in its order."));
             return;
         }
-        m_reasons = reasonsFor(m_asked, leftText(coolingLeft()), false); // how short it is runs on
-        m_choice->show(m_reasons.page);
+        if (left) { // how short it is runs on
+            m_reasons = reasonsFor(m_asked, leftText(*left), false);
+            m_choice->show(m_reasons.page);
+        }
     }
     comeForward(now);
     if (m_heldBack && now.boot - m_heldBack->at >= kHeldBackFor) {

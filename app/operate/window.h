@@ -237,7 +237,7 @@ private:
     QString awakeText() const;
     void alarms(const Instant& now);
     QString copyTrouble() const;
-    Milliseconds coolingLeft() const;
+    std::optional<Milliseconds> coolingLeft() const;
     QString meanwhile(int post) const;
 
     WindowParts m_parts;

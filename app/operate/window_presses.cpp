@@ -205,11 +205,16 @@ void Window::choose(int index) {
         chooseProcedure(index);
         return;
     case PageKind::Reasons: {
-        if (m_asked.what == ReasonFor::EarlyRelease && coolingLeft() <= Milliseconds(0)) {
+        if (m_asked.what == ReasonFor::EarlyRelease &&
+            coolingLeft().value_or(Milliseconds(1)) <= Milliseconds(0)) {
             refresh(); // nothing is early any more, and no reason owed
             return;
         }
         const auto& [choice, text] = m_reasons.answers.at(static_cast<std::size_t>(index));
+        if (choice == kOtherAmbient) {
+            askNumber(m_floor.numberTask(m_floor.selected(), NumberFor::Ambient));
+            return;
+        }
         ReasonAnswer answer;
         answer.asked = m_asked;
         answer.choice = choice;
@@ -318,21 +323,22 @@ void Window::keepNumber() {
     turnTo(PageKind::Weld);
 }
 
-/// What cooling still lacks, of the weld on the bench that stands.
-Milliseconds Window::coolingLeft() const {
+/// What cooling still lacks, of the weld on the bench that stands; absent: it does not cool, or how
+/// long it has is not known.
+std::optional<Milliseconds> Window::coolingLeft() const {
     const Weld* weld = m_floor.weld(m_floor.selected());
     const auto* cooling = weld != nullptr ? std::get_if<Cooling>(&weld->state) : nullptr;
     if (cooling == nullptr) {
-        return Milliseconds(0);
+        return std::nullopt;
     }
     const auto t = weldTimeAt(*weld, m_floor.now());
-    return t ? cooling->due.lo - t->lo : Milliseconds(0);
+    return t ? std::optional(cooling->due.lo - t->lo) : std::nullopt;
 }
 
 void Window::askReason(const AskReason& asked) {
     m_asked = asked;
     const bool foreman = !foremenWithPin(m_people->people()).empty();
-    m_reasons = reasonsFor(asked, leftText(coolingLeft()), foreman);
+    m_reasons = reasonsFor(asked, leftText(coolingLeft().value_or(Milliseconds(0))), foreman);
     if (asked.what == ReasonFor::Stop && m_floor.handsAt()) {
         // The hands are still where they were: what they do next counts from here, too.
         m_reasons.page.step = m_weld->view().step.view;

@@ -2,6 +2,7 @@
 // the guide.
 #include "app/operate/window.h"
 #include "app/text/words.h"
+#include "core/weld/intent.h"
 
 #include <utility>
 
@@ -130,7 +131,9 @@ void Window::askForeman(const ReasonAnswer& answer) {
         return;
     }
     m_people->askForeman(
-        tr("Joint %1 goes on without this check.").arg(weld->opened().number),
+        (answer.choice == kOtherMaterial ? tr("Joint %1 goes on with a sheet of another material.")
+                                         : tr("Joint %1 goes on without this check."))
+            .arg(weld->opened().number),
         [this, post, answer, id = weld->id()](const ProvenPerson& by) {
             told(m_floor.allow(post, id, answer, by));
         });

@@ -94,6 +94,7 @@ constexpr Words kWords[] = {
     {"certificate_expired", "certificate expired"},
     {"certificate_out_of_scope", "certificate for other sheets"},
     {"certificate_waived", "no valid certificate: allowed by the foreman"},
+    {"other_material", "a sheet of another material: allowed by the foreman"},
     {"trial_not_made", "no trial joint was made before"},
     {"trial_not_released", "the trial joint was not released yet"},
     {"trial_refused", "the trial joint was not accepted"},

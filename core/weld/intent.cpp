@@ -12,7 +12,7 @@ namespace seamclock {
 namespace {
 
 // The operator may go on with a reason after most checks; these need the foreman (trade: a plate
-// outside its window), and so does whoever finds another material in his hands.
+// outside its window).
 constexpr std::array<std::string_view, 2> kForemansChecks{"plate_temperature", kForemansScale};
 
 constexpr std::string_view kTakenForOne = " ms is taken for one press";
@@ -63,9 +63,6 @@ Result<void> checkOverride(const CheckOverridden& overridden, bool foreman) {
     if (isForemansCheck(overridden.check) && overridden.authority != Authority::Foreman) {
         return refused(
             "the check \"" + overridden.check + "\" can only be overridden by a foreman");
-    }
-    if (overridden.reason == kOtherMaterial && overridden.authority != Authority::Foreman) {
-        return refused("only a foreman may go on with a sheet of another material");
     }
     if (overridden.reason.empty()) {
         return refused("going on without the check \"" + overridden.check + "\" needs a reason");
@@ -135,6 +132,10 @@ Result<Weld> accept(const Weld& weld, const Intent& intent, const Instant& at) {
         return refused(
             "the check \"" + made->check + "\" can only be overridden by a foreman: the scale " +
             "doesn't show what it asks");
+    }
+    if (const auto* remark = std::get_if<RemarkMade>(&intent.d);
+        remark != nullptr && remark->text == kOtherMaterial && !intent.foreman) {
+        return refused("only a foreman may go on with a sheet of another material");
     }
     if (std::holds_alternative<SignedOff>(intent.d) && !intent.foreman) {
         return refused("signing off needs a foreman's PIN");

@@ -24,15 +24,15 @@ struct Intent {
 };
 
 /// The event this intent becomes and the weld with it. Refused: as apply, or a bounce, a stale
-/// `onto`, a reason that is not owed, an override or a sign-off that needs a foreman, closing with
-/// a reason still owed.
+/// `onto`, a reason that is not owed, an override, a remark or a sign-off that needs a foreman,
+/// closing with a reason still owed.
 Result<Weld> accept(const Weld& weld, const Intent& intent, const Instant& at);
 
 /// Whether only a foreman may go on without that check.
 bool isForemansCheck(std::string_view check);
 
-/// Why a sheet's check is not passed: what is printed on it is not the plan's material. Whatever
-/// check it is said at, only a foreman may go on then.
+/// The remark that what is printed on a sheet is not the plan's material, and that it is welded all
+/// the same: a foreman's alone. It passes over no check.
 inline constexpr const char* kOtherMaterial = "other_material";
 
 /// Whether a refusal only says that two presses were taken for one: nothing to tell a person.

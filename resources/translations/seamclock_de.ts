@@ -1872,6 +1872,10 @@
             <translation>Andere Naht</translation>
         </message>
         <message>
+            <source>Another shop temperature</source>
+            <translation>Andere Hallentemperatur</translation>
+        </message>
+        <message>
             <source>Another spring</source>
             <translation>Weitere Feder</translation>
         </message>
@@ -3242,6 +3246,10 @@
         <message>
             <source>Joint %1 can't be read and is not in this plan.</source>
             <translation>Schweißung %1 ist nicht lesbar und fehlt in diesem Plan.</translation>
+        </message>
+        <message>
+            <source>Joint %1 goes on with a sheet of another material.</source>
+            <translation>Schweißung %1 geht mit einer Tafel aus anderem Werkstoff weiter.</translation>
         </message>
         <message>
             <source>Joint %1 goes on without this check.</source>
@@ -6826,8 +6834,8 @@
             <translation>eine Tafel ist aus %1, die Anweisung für %2: geschweißt wird nur gleicher Kunststoff</translation>
         </message>
         <message>
-            <source>a sheet of another material</source>
-            <translation>eine Tafel aus anderem Werkstoff</translation>
+            <source>a sheet of another material: allowed by the foreman</source>
+            <translation>eine Tafel aus anderem Werkstoff: vom Meister erlaubt</translation>
         </message>
         <message>
             <source>a sheet slipped</source>
@@ -9746,6 +9754,10 @@
             <translation>Bediener</translation>
         </message>
         <message>
+            <source>or another °C</source>
+            <translation>oder andere °C</translation>
+        </message>
+        <message>
             <source>or broke</source>
             <translation>oder gebrochen</translation>
         </message>
@@ -11912,10 +11924,6 @@
         <message>
             <source>type it twice</source>
             <translation>zweimal eintippen</translation>
-        </message>
-        <message>
-            <source>type the °C in</source>
-            <translation>°C eintippen</translation>
         </message>
         <message>
             <source>typed by the keyboard</source>

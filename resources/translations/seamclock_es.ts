@@ -1872,6 +1872,10 @@
             <translation>Otra junta</translation>
         </message>
         <message>
+            <source>Another shop temperature</source>
+            <translation>Otra temperatura del taller</translation>
+        </message>
+        <message>
             <source>Another spring</source>
             <translation>Otro muelle</translation>
         </message>
@@ -3242,6 +3246,10 @@
         <message>
             <source>Joint %1 can't be read and is not in this plan.</source>
             <translation>La unión %1 no se puede leer y no entra en este plan.</translation>
+        </message>
+        <message>
+            <source>Joint %1 goes on with a sheet of another material.</source>
+            <translation>La unión %1 sigue con una placa de otro material.</translation>
         </message>
         <message>
             <source>Joint %1 goes on without this check.</source>
@@ -6826,8 +6834,8 @@
             <translation>una placa es de %1, el procedimiento es para %2: solo se suelda el mismo plástico</translation>
         </message>
         <message>
-            <source>a sheet of another material</source>
-            <translation>una placa de otro material</translation>
+            <source>a sheet of another material: allowed by the foreman</source>
+            <translation>una placa de otro material: permitido por el encargado</translation>
         </message>
         <message>
             <source>a sheet slipped</source>
@@ -9746,6 +9754,10 @@
             <translation>operario</translation>
         </message>
         <message>
+            <source>or another °C</source>
+            <translation>u otros °C</translation>
+        </message>
+        <message>
             <source>or broke</source>
             <translation>o se rompió</translation>
         </message>
@@ -11912,10 +11924,6 @@
         <message>
             <source>type it twice</source>
             <translation>teclear dos veces</translation>
-        </message>
-        <message>
-            <source>type the °C in</source>
-            <translation>teclear los °C</translation>
         </message>
         <message>
             <source>typed by the keyboard</source>

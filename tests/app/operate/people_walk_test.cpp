@@ -312,11 +312,10 @@ TEST_F(People, ASheetOfAnotherMaterialGoesOnByTheForemansWordAlone) {
     const Weld weld = onlyWeld();
     ASSERT_EQ(weld.events.size(), before + 1);
     EXPECT_EQ(weld.events.back().by, "person:oddo-quenley");
-    const auto& overridden = std::get<CheckOverridden>(weld.events.back().d);
-    EXPECT_EQ(overridden.check, "first_sheet");
-    EXPECT_EQ(overridden.reason, kOtherMaterial);
-    EXPECT_EQ(overridden.authority, Authority::Foreman);
-    EXPECT_NE(asked(), "first_sheet");
+    const auto* remark = std::get_if<RemarkMade>(&weld.events.back().d);
+    ASSERT_NE(remark, nullptr);
+    EXPECT_EQ(remark->text, kOtherMaterial);
+    EXPECT_EQ(asked(), "first_sheet") << "it is still to be clamped";
 }
 
 TEST_F(People, WithoutAForemanAPlateOutsideItsWindowOnlyStops) {

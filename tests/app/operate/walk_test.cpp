@@ -362,13 +362,19 @@ TEST(Ambient, ThatWasReadBesideTheBenchIsPlannedWithAndAsksForNothingAgain) {
     }
     ASSERT_EQ(asked(), "shielded");
     const auto view = floor.view(0, floor.now(), false, false);
-    const auto* other = std::get_if<AskNumber>(&view->stop.offer);
-    ASSERT_NE(other, nullptr);
-    ASSERT_EQ(other->what, NumberFor::Ambient);
+    ASSERT_TRUE(std::holds_alternative<AskReason>(view->stop.offer)) << "it can be left out, too";
+    Window& window = shop.window();
+    window.refresh();
+    emit window.currentPage()->slotPressed(SlotPlace::Stop);
+    ASSERT_EQ(window.page(), PageKind::Reasons);
+    ASSERT_EQ(window.choicePage()->view().choices.front().text, "Another shop temperature");
+    emit window.choicePage()->chosen(0);
+    ASSERT_EQ(window.page(), PageKind::Pad);
     const WeldPlan before = floor.weld(0)->plan;
     ASSERT_NE(before.ambientMc, 27'000);
-    const auto read = floor.answer(0, NumberAnswer{NumberFor::Ambient, 27});
-    ASSERT_TRUE(read) << read.error().detail;
+    window.padPage()->pad()->setText("27");
+    emit window.currentPage()->slotPressed(SlotPlace::Step);
+    EXPECT_EQ(window.page(), PageKind::Weld);
     const WeldPlan& now = floor.weld(0)->plan;
     EXPECT_EQ(now.ambientMc, 27'000);
     EXPECT_EQ(now.dragMn, before.dragMn) << "as it was measured";

@@ -69,26 +69,20 @@ TEST(Override, AForemansNeedsProof) {
     EXPECT_FALSE(taken(CheckOverridden{"plate_temperature", "", Authority::Foreman}, true));
 }
 
-// Whatever check it is said at: what is printed on the sheet is not what was planned.
-TEST(Override, OfASheetOfAnotherMaterialIsTheForemansAlone) {
-    WeldPlan plan = test::inventedPlan();
-    plan.checks.insert(plan.checks.end(), {"first_sheet", "second_sheet"});
-    const Story story(plan);
-    for (const char* check : {"first_sheet", "second_sheet", "film_off"}) {
-        Intent intent{{}, "person:ines", CheckOverridden{check, kOtherMaterial, {}}};
-        for (const bool foreman : {false, true}) {
-            intent.foreman = foreman;
-            std::get<CheckOverridden>(intent.d).authority = Authority::Operator;
-            const auto refused = accept(story.weld(), intent, story.now());
-            ASSERT_FALSE(refused) << check;
-            EXPECT_EQ(refused.error().code, ErrorCode::Refused);
-            EXPECT_EQ(
-                refused.error().detail,
-                "only a foreman may go on with a sheet of another material");
-            std::get<CheckOverridden>(intent.d).authority = Authority::Foreman;
-            EXPECT_EQ(accept(story.weld(), intent, story.now()).has_value(), foreman) << check;
-        }
-    }
+TEST(Remark, OfASheetOfAnotherMaterialIsTheForemansAloneAndPassesOverNoCheck) {
+    const Story story;
+    Intent intent{{}, "person:ines", RemarkMade{kOtherMaterial}};
+    const auto refused = accept(story.weld(), intent, story.now());
+    ASSERT_FALSE(refused);
+    EXPECT_EQ(refused.error().code, ErrorCode::Refused);
+    EXPECT_EQ(refused.error().detail, "only a foreman may go on with a sheet of another material");
+    intent.foreman = true;
+    const auto taken = accept(story.weld(), intent, story.now());
+    ASSERT_TRUE(taken) << taken.error().detail;
+    EXPECT_EQ(taken->state, story.state()) << "every check is open as before";
+    intent.foreman = false;
+    intent.d = RemarkMade{"draught"};
+    EXPECT_TRUE(accept(story.weld(), intent, story.now())) << "others are anybody's";
 }
 
 // What the scale can't show nobody has read.
