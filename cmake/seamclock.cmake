@@ -58,18 +58,20 @@ function(seamclock_precompile target kind)
     endif()
 endfunction()
 
-# The tests of screens share one set, which a target of its own compiles: Qt6::Test defines a macro for each folder, and what
-# has one was not compiled for another.
-function(seamclock_precompile_screen_test target)
-    if(SEAMCLOCK_PRECOMPILE AND NOT TARGET seamclock_screen_test_headers)
-        set(nothing ${CMAKE_BINARY_DIR}/screen_test_headers.cpp)
+# seamclock_precompile_test(TARGET KIND LIBRARY HEADERS…): tests share a set that a target of its own compiles, with no
+# macro but those of LIBRARY: Qt6::Test defines one for each folder, SQLiteCpp one of its own, and what was compiled with a
+# macro serves nobody who lacks it.
+function(seamclock_precompile_test target kind library)
+    set(owner seamclock_${kind}_headers)
+    if(SEAMCLOCK_PRECOMPILE AND NOT TARGET ${owner})
+        set(nothing ${CMAKE_BINARY_DIR}/${kind}_headers.cpp)
         file(CONFIGURE OUTPUT ${nothing} CONTENT "// its precompiled headers are all that it is for\n")
-        add_library(seamclock_screen_test_headers OBJECT ${nothing})
-        target_link_libraries(seamclock_screen_test_headers PRIVATE seamclock_flags seamclock_parts GTest::gtest)
-        target_compile_options(seamclock_screen_test_headers PRIVATE ${seamclock_test_options})
-        seamclock_precompile(seamclock_screen_test_headers screen_test ${ARGN})
+        add_library(${owner} OBJECT ${nothing})
+        target_link_libraries(${owner} PRIVATE seamclock_flags ${library} GTest::gtest)
+        target_compile_options(${owner} PRIVATE ${seamclock_test_options})
+        seamclock_precompile(${owner} ${kind} ${ARGN})
     endif()
-    seamclock_precompile(${target} screen_test)
+    seamclock_precompile(${target} ${kind})
 endfunction()
 
 # In packaging/check, which compiles everything anew, the sources of a target are compiled eight at a time (CMake's unity
@@ -145,9 +147,9 @@ function(seamclock_test name)
     if(T_UNSHARED)
         set_target_properties(${name} PROPERTIES DISABLE_PRECOMPILE_HEADERS ON)
     elseif(T_QT)
-        seamclock_precompile_screen_test(${name} ${plain} <QApplication> <QImage> <QPainter> <QWidget>)
+        seamclock_precompile_test(${name} screen_test seamclock_parts ${plain} <QApplication> <QImage> <QPainter> <QWidget>)
     else()
-        seamclock_precompile(${name} test ${plain})
+        seamclock_precompile_test(${name} test "" ${plain})
     endif()
     if(left_out)
         return()

@@ -3,6 +3,7 @@
 #include "app/cli/command.h"
 #include "app/cli/files.h"
 #include "app/cli/numbers.h"
+#include "app/platform/data_folder.h"
 #include "core/log/log_reader.h"
 #include "core/practice/lesson_codec.h"
 #include "core/practice/practice_history.h"
@@ -23,6 +24,7 @@ constexpr std::int64_t kHighestNumber = 1'000'000'000;
 
 struct LessonsCall {
     std::vector<std::string> files;
+    std::string own; // empty: beside the practice log of this user
     bool json = false;
 };
 
@@ -38,23 +40,33 @@ Result<int> listLessons(const LessonsCall& call, Terminal& terminal) {
     if (!folder) {
         return tl::unexpected(folder.error());
     }
-    const auto lessons = readLessonFolder(*folder + "/lessons");
-    if (!lessons) {
-        return tl::unexpected(lessons.error());
+    std::string own = call.own;
+    if (own.empty()) {
+        const auto log = practiceLogPath(); // without a home there are none
+        own = log ? ownLessonFolder(*log) : std::string();
     }
+    const auto shelf = readLessons(*folder + "/lessons", own);
+    if (!shelf) {
+        return tl::unexpected(shelf.error());
+    }
+    for (const std::string& leftOut : shelf->leftOut) {
+        Terminal::complain("left out: " + onOneLine(leftOut));
+    }
+    const std::vector<Lesson>& lessons = shelf->lessons;
+    const int status = shelf->leftOut.empty() ? 0 : 1;
     if (call.json) {
-        terminal.write(lessonsJson(*lessons));
-        return 0;
+        terminal.write(lessonsJson(lessons));
+        return status;
     }
     std::vector<std::vector<std::string>> rows = {{"id", "title", "sheet", "what it teaches"}};
-    for (const Lesson& lesson : *lessons) {
+    for (const Lesson& lesson : lessons) {
         rows.push_back(
             {lesson.id, onOneLine(lesson.title),
              lesson.material + ", " + fromThousandths(lesson.thicknessUm) + " mm",
              onOneLine(lesson.teaches)});
     }
     terminal.write(aligned(rows, 0));
-    return 0;
+    return status;
 }
 
 Result<int> checkLessons(const LessonsCall& call, Terminal& terminal) {
@@ -108,7 +120,7 @@ void writeHistory(const std::vector<PracticeLine>& lines, Terminal& terminal) {
             rows.push_back(
                 {std::to_string(line.number), toIsoLocal(line.at.utc, line.at.offset).substr(0, 16),
                  onOneLine(line.by), onOneLine(line.lesson), "broken off", "", "", "",
-                 "the program ended in mid-weld"});
+                 line.left ? "practice was left in mid-weld" : "the program ended in mid-weld"});
             continue;
         }
         rows.push_back(
@@ -134,7 +146,7 @@ Result<PracticeScore> scoreOf(LogReader& log, const PracticeLine& line) {
     if (!shop) {
         return tl::unexpected(shop.error());
     }
-    const auto set = setLesson(kept->lesson, *shop);
+    const auto set = setLesson(kept->lesson, shopOf(*kept, *shop));
     if (!set) {
         return tl::unexpected(set.error());
     }
@@ -214,6 +226,9 @@ void addPractice(CLI::App& root, Commands& commands, Terminal& terminal) {
     auto lessons = std::make_shared<LessonsCall>();
     CLI::App* list = root.add_subcommand("lessons", "What can be practised at the virtual bench.");
     list->require_subcommand(0, 1);
+    list->add_option(
+        "--own", lessons->own,
+        "FOLDER with the shop's own lessons; else \"lessons\" beside the practice log");
     CLI::App* check = list->add_subcommand("check", "Whether lessons' files are sound.");
     check->add_option("FILE", lessons->files, "a lesson's JSON file")->required();
     for (CLI::App* words : {list, check}) {

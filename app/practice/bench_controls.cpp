@@ -12,6 +12,7 @@ namespace {
 
 constexpr std::int64_t kGapStepUm = 500;
 constexpr std::int64_t kPushStepUm = 200;
+constexpr std::int64_t kPlateStepsMc[] = {5'000, 1'000, -1'000, -5'000};
 
 struct PracticeWords {
     Q_DECLARE_TR_FUNCTIONS(PracticeWords)
@@ -133,16 +134,49 @@ std::vector<Control> clampsPanel(const BenchView& bench) {
 }
 
 std::vector<Control> platePanel(const BenchView& bench) {
-    const auto last = static_cast<int>(bench.stations.size()) - 1;
     std::vector<Control> all;
     all.push_back(control(
         tr("Wipe plate"), Sign::Damp, DoActs{{WipePlate{}}, tr("The plate is wiped."), false}));
+    all.push_back(control(
+        tr("Read plate"), Sign::PlateTemperature, ShowPanel{ControlPanel::PlateFace},
+        tr("on its face")));
+    all.push_back(control(
+        tr("Set plate"), Sign::Prepare, ShowPanel{ControlPanel::PlateTarget},
+        tr("%1 °C").arg(numberText(bench.plateTargetC, 0))));
+    all.push_back(nothing());
+    all.push_back(control(tr("Plate in"), Sign::Changeover, DoActs{{BringPlateIn{}}, {}, true}));
+    all.push_back(close());
+    return all;
+}
+
+std::vector<Control> plateFacePanel(const BenchView& bench) {
+    const auto last = static_cast<int>(bench.stations.size()) - 1;
     const QString read = tr("read it");
+    std::vector<Control> all;
     all.push_back(control(tr("Front"), Sign::PlateTemperature, ReadPlate{0}, read));
     all.push_back(control(tr("Middle"), Sign::PlateTemperature, ReadPlate{last / 2}, read));
     all.push_back(control(tr("Back"), Sign::PlateTemperature, ReadPlate{last}, read));
-    all.push_back(control(tr("Plate in"), Sign::Changeover, DoActs{{BringPlateIn{}}, {}, true}));
-    all.push_back(close());
+    all.push_back(nothing());
+    all.push_back(nothing());
+    all.push_back(control(tr("Close"), Sign::Back, ShowPanel{ControlPanel::Plate}));
+    return all;
+}
+
+/// The controller's target, higher and lower.
+std::vector<Control> plateTargetPanel(const BenchView& bench) {
+    const auto now = static_cast<std::int64_t>(std::llround(bench.plateTargetC * 1e3));
+    const QString set = tr("set: %1 °C").arg(numberText(bench.plateTargetC, 0));
+    std::vector<Control> all;
+    for (const std::int64_t step : kPlateStepsMc) {
+        const QString sign = step > 0 ? QStringLiteral("+") : QString();
+        const std::int64_t to = now + step;
+        all.push_back(control(
+            sign + tr("%1 °C").arg(numberText(static_cast<double>(step) / 1e3, 0)),
+            Sign::PlateTemperature, DoActs{{SetPlate{to}}, {}, false}, set));
+        all.back().view.enabled = to >= 0 && to <= act_limits::kHottestMc;
+    }
+    all.push_back(nothing());
+    all.push_back(control(tr("Close"), Sign::Back, ShowPanel{ControlPanel::Plate}));
     return all;
 }
 
@@ -211,6 +245,10 @@ std::vector<Control> controlsOf(const ControlState& state) {
         return clampsPanel(state.bench);
     case ControlPanel::Plate:
         return platePanel(state.bench);
+    case ControlPanel::PlateFace:
+        return plateFacePanel(state.bench);
+    case ControlPanel::PlateTarget:
+        return plateTargetPanel(state.bench);
     case ControlPanel::Gap:
         return gapPanel(state.bench);
     case ControlPanel::FirstSheet:

@@ -17,7 +17,17 @@
 
 namespace seamclock {
 
-enum class ControlPanel { None, Clamps, Plate, Gap, FirstSheet, SecondSheet, Shim };
+enum class ControlPanel {
+    None,
+    Clamps,
+    Plate,
+    PlateFace,   // read where?
+    PlateTarget, // set to what?
+    Gap,
+    FirstSheet,
+    SecondSheet,
+    Shim
+};
 
 /// How the next sheet's ends are held against the other [µm]; more pushes it further.
 struct Push {

@@ -200,6 +200,11 @@ BenchDrawing practiceBenchView(
     drawing.threadMm = fine(station.threadMm);
     drawing.hairMm = fine(station.hairMm);
     drawing.joined = station.joined.has_value() && !station.marks.parted;
+    if (station.joined) {
+        drawing.meltLeftMm = fine(station.joined->leftMm());
+        drawing.skinned = station.joined->skinC < station.joined->leastSkinC;
+        drawing.spoiled = station.marks.contaminated();
+    }
     drawing.note = noteOf(station, view, edge);
     drawing.beadMm = plan.beadMinUm ? static_cast<double>(*plan.beadMinUm) / 1e3 : 0;
     drawPlaces(drawing, view);

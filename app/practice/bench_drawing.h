@@ -59,8 +59,12 @@ struct BenchDrawing {
     double threadMm = 0;       // melt strings between edge and plate
     double hairMm = 0;         // or hangs on the edge
     bool joined = false;
-    QString note;      // melt and gap in figures
-    double beadMm = 0; // to reach; 0: none
+    // Of the joint, as a cut across it would show it:
+    double meltLeftMm = 0; // of each sheet, between the faces and what never melted
+    bool skinned = false;  // a face was too cold as they met: a line of its own
+    bool spoiled = false;  // film, grease or melt drawn out lies between the faces
+    QString note;          // melt and gap in figures
+    double beadMm = 0;     // to reach; 0: none
     std::vector<PlaceDrawing> places;
     QString seamText; // what the row along the seam says beside its picture
 

@@ -4,6 +4,7 @@
 #include "app/parts/brush.h"
 #include "app/parts/seam_paint.h"
 #include "app/parts/type.h"
+#include "app/text/numbers.h"
 
 #include <QMouseEvent>
 #include <QPainter>
@@ -64,8 +65,16 @@ public:
         m_painter.setClipRect(m_box, Qt::IntersectClip);
         for (const bool left : {true, false}) {
             if (m_drawing.sheetIn[left ? 0 : 1]) {
+                m_painter.save();
+                if (m_drawing.joined && m_drawing.lifted && m_drawing.kinkDeg > 0) {
+                    const QPointF root(m_middle.x(), low());
+                    m_painter.translate(root);
+                    m_painter.rotate(sideOf(left) * m_drawing.kinkDeg / 2);
+                    m_painter.translate(-root);
+                }
                 paintSheet(left);
                 paintBeads(left);
+                m_painter.restore();
             }
         }
         paintPlate();
@@ -92,7 +101,8 @@ private:
     void paintSheet(bool left) {
         const double side = sideOf(left);
         const double face = faceX(left);
-        const double edge = left ? m_box.left() - px(6) : m_box.right() + px(6);
+        // Beyond the picture, kinked as far as it may be.
+        const double edge = left ? m_box.left() - px(60) : m_box.right() + px(60);
         if (m_drawing.heat && !m_drawing.heat->depthMm.empty()) {
             paintSheetHeat(
                 m_painter, *m_drawing.heat, {face, edge, m_middle.y(), m_half, m_perMm}, m_metrics);
@@ -100,6 +110,7 @@ private:
             m_painter.fillRect(
                 QRectF(QPointF(edge, top()), QPointF(face, low())).normalized(),
                 temperatureColour(kRoomCelsius));
+            paintMelted(face, side);
         }
         m_painter.setPen(QPen(m_theme.outline, px(2.5), Qt::SolidLine, Qt::FlatCap));
         m_painter.drawLine(QPointF(edge, top()), QPointF(face, top()));
@@ -120,6 +131,21 @@ private:
         if (!m_drawing.joined) {
             m_painter.drawLine(QPointF(face, front), QPointF(face + side * lean, behind));
         }
+    }
+
+    // What had melted and was not pressed out, cold again, as a cut across the joint shows it.
+    void paintMelted(double face, double side) {
+        const double wide = m_drawing.joined ? m_drawing.meltLeftMm * m_perMm : 0;
+        if (wide <= 0) {
+            return;
+        }
+        const QColor cold = temperatureColour(kRoomCelsius);
+        const double end = face + side * wide;
+        m_painter.fillRect(
+            QRectF(QPointF(face, top()), QPointF(end, low())).normalized(),
+            mixed(cold, textOnPlate(), 0.4));
+        m_painter.setPen(QPen(mixed(cold, textOnPlate(), 0.6), px(2), Qt::DashLine, Qt::FlatCap));
+        m_painter.drawLine(QPointF(end, top()), QPointF(end, low()));
     }
 
     // Melt that is too hot follows the plate in threads; torn, they hang on the edge.
@@ -200,18 +226,33 @@ private:
         }
     }
 
-    // The faces are one now: a dotted line between them, and the valley between the rolls.
+    // The faces are one now: a dotted line between them, and the valley between the rolls. Faces
+    // that were too cold are two still, and what lay on them lies there.
     void paintJoint() {
-        QPen seam(
-            mixed(temperatureColour(m_drawing.skinC), textOnPlate(), 0.5), px(2.5), Qt::SolidLine,
-            Qt::RoundCap);
-        seam.setDashPattern({0.2, 3});
+        const QColor ink = mixed(temperatureColour(m_drawing.skinC), textOnPlate(), 0.5);
+        QPen seam(ink, px(2.5), Qt::SolidLine, Qt::RoundCap);
+        if (m_drawing.skinned) {
+            seam = QPen(textOnPlate(), px(4), Qt::SolidLine, Qt::FlatCap);
+        } else {
+            seam.setDashPattern({0.2, 3});
+        }
         m_painter.setPen(seam);
         const double up = std::min(m_drawing.topMm, std::max(m_drawing.valleyTopMm, -0.5));
         const double down = std::min(m_drawing.bottomMm, std::max(m_drawing.valleyBottomMm, -0.5));
         m_painter.drawLine(
             QPointF(m_middle.x(), top() - up * m_perMm),
             QPointF(m_middle.x(), low() + down * m_perMm));
+        if (m_drawing.spoiled) {
+            m_painter.save();
+            m_painter.setPen(Qt::NoPen);
+            m_painter.setBrush(textOnPlate());
+            for (const double share : {0.09, 0.26, 0.41, 0.63, 0.78, 0.91}) {
+                const double aside = share > 0.5 ? px(2) : -px(2);
+                m_painter.drawEllipse(
+                    QPointF(m_middle.x() + aside, top() + share * 2 * m_half), px(4), px(6));
+            }
+            m_painter.restore();
+        }
         m_painter.setPen(QPen(m_theme.outline, px(3), Qt::SolidLine, Qt::RoundCap));
         for (const bool upper : {true, false}) {
             const double mm = upper ? up : down;
@@ -612,7 +653,7 @@ void ScaleFront::paintEvent(QPaintEvent*) {
     for (const double step : {1.0, 2.0, 4.0, 10.0, 20.0, 40.0, 100.0, 200.0}) {
         figure = line * step;
         const int decimals = figure < 1 ? 1 : 0;
-        const QString widest = QString::number(high, 'f', decimals);
+        const QString widest = numberText(high, decimals);
         if (figure * perUnit > tabularWidth(widest, px(20), kLabelWeight) + px(14)) {
             break;
         }
@@ -630,7 +671,7 @@ void ScaleFront::paintEvent(QPaintEvent*) {
             QPointF(x, box.top() + box.height() * (named ? 0.5 : 0.3)));
         if (named) {
             const int decimals = figure < 1 ? 1 : 0;
-            const QString text = QString::number(reading, 'f', decimals);
+            const QString text = numberText(reading, decimals);
             const double wide = tabularWidth(text, px(20), kLabelWeight);
             const double left = std::clamp(x - wide / 2, 0.0, width() - wide);
             painter.setPen(theme().text);

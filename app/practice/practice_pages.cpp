@@ -186,8 +186,12 @@ void PracticeWindow::showSide() {
             });
     }
     add(choice(tr("Leave the lesson"), tr("this weld is stopped"), Sign::Back), [this] {
-        m_room.end();
-        openLessons();
+        m_room.leave();
+        if (m_room.take().acts.empty()) { // nothing was done yet
+            openLessons();
+        } else {
+            over();
+        }
     });
     view.narrow = true;
     view.back = hiddenSlot();

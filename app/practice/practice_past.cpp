@@ -34,10 +34,38 @@ void PracticeWindow::showResult() {
     const bool more = m_keep && m_made < m_lesson.welds;
     m_resultPage->setSlots(
         m_leaf == 0 ? plainSlot(tr("Close")) : plainSlot(tr("What I did")),
-        plainSlot(tr("See it again")),
+        m_leaf == 0 ? plainSlot(tr("Each step")) : plainSlot(tr("See it again")),
         m_leaf == 0 ? stepSlot(tr("The joint"))
         : more      ? stepSlot(tr("Next weld"))
                     : stepSlot(tr("Close")));
+}
+
+// What one row of the result says of several, one by one.
+void PracticeWindow::showDetails() {
+    if (!m_result) {
+        return;
+    }
+    const ResultView result = resultView(
+        m_result->set.lesson, m_result->set.setup, m_result->record.plan, m_result->score);
+    ListView view;
+    view.title = tr("Each step of your hands");
+    view.under = tr("With its process time.");
+    view.columns = 2;
+    for (const ResultView::Row& one : result.all) {
+        ListRowView row;
+        row.text = one.value;
+        row.second = one.item;
+        if (one.off || one.right) {
+            row.mark = one.off ? Mark::Late : Mark::Done;
+            row.tone = one.off ? Tone::Late : Tone::Normal;
+        }
+        row.enabled = false; // it is read
+        view.rows.push_back(row);
+    }
+    view.back = hiddenSlot();
+    view.stop = hiddenSlot();
+    view.step = stepSlot(tr("Close"));
+    m_list->show(view);
 }
 
 void PracticeWindow::openReplay() {

@@ -41,8 +41,7 @@ practiceSheet(const std::vector<PracticeLine>& lines, const QString& who, const 
                         .arg(made)
                         .arg(good);
     if (broken > 0) {
-        sheet.summary +=
-            QLatin1Char(' ') + tr("Besides, %1 broken off when the program ended.").arg(broken);
+        sheet.summary += QLatin1Char(' ') + tr("Besides, %1 broken off in mid-weld.").arg(broken);
     }
     sheet.heads[0] = tr("When");
     sheet.heads[1] = tr("What");

@@ -132,10 +132,17 @@ void PracticeRoom::advance(Milliseconds frame, int pace) {
     while (left.count() > 0) {
         const Milliseconds slice =
             std::min(left, std::max(kSlice / std::max(pace, 1), Milliseconds(1)));
-        m_run->advance(paced(weld(), m_clock->now(), slice, pace));
+        const bool waits = weld() != nullptr && m_run->waitsForPlate(*weld());
+        m_run->advance(
+            waits ? slice * std::max(pace, 1) : paced(weld(), m_clock->now(), slice, pace));
         left -= slice;
     }
     m_session->look();
+}
+
+bool PracticeRoom::mayHurryNow() const {
+    return m_run && weld() != nullptr &&
+           (m_run->waitsForPlate(*weld()) || mayHurry(*weld(), m_clock->now()));
 }
 
 PracticeTake PracticeRoom::take() const {
@@ -146,13 +153,17 @@ WeldRecord PracticeRoom::recordOfWeld() const {
     return record(*weld());
 }
 
-void PracticeRoom::end() {
+void PracticeRoom::leave() {
     if (m_floor && weld() != nullptr && isOpen(weld()->state)) {
         ReasonAnswer left;
         left.asked.what = ReasonFor::Stop;
-        left.choice = "practice_left";
+        left.choice = std::string(kLeft);
         static_cast<void>(m_floor->answer(0, left));
     }
+}
+
+void PracticeRoom::end() {
+    leave();
     m_floor.reset();
     m_run.reset();
 }

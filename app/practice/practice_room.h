@@ -65,10 +65,14 @@ public:
     const Weld* weld() const { return m_floor ? m_floor->weld(0) : nullptr; }
     /// A true frame of so long, at that pace where time may hurry.
     void advance(Milliseconds frame, int pace);
+    /// Whether time may run faster just now.
+    bool mayHurryNow() const;
     /// The weld is closed or aborted: what was made, for the score. The bench stays until end().
     PracticeTake take() const;
     WeldRecord recordOfWeld() const;
-    /// Leaves the lesson; a weld that is still open is aborted in the log.
+    /// A weld that is still open is aborted in the log, as left; the bench stays until end().
+    void leave();
+    /// Leaves the lesson.
     void end();
 
     /// Waits for the rows, then reads. Errors as practiceHistory.

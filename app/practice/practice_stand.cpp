@@ -11,11 +11,11 @@
 namespace seamclock {
 
 Result<std::unique_ptr<PracticeStand>> PracticeStand::open(PracticeOrder order) {
-    auto lessons = readLessonFolder(order.lessonFolder);
-    if (!lessons) {
-        return tl::unexpected<Error>(lessons.error());
-    }
     const QString folder = QFileInfo(fromUtf8(order.logPath)).path();
+    auto shelf = readLessons(order.lessonFolder, ownLessonFolder(order.logPath));
+    if (!shelf) {
+        return tl::unexpected<Error>(shelf.error());
+    }
     if (!QDir().mkpath(folder)) {
         return fail(
             ErrorCode::NotWritten, "the folder \"" + folder.toStdString() +
@@ -25,7 +25,7 @@ Result<std::unique_ptr<PracticeStand>> PracticeStand::open(PracticeOrder order) 
     Instant begins = order.machine.now();
     begins.bootId = "practice:" + newUuid();
     auto room = PracticeRoom::open(
-        begins, std::move(order.shop), std::move(*lessons), order.logPath, order.by);
+        begins, std::move(order.shop), std::move(shelf->lessons), order.logPath, order.by);
     if (!room) {
         return tl::unexpected<Error>(room.error());
     }
@@ -34,7 +34,14 @@ Result<std::unique_ptr<PracticeStand>> PracticeStand::open(PracticeOrder order) 
     const auto seed = static_cast<std::uint64_t>(begins.utc.count() / 1000);
     PracticeWindowParts parts{
         *stand->m_room, order.machine, order.preferences, order.who, order.reports};
-    parts.notice = brokenOffText(stand->m_room->brokenOff());
+    QStringList notices;
+    if (const QString broken = brokenOffText(stand->m_room->brokenOff()); !broken.isEmpty()) {
+        notices << broken;
+    }
+    if (const QString leftOut = leftOutText(shelf->leftOut); !leftOut.isEmpty()) {
+        notices << leftOut;
+    }
+    parts.notice = notices.join(QLatin1Char(' '));
     parts.seed = seed;
     parts.sound = order.sound;
     parts.readGuide = std::move(order.readGuide);

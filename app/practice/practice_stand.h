@@ -14,7 +14,8 @@ struct PracticeOrder {
     const Clock& machine;
     PracticeShop shop;
     std::string lessonFolder; // resources/lessons
-    std::string logPath;      // made with its folder if it isn't there
+    /// Made with its folder if it isn't there; a shop's own lessons are in `lessons` beside it.
+    std::string logPath;
     std::string by = "person:practice";
     QString who{};
     Preferences preferences{};

@@ -77,6 +77,15 @@ QString brokenOffText(const std::vector<BrokenOffWeld>& welds) {
                : tr("%1 joints were broken off when the program ended.").arg(welds.size());
 }
 
+QString leftOutText(const std::vector<std::string>& leftOut) {
+    if (leftOut.empty()) {
+        return {};
+    }
+    const QString first = tr("A lesson of the shop is left out: %1.").arg(inWords(leftOut.front()));
+    return leftOut.size() == 1 ? first
+                               : tr("%1 There are %2 such files.").arg(first).arg(leftOut.size());
+}
+
 QString bendWord(BendReason reason) {
     switch (reason) {
     case BendReason::NotJoined:
@@ -185,6 +194,9 @@ QString orderWord(std::string_view code) {
     }
     if (code == "clock_from_contact") {
         return tr("soak counted before the bead stood");
+    }
+    if (code == "call_taken") {
+        return tr("away on the phone in soak");
     }
     if (code == "plate_dragged") {
         return tr("plate drawn out while pressed");

@@ -19,6 +19,8 @@ QString lessonSheetText(const Lesson& lesson);
 QString soFarText(const LessonSoFar& so);
 /// What became of welds that the program's end left open, at the next start; empty: none were.
 QString brokenOffText(const std::vector<BrokenOffWeld>& welds);
+/// Lessons of the shop's own that could not be read; empty: none.
+QString leftOutText(const std::vector<std::string>& leftOut);
 /// "flat fracture: skin too cold"
 QString bendWord(BendReason reason);
 /// "Soaked under pressure".

@@ -304,7 +304,8 @@ Result<void> PracticeWalk::check(
     if (asked == "plate_temperature") {
         const int place = platePlacesRead(*weldNow());
         const QString names[] = {"Front", "Middle", "Back"};
-        if (const auto done = several({"Plate", names[place], "Close"}); !done) {
+        if (const auto done = several({"Plate", "Read plate", names[place], "Close", "Close"});
+            !done) {
             return done;
         }
         const BenchView seen = bench();
@@ -355,11 +356,21 @@ Result<void> PracticeWalk::prepare(const WalkMistakes& mistakes, const Picture& 
         if (picture && (asked == "gap" || asked == "plate_temperature")) {
             m_window.refresh();
             take(picture, "prepare-" + fromUtf8(asked));
-            const QStringList panel =
-                asked == "gap" ? QStringList{"Clamps"} : QStringList{"Plate", "Middle"};
+            const QStringList panel = asked == "gap" ? QStringList{"Clamps"} : QStringList{"Plate"};
             if (platePlacesRead(*now) == 0) {
                 static_cast<void>(several(panel));
                 take(picture, asked == "gap" ? "prepare-clamps" : "prepare-plate");
+                if (asked == "plate_temperature") {
+                    static_cast<void>(several({"Set plate"}));
+                    take(picture, "prepare-set-plate");
+                    static_cast<void>(several({"Close", "Read plate", "Middle"}));
+                    take(picture, "prepare-read-plate");
+                    static_cast<void>(several({"Close"}));
+                } else {
+                    static_cast<void>(several({"Set gap"}));
+                    take(picture, "prepare-set-gap");
+                    static_cast<void>(several({"Close"}));
+                }
                 static_cast<void>(control("Close"));
                 m_window.refresh();
             }
@@ -655,6 +666,11 @@ Result<void> PracticeWalk::waitForResult(const Picture& picture) {
         return refused(m_window.banner()->text().toStdString());
     }
     take(picture, "result");
+    if (picture) {
+        emit m_window.resultPage()->slotPressed(SlotPlace::Stop);
+        take(picture, "result-steps");
+        emit m_window.listPage()->slotPressed(SlotPlace::Step);
+    }
     emit m_window.resultPage()->slotPressed(SlotPlace::Step);
     take(picture, "result-joint");
     return {};

@@ -54,11 +54,14 @@ public:
     }
     /// Presses the control of that word.
     Result<void> control(const QString& english);
+    /// One after the other.
+    Result<void> several(const QStringList& controls);
     Result<void> step();
+    /// A weld that is over is worked out: until its result stands.
+    Result<void> waitForResult(const Picture& picture = {});
 
 private:
     static void take(const Picture& picture, const QString& name);
-    Result<void> several(const QStringList& controls);
     Result<void>
     check(const std::string& asked, const WalkMistakes& mistakes, const Picture& picture);
     Result<void> number(double value, int decimals);
@@ -71,7 +74,6 @@ private:
     Result<void> cool(const Picture& picture);
     Result<void> release(const Picture& picture);
     Result<void> finish(const Picture& picture);
-    Result<void> waitForResult(const Picture& picture);
     Result<void> topUp();
 
     void hold(double mmPerS);

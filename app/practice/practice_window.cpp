@@ -98,8 +98,8 @@ PracticeWindow::PracticeWindow(PracticeWindowParts parts, QWidget* parent)
             m_leaf = 0;
             if (m_keep) {
                 told(keepTake(
-                    m_room.writer(), result->replay.take(), result->set.lesson, result->score,
-                    m_room.by(), m_room.now()));
+                    m_room.writer(), result->replay.take(), result->set, result->score, m_room.by(),
+                    m_room.now()));
             }
             if (m_kind == PracticePage::Working) {
                 turnTo(PracticePage::Result);
@@ -277,6 +277,10 @@ void PracticeWindow::turnTo(PracticePage kind) {
         next = m_resultPage;
         showResult();
         break;
+    case PracticePage::Details:
+        next = m_list;
+        showDetails();
+        break;
     case PracticePage::Guide:
         next = m_guide->page();
         break;
@@ -397,8 +401,7 @@ LessonLineView PracticeWindow::lessonLine() const {
                       .arg(m_lesson.place)
                       .arg(m_made + 1)
                       .arg(std::max(m_lesson.welds, m_made + 1));
-    const bool slow =
-        m_pace > 1 && !(m_room.weld() != nullptr && mayHurry(*m_room.weld(), m_room.now()));
+    const bool slow = m_pace > 1 && !m_room.mayHurryNow();
     line.time = tr("process time %1, %2")
                     .arg(goneText(m_room.run().now()), slow ? tr("now true time") : speedText());
     line.pressable = m_kind == PracticePage::Bench;
@@ -553,6 +556,8 @@ void PracticeWindow::slotPressed(SlotPlace place) {
         } else if (place == SlotPlace::Back && m_leaf == 1) {
             m_leaf = 0;
             turnTo(PracticePage::Result);
+        } else if (place == SlotPlace::Stop && m_leaf == 0) {
+            turnTo(PracticePage::Details);
         } else if (place == SlotPlace::Stop) {
             openReplay();
         } else if (m_keep && place == SlotPlace::Step && m_made < m_lesson.welds) {
@@ -562,6 +567,9 @@ void PracticeWindow::slotPressed(SlotPlace place) {
         } else {
             openLessons();
         }
+        return;
+    case PracticePage::Details:
+        turnTo(PracticePage::Result);
         return;
     case PracticePage::Replay:
         return; // its controls tell
@@ -646,7 +654,8 @@ void PracticeWindow::chosen(int index) {
     case PracticePage::History: {
         const PracticeLine& line = m_history.at(at);
         if (line.brokenOff) {
-            say(tr("The program ended in mid-weld: nothing was kept to see again."));
+            say(line.left ? tr("Practice was closed in mid-weld: nothing was kept to see again.")
+                          : tr("The program ended in mid-weld: nothing was kept to see again."));
             return;
         }
         auto kept = m_room.kept(line);
@@ -656,7 +665,7 @@ void PracticeWindow::chosen(int index) {
             return;
         }
         m_backTo = PracticePage::History;
-        workOn({kept->lesson, m_room.shop(), kept->take, std::move(*events)}, false);
+        workOn({kept->lesson, shopOf(*kept, m_room.shop()), kept->take, std::move(*events)}, false);
         return;
     }
     case PracticePage::Reasons: {
@@ -682,6 +691,7 @@ void PracticeWindow::chosen(int index) {
     case PracticePage::Pad:
     case PracticePage::Working:
     case PracticePage::Result:
+    case PracticePage::Details:
     case PracticePage::Replay:
     case PracticePage::Guide:
         return;

@@ -46,6 +46,7 @@ enum class PracticePage {
     Call,
     Working,
     Result,
+    Details,
     Replay,
     History,
     Guide
@@ -157,6 +158,7 @@ private:
     bool mayHelp() const;
     HandsCall handsNow() const;
     void showResult();
+    void showDetails();
     void showHistory();
     void openReplay();
     void showReplay();

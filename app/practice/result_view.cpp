@@ -36,6 +36,10 @@ QString several(const QStringList& all) {
         .arg(count - kMostNamed);
 }
 
+QString timed(const QString& what, Milliseconds at) {
+    return tr("%1, at %2").arg(what, goneText(at));
+}
+
 void limits(ResultView& view, const PracticeScore& score) {
     view.rows.push_back(
         {tr("In limits"), tr("%1 of %2 values").arg(score.inLimits).arg(score.judged),
@@ -49,6 +53,7 @@ void reactions(ResultView& view, const PracticeScore& score) {
         all
             << (seconds < 0 ? tr("%1: %2 s before").arg(cueWord(one.cue), numberText(-seconds, 1))
                             : tr("%1: after %2 s").arg(cueWord(one.cue), numberText(seconds, 1)));
+        view.all.push_back({tr("Answer to a signal"), timed(all.back(), one.at), false});
     }
     view.rows.push_back(
         {tr("Answer to a signal"), all.isEmpty() ? tr("none was due") : several(all), false});
@@ -57,16 +62,22 @@ void reactions(ResultView& view, const PracticeScore& score) {
 void readings(ResultView& view, const PracticeScore& score) {
     QStringList off;
     for (const ReadingError& one : score.readings) {
-        if (std::abs(one.said - one.was) > one.allowed) {
-            off << tr("%1: told %2, it was %3")
-                       .arg(
-                           readingWord(one.what), valueText(one.said, one.unit),
-                           valueText(one.was, one.unit));
+        const bool isOff = std::abs(one.said - one.was) > one.allowed;
+        const QString text = tr("%1: told %2, it was %3")
+                                 .arg(
+                                     readingWord(one.what), valueText(one.said, one.unit),
+                                     valueText(one.was, one.unit));
+        if (isOff) {
+            off << text;
         }
+        view.all.push_back({tr("Reading"), timed(text, one.at), isOff, !isOff});
     }
     view.rows.push_back(
         {tr("Readings"),
-         off.isEmpty() ? tr("all %1 were right").arg(score.readings.size()) : several(off),
+         !off.isEmpty()               ? several(off)
+         : score.readings.empty()     ? tr("none was typed")
+         : score.readings.size() == 1 ? tr("the one was right")
+                                      : tr("all %1 were right").arg(score.readings.size()),
          !off.isEmpty()});
 }
 
@@ -74,6 +85,7 @@ void order(ResultView& view, const PracticeScore& score) {
     QStringList all;
     for (const OrderError& one : score.order) {
         all << orderWord(one.code);
+        view.all.push_back({tr("Order of steps"), timed(all.back(), one.at), true});
     }
     all.removeDuplicates();
     view.rows.push_back(
@@ -85,10 +97,13 @@ void noticed(ResultView& view, const PracticeScore& score) {
         view.rows.push_back(
             {wrongWord(one.what),
              one.at ? tr("noticed at %1").arg(goneText(*one.at)) : tr("was not noticed"), !one.at});
+        view.all.push_back(view.rows.back());
+        view.all.back().right = one.at.has_value();
     }
     QStringList alarms;
     for (const Wrong wrong : score.falseAlarms) {
         alarms << wrongWord(wrong);
+        view.all.push_back({tr("Nothing wrong there"), alarms.back(), true});
     }
     if (!alarms.isEmpty()) {
         view.rows.push_back({tr("Nothing wrong there"), several(alarms), true});
@@ -178,6 +193,8 @@ ResultView resultView(
     readings(view, score);
     order(view, score);
     noticed(view, score);
+    std::stable_partition(
+        view.all.begin(), view.all.end(), [](const ResultView::Row& row) { return row.off; });
     physics(view, score);
     for (const LapseFinding& finding : score.lapses) {
         view.lapses.push_back(
@@ -213,7 +230,8 @@ HistoryWords historyWords(const PracticeLine& line) {
     words.when = fullDayWords(toIsoDate(line.at.utc, line.at.offset)) + QLatin1Char(' ') +
                  wallClockText(line.at);
     if (line.brokenOff) {
-        words.how = tr("broken off: the program ended in mid-weld");
+        words.how = line.left ? tr("broken off: practice was closed in mid-weld")
+                              : tr("broken off: the program ended in mid-weld");
         return words;
     }
     words.how = tr("%1, %2 of %3 in limits, %4")

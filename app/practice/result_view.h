@@ -17,7 +17,8 @@ struct ResultView {
     struct Row {
         QString item;
         QString value;
-        bool off = false; // it ought to be otherwise
+        bool off = false;   // it ought to be otherwise
+        bool right = false; // it is as it ought to be
 
         bool operator==(const Row&) const = default;
     };
@@ -39,6 +40,7 @@ struct ResultView {
     QString verdict;
     QString reason; // "within limits", or the first
     std::vector<Row> rows;
+    std::vector<Row> all;    // each reading, answer and step by itself, what is off first
     std::vector<Why> lapses; // the gravest first
     bool good = false;       // within limits, and it bends everywhere
     QString after;           // of the lesson

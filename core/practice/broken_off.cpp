@@ -33,6 +33,40 @@ Result<BrokenOffWeld> toldBy(const std::vector<Event>& events) {
     return one;
 }
 
+Result<void> addEndedBy(std::string_view reason, LogReader& log, std::vector<BrokenOffWeld>& all) {
+    JointFilter filter;
+    filter.text = std::string(reason);
+    std::vector<std::string> welds;
+    const auto looked = log.eachJoint(filter, [&welds](const JointLine& line) {
+        welds.push_back(line.weld);
+        return true;
+    });
+    if (!looked) {
+        return looked;
+    }
+    for (const std::string& weld : welds) {
+        const auto events = log.weldEvents(weld);
+        if (!events) {
+            return tl::unexpected<Error>(events.error());
+        }
+        // The words may stand in a remark, too.
+        const bool so = std::any_of(events->begin(), events->end(), [&](const Event& event) {
+            const auto* aborted = std::get_if<WeldAborted>(&event.d);
+            return aborted != nullptr && aborted->reason == reason;
+        });
+        if (!so) {
+            continue;
+        }
+        auto one = toldBy(*events);
+        if (!one) {
+            return tl::unexpected<Error>(one.error());
+        }
+        one->left = reason == kLeft;
+        all.push_back(std::move(*one));
+    }
+    return {};
+}
+
 } // namespace
 
 Result<std::vector<BrokenOffWeld>> endBrokenOff(Session<Practice>& session) {
@@ -67,36 +101,15 @@ Result<std::vector<BrokenOffWeld>> endBrokenOff(Session<Practice>& session) {
 }
 
 Result<std::vector<BrokenOffWeld>> brokenOffIn(LogReader& log) {
-    JointFilter filter;
-    filter.text = std::string(kBrokenOff);
-    std::vector<std::string> welds;
-    const auto looked = log.eachJoint(filter, [&welds](const JointLine& line) {
-        welds.push_back(line.weld);
-        return true;
-    });
-    if (!looked) {
-        return tl::unexpected<Error>(looked.error());
-    }
     std::vector<BrokenOffWeld> all;
-    for (auto weld = welds.rbegin(); weld != welds.rend(); ++weld) {
-        const auto events = log.weldEvents(*weld);
-        if (!events) {
-            return tl::unexpected<Error>(events.error());
+    for (const std::string_view reason : {kBrokenOff, kLeft}) {
+        if (const auto added = addEndedBy(reason, log, all); !added) {
+            return tl::unexpected<Error>(added.error());
         }
-        // The words may stand in a remark, too.
-        const bool so = std::any_of(events->begin(), events->end(), [](const Event& event) {
-            const auto* aborted = std::get_if<WeldAborted>(&event.d);
-            return aborted != nullptr && aborted->reason == kBrokenOff;
-        });
-        if (!so) {
-            continue;
-        }
-        auto one = toldBy(*events);
-        if (!one) {
-            return tl::unexpected<Error>(one.error());
-        }
-        all.push_back(std::move(*one));
     }
+    std::sort(all.begin(), all.end(), [](const BrokenOffWeld& a, const BrokenOffWeld& b) {
+        return a.number < b.number;
+    });
     return all;
 }
 

@@ -1,7 +1,8 @@
 // A lesson's weld that the program's end left open in mid-weld. Its bench stood in the program's
 // memory and is gone with it, so the weld can't go on: at the next start it is ended by an event
 // that says so, in the station's name, and the history lists it. A weld of a rehearsal or of the
-// operator's own screens stands on no such bench; it goes on as after any power cut.
+// operator's own screens stands on no such bench; it goes on as after any power cut. Who closes
+// practice in mid-weld ends it himself, and it is listed likewise.
 #pragma once
 
 #include "core/log/log_reader.h"
@@ -16,6 +17,7 @@ namespace seamclock {
 
 /// The reason in the log.
 inline constexpr std::string_view kBrokenOff = "practice_broken_off";
+inline constexpr std::string_view kLeft = "practice_left"; // by the trainee
 
 struct BrokenOffWeld {
     std::string weld; // "weld:UUID"
@@ -24,6 +26,7 @@ struct BrokenOffWeld {
     std::string by;     // who made it
     Instant last;       // of his last step, on its own clock
     std::string phase;  // in which it was broken off: "soaking"
+    bool left = false;  // by the trainee, not by the program's end
 
     bool operator==(const BrokenOffWeld&) const = default;
 };

@@ -165,6 +165,7 @@ Result<SetLesson> setLesson(const Lesson& lesson, const PracticeShop& shop) {
     if (const auto ready = checkReady(*plan); !ready) {
         return tl::unexpected<Error>(ready.error());
     }
+    set.bench = order.bench;
     BenchSetup& setup = set.setup;
     setup.material = **material;
     setup.bench = order.bench.bench;

@@ -89,8 +89,9 @@ struct PracticeShop {
 /// opened with, which may be wrong on purpose.
 struct SetLesson {
     Lesson lesson;
-    BenchSetup setup; // with the right plan
-    WeldOrder order;  // of type practice; the handout's row in it
+    BenchSetup setup;    // with the right plan
+    BenchDocument bench; // that it is made on, whatever card is handed out
+    WeldOrder order;     // of type practice; the handout's row in it
 };
 
 /// Missing: the shop lacks procedure, bench or material, by name. Otherwise as makePlan and

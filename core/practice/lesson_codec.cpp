@@ -248,6 +248,33 @@ OrderedJson handoutJson(const Handout& handout) {
     return json;
 }
 
+Result<std::vector<std::string>> lessonFiles(const std::string& folder) {
+    std::error_code trouble;
+    std::vector<std::string> paths;
+    for (std::filesystem::directory_iterator file(folder, trouble), end; !trouble && file != end;
+         file.increment(trouble)) {
+        if (file->path().extension() == ".json") {
+            paths.push_back(file->path().string());
+        }
+    }
+    if (trouble) {
+        return fail(ErrorCode::Unreadable, folder + ": no such folder, or not readable");
+    }
+    std::sort(paths.begin(), paths.end());
+    return paths;
+}
+
+std::string idIsTaken(const std::string& id) {
+    return ": the id \"" + id + "\" is another file's too";
+}
+
+template <class Place>
+void sortByPlace(Place from, Place to) {
+    std::sort(from, to, [](const Lesson& a, const Lesson& b) {
+        return std::tie(a.place, a.id) < std::tie(b.place, b.id);
+    });
+}
+
 } // namespace
 
 std::vector<LessonFinding> checkLesson(std::string_view name, std::string_view text) {
@@ -276,38 +303,69 @@ Result<Lesson> readLessonFile(const std::string& path) {
 }
 
 Result<std::vector<Lesson>> readLessonFolder(const std::string& folder) {
-    std::error_code trouble;
-    std::vector<std::string> paths;
-    for (std::filesystem::directory_iterator file(folder, trouble), end; !trouble && file != end;
-         file.increment(trouble)) {
-        if (file->path().extension() == ".json") {
-            paths.push_back(file->path().string());
-        }
+    const auto paths = lessonFiles(folder);
+    if (!paths) {
+        return tl::unexpected<Error>(paths.error());
     }
-    if (trouble) {
-        return fail(ErrorCode::Unreadable, folder + ": no such folder, or not readable");
-    }
-    if (paths.empty()) {
+    if (paths->empty()) {
         return fail(ErrorCode::Missing, folder + ": holds no lesson (*.json)");
     }
-    std::sort(paths.begin(), paths.end());
     std::vector<Lesson> lessons;
     std::set<std::string> ids;
-    for (const std::string& path : paths) {
+    for (const std::string& path : *paths) {
         auto read = readLessonFile(path);
         if (!read) {
             return tl::unexpected<Error>(read.error());
         }
         if (!ids.insert(read->id).second) {
-            return fail(
-                ErrorCode::Conflict, path + ": the id \"" + read->id + "\" is another file's too");
+            return fail(ErrorCode::Conflict, path + idIsTaken(read->id));
         }
         lessons.push_back(std::move(*read));
     }
-    std::sort(lessons.begin(), lessons.end(), [](const Lesson& a, const Lesson& b) {
-        return std::tie(a.place, a.id) < std::tie(b.place, b.id);
-    });
+    sortByPlace(lessons.begin(), lessons.end());
     return lessons;
+}
+
+std::string ownLessonFolder(const std::string& practiceLog) {
+    return (std::filesystem::path(practiceLog).parent_path() / "lessons").string();
+}
+
+Result<LessonShelf> readLessons(const std::string& shipped, const std::string& own) {
+    auto lessons = readLessonFolder(shipped);
+    if (!lessons) {
+        return tl::unexpected<Error>(lessons.error());
+    }
+    LessonShelf shelf{std::move(*lessons), {}};
+    std::error_code trouble;
+    if (own.empty() || !std::filesystem::exists(own, trouble)) {
+        return shelf;
+    }
+    const auto paths = lessonFiles(own);
+    if (!paths) {
+        shelf.leftOut.push_back(paths.error().detail);
+        return shelf;
+    }
+    std::set<std::string> ids;
+    for (const Lesson& lesson : shelf.lessons) {
+        ids.insert(lesson.id);
+    }
+    const auto count = static_cast<std::ptrdiff_t>(shelf.lessons.size());
+    for (const std::string& path : *paths) {
+        auto read = readLessonFile(path);
+        if (!read) {
+            shelf.leftOut.push_back(read.error().detail);
+        } else if (!ids.insert(read->id).second) {
+            shelf.leftOut.push_back(path + idIsTaken(read->id));
+        } else {
+            shelf.lessons.push_back(std::move(*read));
+        }
+    }
+    sortByPlace(shelf.lessons.begin() + count, shelf.lessons.end());
+    int place = count == 0 ? 0 : shelf.lessons[static_cast<std::size_t>(count - 1)].place;
+    for (auto lesson = shelf.lessons.begin() + count; lesson != shelf.lessons.end(); ++lesson) {
+        lesson->place = ++place;
+    }
+    return shelf;
 }
 
 std::string lessonText(const Lesson& lesson) {

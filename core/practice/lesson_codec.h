@@ -31,6 +31,17 @@ Result<Lesson> readLessonFile(const std::string& path);
 /// it holds none; Conflict: two with one id.
 Result<std::vector<Lesson>> readLessonFolder(const std::string& folder);
 
+/// A shop's own lessons behind those that came with the program.
+struct LessonShelf {
+    std::vector<Lesson> lessons;      // their places counted on, from 1
+    std::vector<std::string> leftOut; // of the shop's own: which file, and what is wrong with it
+};
+/// Where a shop's own lessons lie: the folder `lessons` beside its practice log.
+std::string ownLessonFolder(const std::string& practiceLog);
+/// `own`: a folder that need not be there. One of its files that is wrong, or has an id that is
+/// taken, is left out and named; the program's own lessons are as readLessonFolder has them.
+Result<LessonShelf> readLessons(const std::string& shipped, const std::string& own);
+
 /// Read back it gives the same lesson.
 std::string lessonText(const Lesson& lesson);
 

@@ -1,10 +1,12 @@
 #include "core/practice/practice_history.h"
 
 #include "core/base/uuid.h"
+#include "core/bench/bench_codec.h"
 #include "core/log/fact_codec.h"
 #include "core/practice/broken_off.h"
 #include "core/practice/lesson_codec.h"
 #include "core/practice/practice_take_codec.h"
+#include "core/procedure/procedure_codec.h"
 
 #include <algorithm>
 #include <map>
@@ -107,15 +109,56 @@ void takeIn(const BrokenOffWeld& broken, std::vector<PracticeLine>& lines) {
     line.weld = broken.weld;
     line.number = broken.number;
     line.brokenOff = true;
+    line.left = broken.left;
     const auto after = std::find_if(lines.begin(), lines.end(), [&line](const auto& other) {
         return other.number > line.number;
     });
     lines.insert(after, std::move(line));
 }
 
+/// The bytes of a document; empty: the take does not say which.
+Result<std::string> bytesOf(LogReader& log, const std::string& sha256) {
+    if (sha256.empty()) {
+        return std::string();
+    }
+    auto document = log.document(sha256);
+    if (!document) {
+        return tl::unexpected<Error>(document.error());
+    }
+    if (!*document) {
+        return fail(
+            ErrorCode::Damaged, log.path() + ": the document " + sha256 + " of a take is gone");
+    }
+    return std::move((*document)->bytes);
+}
+
+Result<void> addDocuments(LogReader& log, KeptTake& kept) {
+    const auto procedure = bytesOf(log, kept.take.procedureSha256);
+    const auto bench = bytesOf(log, kept.take.benchSha256);
+    if (!procedure || !bench) {
+        return tl::unexpected<Error>(procedure ? bench.error() : procedure.error());
+    }
+    if (!procedure->empty()) {
+        auto read = readProcedure("the procedure " + kept.take.procedureSha256, *procedure);
+        if (!read) {
+            return tl::unexpected<Error>(read.error());
+        }
+        kept.procedure = std::move(*read);
+    }
+    if (!bench->empty()) {
+        auto read = readBench("the bench " + kept.take.benchSha256, *bench);
+        if (!read) {
+            return tl::unexpected<Error>(read.error());
+        }
+        kept.bench = std::move(*read);
+    }
+    return {};
+}
+
 Result<PracticeMade> madeOf(
-    const PracticeTake& take, const Lesson& lesson, const PracticeScore& score,
+    const PracticeTake& take, const SetLesson& set, const PracticeScore& score,
     std::vector<LogDocument>& documents) {
+    const Lesson& lesson = set.lesson;
     auto text = takeText(take);
     if (!text) {
         return tl::unexpected<Error>(text.error());
@@ -125,7 +168,10 @@ Result<PracticeMade> madeOf(
     made.take = sha256Hex(*text);
     made.lessonDoc = sha256Hex(lessonBytes);
     documents = {
-        {made.take, "take", std::move(*text)}, {made.lessonDoc, "lesson", std::move(lessonBytes)}};
+        {made.take, "take", std::move(*text)},
+        {made.lessonDoc, "lesson", std::move(lessonBytes)},
+        {set.order.procedure.sha256, "procedure", set.order.procedure.bytes},
+        {set.bench.sha256, "bench", set.bench.bytes}};
     made.lesson = lesson.id;
     made.title = lesson.title;
     made.weld = take.weld;
@@ -150,7 +196,7 @@ Result<PracticeMade> madeOf(
 } // namespace
 
 Result<void> keepTake(
-    LogWriter<Practice>& writer, const PracticeTake& take, const Lesson& lesson,
+    LogWriter<Practice>& writer, const PracticeTake& take, const SetLesson& set,
     const PracticeScore& score, const std::string& by, const Instant& at) {
     if (take.weld.rfind(kWeld, 0) != 0 || take.weld.size() == kWeld.size()) {
         return fail(
@@ -158,7 +204,7 @@ Result<void> keepTake(
             "the take's weld is \"" + take.weld + "\"; allowed: weld: and its UUID");
     }
     std::vector<LogDocument> documents;
-    auto made = madeOf(take, lesson, score, documents);
+    auto made = madeOf(take, set, score, documents);
     if (!made) {
         return tl::unexpected<Error>(made.error());
     }
@@ -207,7 +253,8 @@ Result<std::vector<PracticeLine>> practiceHistory(LogReader& log, const std::str
         return tl::unexpected<Error>(broken.error());
     }
     for (const BrokenOffWeld& one : *broken) {
-        if (by.empty() || one.by == by) {
+        // Left with its take kept, it has its line.
+        if ((by.empty() || one.by == by) && places.count(one.weld) == 0) {
             takeIn(one, lines);
         }
     }
@@ -221,8 +268,9 @@ Result<KeptTake> keptTake(LogReader& log, const PracticeLine& line) {
     };
     if (line.brokenOff) {
         return fail(
-            ErrorCode::Missing, "practice weld " + std::to_string(line.number) +
-                                    " was broken off when the program ended: no take was kept");
+            ErrorCode::Missing,
+            "practice weld " + std::to_string(line.number) + " was broken off when " +
+                (line.left ? "practice was left" : "the program ended") + ": no take was kept");
     }
     if (line.weld.rfind(kWeld, 0) != 0) {
         return missing();
@@ -254,9 +302,31 @@ Result<KeptTake> keptTake(LogReader& log, const PracticeLine& line) {
         if (!lesson) {
             return tl::unexpected<Error>(lesson.error());
         }
-        return KeptTake{std::move(*take), std::move(*lesson)};
+        KeptTake kept{std::move(*take), std::move(*lesson), {}, {}};
+        if (const auto with = addDocuments(log, kept); !with) {
+            return tl::unexpected<Error>(with.error());
+        }
+        return kept;
     }
     return missing();
+}
+
+PracticeShop shopOf(const KeptTake& kept, PracticeShop today) {
+    if (kept.procedure) {
+        for (ProcedureDocument& one : today.procedures) {
+            if (one.procedure.id == kept.procedure->procedure.id) {
+                one = *kept.procedure;
+            }
+        }
+    }
+    if (kept.bench) {
+        for (BenchDocument& one : today.benches) {
+            if (one.bench.id == kept.bench->bench.id) {
+                one = *kept.bench;
+            }
+        }
+    }
+    return today;
 }
 
 } // namespace seamclock

@@ -65,6 +65,7 @@ Json lineJson(const PracticeLine& line) {
     }
     if (line.brokenOff) {
         json["broken_off"] = true;
+        json["left"] = line.left;
     }
     return json;
 }

@@ -26,6 +26,7 @@ public:
         for (const TimedAct& tried : m_course.take().tries) {
             m_all.push_back({"refused:" + std::string(codeOf(tried.act)), tried.at, 0});
         }
+        calledAway();
         for (const Retained& one : m_course.told) {
             m_at = m_course.timeOf(one.at);
             step(one.d);
@@ -55,6 +56,15 @@ private:
             locked();
         } else if (const auto* release = std::get_if<ReleaseStep>(&detail)) {
             released(release->step);
+        }
+    }
+
+    /// Nobody at the bench while it soaks: the clock is not seen, and what it asks for comes late.
+    void calledAway() {
+        const auto& call = m_course.set.lesson.call;
+        const auto soak = m_course.when<SoakStarted>();
+        if (m_course.take().callTaken && call && soak) {
+            m_all.push_back({"call_taken", *soak + call->intoSoak, seconds(call->lasts)});
         }
     }
 

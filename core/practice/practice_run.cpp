@@ -4,10 +4,13 @@
 #include "core/weld/cues.h"
 
 #include <algorithm>
+#include <cmath>
 #include <utility>
 
 namespace seamclock {
 namespace {
+
+constexpr double kPlateNear = 0.5; // [K] of its target: there is nothing to wait for [practice]
 
 /// Whether a cue asks for hands that are quick, or for a look at the scale. In cooling, get ready
 /// only says that the end is near.
@@ -47,6 +50,8 @@ PracticeRun::PracticeRun(SetLesson set, VirtualBench bench, VirtualClock& clock)
     : m_set(std::move(set)), m_bench(std::move(bench)), m_clock(&clock) {
     m_take.lesson = m_set.lesson.id;
     m_take.began = m_clock->now();
+    m_take.procedureSha256 = m_set.order.procedure.sha256;
+    m_take.benchSha256 = m_set.bench.sha256;
 }
 
 Result<PracticeRun> PracticeRun::begin(const SetLesson& set, VirtualClock& clock) {
@@ -81,6 +86,12 @@ void PracticeRun::advance(Milliseconds gap) {
     }
     m_bench.advance(gap);
     m_clock->advance(gap);
+}
+
+bool PracticeRun::waitsForPlate(const Weld& weld) const {
+    const BenchView seen = m_bench.view();
+    return std::holds_alternative<Preparing>(weld.state) && seen.plateInside <= 0 &&
+           seen.wheelMmPerS == 0 && std::abs(seen.plateShownC - seen.plateTargetC) > kPlateNear;
 }
 
 PracticeTake PracticeRun::take(const std::string& weld) const {

@@ -25,6 +25,9 @@ public:
     void takeCall();
     /// Bench and clock go on by so much process time.
     void advance(Milliseconds gap);
+    /// Whether the weld is prepared, the plate stands parked and is still on its way to its target:
+    /// there is nothing to do but wait.
+    bool waitsForPlate(const Weld& weld) const;
 
     /// Of the weld that was made here.
     PracticeTake take(const std::string& weld) const;
@@ -39,7 +42,8 @@ private:
 };
 
 /// Whether time may run faster now: in alignment, in soak before get ready, in cooling but for a
-/// reading that is due; true time from get ready to the lock, and wherever hands are busy.
+/// reading that is due; true time from get ready to the lock, and wherever hands are busy. A plate
+/// that warms up is the bench's (PracticeRun::waitsForPlate).
 bool mayHurry(const Weld& weld, const Instant& now);
 
 /// How much process time a frame of true time is at that pace: never beyond the instant at which it

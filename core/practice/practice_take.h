@@ -35,6 +35,9 @@ struct PracticeTake {
     std::vector<TimedAct> tries; // likewise: what the bench refused
     std::vector<Noticed> noticed;
     bool callTaken = false; // where the lesson has one
+    // The documents that it was made by; empty: kept before takes said so.
+    std::string procedureSha256;
+    std::string benchSha256; // the bench's own, not that of a wrong card
 
     bool operator==(const PracticeTake&) const = default;
 };

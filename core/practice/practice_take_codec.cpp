@@ -92,7 +92,7 @@ Result<std::string> takeText(const PracticeTake& take) {
     for (const Noticed& each : take.noticed) {
         noticed.push_back({{"at_ms", each.at.count()}, {"what", toString(each.what)}});
     }
-    const Json json{
+    Json json{
         {"format", kFormat},
         {"lesson", take.lesson},
         {"weld", take.weld},
@@ -106,6 +106,12 @@ Result<std::string> takeText(const PracticeTake& take) {
         {"tries", actsJson(take.tries)},
         {"noticed", std::move(noticed)},
         {"call_taken", take.callTaken}};
+    for (const auto& [key, sha256] :
+         {std::pair("procedure", &take.procedureSha256), std::pair("bench", &take.benchSha256)}) {
+        if (!sha256->empty()) {
+            json[key] = *sha256;
+        }
+    }
     return canonicalJson(json);
 }
 
@@ -128,6 +134,8 @@ Result<PracticeTake> readTake(std::string_view name, std::string_view text) {
     take.tries = readActs(root, "tries", length);
     take.noticed = readNoticed(root, length);
     take.callTaken = root.flag("call_taken");
+    take.procedureSha256 = root.textIf("procedure").value_or("");
+    take.benchSha256 = root.textIf("bench").value_or("");
     root.refuseUnknown();
     if (const auto sound = root.verdict(); !sound) {
         return tl::unexpected<Error>(sound.error());

@@ -331,6 +331,10 @@ std::string orderSentence(const OrderError& error) {
     if (kind == "clock_from_contact") {
         return fmt::format("Soak's clock was started with a bead of {}.", amount(error.size, "mm"));
     }
+    if (kind == "call_taken") {
+        return fmt::format(
+            "The call was taken in soak: nobody saw the bench for {}.", amount(error.size, "s"));
+    }
     if (kind == toString(MishapKind::PlateDragged)) {
         return "The plate was drawn out while it was pressed, and smeared the melt.";
     }

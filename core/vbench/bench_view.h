@@ -115,8 +115,9 @@ struct BenchView {
     BenchScale scale;
     WheelHold wheel = WheelHold::Held;
     double wheelMmPerS = 0;
-    double travelMm = 0;    // of the moving table; 0: the edges, as they were clamped, just meet
-    double plateShownC = 0; // its own display
+    double travelMm = 0;     // of the moving table; 0: the edges, as they were clamped, just meet
+    double plateShownC = 0;  // its own display
+    double plateTargetC = 0; // what its controller is set to
     bool plateDirty = false;
     double plateInside = 0; // 0: parked, 1: between the edges
     double gapLeftMm = 0;   // between the tables

@@ -160,6 +160,7 @@ BenchView viewOf(const BenchFixed& fixed, const BenchState& state) {
     view.wheelMmPerS = state.wheelDoes == WheelDoes::Turns ? state.wheelSpeed * 1e3 : 0;
     view.travelMm = state.travel * 1e3;
     view.plateShownC = state.plate.shownC();
+    view.plateTargetC = state.plate.targetC();
     view.plateDirty = state.plate.dirty();
     const double way = state.plateLeftS / kPlateTravelS;
     view.plateInside = !state.plateIn ? 0 : state.plateGoes ? way : 1 - way;

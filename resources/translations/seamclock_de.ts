@@ -264,6 +264,10 @@
             <translation>%1 Wieder in %2.</translation>
         </message>
         <message>
+            <source>%1 There are %2 such files.</source>
+            <translation>%1 Es gibt %2 solche Dateien.</translation>
+        </message>
+        <message>
             <source>%1 all along</source>
             <translation>%1 überall</translation>
         </message>
@@ -1124,6 +1128,10 @@
             <translation>%1, weitere: %2.</translation>
         </message>
         <message>
+            <source>%1, at %2</source>
+            <translation>%1, bei %2</translation>
+        </message>
+        <message>
             <source>%1, batch</source>
             <translation>%1, Charge</translation>
         </message>
@@ -1578,6 +1586,10 @@
         <message>
             <source>A kilogram of force is nearly ten newtons: the wrong one is off by a factor that anybody can see who asks whether the reading can be right.</source>
             <translation>Ein Kilogramm Kraft sind fast zehn Newton: das falsche liegt um einen Faktor daneben, den jeder sieht, der fragt, ob der Skalenwert stimmen kann.</translation>
+        </message>
+        <message>
+            <source>A lesson of the shop is left out: %1.</source>
+            <translation>Eine Lektion der Werkstatt fehlt: %1.</translation>
         </message>
         <message>
             <source>A lock that gives way</source>
@@ -2164,8 +2176,8 @@
             <translation>Neben der Schweißung</translation>
         </message>
         <message>
-            <source>Besides, %1 broken off when the program ended.</source>
-            <translation>Dazu %1 abgebrochen, als das Programm endete.</translation>
+            <source>Besides, %1 broken off in mid-weld.</source>
+            <translation>Außerdem %1 mittendrin abgebrochen.</translation>
         </message>
         <message>
             <source>Both can be changed at any time: touch the clock.</source>
@@ -2558,6 +2570,14 @@
         <message>
             <source>Each sheet loses about %1 of its length in this seam: cut it longer by that, and by twice that with a seam at both ends: %2.</source>
             <translation>Jede Tafel verliert in dieser Naht etwa %1 ihrer Länge: um so viel länger zuschneiden, bei Nähten an beiden Enden um das Doppelte: %2.</translation>
+        </message>
+        <message>
+            <source>Each step</source>
+            <translation>Jeder Schritt</translation>
+        </message>
+        <message>
+            <source>Each step of your hands</source>
+            <translation>Jeder Schritt der Hände</translation>
         </message>
         <message>
             <source>Earlier …</source>
@@ -4464,6 +4484,10 @@
             <translation>Übungsprotokoll. Kein Zeugnis.</translation>
         </message>
         <message>
+            <source>Practice was closed in mid-weld: nothing was kept to see again.</source>
+            <translation>Die Übung wurde mitten in der Schweißung geschlossen: nichts blieb zum Ansehen.</translation>
+        </message>
+        <message>
             <source>Practice, up to %1 times as fast. No joint here counts.</source>
             <translation>Üben, bis zu %1-mal so schnell. Keine Schweißung zählt hier.</translation>
         </message>
@@ -4592,6 +4616,10 @@
             <translation>An der Fläche messen. %1</translation>
         </message>
         <message>
+            <source>Read plate</source>
+            <translation>Messen</translation>
+        </message>
+        <message>
             <source>Read scale %1 now and type it in.</source>
             <translation>Skala %1 jetzt ablesen, eintippen.</translation>
         </message>
@@ -4606,6 +4634,10 @@
         <message>
             <source>Read the scale again after the lock, and again. When it has fallen below its band, turn up to the mark and lock again.</source>
             <translation>Nach dem Sperren die Skala wieder ablesen, und noch einmal. Ist sie unter ihr Band gefallen, zur Marke hochdrehen und wieder sperren.</translation>
+        </message>
+        <message>
+            <source>Reading</source>
+            <translation>Ablesung</translation>
         </message>
         <message>
             <source>Reading is below %1. Turn up to %2.</source>
@@ -4984,6 +5016,10 @@
         <message>
             <source>Set out seam %1's sheets.</source>
             <translation>Tafeln für Naht %1 bereitlegen.</translation>
+        </message>
+        <message>
+            <source>Set plate</source>
+            <translation>Einstellen</translation>
         </message>
         <message>
             <source>Set the gap to %1 mm, the same front and back.</source>
@@ -5666,8 +5702,8 @@
             <translation>Das Heizelement hatte %1 auf seiner Fläche, %2; höchstens %3.</translation>
         </message>
         <message>
-            <source>The plate was just switched on and the shop is cold. Let the plate come to its heat and settle, then measure it on its face. It takes some twenty minutes.</source>
-            <translation>Das Heizelement ist eben eingeschaltet, die Halle ist kalt. Das Heizelement warm werden und ausgleichen lassen, dann auf seiner Fläche messen. Das dauert rund zwanzig Minuten.</translation>
+            <source>The plate was just switched on and the shop is cold. Let the plate come to its heat and settle, then measure it on its face. It takes some twenty minutes: let time run faster meanwhile.</source>
+            <translation>Das Heizelement ist eben eingeschaltet, die Halle ist kalt. Das Heizelement warm werden und ausgleichen lassen, dann auf seiner Fläche messen. Das dauert rund zwanzig Minuten: so lange die Zeit schneller laufen lassen.</translation>
         </message>
         <message>
             <source>The plate's face reads %1 °C at the %2.</source>
@@ -6262,8 +6298,8 @@
             <translation>Was ist %1 hier?</translation>
         </message>
         <message>
-            <source>What is alike three times is a hand that has learned it. Compare the reaction times and the beads of the three.</source>
-            <translation>Was dreimal gleich wird, hat die Hand gelernt. Reaktionszeiten und Wülste der drei vergleichen.</translation>
+            <source>What is alike three times is a hand that has learned it. Compare the reaction times in the history, and the beads as you see each again.</source>
+            <translation>Was dreimal gleich wird, hat die Hand gelernt. Reaktionszeiten im Verlauf vergleichen, und die Wülste beim Wiedersehen.</translation>
         </message>
         <message>
             <source>What is done first when cooling is over?</source>
@@ -6572,6 +6608,10 @@
         <message>
             <source>With a PIN</source>
             <translation>Mit PIN</translation>
+        </message>
+        <message>
+            <source>With its process time.</source>
+            <translation>Mit der Prozesszeit.</translation>
         </message>
         <message>
             <source>With one, nobody else can work in this name.</source>
@@ -7302,6 +7342,10 @@
             <translation>weg von der Bank</translation>
         </message>
         <message>
+            <source>away on the phone in soak</source>
+            <translation>beim Anwärmen am Telefon</translation>
+        </message>
+        <message>
             <source>back</source>
             <translation>hinten</translation>
         </message>
@@ -7536,6 +7580,10 @@
         <message>
             <source>breaks</source>
             <translation>bricht</translation>
+        </message>
+        <message>
+            <source>broken off: practice was closed in mid-weld</source>
+            <translation>abgebrochen: Übung mittendrin geschlossen</translation>
         </message>
         <message>
             <source>broken off: the program ended in mid-weld</source>
@@ -9470,6 +9518,10 @@
             <translation>keins übernommen</translation>
         </message>
         <message>
+            <source>none was typed</source>
+            <translation>keine eingetippt</translation>
+        </message>
+        <message>
             <source>none: the source lacks nothing</source>
             <translation>keine: der Quelle fehlt nichts</translation>
         </message>
@@ -9692,6 +9744,10 @@
         <message>
             <source>off the line N</source>
             <translation>neben der Geraden N</translation>
+        </message>
+        <message>
+            <source>on its face</source>
+            <translation>auf der Fläche</translation>
         </message>
         <message>
             <source>on its face: it burns</source>
@@ -9962,8 +10018,12 @@
             <translation>Übungsprotokoll</translation>
         </message>
         <message>
-            <source>practice weld %1 was broken off when the program ended: no take was kept</source>
-            <translation>Übungsschweißung %1 brach ab, als das Programm endete: keine Aufnahme</translation>
+            <source>practice was left</source>
+            <translation>die Übung verlassen wurde</translation>
+        </message>
+        <message>
+            <source>practice weld %1 was broken off when %2: no take was kept</source>
+            <translation>Übungsschweißung %1 brach ab, als %2: keine Aufnahme</translation>
         </message>
         <message>
             <source>preparation time</source>
@@ -10388,6 +10448,10 @@
         <message>
             <source>set by the foreman inside the window</source>
             <translation>vom Meister innerhalb des Bereichs gewählt</translation>
+        </message>
+        <message>
+            <source>set: %1 °C</source>
+            <translation>Soll: %1 °C</translation>
         </message>
         <message>
             <source>sheet %1</source>
@@ -10822,6 +10886,10 @@
             <translation>die Bank „%1“ ist schon da</translation>
         </message>
         <message>
+            <source>the bench %1</source>
+            <translation>die Bank %1</translation>
+        </message>
+        <message>
             <source>the bench can't be set so</source>
             <translation>Bank lässt sich nicht so stellen</translation>
         </message>
@@ -10988,6 +11056,10 @@
         <message>
             <source>the document %1 is gone</source>
             <translation>das Dokument %1 ist weg</translation>
+        </message>
+        <message>
+            <source>the document %1 of a take is gone</source>
+            <translation>das Dokument %1 einer Aufnahme fehlt</translation>
         </message>
         <message>
             <source>the document of %1: %2</source>
@@ -11230,6 +11302,10 @@
             <translation>die alte ist vergessen</translation>
         </message>
         <message>
+            <source>the one was right</source>
+            <translation>die eine stimmte</translation>
+        </message>
+        <message>
             <source>the operator</source>
             <translation>Bediener</translation>
         </message>
@@ -11342,6 +11418,10 @@
             <translation>die Anweisung „%1“ jener Schweißung ist nicht mehr da</translation>
         </message>
         <message>
+            <source>the procedure %1</source>
+            <translation>das Verfahren %1</translation>
+        </message>
+        <message>
             <source>the procedure %1 is not attested in %2; allowed: one that is</source>
             <translation>die Anweisung %1 ist nicht bestätigt in %2; erlaubt: eine bestätigte</translation>
         </message>
@@ -11356,6 +11436,10 @@
         <message>
             <source>the procedures that come with the program are not there: neither %1 nor its source tree; name their folder in SEAMCLOCK_RESOURCES</source>
             <translation>die Anweisungen des Programms sind nicht da: weder %1 noch sein Quellbaum; ihren Ordner in SEAMCLOCK_RESOURCES nennen</translation>
+        </message>
+        <message>
+            <source>the program ended</source>
+            <translation>das Programm endete</translation>
         </message>
         <message>
             <source>the program ended in mid-weld, and the virtual bench with it</source>

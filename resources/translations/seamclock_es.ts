@@ -264,6 +264,10 @@
             <translation>%1 Próximo intento en %2.</translation>
         </message>
         <message>
+            <source>%1 There are %2 such files.</source>
+            <translation>%1 Hay %2 archivos así.</translation>
+        </message>
+        <message>
             <source>%1 all along</source>
             <translation>%1 en todo el largo</translation>
         </message>
@@ -1124,6 +1128,10 @@
             <translation>%1, y %2 más.</translation>
         </message>
         <message>
+            <source>%1, at %2</source>
+            <translation>%1, en %2</translation>
+        </message>
+        <message>
             <source>%1, batch</source>
             <translation>%1, lote</translation>
         </message>
@@ -1578,6 +1586,10 @@
         <message>
             <source>A kilogram of force is nearly ten newtons: the wrong one is off by a factor that anybody can see who asks whether the reading can be right.</source>
             <translation>Un kilogramo de fuerza son casi diez newtons: el erróneo se desvía por un factor que ve cualquiera que se pregunte si la lectura puede ser.</translation>
+        </message>
+        <message>
+            <source>A lesson of the shop is left out: %1.</source>
+            <translation>Falta una lección del taller: %1.</translation>
         </message>
         <message>
             <source>A lock that gives way</source>
@@ -2164,8 +2176,8 @@
             <translation>Además de soldar</translation>
         </message>
         <message>
-            <source>Besides, %1 broken off when the program ended.</source>
-            <translation>Además, %1 interrumpidas al acabar el programa.</translation>
+            <source>Besides, %1 broken off in mid-weld.</source>
+            <translation>Además, %1 interrumpidas a medias.</translation>
         </message>
         <message>
             <source>Both can be changed at any time: touch the clock.</source>
@@ -2558,6 +2570,14 @@
         <message>
             <source>Each sheet loses about %1 of its length in this seam: cut it longer by that, and by twice that with a seam at both ends: %2.</source>
             <translation>Cada placa pierde unos %1 de su largo en esta junta: cortarla así de más larga, y el doble si lleva junta en ambos extremos: %2.</translation>
+        </message>
+        <message>
+            <source>Each step</source>
+            <translation>Cada paso</translation>
+        </message>
+        <message>
+            <source>Each step of your hands</source>
+            <translation>Cada paso de las manos</translation>
         </message>
         <message>
             <source>Earlier …</source>
@@ -4464,6 +4484,10 @@
             <translation>Informe de prácticas. No es un certificado.</translation>
         </message>
         <message>
+            <source>Practice was closed in mid-weld: nothing was kept to see again.</source>
+            <translation>La práctica se cerró a media soldadura: no quedó nada que ver.</translation>
+        </message>
+        <message>
             <source>Practice, up to %1 times as fast. No joint here counts.</source>
             <translation>Práctica, hasta %1 veces más rápida. Ninguna unión de aquí cuenta.</translation>
         </message>
@@ -4592,6 +4616,10 @@
             <translation>Leer en la cara. %1</translation>
         </message>
         <message>
+            <source>Read plate</source>
+            <translation>Medir</translation>
+        </message>
+        <message>
             <source>Read scale %1 now and type it in.</source>
             <translation>Leer ahora la escala %1 y teclearla.</translation>
         </message>
@@ -4606,6 +4634,10 @@
         <message>
             <source>Read the scale again after the lock, and again. When it has fallen below its band, turn up to the mark and lock again.</source>
             <translation>Tras bloquear, leer otra vez la escala, y otra. Si ha bajado de su banda, girar hasta la marca y bloquear de nuevo.</translation>
+        </message>
+        <message>
+            <source>Reading</source>
+            <translation>Lectura</translation>
         </message>
         <message>
             <source>Reading is below %1. Turn up to %2.</source>
@@ -4984,6 +5016,10 @@
         <message>
             <source>Set out seam %1's sheets.</source>
             <translation>Preparar las placas de %1.</translation>
+        </message>
+        <message>
+            <source>Set plate</source>
+            <translation>Ajustar</translation>
         </message>
         <message>
             <source>Set the gap to %1 mm, the same front and back.</source>
@@ -5666,8 +5702,8 @@
             <translation>El espejo tenía %1 en su cara, %2; como máximo %3.</translation>
         </message>
         <message>
-            <source>The plate was just switched on and the shop is cold. Let the plate come to its heat and settle, then measure it on its face. It takes some twenty minutes.</source>
-            <translation>El espejo se acaba de encender y el taller está frío. Dejar que el espejo se caliente y se asiente, y después medirlo en su cara. Tarda unos veinte minutos.</translation>
+            <source>The plate was just switched on and the shop is cold. Let the plate come to its heat and settle, then measure it on its face. It takes some twenty minutes: let time run faster meanwhile.</source>
+            <translation>El espejo se acaba de encender y el taller está frío. Dejar que el espejo se caliente y se asiente, y después medirlo en su cara. Tarda unos veinte minutos: mientras, dejar correr el tiempo más deprisa.</translation>
         </message>
         <message>
             <source>The plate's face reads %1 °C at the %2.</source>
@@ -6262,8 +6298,8 @@
             <translation>¿Qué es %1 aquí?</translation>
         </message>
         <message>
-            <source>What is alike three times is a hand that has learned it. Compare the reaction times and the beads of the three.</source>
-            <translation>Lo que sale igual tres veces lo ha aprendido la mano. Comparar los tiempos de reacción y los cordones de las tres.</translation>
+            <source>What is alike three times is a hand that has learned it. Compare the reaction times in the history, and the beads as you see each again.</source>
+            <translation>Lo que sale igual tres veces lo ha aprendido la mano. Comparar los tiempos de reacción en el historial, y los cordones al verlas otra vez.</translation>
         </message>
         <message>
             <source>What is done first when cooling is over?</source>
@@ -6572,6 +6608,10 @@
         <message>
             <source>With a PIN</source>
             <translation>Con PIN</translation>
+        </message>
+        <message>
+            <source>With its process time.</source>
+            <translation>Con su tiempo de proceso.</translation>
         </message>
         <message>
             <source>With one, nobody else can work in this name.</source>
@@ -7302,6 +7342,10 @@
             <translation>lejos del banco</translation>
         </message>
         <message>
+            <source>away on the phone in soak</source>
+            <translation>al teléfono durante el calentamiento</translation>
+        </message>
+        <message>
             <source>back</source>
             <translation>atrás</translation>
         </message>
@@ -7536,6 +7580,10 @@
         <message>
             <source>breaks</source>
             <translation>rompe</translation>
+        </message>
+        <message>
+            <source>broken off: practice was closed in mid-weld</source>
+            <translation>interrumpida: la práctica se cerró a medias</translation>
         </message>
         <message>
             <source>broken off: the program ended in mid-weld</source>
@@ -9470,6 +9518,10 @@
             <translation>ninguna guardada</translation>
         </message>
         <message>
+            <source>none was typed</source>
+            <translation>ninguna tecleada</translation>
+        </message>
+        <message>
             <source>none: the source lacks nothing</source>
             <translation>ninguno: a la fuente no le falta nada</translation>
         </message>
@@ -9692,6 +9744,10 @@
         <message>
             <source>off the line N</source>
             <translation>desvío N</translation>
+        </message>
+        <message>
+            <source>on its face</source>
+            <translation>en su cara</translation>
         </message>
         <message>
             <source>on its face: it burns</source>
@@ -9962,8 +10018,12 @@
             <translation>informe de práctica</translation>
         </message>
         <message>
-            <source>practice weld %1 was broken off when the program ended: no take was kept</source>
-            <translation>la soldadura de práctica %1 se interrumpió al cerrar el programa: no hay toma</translation>
+            <source>practice was left</source>
+            <translation>se dejó la práctica</translation>
+        </message>
+        <message>
+            <source>practice weld %1 was broken off when %2: no take was kept</source>
+            <translation>la soldadura de práctica %1 se interrumpió cuando %2: no hay toma</translation>
         </message>
         <message>
             <source>preparation time</source>
@@ -10388,6 +10448,10 @@
         <message>
             <source>set by the foreman inside the window</source>
             <translation>fijado por el encargado dentro del margen</translation>
+        </message>
+        <message>
+            <source>set: %1 °C</source>
+            <translation>ajuste: %1 °C</translation>
         </message>
         <message>
             <source>sheet %1</source>
@@ -10822,6 +10886,10 @@
             <translation>el banco «%1» ya está</translation>
         </message>
         <message>
+            <source>the bench %1</source>
+            <translation>el banco %1</translation>
+        </message>
+        <message>
             <source>the bench can't be set so</source>
             <translation>el banco no se ajusta así</translation>
         </message>
@@ -10988,6 +11056,10 @@
         <message>
             <source>the document %1 is gone</source>
             <translation>el documento %1 ya no está</translation>
+        </message>
+        <message>
+            <source>the document %1 of a take is gone</source>
+            <translation>falta el documento %1 de una toma</translation>
         </message>
         <message>
             <source>the document of %1: %2</source>
@@ -11230,6 +11302,10 @@
             <translation>se olvidó el anterior</translation>
         </message>
         <message>
+            <source>the one was right</source>
+            <translation>la única era correcta</translation>
+        </message>
+        <message>
             <source>the operator</source>
             <translation>el operario</translation>
         </message>
@@ -11342,6 +11418,10 @@
             <translation>el procedimiento «%1» de esa unión ya no está</translation>
         </message>
         <message>
+            <source>the procedure %1</source>
+            <translation>el procedimiento %1</translation>
+        </message>
+        <message>
             <source>the procedure %1 is not attested in %2; allowed: one that is</source>
             <translation>el procedimiento %1 no está cotejado en %2; permitido: uno cotejado</translation>
         </message>
@@ -11356,6 +11436,10 @@
         <message>
             <source>the procedures that come with the program are not there: neither %1 nor its source tree; name their folder in SEAMCLOCK_RESOURCES</source>
             <translation>los procedimientos del programa no están: ni %1 ni su árbol de fuentes; indicar su carpeta en SEAMCLOCK_RESOURCES</translation>
+        </message>
+        <message>
+            <source>the program ended</source>
+            <translation>acabó el programa</translation>
         </message>
         <message>
             <source>the program ended in mid-weld, and the virtual bench with it</source>

@@ -65,21 +65,51 @@ void frames(Practising& shop, const QString& name) {
     whole.tell("window-painted", name);
 }
 
+/// Where the longest frame was, and which part of it took its time.
+struct Longest {
+    double ms = 0;
+    double led = 0;
+    Milliseconds at{0};
+    QString page;
+    QString step;
+
+    void see(Practising& shop, double ledMs, double frameMs) {
+        if (frameMs <= ms) {
+            return;
+        }
+        ms = frameMs;
+        led = ledMs;
+        at = shop.room().runs() ? shop.room().run().now() : Milliseconds(-1);
+        page = shop.window().currentPage()->objectName();
+        step = shop.window().currentPage()->stepView().text;
+    }
+    void tell() const {
+        std::printf(
+            "note  the longest: %.2f ms, of that %.2f the bench's and what is shown of it; %s, "
+            "\"%s\", process time %.1f s\n",
+            ms, led, page.toLocal8Bit().constData(), step.toLocal8Bit().constData(),
+            static_cast<double>(at.count()) / 1e3);
+    }
+};
+
 /// All frames of a whole weld as the program makes them; 500 of them, evenly chosen, count.
 bool wholeWeld() {
     constexpr std::size_t kChosen = 500;
     Practising shop;
     QImage area(shop.window().size(), QImage::Format_ARGB32_Premultiplied);
     std::vector<std::pair<double, double>> all; // the frame, the fill behind it
+    Longest longest;
     shop.walk().frames(kFrame, [&] {
         const double from = processorMs();
         shop.window().tick();
+        const double ticked = processorMs();
         QCoreApplication::processEvents();
         const double painted = processorMs();
         QPainter painter(&area);
         painter.fillRect(area.rect(), QColor(40, 50, 60, 200));
         painter.end();
         all.emplace_back(painted - from, processorMs() - painted);
+        longest.see(shop, ticked - from, painted - from);
     });
     const auto done = shop.walk().weld("pe10-first", {});
     if (!done || all.size() < kChosen) {
@@ -96,14 +126,11 @@ bool wholeWeld() {
     std::sort(frame.begin(), frame.end());
     std::sort(fill.begin(), fill.end());
     const double middle = frame[kChosen / 2];
-    const double longestOfAll =
-        std::max_element(all.begin(), all.end(), [](const auto& a, const auto& b) {
-            return a.first < b.first;
-        })->first;
     std::printf(
         "value practice-frame-ms %.2f ms   (the middle of %zu frames of a whole weld; the longest "
         "%.2f, of all %zu %.2f ms)\n",
-        middle, kChosen, frame.back(), all.size(), longestOfAll);
+        middle, kChosen, frame.back(), all.size(), longest.ms);
+    longest.tell();
     std::printf(
         "ratio practice-frame %.2f   (a frame / one fill of its area by the same painter: %.2f / "
         "%.2f ms)\n",

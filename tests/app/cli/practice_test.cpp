@@ -25,6 +25,29 @@ TEST(CliLessons, AreListedAndSound) {
     EXPECT_EQ(checked.status, 0) << checked.out;
 }
 
+TEST(CliLessons, OfTheShopsOwnStandBehindTheProgramsAndAWrongFileIsNamed) {
+    const Cli cli;
+    const std::string text =
+        fileText(std::string(SEAMCLOCK_SOURCE_DIR) + "/resources/lessons/01-pe10-first.json");
+    const auto with = [&text](const std::string& from, const std::string& to) {
+        std::string other = text;
+        return other.replace(other.find(from), from.size(), to);
+    };
+    cli.file("own-lid.json", with("\"pe10-first\"", "\"lid-of-ours\""));
+    const std::string folder = cli.path("");
+    const json all = cli.json("lessons --json --own " + folder);
+    EXPECT_EQ(all.back()["id"], "lid-of-ours");
+    EXPECT_EQ(all.back()["place"], static_cast<int>(all.size())) << "it counts on";
+    cli.file("taken.json", text);
+    cli.file("wrong.json", with("\"drag_N\": 30", "\"drag_N\": -4"));
+    const Ran listed = cli.run("lessons --own " + folder);
+    EXPECT_EQ(listed.status, 1);
+    EXPECT_NE(listed.out.find("lid-of-ours"), std::string::npos);
+    EXPECT_NE(listed.err.find("\"pe10-first\" is another file's too"), std::string::npos);
+    EXPECT_NE(listed.err.find("/drag_N: -4 is outside 0 to 2000"), std::string::npos) << listed.err;
+    EXPECT_EQ(cli.run("lessons --own /nowhere").status, 0) << "there need be none";
+}
+
 TEST(CliLessons, CheckNamesEverythingThatIsWrongAndEndsWithOne) {
     const Cli cli;
     const std::string text =
@@ -56,7 +79,7 @@ TEST(CliPractice, ShowsTheHistoryAndTheScoreOfATake) {
         faults.filmLeft = true;
         const MadeWeld made = practised(set, faults, *log, clock);
         ASSERT_TRUE(
-            keepTake(*log, made.take, set.lesson, scoreOf(set, made), "person:tilda", clock.now()));
+            keepTake(*log, made.take, set, scoreOf(set, made), "person:tilda", clock.now()));
         ASSERT_TRUE(log->flush());
     }
     const std::string log = inShell(path);

@@ -27,8 +27,9 @@ TEST(BenchControls, AreSixInEveryPanelAndOfThreeWordsAtMost) {
     const VirtualBench bench = benchFor(setupFor(kPe10));
     const BenchView view = bench.view();
     for (const ControlPanel panel :
-         {ControlPanel::None, ControlPanel::Clamps, ControlPanel::Plate, ControlPanel::Gap,
-          ControlPanel::FirstSheet, ControlPanel::SecondSheet, ControlPanel::Shim}) {
+         {ControlPanel::None, ControlPanel::Clamps, ControlPanel::Plate, ControlPanel::PlateFace,
+          ControlPanel::PlateTarget, ControlPanel::Gap, ControlPanel::FirstSheet,
+          ControlPanel::SecondSheet, ControlPanel::Shim}) {
         const auto controls = controlsOf({view, true, panel, {}, {}});
         ASSERT_EQ(controls.size(), 6U);
         for (const Control& one : controls) {
@@ -82,6 +83,43 @@ TEST(BenchControls, PlateGoesOutWithOnePressAndInWithOneOnceTheWeldHasBegun) {
             actsOf(controlsOf({view, preparing, ControlPanel::None, {}, {}})[4]),
             (std::vector<BenchAct>{TakePlateOut{}}));
     }
+}
+
+TEST(BenchControls, PlateIsSetHotterAndColderAndComesThereInItsTime) {
+    VirtualBench bench = benchFor(setupFor(kPe10));
+    BenchView view = bench.view();
+    const double planned = view.plateTargetC;
+    EXPECT_EQ(
+        words(controlsOf({view, true, ControlPanel::Plate, {}, {}})),
+        (QStringList{"Wipe plate", "Read plate", "Set plate", "", "Plate in", "Close"}));
+    const auto set = controlsOf({view, true, ControlPanel::PlateTarget, {}, {}});
+    EXPECT_EQ(words(set), (QStringList{"+5 °C", "+1 °C", "−1 °C", "−5 °C", "", "Close"}));
+    for (const std::size_t press : {0U, 1U}) {
+        view = bench.view();
+        const auto now = controlsOf({view, true, ControlPanel::PlateTarget, {}, {}});
+        for (const BenchAct& act : actsOf(now[press])) {
+            ASSERT_TRUE(bench.act(act));
+        }
+    }
+    EXPECT_DOUBLE_EQ(bench.view().plateTargetC, planned + 6);
+    EXPECT_NEAR(bench.view().plateShownC, planned, 0.1) << "a plate takes its time";
+    bench.advance(std::chrono::minutes(40));
+    EXPECT_NEAR(bench.view().plateShownC, planned + 6, 0.1);
+    EXPECT_NEAR(bench.view().stations[2].plateC, planned + 6, 0.1);
+}
+
+TEST(BenchControls, PlateIsSetNoHotterThanABenchTakesIt) {
+    VirtualBench bench = benchFor(setupFor(kPe10));
+    ASSERT_TRUE(bench.act(SetPlate{act_limits::kHottestMc - 1'000}));
+    BenchView view = bench.view();
+    auto set = controlsOf({view, true, ControlPanel::PlateTarget, {}, {}});
+    EXPECT_FALSE(set[0].view.enabled);
+    EXPECT_TRUE(set[1].view.enabled);
+    ASSERT_TRUE(bench.act(SetPlate{1'000}));
+    view = bench.view();
+    set = controlsOf({view, true, ControlPanel::PlateTarget, {}, {}});
+    EXPECT_TRUE(set[2].view.enabled);
+    EXPECT_FALSE(set[3].view.enabled);
 }
 
 TEST(BenchControls, ClampsPanelIsForPreparingUntilBothSheetsAreInAndThenForRelease) {

@@ -26,6 +26,10 @@ void expectAsTheBench(const VirtualBench& bench, int place) {
     EXPECT_NEAR(drawing.skinC, station.skinC, 0.51);
     EXPECT_NEAR(drawing.reading, view.scale.reading, kFine);
     EXPECT_EQ(drawing.joined, station.joined.has_value());
+    EXPECT_NEAR(drawing.meltLeftMm, station.joined ? station.joined->leftMm() : 0, kFine);
+    EXPECT_EQ(
+        drawing.skinned, station.joined && station.joined->skinC < station.joined->leastSkinC);
+    EXPECT_EQ(drawing.spoiled, station.joined && station.marks.contaminated());
     EXPECT_EQ(drawing.plateInside, view.plateInside);
     const double rate = inNewtons(*bench.setup().bench.scale.ratePerMillimetre());
     EXPECT_NEAR(drawing.springMm, view.scale.springN / rate, kFine);

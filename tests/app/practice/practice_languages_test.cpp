@@ -27,7 +27,7 @@ protected:
     void look(const QString& name) {
         m_seen.insert(name);
         for (const QSize size : {QSize(800, 1280), QSize(1280, 800)}) {
-            for (const double text : kSanitized ? std::vector{1.0} : std::vector{1.5, 1.0}) {
+            for (const double text : kSanitized ? std::vector{1.0} : std::vector{2.0, 1.5, 1.0}) {
                 m_preferences.text = text;
                 m_shop->window().resize(size);
                 m_shop->window().setPreferences(m_preferences);
@@ -61,7 +61,14 @@ TEST_P(PracticeInLanguage, NoWordIsCutOnAnyScreen) {
     ASSERT_TRUE(done) << done.error().detail;
     done = m_shop->walk().afterwards(picture);
     ASSERT_TRUE(done) << done.error().detail;
-    EXPECT_GE(m_seen.size(), 20U);
+    for (const char* lesson : {"pe10-parallel", "pe10-cold-start"}) {
+        m_shop = std::make_unique<Practising>(QSize(1280, 800), m_preferences, "Ilva Borrick");
+        done = m_shop->walk().toBench(lesson, picture);
+        ASSERT_TRUE(done) << done.error().detail;
+        done = m_shop->walk().prepare({}, picture);
+        ASSERT_TRUE(done) << done.error().detail;
+    }
+    EXPECT_GE(m_seen.size(), 24U);
     EXPECT_GT(m_parts, 500);
 }
 

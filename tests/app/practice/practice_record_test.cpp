@@ -1,6 +1,7 @@
 // The practice record on paper, as others see it: its text by pdftotext, its pages by pdfinfo, its
 // frame by pdftoppm (poppler's programs).
 #include "app/practice/practice_record.h"
+#include "app/text/language.h"
 #include "tests/support/scratch_folder.h"
 
 #include <QFile>
@@ -89,6 +90,33 @@ TEST(PracticeRecord, SaysWhatWasMadeAndThatItIsNoCertificate) {
     }
     EXPECT_TRUE(record.text().contains("9 of 12"));
     EXPECT_TRUE(record.text().contains("Soaked under pressure"));
+}
+
+TEST(PracticeRecord, SaysSoInEveryLanguageOfTheScreens) {
+    const struct {
+        Language language;
+        QStringList words;
+    } kRows[] = {
+        {Language::German,
+         {"Übungsprotokoll. Kein Zeugnis.", "ÜBUNG", "Lehrling: Ilva Borrick",
+          "3 Schweißungen an einer virtuellen Bank; 2 in den Grenzen", "außerhalb",
+          "Seite 1 von 1"}},
+        {Language::Spanish,
+         {"Informe de prácticas. No es un certificado.", "PRÁCTICA", "Aprendiz: Ilva Borrick",
+          "Soldaduras en un banco virtual: 3", "fuera de límites", "página 1 de 1"}},
+    };
+    for (const auto& row : kRows) {
+        speak(row.language);
+        const Record record(3);
+        EXPECT_EQ(record.pages(), 1);
+        const QString text = record.text({"-raw"}).remove(QLatin1String("-"));
+        for (const QString& words : row.words) {
+            EXPECT_TRUE(text.contains(words))
+                << words.toStdString() << " in " << text.toStdString();
+        }
+        EXPECT_FALSE(text.contains("within limits")) << text.toStdString();
+    }
+    speak(Language::English);
 }
 
 TEST(PracticeRecord, TakesAsManyPagesAsItNeedsAndLosesNoLine) {

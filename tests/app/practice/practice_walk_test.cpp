@@ -187,6 +187,66 @@ TEST(PracticeWalk, ACallCoversTheBenchUntilItIsOver) {
     EXPECT_TRUE(covered);
     EXPECT_FALSE(lamp) << "who takes the call sees no lamp";
     EXPECT_TRUE(shop.window().result()->replay.take().callTaken);
+    const auto& order = shop.window().result()->score.order;
+    const auto away = std::find_if(
+        order.begin(), order.end(), [](const OrderError& one) { return one.code == "call_taken"; });
+    ASSERT_NE(away, order.end());
+    EXPECT_GT(away->size, 1);
+}
+
+TEST(PracticeWalk, WhoLeavesTheLessonInMidWeldIsToldHowItWasAndFindsItAgain) {
+    Practising shop;
+    ASSERT_TRUE(shop.walk().toBench("pe10-first"));
+    ASSERT_TRUE(shop.walk().prepare({}));
+    ASSERT_TRUE(shop.walk().align({}));
+    const std::size_t acts = shop.room().take().acts.size();
+    ASSERT_GT(acts, 0U);
+    emit shop.window().strip()->linePressed();
+    const int last = static_cast<int>(shop.window().choicePage()->view().choices.size()) - 1;
+    emit shop.window().choicePage()->chosen(last);
+    ASSERT_TRUE(shop.walk().waitForResult());
+    ASSERT_NE(shop.window().result(), nullptr);
+    EXPECT_EQ(shop.window().result()->score.verdict.word, VerdictWord::Incomplete);
+    EXPECT_EQ(shop.window().result()->replay.take().acts.size(), acts);
+    const auto lines = shop.room().history();
+    ASSERT_TRUE(lines) << lines.error().detail;
+    ASSERT_EQ(lines->size(), 1U) << "with its take, not as broken off besides";
+    EXPECT_FALSE(lines->front().brokenOff);
+    EXPECT_TRUE(shop.room().kept(lines->front()));
+}
+
+TEST(PracticeWalk, WhoLeavesTheLessonBeforeAnythingWasDoneIsAtTheLessons) {
+    Practising shop;
+    ASSERT_TRUE(shop.walk().toBench("pe10-first"));
+    emit shop.window().strip()->linePressed();
+    const int last = static_cast<int>(shop.window().choicePage()->view().choices.size()) - 1;
+    emit shop.window().choicePage()->chosen(last);
+    EXPECT_EQ(shop.window().page(), PracticePage::Lessons);
+}
+
+TEST(PracticeWalk, AColdPlateWarmsUpFasterWhereTheTraineeSaysSoAndHandsStayInTrueTime) {
+    Practising shop;
+    ASSERT_TRUE(shop.walk().toBench("pe10-cold-start"));
+    const auto now = [&shop] { return shop.room().run().now(); };
+    const auto seen = [&shop] { return shop.room().run().bench().view(); };
+    shop.window().setPace(30);
+    const Milliseconds before = now();
+    shop.walk().go(Milliseconds(60'000));
+    EXPECT_NEAR(static_cast<double>((now() - before).count()), 30 * 60'000, 5'000)
+        << "the plate is cold";
+    EXPECT_GT(seen().plateShownC, 200);
+    for (int minutes = 0; minutes < 10 && shop.room().mayHurryNow(); ++minutes) {
+        shop.walk().go(Milliseconds(60'000));
+    }
+    EXPECT_NEAR(seen().plateShownC, seen().plateTargetC, 0.6);
+    const Milliseconds warm = now();
+    shop.walk().go(Milliseconds(10'000));
+    EXPECT_NEAR(static_cast<double>((now() - warm).count()), 10'000, 100) << "true time again";
+    ASSERT_TRUE(shop.walk().several({"Plate", "Set plate", "+5 °C", "Close", "Close"}));
+    EXPECT_TRUE(shop.room().mayHurryNow()) << "on its way again";
+    ASSERT_TRUE(shop.walk().several({"Plate", "Set plate", "−5 °C", "Close", "Close"}));
+    EXPECT_FALSE(shop.room().mayHurryNow());
+    EXPECT_TRUE(std::holds_alternative<SetPlate>(shop.room().take().acts.back().act));
 }
 
 TEST(PracticeWalk, WhatIsNoticedIsKeptWithItsTime) {

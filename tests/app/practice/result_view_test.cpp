@@ -41,7 +41,7 @@ TEST(ResultView, AGoodWeldHasNothingOff) {
         EXPECT_FALSE(row.off) << row.item.toStdString();
     }
     EXPECT_EQ(rowOf(view, "In limits").value, "12 of 12 values");
-    EXPECT_EQ(rowOf(view, "Readings").value, "all 1 were right");
+    EXPECT_EQ(rowOf(view, "Readings").value, "the one was right");
     EXPECT_EQ(view.after, "The same again.");
 }
 
@@ -82,6 +82,37 @@ TEST(ResultView, NamesTwoOfManyAndCountsTheRest) {
         "plate drawn out while pressed; hot faces pulled apart; and 2 more");
 }
 
+TEST(ResultView, ListsEachByItselfWithItsTimeAndWhatIsOffFirst) {
+    PracticeScore score;
+    score.reactions = {{CueKind::ActNow, Milliseconds(62'000), Milliseconds(840)}};
+    score.readings = {
+        {"alignment", Milliseconds(5'000), 20, 20.2, 0.5, "mm"},
+        {"recheck", Milliseconds(90'000), 20, 18.5, 0.5, "mm"}};
+    score.order = {
+        {"plate_dragged", Milliseconds(61'000), 0},
+        {"scale_end", Milliseconds(70'000), 0},
+        {"scale_end", Milliseconds(75'000), 0}};
+    score.notice = {{Wrong::Draught, Milliseconds(65'000)}};
+    const ResultView view = viewOf(score);
+    QStringList off;
+    QStringList rest;
+    for (const ResultView::Row& row : view.all) {
+        EXPECT_FALSE(row.off && row.right) << row.value.toStdString();
+        EXPECT_TRUE(row.off || rest.size() + off.size() >= 4) << "what is off stands first";
+        (row.off ? off : rest) << row.value;
+    }
+    EXPECT_EQ(
+        off,
+        (QStringList{
+            "scale again: told 20.0 mm, it was 18.5 mm, at 1:30",
+            "plate drawn out while pressed, at 1:01", "turned against the scale's end, at 1:10",
+            "turned against the scale's end, at 1:15"}));
+    EXPECT_EQ(
+        rest, (QStringList{
+                  "act now: after 0.8 s, at 1:02",
+                  "alignment reading: told 20.0 mm, it was 20.2 mm, at 0:05", "noticed at 1:05"}));
+}
+
 TEST(ResultView, ShowsTheJointAtItsWorstPlaceBesideThePlannedOne) {
     const BenchSetup setup = setupFor(kPe10);
     const WeldStory good = welded(setup);
@@ -105,6 +136,13 @@ TEST(ResultView, ShowsTheJointAtItsWorstPlaceBesideThePlannedOne) {
     EXPECT_EQ(view.made.place, worst);
     EXPECT_EQ(view.planned.place, worst);
     EXPECT_TRUE(view.planned.joined);
+    const auto place = static_cast<std::size_t>(worst);
+    const StationView& worstStation = bad.lifted.stations[place];
+    ASSERT_TRUE(worstStation.joined);
+    EXPECT_NEAR(view.made.meltLeftMm, worstStation.joined->leftMm(), 0.0051);
+    EXPECT_NEAR(view.planned.meltLeftMm, good.lifted.stations[place].joined->leftMm(), 0.0051);
+    EXPECT_GT(view.planned.meltLeftMm, 0);
+    EXPECT_EQ(view.made.kinkDeg, bad.lifted.kinkDeg);
     EXPECT_EQ(view.bendText, "Bend test, front to back: the joint breaks.");
     EXPECT_EQ(
         rowOf(view, "Weld plane at release").value, QString("%1 °C, planned %2 °C")

@@ -107,7 +107,7 @@ TEST(BrokenOff, StandsInItsMakersHistoryWithoutATake) {
         auto log = LogWriter<Practice>::open(path, clock);
         ASSERT_TRUE(log);
         const MadeWeld made = practised(set, {}, *log, clock);
-        ASSERT_TRUE(keepTake(*log, made.take, set.lesson, scoreOf(set, made), kBy, clock.now()));
+        ASSERT_TRUE(keepTake(*log, made.take, set, scoreOf(set, made), kBy, clock.now()));
         ASSERT_TRUE(log->flush());
     }
     auto log = LogReader::open(path);
@@ -128,6 +128,29 @@ TEST(BrokenOff, StandsInItsMakersHistoryWithoutATake) {
     EXPECT_EQ(kept.error().code, ErrorCode::Missing);
     EXPECT_NE(kept.error().detail.find("broken off"), std::string::npos);
     EXPECT_TRUE(practiceHistory(*log, "person:other")->empty());
+}
+
+TEST(BrokenOff, WhoClosesPracticeInMidWeldFindsItInHisHistory) {
+    const ScratchFolder folder;
+    const std::string path = folder.file("practice.db");
+    const SetLesson set = setFor(shippedLesson("pe10-first"));
+    CheckMade wiped;
+    wiped.check = "plate_wiped";
+    wiped.passed = true;
+    leftOpen(path, {set.order}, {wiped, WeldAborted{std::string(kLeft), ""}});
+    auto log = LogReader::open(path);
+    ASSERT_TRUE(log);
+    const auto lines = practiceHistory(*log, kBy);
+    ASSERT_TRUE(lines) << lines.error().detail;
+    ASSERT_EQ(lines->size(), 1U);
+    EXPECT_TRUE(lines->front().brokenOff);
+    EXPECT_TRUE(lines->front().left);
+    EXPECT_EQ(lines->front().number, 1);
+    EXPECT_EQ(brokenOffIn(*log)->front().phase, "preparing");
+    const auto kept = keptTake(*log, lines->front());
+    ASSERT_FALSE(kept);
+    EXPECT_NE(kept.error().detail.find("practice was left"), std::string::npos);
+    EXPECT_TRUE(startAgain(path, std::chrono::minutes(5)).empty()) << "it is ended";
 }
 
 TEST(BrokenOff, AWeldThatStandsOnNoLessonsBenchGoesOn) {

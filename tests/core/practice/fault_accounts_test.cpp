@@ -68,13 +68,25 @@ TEST(FaultAccounts, HaveEachFaultOnceWithASentence) {
         std::string::npos);
 }
 
-TEST(FaultAccounts, SayWhatTheVerdictFindsOfEachSingleFault) {
-    for (const FaultAccount& account : faultAccounts()) {
-        if (!account.needsBench) {
-            const WeldOrder order = pe10();
-            holds(account, rehearsed(order, handWith(account, order)));
+TEST(FaultAccounts, SayWhatTheVerdictFindsOfEachSingleFaultWithEveryProcedure) {
+    int welds = 0;
+    for (const char* procedure :
+         {"pe-hd-dvs2207-1-2005", "pe-hd-dvs2207-1-2015", "pp-dvs2207-11", "pvdf-dvs2207-15"}) {
+        for (const double thickness : {3.0, 5.0, 8.0, 10.0, 15.0, 20.0, 25.0}) {
+            for (const char* bench : {"east", "west"}) {
+                const auto order = orderFor(procedure, thickness, bench, 30);
+                for (const FaultAccount& account : faultAccounts()) {
+                    if (order && !account.needsBench) {
+                        SCOPED_TRACE(
+                            std::string(procedure) + " " + std::to_string(thickness) + " " + bench);
+                        holds(account, rehearsed(*order, handWith(account, *order)));
+                        ++welds;
+                    }
+                }
+            }
         }
     }
+    EXPECT_GT(welds, 300);
 }
 
 class OnTheBench : public testing::TestWithParam<std::size_t> {};

@@ -2,6 +2,7 @@
 #include "core/practice/practice_history.h"
 
 #include "core/base/uuid.h"
+#include "core/bench/bench_codec.h"
 #include "core/copies/log_import.h"
 #include "core/log/fact_codec.h"
 #include "core/log/verify.h"
@@ -21,7 +22,7 @@ static_assert(!std::is_convertible_v<LogWriter<Production>&, LogWriter<Practice>
 static_assert(!std::is_convertible_v<LogWriter<Production>*, LogWriter<Practice>*>);
 static_assert(!std::is_constructible_v<LogWriter<Practice>, LogWriter<Production>>);
 static_assert(!std::is_invocable_v<
-              decltype(&keepTake), LogWriter<Production>&, const PracticeTake&, const Lesson&,
+              decltype(&keepTake), LogWriter<Production>&, const PracticeTake&, const SetLesson&,
               const PracticeScore&, const std::string&, const Instant&>);
 static_assert(!std::is_invocable_v<
               decltype(&Session<Practice>::start), LogWriter<Production>&, const Clock&>);
@@ -38,7 +39,7 @@ protected:
         set = setFor(shippedLesson("pe10-first"));
         made = practised(set, slow, *log, clock);
         score = scoreOf(set, made);
-        const auto kept = keepTake(*log, made.take, set.lesson, score, "person:tilda", clock.now());
+        const auto kept = keepTake(*log, made.take, set, score, "person:tilda", clock.now());
         EXPECT_TRUE(kept) << kept.error().detail;
         EXPECT_TRUE(log->flush());
         EXPECT_TRUE(log->state().refused.empty());
@@ -90,10 +91,41 @@ TEST_F(KeptPractice, GivesTakeAndLessonBackAndTheSameScore) {
     EXPECT_EQ(again.lapses, score.lapses);
     EXPECT_EQ(again.made, score.made); // to the last bit
     EXPECT_EQ(again.readings, score.readings);
+    EXPECT_EQ(kept->take.procedureSha256, set.order.procedure.sha256);
+    EXPECT_EQ(kept->take.benchSha256, set.bench.sha256);
     line.takeSha256 = sha256Hex("another");
     EXPECT_EQ(keptTake(*log, line).error().code, ErrorCode::Missing);
     line.weld = "no weld";
     EXPECT_EQ(keptTake(*log, line).error().code, ErrorCode::Missing);
+}
+
+TEST_F(KeptPractice, IsSeenAgainOnItsOwnBenchByItsOwnProcedureWhateverTheShopHasNow) {
+    auto log = LogReader::open(path);
+    ASSERT_TRUE(log);
+    const auto kept = keptTake(*log, history().front());
+    ASSERT_TRUE(kept) << kept.error().detail;
+    PracticeShop today = shop();
+    for (BenchDocument& one : today.benches) { // a softer spring
+        Bench other = one.bench;
+        if (other.scale.ratePerMm) {
+            other.scale.ratePerMm = newtons(inNewtons(*other.scale.ratePerMm) * 0.9);
+        }
+        for (Force& rate : other.scale.ratePerUnit) {
+            rate = newtons(inNewtons(rate) * 0.9);
+        }
+        one = readBench("today's bench", benchText(other)).value();
+    }
+    const auto now = setLesson(kept->lesson, today);
+    const auto then = setLesson(kept->lesson, shopOf(*kept, today));
+    ASSERT_TRUE(now) << now.error().detail;
+    ASSERT_TRUE(then) << then.error().detail;
+    EXPECT_NE(now->bench.sha256, set.bench.sha256);
+    EXPECT_EQ(then->bench.sha256, set.bench.sha256);
+    EXPECT_EQ(then->setup.plan.scale->joining, set.setup.plan.scale->joining);
+    EXPECT_NE(now->setup.plan.scale->joining, set.setup.plan.scale->joining);
+    const PracticeScore again = scoreOf(*then, {kept->take, made.record});
+    EXPECT_EQ(again.made, score.made);
+    EXPECT_EQ(again.planned, score.planned);
 }
 
 TEST_F(KeptPractice, VerifiesAsAnyLog) {

@@ -158,6 +158,8 @@ TEST(PracticeReplay, ATakeWithoutTimeHasABeginning) {
 TEST(TakeText, ReadsBackAsTheSameTakeAndTheSameBytes) {
     PracticeTake take = led(firstLesson(), Milliseconds(100)).take;
     take.callTaken = true;
+    take.procedureSha256 = std::string(64, 'a');
+    take.benchSha256 = std::string(64, 'b');
     take.acts.push_back({take.length, TouchEdge{1, 400}});
     const std::string text = takeText(take).value();
     const auto read = readTake("take", text);

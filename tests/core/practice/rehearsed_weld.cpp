@@ -69,26 +69,36 @@ void finish(Weld& weld, const Hand& hand) {
 std::optional<WeldOrder>
 orderFor(const std::string& procedure, double thicknessMm, const std::string& bench, double dragN) {
     const auto document = readProcedureFile(resource("procedures/" + procedure + ".json"));
+    if (!document) {
+        ADD_FAILURE() << document.error().detail;
+        return {};
+    }
+    return orderWith(*document, thicknessMm, bench, dragN);
+}
+
+std::optional<WeldOrder> orderWith(
+    const ProcedureDocument& procedure, double thicknessMm, const std::string& bench,
+    double dragN) {
     const auto stand = readBenchFile(resource("demo/bench-" + bench + ".json"));
-    if (!document || !stand) {
-        ADD_FAILURE() << (document ? stand.error().detail : document.error().detail);
+    if (!stand) {
+        ADD_FAILURE() << stand.error().detail;
         return {};
     }
     WeldOrder order;
-    order.procedure = *document;
+    order.procedure = procedure;
     order.bench = *stand;
     order.request.thickness = millimetres(thicknessMm);
     order.request.lengths = {millimetres(1000)};
-    order.request.ambient = document->procedure.referenceAmbient;
+    order.request.ambient = procedure.procedure.referenceAmbient;
     order.request.drag = newtons(dragN);
     order.type = WeldType::Practice;
     Sheet sheet;
-    sheet.material = document->procedure.material;
+    sheet.material = procedure.procedure.material;
     sheet.maker = "practice";
     sheet.batch = "practice";
     sheet.thicknessUm = std::llround(thicknessMm * 1e3);
     order.sheets = {sheet, sheet};
-    const auto plan = makePlan(order.request, document->procedure, &stand->bench);
+    const auto plan = makePlan(order.request, procedure.procedure, &stand->bench);
     return plan && plan->isReady() ? std::optional<WeldOrder>(order) : std::nullopt;
 }
 

@@ -22,6 +22,11 @@ struct RehearsedWeld {
 std::optional<WeldOrder> orderFor(
     const std::string& procedure, double thicknessMm, const std::string& bench, double dragN = 0);
 
+/// Likewise, of a procedure that a shop changed.
+std::optional<WeldOrder> orderWith(
+    const ProcedureDocument& procedure, double thicknessMm, const std::string& bench,
+    double dragN = 0);
+
 Material materialOf(const WeldOrder& order);
 
 /// Without physics; the slips of the hand's skill are in it.
