@@ -1,11 +1,12 @@
-"""coverage.py ROOT BUILD_FOLDER core|app [--keep FILE COMMIT] [--missed FILE]
+"""coverage.py ROOT BUILD_FOLDER core|app [--rooms REGEX --least PERCENT] [--keep FILE COMMIT] [--missed FILE]
 
 Line coverage of core or of app, by room, from the .gcda files of a --coverage build (gcov of the same g++).
 
 A line counts once however many units compile it (headers, templates), and is reached if any of them reached it. What
 moc and rcc made is not ours and lies in the build folder; nor is a line that only asks moc for something.
-The stage measures by fifths, each with the rooms that it builds; --keep keeps what was reached in FILE and counts what
-other fifths reached at the same commit, too. --missed writes the lines that nothing reached.
+The stage measures by sixths, each with the rooms that it builds; --keep keeps what was reached in FILE and counts what
+other sixths reached at the same commit, too. --missed writes the lines that nothing reached. --least is asked of the rooms
+whose own tests ran, those that REGEX finds ("core/weld"), together; below it the answer is 1.
 """
 import argparse
 import json
@@ -75,8 +76,8 @@ def joined(lines, kept, commit):
     return lines
 
 
-def table(lines, part):
-    """The rows by room, and the whole."""
+def by_room(lines, part):
+    """{room: [lines reached, lines]}; what lies in no room is the part's own."""
     rooms = {}
     for name, counts in lines.items():
         inside = name.split("/")[1:]
@@ -86,11 +87,26 @@ def table(lines, part):
     rooms = {room: numbers for room, numbers in rooms.items() if numbers[1]}
     if not rooms:
         sys.exit(f"coverage: no line of {part} was measured")
+    return rooms
+
+
+def table(rooms, part):
+    """The rows by room, and the whole."""
     whole = [sum(column) for column in zip(*rooms.values())]
     rows = [f"line coverage of {part}:"]
     for room, (reached, all_lines) in [*sorted((r, n) for r, n in rooms.items() if r != part), (part, whole)]:
         rows.append(f"  {room:<12}{100 * reached / all_lines:5.1f} %  {reached} of {all_lines} lines")
     return rows
+
+
+def asked_of(rooms, part, names, least):
+    """What the rooms that were judged reach together, in a sentence, and whether it is enough."""
+    judged = {room: numbers for room, numbers in rooms.items() if re.search(names, f"{part}/{room}")}
+    reached, lines = (sum(column) for column in zip(*judged.values())) if judged else (0, 0)
+    if not lines:
+        sys.exit(f"coverage: no room of {part} is found by {names}")
+    share = 100 * reached / lines
+    return f"  of {', '.join(sorted(judged))}: {share:.1f} %, at least {least:g} % asked", share >= least
 
 
 def missed(lines):
@@ -115,15 +131,23 @@ def main():
     asked.add_argument("root", type=Path)
     asked.add_argument("folder", type=Path)
     asked.add_argument("part", choices=["core", "app"])
+    asked.add_argument("--rooms", metavar="REGEX", default="")
+    asked.add_argument("--least", type=float, metavar="PERCENT")
     asked.add_argument("--keep", nargs=2, metavar=("FILE", "COMMIT"))
     asked.add_argument("--missed", type=Path, metavar="FILE")
     given = asked.parse_args()
     lines = measured(given.root.resolve(), given.folder.resolve(), given.part)
+    own = by_room(lines, given.part)
     if given.keep:
         lines = joined(lines, Path(given.keep[0]), given.keep[1])
-    print("\n".join(table(lines, given.part)))
+    print("\n".join(table(by_room(lines, given.part), given.part)))
     if given.missed:
         given.missed.write_text("".join(line + "\n" for line in missed(lines)), encoding="utf-8")
+    if given.least is not None:
+        sentence, enough = asked_of(own, given.part, given.rooms, given.least)
+        print(sentence)
+        return 0 if enough else 1
+    return 0
 
 
-main()
+sys.exit(main())

@@ -86,6 +86,19 @@ with tempfile.TemporaryDirectory(prefix="seamclock coverage ") as folder:
     expect("core", coverage(root, "core"), (0, [
         "line coverage of core:", "  weld        100.0 %  2 of 2 lines", "  core        100.0 %  2 of 2 lines"]))
 
+    asked = ["--rooms", "^app/(pages|print)"]
+    expect("as much as is asked", coverage(root, "app", *asked, "--least", "50"), (0, [
+        "line coverage of app:",
+        "  pages        50.0 %  3 of 6 lines",
+        "  app          62.5 %  5 of 8 lines",
+        "  of pages: 50.0 %, at least 50 % asked"]))
+    expect("less than is asked", coverage(root, "app", *asked, "--least", "51")[0], 1)
+    expect("what another part reached is not asked for", coverage(
+        root, "app", "--keep", str(kept), "one", *asked, "--least", "51")[0], 1)
+    expect("no such room", coverage(root, "app", "--rooms", "^app/shop", "--least", "1"),
+           (1, ["line coverage of app:", "  pages        50.0 %  3 of 6 lines", "  app          62.5 %  5 of 8 lines",
+                "coverage: no room of app is found by ^app/shop"]))
+
     for data in root.rglob("*.gcda"):
         data.unlink()
     subprocess.run([str(root / "build" / "program"), "1", "2", "3"], check=True)
@@ -95,5 +108,5 @@ with tempfile.TemporaryDirectory(prefix="seamclock coverage ") as folder:
            "  app          87.5 %  7 of 8 lines")
     expect("no such part", coverage(root, "all")[0], 2)
 
-print("\n".join(problems) if problems else "coverage: 7 checks, 0 findings")
+print("\n".join(problems) if problems else "coverage: 11 checks, 0 findings")
 sys.exit(1 if problems else 0)
