@@ -378,31 +378,27 @@ Result<std::vector<std::string>> weldsOf(LogReader& reader, const JointFilter& f
     return welds;
 }
 
-/// Each joint whole, one after the other.
-Result<void> eachRecord(
-    LogReader& reader, const JointFilter& filter,
-    const std::function<void(const FullRecord&)>& use) {
-    const auto welds = weldsOf(reader, filter);
-    if (!welds) {
-        return tl::unexpected(welds.error());
-    }
-    for (const std::string& weld : *welds) {
-        const auto full = readRecord(reader, weld, WithHeat::No);
-        if (!full) {
-            return tl::unexpected(full.error());
-        }
-        use(*full);
-    }
-    return {};
-}
-
 Result<void> exportRecords(LogReader& reader, const JointFilter& filter, const Write& write) {
-    JsonList list(write);
-    auto done = eachRecord(reader, filter, [&list](const FullRecord& full) {
-        list.add(recordJson(full.record, extrasOf(full, true)));
+    std::vector<JointLine> lines;
+    const auto listed = reader.eachJoint(filter, [&lines](const JointLine& line) {
+        lines.push_back(line);
+        return true;
     });
+    if (!listed) {
+        return listed;
+    }
+    JsonList list(write);
+    for (JointLine& line : lines) {
+        const auto full = readRecord(reader, line.weld, WithHeat::No);
+        if (full) {
+            list.add(recordJson(full->record, extrasOf(*full, true)));
+        } else { // the others are there, and this one says why it is not
+            line.trouble = full.error().detail;
+            list.add(jointLineJson(line));
+        }
+    }
     list.end();
-    return done;
+    return {};
 }
 
 Result<void> exportValues(LogReader& reader, const JointFilter& filter, const Write& write) {
@@ -469,9 +465,9 @@ exportRows(LogReader& reader, const LogCall& call, const JointFilter& filter, co
         if (text) {
             use(*text);
         } else {
-            bad = tl::unexpected(text.error());
+            bad = bad ? Result<void>(tl::unexpected(text.error())) : bad;
         }
-        return text.has_value();
+        return true; // the others are there
     };
     Result<void> done;
     if (call.json) {

@@ -146,7 +146,7 @@ Result<PracticeScore> scoreOf(LogReader& log, const PracticeLine& line) {
     if (!shop) {
         return tl::unexpected(shop.error());
     }
-    const auto set = setLesson(kept->lesson, shopOf(*kept, *shop));
+    const auto set = setLesson(kept->lesson, shopOf(*kept, *shop), LessonFor::MadeAlready);
     if (!set) {
         return tl::unexpected(set.error());
     }

@@ -11,6 +11,7 @@
 #include <QStringList>
 #include <algorithm>
 #include <array>
+#include <utility>
 
 namespace seamclock {
 namespace {
@@ -189,13 +190,15 @@ private:
 
     void paintHappenings(std::size_t i, const QRectF& box) {
         const double side = box.height();
-        double free = box.left() - side; // no sign over another
-        for (const CourseView::Happening& one : m_view.phases[i].happenings) {
-            const double x = bounded(placeOf(i, one.at) - side / 2, box.left(), box.right() - side);
-            if (x >= free) {
-                paintSign(m_painter, QRectF(x, box.top(), side, side), one.sign, m_theme.textSoft);
-                free = x + side;
-            }
+        const auto& all = m_view.phases[i].happenings;
+        std::vector<double> wanted;
+        for (const CourseView::Happening& one : all) {
+            wanted.push_back(placeOf(i, one.at) - side / 2);
+        }
+        const std::vector<double> at = spreadOut(wanted, side, box.left(), box.right());
+        for (std::size_t k = 0; k < all.size(); ++k) {
+            paintSign(
+                m_painter, QRectF(at[k], box.top(), side, side), all[k].sign, m_theme.textSoft);
         }
     }
 
@@ -362,6 +365,16 @@ QString spokenCourse(const CourseView& view) {
         out << (phase.grade == Grade::Out ? Words::tr("%1 %2, plan %3, out of limits")
                                           : Words::tr("%1 %2, plan %3"))
                    .arg(phase.name, phase.done, phase.plan);
+        for (const auto& [sign, words] :
+             {std::pair(Sign::Sound, Words::tr("signals: %1")),
+              std::pair(Sign::Remark, Words::tr("remarks: %1"))}) {
+            const auto count = std::count_if(
+                phase.happenings.begin(), phase.happenings.end(),
+                [sign = sign](const CourseView::Happening& one) { return one.sign == sign; });
+            if (count > 0) {
+                out.back() += Words::tr(", %1").arg(words.arg(count));
+            }
+        }
     }
     if (view.estimated) {
         out << Words::tr("weld plane at release about %1 °C, an estimate").arg(view.releaseFigure);

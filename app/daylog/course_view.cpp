@@ -194,6 +194,11 @@ private:
                 phase(place->first).happenings.push_back({place->second, Sign::Sound, due.afterN});
             }
         }
+        for (CourseView::Phase& one : m_view.phases) {
+            std::stable_sort(
+                one.happenings.begin(), one.happenings.end(),
+                [](const auto& a, const auto& b) { return a.at < b.at; });
+        }
     }
 
     const WeldRecord& m_record;
@@ -279,6 +284,26 @@ CourseView courseView(const WeldRecord& record, const HeatEstimate* estimate) {
         addPlane(view, *estimate);
     }
     return view;
+}
+
+std::vector<double> spreadOut(std::vector<double> wanted, double side, double left, double right) {
+    if (wanted.empty()) {
+        return wanted;
+    }
+    const auto count = static_cast<double>(wanted.size());
+    const double last = std::max(right - side, left);
+    const double pitch = count > 1 ? std::min(side, (last - left) / (count - 1)) : side;
+    double free = left;
+    for (double& at : wanted) {
+        at = std::max(at, free);
+        free = at + pitch;
+    }
+    double most = last;
+    for (auto at = wanted.rbegin(); at != wanted.rend(); ++at) {
+        *at = std::max(std::min(*at, most), left);
+        most = *at - pitch;
+    }
+    return wanted;
 }
 
 } // namespace seamclock

@@ -59,7 +59,7 @@ struct CourseView {
         std::optional<Band> band;  // that its readings should lie in
         std::optional<Band> climb; // from reading to reading, evenly
         std::vector<Reading> readings;
-        std::vector<Happening> happenings;
+        std::vector<Happening> happenings; // by their instants
         std::vector<Point> plane;
         QString figure; // of the weld plane, where it matters
 
@@ -81,5 +81,10 @@ struct CourseView {
 /// `estimate`: null until it is worked out, and of a weld that still runs, as a temperature would
 /// argue for an early release.
 CourseView courseView(const WeldRecord& record, const HeatEstimate* estimate);
+
+/// Where signs as wide as `side` stand that want to stand at these left edges, in that order: each
+/// as near as it can be without standing over another, none left out; closer where there is no
+/// room.
+std::vector<double> spreadOut(std::vector<double> wanted, double side, double left, double right);
 
 } // namespace seamclock

@@ -74,6 +74,15 @@ Result<QString> freeName(const QString& folder, const QString& stem, const QStri
                                    "\" already");
 }
 
+ReportOf kindOf(const JointFilter& filter) {
+    const bool narrowed =
+        filter.bench || filter.by || filter.material || filter.verdict || filter.text;
+    const bool ofJob = filter.seams || filter.job;
+    return filter.fromDay && !ofJob && !narrowed   ? ReportOf::Day
+           : ofJob && !filter.fromDay && !narrowed ? ReportOf::Job
+                                                   : ReportOf::Selection;
+}
+
 } // namespace
 
 Result<QString> saveRecordOf(LogReader& reader, const std::string& weld, const DayPapers& papers) {
@@ -112,13 +121,22 @@ saveReportOf(LogReader& reader, const JointFilter& filter, const DayPapers& pape
     if (!report) {
         return tl::unexpected<Error>(report.error());
     }
-    const bool narrowed =
-        filter.bench || filter.by || filter.material || filter.verdict || filter.text;
-    const bool ofJob = filter.seams || filter.job;
-    const ReportOf of = filter.fromDay && !ofJob && !narrowed   ? ReportOf::Day
-                        : ofJob && !filter.fromDay && !narrowed ? ReportOf::Job
-                                                                : ReportOf::Selection;
-    return saveReportPdf(*report, of, papers.work, papers.units, paperOfLocale(), papers.folder);
+    return saveReportPdf(
+        *report, kindOf(filter), papers.work, papers.units, paperOfLocale(), papers.folder);
+}
+
+Result<QString> printReportOf(
+    LogReader& reader, const JointFilter& filter, const DayPapers& papers, const QString& printer) {
+    const auto report = reportFacts(reader, filter);
+    if (!report) {
+        return tl::unexpected<Error>(report.error());
+    }
+    const auto printed =
+        printReport(*report, kindOf(filter), papers.work, papers.units, paperOfLocale(), printer);
+    if (!printed) {
+        return tl::unexpected<Error>(printed.error());
+    }
+    return printer;
 }
 
 Result<QString>

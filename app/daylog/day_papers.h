@@ -29,6 +29,10 @@ Result<QString> printRecordOf(
 /// saveReportPdf.
 Result<QString> saveReportOf(LogReader& reader, const JointFilter& filter, const DayPapers& papers);
 
+/// Likewise; the printer's name. Errors as reportFacts and printReport.
+Result<QString> printReportOf(
+    LogReader& reader, const JointFilter& filter, const DayPapers& papers, const QString& printer);
+
 enum class DayTable { List, Values, Json };
 /// All joints that the filter gives, as comma-separated values (the list, or every value that was
 /// set and read) or as JSON; the file. Its name is one that is free. NotWritten: with the path and

@@ -5,6 +5,7 @@
 #include "app/text/phrase_book.h"
 #include "app/text/record_words.h"
 #include "app/text/words.h"
+#include "core/report/record_reasons.h"
 
 #include <QCoreApplication>
 #include <QImageReader>
@@ -68,7 +69,7 @@ void DayLogFlow::open() {
         QThreadPool::globalInstance()->start([self = QPointer<DayLogFlow>(this)] {
             QMetaObject::invokeMethod(qApp, [self, names = printerNames()] {
                 if (self) {
-                    self->m_printers = names;
+                    self->setPrinters(names);
                 }
             });
         });
@@ -372,6 +373,11 @@ void DayLogFlow::readJoint() {
             m_heat.reset();
         }
         m_joint = *joint;
+        if (m_shop.readOnly && m_joint->photosLeftBehind) { // a published copy takes none along
+            for (JointPhoto& photo : m_joint->photos) {
+                photo.state = PhotoState::LeftBehind;
+            }
+        }
         drawJoint();
         const bool ended = m_joint->record && (m_joint->record->stored || m_joint->record->aborted);
         if (ended && !m_heat) {
@@ -395,9 +401,7 @@ void DayLogFlow::drawJoint() {
     const HeatEstimate* heat = m_heat ? &*m_heat : nullptr;
     JointView view = m_joint->record ? jointView(*m_joint->record, m_names, heat, m_shop.units())
                                      : damagedView(m_joint->line, m_names);
-    if (!(m_shop.readOnly && m_joint->photosLeftBehind)) { // a published copy takes none along
-        view.photos = photosTrouble(m_joint->photos);
-    }
+    view.photos = photosTrouble(m_joint->photos);
     view.tested = testedText(m_joint->coupons);
     m_day->showJoint(view);
     drawDay();
@@ -585,7 +589,8 @@ void DayLogFlow::showSearch() {
     view.tiles.push_back(
         {tr("Close the day"), tr("seal it, by PIN"), Sign::Lock, false, m_shop.hasForeman()});
     view.tiles.push_back(
-        {m_filter.day ? tr("Day report") : tr("Report"), tr("PDF of these joints"), Sign::Print});
+        {m_filter.day ? tr("Day report") : tr("Report"),
+         m_printers.isEmpty() ? tr("PDF of these joints") : tr("PDF or on paper"), Sign::Print});
     view.tiles.push_back({tr("Tables"), tr("CSV or JSON of these"), Sign::Saved});
     m_search->setWords(m_filter.words);
     m_search->show(view);
@@ -623,12 +628,7 @@ void DayLogFlow::searchTile(int index) {
         DayFilter next = m_filter;
         next.words = m_search->words();
         narrow(next);
-        makePaper(
-            [filter = asked(m_filter, m_names), papers = papers()](LogReader& reader) {
-                return saveReportOf(reader, filter, papers);
-            },
-            tr("The report is saved: %1"));
-        showDay();
+        makeReport();
         return;
     }
     default: {
@@ -670,17 +670,22 @@ void DayLogFlow::showRecord() {
     add(tr("Looked at"), tr("bead, grade, decisions"), Sign::Look, true);
     const auto bad =
         std::count_if(m_joint->photos.begin(), m_joint->photos.end(), [](const JointPhoto& photo) {
-            return photo.state != PhotoState::AsKept;
+            return isTrouble(photo.state);
         });
     add(tr("Photos"),
         m_joint->photos.empty() ? tr("none was kept")
         : bad > 0               ? tr("%1 missing or altered").arg(bad)
-                                : tr("%1 kept").arg(m_joint->photos.size()),
+        : m_joint->photos.front().state == PhotoState::LeftBehind
+            ? tr("%1 beside the shop's own log").arg(m_joint->photos.size())
+            : tr("%1 kept").arg(m_joint->photos.size()),
         Sign::Camera, !m_joint->photos.empty());
+    const bool isSigned = signedOff != record.decisions.rend();
+    const bool changed = isSigned && changedAfter(signedOff->n, record) != 0;
     add(tr("Sign it off"),
-        signedOff != record.decisions.rend() ? tr("signed by %1").arg(m_names.person(signedOff->by))
-                                             : tr("foreman, by PIN"),
-        Sign::Shield, may && signedOff == record.decisions.rend());
+        changed    ? tr("changed since %1 signed").arg(m_names.person(signedOff->by))
+        : isSigned ? tr("signed by %1").arg(m_names.person(signedOff->by))
+                   : tr("foreman, by PIN"),
+        Sign::Shield, may && (!isSigned || changed));
     add(tr("Correct a value"), tr("both stay in the record"), Sign::Remark, may);
     add(tr("Save as PDF"), tr("into the documents"), Sign::Saved, true);
     add(tr("Print"), m_printers.isEmpty() ? tr("there is no printer") : m_printers.front(),
@@ -716,12 +721,83 @@ void DayLogFlow::recordTile(int index) {
             },
             tr("The record is saved: %1"));
         return;
-    default:
-        makePaper(
-            [weld = m_joint->record->weld, papers = papers(), printer = m_printers.value(0)](
-                LogReader& reader) { return printRecordOf(reader, weld, papers, printer); },
-            tr("The record is on the printer: %1"));
+    default: {
+        const auto print = [this, weld = m_joint->record->weld](const QString& printer) {
+            makePaper(
+                [weld, papers = papers(), printer](LogReader& reader) {
+                    return printRecordOf(reader, weld, papers, printer);
+                },
+                tr("The record is on the printer: %1"));
+        };
+        if (m_printers.size() <= 1) {
+            print(m_printers.value(0));
+            return;
+        }
+        askWhere(
+            tr("Where does the record go?"), {},
+            [this, print](const QString& printer) {
+                print(printer);
+                showRecord();
+            },
+            [this] { showRecord(); });
     }
+    }
+}
+
+void DayLogFlow::askWhere(
+    const QString& title, std::function<void()> save,
+    std::function<void(const QString& printer)> print, Press stop) {
+    ChoiceView view;
+    view.title = title;
+    view.under = tr("The desktop's own printer stands first.");
+    std::vector<std::function<void()>> does;
+    const auto add = [&](const QString& text, const QString& under, Sign sign,
+                         std::function<void()> what) {
+        ChoiceView::Choice choice;
+        choice.text = text;
+        choice.under = under;
+        choice.sign = sign;
+        view.choices.push_back(choice);
+        does.push_back(std::move(what));
+    };
+    if (save) {
+        add(tr("Save as PDF"), tr("into the documents"), Sign::Saved, std::move(save));
+    }
+    for (const QString& printer : m_printers.mid(0, kMostPrinters)) {
+        add(printer, tr("print there"), Sign::Print, [print, printer] { print(printer); });
+    }
+    view.back = hiddenSlot();
+    view.stop = plainSlot(tr("Close"), tr("nothing is written"));
+    view.step = hiddenSlot();
+    choose(
+        view, [does = std::move(does)](int index) { does.at(static_cast<std::size_t>(index))(); },
+        {}, std::move(stop));
+}
+
+void DayLogFlow::makeReport() {
+    const auto save = [this] {
+        makePaper(
+            [filter = asked(m_filter, m_names), papers = papers()](LogReader& reader) {
+                return saveReportOf(reader, filter, papers);
+            },
+            tr("The report is saved: %1"));
+        showDay();
+    };
+    if (m_printers.isEmpty()) {
+        save();
+        return;
+    }
+    askWhere(
+        tr("Where does the report go?"), save,
+        [this](const QString& printer) {
+            makePaper(
+                [filter = asked(m_filter, m_names), papers = papers(), printer](LogReader& reader) {
+                    return printReportOf(reader, filter, papers, printer);
+                },
+                tr("The report is on the printer: %1"));
+            showDay();
+        },
+        [this] { showSearch(); });
 }
 
 DayPapers DayLogFlow::papers() const {

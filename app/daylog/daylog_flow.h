@@ -86,6 +86,8 @@ public:
     void takeKeys();
 
     bool eventFilter(QObject* watched, QEvent* event) override;
+    /// Those that this machine knows, its own first; asked for when the log is opened.
+    void setPrinters(const QStringList& names) { m_printers = names; }
 
 signals:
     /// Back to the bench at that place in what look() was told; -1: the one that was left.
@@ -126,6 +128,11 @@ private:
     DayPapers papers() const;
     void makePaper(std::function<Result<QString>(LogReader&)> work, const QString& done);
     void askTable();
+    /// A file or a printer, and what is to be done with that one; `stop`: with none.
+    void askWhere(
+        const QString& title, std::function<void()> save,
+        std::function<void(const QString& printer)> print, Press stop);
+    void makeReport();
     void signOff();
     void correct();
     void correctValue(const Correctable& value);
@@ -134,6 +141,7 @@ private:
 
     static constexpr std::size_t kPage = 40;      // lines that are read at once
     static constexpr std::size_t kMostPages = 12; // whose lines are held
+    static constexpr int kMostPrinters = 7;       // that are offered
 
     DayLogShop m_shop;
     LogReading m_reading;

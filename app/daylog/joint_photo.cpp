@@ -41,6 +41,9 @@ QString told(const JointPhoto& photo, QString (*sum)(const std::string&)) {
             .arg(name, expected, sum(photo.found));
     case PhotoState::Unreadable:
         return Photos::tr("%1 can't be read: expected SHA-256 %2").arg(name, expected);
+    case PhotoState::LeftBehind:
+        return Photos::tr("%1 lies beside the shop's own log, not beside this copy: SHA-256 %2")
+            .arg(name, expected);
     }
     return {};
 }
@@ -71,6 +74,10 @@ JointPhoto lookAtPhoto(const PhotoAdded& photo, const QString& log) {
     return out;
 }
 
+bool isTrouble(PhotoState state) {
+    return state != PhotoState::AsKept && state != PhotoState::LeftBehind;
+}
+
 QString photoStateText(PhotoState state) {
     switch (state) {
     case PhotoState::AsKept:
@@ -81,6 +88,8 @@ QString photoStateText(PhotoState state) {
         return Photos::tr("its file was altered");
     case PhotoState::Unreadable:
         return Photos::tr("its file can't be read");
+    case PhotoState::LeftBehind:
+        return Photos::tr("beside the shop's own log");
     }
     return {};
 }
@@ -90,6 +99,9 @@ QString photoLine(const JointPhoto& photo) {
 }
 
 QString photoSentence(const JointPhoto& photo) {
+    if (photo.state == PhotoState::LeftBehind) {
+        return told(photo, whole) + QLatin1Char('.');
+    }
     return Photos::tr("%1. Its place is the folder %2.")
         .arg(told(photo, whole), QFileInfo(photo.file).path());
 }
@@ -98,7 +110,7 @@ QString photosTrouble(const std::vector<JointPhoto>& photos) {
     const JointPhoto* first = nullptr;
     int count = 0;
     for (const JointPhoto& photo : photos) {
-        if (photo.state != PhotoState::AsKept) {
+        if (isTrouble(photo.state)) {
             first = first == nullptr ? &photo : first;
             ++count;
         }

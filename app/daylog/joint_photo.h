@@ -12,7 +12,10 @@
 
 namespace seamclock {
 
-enum class PhotoState { AsKept, Missing, Altered, Unreadable };
+/// LeftBehind: what is read is a copy that took no photos along; nothing is known of them here.
+enum class PhotoState { AsKept, Missing, Altered, Unreadable, LeftBehind };
+/// Somebody ought to look after it.
+bool isTrouble(PhotoState state);
 
 struct JointPhoto {
     PhotoAdded photo;

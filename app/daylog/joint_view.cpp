@@ -211,6 +211,9 @@ std::vector<JointView::Value> theFew(const WeldRecord& record, UnitSystem units)
         value.done = kNone;
         if (one != nullptr && one->actual) {
             value.done = in.bare(*one->actual, one->unit);
+            if (one->was) {
+                value.done = Day::tr("%1, was %2").arg(value.done, in.bare(*one->was, one->unit));
+            }
             value.out = isOut(*one, record);
             value.n = one->n;
         }
@@ -359,7 +362,8 @@ QString decidedText(const WeldRecord& record, const DayNames& names) {
     for (const Retained& one : record.decisions) {
         if (std::holds_alternative<SignedOff>(one.d)) {
             const QString sign =
-                Day::tr("signed off by %1, %2").arg(names.person(one.by), whenText(one.at));
+                Day::tr("signed off by %1, %2").arg(names.person(one.by), whenText(one.at)) +
+                (changedAfter(one.n, record) == 0 ? QString() : Day::tr(", changed since"));
             out = out.isEmpty() ? sign : Day::tr("%1; %2").arg(out, sign);
         }
     }
@@ -631,7 +635,7 @@ TableView lookedAtTable(
     }
     for (const JointPhoto& photo : photos) {
         TableView::Cell found = cell(photoLine(photo));
-        found.out = photo.state != PhotoState::AsKept;
+        found.out = isTrouble(photo.state);
         row(Day::tr("photo"), photo.by, found, photo.n);
     }
     for (const CouponSeries& series : coupons) {

@@ -46,7 +46,7 @@ void PhotoPage::show(const JointPhoto& photo) {
     const QString name = QString::fromStdString(photo.photo.name);
     m_title->setText(
         tr("%1, event %2: %3").arg(name).arg(photo.n).arg(photoStateText(photo.state)));
-    m_title->setLate(photo.state != PhotoState::AsKept);
+    m_title->setLate(isTrouble(photo.state));
     m_part->setImage(
         {}, photo.state == PhotoState::AsKept ? tr("One moment") : photoSentence(photo));
     m_back->show(hiddenSlot());

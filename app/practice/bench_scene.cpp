@@ -69,7 +69,8 @@ public:
                 if (m_drawing.joined && m_drawing.lifted && m_drawing.kinkDeg > 0) {
                     const QPointF root(m_middle.x(), low());
                     m_painter.translate(root);
-                    m_painter.rotate(sideOf(left) * m_drawing.kinkDeg / 2);
+                    // Each half slopes away; where the faces met they are one, upright.
+                    m_painter.shear(0, sideOf(left) * std::tan(m_drawing.kinkDeg / 2 * kPi / 180));
                     m_painter.translate(-root);
                 }
                 paintSheet(left);

@@ -186,11 +186,12 @@ void PracticeWindow::showSide() {
             });
     }
     add(choice(tr("Leave the lesson"), tr("this weld is stopped"), Sign::Back), [this] {
+        const bool touched = m_room.isTouched();
         m_room.leave();
-        if (m_room.take().acts.empty()) { // nothing was done yet
-            openLessons();
-        } else {
+        if (touched) {
             over();
+        } else {
+            openLessons();
         }
     });
     view.narrow = true;

@@ -14,7 +14,7 @@ workOut(const PracticeWork& work, const std::function<bool(double share)>& each)
     const auto stopped = [] {
         return fail(ErrorCode::Refused, "the score is not wanted any more");
     };
-    auto set = setLesson(work.lesson, work.shop);
+    auto set = setLesson(work.lesson, work.shop, LessonFor::MadeAlready);
     if (!set) {
         return tl::unexpected<Error>(set.error());
     }

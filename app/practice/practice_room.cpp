@@ -8,6 +8,7 @@ namespace seamclock {
 namespace {
 
 constexpr Milliseconds kSlice{100}; // of process time, between two looks at whether it may hurry
+constexpr Milliseconds kLongestHurry = std::chrono::hours(20); // a take is no longer than a day
 
 int rankOf(VerdictWord word) {
     switch (word) {
@@ -127,6 +128,9 @@ void PracticeRoom::advance(Milliseconds frame, int pace) {
     if (!m_run) {
         return;
     }
+    if (m_run->now() >= kLongestHurry) {
+        pace = 1;
+    }
     // In slices: a cue that wants true time ends the hurry where it begins.
     Milliseconds left = frame;
     while (left.count() > 0) {
@@ -141,7 +145,7 @@ void PracticeRoom::advance(Milliseconds frame, int pace) {
 }
 
 bool PracticeRoom::mayHurryNow() const {
-    return m_run && weld() != nullptr &&
+    return m_run && weld() != nullptr && m_run->now() < kLongestHurry &&
            (m_run->waitsForPlate(*weld()) || mayHurry(*weld(), m_clock->now()));
 }
 
@@ -151,6 +155,15 @@ PracticeTake PracticeRoom::take() const {
 
 WeldRecord PracticeRoom::recordOfWeld() const {
     return record(*weld());
+}
+
+bool PracticeRoom::isTouched() const {
+    if (!m_run || weld() == nullptr) {
+        return false;
+    }
+    const PracticeTake made = take();
+    return weld()->events.size() > 1 || !made.acts.empty() || !made.tries.empty() ||
+           !made.noticed.empty();
 }
 
 void PracticeRoom::leave() {

@@ -70,6 +70,8 @@ public:
     /// The weld is closed or aborted: what was made, for the score. The bench stays until end().
     PracticeTake take() const;
     WeldRecord recordOfWeld() const;
+    /// Something was done, told, tried or said since the lesson began.
+    bool isTouched() const;
     /// A weld that is still open is aborted in the log, as left; the bench stays until end().
     void leave();
     /// Leaves the lesson.

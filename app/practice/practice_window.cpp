@@ -212,6 +212,11 @@ void PracticeWindow::paintEvent(QPaintEvent*) {
 }
 
 void PracticeWindow::closeEvent(QCloseEvent* event) {
+    if (m_keep && m_kind == PracticePage::Working) { // it would be lost, and takes seconds
+        event->ignore();
+        say(tr("The weld is worked out and kept first."), true);
+        return;
+    }
     event->accept();
     m_timer.stop();
     emit left();
@@ -309,7 +314,7 @@ void PracticeWindow::tick() {
     m_lastTick = now;
     m_hand->look();
     if (m_room.runs() && m_kind != PracticePage::Lesson && m_kind != PracticePage::Working) {
-        m_room.advance(passed, m_pace);
+        m_room.advance(passed, handsAreBusy() ? 1 : m_pace);
         lookAtCall();
         lookAtHelp();
     } else if (m_kind == PracticePage::Replay && m_plays && m_result) {
@@ -377,6 +382,12 @@ void PracticeWindow::told(const Result<void>& done) {
     }
 }
 
+// A number is typed, a reason chosen, or a panel of the bench is open.
+bool PracticeWindow::handsAreBusy() const {
+    return m_kind == PracticePage::Pad || m_kind == PracticePage::Reasons ||
+           (m_kind == PracticePage::Bench && m_hand->panel() != ControlPanel::None);
+}
+
 QString PracticeWindow::speedText() const {
     return m_pace == 1 ? tr("true time") : tr("speed × %1").arg(m_pace);
 }
@@ -401,7 +412,7 @@ LessonLineView PracticeWindow::lessonLine() const {
                       .arg(m_lesson.place)
                       .arg(m_made + 1)
                       .arg(std::max(m_lesson.welds, m_made + 1));
-    const bool slow = m_pace > 1 && !m_room.mayHurryNow();
+    const bool slow = m_pace > 1 && (handsAreBusy() || !m_room.mayHurryNow());
     line.time = tr("process time %1, %2")
                     .arg(goneText(m_room.run().now()), slow ? tr("now true time") : speedText());
     line.pressable = m_kind == PracticePage::Bench;

@@ -169,6 +169,7 @@ private:
     void showBench();
     QString speedText() const;
     LessonLineView lessonLine() const;
+    bool handsAreBusy() const;
     std::uint64_t seed() const;
     int current() const; // of the lessons, by m_lesson's id
 

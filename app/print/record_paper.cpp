@@ -821,6 +821,10 @@ private:
             const bool welder = signedOff->role == "welder" || signedOff->role == "operator";
             lines.lines[welder ? 0 : 1].signedBy =
                 tr("%1, %2 %3").arg(person(one.by), instantText(one.at), eventMark(one.n));
+            if (const std::int64_t changed = changedAfter(one.n, m_record); changed != 0) {
+                lines.lines[welder ? 0 : 1].signedBy +=
+                    tr("; changed since %1").arg(eventMark(changed));
+            }
         }
         return lines;
     }

@@ -160,7 +160,9 @@ private:
             made << tr("printed %1").arg(m_work.printed);
         }
         made << tr("local times");
-        made << tr("[n]: the event of that joint in the log; what has no bracket stands in [1]");
+        made << tr(
+            "[n]: the event of that joint in the log; sheet, bench, welder and seam stand in [1], "
+            "verdicts and sums are worked out");
         doc.made = made.join(tr("; "));
         const bool practice =
             std::any_of(m_report.joints.begin(), m_report.joints.end(), [](const auto& joint) {
@@ -211,10 +213,21 @@ private:
         }
         add(tr("material %1"), filter.material);
         if (filter.verdict) {
-            parts << tr("verdict %1").arg(midSentence(verdictWord(*filter.verdict)));
+            parts
+                << (filter.verdict->empty()
+                        ? tr("not finished")
+                        : tr("verdict %1").arg(midSentence(verdictWord(*filter.verdict))));
         }
         add(tr("with the words “%1”"), filter.text);
-        add(tr("of the job %1"), filter.job);
+        if (filter.job) {
+            parts
+                << (filter.job->empty() ? tr("that no job was told of")
+                                        : tr("of the job %1").arg(plainText(*filter.job)));
+        }
+        add(tr("of the seam %1"), filter.seam);
+        if (filter.damaged) {
+            parts << tr("only what can't be read");
+        }
         if (filter.seams) {
             QStringList seams;
             for (const std::string& seam : *filter.seams) {
@@ -536,7 +549,11 @@ private:
         QStringList all;
         for (const Retained& one : record.decisions) {
             if (const auto* done = std::get_if<SignedOff>(&one.d)) {
-                all << tr("%1 (%2) %3").arg(person(one.by), roleWord(done->role), eventMark(one.n));
+                const std::int64_t changed = changedAfter(one.n, record);
+                all << tr("%1 (%2) %3")
+                               .arg(person(one.by), roleWord(done->role), eventMark(one.n)) +
+                           (changed == 0 ? QString()
+                                         : tr("; changed since %1").arg(eventMark(changed)));
             }
         }
         return all.join(tr(", "));

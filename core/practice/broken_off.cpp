@@ -54,7 +54,9 @@ Result<void> addEndedBy(std::string_view reason, LogReader& log, std::vector<Bro
             const auto* aborted = std::get_if<WeldAborted>(&event.d);
             return aborted != nullptr && aborted->reason == reason;
         });
-        if (!so) {
+        // Opened and left at once, nothing was made of it.
+        const bool untouched = reason == kLeft && events->size() <= 2;
+        if (!so || untouched) {
             continue;
         }
         auto one = toldBy(*events);

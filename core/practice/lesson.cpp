@@ -113,7 +113,12 @@ bool isOfLesson(const WeldOpened& opened) {
            });
 }
 
-Result<SetLesson> setLesson(const Lesson& lesson, const PracticeShop& shop) {
+Result<SetLesson> setLesson(const Lesson& lesson, const PracticeShop& shop, LessonFor what) {
+    const auto asked = [what](WeldPlan& plan) {
+        if (what == LessonFor::MadeAlready) {
+            plan.unattested.clear();
+        }
+    };
     const auto procedure =
         find(shop.procedures, lesson.procedure, "procedure", [&](const ProcedureDocument& each) {
             return each.procedure.id == lesson.procedure;
@@ -162,6 +167,7 @@ Result<SetLesson> setLesson(const Lesson& lesson, const PracticeShop& shop) {
     if (!plan) {
         return tl::unexpected<Error>(plan.error());
     }
+    asked(*plan);
     if (const auto ready = checkReady(*plan); !ready) {
         return tl::unexpected<Error>(ready.error());
     }
@@ -188,11 +194,12 @@ Result<SetLesson> setLesson(const Lesson& lesson, const PracticeShop& shop) {
         order.bench = std::move(*card);
     }
     if (!wrongIn(lesson).empty()) { // what is handed out must be a card that a weld opens with
-        const auto handed = planWithSheets(
+        auto handed = planWithSheets(
             order.request, order.procedure.procedure, &order.bench.bench, order.sheets);
         if (!handed) {
             return tl::unexpected<Error>(handed.error());
         }
+        asked(*handed);
         if (!handed->isReady()) {
             return fail(
                 ErrorCode::Missing, "the card that this lesson hands out lacks what a weld needs");

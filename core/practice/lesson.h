@@ -94,9 +94,14 @@ struct SetLesson {
     WeldOrder order;     // of type practice; the handout's row in it
 };
 
+/// Made already: what was attested then is not asked for again, as a document alone does not say
+/// it.
+enum class LessonFor { Making, MadeAlready };
+
 /// Missing: the shop lacks procedure, bench or material, by name. Otherwise as makePlan and
 /// VirtualBench::set.
-Result<SetLesson> setLesson(const Lesson& lesson, const PracticeShop& shop);
+Result<SetLesson>
+setLesson(const Lesson& lesson, const PracticeShop& shop, LessonFor what = LessonFor::Making);
 
 /// Whether a weld was opened with such an order: its sheets have no paper, and its seam is the
 /// lesson.

@@ -312,20 +312,21 @@ Result<KeptTake> keptTake(LogReader& log, const PracticeLine& line) {
 }
 
 PracticeShop shopOf(const KeptTake& kept, PracticeShop today) {
-    if (kept.procedure) {
-        for (ProcedureDocument& one : today.procedures) {
-            if (one.procedure.id == kept.procedure->procedure.id) {
-                one = *kept.procedure;
-            }
+    const auto put = [](auto& all, const auto& document, auto own) {
+        if (!document) {
+            return;
         }
-    }
-    if (kept.bench) {
-        for (BenchDocument& one : today.benches) {
-            if (one.bench.id == kept.bench->bench.id) {
-                one = *kept.bench;
-            }
+        const auto same = std::find_if(all.begin(), all.end(), [&](const auto& one) {
+            return ((*document).*own).id == (one.*own).id;
+        });
+        if (same == all.end()) {
+            all.push_back(*document);
+        } else if (same->sha256 != document->sha256) { // the same may be attested since
+            *same = *document;
         }
-    }
+    };
+    put(today.procedures, kept.procedure, &ProcedureDocument::procedure);
+    put(today.benches, kept.bench, &BenchDocument::bench);
     return today;
 }
 

@@ -57,7 +57,8 @@ struct KeptTake {
 /// Missing: the log has no such take.
 Result<KeptTake> keptTake(LogReader& log, const PracticeLine& line);
 
-/// The shop as it was when the take was made: its procedure and bench in the place of today's.
+/// The shop as it was when the take was made: its procedure and bench in the place of today's, or
+/// beside them where the shop has none of that id any more.
 PracticeShop shopOf(const KeptTake& kept, PracticeShop today);
 
 } // namespace seamclock

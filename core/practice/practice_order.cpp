@@ -64,7 +64,8 @@ private:
         const auto& call = m_course.set.lesson.call;
         const auto soak = m_course.when<SoakStarted>();
         if (m_course.take().callTaken && call && soak) {
-            m_all.push_back({"call_taken", *soak + call->intoSoak, seconds(call->lasts)});
+            const Milliseconds at = m_course.take().callAt.value_or(*soak + call->intoSoak);
+            m_all.push_back({"call_taken", at, seconds(call->lasts)});
         }
     }
 

@@ -78,6 +78,7 @@ void PracticeRun::notice(Wrong what) {
 
 void PracticeRun::takeCall() {
     m_take.callTaken = true;
+    m_take.callAt = now();
 }
 
 void PracticeRun::advance(Milliseconds gap) {
@@ -90,8 +91,10 @@ void PracticeRun::advance(Milliseconds gap) {
 
 bool PracticeRun::waitsForPlate(const Weld& weld) const {
     const BenchView seen = m_bench.view();
+    const double ambientC = static_cast<double>(m_set.setup.plan.ambientMc) / 1e3;
     return std::holds_alternative<Preparing>(weld.state) && seen.plateInside <= 0 &&
-           seen.wheelMmPerS == 0 && std::abs(seen.plateShownC - seen.plateTargetC) > kPlateNear;
+           seen.wheelMmPerS == 0 &&
+           std::abs(seen.plateShownC - std::max(seen.plateTargetC, ambientC)) > kPlateNear;
 }
 
 PracticeTake PracticeRun::take(const std::string& weld) const {

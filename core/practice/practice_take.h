@@ -7,6 +7,7 @@
 #include "core/practice/lesson.h"
 #include "core/vbench/bench_act.h"
 
+#include <optional>
 #include <string>
 #include <vector>
 
@@ -34,7 +35,8 @@ struct PracticeTake {
     std::vector<TimedAct> acts;  // by time
     std::vector<TimedAct> tries; // likewise: what the bench refused
     std::vector<Noticed> noticed;
-    bool callTaken = false; // where the lesson has one
+    bool callTaken = false;             // where the lesson has one
+    std::optional<Milliseconds> callAt; // then; absent in a take kept before takes said so
     // The documents that it was made by; empty: kept before takes said so.
     std::string procedureSha256;
     std::string benchSha256; // the bench's own, not that of a wrong card

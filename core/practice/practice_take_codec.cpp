@@ -106,6 +106,9 @@ Result<std::string> takeText(const PracticeTake& take) {
         {"tries", actsJson(take.tries)},
         {"noticed", std::move(noticed)},
         {"call_taken", take.callTaken}};
+    if (take.callAt) {
+        json["call_at_ms"] = take.callAt->count();
+    }
     for (const auto& [key, sha256] :
          {std::pair("procedure", &take.procedureSha256), std::pair("bench", &take.benchSha256)}) {
         if (!sha256->empty()) {
@@ -134,6 +137,9 @@ Result<PracticeTake> readTake(std::string_view name, std::string_view text) {
     take.tries = readActs(root, "tries", length);
     take.noticed = readNoticed(root, length);
     take.callTaken = root.flag("call_taken");
+    if (const auto at = root.integerIf("call_at_ms", 0, length)) {
+        take.callAt = Milliseconds(*at);
+    }
     take.procedureSha256 = root.textIf("procedure").value_or("");
     take.benchSha256 = root.textIf("bench").value_or("");
     root.refuseUnknown();

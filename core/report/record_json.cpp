@@ -60,8 +60,12 @@ Json setActualJson(const WeldRecord& record, const Bench* bench) {
         add("low", row.low);
         add("high", row.high);
         add("actual", row.actual);
+        add("was", row.was);
         if (row.n != 0) {
             json["n"] = row.n;
+        }
+        if (row.correctedBy != 0) {
+            json["corrected_by"] = row.correctedBy;
         }
         if (!row.place.empty()) {
             json["place"] = row.place;

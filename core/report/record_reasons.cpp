@@ -117,6 +117,16 @@ std::int64_t closedN(const WeldRecord& record) {
     return closed == record.events.end() ? 0 : closed->n;
 }
 
+std::int64_t changedAfter(std::int64_t n, const WeldRecord& record) {
+    const auto changed =
+        std::find_if(record.events.begin(), record.events.end(), [n](const Event& event) {
+            return event.n > n && (std::holds_alternative<ValueCorrected>(event.d) ||
+                                   std::holds_alternative<StepBackdated>(event.d) ||
+                                   std::holds_alternative<Decided>(event.d));
+        });
+    return changed == record.events.end() ? 0 : changed->n;
+}
+
 bool differsFromStored(const WeldRecord& record) {
     if (!record.stored) {
         return false;

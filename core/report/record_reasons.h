@@ -18,6 +18,10 @@ std::set<std::int64_t> eventsBehind(std::string_view code, const WeldRecord& rec
 /// Of the event that closed it, which holds the stored verdict; 0: none did.
 std::int64_t closedN(const WeldRecord& record);
 
+/// The n of the first event behind that one which changes what the joint is told to be: a value or
+/// an instant corrected, another decision; 0: none. Who signed before it has not seen it.
+std::int64_t changedAfter(std::int64_t n, const WeldRecord& record);
+
 /// False while nothing is stored.
 bool differsFromStored(const WeldRecord& record);
 /// A value or an instant of it was corrected behind its closing, by this program's rules: what

@@ -3,6 +3,7 @@
 #include "core/report/coupon_text.h"
 #include "core/report/heat_text.h"
 #include "core/report/plain_text.h"
+#include "core/report/record_reasons.h"
 #include "core/report/set_actual.h"
 #include "core/report/wording.h"
 #include "core/weld/back_off.h"
@@ -55,6 +56,9 @@ std::string signedOffBy(const WeldRecord& record, bool welder) {
             (signedOff->role == "welder" || signedOff->role == "operator") == welder) {
             text = fmt::format(
                 "{}, {} (event {})", onOneLine(decision.by), toIsoUtc(decision.at.utc), decision.n);
+            if (const std::int64_t changed = changedAfter(decision.n, record); changed != 0) {
+                text += fmt::format(", before the change of event {}", changed);
+            }
         }
     }
     return text;
@@ -145,6 +149,10 @@ std::string setAndActualText(const WeldRecord& record, const Bench* bench) {
         std::string actual = row.actual ? valueInWords(*row.actual, row.unit, record.plan) : "-";
         if (!row.place.empty()) {
             actual += " (" + onOneLine(row.place) + ")";
+        }
+        if (row.was) {
+            actual += fmt::format(
+                ", was {} [{}]", valueInWords(*row.was, row.unit, record.plan), row.correctedBy);
         }
         rows.push_back(
             {itemInWords(row.item), limits(row, record.plan), actual,

@@ -18,7 +18,7 @@ bool isPlainNumber(std::string_view text) {
 
 bool wantsQuotes(std::string_view text) {
     return std::any_of(text.begin(), text.end(), [](char c) {
-        return c == ',' || c == '"' || c == '\r' || c == '\n';
+        return c == ',' || c == '"' || c == '\r' || c == '\n' || c == ';' || c == '\t';
     });
 }
 
@@ -41,6 +41,19 @@ bool wouldRun(std::string_view text) {
            beginsWide(text);
 }
 
+/// What a spreadsheet that takes another sign for the end of a cell would begin the next one with.
+bool endsCell(char c) {
+    return c == ';' || c == '\t' || c == '\r' || c == '\n';
+}
+
+bool beginsToRun(std::string_view rest) {
+    const std::size_t quotes = rest.find_first_not_of('"');
+    rest.remove_prefix(quotes == std::string_view::npos ? rest.size() : quotes);
+    return !rest.empty() &&
+           (std::string_view("=+-@").find(rest.front()) != std::string_view::npos ||
+            beginsWide(rest));
+}
+
 void addCell(std::string& row, std::string_view value) {
     const bool quotes = wantsQuotes(value);
     row += quotes ? "\"" : "";
@@ -49,8 +62,12 @@ void addCell(std::string& row, std::string_view value) {
         row += value;
         return;
     }
-    for (const char c : value) {
+    for (std::size_t i = 0; i < value.size(); ++i) {
+        const char c = value[i];
         row.append(c == '"' ? 2 : 1, c);
+        if (endsCell(c) && beginsToRun(value.substr(i + 1))) {
+            row += '\'';
+        }
     }
     row += '"';
 }

@@ -3,6 +3,7 @@
 #include "core/weld/force_check.h"
 
 #include <algorithm>
+#include <charconv>
 #include <cmath>
 #include <iterator>
 
@@ -161,6 +162,32 @@ void addBeads(SetActuals& rows, const WeldRecord& record) {
     }
 }
 
+/// Of a correction's text; absent: it is no whole number.
+std::optional<std::int64_t> wholeNumber(const std::string& text) {
+    std::int64_t value = 0;
+    const char* const end = text.data() + text.size();
+    const auto read = std::from_chars(text.data(), end, value);
+    return read.ec == std::errc() && read.ptr == end ? std::optional(value) : std::nullopt;
+}
+
+void addCorrections(std::vector<SetActual>& rows, const WeldRecord& record) {
+    for (const Event& event : record.events) {
+        const auto* made = std::get_if<ValueCorrected>(&event.d);
+        if (made == nullptr) {
+            continue;
+        }
+        for (SetActual& row : rows) {
+            const std::string_view field = fieldOfItem(row.item);
+            if (row.n == 0 || row.n != made->targetN ||
+                made->field != (field.empty() ? "reading_milli" : field)) {
+                continue;
+            }
+            row.correctedBy = event.n;
+            row.was = field.empty() || row.was ? row.was : wholeNumber(made->was);
+        }
+    }
+}
+
 } // namespace
 
 ShownUnit shownUnit(const std::string& code, const WeldPlan& plan) {
@@ -233,6 +260,7 @@ std::vector<SetActual> setAndActual(const WeldRecord& record, const Bench* bench
     recheck.name = "recheck";
     addReadings(rows, record, bench, recheck);
     addBeads(rows, record);
+    addCorrections(rows, record);
     return rows;
 }
 

@@ -23,6 +23,9 @@ struct SetActual {
     std::optional<std::int64_t> actual;
     std::int64_t n = 0; // of the event that holds the actual value; 0 without one
     std::string place;
+    std::optional<std::int64_t> was{}; // the actual value before it was corrected first
+    /// Of the last event that corrected it, or the reading that it follows from; 0: none did.
+    std::int64_t correctedBy = 0;
 
     bool operator==(const SetActual&) const = default;
 };

@@ -5,9 +5,7 @@
 #include "core/report/separated.h"
 #include "core/report/set_actual.h"
 
-#include <charconv>
 #include <optional>
-#include <system_error>
 #include <utility>
 
 namespace seamclock {
@@ -24,32 +22,16 @@ std::optional<std::int64_t> msOf(const std::optional<Milliseconds>& time) {
     return time ? std::optional<std::int64_t>(time->count()) : std::nullopt;
 }
 
-/// Of a correction's text; absent: it is no whole number.
-std::optional<std::int64_t> wholeNumber(const std::string& text) {
-    std::int64_t value = 0;
-    const char* const end = text.data() + text.size();
-    const auto read = std::from_chars(text.data(), end, value);
-    return read.ec == std::errc() && read.ptr == end ? std::optional(value) : std::nullopt;
-}
-
 class ValueRows {
 public:
     explicit ValueRows(const WeldRecord& record) : m_record(record) {}
 
     void add(const SetActual& row, std::int64_t toN = 0, const std::string& most = {}) {
         const ShownUnit unit = shownUnit(row.unit, m_record.plan);
-        const std::string_view field = fieldOfItem(row.item);
-        std::optional<std::int64_t> was;
-        std::int64_t correctedBy = 0;
+        std::int64_t correctedBy = row.correctedBy;
         for (const Event& event : m_record.events) {
-            const auto* value = std::get_if<ValueCorrected>(&event.d);
             const auto* step = std::get_if<StepBackdated>(&event.d);
-            if (row.n != 0 && value != nullptr && value->targetN == row.n &&
-                (field.empty() ? value->field == "reading_milli" : value->field == field)) {
-                correctedBy = event.n;
-                was = field.empty() || was ? was : wholeNumber(value->was);
-            } else if (
-                row.unit == "ms" && step != nullptr &&
+            if (row.unit == "ms" && step != nullptr &&
                 (step->targetN == row.n || (toN != 0 && step->targetN == toN))) {
                 correctedBy = event.n;
             }
@@ -59,7 +41,7 @@ public:
              m_record.opened.seam.value_or(""), row.item, row.place, unit.name,
              numberOf(row.set, unit), numberOf(row.low, unit), numberOf(row.high, unit),
              numberOf(row.actual, unit), most, row.n == 0 ? "" : std::to_string(row.n),
-             toN == 0 ? "" : std::to_string(toN), numberOf(was, unit),
+             toN == 0 ? "" : std::to_string(toN), numberOf(row.was, unit),
              correctedBy == 0 ? "" : std::to_string(correctedBy), ""});
     }
     std::string take() { return std::move(m_text); }

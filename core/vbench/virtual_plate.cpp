@@ -2,6 +2,7 @@
 
 #include "core/vbench/bench_numbers.h"
 
+#include <algorithm>
 #include <cmath>
 
 namespace seamclock {
@@ -22,7 +23,8 @@ double VirtualPlate::faceC(std::size_t station) const {
 }
 
 void VirtualPlate::warm(double seconds) {
-    m_heldC = m_targetC + (m_heldC - m_targetC) * std::exp(-seconds / bench_numbers::kPlateWarmS);
+    const double towards = std::max(m_targetC, m_ambientC); // switched off it comes to the air's
+    m_heldC = towards + (m_heldC - towards) * std::exp(-seconds / bench_numbers::kPlateWarmS);
     const double stays = std::exp(-seconds / bench_numbers::kPlateRecoverS);
     for (double& taken : m_taken) {
         taken *= stays;

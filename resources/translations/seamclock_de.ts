@@ -296,6 +296,10 @@
             <translation>%1 Biegeproben; erlaubt: 1 bis %2</translation>
         </message>
         <message>
+            <source>%1 beside the shop's own log</source>
+            <translation>%1 beim Logbuch der Werkstatt</translation>
+        </message>
+        <message>
             <source>%1 by %2</source>
             <translation>%1 nach %2</translation>
         </message>
@@ -722,6 +726,10 @@
         <message>
             <source>%1 leaves a gap after %2</source>
             <translation>%1 lässt eine Lücke nach %2</translation>
+        </message>
+        <message>
+            <source>%1 lies beside the shop's own log, not beside this copy: SHA-256 %2</source>
+            <translation>%1 liegt beim Logbuch der Werkstatt, nicht bei dieser Kopie: SHA-256 %2</translation>
         </message>
         <message>
             <source>%1 min</source>
@@ -1232,6 +1240,10 @@
             <translation>%1, bis %2</translation>
         </message>
         <message>
+            <source>%1, was %2</source>
+            <translation>%1, war %2</translation>
+        </message>
+        <message>
             <source>%1, with 95 % between %2 and %3</source>
             <translation>%1, mit 95 % zwischen %2 und %3</translation>
         </message>
@@ -1364,6 +1376,10 @@
             <translation>, </translation>
         </message>
         <message>
+            <source>, %1</source>
+            <translation>, %1</translation>
+        </message>
+        <message>
             <source>, %1 cut away of both sheets together</source>
             <translation>, von beiden Tafeln zusammen %1 weggeschnitten</translation>
         </message>
@@ -1374,6 +1390,10 @@
         <message>
             <source>, batches %1</source>
             <translation>, Chargen %1</translation>
+        </message>
+        <message>
+            <source>, changed since</source>
+            <translation>, seither geändert</translation>
         </message>
         <message>
             <source>, preload %1</source>
@@ -1494,6 +1514,10 @@
         <message>
             <source>; by the rules now: %1</source>
             <translation>; nach heutigen Regeln: %1</translation>
+        </message>
+        <message>
+            <source>; changed since %1</source>
+            <translation>; geändert seit %1</translation>
         </message>
         <message>
             <source>; cut to half: full load only after the whole time</source>
@@ -4300,6 +4324,10 @@
             <translation>PDF dieser Schweißungen</translation>
         </message>
         <message>
+            <source>PDF or on paper</source>
+            <translation>PDF oder auf Papier</translation>
+        </message>
+        <message>
             <source>PIN of %1</source>
             <translation>PIN: %1</translation>
         </message>
@@ -5426,6 +5454,10 @@
             <translation>Der Demo-Betrieb ist entfernt. Was nicht ihm gehört, bleibt: %1 in %2.</translation>
         </message>
         <message>
+            <source>The desktop's own printer stands first.</source>
+            <translation>Der Standarddrucker steht zuerst.</translation>
+        </message>
+        <message>
             <source>The display shows what the controller believes. Measure the plate on its face, at three places, before you weld.</source>
             <translation>Die Anzeige sagt, was der Regler glaubt. Vor dem Schweißen das Heizelement auf seiner Fläche messen, an drei Stellen.</translation>
         </message>
@@ -5750,6 +5782,10 @@
             <translation>Das Protokoll ist gespeichert: %1</translation>
         </message>
         <message>
+            <source>The report is on the printer: %1</source>
+            <translation>Der Bericht ist beim Drucker: %1</translation>
+        </message>
+        <message>
             <source>The report is saved: %1</source>
             <translation>Der Bericht ist gespeichert: %1</translation>
         </message>
@@ -5864,6 +5900,10 @@
         <message>
             <source>The weld is not closed, so no verdict is stored yet.</source>
             <translation>Nicht abgeschlossen, daher ist noch kein Urteil gespeichert.</translation>
+        </message>
+        <message>
+            <source>The weld is worked out and kept first.</source>
+            <translation>Die Schweißung wird erst ausgerechnet und behalten.</translation>
         </message>
         <message>
             <source>The weld was stopped, so no verdict was stored.</source>
@@ -6434,6 +6474,14 @@
             <translation>Wo</translation>
         </message>
         <message>
+            <source>Where does the record go?</source>
+            <translation>Wohin mit dem Protokoll?</translation>
+        </message>
+        <message>
+            <source>Where does the report go?</source>
+            <translation>Wohin mit dem Bericht?</translation>
+        </message>
+        <message>
             <source>Where the bench stands.</source>
             <translation>Wo die Bank steht.</translation>
         </message>
@@ -6702,8 +6750,8 @@
             <translation>[n]: das Ereignis im Logbuch, aus dem ein Wert kommt</translation>
         </message>
         <message>
-            <source>[n]: the event of that joint in the log; what has no bracket stands in [1]</source>
-            <translation>[n]: das Ereignis dieser Schweißung im Logbuch; was keine Klammer hat, steht in [1]</translation>
+            <source>[n]: the event of that joint in the log; sheet, bench, welder and seam stand in [1], verdicts and sums are worked out</source>
+            <translation>[n]: das Ereignis dieser Schweißung im Logbuch; Tafel, Bank, Schweißer und Naht stehen in [1], Urteile und Summen sind ausgerechnet</translation>
         </message>
         <message>
             <source>a %1 strength of %2 MPa; allowed: %3 to %4 MPa</source>
@@ -7558,6 +7606,10 @@
             <translation>biegt</translation>
         </message>
         <message>
+            <source>beside the shop's own log</source>
+            <translation>beim Logbuch der Werkstatt</translation>
+        </message>
+        <message>
             <source>between a band's ends</source>
             <translation>zwischen Bereichsenden</translation>
         </message>
@@ -7748,6 +7800,10 @@
         <message>
             <source>change it</source>
             <translation>ändern</translation>
+        </message>
+        <message>
+            <source>changed since %1 signed</source>
+            <translation>geändert, seit %1 abzeichnete</translation>
         </message>
         <message>
             <source>changeover</source>
@@ -9726,6 +9782,10 @@
             <translation>der Skala</translation>
         </message>
         <message>
+            <source>of the seam %1</source>
+            <translation>der Naht %1</translation>
+        </message>
+        <message>
             <source>of the weld on this bench</source>
             <translation>der Schweißung auf dieser Bank</translation>
         </message>
@@ -9792,6 +9852,10 @@
         <message>
             <source>only a foreman may go on with a sheet of another material</source>
             <translation>nur ein Meister darf mit einer Tafel aus anderem Werkstoff weitermachen</translation>
+        </message>
+        <message>
+            <source>only what can't be read</source>
+            <translation>nur was nicht lesbar ist</translation>
         </message>
         <message>
             <source>open</source>
@@ -10086,6 +10150,10 @@
             <translation>Druck, Toleranz</translation>
         </message>
         <message>
+            <source>print there</source>
+            <translation>dort drucken</translation>
+        </message>
+        <message>
             <source>printed %1</source>
             <translation>gedruckt %1</translation>
         </message>
@@ -10284,6 +10352,10 @@
         <message>
             <source>remarks, reasons, photos, grading</source>
             <translation>Vermerke, Gründe, Fotos, Bewertung</translation>
+        </message>
+        <message>
+            <source>remarks: %1</source>
+            <translation>Bemerkungen: %1</translation>
         </message>
         <message>
             <source>report</source>
@@ -10524,6 +10596,10 @@
         <message>
             <source>signal seen: %1</source>
             <translation>Signal gesehen: %1</translation>
+        </message>
+        <message>
+            <source>signals: %1</source>
+            <translation>Signale: %1</translation>
         </message>
         <message>
             <source>signed by %1</source>
@@ -10820,6 +10896,10 @@
         <message>
             <source>tests in all: %1</source>
             <translation>Prüfungen insgesamt: %1</translation>
+        </message>
+        <message>
+            <source>that no job was told of</source>
+            <translation>ohne genannten Auftrag</translation>
         </message>
         <message>
             <source>that seam is made by now</source>

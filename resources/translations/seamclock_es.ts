@@ -296,6 +296,10 @@
             <translation>%1 probetas de doblado; permitido: 1 a %2</translation>
         </message>
         <message>
+            <source>%1 beside the shop's own log</source>
+            <translation>%1 junto al registro del taller</translation>
+        </message>
+        <message>
             <source>%1 by %2</source>
             <translation>%1 según %2</translation>
         </message>
@@ -722,6 +726,10 @@
         <message>
             <source>%1 leaves a gap after %2</source>
             <translation>%1 deja un vacío tras %2</translation>
+        </message>
+        <message>
+            <source>%1 lies beside the shop's own log, not beside this copy: SHA-256 %2</source>
+            <translation>%1 está junto al registro del taller, no junto a esta copia: SHA-256 %2</translation>
         </message>
         <message>
             <source>%1 min</source>
@@ -1232,6 +1240,10 @@
             <translation>%1, hasta %2</translation>
         </message>
         <message>
+            <source>%1, was %2</source>
+            <translation>%1, era %2</translation>
+        </message>
+        <message>
             <source>%1, with 95 % between %2 and %3</source>
             <translation>%1, con 95 % entre %2 y %3</translation>
         </message>
@@ -1364,6 +1376,10 @@
             <translation>, </translation>
         </message>
         <message>
+            <source>, %1</source>
+            <translation>, %1</translation>
+        </message>
+        <message>
             <source>, %1 cut away of both sheets together</source>
             <translation>, %1 cortados de las dos placas juntas</translation>
         </message>
@@ -1374,6 +1390,10 @@
         <message>
             <source>, batches %1</source>
             <translation>, lotes %1</translation>
+        </message>
+        <message>
+            <source>, changed since</source>
+            <translation>, cambiada después</translation>
         </message>
         <message>
             <source>, preload %1</source>
@@ -1494,6 +1514,10 @@
         <message>
             <source>; by the rules now: %1</source>
             <translation>; con las reglas de hoy: %1</translation>
+        </message>
+        <message>
+            <source>; changed since %1</source>
+            <translation>; cambiada desde %1</translation>
         </message>
         <message>
             <source>; cut to half: full load only after the whole time</source>
@@ -4300,6 +4324,10 @@
             <translation>PDF de estas uniones</translation>
         </message>
         <message>
+            <source>PDF or on paper</source>
+            <translation>PDF o en papel</translation>
+        </message>
+        <message>
             <source>PIN of %1</source>
             <translation>PIN de %1</translation>
         </message>
@@ -5426,6 +5454,10 @@
             <translation>El taller demo está quitado. Lo que no es suyo queda: %1 en %2.</translation>
         </message>
         <message>
+            <source>The desktop's own printer stands first.</source>
+            <translation>La impresora predeterminada va primero.</translation>
+        </message>
+        <message>
             <source>The display shows what the controller believes. Measure the plate on its face, at three places, before you weld.</source>
             <translation>El indicador muestra lo que cree el regulador. Antes de soldar, medir el espejo en su cara, en tres puntos.</translation>
         </message>
@@ -5750,6 +5782,10 @@
             <translation>Informe guardado: %1</translation>
         </message>
         <message>
+            <source>The report is on the printer: %1</source>
+            <translation>El informe está en la impresora: %1</translation>
+        </message>
+        <message>
             <source>The report is saved: %1</source>
             <translation>Informe guardado: %1</translation>
         </message>
@@ -5864,6 +5900,10 @@
         <message>
             <source>The weld is not closed, so no verdict is stored yet.</source>
             <translation>La soldadura no está cerrada, por eso aún no hay dictamen guardado.</translation>
+        </message>
+        <message>
+            <source>The weld is worked out and kept first.</source>
+            <translation>Primero se calcula y se guarda la soldadura.</translation>
         </message>
         <message>
             <source>The weld was stopped, so no verdict was stored.</source>
@@ -6434,6 +6474,14 @@
             <translation>Lugar</translation>
         </message>
         <message>
+            <source>Where does the record go?</source>
+            <translation>¿Adónde va el informe de la unión?</translation>
+        </message>
+        <message>
+            <source>Where does the report go?</source>
+            <translation>¿Adónde va el informe?</translation>
+        </message>
+        <message>
             <source>Where the bench stands.</source>
             <translation>Donde está el banco.</translation>
         </message>
@@ -6702,8 +6750,8 @@
             <translation>[n]: el evento del registro del que sale un valor</translation>
         </message>
         <message>
-            <source>[n]: the event of that joint in the log; what has no bracket stands in [1]</source>
-            <translation>[n]: el evento de esa unión en el registro; lo que no lleva corchetes está en [1]</translation>
+            <source>[n]: the event of that joint in the log; sheet, bench, welder and seam stand in [1], verdicts and sums are worked out</source>
+            <translation>[n]: el evento de esa unión en el registro; placa, banco, soldador y costura están en [1], los veredictos y sumas se calculan</translation>
         </message>
         <message>
             <source>a %1 strength of %2 MPa; allowed: %3 to %4 MPa</source>
@@ -7558,6 +7606,10 @@
             <translation>dobla</translation>
         </message>
         <message>
+            <source>beside the shop's own log</source>
+            <translation>junto al registro del taller</translation>
+        </message>
+        <message>
             <source>between a band's ends</source>
             <translation>entre extremos del tramo</translation>
         </message>
@@ -7748,6 +7800,10 @@
         <message>
             <source>change it</source>
             <translation>cambiarlo</translation>
+        </message>
+        <message>
+            <source>changed since %1 signed</source>
+            <translation>cambiada tras firmar %1</translation>
         </message>
         <message>
             <source>changeover</source>
@@ -9726,6 +9782,10 @@
             <translation>de la escala</translation>
         </message>
         <message>
+            <source>of the seam %1</source>
+            <translation>de la costura %1</translation>
+        </message>
+        <message>
             <source>of the weld on this bench</source>
             <translation>de la soldadura de este banco</translation>
         </message>
@@ -9792,6 +9852,10 @@
         <message>
             <source>only a foreman may go on with a sheet of another material</source>
             <translation>solo un encargado puede seguir con una placa de otro material</translation>
+        </message>
+        <message>
+            <source>only what can't be read</source>
+            <translation>solo lo que no se puede leer</translation>
         </message>
         <message>
             <source>open</source>
@@ -10086,6 +10150,10 @@
             <translation>presión, tolerancia</translation>
         </message>
         <message>
+            <source>print there</source>
+            <translation>imprimir allí</translation>
+        </message>
+        <message>
             <source>printed %1</source>
             <translation>impreso %1</translation>
         </message>
@@ -10284,6 +10352,10 @@
         <message>
             <source>remarks, reasons, photos, grading</source>
             <translation>observaciones, motivos, fotos, valoración</translation>
+        </message>
+        <message>
+            <source>remarks: %1</source>
+            <translation>observaciones: %1</translation>
         </message>
         <message>
             <source>report</source>
@@ -10524,6 +10596,10 @@
         <message>
             <source>signal seen: %1</source>
             <translation>señal vista: %1</translation>
+        </message>
+        <message>
+            <source>signals: %1</source>
+            <translation>señales: %1</translation>
         </message>
         <message>
             <source>signed by %1</source>
@@ -10820,6 +10896,10 @@
         <message>
             <source>tests in all: %1</source>
             <translation>ensayos en total: %1</translation>
+        </message>
+        <message>
+            <source>that no job was told of</source>
+            <translation>sin encargo indicado</translation>
         </message>
         <message>
             <source>that seam is made by now</source>

@@ -2,7 +2,7 @@
 // clock, as the disk counts too; and welds on the virtual bench against true time, in processor
 // time.
 #include "core/practice/virtual_operator.h"
-#include "tests/core/practice/rehearsed_weld.h"
+#include "tests/support/rehearsed_weld.h"
 #include "tests/support/scratch_folder.h"
 
 #include <algorithm>

@@ -109,6 +109,20 @@ TEST_F(CliExport, ADamagedJointStandsInTheValuesWithWhyAndTheOthersAreThere) {
     EXPECT_NE(of[0]["trouble"].get<std::string>().find("soak_startled"), std::string::npos)
         << of[0];
     EXPECT_EQ(of[0]["number"], whole.front()["number"]);
+    const json records = json::parse(exported("--what records").out);
+    std::size_t made = 0;
+    for (const json& record : records) {
+        if (record["weld"] == weld) {
+            EXPECT_NE(record["trouble"].get<std::string>().find("soak_startled"), std::string::npos)
+                << record;
+            EXPECT_FALSE(record.contains("set_and_actual"));
+        } else {
+            EXPECT_TRUE(record.contains("set_and_actual")) << record["weld"];
+            ++made;
+        }
+    }
+    EXPECT_GT(made, 0U);
+    EXPECT_EQ(records.size(), made + 1);
     EXPECT_EQ(others, std::count_if(whole.begin(), whole.end(), [&](const json& row) {
                   return row["weld"] != weld;
               }));

@@ -1,7 +1,7 @@
 // Lessons and a practice log through the terminal.
 #include "tests/app/cli/run_cli.h"
 
-#include "tests/core/practice/trainee.h"
+#include "tests/support/trainee.h"
 
 #include <gtest/gtest.h>
 

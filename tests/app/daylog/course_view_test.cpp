@@ -1,3 +1,4 @@
+#include "app/daylog/course_panel.h"
 #include "app/daylog/course_view.h"
 
 #include "tests/support/story.h"
@@ -132,6 +133,24 @@ TEST(CourseView, SignalsAndRemarksStandAtTheirInstants) {
         }
     }
     EXPECT_GE(count(Sign::Sound), 2) << "get ready, and act now";
+    EXPECT_TRUE(
+        std::is_sorted(happenings.begin(), happenings.end(), [](const auto& a, const auto& b) {
+            return a.at < b.at;
+        }));
+    const QString spoken = spokenCourse(view);
+    EXPECT_TRUE(spoken.contains(QString("signals: %1").arg(count(Sign::Sound))))
+        << spoken.toStdString();
+    EXPECT_TRUE(spoken.contains("remarks: 1"));
+}
+
+TEST(CourseView, SignsStandAsideOfEachOtherAndNoneIsLeftOut) {
+    using Places = std::vector<double>;
+    EXPECT_EQ(spreadOut({}, 10, 0, 100), Places{});
+    EXPECT_EQ(spreadOut({20, 60}, 10, 0, 100), (Places{20, 60}));
+    EXPECT_EQ(spreadOut({20, 22, 24}, 10, 0, 100), (Places{20, 30, 40}));
+    EXPECT_EQ(spreadOut({-5, 95, 97}, 10, 0, 100), (Places{0, 80, 90}));
+    EXPECT_EQ(spreadOut({5, 5, 5}, 10, 0, 20), (Places{0, 5, 10})) << "closer where it is full";
+    EXPECT_EQ(spreadOut({7}, 10, 0, 5), (Places{0})) << "narrower than a sign";
 }
 
 TEST(CourseView, TheWeldPlaneIsDrawnOnlyOfAJointThatHasEnded) {

@@ -104,10 +104,11 @@ TEST_F(JointPhotoTest, ACopyHasItsPhotosInAFolderBesideIt) {
 TEST_F(JointPhotoTest, EachStateHasItsWords) {
     std::set<QString> words;
     for (const PhotoState one :
-         {PhotoState::AsKept, PhotoState::Missing, PhotoState::Altered, PhotoState::Unreadable}) {
+         {PhotoState::AsKept, PhotoState::Missing, PhotoState::Altered, PhotoState::Unreadable,
+          PhotoState::LeftBehind}) {
         words.insert(photoStateText(one));
     }
-    EXPECT_EQ(words.size(), 4U);
+    EXPECT_EQ(words.size(), 5U);
 }
 
 } // namespace

@@ -137,6 +137,8 @@ TEST(JointView, ACorrectionNeverHidesTheOriginal) {
     ASSERT_NE(row, nullptr);
     EXPECT_EQ(row->cells[3].text, "15.2 mm");
     EXPECT_EQ(row->cells[3].struck, "15.5 15.0") << "the oldest first";
+    const JointView first = jointView(record(story.weld()), {});
+    EXPECT_EQ(valueOf(first, "joining")->done, "15.2, was 15.5");
     const TableView events = eventsTable(record(story.weld()), {});
     EXPECT_EQ(events.rows.size(), story.weld().events.size());
 }
@@ -291,6 +293,9 @@ TEST(JointView, SaysWhoDecidedAndWhoSignedOff) {
         << view.decided.toStdString();
     EXPECT_TRUE(view.decided.contains("it leaks"));
     EXPECT_TRUE(view.decided.contains("signed off by Ilva Borrick"));
+    EXPECT_FALSE(view.decided.contains("changed since"));
+    story.then(Decided{Decision::CutOut, "leaks"});
+    EXPECT_TRUE(jointView(record(story.weld()), names).decided.endsWith(", changed since"));
 }
 
 TEST(JointView, ADamagedJointSaysWhatIsWrong) {

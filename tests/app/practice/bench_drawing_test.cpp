@@ -1,10 +1,14 @@
 // Every drawn value comes from the bench's own view, which the score reads: held against it here,
 // value by value, through the phases of welds by a steady hand.
 #include "app/practice/bench_drawing.h"
+#include "app/practice/bench_scene.h"
 #include "tests/support/practice_weld.h"
 
+#include <QImage>
+#include <QPainter>
 #include <cmath>
 #include <gtest/gtest.h>
+#include <vector>
 
 namespace seamclock::test {
 namespace {
@@ -72,6 +76,56 @@ TEST(BenchDrawing, IsWhatTheBenchIsInEveryPhase) {
     ASSERT_TRUE(hand.release());
     EXPECT_TRUE(drawn(bench, 2).lifted);
     EXPECT_GT(drawn(bench, 2).topMm, alignBead);
+}
+
+QImage painted(const BenchDrawing& drawing) {
+    QImage image(500, 300, QImage::Format_RGB32);
+    image.fill(Qt::white);
+    QPainter painter(&image);
+    paintSeamFromEnd(
+        painter, QRectF(0, 0, 500, 300), drawing, Theme::of(ThemeKind::Light), Metrics{});
+    return image;
+}
+
+TEST(BenchDrawing, TheCutShowsMeltSkinDirtAndKinkEachByItself) {
+    VirtualBench bench = benchFor(setupFor(kPe10));
+    SteadyHand hand(bench, {});
+    ASSERT_TRUE(hand.prepare());
+    ASSERT_TRUE(hand.align());
+    ASSERT_TRUE(hand.soak());
+    ASSERT_TRUE(hand.changeOver());
+    ASSERT_TRUE(hand.buildUp());
+    ASSERT_TRUE(hand.cool());
+    ASSERT_TRUE(hand.release());
+    BenchDrawing joint = practiceBenchView(bench.view(), bench.setup(), 2, nullptr, {});
+    ASSERT_TRUE(joint.joined);
+    ASSERT_GT(joint.meltLeftMm, 0.2);
+    std::vector<QImage> all{painted(joint)};
+    BenchDrawing other = joint;
+    other.meltLeftMm = joint.meltLeftMm / 2;
+    all.push_back(painted(other));
+    other = joint;
+    other.skinned = true;
+    all.push_back(painted(other));
+    other = joint;
+    other.spoiled = true;
+    all.push_back(painted(other));
+    other = joint;
+    other.kinkDeg = 4;
+    all.push_back(painted(other));
+    for (std::size_t one = 0; one < all.size(); ++one) {
+        for (std::size_t next = one + 1; next < all.size(); ++next) {
+            EXPECT_NE(all[one], all[next]) << one << " and " << next;
+        }
+    }
+    // A kink bends the sheets and leaves no gap where the faces are one.
+    const int middle = 250;
+    const QRgb ground = QColor(Qt::white).rgb();
+    for (int y = 110; y < 190; ++y) {
+        for (int x = middle - 6; x <= middle + 6; ++x) {
+            EXPECT_NE(all.back().pixel(x, y), ground) << x << ", " << y;
+        }
+    }
 }
 
 TEST(BenchDrawing, ShowsTheBeadThatIsMissingAtOneEnd) {

@@ -191,7 +191,8 @@ TEST(PracticeWalk, ACallCoversTheBenchUntilItIsOver) {
     const auto away = std::find_if(
         order.begin(), order.end(), [](const OrderError& one) { return one.code == "call_taken"; });
     ASSERT_NE(away, order.end());
-    EXPECT_GT(away->size, 1);
+    EXPECT_EQ(away->size, 75) << "as the lesson has it";
+    EXPECT_EQ(away->at, *shop.window().result()->replay.take().callAt);
 }
 
 TEST(PracticeWalk, WhoLeavesTheLessonInMidWeldIsToldHowItWasAndFindsItAgain) {
@@ -222,6 +223,28 @@ TEST(PracticeWalk, WhoLeavesTheLessonBeforeAnythingWasDoneIsAtTheLessons) {
     const int last = static_cast<int>(shop.window().choicePage()->view().choices.size()) - 1;
     emit shop.window().choicePage()->chosen(last);
     EXPECT_EQ(shop.window().page(), PracticePage::Lessons);
+    const auto lines = shop.room().history();
+    ASSERT_TRUE(lines) << lines.error().detail;
+    EXPECT_TRUE(lines->empty()) << "nothing was made";
+}
+
+TEST(PracticeWalk, WhatWasOnlySaidIsScoredTooWhenTheLessonIsLeft) {
+    Practising shop;
+    ASSERT_TRUE(shop.walk().toBench("pe10-wrong-row"));
+    EXPECT_FALSE(shop.room().isTouched());
+    shop.room().run().notice(Wrong::WrongRow);
+    EXPECT_TRUE(shop.room().isTouched());
+    emit shop.window().strip()->linePressed();
+    const int last = static_cast<int>(shop.window().choicePage()->view().choices.size()) - 1;
+    emit shop.window().choicePage()->chosen(last);
+    EXPECT_EQ(shop.window().page(), PracticePage::Working);
+    EXPECT_FALSE(shop.window().close()) << "what is worked out is kept first";
+    ASSERT_TRUE(shop.walk().waitForResult());
+    const auto lines = shop.room().history();
+    ASSERT_TRUE(lines) << lines.error().detail;
+    ASSERT_EQ(lines->size(), 1U);
+    EXPECT_EQ(lines->front().noticed, 1);
+    EXPECT_EQ(soFar(*lines, "pe10-wrong-row").isDone(), true);
 }
 
 TEST(PracticeWalk, AColdPlateWarmsUpFasterWhereTheTraineeSaysSoAndHandsStayInTrueTime) {
@@ -235,6 +258,12 @@ TEST(PracticeWalk, AColdPlateWarmsUpFasterWhereTheTraineeSaysSoAndHandsStayInTru
     EXPECT_NEAR(static_cast<double>((now() - before).count()), 30 * 60'000, 5'000)
         << "the plate is cold";
     EXPECT_GT(seen().plateShownC, 200);
+    // A panel is open: the hands are busy, however cold the plate is.
+    ASSERT_TRUE(shop.walk().control("Clamps"));
+    const Milliseconds busy = now();
+    shop.walk().go(Milliseconds(2'000));
+    EXPECT_EQ((now() - busy).count(), 2'000);
+    ASSERT_TRUE(shop.walk().control("Close"));
     for (int minutes = 0; minutes < 10 && shop.room().mayHurryNow(); ++minutes) {
         shop.walk().go(Milliseconds(60'000));
     }
@@ -337,15 +366,14 @@ TEST(PracticeWalk, TimeHurriesOnlyWhereNothingIsUrgent) {
     shop.walk().go(Milliseconds(1'000));
     EXPECT_EQ((shop.room().run().now() - before).count(), 30'000) << "soak";
     // From get ready on, true time: to the millisecond, whatever the frames are.
-    for (int i = 0; i < 200; ++i) {
+    const auto left = [&shop] {
         const auto& state = std::get<Soaking>(shop.room().weld()->state);
-        const auto t = weldTimeAt(*shop.room().weld(), shop.room().now());
-        if (state.due.lo - t->lo <= Milliseconds(10'000)) {
-            EXPECT_EQ((state.due.lo - t->lo).count() <= 10'000, true);
-            break;
-        }
+        return state.due.lo - weldTimeAt(*shop.room().weld(), shop.room().now())->lo;
+    };
+    for (int i = 0; i < 200 && left() > Milliseconds(10'000); ++i) {
         shop.walk().go(Milliseconds(200));
     }
+    EXPECT_EQ(left().count(), 10'000) << "the hurry ends where get ready begins";
     before = shop.room().run().now();
     shop.walk().go(Milliseconds(5'000));
     EXPECT_EQ((shop.room().run().now() - before).count(), 5'000);

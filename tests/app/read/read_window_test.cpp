@@ -23,6 +23,7 @@
 #include <QLineEdit>
 #include <QSignalSpy>
 #include <QTest>
+#include <QThreadPool>
 #include <filesystem>
 #include <gtest/gtest.h>
 #include <map>
@@ -213,6 +214,32 @@ TEST_F(ReadByClicks, TheTileOfTheReportWritesTheReportOfWhatTheListIsNarrowedTo)
         << file.toStdString();
     const QString text = test::PdfFile(file.toStdString()).text();
     EXPECT_TRUE(text.contains("Day report, " + fullDayWords(day))) << text.toStdString();
+}
+
+TEST_F(ReadByClicks, AReportAsksWhereItGoesWhereThereArePrinters) {
+    m_window = opened();
+    ASSERT_TRUE(settles(*m_window));
+    QThreadPool::globalInstance()->waitForDone();
+    QCoreApplication::processEvents(); // what this machine has is told by now
+    m_window->dayLog()->setPrinters({"Office", "Hall"});
+    ASSERT_NO_FATAL_FAILURE(click("daySearch"));
+    ASSERT_NO_FATAL_FAILURE(click("choiceSearch4"));
+    ASSERT_EQ(m_window->currentPage(), m_window->dayLog()->choicePage());
+    EXPECT_EQ(textOn("choice0"), "Save as PDF");
+    EXPECT_EQ(textOn("choice1"), "Office");
+    EXPECT_EQ(textOn("choice2"), "Hall");
+    ASSERT_NO_FATAL_FAILURE(click("choice0"));
+    EXPECT_TRUE(test::PdfFile(saved().toStdString()).text().contains("Report of chosen joints"));
+    ASSERT_NO_FATAL_FAILURE(click("daySearch"));
+    ASSERT_NO_FATAL_FAILURE(click("choiceSearch4"));
+    QString told;
+    QObject::connect(
+        m_window->dayLog(), &PageFlow::said, m_window->dayLog(),
+        [&told](const QString& text) { told = text; });
+    ASSERT_NO_FATAL_FAILURE(click("choice2")); // that this machine has not
+    ASSERT_TRUE(QTest::qWaitFor([&told] { return !told.isEmpty(); }, 20'000));
+    EXPECT_TRUE(told.contains("there is no printer", Qt::CaseInsensitive)) << told.toStdString();
+    EXPECT_NE(m_window->currentPage(), m_window->dayLog()->choicePage());
 }
 
 TEST_F(ReadByClicks, EachTileOfTheTablesWritesTheTableThatItNames) {

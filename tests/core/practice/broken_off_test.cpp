@@ -3,8 +3,8 @@
 #include "core/practice/broken_off.h"
 
 #include "core/log/verify.h"
-#include "tests/core/practice/trainee.h"
 #include "tests/support/scratch_folder.h"
+#include "tests/support/trainee.h"
 
 #include <gtest/gtest.h>
 

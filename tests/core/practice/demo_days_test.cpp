@@ -4,9 +4,9 @@
 #include "core/log/joint.h"
 #include "core/log/log_reader.h"
 #include "core/log/verify.h"
-#include "tests/core/practice/rehearsed_weld.h"
 #include "tests/support/demo_order.h"
 #include "tests/support/materials.h"
+#include "tests/support/rehearsed_weld.h"
 #include "tests/support/scratch_folder.h"
 
 #include <gtest/gtest.h>

@@ -1,7 +1,7 @@
 // The table of what becomes of each fault, held against real welds: what it says the verdict finds
 // the verdict must find, and nothing else; what it says a timer can't see must leave the verdict as
 // it is. The bend test is the virtual bench's.
-#include "tests/core/practice/rehearsed_weld.h"
+#include "tests/support/rehearsed_weld.h"
 
 #include <algorithm>
 #include <gtest/gtest.h>

@@ -2,7 +2,7 @@
 // and demo bench that there is a plan for; less skill means more that is out.
 #include "core/practice/hand.h"
 
-#include "tests/core/practice/rehearsed_weld.h"
+#include "tests/support/rehearsed_weld.h"
 #include "tests/support/shipped.h"
 
 #include <algorithm>

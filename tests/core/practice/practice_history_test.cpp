@@ -7,8 +7,9 @@
 #include "core/log/fact_codec.h"
 #include "core/log/verify.h"
 #include "core/practice/practice_words.h"
-#include "tests/core/practice/trainee.h"
+#include "core/procedure/procedure_codec.h"
 #include "tests/support/scratch_folder.h"
+#include "tests/support/trainee.h"
 
 #include <SQLiteCpp/SQLiteCpp.h>
 #include <gtest/gtest.h>
@@ -115,6 +116,17 @@ TEST_F(KeptPractice, IsSeenAgainOnItsOwnBenchByItsOwnProcedureWhateverTheShopHas
         }
         one = readBench("today's bench", benchText(other)).value();
     }
+    for (ProcedureDocument& one : today.procedures) { // and less of the joining pressure
+        if (one.procedure.id == kept->lesson.procedure) {
+            std::string text = one.bytes;
+            const std::string was = "\"joining_N_mm2\": 0.15";
+            ASSERT_NE(text.find(was), std::string::npos);
+            one =
+                readProcedure(
+                    "today's", text.replace(text.find(was), was.size(), "\"joining_N_mm2\": 0.14"))
+                    .value();
+        }
+    }
     const auto now = setLesson(kept->lesson, today);
     const auto then = setLesson(kept->lesson, shopOf(*kept, today));
     ASSERT_TRUE(now) << now.error().detail;
@@ -123,9 +135,17 @@ TEST_F(KeptPractice, IsSeenAgainOnItsOwnBenchByItsOwnProcedureWhateverTheShopHas
     EXPECT_EQ(then->bench.sha256, set.bench.sha256);
     EXPECT_EQ(then->setup.plan.scale->joining, set.setup.plan.scale->joining);
     EXPECT_NE(now->setup.plan.scale->joining, set.setup.plan.scale->joining);
+    EXPECT_EQ(now->setup.plan.joiningPa, 140'000);
+    EXPECT_EQ(then->setup.plan.joiningPa, 150'000);
     const PracticeScore again = scoreOf(*then, {kept->take, made.record});
     EXPECT_EQ(again.made, score.made);
     EXPECT_EQ(again.planned, score.planned);
+    today.benches.clear();
+    today.procedures.clear();
+    EXPECT_FALSE(setLesson(kept->lesson, today));
+    const auto without = setLesson(kept->lesson, shopOf(*kept, today));
+    ASSERT_TRUE(without) << without.error().detail;
+    EXPECT_EQ(without->bench.sha256, set.bench.sha256);
 }
 
 TEST_F(KeptPractice, VerifiesAsAnyLog) {

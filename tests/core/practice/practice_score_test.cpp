@@ -4,7 +4,7 @@
 #include "core/practice/practice_score.h"
 
 #include "core/practice/practice_words.h"
-#include "tests/core/practice/trainee.h"
+#include "tests/support/trainee.h"
 
 #include <cmath>
 #include <gtest/gtest.h>

@@ -2,8 +2,8 @@
 #include "core/practice/practice_replay.h"
 #include "core/practice/practice_run.h"
 #include "core/practice/practice_take_codec.h"
-#include "tests/core/practice/trainee.h"
 #include "tests/support/story.h"
+#include "tests/support/trainee.h"
 
 #include <gtest/gtest.h>
 #include <map>
@@ -158,6 +158,7 @@ TEST(PracticeReplay, ATakeWithoutTimeHasABeginning) {
 TEST(TakeText, ReadsBackAsTheSameTakeAndTheSameBytes) {
     PracticeTake take = led(firstLesson(), Milliseconds(100)).take;
     take.callTaken = true;
+    take.callAt = Milliseconds(5'000);
     take.procedureSha256 = std::string(64, 'a');
     take.benchSha256 = std::string(64, 'b');
     take.acts.push_back({take.length, TouchEdge{1, 400}});

@@ -49,6 +49,26 @@ TEST(RecordJson, TakesEachVerdictWordFromTheContract) {
     EXPECT_EQ(jsonOf(Story().soak().weld())["verdict"], "incomplete");
 }
 
+TEST(RecordJson, KeepsTheValueThatWasCorrected) {
+    Story story;
+    story.close();
+    const std::int64_t target = test::lastReading(story.weld(), ReadingPhase::Joining);
+    story.then(ValueCorrected{target, "reading_milli", "15500", "15000", "misread"});
+    const json j = jsonOf(story.weld());
+    int found = 0;
+    for (const json& row : j["set_and_actual"]) {
+        if (row["item"] == "joining_reading") {
+            EXPECT_EQ(row["actual"], 15.0);
+            EXPECT_EQ(row["was"], 15.5);
+            EXPECT_EQ(row["corrected_by"], story.weld().events.size());
+            ++found;
+        } else {
+            EXPECT_FALSE(row.contains("was")) << row;
+        }
+    }
+    EXPECT_EQ(found, 1);
+}
+
 TEST(RecordJson, LeadsFromEveryNumberToAnEvent) {
     const json j = jsonOf(Story().close().weld());
     std::map<std::int64_t, std::string> kinds;

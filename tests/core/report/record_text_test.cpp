@@ -5,6 +5,7 @@
 #include "tests/support/story.h"
 
 #include <gtest/gtest.h>
+#include <sstream>
 
 namespace seamclock {
 namespace {
@@ -77,6 +78,30 @@ TEST(RecordText, NamesWhoSignedOffOnTheLineOfTheTrade) {
     EXPECT_TRUE(holds(line, "person:op-1")) << line;
     EXPECT_TRUE(holds(line, "(event " + std::to_string(story.weld().events.size()) + ")")) << line;
     EXPECT_TRUE(holds(lineWith(text, "Signed, welder"), "not yet")) << text;
+}
+
+/// Its words, however they were broken into lines.
+std::string inOneLine(const std::string& text) {
+    std::istringstream words(text);
+    std::string line;
+    for (std::string word; words >> word;) {
+        line += (line.empty() ? "" : " ") + word;
+    }
+    return line;
+}
+
+TEST(RecordText, SaysWhatStoodThereAndThatASignatureCameBefore) {
+    Story story;
+    story.close();
+    story.then(SignedOff{"foreman"});
+    const std::int64_t target = test::lastReading(story.weld(), ReadingPhase::Joining);
+    story.then(ValueCorrected{target, "reading_milli", "15500", "15000", "misread"});
+    const std::string n = std::to_string(story.weld().events.size());
+    const std::string text = textOf(story.weld());
+    EXPECT_TRUE(holds(text, "15 mm, was 15.5 mm [" + n + "]")) << text;
+    EXPECT_TRUE(holds(inOneLine(text), ", before the change of event " + n)) << text;
+    story.then(SignedOff{"foreman"});
+    EXPECT_FALSE(holds(inOneLine(textOf(story.weld())), "before the change")) << "signed anew";
 }
 
 TEST(RecordText, NamesTheOrderOfItsJob) {

@@ -2,6 +2,7 @@
 #include "tests/support/story.h"
 
 #include <gtest/gtest.h>
+#include <set>
 
 namespace seamclock {
 namespace {
@@ -41,6 +42,62 @@ TEST(SetActual, NamesTheEventThatEachActualValueComesFrom) {
             << row.item;
     }
     EXPECT_GE(named, 6);
+}
+
+/// What an event holds of an item, looked up by the event's kind and not by what is tested here.
+std::optional<std::int64_t> heldBy(const WeldDetail& d, const std::string& item) {
+    if (const auto* check = std::get_if<CheckMade>(&d)) {
+        return check->valueMc      ? check->valueMc
+               : check->valueUm    ? check->valueUm
+               : check->valueMilli ? check->valueMilli
+                                   : std::nullopt;
+    }
+    if (const auto* reading = std::get_if<ReadingTaken>(&d)) {
+        const bool isReading = item.find("_reading") != std::string::npos;
+        return isReading ? std::optional(reading->readingMilli) : std::nullopt;
+    }
+    if (const auto* bead = std::get_if<BeadMeasured>(&d)) {
+        return item == "bead_height"    ? bead->heightUm
+               : item == "bead_width"   ? bead->widthUm
+               : item == "bead_k"       ? bead->kUm
+               : item == "misalignment" ? std::optional(bead->misalignmentUm)
+                                        : std::nullopt;
+    }
+    return std::nullopt;
+}
+
+TEST(SetActual, HasTheValueThatItsEventHolds) {
+    const WeldRecord now = record(Story().close().weld());
+    std::set<std::string> traced;
+    for (const SetActual& row : setAndActual(now, nullptr)) {
+        if (row.n == 0) {
+            continue;
+        }
+        const auto held = heldBy(now.events.at(static_cast<std::size_t>(row.n - 1)).d, row.item);
+        EXPECT_EQ(row.actual, held) << row.item << ", event " << row.n;
+        traced.insert(row.item);
+    }
+    for (const char* item : {"joining_reading", "soak_reading", "bead_height", "bead_k"}) {
+        EXPECT_EQ(traced.count(item), 1U) << item;
+    }
+}
+
+TEST(SetActual, KeepsWhatStoodThereBeforeACorrectionAndTheEventThatMadeIt) {
+    Story story;
+    story.close();
+    const std::int64_t target = test::lastReading(story.weld(), ReadingPhase::Joining);
+    story.then(ValueCorrected{target, "reading_milli", "15500", "15000", "misread"});
+    story.then(ValueCorrected{target, "reading_milli", "15000", "15200", "misread again"});
+    const Bench scale = bench();
+    const WeldRecord now = record(story.weld());
+    const auto last = static_cast<std::int64_t>(now.events.size());
+    for (const SetActual& row : setAndActual(now, &scale)) {
+        const bool reading = row.item == "joining_reading";
+        const bool follows = row.item == "joining_force" || row.item == "joining_pressure";
+        EXPECT_EQ(row.correctedBy, reading || follows ? last : 0) << row.item;
+        EXPECT_EQ(row.was, reading ? std::optional<std::int64_t>(15'500) : std::nullopt)
+            << row.item;
+    }
 }
 
 TEST(SetActual, HoldsPlannedReadingsThatWereNeverTaken) {

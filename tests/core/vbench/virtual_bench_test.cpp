@@ -286,6 +286,8 @@ TEST(VirtualBench, AColdPlateIsNotReadyAtOnce) {
     ASSERT_TRUE(bench.act(SetPlate{0}));
     bench.advance(Milliseconds(60'000));
     EXPECT_LT(bench.view().plateShownC, 130);
+    bench.advance(std::chrono::hours(2));
+    EXPECT_NEAR(bench.view().plateShownC, 20, 0.1) << "no colder than the air";
 }
 
 } // namespace

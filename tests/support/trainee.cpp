@@ -1,4 +1,4 @@
-#include "tests/core/practice/trainee.h"
+#include "tests/support/trainee.h"
 
 #include "core/base/uuid.h"
 #include "core/practice/lesson_codec.h"

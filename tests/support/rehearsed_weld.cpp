@@ -1,4 +1,4 @@
-#include "tests/core/practice/rehearsed_weld.h"
+#include "tests/support/rehearsed_weld.h"
 
 #include "core/heat/material_codec.h"
 #include "core/practice/lesson.h"
