@@ -165,7 +165,7 @@ TEST(VirtualBench, ASheetThatLeansDoesSoHoweverItIsClampedUntilItIsShimmed) {
             EXPECT_TRUE(bench.act(ShimSheet{1, 0, 0, 1'500}));
         }
         EXPECT_TRUE(hand.align());
-        const StationView& middle = bench.view().stations[2];
+        const StationView middle = bench.view().stations[2]; // of a view that is gone
         return std::pair(middle.beadTopMm, middle.beadBottomMm);
     };
     const auto [top1, below1] = beads(false);
