@@ -75,10 +75,11 @@ Result<QString> freeName(const QString& folder, const QString& stem, const QStri
 }
 
 ReportOf kindOf(const JointFilter& filter) {
-    const bool narrowed =
-        filter.bench || filter.by || filter.material || filter.verdict || filter.text;
+    const bool narrowed = filter.bench || filter.by || filter.material || filter.verdict ||
+                          filter.text || filter.seam || filter.damaged;
+    const bool oneDay = filter.fromDay && filter.fromDay == filter.toDay;
     const bool ofJob = filter.seams || filter.job;
-    return filter.fromDay && !ofJob && !narrowed   ? ReportOf::Day
+    return oneDay && !ofJob && !narrowed           ? ReportOf::Day
            : ofJob && !filter.fromDay && !narrowed ? ReportOf::Job
                                                    : ReportOf::Selection;
 }

@@ -746,7 +746,7 @@ void DayLogFlow::recordTile(int index) {
 
 void DayLogFlow::askWhere(
     const QString& title, std::function<void()> save,
-    std::function<void(const QString& printer)> print, Press stop) {
+    const std::function<void(const QString& printer)>& print, Press stop) {
     ChoiceView view;
     view.title = title;
     view.under = tr("The desktop's own printer stands first.");

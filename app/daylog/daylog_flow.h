@@ -131,7 +131,7 @@ private:
     /// A file or a printer, and what is to be done with that one; `stop`: with none.
     void askWhere(
         const QString& title, std::function<void()> save,
-        std::function<void(const QString& printer)> print, Press stop);
+        const std::function<void(const QString& printer)>& print, Press stop);
     void makeReport();
     void signOff();
     void correct();

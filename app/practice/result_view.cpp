@@ -206,6 +206,12 @@ ResultView resultView(
         const int place = worstPlace(score.made);
         view.made = jointDrawing(score.made, setup, place);
         view.planned = jointDrawing(score.planned, setup, place);
+        // In one scale, or a fat bead would look like a good one.
+        const double most = std::max(
+            {view.made.topMm, view.made.bottomMm, view.made.beadMm, view.planned.topMm,
+             view.planned.bottomMm});
+        view.made.beadMm = most;
+        view.planned.beadMm = most;
         view.madeText = jointText(score.made, place);
         view.plannedText = jointText(score.planned, place);
     }

@@ -132,6 +132,17 @@ TEST_F(Papers, TheReportIsOfTheDayTheJobOrTheSelection) {
     const QString chosen = test::PdfFile(both->toStdString()).text();
     EXPECT_TRUE(chosen.contains("Report of chosen joints")) << chosen.toStdString();
     EXPECT_TRUE(chosen.contains("of the job QV-207"));
+    JointFilter since;
+    since.fromDay = day(); // and all days behind it
+    const auto days = report(since);
+    ASSERT_TRUE(days) << days.error().detail;
+    EXPECT_TRUE(test::PdfFile(days->toStdString()).text().contains("Report of chosen joints"));
+    JointFilter noJob;
+    noJob.fromDay = noJob.toDay = day();
+    noJob.verdict = ""; // what is open
+    const auto open = report(noJob);
+    ASSERT_TRUE(open) << open.error().detail;
+    EXPECT_TRUE(test::PdfFile(open->toStdString()).text().contains("not finished"));
 }
 
 TEST_F(Papers, ADiskThatFillsUpLeavesNoHalfTable) {

@@ -4,6 +4,7 @@
 #include "core/practice/practice_words.h"
 #include "tests/support/practice_weld.h"
 
+#include <algorithm>
 #include <gtest/gtest.h>
 #include <set>
 
@@ -143,6 +144,9 @@ TEST(ResultView, ShowsTheJointAtItsWorstPlaceBesideThePlannedOne) {
     EXPECT_NEAR(view.planned.meltLeftMm, good.lifted.stations[place].joined->leftMm(), 0.0051);
     EXPECT_GT(view.planned.meltLeftMm, 0);
     EXPECT_EQ(view.made.kinkDeg, bad.lifted.kinkDeg);
+    EXPECT_EQ(view.made.beadMm, view.planned.beadMm) << "both in one scale";
+    EXPECT_GE(
+        view.made.beadMm, std::max({view.made.topMm, view.planned.topMm, view.planned.bottomMm}));
     EXPECT_EQ(view.bendText, "Bend test, front to back: the joint breaks.");
     EXPECT_EQ(
         rowOf(view, "Weld plane at release").value, QString("%1 °C, planned %2 °C")
