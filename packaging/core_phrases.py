@@ -173,7 +173,7 @@ WORDS = {
 
 # SQL, formats of files, headers of tables: nobody is meant to read it as a sentence.
 NO_SENTENCE = re.compile(
-    r"^\W*(SELECT|INSERT|UPDATE|DELETE|CREATE|DROP|PRAGMA|VACUUM|WITH|BEGIN|WHERE|AND|OR|FROM|ORDER BY|SQLite format)\b"
+    r"^\W*(SELECT|INSERT|UPDATE|DELETE|CREATE|DROP|PRAGMA|VACUUM|WITH|CASE|BEGIN|WHERE|AND|OR|FROM|ORDER BY|SQLite format)\b"
     r"|\b(MATCH \?|CROSS JOIN|ORDER BY)|^[\w.+]+ ?[<>=]+( \?)?$|^\w+(, \w+)+$")
 # Functions that give nothing but a number.
 NUMBERS = ("plainNumber", "milliShown", "millimetresShown")

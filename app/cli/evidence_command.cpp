@@ -94,7 +94,12 @@ Result<int> check(const EvidenceCall& call, Terminal& terminal) {
     }
     terminal.write(aligned(rows, 0));
     if (report->ok) {
-        terminal.write("Compare fingerprint and key with the paper that you were given.\n\n");
+        terminal.write("Compare fingerprint and key with the paper that you were given.\n");
+        terminal.write(
+            report->otherWords
+                ? "The text in the file is of another version of this program and proves nothing; "
+                  "this is what its rows make:\n\n"
+                : "\n");
         terminal.write(report->record);
     }
     return report->ok ? 0 : 1;

@@ -233,6 +233,7 @@ std::string evidenceReportJson(const EvidenceReport& report) {
     }
     json["number"] = report.number;
     json["verdict"] = report.verdict;
+    json["other_words"] = report.otherWords;
     json["sealed"] = report.sealed;
     json["by"] = report.by;
     json["public_key"] = report.publicKey;

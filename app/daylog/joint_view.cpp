@@ -15,6 +15,7 @@
 #include <algorithm>
 #include <cmath>
 #include <map>
+#include <set>
 #include <utility>
 
 namespace seamclock {
@@ -62,10 +63,15 @@ bool isOut(const SetActual& item) {
 /// that was topped up in time.
 bool isOut(const SetActual& item, const WeldRecord& record) {
     const std::string code = findingOf(item.item);
-    return isOut(item) &&
-           std::any_of(
-               record.verdict.findings.begin(), record.verdict.findings.end(),
-               [&](const Finding& one) { return one.code == code && one.grade == Grade::Out; });
+    return isOut(item) && std::any_of(
+                              record.verdict.findings.begin(), record.verdict.findings.end(),
+                              [&](const Finding& one) {
+                                  // Pressure above its band belongs to build-up.
+                                  const bool buildUp = item.item == "joining_reading" &&
+                                                       one.code == "build_up" &&
+                                                       one.unit == item.unit;
+                                  return (one.code == code || buildUp) && one.grade == Grade::Out;
+                              });
 }
 
 QString setText(const SetActual& item, const Writing& in) {
@@ -183,14 +189,19 @@ bool always(std::int64_t, std::int64_t) {
     return true;
 }
 
-/// Out of its window before in it, then the one further from the plan's aim.
-const SetActual* worstPlate(const std::vector<SetActual>& all) {
+/// Out of its window before in it, then the one further from the plan's aim, of those that it was
+/// welded with.
+const SetActual* worstPlate(const std::vector<SetActual>& all, const WeldRecord& record) {
+    std::set<std::int64_t> inForce;
+    for (const Retained& one : plateWeldedWith(record.checks)) {
+        inForce.insert(one.n);
+    }
     const auto off = [](const SetActual& one) {
         return std::abs(*one.actual - one.set.value_or(*one.actual));
     };
     const SetActual* found = nullptr;
     for (const SetActual& one : all) {
-        if (one.item == "plate_temperature" && one.actual &&
+        if (one.item == "plate_temperature" && one.actual && inForce.count(one.n) > 0 &&
             (found == nullptr ||
              std::pair(isOut(one), off(one)) > std::pair(isOut(*found), off(*found)))) {
             found = &one;
@@ -224,7 +235,7 @@ std::vector<JointView::Value> theFew(const WeldRecord& record, UnitSystem units)
             all.begin(), all.end(), [&](const SetActual& one) { return one.item == item; });
         return found == all.end() ? kNone : setText(*found, in);
     };
-    add(Day::tr("plate"), worstPlate(all), setOf("plate_temperature"));
+    add(Day::tr("plate"), worstPlate(all, record), setOf("plate_temperature"));
     // Attested by the step that ended alignment, where nobody measured it.
     add(Day::tr("bead"), worst(all, "alignment_bead", isLess),
         plan.beadMinUm ? Day::tr("from %1").arg(in.text(*plan.beadMinUm, "um")) : kNone);
@@ -305,9 +316,9 @@ QString reasonOf(const WeldRecord& record, UnitSystem units) {
         first[0] = first[0].toUpper();
     }
     if (out && found != told.reasons.end()) {
-        const auto outs = std::count_if(told.reasons.begin(), told.reasons.end(), isWanted);
-        return outs == 1 ? Day::tr("%1. All else within limits.").arg(first)
-                         : Day::tr("%1, and %2 more.").arg(first).arg(outs - 1);
+        if (told.reasons.size() == 1) {
+            return Day::tr("%1. All else within limits.").arg(first);
+        }
     }
     const auto more = static_cast<qlonglong>(told.reasons.size()) - 1;
     return more > 0 ? Day::tr("%1, and %2 more.").arg(first).arg(more) : first + QLatin1Char('.');
@@ -476,7 +487,9 @@ TableView valuesTable(
             phase.toN != 0 ? phase.toN : phase.fromN);
     }
     table.rows.push_back(head(Day::tr("Readings and measures")));
-    row(Day::tr("shop"), kNone, kNone, cell(in.text(record.opened.ambientMc, "mC")), 1);
+    const Surroundings air = surroundings(record);
+    row(Day::tr("shop"), in.text(record.opened.ambientMc, "mC"), kNone,
+        cell(in.text(air.ambientMc, "mC")), air.ambientN);
     for (const SetActual& item : setAndActual(record, bench)) {
         TableView::Cell done = cell(item.actual ? in.text(*item.actual, item.unit) : kNone);
         done.out = isOut(item, record);

@@ -6,6 +6,25 @@
 #include <QLineEdit>
 
 namespace seamclock {
+namespace {
+
+QString shortText(double value) {
+    return numberText(value, value == static_cast<int>(value) ? 0 : 1);
+}
+
+/// "400 + 350 mm".
+QString lengthsText(const std::vector<double>& lengthsMm) {
+    if (lengthsMm.empty()) {
+        return EntryPage::tr("Type it in");
+    }
+    QStringList each;
+    for (const double one : lengthsMm) {
+        each.append(shortText(one));
+    }
+    return each.join(" + ") + " mm";
+}
+
+} // namespace
 
 EntryPage::EntryPage(QWidget* parent)
     : Page("entry", parent), m_title(keep(new Sentence("entryTitle", this))),
@@ -54,8 +73,7 @@ void EntryPage::show(const EntryDraft& draft, const QString& procedure, const QS
             button->show(view);
         };
     const auto number = [](const std::optional<double>& value, const QString& unit) {
-        return value ? numberText(*value, *value == static_cast<int>(*value) ? 0 : 1) + " " + unit
-                     : tr("Type it in");
+        return value ? shortText(*value) + " " + unit : tr("Type it in");
     };
     tile(
         m_procedure, procedure.isEmpty() ? tr("Choose") : procedure, tr("procedure"),
@@ -64,8 +82,9 @@ void EntryPage::show(const EntryDraft& draft, const QString& procedure, const QS
         m_thickness, number(draft.thicknessMm, "mm"), tr("thickness"),
         draft.thicknessMm.has_value());
     tile(
-        m_length, number(draft.lengthMm, "mm"), tr("length of the seam"),
-        draft.lengthMm.has_value());
+        m_length, lengthsText(draft.lengthsMm),
+        draft.lengthsMm.size() > 1 ? tr("lengths in this clamping") : tr("length of the seam"),
+        !draft.lengthsMm.empty());
     tile(
         m_ambient, number(draft.ambientC, "°C"), tr("shop temperature"),
         draft.ambientC.has_value());
@@ -74,11 +93,13 @@ void EntryPage::show(const EntryDraft& draft, const QString& procedure, const QS
     back.under = tr("back to the job");
     back.sign = Sign::Back;
     m_back->show(back);
-    SlotView hidden;
-    hidden.look = SlotView::Look::Hidden;
-    m_stop->show(hidden);
+    SlotView more;
+    more.text = tr("Add a length");
+    more.under = tr("a seam in the same clamping");
+    more.look = draft.lengthsMm.empty() ? SlotView::Look::Hidden : SlotView::Look::Plain;
+    m_stop->show(more);
     const bool whole =
-        draft.procedure >= 0 && draft.thicknessMm && draft.lengthMm && draft.ambientC;
+        draft.procedure >= 0 && draft.thicknessMm && !draft.lengthsMm.empty() && draft.ambientC;
     SlotView step;
     step.text = tr("Weld card");
     step.large = true;

@@ -1,5 +1,6 @@
-// A seam that no job names, entered by hand: procedure, thickness, length and shop temperature by
-// large tiles, maker and batch by a keyboard. It keeps what was typed; the window asks and answers.
+// A seam that no job names, or several short ones in one clamping, entered by hand: procedure,
+// thickness, lengths and shop temperature by large tiles, maker and batch by a keyboard. It keeps
+// what was typed; the window asks and answers.
 #pragma once
 
 #include "app/operate/weld_view.h"
@@ -7,6 +8,7 @@
 
 #include <QString>
 #include <optional>
+#include <vector>
 
 class QLineEdit;
 
@@ -15,7 +17,7 @@ namespace seamclock {
 struct EntryDraft {
     int procedure = -1; // in the floor's list
     std::optional<double> thicknessMm;
-    std::optional<double> lengthMm;
+    std::vector<double> lengthsMm; // of all seams in this clamping
     std::optional<double> ambientC;
     QString maker;
     QString batches[2];

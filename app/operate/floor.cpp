@@ -1,12 +1,14 @@
 #include "app/operate/floor.h"
 
 #include "app/operate/weld_side_slots.h"
+#include "app/text/numbers.h"
 #include "core/base/plain_number.h"
 #include "core/log/log_reader.h"
 #include "core/log/shelf.h"
 #include "core/session/replan.h"
 #include "core/session/sheet_plan.h"
 #include "core/shift/hands.h"
+#include "core/weld/force_check.h"
 #include "core/weld/intent.h"
 
 #include <algorithm>
@@ -41,6 +43,16 @@ Result<void> without(const Result<Weld>& weld) {
         return tl::unexpected<Error>(weld.error());
     }
     return {};
+}
+
+/// With the pressure on, what was marked on the scale for this weld is there.
+void keepMark(Post& post, const Weld& weld) {
+    for (const Retained& event : retained(weld.events)) {
+        const auto* made = std::get_if<CheckMade>(&event.d);
+        if (made != nullptr && isForceMark(*made) && made->passed) {
+            post.markedMilli = made->valueMilli;
+        }
+    }
 }
 
 } // namespace
@@ -94,6 +106,7 @@ Result<void> Floor::setBench(const BenchDocument& bench) {
         post->next = bench;
     } else {
         post->bench = bench;
+        post->markedMilli.reset(); // it may be another scale
     }
     emit changed();
     return {};
@@ -247,7 +260,11 @@ Floor::view(int post, const Instant& now, bool pedal, bool lessMotion) const {
     context.oneByOne = at(post).oneByOne;
     context.clash = clash(post, *found, now);
     context.usual = m_session.usualAlignment(found->id());
-    context.plateRead = at(post).bench.bench.plateRead;
+    const Bench& bench = at(post).bench.bench;
+    context.plateRead = bench.plateRead;
+    context.markedMilli = at(post).markedMilli;
+    context.dragMilli = thousandths(
+        dragReading(bench.scale, newtons(static_cast<double>(found->plan.dragMn) / 1e3)));
     return weldView(*found, context);
 }
 
@@ -332,6 +349,9 @@ Result<void> Floor::make(int post, const std::vector<WeldDetail>& details, std::
             return tl::unexpected<Error>(next.error());
         }
         intent.onto = lastTakeable(*next);
+        if (std::holds_alternative<AlignmentStarted>(detail)) {
+            keepMark(at(post), *next);
+        }
     }
     emit changed();
     return {};
@@ -474,15 +494,16 @@ Floor::planWith(int post, const Measured& measured, const char* why, const Check
 
 Result<void> Floor::newDrag(int post, double reading) {
     const Bench& bench = at(post).bench.bench;
-    const double units = reading - static_cast<double>(bench.scale.zeroMilli) / 1000.0;
-    if (!(units >= 0)) {
+    const double least = dragReading(bench.scale, Force());
+    const double half = static_cast<double>(bench.scale.divisionMilli) / 2000.0;
+    if (!(reading >= least - half)) { // nearer than that is how well it can be read
         return fail(
-            ErrorCode::OutOfRange,
-            "drag reading " + plainNumber(reading) + " is below the scale's zero of " +
-                plainNumber(static_cast<double>(bench.scale.zeroMilli) / 1000.0));
+            ErrorCode::OutOfRange, "drag reading " + plainNumber(reading) +
+                                       " is below what the scale shows without any drag, " +
+                                       plainNumber(least));
     }
     Measured measured;
-    measured.drag = bench.scale.rate() * units;
+    measured.drag = std::max(dragOf(bench.scale, reading), Force());
     CheckMade made;
     made.check = "drag";
     made.passed = true;
@@ -555,6 +576,30 @@ Result<void> Floor::answer(int post, const NumberAnswer& number) {
     return {};
 }
 
+// What was measured of that place before stays in words.
+Result<void> Floor::leaveBeadOut(int post, const std::string& why) {
+    BeadDraft& bead = at(post).bead;
+    QStringList measured;
+    if (bead.heightUm) {
+        measured << tr("height %1 mm").arg(millimetresText(*bead.heightUm, 1));
+    }
+    if (bead.widthUm) {
+        measured << tr("width %1 mm").arg(millimetresText(*bead.widthUm, 1));
+    }
+    if (bead.kUm) {
+        measured << tr("K %1 mm").arg(millimetresText(*bead.kUm, 1));
+    }
+    bead = {};
+    bead.leftOut = true;
+    if (!measured.isEmpty()) {
+        const QString words = tr("Bead: %1.").arg(measured.join(", "));
+        if (const auto kept = step(post, RemarkMade{words.toStdString()}); !kept) {
+            return kept;
+        }
+    }
+    return step(post, RemarkMade{why});
+}
+
 Result<void> Floor::answer(int post, const ReasonAnswer& reason) {
     const Weld* found = weld(post);
     if (found == nullptr) {
@@ -571,8 +616,7 @@ Result<void> Floor::answer(int post, const ReasonAnswer& reason) {
         return step(post, CheckOverridden{reason.asked.code, reason.choice, Authority::Operator});
     case ReasonFor::Owed:
         if (reason.asked.code == "bead_not_measured") {
-            at(post).bead.leftOut = true;
-            return step(post, RemarkMade{reason.text.empty() ? reason.choice : reason.text});
+            return leaveBeadOut(post, reason.text.empty() ? reason.choice : reason.text);
         }
         return step(post, ReasonGiven{reason.asked.code, reason.choice, text});
     case ReasonFor::Trial:
@@ -657,6 +701,7 @@ void Floor::leave(int post) {
     at(post).bead = {};
     if (auto& next = at(post).next) {
         at(post).bench = std::move(*next);
+        at(post).markedMilli.reset();
         next.reset();
     }
     emit changed();

@@ -32,11 +32,12 @@ struct Post {
     std::optional<std::string> weld;   // "weld:UUID", open or just ended
     std::optional<BenchDocument> next; // as Set-up changed it meanwhile; holds when it is free
     BeadDraft bead;
-    bool oneByOne = false;          // no checks are answered together
-    QString nextSeam;               // of the same kind, for the screen of an ended weld
-    QString meanwhile;              // what could be made ready while this one cools
-    std::shared_ptr<LiveHeat> heat; // of its weld, where there are materials
-    QString sign;                   // in place of its letter: a bench to practise at
+    bool oneByOne = false;                     // no checks are answered together
+    QString nextSeam;                          // of the same kind, for the screen of an ended weld
+    QString meanwhile;                         // what could be made ready while this one cools
+    std::shared_ptr<LiveHeat> heat;            // of its weld, where there are materials
+    QString sign;                              // in place of its letter: a bench to practise at
+    std::optional<std::int64_t> markedMilli{}; // the joining reading, on its scale
 
     QString letter() const { return sign.isEmpty() ? QString(QChar(u'A' + place - 1)) : sign; }
 };
@@ -178,6 +179,7 @@ private:
     Result<void> setEarlier(int post, Milliseconds by);
     Result<void>
     planWith(int post, const Measured& measured, const char* why, const CheckMade& made);
+    Result<void> leaveBeadOut(int post, const std::string& why);
     Result<void> newDrag(int post, double reading);
     Result<void> newAmbient(int post, double celsius);
     Result<void> checkAnew(int post);

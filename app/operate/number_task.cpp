@@ -188,8 +188,7 @@ NumberTask entryTask(NumberFor what, std::optional<double> low, std::optional<do
         task.most = 200;
     } else if (what == NumberFor::SeamLength) {
         task.view.title = Number::tr("Length of the seam");
-        task.view.where =
-            Number::tr("One seam. Several short ones in one clamping come with a job.");
+        task.view.where = Number::tr("Of one seam. Others in this clamping are added after it.");
         task.view.below = Number::tr("short");
         task.view.above = Number::tr("long");
         task.most = 20'000;

@@ -18,6 +18,9 @@ namespace seamclock {
 /// What a walk looks for on the screen, in the words that a translator makes of it.
 QString asShown(const char* words);
 
+/// A picture in that folder, for whoever looks for photos there.
+void layPhoto(const QString& folder);
+
 /// Makes a weld on a window by presses. `picture` is called at each screen with its name.
 class Walk {
 public:
@@ -52,6 +55,13 @@ private:
     Result<void> heat(const Picture& picture);
     Result<void> join(const Picture& picture);
     Result<void> finish(const Picture& picture);
+    Result<void> cool(const Picture& picture);
+    Result<void> release(const Picture& picture);
+    Result<void> measure(const Picture& picture, const char* k);
+    Result<void> save(const Picture& picture);
+    Result<void> trial(const Picture& picture);
+    void slot(SlotPlace place);
+    void choose(int index);
     Result<void> stoppedWeld(const Picture& picture);
     Result<void> entry(const Picture& picture);
     Result<void> toBench(int post);

@@ -59,8 +59,9 @@ void checkRow(Sketch& s, const Preparing& state, const std::string& asked) {
                 return left != nullptr && left->check == check;
             });
         CheckRowView::Cell cell;
-        cell.name = check == asked && check == kDrag && isForceAsked(s.weld) ? tr("force")
-                                                                             : checkWord(check);
+        cell.name = check == asked && check == kDrag && isForceAsked(s.weld, s.context.markedMilli)
+                        ? tr("force")
+                        : checkWord(check);
         cell.done = state.settled.count(check) > 0 && check != asked;
         cell.now = check == asked;
         cell.overridden = cell.done && overridden;
@@ -170,17 +171,8 @@ void plateCheck(Sketch& s) {
     s.step(tr("Type it in"), AskNumber{NumberFor::PlateTemperature});
 }
 
-/// [mN for one unit of the scale]: the plan's own force and reading say it.
-std::int64_t ratePerUnitMn(Sketch& s) {
-    const std::int64_t milli = s.scalePlan().joining.setMilli - s.scalePlan().zeroMilli;
-    const std::int64_t force = s.plan().joiningMn.value_or(0) + s.plan().dragMn;
-    return milli > 0 ? force * 1000 / milli : 0;
-}
-
 void dragCheck(Sketch& s, const std::string& code) {
-    const std::int64_t perUnit = ratePerUnitMn(s);
-    const std::int64_t milli =
-        s.scalePlan().zeroMilli + (perUnit > 0 ? s.plan().dragMn * 1000 / perUnit : 0);
+    const std::int64_t milli = s.context.dragMilli.value_or(s.scalePlan().zeroMilli);
     const std::int64_t division = s.scalePlan().divisionMilli;
     const std::int64_t shown = (milli + division / 2) / division * division;
     set(s, tr("Read"), s.reading(shown), s.unit());
@@ -188,7 +180,7 @@ void dragCheck(Sketch& s, const std::string& code) {
     s.view.sentence = tr("Nothing touching: move the table. Read the scale.");
     const auto& warnings = s.plan().warnings;
     if (std::any_of(warnings.begin(), warnings.end(), [](const PlanWarning& warning) {
-            return warning.code == "drag_not_measured";
+            return warning.code == kDragNotMeasured;
         })) { // nothing was before
         s.view.lamp.under = tr("not read for this seam yet");
         s.step(tr("Type it in"), AskNumber{NumberFor::Drag});
@@ -258,7 +250,7 @@ void check(Sketch& s, const std::string& code) {
         s.view.sentence = tr("Stand at the bench. Can you hear the signal?");
         attest(s, tr("I hear it"), passed(code));
     } else if (code == kDrag) {
-        if (isForceAsked(s.weld)) {
+        if (isForceAsked(s.weld, s.context.markedMilli)) {
             forceCheck(s);
         } else {
             dragCheck(s, code);
@@ -384,7 +376,7 @@ bool isNewSetUp(const Weld& weld) {
 
 } // namespace
 
-bool isForceAsked(const Weld& weld) {
+bool isForceAsked(const Weld& weld, const std::optional<std::int64_t>& markedMilli) {
     const auto setOf = [](const WeldPlan& plan) {
         return plan.scale ? std::optional(plan.scale->joining.setMilli) : std::nullopt;
     };
@@ -403,9 +395,9 @@ bool isForceAsked(const Weld& weld) {
         }
     }
     const auto& scale = weld.plan.scale;
-    const auto& before = weld.opened().plan.scale;
+    const auto before = markedMilli ? markedMilli : setOf(weld.opened().plan);
     return read && !marked && scale &&
-           (isNewSetUp(weld) || !before || before->joining.setMilli != scale->joining.setMilli);
+           (isNewSetUp(weld) || before != std::optional(scale->joining.setMilli));
 }
 
 void tell(Sketch& s, const Preparing& state) {
@@ -414,7 +406,7 @@ void tell(Sketch& s, const Preparing& state) {
         s.view.cell.phase = tr("prepare %1").arg(fromUtf8(*seam));
     }
     s.view.layout = WeldView::Layout::Check;
-    const std::string asked = checkAsked(s.weld, state, s.context.plateRead);
+    const std::string asked = checkAsked(s.weld, state, s.context.plateRead, s.context.markedMilli);
     checkRow(s, state, asked);
     if (asked.empty()) {
         readyToAlign(s);

@@ -9,8 +9,10 @@ namespace seamclock {
 
 void tell(Sketch& s, const Preparing& state);
 
-/// Whether the force is asked for now: in a new set-up, or where another drag changed the reading,
-/// once the drag is read and until the joining reading is marked (core/weld/force_check.h).
-bool isForceAsked(const Weld& weld);
+/// Whether the force is asked for now: in a new set-up, or where another drag or length changed the
+/// reading, once the drag is read and until the joining reading is marked
+/// (core/weld/force_check.h). `markedMilli`: as it is marked on the bench; absent: as this weld was
+/// planned at first.
+bool isForceAsked(const Weld& weld, const std::optional<std::int64_t>& markedMilli = {});
 
 } // namespace seamclock

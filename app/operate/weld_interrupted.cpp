@@ -25,7 +25,9 @@ void tellPowerWasOff(Sketch& s) {
     const Milliseconds off = s.context.now.utc - s.weld.events.back().at.utc;
     const bool known = off >= Milliseconds(0); // else the wall clock is wrong, and says nothing
     const QString time = known ? leftText(off) : QStringLiteral("?");
-    const QString was = known ? tr("Power was off for %1.").arg(time) : tr("Power was off.");
+    // When the power went nobody knows: the last step is what the log has.
+    const QString was =
+        known ? tr("Power was off. Last step %1 ago.").arg(time) : tr("Power was off.");
     const bool goesOn = goesOnAfterReboot(s.weld.state);
     s.view.layout = WeldView::Layout::Phase;
     s.seam(goesOn ? SeamView::Phase::Cooling : SeamView::Phase::Prepare);
@@ -33,10 +35,16 @@ void tellPowerWasOff(Sketch& s) {
     s.scaleOf(s.scalePlan().joining);
     s.view.lamp.number = time;
     s.view.cell.time = time;
-    s.view.lamp.under = tr("power was off");
+    s.view.lamp.under = tr("since the last step");
     s.view.lamp.under2 = known ? tr("by the wall clock") : tr("the wall clock went back");
     s.view.stop.view.look = SlotView::Look::Plain;
-    if (goesOn && bridgeTo(s.weld, s.context.now, true)) {
+    const bool cools = std::holds_alternative<Cooling>(s.weld.state);
+    if (goesOn && !cools) { // no limit hangs on how long it was
+        s.lamp(Tone::Soon, Mark::Trouble, tr("Trouble"));
+        s.view.sentence = was + " " + tr("Go on where it stood.");
+        s.step(tr("Seen"), SettleWeld{RebootWord::GoOnUnconfirmed});
+        s.view.stop.view.look = SlotView::Look::Hidden;
+    } else if (goesOn && bridgeTo(s.weld, s.context.now, true)) {
         s.lamp(Tone::Soon, Mark::Trouble, tr("Trouble"));
         s.view.sentence = was + " " + tr("Cooling has gone on.");
         s.step(tr("Seen"), SettleWeld{RebootWord::GoOnConfirmed});

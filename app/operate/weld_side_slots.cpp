@@ -47,7 +47,9 @@ void takeBack(Sketch& s) {
     }
     std::optional<Milliseconds> left;
     if (n > 0 && !carried && last != s.standing.end()) {
-        const Instant& pressed = s.weld.events[static_cast<std::size_t>(n - 1)].at;
+        // Of a press that was set earlier its reading is younger: whole, or not at all.
+        const std::int64_t first = lastPress(s.weld).back().n;
+        const Instant& pressed = s.weld.events[static_cast<std::size_t>(first - 1)].at;
         if (pressed.bootId == s.context.now.bootId) {
             left = kTakeBackWindow - (s.context.now.boot - pressed.boot);
         }
@@ -87,6 +89,12 @@ void tellSideSlots(Sketch& s) {
     }
     for (Slot* slot : {&s.view.back, &s.view.earlier, &s.view.stop}) {
         slot->view.onField = field;
+    }
+    const bool stops = std::holds_alternative<AskReason>(s.view.stop.offer) &&
+                       std::get<AskReason>(s.view.stop.offer).what == ReasonFor::Stop;
+    if (s.view.layout == WeldView::Layout::Check && !stops) {
+        // No clock runs yet that a step could have begun earlier; the weld may be the wrong one.
+        s.view.earlier = sideSlot(tr("Stop"), tr("this weld"), AskReason{ReasonFor::Stop, {}});
     }
     if (field) {
         // narrower beside the larger step: one word, no sign

@@ -54,6 +54,14 @@ SeamPlace placeOf(const std::vector<std::int64_t>& lengths, int places, int plac
     return there;
 }
 
+/// Whether that event was made again because the step it belongs to was set earlier.
+bool isMadeAgain(const Weld& weld, std::int64_t n, std::int64_t step) {
+    const auto* earlier =
+        n > 1 ? std::get_if<StepBackdated>(&weld.events[static_cast<std::size_t>(n - 2)].d)
+              : nullptr;
+    return earlier != nullptr && earlier->targetN == step;
+}
+
 } // namespace
 
 int platePlacesRead(const Weld& weld, PlateRead places) {
@@ -155,7 +163,9 @@ QString beadPlaceText(const Weld& weld) {
                      .arg(at);
 }
 
-std::string checkAsked(const Weld& weld, const Preparing& state, PlateRead places) {
+std::string checkAsked(
+    const Weld& weld, const Preparing& state, PlateRead places,
+    const std::optional<std::int64_t>& markedMilli) {
     const int read = platePlacesRead(weld, places);
     const auto standing = retained(weld.events);
     const bool allowed = std::any_of(standing.begin(), standing.end(), [](const Retained& event) {
@@ -165,7 +175,7 @@ std::string checkAsked(const Weld& weld, const Preparing& state, PlateRead place
     if (!allowed && read > 0 && read < static_cast<int>(platePlaces(places).size())) {
         return "plate_temperature";
     }
-    if (isForceAsked(weld)) {
+    if (isForceAsked(weld, markedMilli)) {
         return kDrag;
     }
     return state.openChecks.empty() ? std::string() : state.openChecks.front();
@@ -188,7 +198,7 @@ std::vector<Retained> lastPress(const Weld& weld) {
         const bool same =
             press.empty() || (pressedAt(*event).bootId == pressedAt(press.front()).bootId &&
                               pressedAt(press.front()).boot - pressedAt(*event).boot <= kOnePress);
-        if (!same) {
+        if (!same && !isMadeAgain(weld, press.back().n, event->n)) {
             break;
         }
         press.push_back(*event);

@@ -138,6 +138,10 @@ struct ViewContext {
     std::optional<Clash> clash{};
     std::optional<AlignTimes> usual{};      // of the last welds like this one
     PlateRead plateRead = PlateRead::Three; // of the bench
+    /// What its scale reads by the plan's drag while nothing touches; absent: as with none.
+    std::optional<std::int64_t> dragMilli{};
+    /// The joining reading that is marked on its scale; absent: nobody knows.
+    std::optional<std::int64_t> markedMilli{};
 };
 
 struct WeldView {
@@ -165,13 +169,14 @@ struct WeldView {
 WeldView weldView(const Weld& weld, const ViewContext& context);
 
 /// The events of the last press that can be taken back, the last one first. One press may store a
-/// step and the reading it stands for.
+/// step and the reading it stands for, also where "4 s ago" made that reading again.
 std::vector<Retained> lastPress(const Weld& weld);
 
 /// The check that is asked for now: the first open one, or a plate that has places left to read
 /// and that no foreman passed over; empty: none.
-std::string
-checkAsked(const Weld& weld, const Preparing& state, PlateRead places = PlateRead::Three);
+std::string checkAsked(
+    const Weld& weld, const Preparing& state, PlateRead places = PlateRead::Three,
+    const std::optional<std::int64_t>& markedMilli = {});
 /// How many of the plate's places were read, in this weld or before it.
 int platePlacesRead(const Weld& weld, PlateRead places = PlateRead::Three);
 /// The one that is read next; the last where all are.

@@ -6,13 +6,12 @@
 
 #include <QApplication>
 #include <QPainter>
-#include <algorithm>
 #include <utility>
 
 namespace seamclock {
 namespace {
 
-constexpr int kTickMs = 50;      // while a hand hurries
+constexpr int kTickMs = 50;      // while a bench calls for hands
 constexpr int kCalmTickMs = 100; // else
 constexpr Milliseconds kHeldBackFor{3'000};
 
@@ -80,45 +79,9 @@ Window::Window(WindowParts parts, QWidget* parent)
     connect(m_entry, &EntryPage::procedureAsked, this, [this] { turnTo(PageKind::Procedures); });
     connect(m_entry, &EntryPage::numberAsked, this, [this](NumberFor what) {
         m_entry->takeLines(m_draft);
-        std::optional<double> low;
-        std::optional<double> high;
-        const Bench& bench =
-            m_floor.posts()[static_cast<std::size_t>(m_floor.selected())].bench.bench;
-        if (what == NumberFor::SheetThickness) {
-            low = inMillimetres(bench.thinnestSheet);
-            high = inMillimetres(bench.thickestSheet);
-            if (m_draft.procedure >= 0) {
-                const Procedure& procedure =
-                    m_floor.procedures()[static_cast<std::size_t>(m_draft.procedure)].procedure;
-                low = std::max(*low, inMillimetres(procedure.thinnest()));
-                high = std::min(*high, inMillimetres(procedure.thickest()));
-            }
-        } else if (what == NumberFor::SeamLength) {
-            low = 1;
-            high = inMillimetres(bench.longestSeam);
-        } else {
-            low = 5;
-            high = 45;
-        }
-        m_before = PageKind::Entry;
-        askNumber(entryTask(what, low, high));
+        askEntryNumber(what, false);
     });
-    connect(m_banner, &AlarmBanner::pressed, this, [this] {
-        // What stands there was seen, and nothing behind it.
-        if (!m_parts.notice.isEmpty()) {
-            m_parts.notice.clear();
-        } else {
-            m_said.clear();
-            m_soundSeen = true;
-            m_savedSeen = true;
-            m_batterySeen = m_batterySeen || m_batteryStands;
-            if (m_jumpStands) {
-                m_floor.clockJumpSeen();
-            }
-            m_copySeen = copyTrouble();
-        }
-        refresh();
-    });
+    connect(m_banner, &AlarmBanner::pressed, this, &Window::alarmSeen);
     connect(&m_hands, &Hands::step, this, &Window::stepPressed);
     connect(&m_hands, &Hands::bench, this, &Window::benchKey);
     connect(&m_hands, &Hands::escaped, this, &Window::escaped);
@@ -148,6 +111,7 @@ Window::Window(WindowParts parts, QWidget* parent)
     });
     connect(&m_floor, &Floor::changed, this, [this] {
         m_floor.eachWeld([this](const Weld& weld) { m_seams.take(weld); });
+        offerNext();
         sound();
         refresh();
     });
@@ -496,7 +460,7 @@ void Window::refresh() {
     alarms(now);
     m_people->look(now);
     askWho();
-    if (const int tick = m_floor.isHurried() ? kTickMs : kCalmTickMs; m_tick.interval() != tick) {
+    if (const int tick = handsAreCalled(now) ? kTickMs : kCalmTickMs; m_tick.interval() != tick) {
         m_tick.setInterval(tick);
     }
 }

@@ -171,11 +171,13 @@ private:
     bool isFirst(int cell);
     bool isStopAsked() const;
     bool callsAway(const Instant& now) const;
+    bool handsAreCalled(const Instant& now) const;
     void tell(const QString& text, bool calmly);
     void slotPressed(SlotPlace place);
     void stepPressed();
     void benchKey(int place);
     void escaped();
+    void pressStep(const Slot& slot, std::int64_t onto);
     void weldSlot(const Slot& slot, std::int64_t onto);
     void reasonsBack();
     void told(const Result<void>& done);
@@ -208,6 +210,7 @@ private:
     void keepPhotoOf(int index);
     void showEntry();
     void entryToCard();
+    void askEntryNumber(NumberFor what, bool another);
     void askNumber(const NumberTask& task);
     void keepNumber();
     void askReason(const AskReason& asked);
@@ -236,6 +239,8 @@ private:
     void power();
     QString awakeText() const;
     void alarms(const Instant& now);
+    void alarmSeen();
+    void offerNext();
     QString copyTrouble() const;
     std::optional<Milliseconds> coolingLeft() const;
     QString meanwhile(int post) const;
@@ -285,6 +290,7 @@ private:
         std::optional<HeatEstimate> heat; // when it has come
     } m_shown;
     EntryDraft m_draft;
+    bool m_addsLength = false; // to those of m_draft
     AskReason m_asked;
     Reasons m_reasons;
     TrialFinding m_trial;                   // of m_order
@@ -321,8 +327,9 @@ private:
     bool m_soundSeen = false;
     bool m_savedSeen = false;
     bool m_batterySeen = false;
-    bool m_batteryStands = false; // as the alarm
-    bool m_jumpStands = false;    // likewise
+    enum class Alarm { None, Notice, NotSaved, NoSound, Battery, Clock, Said, Copy };
+    Alarm m_alarm = Alarm::None;             // that the banner shows
+    std::optional<Milliseconds> m_steppedAt; // the last press of a step that did something
     QString m_copySeen;
     std::optional<Milliseconds> m_unsavedSince;
 };

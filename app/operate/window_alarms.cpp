@@ -81,12 +81,8 @@ QString Window::awakeText() const {
 }
 
 void Window::alarms(const Instant& now) {
-    int unsaved = 0;
-    for (int i = 0; i < static_cast<int>(m_floor.posts().size()); ++i) {
-        if (const Weld* weld = m_floor.weld(i)) {
-            unsaved += m_floor.notSaved(*weld);
-        }
-    }
+    int unsaved = 0; // of those that left their bench, too
+    m_floor.eachWeld([&](const Weld& weld) { unsaved += m_floor.notSaved(weld); });
     if (unsaved == 0) {
         m_unsavedSince.reset();
         m_savedSeen = false;
@@ -103,24 +99,27 @@ void Window::alarms(const Instant& now) {
         m_soundSeen = false;
     }
     QString text;
-    m_batteryStands = m_jumpStands = false;
+    m_alarm = Alarm::None;
     if (!m_parts.notice.isEmpty()) {
         text = m_parts.notice; // to be known before anything is done
+        m_alarm = Alarm::Notice;
     } else if (unsavedStands) {
+        m_alarm = Alarm::NotSaved;
         const auto trouble = m_parts.writer.state().trouble;
         const bool memoryOnly = trouble && trouble->spillFailed;
         text = (memoryOnly ? tr("Last step is in memory only: leave the machine on. %1")
                            : tr("Last step is not on disk yet. Trying again. %1"))
                    .arg(unsaved == 1 ? tr("1 step") : tr("%1 steps").arg(unsaved));
     } else if (!soundOk && !m_soundSeen) {
+        m_alarm = Alarm::NoSound;
         text = tr("No sound. Watch this screen. The weld goes on.");
     } else if (m_parts.power != nullptr && m_parts.power->batteryLow() && !m_batterySeen) {
         text = tr("The battery is low: %1 %. Plug the charger in.")
                    .arg(m_parts.power->batteryPercent());
-        m_batteryStands = true;
+        m_alarm = Alarm::Battery;
     } else if (jump) {
         text = clockNotice(*jump);
-        m_jumpStands = true;
+        m_alarm = Alarm::Clock;
     }
     const bool standing = !text.isEmpty();
     bool calm = false;
@@ -130,11 +129,13 @@ void Window::alarms(const Instant& now) {
         }
         text = m_said;
         calm = m_saidCalmly;
+        m_alarm = text.isEmpty() ? Alarm::None : Alarm::Said;
     }
     const QString copy = copyTrouble();
     if (text.isEmpty() && copy != m_copySeen) {
         m_copySeen.clear();
         text = copy; // no limit of a weld hangs on it, so it stands without the frame
+        m_alarm = Alarm::Copy;
     }
     // Nothing stands over the changeover but the frame; and a bench that calls for hands is seen in
     // the strip.
@@ -154,6 +155,36 @@ void Window::alarms(const Instant& now) {
         m_banner->setText(text, tr("Seen"), calm);
     }
     m_frame->setVisible(standing && now.boot.count() / 500 % 2 == 0);
+}
+
+// What stands there was seen, and nothing behind it: that comes next.
+void Window::alarmSeen() {
+    switch (m_alarm) {
+    case Alarm::None:
+        break;
+    case Alarm::Notice:
+        m_parts.notice.clear();
+        break;
+    case Alarm::NotSaved:
+        m_savedSeen = true;
+        break;
+    case Alarm::NoSound:
+        m_soundSeen = true;
+        break;
+    case Alarm::Battery:
+        m_batterySeen = true;
+        break;
+    case Alarm::Clock:
+        m_floor.clockJumpSeen();
+        break;
+    case Alarm::Said:
+        m_said.clear();
+        break;
+    case Alarm::Copy:
+        m_copySeen = copyTrouble();
+        break;
+    }
+    refresh();
 }
 
 /// Why there is no backup or no copy for others; empty while there are.

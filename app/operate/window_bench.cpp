@@ -82,11 +82,8 @@ bool Window::isStopAsked() const {
     return m_kind == PageKind::Reasons && m_asked.what == ReasonFor::Stop;
 }
 
-/// Whether a bench calls for hands while another page than a weld's stands.
-bool Window::callsAway(const Instant& now) const {
-    if (m_kind == PageKind::Weld) {
-        return false;
-    }
+/// By any bench, now or within seconds.
+bool Window::handsAreCalled(const Instant& now) const {
     for (int i = 0; i < static_cast<int>(m_floor.posts().size()); ++i) {
         const Weld* weld = m_floor.weld(i);
         if (weld != nullptr && handsCall(*weld, now) != HandsCall::None) {
@@ -94,6 +91,11 @@ bool Window::callsAway(const Instant& now) const {
         }
     }
     return false;
+}
+
+/// Whether a bench calls for hands while another page than a weld's stands.
+bool Window::callsAway(const Instant& now) const {
+    return m_kind != PageKind::Weld && handsAreCalled(now);
 }
 
 // Each bench comes once when it is time to get ready and once when its soak is over; between the

@@ -11,6 +11,7 @@
 #include "core/session/job_book.h"
 #include "core/session/sheet_plan.h"
 
+#include <algorithm>
 #include <cmath>
 #include <utility>
 
@@ -28,6 +29,7 @@ void Window::readSeams(const Instant& now) {
     }
     m_seamsAsked = now.boot;
     m_seams.read(m_parts.writer.path());
+    offerNext();
     if (m_seams.isRead() && m_kind == PageKind::Seams) {
         showSeams();
     }
@@ -58,6 +60,7 @@ void Window::takeUpSeams() {
     m_seams = JobSeams(m_job, benches);
     m_floor.eachWeld([this](const Weld& weld) { m_seams.take(weld); });
     m_seams.read(m_parts.writer.path());
+    offerNext();
 }
 
 void Window::showSeams() {
@@ -301,13 +304,49 @@ void Window::showEntry() {
     m_entry->show(m_draft, procedure, {});
 }
 
+/// `another`: a length beside those that stand there.
+void Window::askEntryNumber(NumberFor what, bool another) {
+    std::optional<double> low;
+    std::optional<double> high;
+    const Bench& bench = m_floor.posts()[static_cast<std::size_t>(m_floor.selected())].bench.bench;
+    if (what == NumberFor::SheetThickness) {
+        low = inMillimetres(bench.thinnestSheet);
+        high = inMillimetres(bench.thickestSheet);
+        if (m_draft.procedure >= 0) {
+            const Procedure& procedure =
+                m_floor.procedures()[static_cast<std::size_t>(m_draft.procedure)].procedure;
+            low = std::max(*low, inMillimetres(procedure.thinnest()));
+            high = std::min(*high, inMillimetres(procedure.thickest()));
+        }
+    } else if (what == NumberFor::SeamLength) {
+        low = 1;
+        high = inMillimetres(bench.longestSeam);
+        for (const double there : m_draft.lengthsMm) {
+            *high -= another ? there : 0;
+        }
+        if (*high < *low) {
+            say(tr("The bench is full: it holds %1 mm of seams.")
+                    .arg(numberText(inMillimetres(bench.longestSeam), 0)));
+            return;
+        }
+    } else {
+        low = 5;
+        high = 45;
+    }
+    m_addsLength = another;
+    m_before = PageKind::Entry;
+    askNumber(entryTask(what, low, high));
+}
+
 void Window::entryToCard() {
     const Post& post = m_floor.posts()[static_cast<std::size_t>(m_floor.selected())];
     WeldOrder order;
     order.procedure = m_floor.procedures()[static_cast<std::size_t>(m_draft.procedure)];
     order.bench = post.bench;
     order.request.thickness = millimetres(*m_draft.thicknessMm);
-    order.request.lengths = {millimetres(*m_draft.lengthMm)};
+    for (const double length : m_draft.lengthsMm) {
+        order.request.lengths.push_back(millimetres(length));
+    }
     order.request.ambient = Temperature::celsius(*m_draft.ambientC);
     order.request.scaleIsForemans = true;
     for (const QString& batch : m_draft.batches) {

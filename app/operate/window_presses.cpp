@@ -15,6 +15,9 @@ namespace {
 // contract takes a second press for a bounce.
 constexpr Milliseconds kJustCame{600};
 
+// Fingers and pedals that tremble do it within this; nobody reads a check that fast.
+constexpr Milliseconds kSecondContact{300};
+
 } // namespace
 
 void Window::stepPressed() {
@@ -50,7 +53,11 @@ void Window::slotPressed(SlotPlace place) {
                            : place == SlotPlace::Earlier ? view.earlier
                            : place == SlotPlace::Stop    ? view.stop
                                                          : view.step;
-        weldSlot(slot, view.onto);
+        if (place == SlotPlace::Step) {
+            pressStep(slot, view.onto);
+        } else {
+            weldSlot(slot, view.onto);
+        }
         return;
     }
     case PageKind::Seams:
@@ -64,6 +71,8 @@ void Window::slotPressed(SlotPlace place) {
         m_entry->takeLines(m_draft);
         if (place == SlotPlace::Back) {
             turnTo(PageKind::Seams);
+        } else if (place == SlotPlace::Stop) {
+            askEntryNumber(NumberFor::SeamLength, true);
         } else if (place == SlotPlace::Step) {
             entryToCard();
         }
@@ -141,6 +150,28 @@ void Window::slotPressed(SlotPlace place) {
     }
 }
 
+// A second contact of the same press meets the next screen already, and its step: an attested check
+// that nobody looked at, a wheel that is not locked. Between two steps of a clock core asks for
+// longer; what only opens a page is no step.
+void Window::pressStep(const Slot& slot, std::int64_t onto) {
+    const Milliseconds now = m_floor.now().boot;
+    const bool stores = !std::holds_alternative<AskNumber>(slot.offer) &&
+                        !std::holds_alternative<AskReason>(slot.offer);
+    if (stores && m_steppedAt && now >= *m_steppedAt && now - *m_steppedAt < kSecondContact) {
+        return;
+    }
+    const int post = m_floor.selected();
+    const auto events = [this, post] {
+        const Weld* weld = m_floor.weld(post);
+        return weld == nullptr ? std::size_t{0} : weld->events.size();
+    };
+    const std::size_t before = events();
+    weldSlot(slot, onto);
+    if (events() != before) {
+        m_steppedAt = now;
+    }
+}
+
 // No reason: it goes on, or it is stopped.
 void Window::reasonsBack() {
     const int post = m_floor.selected();
@@ -183,12 +214,6 @@ void Window::weldSlot(const Slot& slot, std::int64_t onto) {
     if (std::holds_alternative<LookCloser>(slot.offer)) {
         lookCloser();
         return;
-    }
-    if (std::holds_alternative<CloseWeld>(slot.offer)) {
-        const auto next = nextAlike(m_seams, *weld);
-        const bool trial = weld->opened().type == WeldType::Trial;
-        const bool another = next && (trial || next->label != weld->opened().seam);
-        m_floor.setNextSeam(post, another ? fromUtf8(next->label) : QString());
     }
     told(m_floor.press(post, slot.offer, onto));
 }
@@ -274,7 +299,10 @@ void Window::keepNumber() {
         turnTo(PageKind::Entry);
         return;
     case NumberFor::SeamLength:
-        m_draft.lengthMm = number.value;
+        if (!m_addsLength) {
+            m_draft.lengthsMm.clear();
+        }
+        m_draft.lengthsMm.push_back(number.value);
         turnTo(PageKind::Entry);
         return;
     case NumberFor::ShopTemperature:

@@ -166,6 +166,20 @@ void Window::askTrialDecision(const ReasonAnswer& answer) {
         });
 }
 
+/// What each bench whose joint is saved could go on with: another one may have begun that seam.
+void Window::offerNext() {
+    for (int post = 0; post < static_cast<int>(m_floor.posts().size()); ++post) {
+        const Weld* weld = m_floor.weld(post);
+        if (weld == nullptr || !std::holds_alternative<Closed>(weld->state)) {
+            continue;
+        }
+        const auto next = nextAlike(m_seams, *weld);
+        const bool trial = weld->opened().type == WeldType::Trial;
+        const bool another = next && (trial || next->label != weld->opened().seam);
+        m_floor.setNextSeam(post, another ? fromUtf8(next->label) : QString());
+    }
+}
+
 void Window::nextJoint() {
     const int post = m_floor.selected();
     const Weld* weld = m_floor.weld(post);
@@ -190,7 +204,9 @@ void Window::nextJoint() {
             return;
         }
         next->bench = order->bench;
-        next->request.drag = order->request.drag; // as measured on this bench
+        if (order->request.drag) {
+            next->request.drag = order->request.drag; // as measured on this bench
+        }
         next->request.scaleIsForemans = true;
         order = std::move(next);
     }

@@ -363,9 +363,9 @@ private:
         }
         add(tr("Thickness"), amount(m_record.plan.thicknessUm, "um"));
         add(tr("Length"), lengths());
-        add(tr("Shop"), amount(opened.ambientMc, "mC"));
-        add(tr("Guard"), opened.shielded ? tr("seam shielded from draught, wet and sun")
-                                         : tr("no weather guard noted"));
+        const Surroundings air = surroundings(m_record);
+        add(tr("Shop"), marked(amount(air.ambientMc, "mC"), air.ambientN));
+        add(tr("Guard"), marked(guardText(air.guard), air.guardN));
         if (opened.reweldOf) {
             add(tr("Welds again"), reweld());
         }
@@ -380,6 +380,25 @@ private:
         }
         add(tr("On the sheet"), onSheet());
         return facts;
+    }
+
+    /// Where the cover's own event does not say it.
+    static QString marked(const QString& text, std::int64_t n) {
+        return n == 1 ? text : text + QLatin1Char(' ') + eventMark(n);
+    }
+
+    static QString guardText(Surroundings::Guard guard) {
+        switch (guard) {
+        case Surroundings::Guard::None:
+            return tr("no weather guard noted");
+        case Surroundings::Guard::Asked:
+            return tr("asked for by the order, not looked at");
+        case Surroundings::Guard::Seen:
+            return tr("seam shielded from draught, wet and sun");
+        case Surroundings::Guard::LeftOut:
+            return tr("the check of the guard was passed over");
+        }
+        return {};
     }
 
     QString reweld() const {

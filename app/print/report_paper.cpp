@@ -562,7 +562,8 @@ private:
     QString sealed(const ReportJoint& joint) const {
         const auto events = joint.record ? static_cast<std::int64_t>(joint.record->events.size())
                                          : joint.line.events;
-        return joint.sealedToN == 0        ? tr("no")
+        return joint.elsewhere             ? tr("in its own log")
+               : joint.sealedToN == 0      ? tr("no")
                : joint.sealedToN >= events ? tr("yes")
                                            : tr("to [%1]").arg(joint.sealedToN);
     }
@@ -644,7 +645,7 @@ private:
             const auto events = joint.record
                                     ? static_cast<std::int64_t>(joint.record->events.size())
                                     : joint.line.events;
-            if (joint.sealedToN < events) {
+            if (joint.sealedToN < events && !joint.elsewhere) {
                 open << QString::number(joint.line.number);
             }
         }

@@ -246,11 +246,14 @@ QString bridgeText(const ClockBridged& bridge) {
     const QString span = tookText({bridge.lo, bridge.hi});
     switch (bridge.basis) {
     case BridgeBasis::Confirmed:
-        return Record::tr("power was off for %1, confirmed by a person").arg(span);
+        return Record::tr("power was off; %1 since the step before, confirmed by a person")
+            .arg(span);
     case BridgeBasis::Unconfirmed:
-        return Record::tr("power was off for %1, by a clock that nobody confirmed").arg(span);
+        return Record::tr(
+                   "power was off; %1 since the step before, by a clock that nobody confirmed")
+            .arg(span);
     case BridgeBasis::Backwards:
-        return Record::tr("power was off for %1; the clock went back").arg(span);
+        return Record::tr("power was off; %1 since the step before; the clock went back").arg(span);
     }
     return {};
 }

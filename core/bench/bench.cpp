@@ -17,6 +17,15 @@ std::optional<Force> SpringScale::ratePerMillimetre() const {
     return unit == "mm" ? std::optional<Force>(rate()) : ratePerMm;
 }
 
+double dragReading(const SpringScale& scale, Force drag) {
+    return static_cast<double>(scale.zeroMilli) / 1000.0 +
+           inNewtons(drag + scale.preload) / inNewtons(scale.rate());
+}
+
+Force dragOf(const SpringScale& scale, double reading) {
+    return scale.rate() * (reading - static_cast<double>(scale.zeroMilli) / 1000.0) - scale.preload;
+}
+
 Length GapRule::gap(Length thickness) const {
     const Length asked = std::max(thickness * factor, floor);
     return cap ? std::min(asked, *cap) : asked;

@@ -34,6 +34,12 @@ struct SpringScale {
     bool operator==(const SpringScale&) const = default;
 };
 
+/// What the scale reads while the table moves and nothing touches [in its unit]: at the spring
+/// stand the drag and the preload. From reading = zero + (F + drag + preload) / rate, with F = 0.
+double dragReading(const SpringScale& scale, Force drag);
+/// The drag that such a reading says; below zero where it shows less than the preload alone takes.
+Force dragOf(const SpringScale& scale, double reading);
+
 /// The gap between the tables before the first sheet: factor · s, with a floor for thin and a cap
 /// for thick sheet.
 struct GapRule {

@@ -33,7 +33,16 @@ const std::string& valueOf(const JointLine& line, JointField field) {
     case JointField::Verdict:
         break;
     }
-    return line.verdict;
+    return judgedOf(line);
+}
+
+const std::string& judgedOf(const JointLine& line) {
+    const bool worse = line.verdictNow == toString(VerdictWord::OutOfLimits) ||
+                       (line.verdictNow == toString(VerdictWord::Incomplete) &&
+                        line.verdict != toString(VerdictWord::OutOfLimits)) ||
+                       (line.verdictNow == toString(VerdictWord::WithRemarks) &&
+                        line.verdict == toString(VerdictWord::WithinLimits));
+    return worse ? line.verdictNow : line.verdict;
 }
 
 JointLine lineOf(const WeldRecord& record) {

@@ -16,7 +16,7 @@ namespace seamclock {
 
 /// Raised whenever lineOf or textOf give something else for the same events; a cache made by
 /// another number, or by other rules of the verdict, is made again.
-inline constexpr std::int64_t kJointLines = 5;
+inline constexpr std::int64_t kJointLines = 6;
 
 struct JointLine {
     std::string weld; // "weld:UUID"
@@ -62,7 +62,7 @@ struct JointFilter {
     std::optional<std::string> bench;
     std::optional<std::string> by;
     std::optional<std::string> material;
-    std::optional<std::string> verdict; // as stored; "": still open
+    std::optional<std::string> verdict; // the worse of stored and now; "": still open
     std::optional<std::vector<std::string>>
         seams; // of a job: any of these labels, each with what was welded again of it ("S3/R1")
     std::optional<std::string> seam; // its label as the joint has it: S3 does not find S3/R1
@@ -83,6 +83,9 @@ enum class JointField { Bench, By, Material, Verdict };
 JointKey keyOf(const JointLine& line);
 
 const std::string& valueOf(const JointLine& line, JointField field);
+/// The worse of its verdict as stored and as it is by now, so that no correction hides a joint from
+/// whoever looks for those that are out.
+const std::string& judgedOf(const JointLine& line);
 
 JointLine lineOf(const WeldRecord& record);
 

@@ -191,7 +191,7 @@ struct Named {
 };
 constexpr std::array kNamed{
     Named{"bench", &JointFilter::bench}, Named{"opened_by", &JointFilter::by},
-    Named{"material", &JointFilter::material}, Named{"verdict", &JointFilter::verdict},
+    Named{"material", &JointFilter::material}, Named{kJudged, &JointFilter::verdict},
     Named{"seam", &JointFilter::seam}};
 
 /// The place in kNamed of what has the fewest lines, if that is few; otherwise one past the end, as
@@ -452,7 +452,9 @@ bool hasJointCache(SQLite::Database& database) {
 void addMissingIndexes(SQLite::Database& database) {
     database.exec("CREATE INDEX IF NOT EXISTS joint_seam ON joint(seam);"
                   "CREATE INDEX IF NOT EXISTS joint_job ON joint(job, seam);"
-                  "CREATE INDEX IF NOT EXISTS joint_day ON joint(day)");
+                  "CREATE INDEX IF NOT EXISTS joint_day ON joint(day);"
+                  "DROP INDEX IF EXISTS joint_verdict;");
+    database.exec(std::string("CREATE INDEX IF NOT EXISTS joint_judged ON joint(") + kJudged + ")");
 }
 
 struct CacheWatch::Inside {
@@ -711,7 +713,7 @@ bool refreshJointCache(SQLite::Database& database, std::int64_t rows) {
 }
 
 std::vector<std::string> cachedValues(SQLite::Database& cache, JointField field) {
-    const char* column = "verdict";
+    const char* column = kJudged;
     switch (field) {
     case JointField::Bench:
         column = "bench";

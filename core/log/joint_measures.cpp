@@ -23,11 +23,10 @@ std::optional<std::int64_t> exactly(const std::optional<WeldTime>& took) {
 std::optional<std::int64_t> plateOf(const WeldRecord& record) {
     std::int64_t sum = 0;
     std::int64_t count = 0;
-    for (const Retained& one : record.checks) {
-        const auto* made = std::get_if<CheckMade>(&one.d);
-        if (made != nullptr && made->check == "plate_temperature" && made->valueMc &&
-            !made->takenUtc) {
-            sum += *made->valueMc;
+    for (const Retained& one : plateWeldedWith(record.checks)) {
+        const auto& made = std::get<CheckMade>(one.d);
+        if (!made.takenUtc) {
+            sum += *made.valueMc;
             ++count;
         }
     }

@@ -95,7 +95,6 @@ CREATE INDEX joint_open ON joint(opened_ms, number, weld) WHERE open = 1;
 CREATE INDEX joint_bench ON joint(bench);
 CREATE INDEX joint_by ON joint(opened_by);
 CREATE INDEX joint_material ON joint(material);
-CREATE INDEX joint_verdict ON joint(verdict);
 CREATE INDEX joint_seam ON joint(seam);
 CREATE INDEX joint_job ON joint(job, seam);
 CREATE INDEX joint_day ON joint(day);
@@ -108,6 +107,10 @@ CREATE TABLE joint_state(chain INTEGER PRIMARY KEY, seq INTEGER NOT NULL, rules 
 CREATE TRIGGER joint_gone AFTER DELETE ON joint BEGIN UPDATE joint_state SET seq = 0; END;
 CREATE TRIGGER joint_unmeasured AFTER DELETE ON joint_measure BEGIN UPDATE joint_state SET seq = 0; END;
 )";
+
+std::string cacheSql() {
+    return std::string(kCache) + "CREATE INDEX joint_judged ON joint(" + kJudged + ");";
+}
 
 constexpr const char* kNoCache = R"(
 DROP TABLE IF EXISTS joint;
@@ -181,7 +184,7 @@ std::int64_t versionAt(const std::string& path) {
 
 const std::vector<Migration>& migrations() {
     static const std::vector<Migration> all = {
-        {1, std::string(kTables) + kCache}, {2, kHeadSignature}};
+        {1, std::string(kTables) + cacheSql()}, {2, kHeadSignature}};
     return all;
 }
 
@@ -269,7 +272,7 @@ Result<void> makeLog(const std::string& path, std::string_view world, std::int32
 void remakeJointCache(SQLite::Database& database) {
     SQLite::Transaction whole(database, SQLite::TransactionBehavior::IMMEDIATE);
     database.exec(kNoCache);
-    database.exec(kCache);
+    database.exec(cacheSql());
     whole.commit();
 }
 

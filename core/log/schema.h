@@ -33,6 +33,13 @@ migrate(SQLite::Database& database, const std::string& path, const std::vector<M
 /// there; its chain has no rows yet. Conflict: there is a file by now. NotWritten otherwise.
 Result<void> makeLog(const std::string& path, std::string_view world, std::int32_t applicationId);
 
+/// The worse of a joint's verdict as it was stored and as it is by now, as the cache is asked for
+/// it; the same as judgedOf (joint.h), with an index of its own.
+inline constexpr const char* kJudged =
+    "(CASE WHEN verdict_now = 'out of limits' OR (verdict_now = 'incomplete' AND verdict <> 'out "
+    "of limits') OR (verdict_now = 'within limits with remarks' AND verdict = 'within limits') "
+    "THEN verdict_now ELSE verdict END)";
+
 /// Drops what there is of the cache of joint lines and makes it anew, empty. Throws
 /// SQLite::Exception.
 void remakeJointCache(SQLite::Database& database);

@@ -219,7 +219,7 @@ private:
         m_drag = static_cast<double>(m_plan.dragMn) / 1e3;
         if (!m_request.drag) {
             warn(
-                {"drag_not_measured", "drag was not measured; it is taken as 0 N", std::nullopt,
+                {kDragNotMeasured, "drag was not measured; it is taken as 0 N", std::nullopt,
                  std::nullopt, ""});
         }
         if (m_request.alignMedian) {

@@ -162,6 +162,8 @@ struct PlanRequest {
 
 /// The check that nobody can make, because the scale doesn't show what it asks.
 inline constexpr const char* kForemansScale = "scale_readable";
+/// The warning of a plan whose request named no drag.
+inline constexpr const char* kDragNotMeasured = "drag_not_measured";
 
 /// What a plan's sources say of a plate target that was asked for.
 const Source& plateTargetSetByForeman();

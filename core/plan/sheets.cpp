@@ -77,8 +77,7 @@ bool inOnePrintedRange(double a, double b) {
 }
 
 std::string shown(const MeltFlow& flow) {
-    return plainNumber(flow.gPer10Min) + " g/10 min" +
-           (flow.condition.empty() ? "" : " (" + flow.condition + ")");
+    return meltFlowText(flow.gPer10Min, flow.condition);
 }
 
 void judgeFlows(
@@ -188,6 +187,11 @@ judgeSheets(const SheetFacts& first, const SheetFacts& second, std::string_view 
         judgeFlows(*one, *two, familyOf(material) == "PE-HD", warnings);
     }
     return warnings;
+}
+
+std::string meltFlowText(double gPer10Min, std::string_view condition) {
+    return plainNumber(gPer10Min) + " g/10 min" +
+           (condition.empty() ? "" : " (" + std::string(condition) + ")");
 }
 
 } // namespace seamclock

@@ -30,6 +30,9 @@ struct MeltFlow {
 /// Absent: the text does not begin with a positive number.
 std::optional<MeltFlow> meltFlowIn(std::string_view text);
 
+/// As a sheet has it: "0.5 g/10 min (190/5)", without a condition that its paper does not give.
+std::string meltFlowText(double gPer10Min, std::string_view condition);
+
 /// Whether both names are of one plastic: "PP-H" and "PP", "PE 100" and "PE-HD".
 bool isSamePlastic(std::string_view one, std::string_view other);
 

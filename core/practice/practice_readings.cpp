@@ -124,8 +124,7 @@ private:
     void drag(double said) {
         const BenchSetup& setup = m_course.set.setup;
         const SpringScale& scale = setup.bench.scale;
-        const double was = inThousands(scale.zeroMilli) + setup.faults.zeroOff +
-                           (inNewtons(scale.preload) + setup.dragN) / inNewtons(scale.rate());
+        const double was = dragReading(scale, newtons(setup.dragN)) + setup.faults.zeroOff;
         m_all.push_back(
             {"drag", m_at, said, was, kDivisions * m_course.divisionUnits(), scale.unit});
     }

@@ -1,6 +1,7 @@
 #include "core/quality/welding_factor.h"
 
 #include "core/base/plain_number.h"
+#include "core/plan/sheets.h"
 
 #include <algorithm>
 #include <array>
@@ -96,7 +97,9 @@ weldingFactor(const std::vector<double>& weldedMpa, const std::vector<double>& p
 std::optional<double> requiredFactor(std::string_view material) {
     constexpr std::array<std::string_view, 4> kKnown{"PE-HD", "PP", "PVC-U", "PVDF"};
     constexpr double kShortTerm = 0.9;
-    const bool known = std::find(kKnown.begin(), kKnown.end(), material) != kKnown.end();
+    const bool known = std::any_of(kKnown.begin(), kKnown.end(), [material](std::string_view one) {
+        return isSamePlastic(one, material); // as its sheet is called: PP-H, PE 100
+    });
     return known ? std::optional(kShortTerm) : std::nullopt;
 }
 

@@ -33,7 +33,7 @@ std::string notCovered(const std::vector<ReportJoint>& joints) {
     for (const ReportJoint& joint : joints) {
         const auto events = joint.record ? static_cast<std::int64_t>(joint.record->events.size())
                                          : joint.line.events;
-        if (joint.sealedToN < events) {
+        if (joint.sealedToN < events && !joint.elsewhere) {
             numbers.push_back(std::to_string(joint.line.number));
         }
     }

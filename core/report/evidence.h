@@ -34,8 +34,9 @@ struct EvidenceReport {
     std::string fingerprint;    // of the seal, as on the day's report; "" if signed by the station
     std::string keyFingerprint; // of the key that signed
     std::string publicKey;
-    std::string record;  // worked out anew from the rows, as text
-    std::string finding; // the first; "" if ok
+    std::string record;      // worked out anew from the rows, as text
+    bool otherWords = false; // the file's own text is of another version, and proves nothing
+    std::string finding;     // the first; "" if ok
 
     bool operator==(const EvidenceReport&) const = default;
 };

@@ -219,6 +219,7 @@ struct Told {
     Slice slice;
     std::vector<LogDocument> documents;
     std::vector<std::string> record;
+    std::int64_t words = 1; // files of before they were counted
 };
 
 Result<Told> readTold(std::string_view name, std::string_view text) {
@@ -251,6 +252,7 @@ Result<Told> readTold(std::string_view name, std::string_view text) {
         document.refuseUnknown();
     }
     out.record = root.texts("record");
+    out.words = root.integerIf("words", 1, kMostRows).value_or(1);
     root.refuseUnknown();
     if (const auto sound = root.verdict(); !sound) {
         return tl::unexpected<Error>(sound.error());
@@ -332,10 +334,12 @@ std::string judge(const Told& told, EvidenceReport& report) {
     report.verdict =
         made.stored ? made.stored->verdict : std::string(toString(VerdictWord::Incomplete));
     report.record = textOf(*weld, told.documents);
-    if (linesOf(report.record) != told.record) {
-        return "the record in the file is not what its rows make";
+    if (linesOf(report.record) == told.record) {
+        return {};
     }
-    return {};
+    // Another version of the program says it in other words, and the rows are the proof.
+    report.otherWords = told.words != kRecordWords;
+    return report.otherWords ? "" : "the record in the file is not what its rows make";
 }
 
 } // namespace
@@ -369,7 +373,8 @@ Result<std::string> evidenceJson(LogReader& reader, const std::string& weld) {
         {"before", {{"seq", slice->before.seq}, {"hash", slice->before.hash}}},
         {"rows", std::move(rows)},
         {"documents", std::move(papers)},
-        {"record", linesOf(textOf(*folded, *documents))}};
+        {"record", linesOf(textOf(*folded, *documents))},
+        {"words", kRecordWords}};
     try {
         return root.dump(1) + "\n";
     } catch (const Json::exception&) {

@@ -179,6 +179,7 @@ jointOf(LogReader& reader, const LogFacts& log, Certificates& certificates, Join
     if (!rows) {
         return tl::unexpected<Error>(rows.error());
     }
+    out.elsewhere = rows->empty();
     for (const auto& [place, toN] : covering(log.seals, *rows)) {
         out.seals.push_back(place);
         out.sealedToN = toN;

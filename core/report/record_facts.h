@@ -84,6 +84,7 @@ struct ReportJoint {
                                       // more of it than the ones before
     std::optional<Certificate> certificate{}; // the welder's, as in RecordFacts
     std::vector<CouponSeries> coupons{};      // likewise
+    bool elsewhere = false;                   // likewise
 
     bool operator==(const ReportJoint&) const = default;
 };

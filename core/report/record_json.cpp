@@ -184,6 +184,7 @@ Json cuesJson(const std::vector<Event>& events) {
 
 std::string recordJson(const WeldRecord& record, const RecordExtras& extras) {
     const WeldOpened& opened = record.opened;
+    const Surroundings air = surroundings(record);
     Json json = {
         {"weld", record.weld},
         {"number", opened.number},
@@ -196,8 +197,10 @@ std::string recordJson(const WeldRecord& record, const RecordExtras& extras) {
         {"material", record.plan.material},
         {"thickness_mm", milli(record.plan.thicknessUm)},
         {"length_mm", milli(record.plan.lengthUm)},
-        {"ambient_C", milli(opened.ambientMc)},
-        {"shielded", opened.shielded},
+        {"ambient_C", milli(air.ambientMc)},
+        {"ambient_n", air.ambientN},
+        {"shielded", air.guard == Surroundings::Guard::Seen},
+        {"shielded_asked", opened.shielded},
         {"flags", opened.flags},
         {"docs", {{"procedure", opened.docs.procedure}, {"bench", opened.docs.bench}}},
         {"plan", Json::parse(planReportJson(record.plan), nullptr, false)},

@@ -64,6 +64,20 @@ std::string signedOffBy(const WeldRecord& record, bool welder) {
     return text;
 }
 
+std::string_view guardInWords(Surroundings::Guard guard) {
+    switch (guard) {
+    case Surroundings::Guard::None:
+        return "no weather guard noted";
+    case Surroundings::Guard::Asked:
+        return "weather guard asked for, not looked at";
+    case Surroundings::Guard::Seen:
+        return "seam shielded";
+    case Surroundings::Guard::LeftOut:
+        return "the check of the weather guard passed over";
+    }
+    return {};
+}
+
 std::string headText(const WeldRecord& record) {
     const WeldOpened& opened = record.opened;
     Rows rows = {
@@ -83,10 +97,10 @@ std::string headText(const WeldRecord& record) {
         rows.push_back({fmt::format("Sheet {}", i + 1), sheetText(opened.sheets[i])});
     }
     rows.push_back({"Size", sizeText(opened, record.plan)});
+    const Surroundings air = surroundings(record);
     rows.push_back(
-        {"Shop", fmt::format(
-                     "{} °C, {}", fromThousandths(opened.ambientMc),
-                     opened.shielded ? "seam shielded" : "no weather guard noted")});
+        {"Shop",
+         fmt::format("{} °C, {}", fromThousandths(air.ambientMc), guardInWords(air.guard))});
     for (const std::string& flag : opened.flags) {
         rows.push_back({"Note", codeInWords(flag)});
     }

@@ -8,6 +8,7 @@
 #include "core/report/cue_history.h"
 #include "core/weld/record.h"
 
+#include <cstdint>
 #include <string>
 #include <vector>
 
@@ -22,6 +23,10 @@ struct RecordExtras {
 };
 
 std::string recordText(const WeldRecord& record, const RecordExtras& extras);
+
+/// Which words these are: one more whenever recordText says the same weld otherwise. An evidence
+/// file holds both, and one of other words is told from one that was changed.
+inline constexpr std::int64_t kRecordWords = 2;
 
 /// The verdict with its reasons alone; and the stored one beside it where they differ.
 std::string verdictText(const WeldRecord& record);

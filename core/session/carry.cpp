@@ -85,6 +85,23 @@ Said saidOf(std::string_view check, const Weld& weld) {
     return said;
 }
 
+/// When the plate was used or read last in that weld; what another one read is told by that one.
+std::optional<Instant> plateUsed(const Weld& weld) {
+    std::optional<Instant> last;
+    for (const Retained& event : retained(weld.events)) {
+        const auto* made = std::get_if<CheckMade>(&event.d);
+        const bool read = made != nullptr && isOfThePlate(made->check) && !made->takenUtc;
+        if (read || std::holds_alternative<PlateOut>(event.d)) {
+            last = event.at;
+        }
+    }
+    return last;
+}
+
+bool isIdleTooLong(const std::optional<Instant>& used, const Instant& now) {
+    return !used || used->bootId != now.bootId || now.boot - used->boot > kPlateIdle;
+}
+
 std::vector<CheckMade> standingFor(
     const std::string& check, const WeldOpened& next, const std::vector<Weld>& earlier,
     const Instant& now) {
@@ -92,11 +109,8 @@ std::vector<CheckMade> standingFor(
     if (holds == CheckHolds::Weld) {
         return {};
     }
-    if (isOfThePlate(check) && !earlier.empty()) {
-        const Instant& last = earlier.front().events.back().at;
-        if (last.bootId != now.bootId || now.boot - last.boot > kPlateIdle) {
-            return {};
-        }
+    if (isOfThePlate(check) && isIdleTooLong(plateLastUsed(earlier), now)) {
+        return {};
     }
     for (const Weld& weld : earlier) {
         if (!reaches(holds, check, next, weld, now)) {
@@ -117,6 +131,48 @@ std::vector<CheckMade> standingFor(
 }
 
 } // namespace
+
+std::optional<Instant> plateLastUsed(const std::vector<Weld>& earlier) {
+    for (const Weld& weld : earlier) {
+        if (const auto used = plateUsed(weld)) {
+            return used;
+        }
+    }
+    return std::nullopt;
+}
+
+std::vector<std::string>
+checksOutlived(const Weld& weld, const std::optional<Instant>& plateUse, const Instant& now) {
+    std::vector<std::string> outlived;
+    const auto* preparing = std::get_if<Preparing>(&weld.state);
+    if (preparing == nullptr) {
+        return outlived;
+    }
+    const std::optional<Instant> here = plateUsed(weld);
+    const bool idle = isIdleTooLong(here ? here : plateUse, now);
+    const auto standing = retained(weld.events);
+    for (const std::string_view check : kOfTheShift) {
+        if (preparing->settled.count(std::string(check)) == 0) {
+            continue;
+        }
+        bool stands = true;
+        for (const Retained& event : standing) {
+            const auto* left = std::get_if<CheckOverridden>(&event.d);
+            const auto* made = std::get_if<CheckMade>(&event.d);
+            if (left != nullptr && left->check == check) {
+                stands = true; // a person goes on without it
+            } else if (made != nullptr && made->check == check) {
+                const Milliseconds age = now.utc - made->takenUtc.value_or(event.at.utc);
+                stands = event.at.bootId == now.bootId && age >= Milliseconds(0) && age <= kShift &&
+                         !(isOfThePlate(check) && idle);
+            }
+        }
+        if (!stands) {
+            outlived.emplace_back(check);
+        }
+    }
+    return outlived;
+}
 
 CheckHolds holdsFor(std::string_view check) {
     if (isIn(kOfTheShift, check)) {

@@ -34,6 +34,16 @@ std::vector<CheckMade> checksThatStand(
     const WeldOpened& next, const std::vector<Weld>& earlier, const Instant& now,
     std::optional<Milliseconds> soundLostUtc = {});
 
+/// When the plate was last at work on that bench, or read; absent: no weld says it. `earlier` as
+/// above.
+std::optional<Instant> plateLastUsed(const std::vector<Weld>& earlier);
+
+/// The checks of a shift that were made for this weld and stand no more, since it has been prepared
+/// for too long: eight hours, an hour without work for the plate, or over a start of the machine.
+/// `plateUse`: as above, of the welds before it.
+std::vector<std::string>
+checksOutlived(const Weld& weld, const std::optional<Instant>& plateUse, const Instant& now);
+
 enum class TrialState {
     Due,     // the first of the day, or another material, thickness or bench
     Waiting, // made, and nobody released it yet

@@ -15,6 +15,11 @@ namespace {
 constexpr std::int64_t kMostUnlisted = 2'000;
 constexpr std::size_t kPage = 8;
 
+bool isGoodWord(std::string_view verdict) {
+    return verdict == toString(VerdictWord::WithinLimits) ||
+           verdict == toString(VerdictWord::WithRemarks);
+}
+
 } // namespace
 
 SeamState seamStateOf(const Weld& weld) {
@@ -23,6 +28,7 @@ SeamState seamStateOf(const Weld& weld) {
     }
     bool met = false;
     bool isGood = true; // also while nobody has closed it
+    bool corrected = false;
     std::optional<Decision> decision;
     for (const Retained& event : retained(weld.events)) {
         met = met || std::holds_alternative<FacesMet>(event.d);
@@ -30,8 +36,18 @@ SeamState seamStateOf(const Weld& weld) {
             decision = decided->decision;
         }
         if (const auto* closed = std::get_if<WeldClosed>(&event.d)) {
-            isGood = closed->verdict == toString(VerdictWord::WithinLimits) ||
-                     closed->verdict == toString(VerdictWord::WithRemarks);
+            isGood = isGoodWord(closed->verdict);
+        }
+    }
+    for (const Event& event : weld.events) { // what is retained has the corrected values in it
+        corrected = std::holds_alternative<ValueCorrected>(event.d) ||
+                    (corrected && !std::holds_alternative<Decided>(event.d));
+    }
+    // A correction that nobody has decided on since may have made of a good joint a bad one.
+    if (corrected && !isGoodWord(toString(verdict(weld).word))) {
+        isGood = false;
+        if (decision == Decision::Accept) {
+            decision.reset();
         }
     }
     if (std::holds_alternative<Aborted>(weld.state)) {

@@ -43,7 +43,13 @@ PlanRequest requestOf(const Weld& weld) {
         request.lengths.push_back(micrometres(static_cast<double>(um)));
     }
     request.ambient = Temperature::celsius(static_cast<double>(plan.ambientMc) / 1e3);
-    request.drag = newtons(static_cast<double>(plan.dragMn) / 1e3);
+    const bool measured =
+        std::none_of(plan.warnings.begin(), plan.warnings.end(), [](const PlanWarning& warning) {
+            return warning.code == kDragNotMeasured;
+        });
+    if (measured) { // else none was before, and the next plan is to say so, too
+        request.drag = newtons(static_cast<double>(plan.dragMn) / 1e3);
+    }
     request.coolingRule = plan.coolingRule;
     if (plan.halfCooling) {
         request.halfCooling = HalfCooling{true, true};

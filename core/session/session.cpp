@@ -176,6 +176,7 @@ Result<void> SessionBase::begin() {
         noteJump(id, now, jump);
     }
     lookWhatIsUsual();
+    lookWhenThePlateWasUsed(now);
     return {};
 }
 
@@ -236,18 +237,39 @@ void SessionBase::letGo() {
 
 Instant SessionBase::look() {
     const Instant now = m_clock->now();
-    const auto jump = m_watch.see(now);
-    if (!jump) {
-        return now;
-    }
-    noteJump(now, *jump);
-    for (const std::string& id : openWelds()) {
-        // One that still waits for its bridge learns of the clock by that bridge.
-        if (m_welds.at(id).weld.clock.bootId == now.bootId) {
-            noteJump(id, now, *jump);
+    if (const auto jump = m_watch.see(now)) {
+        noteJump(now, *jump);
+        for (const std::string& id : openWelds()) {
+            // One that still waits for its bridge learns of the clock by that bridge.
+            if (m_welds.at(id).weld.clock.bootId == now.bootId) {
+                noteJump(id, now, *jump);
+            }
         }
     }
+    askAnew(now);
     return now;
+}
+
+// A weld that is prepared over lunch, or over a start of the machine, has a plate that nobody read
+// for it any more.
+void SessionBase::askAnew(const Instant& now) {
+    for (const std::string& id : openWelds()) {
+        const Open& open = m_welds.at(id);
+        if (open.weld.clock.bootId != now.bootId) {
+            continue;
+        }
+        for (const std::string& check : checksOutlived(open.weld, open.plateUse, now)) {
+            setAside(id, check, now);
+        }
+    }
+}
+
+/// Failed and without a value: it is asked again.
+void SessionBase::setAside(const std::string& weld, const std::string& check, const Instant& now) {
+    CheckMade aside;
+    aside.check = check;
+    const auto kept = actAt(weld, Intent{{}, kStation, aside}, now);
+    static_cast<void>(kept); // it is one of its checks
 }
 
 void SessionBase::noteJump(const Instant& now, Milliseconds jump) {
@@ -333,7 +355,7 @@ Result<void> SessionBase::takeInEnded(const std::string& weld) {
     if (isOpen(folded->state)) {
         return fail(ErrorCode::Missing, "the weld \"" + weld + "\" is open elsewhere");
     }
-    m_welds.insert({weld, Open{std::move(*folded), -1, std::nullopt}});
+    m_welds.insert({weld, Open{std::move(*folded), -1, std::nullopt, std::nullopt}});
     m_leaving.insert(weld); // it stands on no bench: what is done to it now is all it is here for
     return {};
 }
@@ -433,6 +455,19 @@ void SessionBase::lookWhatIsUsual() {
     }
 }
 
+// Where the log can't say it, the plate is read again.
+void SessionBase::lookWhenThePlateWasUsed(const Instant& now) {
+    for (auto& [id, open] : m_welds) {
+        if (!std::holds_alternative<Preparing>(open.weld.state)) {
+            continue;
+        }
+        auto earlier = earlierOn(open.weld.opened().bench, now);
+        if (earlier) {
+            open.plateUse = plateLastUsed(*earlier);
+        }
+    }
+}
+
 Result<WeldPlan>
 SessionBase::planOf(const WeldOrder& order, const std::optional<AlignTimes>& usual) const {
     PlanRequest request = order.request;
@@ -485,10 +520,7 @@ void SessionBase::soundChanged(bool heard) {
                                preparing->settled.count(kSoundHeard) > 0 &&
                                passedCheck(weld, kSoundHeard);
         if (heardHere) {
-            CheckMade aside; // failed and without a value: it is asked again
-            aside.check = kSoundHeard;
-            const auto kept = actAt(id, Intent{{}, kStation, aside}, now);
-            static_cast<void>(kept); // it is one of its checks
+            setAside(id, kSoundHeard, now);
         }
     }
 }
@@ -528,12 +560,14 @@ Result<Weld> SessionBase::open(const WeldOrder& order, const std::string& by) {
     const Instant now = look();
     WeldOpened opened = opening(order, *number, std::move(*plan), now);
     std::vector<CheckMade> stand;
+    std::optional<Instant> plateUse;
     if (order.carriesChecks) {
         const auto earlier = earlierOn(opened.bench, now);
         if (!earlier) {
             return tl::unexpected<Error>(earlier.error());
         }
         stand = checksThatStand(opened, *earlier, now, m_soundLostUtc);
+        plateUse = plateLastUsed(*earlier);
     }
     const std::string id = "weld:" + newUuid();
     auto weld = seamclock::open(Event{now, by, id, 1, std::move(opened)});
@@ -555,7 +589,7 @@ Result<Weld> SessionBase::open(const WeldOrder& order, const std::string& by) {
         std::move(rows), {{order.procedure.sha256, "procedure", order.procedure.bytes},
                           {order.bench.sha256, "bench", order.bench.bytes}});
     m_lastNumber = *number;
-    m_welds.insert({weld->id(), Open{*weld, m_opened++, *usual}});
+    m_welds.insert({weld->id(), Open{*weld, m_opened++, *usual, plateUse}});
     return weld;
 }
 

@@ -89,8 +89,8 @@ public:
     /// does not stand, neither for the next welds nor for those that are still prepared.
     void soundChanged(bool heard);
 
-    /// Reads the clock and notes a jump of the wall clock; for timers, which may wake up to a
-    /// changed time.
+    /// Reads the clock and notes a jump of the wall clock, and which checks a weld has outlived
+    /// while it is prepared: they are asked again. For timers, which may wake up to a changed time.
     Instant look();
     /// By how much the wall clock was set the last time, also while no program ran on this boot;
     /// empty: not since somebody has seen it.
@@ -115,6 +115,7 @@ private:
         Weld weld;
         std::int64_t order = 0;
         std::optional<AlignTimes> usual{};
+        std::optional<Instant> plateUse{}; // before it, on its bench
     };
 
     Result<Weld> keep(Open& open, Weld next);
@@ -129,6 +130,9 @@ private:
     void letGo();
     Result<std::optional<AlignTimes>> usualFor(const WeldOrder& order);
     void lookWhatIsUsual();
+    void lookWhenThePlateWasUsed(const Instant& now);
+    void askAnew(const Instant& now);
+    void setAside(const std::string& weld, const std::string& check, const Instant& now);
 
     LogWriterBase* m_writer;
     const Clock* m_clock;

@@ -321,8 +321,9 @@ private:
         sheet.maker = text(prefix + "maker", kLongestText, false);
         sheet.batch = text(prefix + "batch", kLongestText, false);
         const auto flow = number(prefix + "mfr_g_10min", {0, kGreatestFlow, false, ""}, false);
+        const std::string condition = text(prefix + "mfr_condition", kLongestText, false);
         if (flow) {
-            sheet.mfr = plainNumber(*flow) + " g/10 min (190/5)";
+            sheet.mfr = meltFlowText(*flow, condition);
         }
         return sheet;
     }
@@ -480,11 +481,13 @@ const std::vector<std::string>& jobCsvColumns() {
         "sheet_1_maker",
         "sheet_1_batch",
         "sheet_1_mfr_g_10min",
+        "sheet_1_mfr_condition",
         "sheet_2_thickness_mm",
         "sheet_2_grade",
         "sheet_2_maker",
         "sheet_2_batch",
-        "sheet_2_mfr_g_10min"};
+        "sheet_2_mfr_g_10min",
+        "sheet_2_mfr_condition"};
     return kColumns;
 }
 
@@ -505,7 +508,8 @@ std::string jobCsvTemplate() {
     }
     return text +
            "\r\nS1,\"floor, two halves\",PE-HD,pe-hd-dvs2207-1-2005,,15,1130,,19,yes,,2,,VP 15 "
-           "black,Velmorra Sheet,VP-40713,0.5,,VP 15 black,Velmorra Sheet,VP-40714,0.5\r\n";
+           "black,Velmorra Sheet,VP-40713,0.5,190/5,,VP 15 black,Velmorra "
+           "Sheet,VP-40714,0.5,190/5\r\n";
 }
 
 } // namespace seamclock

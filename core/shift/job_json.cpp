@@ -1,5 +1,6 @@
 #include "core/base/json_reader.h"
 #include "core/base/plain_number.h"
+#include "core/plan/sheets.h"
 #include "core/shift/job.h"
 #include "core/shift/job_limits.h"
 
@@ -20,8 +21,9 @@ Sheet readSheet(JsonReader reader, double thicknessMm) {
     sheet.maker = reader.text("maker");
     sheet.batch = reader.text("batch");
     sheet.thicknessUm = std::llround(thicknessMm * 1e3);
+    const auto condition = reader.textIf("mfr_condition");
     if (const auto flow = reader.numberIf("mfr_g_10min", 0, 1000)) {
-        sheet.mfr = plainNumber(*flow) + " g/10 min (190/5)";
+        sheet.mfr = meltFlowText(*flow, condition.value_or(""));
     }
     reader.refuseUnknown();
     return sheet;

@@ -1,5 +1,6 @@
 #include "core/weld/record.h"
 
+#include <algorithm>
 #include <utility>
 
 namespace seamclock {
@@ -118,6 +119,53 @@ WeldRecord record(Weld weld) {
     out.opened = std::move(std::get<WeldOpened>(events.front().d)); // the plan in it is large
     out.plan = std::move(weld.plan);
     out.events = std::move(weld.events);
+    return out;
+}
+
+std::vector<Retained> plateWeldedWith(const std::vector<Retained>& events) {
+    std::vector<Retained> latest;
+    for (const Retained& one : events) {
+        const auto* made = std::get_if<CheckMade>(&one.d);
+        if (made == nullptr || made->check != "plate_temperature" || !made->valueMc) {
+            continue;
+        }
+        const auto same = [made](const Retained& other) {
+            const auto& before = std::get<CheckMade>(other.d);
+            return before.place == made->place && before.face == made->face;
+        };
+        latest.erase(std::remove_if(latest.begin(), latest.end(), same), latest.end());
+        latest.push_back(one);
+    }
+    return latest;
+}
+
+Surroundings surroundings(const WeldRecord& record) {
+    using Guard = Surroundings::Guard;
+    Surroundings out;
+    out.ambientMc = record.plan.ambientMc;
+    out.guard = record.opened.shielded ? Guard::Asked : Guard::None;
+    std::int64_t before = record.opened.ambientMc;
+    for (const Event& event : record.events) {
+        const auto* replaced = std::get_if<PlanReplaced>(&event.d);
+        if (replaced != nullptr && replaced->plan.ambientMc != before) {
+            before = replaced->plan.ambientMc;
+            out.ambientN = event.n;
+        }
+    }
+    for (const Retained& one : record.checks) {
+        const auto* made = std::get_if<CheckMade>(&one.d);
+        const auto* left = std::get_if<CheckOverridden>(&one.d);
+        if (made != nullptr && made->check == "shielded" && made->passed) {
+            out.guard = Guard::Seen;
+            out.guardN = one.n;
+            if (made->valueMc == out.ambientMc) {
+                out.ambientN = one.n;
+            }
+        } else if (left != nullptr && left->check == "shielded") {
+            out.guard = Guard::LeftOut;
+            out.guardN = one.n;
+        }
+    }
     return out;
 }
 

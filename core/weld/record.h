@@ -51,4 +51,28 @@ struct WeldRecord {
 
 WeldRecord record(Weld weld);
 
+/// The plate's readings that it was welded with: of each place and face the latest. One that was
+/// read again since is none.
+std::vector<Retained> plateWeldedWith(const std::vector<Retained>& events);
+
+/// The air that a joint was made in, as it was in the end: what the order assumed may have been
+/// read anew, and the guard that it asked for left out.
+struct Surroundings {
+    enum class Guard {
+        None,   // neither asked for nor looked at
+        Asked,  // by the order, and not looked at
+        Seen,   // a person said that the seam is shielded
+        LeftOut // the check was passed over
+    };
+
+    std::int64_t ambientMc = 0; // the plan's
+    std::int64_t ambientN = 1;  // the event that gave it
+    Guard guard = Guard::None;
+    std::int64_t guardN = 1;
+
+    bool operator==(const Surroundings&) const = default;
+};
+
+Surroundings surroundings(const WeldRecord& record);
+
 } // namespace seamclock

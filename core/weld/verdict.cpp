@@ -1,10 +1,13 @@
 #include "core/weld/verdict.h"
 
+#include "core/weld/record.h"
+
 #include <algorithm>
 #include <cstdlib>
 #include <fmt/format.h>
 #include <iterator>
 #include <map>
+#include <set>
 #include <utility>
 
 namespace seamclock {
@@ -112,13 +115,10 @@ void addPlacesOutside(const PlacesRead& places, const WeldPlan::Plate& window, F
 }
 
 void judgePlate(const Course& course, Findings& out) {
-    // The latest value for each place and face is the one that was welded with.
     PlacesRead latest;
-    for (const Retained& one : course.events) {
-        const auto* check = std::get_if<CheckMade>(&one.d);
-        if (check != nullptr && check->check == "plate_temperature" && check->valueMc) {
-            latest[{check->place.value_or(""), check->face.value_or("")}] = *check->valueMc;
-        }
+    for (const Retained& one : plateWeldedWith(course.events)) {
+        const auto& check = std::get<CheckMade>(one.d);
+        latest[{check.place.value_or(""), check.face.value_or("")}] = *check.valueMc;
     }
     if (latest.empty()) {
         out.push_back(
@@ -605,18 +605,48 @@ Verdict verdictAtClosing(const Weld& weld) {
     return out;
 }
 
-std::vector<std::string> reasonsOwed(const Weld& weld) {
-    std::vector<std::string> owed;
+namespace {
+
+/// What is out by now, each once.
+std::vector<std::string> outOf(const Weld& weld) {
+    std::vector<std::string> out;
     for (const Finding& finding : findings(weld)) {
-        const bool listed = std::find(owed.begin(), owed.end(), finding.code) != owed.end();
+        const bool listed = std::find(out.begin(), out.end(), finding.code) != out.end();
         if (finding.grade == Grade::Out && !listed) {
-            owed.push_back(finding.code);
+            out.push_back(finding.code);
         }
     }
-    for (const Event& event : weld.events) {
-        if (const auto* given = std::get_if<ReasonGiven>(&event.d)) {
-            owed.erase(std::remove(owed.begin(), owed.end(), given->limit), owed.end());
+    return out;
+}
+
+/// For what a reason stands: one for a step that was taken back since went with it, and if that
+/// happens again it is another time with another reason.
+std::set<std::string> reasonsGiven(const Weld& weld) {
+    std::set<std::string> given;
+    for (auto event = weld.events.begin(); event != weld.events.end(); ++event) {
+        if (const auto* reason = std::get_if<ReasonGiven>(&event->d)) {
+            given.insert(reason->limit);
+            continue;
         }
+        if (given.empty() || !std::holds_alternative<StepTakenBack>(event->d)) {
+            continue;
+        }
+        const auto then = fold({weld.events.begin(), event + 1});
+        const std::vector<std::string> out = then ? outOf(*then) : std::vector<std::string>();
+        for (auto one = given.begin(); one != given.end();) {
+            const bool stands = std::find(out.begin(), out.end(), *one) != out.end();
+            one = stands ? std::next(one) : given.erase(one);
+        }
+    }
+    return given;
+}
+
+} // namespace
+
+std::vector<std::string> reasonsOwed(const Weld& weld) {
+    std::vector<std::string> owed = outOf(weld);
+    for (const std::string& given : reasonsGiven(weld)) {
+        owed.erase(std::remove(owed.begin(), owed.end(), given), owed.end());
     }
     return owed;
 }

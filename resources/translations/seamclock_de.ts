@@ -1732,6 +1732,10 @@
             <translation>Formel dazu</translation>
         </message>
         <message>
+            <source>Add a length</source>
+            <translation>Länge dazu</translation>
+        </message>
+        <message>
             <source>Add a most of soak</source>
             <translation>Anwärm-Höchstdruck dazu</translation>
         </message>
@@ -2066,6 +2070,10 @@
         <message>
             <source>Bead width</source>
             <translation>Wulstbreite</translation>
+        </message>
+        <message>
+            <source>Bead: %1.</source>
+            <translation>Wulst: %1.</translation>
         </message>
         <message>
             <source>Before anything presses, read the scale without force. What it shows then is wrong with every reading that follows.</source>
@@ -2976,6 +2984,10 @@
             <translation>Gleichmäßig weiter auf %1. Nicht rucken.</translation>
         </message>
         <message>
+            <source>Go on where it stood.</source>
+            <translation>Weiter, wo es stand.</translation>
+        </message>
+        <message>
             <source>Go on without a trial</source>
             <translation>Ohne Probe weiter</translation>
         </message>
@@ -3474,6 +3486,10 @@
         <message>
             <source>Just hot now</source>
             <translation>Gerade erst heiß</translation>
+        </message>
+        <message>
+            <source>K %1 mm</source>
+            <translation>K %1 mm</translation>
         </message>
         <message>
             <source>K value</source>
@@ -4140,6 +4156,10 @@
             <translation>Nummern</translation>
         </message>
         <message>
+            <source>Of one seam. Others in this clamping are added after it.</source>
+            <translation>Von einer Naht. Weitere in dieser Spannung kommen danach dazu.</translation>
+        </message>
+        <message>
             <source>Of one spring, as its plate says. The springs add.</source>
             <translation>Einer Feder, wie auf ihrem Schild. Die Federn addieren sich.</translation>
         </message>
@@ -4202,10 +4222,6 @@
         <message>
             <source>One seam is kept.</source>
             <translation>Eine Naht ist gespeichert.</translation>
-        </message>
-        <message>
-            <source>One seam. Several short ones in one clamping come with a job.</source>
-            <translation>Eine Naht. Mehrere kurze in einer Spannung kommen aus einem Auftrag.</translation>
         </message>
         <message>
             <source>One value is attested.</source>
@@ -4488,12 +4504,12 @@
             <translation>Strom war weg</translation>
         </message>
         <message>
-            <source>Power was off for %1.</source>
-            <translation>Strom war %1 weg.</translation>
-        </message>
-        <message>
             <source>Power was off.</source>
             <translation>Strom war weg.</translation>
+        </message>
+        <message>
+            <source>Power was off. Last step %1 ago.</source>
+            <translation>Strom war weg. Letzter Schritt vor %1.</translation>
         </message>
         <message>
             <source>Practice</source>
@@ -5396,6 +5412,10 @@
         <message>
             <source>The bench can't be set so</source>
             <translation>Bank lässt sich nicht so stellen</translation>
+        </message>
+        <message>
+            <source>The bench is full: it holds %1 mm of seams.</source>
+            <translation>Die Bank ist voll: sie fasst %1 mm Naht.</translation>
         </message>
         <message>
             <source>The bench is kept.</source>
@@ -6918,6 +6938,10 @@
             <translation>ein Vermerk</translation>
         </message>
         <message>
+            <source>a seam in the same clamping</source>
+            <translation>Naht in derselben Spannung</translation>
+        </message>
+        <message>
             <source>a sheet is of %1, the procedure is for %2: only the same plastic is welded</source>
             <translation>eine Tafel ist aus %1, die Anweisung für %2: geschweißt wird nur gleicher Kunststoff</translation>
         </message>
@@ -7320,6 +7344,10 @@
         <message>
             <source>as set here</source>
             <translation>wie hier</translation>
+        </message>
+        <message>
+            <source>asked for by the order, not looked at</source>
+            <translation>vom Auftrag verlangt, nicht nachgesehen</translation>
         </message>
         <message>
             <source>asks for "%1", and nothing of that is wrong in this lesson</source>
@@ -8078,8 +8106,8 @@
             <translation>Schleppkraft mit gespannter Tafel abgelesen</translation>
         </message>
         <message>
-            <source>drag reading %1 is below the scale's zero of %2</source>
-            <translation>der Skalenwert der Schleppkraft %1 liegt unter dem Nullpunkt %2 der Skala</translation>
+            <source>drag reading %1 is below what the scale shows without any drag, %2</source>
+            <translation>Schleppkraft-Anzeige %1 liegt unter dem, was die Skala ganz ohne Schleppkraft zeigt, %2</translation>
         </message>
         <message>
             <source>drag was not measured; it is taken as 0 N</source>
@@ -8534,6 +8562,10 @@
             <translation>Heizelement an der Bank: Name oder Zeichen</translation>
         </message>
         <message>
+            <source>height %1 mm</source>
+            <translation>Höhe %1 mm</translation>
+        </message>
+        <message>
             <source>held against this paper it shows whether the log was changed</source>
             <translation>mit diesem Papier verglichen zeigt es, ob das Logbuch geändert wurde</translation>
         </message>
@@ -8628,6 +8660,10 @@
         <message>
             <source>in cooling</source>
             <translation>beim Abkühlen</translation>
+        </message>
+        <message>
+            <source>in its own log</source>
+            <translation>im eigenen Protokoll</translation>
         </message>
         <message>
             <source>in line</source>
@@ -9072,6 +9108,10 @@
         <message>
             <source>length of the seam</source>
             <translation>Länge der Naht</translation>
+        </message>
+        <message>
+            <source>lengths in this clamping</source>
+            <translation>Längen dieser Spannung</translation>
         </message>
         <message>
             <source>less drag %1</source>
@@ -10062,16 +10102,16 @@
             <translation>Strom war weg</translation>
         </message>
         <message>
-            <source>power was off for %1, by a clock that nobody confirmed</source>
-            <translation>Strom war %1 weg, nach einer Uhr, die niemand bestätigt hat</translation>
+            <source>power was off; %1 since the step before, by a clock that nobody confirmed</source>
+            <translation>Strom war weg; %1 seit dem Schritt davor, nach einer Uhr, die niemand bestätigt hat</translation>
         </message>
         <message>
-            <source>power was off for %1, confirmed by a person</source>
-            <translation>Strom war %1 weg, von einer Person bestätigt</translation>
+            <source>power was off; %1 since the step before, confirmed by a person</source>
+            <translation>Strom war weg; %1 seit dem Schritt davor, von einer Person bestätigt</translation>
         </message>
         <message>
-            <source>power was off for %1; the clock went back</source>
-            <translation>Strom war %1 weg; die Uhr ging zurück</translation>
+            <source>power was off; %1 since the step before; the clock went back</source>
+            <translation>Strom war weg; %1 seit dem Schritt davor; die Uhr ging zurück</translation>
         </message>
         <message>
             <source>practice</source>
@@ -10622,6 +10662,10 @@
             <translation>Abzeichnen braucht die PIN eines Meisters</translation>
         </message>
         <message>
+            <source>since the last step</source>
+            <translation>seit dem letzten Schritt</translation>
+        </message>
+        <message>
             <source>skin after soak</source>
             <translation>Haut nach Anwärmen</translation>
         </message>
@@ -11036,6 +11080,10 @@
         <message>
             <source>the check "%1" is not one of this weld's checks</source>
             <translation>die Prüfung „%1“ gehört nicht zu dieser Schweißung</translation>
+        </message>
+        <message>
+            <source>the check of the guard was passed over</source>
+            <translation>die Prüfung des Schutzes wurde übergangen</translation>
         </message>
         <message>
             <source>the clamps aren't closed on both sheets</source>
@@ -11874,6 +11922,10 @@
             <translation>diese Tafel ist schon gespannt</translation>
         </message>
         <message>
+            <source>this weld</source>
+            <translation>diese Naht</translation>
+        </message>
+        <message>
             <source>this weld is stopped</source>
             <translation>Abbruch der Schweißung</translation>
         </message>
@@ -12344,6 +12396,10 @@
         <message>
             <source>width</source>
             <translation>Breite</translation>
+        </message>
+        <message>
+            <source>width %1 mm</source>
+            <translation>Breite %1 mm</translation>
         </message>
         <message>
             <source>width %1, height %2, K %3, faces out of line %4</source>

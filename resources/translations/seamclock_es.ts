@@ -757,7 +757,7 @@
         </message>
         <message>
             <source>%1 mm is not the seam's %2 mm; allowed a tenth apart, %3 to %4 mm</source>
-            <translation>%1 mm no son los %2 mm de la costura; se permite una décima parte, de %3 a %4 mm</translation>
+            <translation>%1 mm no son los %2 mm de la junta; se permite una décima parte, de %3 a %4 mm</translation>
         </message>
         <message>
             <source>%1 mm is outside what %2 is for; allowed: %3 to %4 mm</source>
@@ -1649,7 +1649,7 @@
         </message>
         <message>
             <source>A seam can't be read</source>
-            <translation>No se puede leer una costura</translation>
+            <translation>No se puede leer una junta</translation>
         </message>
         <message>
             <source>A seam leads to the joint that decides.</source>
@@ -1730,6 +1730,10 @@
         <message>
             <source>Add a formula</source>
             <translation>Añadir fórmula</translation>
+        </message>
+        <message>
+            <source>Add a length</source>
+            <translation>Añadir longitud</translation>
         </message>
         <message>
             <source>Add a most of soak</source>
@@ -2068,6 +2072,10 @@
             <translation>Ancho cordón</translation>
         </message>
         <message>
+            <source>Bead: %1.</source>
+            <translation>Cordón: %1.</translation>
+        </message>
+        <message>
             <source>Before anything presses, read the scale without force. What it shows then is wrong with every reading that follows.</source>
             <translation>Antes de que algo apriete, leer la escala sin fuerza. Lo que muestra entonces está mal en cada lectura siguiente.</translation>
         </message>
@@ -2149,7 +2157,7 @@
         </message>
         <message>
             <source>Bench %1 is free: seam %2.</source>
-            <translation>Banco %1 libre: costura %2.</translation>
+            <translation>Banco %1 libre: junta %2.</translation>
         </message>
         <message>
             <source>Bench %1 is taken so long. </source>
@@ -2976,6 +2984,10 @@
             <translation>Seguir por igual hasta %1. Sin tirones.</translation>
         </message>
         <message>
+            <source>Go on where it stood.</source>
+            <translation>Seguir donde estaba.</translation>
+        </message>
+        <message>
             <source>Go on without a trial</source>
             <translation>Seguir sin prueba</translation>
         </message>
@@ -3474,6 +3486,10 @@
         <message>
             <source>Just hot now</source>
             <translation>Caliente ahora</translation>
+        </message>
+        <message>
+            <source>K %1 mm</source>
+            <translation>K %1 mm</translation>
         </message>
         <message>
             <source>K value</source>
@@ -4140,6 +4156,10 @@
             <translation>Números</translation>
         </message>
         <message>
+            <source>Of one seam. Others in this clamping are added after it.</source>
+            <translation>De una junta. Otras en esta sujeción se añaden después.</translation>
+        </message>
+        <message>
             <source>Of one spring, as its plate says. The springs add.</source>
             <translation>De un muelle, como dice su chapa. Los muelles se suman.</translation>
         </message>
@@ -4202,10 +4222,6 @@
         <message>
             <source>One seam is kept.</source>
             <translation>Una junta guardada.</translation>
-        </message>
-        <message>
-            <source>One seam. Several short ones in one clamping come with a job.</source>
-            <translation>Una costura. Varias cortas en una sujeción vienen con un trabajo.</translation>
         </message>
         <message>
             <source>One value is attested.</source>
@@ -4393,7 +4409,7 @@
         </message>
         <message>
             <source>Place %1 of %2, seam %3 at %4 mm: </source>
-            <translation>Punto %1 de %2, costura %3 a %4 mm: </translation>
+            <translation>Punto %1 de %2, junta %3 a %4 mm: </translation>
         </message>
         <message>
             <source>Place %1 of %2: %3.</source>
@@ -4488,12 +4504,12 @@
             <translation>Corte de luz</translation>
         </message>
         <message>
-            <source>Power was off for %1.</source>
-            <translation>Corte de luz de %1.</translation>
-        </message>
-        <message>
             <source>Power was off.</source>
             <translation>Corte de luz.</translation>
+        </message>
+        <message>
+            <source>Power was off. Last step %1 ago.</source>
+            <translation>Corte de luz. Último paso hace %1.</translation>
         </message>
         <message>
             <source>Practice</source>
@@ -5396,6 +5412,10 @@
         <message>
             <source>The bench can't be set so</source>
             <translation>El banco no se ajusta así</translation>
+        </message>
+        <message>
+            <source>The bench is full: it holds %1 mm of seams.</source>
+            <translation>El banco está lleno: caben %1 mm de juntas.</translation>
         </message>
         <message>
             <source>The bench is kept.</source>
@@ -6751,7 +6771,7 @@
         </message>
         <message>
             <source>[n]: the event of that joint in the log; sheet, bench, welder and seam stand in [1], verdicts and sums are worked out</source>
-            <translation>[n]: el evento de esa unión en el registro; placa, banco, soldador y costura están en [1], los veredictos y sumas se calculan</translation>
+            <translation>[n]: el evento de esa unión en el registro; placa, banco, soldador y junta están en [1], los veredictos y sumas se calculan</translation>
         </message>
         <message>
             <source>a %1 strength of %2 MPa; allowed: %3 to %4 MPa</source>
@@ -6811,7 +6831,7 @@
         </message>
         <message>
             <source>a fact of a seam can't be read</source>
-            <translation>no se puede leer un hecho de una costura</translation>
+            <translation>no se puede leer un hecho de una junta</translation>
         </message>
         <message>
             <source>a fact of kind "%1" can't have the subject "%2"</source>
@@ -6916,6 +6936,10 @@
         <message>
             <source>a remark</source>
             <translation>observación</translation>
+        </message>
+        <message>
+            <source>a seam in the same clamping</source>
+            <translation>junta en la misma sujeción</translation>
         </message>
         <message>
             <source>a sheet is of %1, the procedure is for %2: only the same plastic is welded</source>
@@ -7320,6 +7344,10 @@
         <message>
             <source>as set here</source>
             <translation>como aquí</translation>
+        </message>
+        <message>
+            <source>asked for by the order, not looked at</source>
+            <translation>pedida por la orden, no comprobada</translation>
         </message>
         <message>
             <source>asks for "%1", and nothing of that is wrong in this lesson</source>
@@ -8078,8 +8106,8 @@
             <translation>arrastre leído con la placa sujeta</translation>
         </message>
         <message>
-            <source>drag reading %1 is below the scale's zero of %2</source>
-            <translation>la lectura de arrastre %1 está por debajo del cero de la escala, %2</translation>
+            <source>drag reading %1 is below what the scale shows without any drag, %2</source>
+            <translation>la lectura de arrastre %1 está por debajo de lo que muestra la escala sin arrastre alguno, %2</translation>
         </message>
         <message>
             <source>drag was not measured; it is taken as 0 N</source>
@@ -8534,6 +8562,10 @@
             <translation>espejo que lleva montado: su nombre o marca</translation>
         </message>
         <message>
+            <source>height %1 mm</source>
+            <translation>altura %1 mm</translation>
+        </message>
+        <message>
             <source>held against this paper it shows whether the log was changed</source>
             <translation>comparado con este papel muestra si se cambió el registro</translation>
         </message>
@@ -8628,6 +8660,10 @@
         <message>
             <source>in cooling</source>
             <translation>al enfriar</translation>
+        </message>
+        <message>
+            <source>in its own log</source>
+            <translation>en su propio registro</translation>
         </message>
         <message>
             <source>in line</source>
@@ -9072,6 +9108,10 @@
         <message>
             <source>length of the seam</source>
             <translation>longitud de la junta</translation>
+        </message>
+        <message>
+            <source>lengths in this clamping</source>
+            <translation>longitudes de esta sujeción</translation>
         </message>
         <message>
             <source>less drag %1</source>
@@ -9623,7 +9663,7 @@
         </message>
         <message>
             <source>not read for this seam yet</source>
-            <translation>aún no leído para esta costura</translation>
+            <translation>aún no leído para esta junta</translation>
         </message>
         <message>
             <source>not readable</source>
@@ -9783,7 +9823,7 @@
         </message>
         <message>
             <source>of the seam %1</source>
-            <translation>de la costura %1</translation>
+            <translation>de la junta %1</translation>
         </message>
         <message>
             <source>of the weld on this bench</source>
@@ -10062,16 +10102,16 @@
             <translation>corte de luz</translation>
         </message>
         <message>
-            <source>power was off for %1, by a clock that nobody confirmed</source>
-            <translation>corte de luz de %1, según un reloj que nadie confirmó</translation>
+            <source>power was off; %1 since the step before, by a clock that nobody confirmed</source>
+            <translation>corte de luz; %1 desde el paso anterior, según un reloj que nadie confirmó</translation>
         </message>
         <message>
-            <source>power was off for %1, confirmed by a person</source>
-            <translation>corte de luz de %1, confirmado por una persona</translation>
+            <source>power was off; %1 since the step before, confirmed by a person</source>
+            <translation>corte de luz; %1 desde el paso anterior, confirmado por una persona</translation>
         </message>
         <message>
-            <source>power was off for %1; the clock went back</source>
-            <translation>corte de luz de %1; el reloj retrocedió</translation>
+            <source>power was off; %1 since the step before; the clock went back</source>
+            <translation>corte de luz; %1 desde el paso anterior; el reloj fue hacia atrás</translation>
         </message>
         <message>
             <source>practice</source>
@@ -10471,7 +10511,7 @@
         </message>
         <message>
             <source>seam "%1" lacks something; allowed: one with a job, a label, a procedure, a length and two sheets</source>
-            <translation>a la costura «%1» le falta algo; permitido: una con trabajo, etiqueta, procedimiento, longitud y dos planchas</translation>
+            <translation>a la junta «%1» le falta algo; permitido: una con trabajo, etiqueta, procedimiento, longitud y dos planchas</translation>
         </message>
         <message>
             <source>seam %1</source>
@@ -10483,7 +10523,7 @@
         </message>
         <message>
             <source>seam of the log</source>
-            <translation>costura del registro</translation>
+            <translation>junta del registro</translation>
         </message>
         <message>
             <source>seam shielded from draught, wet and sun</source>
@@ -10620,6 +10660,10 @@
         <message>
             <source>signing off needs a foreman's PIN</source>
             <translation>firmar necesita el PIN de un encargado</translation>
+        </message>
+        <message>
+            <source>since the last step</source>
+            <translation>desde el último paso</translation>
         </message>
         <message>
             <source>skin after soak</source>
@@ -11038,6 +11082,10 @@
             <translation>el control «%1» no es de esta soldadura</translation>
         </message>
         <message>
+            <source>the check of the guard was passed over</source>
+            <translation>se pasó por alto la comprobación de la protección</translation>
+        </message>
+        <message>
             <source>the clamps aren't closed on both sheets</source>
             <translation>las mordazas no están cerradas en las dos placas</translation>
         </message>
@@ -11243,7 +11291,7 @@
         </message>
         <message>
             <source>the job "%1" has a seam "%2" already; allowed: each label once in a job</source>
-            <translation>el trabajo «%1» ya tiene una costura «%2»; permitido: cada etiqueta una vez por trabajo</translation>
+            <translation>el trabajo «%1» ya tiene una junta «%2»; permitido: cada etiqueta una vez por trabajo</translation>
         </message>
         <message>
             <source>the job folder "%1" has no job; allowed: a folder with job-*.json</source>
@@ -11799,7 +11847,7 @@
         </message>
         <message>
             <source>there is no seam "%1" in this log; allowed: one that it keeps</source>
-            <translation>no hay ninguna costura «%1» en este registro; permitido: una que guarde</translation>
+            <translation>no hay ninguna junta «%1» en este registro; permitido: una que guarde</translation>
         </message>
         <message>
             <source>there is no seam under the header</source>
@@ -11807,7 +11855,7 @@
         </message>
         <message>
             <source>there is no seam; allowed: one or more</source>
-            <translation>no hay ninguna costura; permitido: una o más</translation>
+            <translation>no hay ninguna junta; permitido: una o más</translation>
         </message>
         <message>
             <source>there is no series "%1"; allowed: one that coupons list shows</source>
@@ -11872,6 +11920,10 @@
         <message>
             <source>this sheet is clamped already</source>
             <translation>esta placa ya está sujeta</translation>
+        </message>
+        <message>
+            <source>this weld</source>
+            <translation>esta junta</translation>
         </message>
         <message>
             <source>this weld is stopped</source>
@@ -12344,6 +12396,10 @@
         <message>
             <source>width</source>
             <translation>ancho</translation>
+        </message>
+        <message>
+            <source>width %1 mm</source>
+            <translation>anchura %1 mm</translation>
         </message>
         <message>
             <source>width %1, height %2, K %3, faces out of line %4</source>

@@ -7,7 +7,7 @@ it had printed before and after. Times differ from machine to machine and from h
 here passes or fails by a clock.
 
 --window measures the window program instead: its start over a log of 100,000 joints (1.3 GB), a step from the key to the
-screen, a running countdown, and memory over 500 welds; it needs Xvfb, and takes some minutes.
+screen, running countdowns, and memory over 500 welds; it needs Xvfb, and takes some minutes.
 
 Logs of 2,000 and 20,000 joints are made for it, and one of 100,000 (1.3 GB) that the day log is scrolled over and the
 shop's charts are made of; with --full of 10,000 and 1,000,000 (ten million events, about 9 GB below
@@ -142,11 +142,12 @@ def scroll(folder, big, scratch, full):
 def window(folder, scratch):
     run(program(folder, "window_speed"), "steps")
     run(program(folder, "window_speed"), "memory")
-    cooling = scratch / "cooling.seamlog"
-    cooling.unlink(missing_ok=True)
-    run(program(folder, "window_speed"), "cooling", cooling)
     here = Path(__file__).parent / "window.py"
-    run(sys.executable, here, folder, "countdown", cooling)
+    for phase in ("soaking", "cooling"):
+        log = scratch / f"{phase}.seamlog"
+        log.unlink(missing_ok=True)
+        run(program(folder, "window_speed"), phase, log)
+        run(sys.executable, here, folder, "countdown", log)
     run(sys.executable, here, folder, "start", hundred_thousand(folder, scratch))
 
 

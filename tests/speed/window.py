@@ -157,7 +157,7 @@ def countdown(folder, log, seconds):
             used, took = processor_seconds(process.pid) - before, time.perf_counter() - begun
             rollup = Path(f"/proc/{process.pid}/smaps_rollup").read_text(encoding="ascii")
             memory = {line.split()[0]: int(line.split()[1]) / 1024 for line in rollup.splitlines()[1:]}
-            print(f"value window-countdown {100 * used / took:.2f} %   (of a core, over {took:.0f} s; load "
+            print(f"value window-countdown-{log.stem} {100 * used / took:.2f} %   (of a core, over {took:.0f} s; load "
                   f"{os.getloadavg()[0]:.1f})")
             print(f"value window-memory {memory['Rss:']:.1f} MB   (just started; its own share "
                   f"{memory['Pss:']:.1f} MB)", flush=True)

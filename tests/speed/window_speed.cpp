@@ -1,12 +1,11 @@
 // The operator's window in one process, worked by keys, offscreen or on a display:
 //
-//     window_speed steps [WELDS]    from a key's press to the painted screen, while every sync of
-//     the
-//                                   log takes 30 ms and the desk's thread is kept busy with PINs
-//                                   and pages of PDF
+//     window_speed steps [WELDS]    from a key's press to the painted screen, while each of the
+//                                   log's syncs takes 30 ms and the desk's thread is kept busy
+//                                   with PINs and pages of PDF
 //     window_speed memory [WELDS]   what the process holds while it makes so many welds
-//     window_speed cooling LOG      makes a log with one joint that cools now, by this machine's
-//     clock
+//     window_speed PHASE LOG        makes a log with one joint that begins to soak or to cool now,
+//                                   by this machine's clock; PHASE: soaking, cooling
 //
 // Weld time is virtual: whole welds go by as fast as they are pressed. What is measured is true
 // time.
@@ -33,6 +32,7 @@
 #include <fstream>
 #include <malloc.h>
 #include <string>
+#include <string_view>
 #include <vector>
 
 namespace seamclock::test {
@@ -207,8 +207,8 @@ public:
 
     void step() { key(Qt::Key_Space, " ", steps); }
 
-    /// One whole weld; `until` cooling: no further than that.
-    void weld(bool toCooling = false) {
+    /// One whole weld; no further than `until`, the name of a phase.
+    void weld(std::string_view until = {}) {
         m_shop.openWeld();
         std::vector<double> ignored;
         const bool measured = std::exchange(measures, false);
@@ -221,6 +221,9 @@ public:
                 return;
             }
             plan = now->plan;
+            if (phaseName(now->state) == until) {
+                return;
+            }
             if (m_shop.window().page() == PageKind::Pad) {
                 number(*now);
             } else if (m_shop.window().page() == PageKind::Reasons) {
@@ -228,9 +231,6 @@ public:
                 continue;
             } else {
                 wait(*now);
-                if (toCooling && std::holds_alternative<Cooling>(now->state)) {
-                    return;
-                }
             }
             step();
         }
@@ -458,31 +458,31 @@ int memory(int welds) {
     return 0;
 }
 
-int cooling(const std::string& log) {
-    const auto machine = BootClock::make();
-    if (!machine) {
-        giveUp(machine.error().detail);
-    }
-    // An hour ago: a preparation and a soak take less.
-    Instant start = machine->now();
-    start.boot -= std::chrono::minutes(60);
-    start.utc -= std::chrono::minutes(60);
+/// A weld that reached that phase when `start` was so long ago.
+Milliseconds reach(const std::string& log, const std::string& phase, const Instant& start) {
     const ScratchFolder folder;
     VirtualClock clock(start);
     Shop shop(log, clock, folder.path());
     Hand hand(shop);
-    for (;;) {
-        // Until one began to cool just now.
-        const Instant now = machine->now();
-        const Instant then = clock.now();
-        if (now.boot - then.boot < std::chrono::minutes(12)) {
-            clock.advance(now.boot - then.boot - std::chrono::minutes(7));
-            hand.weld(true);
-            break;
-        }
-        clock.advance(std::chrono::minutes(1));
+    hand.weld(phase);
+    if (!shop.writer().flush()) {
+        giveUp(log + " is not on disk");
     }
-    return shop.writer().flush() ? 0 : 1;
+    return clock.now().boot - start.boot;
+}
+
+int stands(const std::string& phase, const std::string& log) {
+    const auto machine = BootClock::make();
+    if (!machine) {
+        giveUp(machine.error().detail);
+    }
+    const ScratchFolder folder;
+    const Milliseconds takes = reach(folder.file("tried.seamlog"), phase, machine->now());
+    Instant start = machine->now();
+    start.boot -= takes;
+    start.utc -= takes;
+    reach(log, phase, start);
+    return 0;
 }
 
 } // namespace
@@ -501,9 +501,10 @@ int main(int argc, char** argv) {
     if (what == "memory") {
         return seamclock::test::memory(count > 0 ? count : 500);
     }
-    if (what == "cooling" && argc == 3) {
-        return seamclock::test::cooling(argv[2]);
+    if ((what == "soaking" || what == "cooling") && argc == 3) {
+        return seamclock::test::stands(what, argv[2]);
     }
-    std::fprintf(stderr, "window_speed steps [WELDS] | memory [WELDS] | cooling LOG\n");
+    std::fprintf(
+        stderr, "window_speed steps [WELDS] | memory [WELDS] | soaking LOG | cooling LOG\n");
     return 2;
 }

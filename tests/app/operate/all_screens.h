@@ -35,11 +35,14 @@ public:
 class Stage {
 public:
     explicit Stage(QSize size = QSize(1280, 800), const Preferences& preferences = {})
-        : m_shop(
+        : m_size(size), m_preferences(preferences),
+          m_shop(
               size, preferences, std::string(SEAMCLOCK_SOURCE_DIR) + "/resources/demo",
               [this](WindowParts& parts) {
                   parts.sound = &m_sound;
                   parts.power = &m_power;
+                  layPhoto(QString::fromStdString(m_photos.path()));
+                  parts.photos = QStringList{QString::fromStdString(m_photos.path())};
                   parts.readGuide = [] {
                       return readGuide(QString(SEAMCLOCK_SOURCE_DIR) + "/docs/guide", {});
                   };
@@ -71,7 +74,24 @@ public:
         ASSERT_TRUE(done) << done.error().detail;
         done = walkGuide(m_shop.window(), picture);
         ASSERT_TRUE(done) << done.error().detail;
-        EXPECT_GE(m_seen.size(), 174U);
+        walkPowerCuts(look);
+        EXPECT_GE(m_seen.size(), 187U);
+    }
+
+    /// What stands when the power came back, of a weld in soak and of one that cools: each in a
+    /// shop of its own.
+    template <class Look>
+    void walkPowerCuts(const Look& look) {
+        for (const bool cooling : {false, true}) {
+            Stage cut(m_size, m_preferences);
+            cut.cutPower(cooling);
+            if (testing::Test::HasFatalFailure()) {
+                return;
+            }
+            const QString name = cooling ? "power-was-off-in-cooling" : "power-was-off-before-lock";
+            cut.pictureBy(look)(name);
+            m_seen.insert(name);
+        }
     }
 
     /// The operator's and the people's alone.
@@ -97,6 +117,13 @@ public:
     }
 
 private:
+    void cutPower(bool cooling) {
+        Walk walk(m_shop.window(), m_shop.floor(), m_shop.clock());
+        const auto done = cooling ? walk.toCooling() : walk.toSoak();
+        ASSERT_TRUE(done) << done.error().detail;
+        m_shop.cutPower();
+    }
+
     template <class Look>
     auto pictureBy(const Look& look) {
         return [this, &look](const QString& name) {
@@ -111,6 +138,9 @@ private:
         };
     }
 
+    QSize m_size;
+    Preferences m_preferences;
+    test::ScratchFolder m_photos;
     StageSound m_sound;
     StagePower m_power;
     Shop m_shop;

@@ -30,6 +30,7 @@ protected:
         window().refresh();
     }
     void slot(SlotPlace place = SlotPlace::Step) {
+        shop.clock().advance(milliseconds(350)); // no second contact of the last press
         emit window().currentPage()->slotPressed(place);
         window().refresh();
     }

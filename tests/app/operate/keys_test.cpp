@@ -163,10 +163,10 @@ TEST_F(Keys, OneToFourChangeTheBenchFromEveryPageThatTypesNoDigits) {
 // Every button of every screen that pictures are painted of, by Tab.
 TEST(EveryScreen, IsReachedByKeysAlone) {
     Stage stage;
-    auto* ring = stage.window().findChild<KeyRing*>("keyRing");
-    ASSERT_NE(ring, nullptr);
     int reachedInAll = 0;
     stage.walk([&](Window& window, const std::string& name) {
+        auto* ring = window.findChild<KeyRing*>("keyRing");
+        ASSERT_NE(ring, nullptr);
         std::set<const QWidget*> wanted;
         for (PressPart* part : window.findChildren<PressPart*>()) {
             if (part->isVisible() && part->isThere() && part->takesPress()) {

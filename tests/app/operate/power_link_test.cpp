@@ -4,6 +4,8 @@
 #include "tests/app/parts/text_recorder.h"
 
 #include <gtest/gtest.h>
+#include <mutex>
+#include <thread>
 #include <tuple>
 #include <vector>
 
@@ -132,6 +134,53 @@ TEST(PowerLink, BatteryIsNotSeenBehindAnotherAlarm) {
     emit banner(shop).pressed();
     EXPECT_FALSE(banner(shop).isVisible());
     EXPECT_TRUE(sound.shown.station.empty());
+}
+
+/// One step goes to the disk still; what follows waits.
+std::unique_lock<std::mutex> heldBack(Shop& shop) {
+    EXPECT_TRUE(shop.writer().flush());
+    auto held = shop.heldDisk();
+    const auto view = shop.floor().view(0, shop.floor().now(), false, false);
+    EXPECT_TRUE(shop.floor().press(0, view->step.offer, view->onto));
+    while (shop.floor().notSaved(*shop.floor().weld(0)) > 0) {
+        std::this_thread::yield();
+    }
+    shop.clock().advance(seconds(1));
+    return held;
+}
+
+// What is only said stands before nothing: who has seen it has seen no alarm.
+TEST(Banner, WhatIsSeenIsWhatStandsThere) {
+    Shop shop;
+    openWeld(shop);
+    const auto held = heldBack(shop);
+    ASSERT_TRUE(shop.floor().answer(0, NumberAnswer{NumberFor::PlateTemperature, 210}));
+    shop.window().say("Something was said.");
+    ASSERT_TRUE(banner(shop).isVisible());
+    emit banner(shop).pressed();
+    EXPECT_FALSE(banner(shop).isVisible());
+    shop.clock().advance(seconds(3));
+    shop.window().refresh();
+    ASSERT_TRUE(banner(shop).isVisible());
+    EXPECT_TRUE(banner(shop).text().startsWith("Last step is not on disk yet."))
+        << banner(shop).text().toStdString();
+    EXPECT_EQ(sounds(shop).size(), 1U);
+}
+
+// The bench is free for the next joint, and the last one's rows still wait.
+TEST(Banner, StandsForAJointThatLeftItsBenchUnsaved) {
+    Shop shop;
+    openWeld(shop);
+    const auto held = heldBack(shop);
+    const ReasonAnswer stop{{ReasonFor::Stop, {}}, "other", "a test"};
+    ASSERT_TRUE(shop.floor().answer(0, stop));
+    shop.floor().leave(0);
+    shop.window().refresh();
+    shop.clock().advance(seconds(3));
+    shop.window().refresh();
+    EXPECT_TRUE(banner(shop).text().startsWith("Last step is not on disk yet."))
+        << banner(shop).text().toStdString();
+    EXPECT_TRUE(banner(shop).isVisible());
 }
 
 class MenuSays : public testing::TestWithParam<std::tuple<int, int, double>> {};

@@ -132,7 +132,8 @@ TEST(Seen, MarksOnEveryScreenAreToldApartWithoutColour) {
                 if (lamp != nullptr && lamp->isVisible()) {
                     const LampView& view = lamp->view();
                     EXPECT_FALSE(view.word.isEmpty()) << name << ": a lamp without a word";
-                    EXPECT_EQ(view.framed, view.tone == Tone::Late && !view.calm)
+                    const bool over = name == "trial-not-released"; // nobody is timed any more
+                    EXPECT_EQ(view.framed, view.tone == Tone::Late && !view.calm && !over)
                         << name << ": a passed limit, and nothing else, is framed";
                     lamps[theme].add(
                         view.mark, cutOut(screen, window, *lamp, lamp->markPlace()), view.word);

@@ -25,7 +25,9 @@ using std::chrono::milliseconds;
 using std::chrono::minutes;
 using std::chrono::seconds;
 
+/// As a hand does it, which does not press twice within a blink.
 void slot(Shop& shop, SlotPlace place) {
+    shop.clock().advance(place == SlotPlace::Step ? milliseconds(350) : milliseconds(0));
     emit shop.window().currentPage()->slotPressed(place);
     shop.window().refresh();
 }
@@ -196,6 +198,77 @@ TEST(Series, TheForceIsAskedAgainWhereAnotherDragChangedTheReading) {
     EXPECT_TRUE(marks(weldOf(shop)).empty());
 }
 
+// One seam of the job half as long as the other: the mark on the scale would join it twice as hard.
+TEST(Series, TheForceIsAskedAgainWhereAnotherLengthChangedTheReading) {
+    Shop shop;
+    ASSERT_NO_FATAL_FAILURE(goodWeld(shop));
+    const Weld first = weldOf(shop);
+    ASSERT_EQ(marks(first).size(), 1U);
+    shop.clock().advance(seconds(5));
+    const int post = shop.floor().selected();
+    const auto open = [&](double share) {
+        auto order = shop.floor().sameAgain(post);
+        ASSERT_TRUE(order) << order.error().detail;
+        order->type = WeldType::Production;
+        order->request.lengths = {order->request.lengths.front() * share};
+        shop.floor().leave(post);
+        ASSERT_TRUE(shop.floor().open(post, *order));
+        shop.window().openNextCard(); // no more than: the bench is looked at again
+        emit shop.window().hands().bench(post + 1);
+        shop.window().refresh();
+    };
+    ASSERT_NO_FATAL_FAILURE(open(0.5));
+    ASSERT_NE(weldOf(shop).plan.scale->joining.setMilli, first.plan.scale->joining.setMilli);
+    ASSERT_EQ(viewOf(shop).drawing.check, "drag");
+    slot(shop, SlotPlace::Step);
+    EXPECT_EQ(viewOf(shop).drawing.check, "force");
+    ASSERT_TRUE(shop.floor().answer(
+        post, ReasonAnswer{AskReason{ReasonFor::Stop, {}}, "another", "Another reason"}));
+    // The same length again has its mark.
+    auto order = shop.floor().sameAgain(post);
+    ASSERT_TRUE(order);
+    order->type = WeldType::Production;
+    order->request.lengths = {micrometres(static_cast<double>(first.opened().lengthsUm.front()))};
+    shop.floor().leave(post);
+    ASSERT_TRUE(shop.floor().open(post, *order));
+    shop.clock().advance(seconds(2));
+    slot(shop, SlotPlace::Step);
+    EXPECT_NE(viewOf(shop).drawing.check, "force") << "nothing else was marked since";
+}
+
+// A drag that nobody read is none "as before" for the next joint.
+TEST(Series, ADragThatWasLeftOutIsAskedForAgain) {
+    Shop shop;
+    const int post = shop.floor().selected();
+    shop.window().openEntry();
+    auto order = [&] {
+        Walk walk(shop.window(), shop.floor(), shop.clock());
+        const auto done = walk.goodWeld({});
+        EXPECT_TRUE(done);
+        return shop.floor().sameAgain(post);
+    }();
+    ASSERT_TRUE(order);
+    order->type = WeldType::Production;
+    order->request.drag.reset();
+    shop.floor().leave(post);
+    ASSERT_TRUE(shop.floor().open(post, *order));
+    const auto warns = [](const WeldPlan& plan) {
+        return std::any_of(plan.warnings.begin(), plan.warnings.end(), [](const auto& one) {
+            return one.code == kDragNotMeasured;
+        });
+    };
+    EXPECT_TRUE(warns(weldOf(shop).plan));
+    ASSERT_TRUE(shop.floor().answer(
+        post,
+        ReasonAnswer{AskReason{ReasonFor::CheckLeftOut, "drag"}, "no_tool", "No tool at hand"}));
+    // Another temperature of the air makes another plan, and says it still.
+    ASSERT_TRUE(shop.floor().answer(post, NumberAnswer{NumberFor::Ambient, 23}));
+    EXPECT_TRUE(warns(weldOf(shop).plan));
+    const auto next = shop.floor().sameAgain(post);
+    ASSERT_TRUE(next);
+    EXPECT_FALSE(next->request.drag);
+}
+
 TEST(Series, WhoeverWantsToAnswersOneByOneOrChecksAnew) {
     Shop shop;
     ASSERT_NO_FATAL_FAILURE(goodWeld(shop));
@@ -237,8 +310,9 @@ TEST(Series, TwoPressesWithinABlinkSaveOneJointAndOpenNone) {
     bool twice = false;
     const auto done = walk.goodWeld([&](const QString& name) {
         if (name == "save") {
-            twice = true;
-            slot(shop, SlotPlace::Step); // saved; the walk presses once more at the same instant
+            twice = true; // saved; the walk presses once more at the same instant
+            emit shop.window().currentPage()->slotPressed(SlotPlace::Step);
+            shop.window().refresh();
         }
     });
     ASSERT_TRUE(twice);

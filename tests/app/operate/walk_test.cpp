@@ -218,6 +218,29 @@ TEST(FourSecondsAgo, SetsTheStepEarlierAndKeepsTheReadingThatCameWithIt) {
     EXPECT_EQ(readings, 1);
     view = floor.view(0, floor.now(), false, false);
     EXPECT_EQ(view->earlier.view.look, SlotView::Look::Gone) << "only once";
+    // The reading is younger than the step it belongs to: both are taken back, or none.
+    shop.clock().advance(milliseconds(1'000));
+    view = floor.view(0, floor.now(), false, false);
+    EXPECT_EQ(view->back.view.under, "7 s left");
+    ASSERT_TRUE(floor.press(0, view->back.offer, view->onto));
+    EXPECT_TRUE(std::holds_alternative<Aligning>(floor.weld(0)->state));
+    for (const Retained& event : retained(floor.weld(0)->events)) {
+        const auto* taken = std::get_if<ReadingTaken>(&event.d);
+        EXPECT_TRUE(taken == nullptr || taken->phase != ReadingPhase::Soak);
+    }
+}
+
+TEST(FourSecondsAgo, LeavesNothingToTakeBackOnceItsStepIsTooOld) {
+    Shop shop;
+    ASSERT_NO_FATAL_FAILURE(openToSoak(shop));
+    Floor& floor = shop.floor();
+    shop.clock().advance(milliseconds(8'000));
+    auto view = floor.view(0, floor.now(), false, false);
+    ASSERT_TRUE(floor.press(0, view->earlier.offer, view->onto));
+    shop.clock().advance(milliseconds(2'500));
+    view = floor.view(0, floor.now(), false, false);
+    EXPECT_EQ(view->back.view.look, SlotView::Look::Gone) << "not the reading alone";
+    EXPECT_TRUE(std::holds_alternative<std::monostate>(view->back.offer));
 }
 
 /// On from a soak that has just begun until the weld is in that state, each phase on its time.

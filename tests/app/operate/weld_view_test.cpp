@@ -43,6 +43,50 @@ TEST(WeldView, WhatIsStoppedBeforeTheFacesMetIsNotShownAsAJoint) {
     }
 }
 
+TEST(Preparation, CanBeStoppedWhateverIsAsked) {
+    const auto isStop = [](const Slot& slot) {
+        const auto* asked = std::get_if<AskReason>(&slot.offer);
+        return asked != nullptr && asked->what == ReasonFor::Stop;
+    };
+    int asked = 0;
+    for (const std::string& check : weldChecks()) {
+        WeldPlan plan = test::inventedPlan();
+        plan.checks = {check};
+        const test::Story story(plan);
+        ViewContext context;
+        context.now = story.now();
+        const WeldView view = weldView(story.weld(), context);
+        EXPECT_TRUE(isStop(view.earlier) || isStop(view.stop)) << check;
+        ++asked;
+    }
+    EXPECT_EQ(asked, 14);
+}
+
+// When the power went nobody knows; what the log has is the last step.
+TEST(PowerWasOff, SaysWhatIsKnownAndAsksOnlyWhereALimitHangsOnIt) {
+    const auto after = [](test::Story& story) {
+        story.wait(minutes(5)).reboot(seconds(42));
+        ViewContext context;
+        context.now = story.now();
+        return weldView(story.weld(), context);
+    };
+    test::Story cools;
+    cools.buildUp();
+    const WeldView asked = after(cools);
+    EXPECT_TRUE(asked.sentence.startsWith("Power was off. Last step 5:"));
+    EXPECT_TRUE(asked.sentence.endsWith(" ago. Cooling has gone on."))
+        << asked.sentence.toStdString();
+    EXPECT_EQ(asked.stop.view.text, "Not sure");
+    test::Story released;
+    released.release();
+    const WeldView told = after(released);
+    EXPECT_TRUE(told.sentence.startsWith("Power was off. Last step 5:"));
+    EXPECT_TRUE(told.sentence.endsWith(" ago. Go on where it stood."))
+        << told.sentence.toStdString();
+    EXPECT_EQ(told.stop.view.look, SlotView::Look::Hidden);
+    EXPECT_EQ(told.step.offer, Offer(SettleWeld{RebootWord::GoOnUnconfirmed}));
+}
+
 TEST(WeldView, WhatIsWrongCanBePicturedWhenTheWeldIsOver) {
     test::Story story;
     story.align();
@@ -284,6 +328,8 @@ TEST(WeldViewAfterAReboot, OffersOnlyWordsThatAreAccepted) {
             test::Story story;
             (story.*stretch)();
             const bool goesOn = goesOnAfterReboot(story.state());
+            // No limit hangs on how long it was once the joint is being taken out.
+            const bool asks = !goesOn || std::holds_alternative<Cooling>(story.state());
             story.then(RemarkMade{"last words"}); // the power is off from its last event on
             story.reboot(cut.wall);
             const WeldView view = viewAt(story.weld(), story.now());
@@ -297,12 +343,12 @@ TEST(WeldViewAfterAReboot, OffersOnlyWordsThatAreAccepted) {
                     EXPECT_TRUE(std::holds_alternative<std::monostate>(slot->offer));
                 }
             }
-            EXPECT_EQ(offered, goesOn && !cut.canBeConfirmed ? 1 : 2);
+            EXPECT_EQ(offered, !asks || (goesOn && !cut.canBeConfirmed) ? 1 : 2);
             const auto* first = std::get_if<SettleWeld>(&view.step.offer);
             ASSERT_NE(first, nullptr);
-            const RebootWord expected = !goesOn              ? RebootWord::Abort
-                                        : cut.canBeConfirmed ? RebootWord::GoOnConfirmed
-                                                             : RebootWord::GoOnUnconfirmed;
+            const RebootWord expected = !goesOn                      ? RebootWord::Abort
+                                        : asks && cut.canBeConfirmed ? RebootWord::GoOnConfirmed
+                                                                     : RebootWord::GoOnUnconfirmed;
             EXPECT_EQ(first->word, expected);
             EXPECT_EQ(view.sentence.contains("-"), false);
         }

@@ -131,7 +131,7 @@ TEST(RecordPdf, HoldsWhatTheTradeWritesDown) {
           "PE-HD, natural, 8.05 mm, maker Maker One, batch batch 12, melt flow 0.3",
           "860 mm",
           "20 °C",
-          "seam shielded from draught, wet and sun",
+          "asked for by the order, not looked at", // its plan has no check of it
           "211 °C",
           "200 to 220 °C",
           "1032 N",
@@ -289,7 +289,8 @@ TEST(RecordPdf, TellsWhatWasTakenBackAndHowLongThePowerWasOff) {
     ASSERT_TRUE(bridge && *bridge);
     dark.then(**bridge);
     const QString bridged = Printed(test::factsOf(dark.weld())).pdf.text();
-    EXPECT_TRUE(bridged.contains("power was off for 3:20.000, confirmed by a person"))
+    EXPECT_TRUE(
+        bridged.contains("power was off; 3:20.000 since the step before, confirmed by a person"))
         << bridged.toStdString();
 }
 

@@ -13,6 +13,19 @@ TEST(SpringScale, AddsTheRatesOfItsSprings) {
     EXPECT_DOUBLE_EQ(inNewtons(scale.rate()), 62.5);
 }
 
+// reading = zero + (F + drag + preload) / rate, with F = 0: 2.0 + (85 + 100) / 85 by hand.
+TEST(Drag, IsReadBesideThePreload) {
+    SpringScale scale;
+    scale.unit = "mm";
+    scale.zeroMilli = 2'000;
+    scale.ratePerUnit = {newtons(85)};
+    scale.preload = newtons(100);
+    EXPECT_NEAR(dragReading(scale, newtons(85)), 4.17647, 1e-5);
+    EXPECT_NEAR(inNewtons(dragOf(scale, 4.17647)), 85, 1e-3);
+    EXPECT_NEAR(dragReading(scale, Force()), 2.0 + 100.0 / 85, 1e-12);
+    EXPECT_LT(dragOf(scale, 3.0), Force()) << "less than the preload alone takes";
+}
+
 TEST(GapRule, IsTheThicknessBetweenAFloorAndACap) {
     GapRule rule;
     EXPECT_DOUBLE_EQ(inMillimetres(rule.gap(millimetres(8))), 8);

@@ -66,7 +66,7 @@ bool fits(const CachedJoint& joint, const JointFilter& filter) {
     };
     const JointLine& line = joint.line;
     return same(filter.bench, line.bench) && same(filter.by, line.by) &&
-           same(filter.material, line.material) && same(filter.verdict, line.verdict) &&
+           same(filter.material, line.material) && same(filter.verdict, judgedOf(line)) &&
            (filter.verdict != "" || line.phase != "damaged") &&
            (!filter.fromDay || line.day >= *filter.fromDay) &&
            (!filter.toDay || line.day <= *filter.toDay) &&
@@ -164,6 +164,10 @@ CachedJoint randomJoint(Chooser& choose, std::int64_t number) {
     out.line.material = choose.of(kMaterials);
     out.line.verdict = choose.of(kVerdicts);
     out.line.open = out.line.verdict.empty();
+    const std::string now = choose.of(kVerdicts);
+    if (!out.line.open && !now.empty() && now != out.line.verdict && choose.below(3) == 0) {
+        out.line.verdictNow = now;
+    }
     out.line.seam = choose.of(kSeams);
     out.line.job = choose.of(kJobs);
     for (std::size_t words = choose.below(5); words > 0; --words) {

@@ -42,11 +42,22 @@ TEST(JointMeasures, AValueCarriedOverIsNoNewMeasurement) {
     story.then(
         CheckMade{"plate_temperature", true, 205'000, {}, {}, "middle", "left", Milliseconds(1)});
     EXPECT_EQ(measured(story)[JointMeasure::Plate], std::nullopt);
-    for (const std::int64_t mC : {209'000, 212'000}) {
+    for (const char* place : {"middle", "front"}) {
+        const std::int64_t mC = place[0] == 'm' ? 209'000 : 212'000;
         story.wait(std::chrono::seconds(5));
-        story.then(CheckMade{"plate_temperature", true, mC, {}, {}, "middle", "right", {}});
+        story.then(CheckMade{"plate_temperature", true, mC, {}, {}, place, "right", {}});
     }
     EXPECT_EQ(measured(story)[JointMeasure::Plate], 210'500); // their mean
+}
+
+// "Stop: plate too cold", and then it was read again.
+TEST(JointMeasures, APlateThatWasReadAgainIsMeasuredByItsLastReading) {
+    Story story;
+    for (const std::int64_t mC : {150'000, 210'000}) {
+        story.wait(std::chrono::seconds(5));
+        story.then(CheckMade{"plate_temperature", mC > 200'000, mC, {}, {}, "middle", "right", {}});
+    }
+    EXPECT_EQ(measured(story)[JointMeasure::Plate], 210'000);
 }
 
 TEST(JointMeasures, WhatARebootLayInIsNotKnown) {

@@ -117,6 +117,9 @@ TEST(WeldingFactor, HasNoIntervalWhereNothingFixesIt) {
 
 TEST(WeldingFactor, AnswersByMeanAndByInterval) {
     EXPECT_EQ(requiredFactor("PP"), 0.9);
+    for (const char* called : {"PP-H", "PE 100", "PE-HD", "PVDF"}) { // as a sheet is called
+        EXPECT_EQ(requiredFactor(called), 0.9) << called;
+    }
     EXPECT_EQ(requiredFactor("ECTFE"), std::nullopt);
     const auto loose = weldingFactor({25, 31, 27.5}, {30, 30, 30});
     ASSERT_TRUE(loose && loose->interval);

@@ -218,7 +218,11 @@ TEST(Carry, APlateIdleForOverAnHourIsReadAgain) {
     Story first = prepared();
     const WeldOpened next = inventedOpening(planWithAll());
     const Instant before = [&first] {
-        Instant at = first.weld().events.back().at;
+        Instant at;
+        for (const Event& event : first.weld().events) {
+            const auto* made = std::get_if<CheckMade>(&event.d);
+            at = made != nullptr && made->check == "plate_temperature" ? event.at : at;
+        }
         at.boot += hours(1);
         at.utc += hours(1);
         return at;
@@ -228,6 +232,82 @@ TEST(Carry, APlateIdleForOverAnHourIsReadAgain) {
     over.boot += Milliseconds(1);
     over.utc += Milliseconds(1);
     EXPECT_EQ(standing(next, {first.weld()}, over).size(), kAll.size() - 4);
+}
+
+// It is idle from where it left the sheets, however long these cool, and whatever a foreman says of
+// their joint later.
+TEST(Carry, APlateIsIdleFromWhereItLeftTheSheets) {
+    Story first(inventedOpening(planWithAll()));
+    first.close();
+    const Instant out =
+        std::find_if(
+            first.weld().events.begin(), first.weld().events.end(),
+            [](const Event& event) { return std::holds_alternative<PlateOut>(event.d); })
+            ->at;
+    first.wait(minutes(20)).then(Decided{Decision::Accept, "trial_held"});
+    const WeldOpened next = inventedOpening(planWithAll());
+    const auto plateChecks = [&](Milliseconds idle) {
+        Instant at = out;
+        at.boot += idle;
+        at.utc += idle;
+        const auto all = standing(next, {first.weld()}, at);
+        return std::count_if(all.begin(), all.end(), [](const std::string& check) {
+            return check.rfind("plate", 0) == 0;
+        });
+    };
+    EXPECT_GE(plateChecks(hours(1)), 2);
+    EXPECT_EQ(plateChecks(hours(1) + Milliseconds(1)), 0);
+}
+
+// One that is opened and stopped over and over uses no plate.
+TEST(Carry, AWeldThatReadNoPlateKeepsNoneFromBeingRead) {
+    const Story first = prepared();
+    const auto read = plateLastUsed({first.weld()});
+    ASSERT_TRUE(read);
+    Story second(inventedOpening(planWithAll()));
+    second.wait(minutes(50));
+    for (CheckMade made : checksThatStand(second.weld().opened(), {first.weld()}, second.now())) {
+        second.then(made);
+    }
+    second.then(WeldAborted{"wrong_sheet", ""});
+    EXPECT_EQ(plateLastUsed({second.weld(), first.weld()}), read);
+    EXPECT_FALSE(plateLastUsed({second.weld()}));
+}
+
+TEST(Carry, WhatAWeldOutlivesWhileItIsPreparedStandsNoMore) {
+    const Story story = prepared();
+    const auto read = plateLastUsed({story.weld()});
+    const auto outlived = [&](Milliseconds later, const Weld& weld) {
+        Instant at = *read;
+        at.boot += later;
+        at.utc += later;
+        return checksOutlived(weld, {}, at);
+    };
+    const std::vector<std::string> plate{"plate_warm", "plate_temperature"};
+    EXPECT_TRUE(outlived(hours(1), story.weld()).empty());
+    EXPECT_EQ(outlived(hours(1) + Milliseconds(1), story.weld()), plate);
+    EXPECT_EQ(outlived(hours(9), story.weld()).size(), 4U) << "zero and sound, too";
+    Story left = story;
+    left.then(CheckOverridden{"plate_warm", "no_tool", Authority::Operator});
+    EXPECT_EQ(outlived(hours(2), left.weld()), std::vector<std::string>{"plate_temperature"})
+        << "who goes on without it was not told by a plate";
+    Instant other = *read;
+    other.bootId = "boot-2";
+    EXPECT_EQ(checksOutlived(story.weld(), {}, other).size(), 4U) << "the machine was off";
+    Story begun = story;
+    begun.then(AlignmentStarted{});
+    EXPECT_TRUE(outlived(hours(2), begun.weld()).empty()) << "the plate is at work";
+    // What was carried over goes by the bench's welds before.
+    Story carried(inventedOpening(planWithAll()));
+    carried.wait(minutes(5));
+    for (CheckMade made : checksThatStand(carried.weld().opened(), {story.weld()}, carried.now())) {
+        carried.then(made);
+    }
+    Instant at = *read;
+    at.boot += minutes(30);
+    at.utc += minutes(30);
+    EXPECT_TRUE(checksOutlived(carried.weld(), read, at).empty());
+    EXPECT_EQ(checksOutlived(carried.weld(), {}, at), plate);
 }
 
 TEST(Carry, AShiftIsOverAfterEightHours) {

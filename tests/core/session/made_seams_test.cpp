@@ -154,6 +154,29 @@ TEST_F(MadeSeamsOfALog, WhatNobodyDecidedOnIsNeitherMadeNorWeldedAgainByItself) 
     EXPECT_TRUE(isToBeWelded(SeamState::CutOut));
 }
 
+// Good as it was stored; a value that was written down wrong then made a bad joint of it.
+TEST(SeamState, OfAJointThatACorrectionMadeBadIsToBeDecidedAnew) {
+    const auto correct = [](Story& story) {
+        std::int64_t bead = 0;
+        for (const Event& event : story.weld().events) {
+            bead = std::holds_alternative<BeadMeasured>(event.d) ? event.n : bead;
+        }
+        story.then(ValueCorrected{bead, "k_um", "800", "-200", "misread"});
+    };
+    const auto stateOf = [](const auto& tell) { return seamStateOf(weldOf(1, "S1", tell)); };
+    EXPECT_EQ(stateOf(kClosed), SeamState::Made);
+    EXPECT_EQ(stateOf([&](Story& story) { correct(story.close()); }), SeamState::ToDecide);
+    const auto acceptedBefore = [&](Story& story) {
+        correct(story.close().then(Decided{Decision::Accept, "by eye"}));
+    };
+    EXPECT_EQ(stateOf(acceptedBefore), SeamState::ToDecide) << "that was another joint";
+    const auto acceptedSince = [&](Story& story) {
+        correct(story.close());
+        story.then(Decided{Decision::Accept, "tested"});
+    };
+    EXPECT_EQ(stateOf(acceptedSince), SeamState::Made);
+}
+
 TEST_F(MadeSeamsOfALog, AnotherJobsSeamOfTheSameNameIsAnotherSeam) {
     const auto production = WeldType::Production;
     const std::vector<Weld> welds{

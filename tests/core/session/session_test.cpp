@@ -175,6 +175,30 @@ TEST_F(SessionTest, AWeldOfASeriesBeginsWithWhatStandsAlsoAfterARestart) {
         << "only where it is asked for";
 }
 
+// Prepared before the break, welded after it: the plate has stood idle, and is read again.
+TEST_F(SessionTest, AWeldThatIsPreparedOverABreakIsAskedForItsPlateAnew) {
+    const std::string first = m_program.open(1);
+    m_program.toCooling(first);
+    m_program.toTheEnd(first);
+    WeldOrder order = shopOrder(1);
+    order.carriesChecks = true;
+    const auto second = m_program.session().open(order, kIlva);
+    ASSERT_TRUE(second) << second.error().detail;
+    const auto open = [&] {
+        m_program.session().look();
+        return std::get<Preparing>(m_program.session().find(second->id())->state).openChecks;
+    };
+    const std::size_t before = open().size();
+    m_program.restart(); // what was used before is known all the same
+    EXPECT_EQ(open().size(), before);
+    m_program.clock.wait(minutes(61));
+    EXPECT_EQ(open().size(), before + 2) << "how warm it is, and for how long";
+    EXPECT_FALSE(m_program.session().act(second->id(), Intent{{}, kIlva, AlignmentStarted{}}));
+    const auto n = m_program.session().find(second->id())->events.size();
+    EXPECT_EQ(open().size(), before + 2);
+    EXPECT_EQ(m_program.session().find(second->id())->events.size(), n) << "said once";
+}
+
 TEST_F(SessionTest, ATrialJointIsReleasedByAForemanAlsoAfterARestart) {
     WeldOrder order = shopOrder(1);
     const auto state = [&] {

@@ -91,10 +91,10 @@ TEST(JobCsv, GivesEachSeamWithBothSheets) {
     const JobCsv job = readJobCsv(
         "length_mm,label,material,procedure,thickness_mm,what,bench,drag_N,ambient_C,shielded,"
         "sheet_1_thickness_mm,sheet_1_grade,sheet_1_maker,sheet_1_batch,sheet_1_mfr_g_10min,"
-        "sheet_2_batch\r\n"
+        "sheet_1_mfr_condition,sheet_2_mfr_g_10min,sheet_2_batch\r\n"
         "620 + 580.5,S1,PE-HD,pe-x,8,\"floor, \"\"two\"\" halves\",west,70,19.5,yes,8.05,VP 8,"
-        "Velmorra Sheet,VP-1,0.5,VP-2\r\n"
-        "1000,S2,PP,pp-x,6,,,,,,,,,,,\r\n");
+        "Velmorra Sheet,VP-1,0.5,190/5,0.6,VP-2\r\n"
+        "1000,S2,PP,pp-x,6,,,,,,,,,,,,,\r\n");
     ASSERT_TRUE(job.isSound()) << job.problems.front().inWords();
     ASSERT_EQ(job.seams.size(), 2U);
     const JobSeam& first = job.seams[0];
@@ -114,6 +114,7 @@ TEST(JobCsv, GivesEachSeamWithBothSheets) {
     EXPECT_EQ(first.sheets[0].batch, "VP-1");
     EXPECT_EQ(first.sheets[0].thicknessUm, 8'050);
     EXPECT_EQ(first.sheets[0].mfr, "0.5 g/10 min (190/5)");
+    EXPECT_EQ(first.sheets[1].mfr, "0.6 g/10 min") << "what its paper does not say is not added";
     EXPECT_EQ(first.sheets[1].thicknessUm, 8'000);
     EXPECT_EQ(first.sheets[1].batch, "VP-2");
     EXPECT_FALSE(first.sheets[1].grade);

@@ -153,6 +153,32 @@ TEST(Reason, IsTakenOnlyWhenOwedAndBlocksOnlyTheClosing) {
     EXPECT_TRUE(story.attemptIntent(closing(story.weld())));
 }
 
+// Taken out early for one reason, taken back, and taken out early again for another.
+TEST(Reason, GoesWithTheStepThatWasTakenBack) {
+    Story story;
+    story.changeOver().wait(seconds{6}).then(ReadingTaken{ReadingPhase::Joining, 15'500});
+    story.wait(seconds{1}).then(PressureLocked{}).wait(seconds{400});
+    story.then(ReleaseStep{"clamps_eased"}).then(ReasonGiven{"cooling", "bench_needed", {}});
+    EXPECT_TRUE(reasonsOwed(story.weld()).empty());
+    const auto release = static_cast<std::int64_t>(story.weld().events.size()) - 1;
+    story.wait(seconds{3}).then(StepTakenBack{release});
+    EXPECT_TRUE(reasonsOwed(story.weld()).empty()) << "nothing is out";
+    story.wait(seconds{30}).then(ReleaseStep{"clamps_eased"});
+    EXPECT_EQ(reasonsOwed(story.weld()), (std::vector<std::string>{"cooling"}));
+    EXPECT_TRUE(story.attemptIntent(ReasonGiven{"cooling", "foreman_decided", {}}));
+}
+
+TEST(Reason, StaysWhereAnotherStepWasTakenBack) {
+    Story story;
+    story.soak().wait(seconds{9}).then(FacesMet{});
+    story.wait(seconds{6}).then(ReadingTaken{ReadingPhase::Joining, 15'500});
+    story.wait(seconds{1}).then(PressureLocked{});
+    story.then(ReasonGiven{"changeover", "let_it_cool", {}});
+    const auto lock = static_cast<std::int64_t>(story.weld().events.size()) - 1;
+    story.wait(seconds{2}).then(StepTakenBack{lock});
+    EXPECT_TRUE(reasonsOwed(story.weld()).empty()) << "the changeover was late all the same";
+}
+
 TEST(BridgeTo, IsAnIntervalThatNeverShortensCooling) {
     struct Row {
         Milliseconds off;

@@ -43,6 +43,34 @@ TEST(Record, HoldsEachPhaseSetAndActual) {
     EXPECT_EQ(record.phaseNow, "closed");
 }
 
+// Issue 9: what stands on the paper is what was, with the event that says it.
+TEST(Surroundings, AreThoseThatTheJointWasMadeIn) {
+    using Guard = Surroundings::Guard;
+    WeldPlan plan = test::inventedPlan();
+    plan.checks = {"shielded"};
+    WeldOpened opened = test::inventedOpening(plan);
+    Story told(opened);
+    const auto air = [](const Story& story) { return surroundings(record(story.weld())); };
+    EXPECT_EQ(air(told), (Surroundings{opened.ambientMc, 1, Guard::Asked, 1}));
+    Story left = told;
+    left.then(CheckOverridden{"shielded", "no_tool", Authority::Operator});
+    EXPECT_EQ(air(left), (Surroundings{opened.ambientMc, 1, Guard::LeftOut, 2}));
+    // Another temperature was read: the plan was made anew, and the check has its value.
+    Story read = told;
+    WeldPlan cold = plan;
+    cold.ambientMc = 8'000;
+    read.then(PlanReplaced{cold, opened.docs, "ambient measured"});
+    EXPECT_EQ(air(read), (Surroundings{8'000, 2, Guard::Asked, 1}));
+    CheckMade made;
+    made.check = "shielded";
+    made.passed = true;
+    made.valueMc = 8'000;
+    read.then(made);
+    EXPECT_EQ(air(read), (Surroundings{8'000, 3, Guard::Seen, 3}));
+    opened.shielded = false;
+    EXPECT_EQ(air(Story(opened)).guard, Guard::None);
+}
+
 TEST(Record, EachPhaseHasThePlansLimitsAndNoOthers) {
     const WeldRecord record = seamclock::record(Story().close().weld());
     const WeldPlan& plan = record.plan;

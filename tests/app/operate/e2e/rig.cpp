@@ -22,6 +22,7 @@ constexpr int kLook = 10; // ms between two looks
 // A finger needs longer than this between letting go of a key and pressing it again [ms]; the
 // program takes what comes within 50 ms of a release for the repetition of a held key.
 constexpr double kBetweenPresses = 100;
+constexpr double kHandReturns = 340;
 constexpr int kShade = 40; // of 255: less is the same shade
 
 std::string variable(const char* name) {
@@ -211,7 +212,16 @@ Stamp Rig::type(const std::vector<std::string>& words) {
     return stamp;
 }
 
+// What a window takes for a second contact of one press, a hand never does.
+void Rig::waitForHand() {
+    waitUntil(m_pressed + kHandReturns);
+    m_pressed = bootMs();
+}
+
 Stamp Rig::key(const std::string& name) {
+    if (name.size() > 1 && name != "period") { // no digit
+        waitForHand();
+    }
     if (const auto last = m_keyUp.find(name); last != m_keyUp.end()) {
         waitUntil(last->second + kBetweenPresses);
     }
@@ -231,6 +241,7 @@ Stamp Rig::keyUp(const std::string& name) {
 Stamp Rig::click(QPointF at) {
     at += QPointF(frameOfPractice, frameOfPractice);
     type({"mousemove", std::to_string(qRound(at.x())), std::to_string(qRound(at.y()))});
+    waitForHand();
     return type({"click", "1"});
 }
 

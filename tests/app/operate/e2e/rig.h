@@ -87,6 +87,7 @@ public:
 
 private:
     Stamp type(const std::vector<std::string>& words);
+    void waitForHand();
     std::vector<std::string> environment() const;
 
     ScratchFolder m_folder;
@@ -98,6 +99,7 @@ private:
     std::vector<std::string> m_arguments;
     std::vector<std::string> m_more;       // variables of the program's environment
     std::map<std::string, double> m_keyUp; // when each was let go [ms of the boot clock]
+    double m_pressed = 0;                  // the last press of a hand, likewise
 };
 
 /// From now on the screens stand within a frame of that many pixels, as practice's do. What follows
