@@ -70,12 +70,16 @@ Result<int> listPeople(const ForemanCall& call, Terminal& terminal) {
     for (const Person& person : roster->people) {
         const auto key = roster->key.find(person.id);
         const auto noted = roster->certificate.find(person.id);
+        const HeldCertificates held =
+            noted == roster->certificate.end() ? HeldCertificates{} : noted->second;
         rows.push_back(
             {onOneLine(person.id), onOneLine(person.name),
              std::string(nameOf(person.role)) + (person.active ? "" : ", has left"),
-             noted == roster->certificate.end() ? "none" : scopeOf(noted->second),
-             noted == roster->certificate.end() ? "" : noted->second.until,
+             held.empty() ? "none" : scopeOf(held.front()), held.empty() ? "" : held.front().until,
              key == roster->key.end() ? "" : fingerprint(key->second)});
+        for (std::size_t i = 1; i < held.size(); ++i) {
+            rows.push_back({"", "", "", scopeOf(held[i]), held[i].until, ""});
+        }
     }
     terminal.write(rows.size() == 1 ? "nobody is entered yet\n" : aligned(rows));
     return 0;

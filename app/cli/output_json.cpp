@@ -193,8 +193,12 @@ std::string peopleJson(const std::string& log, const Roster& roster) {
             {"active", person.active}};
         const auto noted = roster.certificate.find(person.id);
         if (noted != roster.certificate.end()) {
-            one["certificate"] = {
-                {"scope", scopeOf(noted->second)}, {"until", noted->second.until}};
+            Json held = Json::array();
+            for (const Certificate& each : noted->second) {
+                held.push_back({{"scope", scopeOf(each)}, {"until", each.until}});
+            }
+            one["certificate"] = held.back(); // noted last
+            one["certificates"] = std::move(held);
         }
         const auto key = roster.key.find(person.id);
         if (key != roster.key.end()) {

@@ -642,7 +642,9 @@ void PeopleFlow::noteCertificate(const Person& person) {
     const auto noted = people().certificate.find(person.id);
     NameView view;
     view.title = tr("Which certificate has %1?").arg(fromUtf8(person.name));
-    view.under = tr("As in: PE-HD, PP 3-20 mm until 2031-06-30");
+    view.under = noted == people().certificate.end()
+                     ? tr("As in: PE-HD, PP 3-20 mm until 2031-06-30")
+                     : tr("It takes the place of those that share a material with it.");
     view.line = tr("materials, thickness, last day");
     view.most = static_cast<int>(kLongestCertificate);
     view.back = hiddenSlot();
@@ -651,7 +653,7 @@ void PeopleFlow::noteCertificate(const Person& person) {
     m_name->setName({});
     m_name->show(view);
     if (noted != people().certificate.end()) {
-        m_name->setName(certificateLine(noted->second));
+        m_name->setName(certificateLine(noted->second.back()));
     }
     turnTo(m_name, {}, [this, id = person.id] { changePerson(id); });
     presses().step = [this, person] {

@@ -196,12 +196,14 @@ ChoiceView personPage(const DeskPeople& people, const Person& person) {
             break;
         case PersonItem::Certificate: {
             const auto noted = people.certificate.find(person.id);
+            QStringList held;
+            if (noted != people.certificate.end()) {
+                for (const Certificate& one : noted->second) {
+                    held << tr("%1, until %2").arg(fromUtf8(scopeOf(one)), fullDayWords(one.until));
+                }
+            }
             page.choices.push_back(tile(
-                tr("Certificate"),
-                noted == people.certificate.end()
-                    ? tr("none noted")
-                    : tr("%1, until %2")
-                          .arg(fromUtf8(scopeOf(noted->second)), fullDayWords(noted->second.until)),
+                tr("Certificate"), held.isEmpty() ? tr("none noted") : held.join(tr("; ")),
                 Sign::Shield));
             break;
         }

@@ -22,7 +22,8 @@ namespace seamclock {
 struct DeskPeople {
     std::vector<Person> people; // in the order in which they came
     std::set<std::string> withPin;
-    std::map<std::string, Certificate> certificate; // by person; empty: the shop keeps none here
+    std::map<std::string, HeldCertificates>
+        certificate; // by person; empty: the shop keeps none here
 
     bool hasPin(const Person& person) const { return withPin.count(person.id) > 0; }
     bool operator==(const DeskPeople&) const = default;

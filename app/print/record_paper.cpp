@@ -77,7 +77,9 @@ private:
     QString number(std::int64_t value, std::string_view unit) const {
         return amountNumber(value, unit, m_record.plan, m_units);
     }
-    QString person(std::string_view id) const { return personText(m_log.roster.people, id); }
+    QString person(std::string_view id) const {
+        return personText(m_joint.elsewhere ? m_joint.people.people : m_log.roster.people, id);
+    }
     static QString given(const QString& text) { return text.isEmpty() ? tr("not given") : text; }
     /// No event holds what stands in a job's file alone.
     static QString ofWork(const QString& text, bool isInLog) {

@@ -600,7 +600,7 @@ private:
                  {line.type == "trial" ? tr("trial %1").arg(seamOf(line)) : seamOf(line)},
                  {sheet},
                  {plainText(line.bench)},
-                 {person(line.by)},
+                 {joint.elsewhere ? plainText(line.by) : person(line.by)},
                  verdictCell(joint),
                  {decided},
                  {sealed(joint)}});

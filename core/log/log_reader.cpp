@@ -277,6 +277,34 @@ Result<std::vector<std::string>> LogReader::bodies(const std::string& subject) {
     });
 }
 
+Result<std::vector<std::string>>
+LogReader::bodiesBeside(const std::string& weld, const std::string& subject) {
+    using Bodies = std::vector<std::string>;
+    return m_inside->reading<Bodies>([&]() -> Result<Bodies> {
+        SQLite::Database& database = *m_inside->database;
+        SQLite::Statement opened(
+            database, "SELECT 1 FROM event WHERE chain = ? AND subject = ? AND n = 1");
+        Bodies out;
+        for (const std::int64_t chain : chainsOf(database)) {
+            opened.reset();
+            opened.bind(1, chain);
+            opened.bind(2, weld);
+            if (!opened.executeStep()) {
+                continue;
+            }
+            SQLite::Statement query(
+                database, "SELECT body FROM event WHERE chain = ? AND subject = ? ORDER BY n");
+            query.bind(1, chain);
+            query.bind(2, subject);
+            while (query.executeStep()) {
+                out.push_back(query.getColumn(0).getString());
+            }
+            break;
+        }
+        return out;
+    });
+}
+
 Result<std::vector<std::string>> LogReader::bodiesFrom(const std::string& family) {
     auto named = namedBodiesFrom(family);
     if (!named) {

@@ -68,6 +68,10 @@ public:
     /// The bodies of any subject in the order of n; of what is no weld, those of this log's own
     /// chain, since each log numbers its facts for itself.
     Result<std::vector<std::string>> bodies(const std::string& subject);
+    /// The bodies of a subject in the chain that tells how this weld was opened: another log's
+    /// where it came with that. Who its people are stands there.
+    Result<std::vector<std::string>>
+    bodiesBeside(const std::string& weld, const std::string& subject);
     /// The bodies of all subjects that begin so ("person:", "day:"), from the log's own chain, in
     /// the order of their rows.
     Result<std::vector<std::string>> bodiesFrom(const std::string& family);

@@ -35,7 +35,7 @@ Result<void> take(Roster& roster, const Fact& fact) {
         if (!certificate) {
             return fail(ErrorCode::Damaged, fact.subject + ": " + certificate.error().detail);
         }
-        roster.certificate[fact.subject] = std::move(*certificate);
+        note(roster.certificate[fact.subject], std::move(*certificate));
     } else if (const auto* key = std::get_if<KeySet>(&fact.d)) {
         if (fact.subject != "station") {
             roster.key[fact.subject] = key->publicKey;

@@ -17,9 +17,9 @@ namespace seamclock {
 class LogReader;
 
 struct Roster {
-    std::vector<Person> people;                     // in the order in which they came
-    std::map<std::string, std::string> key;         // person: public key in force
-    std::map<std::string, Certificate> certificate; // person: the one noted last
+    std::vector<Person> people;                          // in the order in which they came
+    std::map<std::string, std::string> key;              // person: public key in force
+    std::map<std::string, HeldCertificates> certificate; // by person
 
     bool operator==(const Roster&) const = default;
 };

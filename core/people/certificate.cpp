@@ -147,8 +147,30 @@ Result<Certificate> readCertificate(std::string_view line) {
     return readCertificate(line.substr(0, at), line.substr(at + kUntil.size()));
 }
 
+void note(HeldCertificates& held, Certificate certificate) {
+    const auto shares = [&certificate](const Certificate& older) {
+        return std::any_of(
+            older.materials.begin(), older.materials.end(), [&](const std::string& one) {
+                return std::find(certificate.materials.begin(), certificate.materials.end(), one) !=
+                       certificate.materials.end();
+            });
+    };
+    held.erase(std::remove_if(held.begin(), held.end(), shares), held.end());
+    held.push_back(std::move(certificate));
+}
+
+const Certificate*
+heldFor(const HeldCertificates& held, std::string_view material, std::int64_t thicknessUm) {
+    const auto found = std::find_if(held.begin(), held.end(), [&](const Certificate& one) {
+        return std::find(one.materials.begin(), one.materials.end(), material) !=
+                   one.materials.end() &&
+               one.thinnestUm <= thicknessUm && thicknessUm <= one.thickestUm;
+    });
+    return found == held.end() ? nullptr : &*found;
+}
+
 CertificateState certificateFor(
-    const std::map<std::string, Certificate>& known, const std::string& person,
+    const std::map<std::string, HeldCertificates>& known, const std::string& person,
     std::string_view material, std::int64_t thicknessUm, std::string_view today) {
     if (known.empty()) {
         return CertificateState::NotKept;
@@ -157,15 +179,15 @@ CertificateState certificateFor(
     if (found == known.end()) {
         return CertificateState::Missing;
     }
-    const Certificate& certificate = found->second;
-    if (today > certificate.until) {
-        return CertificateState::Expired;
+    const HeldCertificates& held = found->second;
+    const Certificate* covers = heldFor(held, material, thicknessUm);
+    if (covers != nullptr && today <= covers->until) {
+        return CertificateState::Valid;
     }
-    const auto& materials = certificate.materials;
-    const bool covers =
-        std::find(materials.begin(), materials.end(), material) != materials.end() &&
-        certificate.thinnestUm <= thicknessUm && thicknessUm <= certificate.thickestUm;
-    return covers ? CertificateState::Valid : CertificateState::OutOfScope;
+    // What has expired says so also where nothing else was ever held.
+    const bool over = std::all_of(
+        held.begin(), held.end(), [today](const Certificate& one) { return today > one.until; });
+    return covers != nullptr || over ? CertificateState::Expired : CertificateState::OutOfScope;
 }
 
 std::string_view flagOf(CertificateState state) {

@@ -24,6 +24,15 @@ struct Certificate {
 
 inline constexpr std::size_t kLongestCertificate = 120; // signs of its text
 
+/// What one person holds, the one noted last at the end.
+using HeldCertificates = std::vector<Certificate>;
+/// Notes one: a paper for PP stands beside one for PE-HD, and takes the place of every older one
+/// that shares a material with it, so that none can go on covering what a newer one does not.
+void note(HeldCertificates& held, Certificate certificate);
+/// The one for that sheet, also if it has expired; null: none covers it.
+const Certificate*
+heldFor(const HeldCertificates& held, std::string_view material, std::int64_t thicknessUm);
+
 /// "PE-HD, PP 3-20 mm"
 std::string scopeOf(const Certificate& certificate);
 /// From such a scope and a date. Malformed: neither, with what is allowed. OutOfRange: a thickness
@@ -40,9 +49,9 @@ enum class CertificateState {
     OutOfScope // another material or thickness
 };
 
-/// `known`: by person, the one that was noted last. `today`: the local date.
+/// `known`: by person. `today`: the local date.
 CertificateState certificateFor(
-    const std::map<std::string, Certificate>& known, const std::string& person,
+    const std::map<std::string, HeldCertificates>& known, const std::string& person,
     std::string_view material, std::int64_t thicknessUm, std::string_view today);
 
 /// What a weld carries among its flags; empty: nothing.

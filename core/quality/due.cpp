@@ -66,10 +66,11 @@ void addCertificates(const Roster& roster, List& list) {
             }
             continue;
         }
-        if (const auto until = dayNumber(held->second.until)) {
-            list.add(
-                {DueKind::Certificate, person.id, person.name, scopeOf(held->second), "", 0},
-                *until);
+        for (const Certificate& one : held->second) {
+            if (const auto until = dayNumber(one.until)) {
+                list.add(
+                    {DueKind::Certificate, person.id, person.name, scopeOf(one), "", 0}, *until);
+            }
         }
     }
 }

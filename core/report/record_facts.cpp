@@ -8,6 +8,7 @@
 #include <algorithm>
 #include <map>
 #include <numeric>
+#include <set>
 #include <utility>
 #include <variant>
 
@@ -43,13 +44,52 @@ std::int64_t coveredBy(const std::vector<std::int64_t>& rows, std::int64_t toSeq
     return behind - rows.begin();
 }
 
+/// The one for the joint's sheets, else the one noted last.
+std::optional<Certificate> certificateOf(const HeldCertificates& held, const WeldRecord& record) {
+    const Certificate* fits = heldFor(held, record.plan.material, record.plan.thicknessUm);
+    return fits != nullptr ? std::optional(*fits)
+           : held.empty()  ? std::nullopt
+                           : std::optional(held.back());
+}
+
+/// Whom a joint of another log names, by that log; certificates as they were when it began.
+Result<Roster> peopleElsewhere(LogReader& reader, const WeldRecord& record) {
+    std::set<std::string> named;
+    for (const Event& event : record.events) {
+        if (event.by.rfind("person:", 0) == 0) {
+            named.insert(event.by);
+        }
+    }
+    Roster out;
+    for (const std::string& person : named) {
+        const auto bodies = reader.bodiesBeside(record.weld, person);
+        if (!bodies) {
+            return tl::unexpected<Error>(bodies.error());
+        }
+        for (const std::string& body : *bodies) {
+            const auto fact = factFromBody(body);
+            const bool later = fact && std::holds_alternative<CertificateNoted>(fact->d) &&
+                               fact->at.utc > record.openedAt.utc;
+            if (!fact || later) {
+                continue;
+            }
+            if (auto taken = take(out, *fact); !taken) {
+                return tl::unexpected<Error>(taken.error());
+            }
+        }
+    }
+    return out;
+}
+
 /// Reads each person's rows once.
 class Certificates {
 public:
     explicit Certificates(LogReader& reader) : m_reader(reader) {}
 
-    /// The one that was noted last before that instant.
-    Result<std::optional<Certificate>> heldBy(const std::string& person, Milliseconds utc) {
+    /// That person's, as they were noted before the joint began: the one for its sheets, else the
+    /// one noted last.
+    Result<std::optional<Certificate>> heldFor(const WeldRecord& record) {
+        const std::string& person = record.openedBy;
         auto known = m_noted.find(person);
         if (known == m_noted.end()) {
             auto noted = notedOf(person);
@@ -58,13 +98,13 @@ public:
             }
             known = m_noted.emplace(person, std::move(*noted)).first;
         }
-        std::optional<Certificate> out;
+        HeldCertificates held;
         for (const auto& [at, certificate] : known->second) {
-            if (at <= utc) {
-                out = certificate;
+            if (at <= record.openedAt.utc) {
+                note(held, certificate);
             }
         }
-        return out;
+        return certificateOf(held, record);
     }
 
 private:
@@ -185,7 +225,7 @@ jointOf(LogReader& reader, const LogFacts& log, Certificates& certificates, Join
         out.sealedToN = toN;
     }
     if (out.record) {
-        auto certificate = certificates.heldBy(out.record->openedBy, out.record->openedAt.utc);
+        auto certificate = certificates.heldFor(*out.record);
         if (!certificate) {
             return tl::unexpected<Error>(certificate.error());
         }
@@ -260,7 +300,7 @@ Result<RecordFacts> recordFacts(
     if (materials != nullptr) {
         out.heat = heatOf(out, *materials);
     }
-    auto certificate = Certificates(reader).heldBy(out.record.openedBy, out.record.openedAt.utc);
+    auto certificate = Certificates(reader).heldFor(out.record);
     if (!certificate) {
         return tl::unexpected<Error>(certificate.error());
     }
@@ -287,6 +327,17 @@ Result<RecordFacts> recordFacts(
         return tl::unexpected<Error>(rows.error());
     }
     out.elsewhere = rows->empty();
+    if (out.elsewhere) { // people of one name in two shops have one id
+        auto people = peopleElsewhere(reader, out.record);
+        if (!people) {
+            return tl::unexpected<Error>(people.error());
+        }
+        out.people = std::move(*people);
+        const auto held = out.people.certificate.find(out.record.openedBy);
+        out.certificate = held == out.people.certificate.end()
+                              ? std::nullopt
+                              : certificateOf(held->second, out.record);
+    }
     for (const auto& [place, toN] : covering(log.seals, *rows)) {
         out.sealed.push_back({log.seals[place], toN});
     }

@@ -58,6 +58,7 @@ struct RecordFacts {
         reweldOfNumber;                // of the joint that it welds again, where it is here
     std::string trouble;               // another log tells it differently; else ""
     bool elsewhere = false;            // it came with another log, whose seals stand in that one
+    Roster people{};                   // of that log then, as far as the joint names them
     std::optional<HeatEstimate> heat;  // where it was asked for and can be worked out
     std::vector<CouponSeries> coupons; // that were cut from it
 };

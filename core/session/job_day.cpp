@@ -485,7 +485,7 @@ private:
     LogReader* m_log;
     JobDay m_out;
     std::map<LikeTimes, MedianTimes> m_medians;
-    std::map<std::string, Certificate> m_certificates;
+    std::map<std::string, HeldCertificates> m_certificates;
     std::vector<std::vector<Weld>> m_today;     // of each bench, the newest first
     std::map<std::string, std::size_t> m_hands; // who is at a running weld, as one of the people
 };

@@ -3220,6 +3220,10 @@
             <translation>Er steht auf Protokollen, Berichten und Karten. Später: Papiere haben keinen.</translation>
         </message>
         <message>
+            <source>It takes the place of those that share a material with it.</source>
+            <translation>Es tritt an die Stelle derer, die ein Material mit ihm teilen.</translation>
+        </message>
+        <message>
             <source>It takes welded coupons and coupons of the parent sheet.</source>
             <translation>Dazu braucht es geschweißte Proben und Proben der Grundtafel.</translation>
         </message>

@@ -3220,6 +3220,10 @@
             <translation>Figura en registros, informes y fichas. Más tarde: los papeles no lo llevan.</translation>
         </message>
         <message>
+            <source>It takes the place of those that share a material with it.</source>
+            <translation>Sustituye a los que comparten un material con él.</translation>
+        </message>
+        <message>
             <source>It takes welded coupons and coupons of the parent sheet.</source>
             <translation>Hacen falta probetas soldadas y de la placa base.</translation>
         </message>

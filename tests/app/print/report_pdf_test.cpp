@@ -195,7 +195,7 @@ TEST(ReportPdf, HasTheOrdersThatItsJointsName) {
 
 TEST(ReportPdf, NamesTheCertificateThatAWelderHadThen) {
     ReportFacts report = fiveJoints();
-    report.log.roster.certificate["person:op-1"] = *readCertificate("PP 3-30 mm", "2033-01-31");
+    report.log.roster.certificate["person:op-1"] = {*readCertificate("PP 3-30 mm", "2033-01-31")};
     report.joints[0].certificate = *readCertificate("PE-HD 3-20 mm", "2031-06-30");
     const QString text = Printed(report).pdf.text();
     EXPECT_TRUE(text.contains("Ilva Borrick (PE-HD 3-20 mm, to 30 Jun 2031)"))

@@ -122,6 +122,32 @@ TEST_F(LogImport, BringsTheOthersJointsEachOnceAndKeepsTheirRowsAsTheyAre) {
     EXPECT_EQ(numbers(east), (Numbers{1, 2, 3, 4, 11, 12}));
 }
 
+// Ids are made of names: a person:jan of each shop is somebody else.
+TEST_F(LogImport, KeepsWhoIsWhoBesideTheJointsThatTheyMade) {
+    const std::string east = tablet("east", {1});
+    const std::string west = tablet("west", {11});
+    for (const auto& [path, name] : {std::pair{east, "Jan Tolm"}, std::pair{west, "Jan Verrik"}}) {
+        auto writer = LogWriter<Production>::open(path, clock, test::quick());
+        ASSERT_TRUE(writer.has_value());
+        ASSERT_TRUE(
+            writer->note(clock.now(), "station", "person:jan", PersonSet{name, "operator"}));
+        ASSERT_TRUE(writer->flush());
+    }
+    imported(west, east);
+    auto reader = LogReader::open(east);
+    ASSERT_TRUE(reader);
+    const auto nameBeside = [&](std::int64_t weld) {
+        const auto bodies = reader->bodiesBeside(test::weldName(weld), "person:jan");
+        EXPECT_TRUE(bodies);
+        EXPECT_EQ(bodies->size(), 1U);
+        const auto fact = factFromBody(bodies->front());
+        return std::get<PersonSet>(fact->d).name;
+    };
+    EXPECT_EQ(nameBeside(1), "Jan Tolm");
+    EXPECT_EQ(nameBeside(11), "Jan Verrik");
+    EXPECT_TRUE(reader->bodiesBeside("weld:none", "person:jan")->empty());
+}
+
 TEST_F(LogImport, TakesOnlyWhatIsNewTheNextTime) {
     const std::string east = tablet("east", {1});
     const std::string west = tablet("west", {11});

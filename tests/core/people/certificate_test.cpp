@@ -55,7 +55,7 @@ TEST(Certificate, WhatIsNoneIsRefusedInOneSentence) {
 
 TEST(Certificate, HoldsForItsPersonItsSheetsAndToTheEndOfItsLastDay) {
     using State = CertificateState;
-    const std::map<std::string, Certificate> known{{"person:a", good()}};
+    const std::map<std::string, HeldCertificates> known{{"person:a", {good()}}};
     const auto state = [&](const char* person, const char* material, std::int64_t um,
                            const char* day) {
         return certificateFor(known, person, material, um, day);
@@ -69,6 +69,29 @@ TEST(Certificate, HoldsForItsPersonItsSheetsAndToTheEndOfItsLastDay) {
     EXPECT_EQ(state("person:b", "PE-HD", 8'000, "2030-01-07"), State::Missing);
     EXPECT_EQ(state("", "PE-HD", 8'000, "2030-01-07"), State::Missing) << "nobody said who it is";
     EXPECT_EQ(certificateFor({}, "person:b", "PE-HD", 8'000, "2030-01-07"), State::NotKept);
+}
+
+// A welder has a paper for PE-HD and one for PP, each with its own last day.
+TEST(Certificate, OneForAnotherMaterialStandsBesideIt) {
+    using State = CertificateState;
+    const auto told = [](const char* line) { return *readCertificate(line); };
+    HeldCertificates held;
+    note(held, told("PE-HD 3-20 mm until 2027-06-30"));
+    note(held, told("PP 3-20 mm until 2029-06-30"));
+    ASSERT_EQ(held.size(), 2U);
+    const auto state = [&](const char* material, const char* day) {
+        return certificateFor({{"person:a", held}}, "person:a", material, 8'000, day);
+    };
+    EXPECT_EQ(state("PE-HD", "2027-06-30"), State::Valid);
+    EXPECT_EQ(state("PE-HD", "2027-07-01"), State::Expired);
+    EXPECT_EQ(state("PP", "2027-07-01"), State::Valid);
+    EXPECT_EQ(state("PVDF", "2027-07-01"), State::OutOfScope);
+    EXPECT_EQ(state("PVDF", "2029-07-01"), State::Expired) << "nothing holds any more";
+    EXPECT_EQ(heldFor(held, "PP", 8'000)->until, "2029-06-30");
+    EXPECT_EQ(heldFor(held, "PP", 21'000), nullptr);
+    // A new one for a material takes the place of all that had it: none goes on covering more.
+    note(held, told("PE-HD, PP 5-10 mm until 2031-06-30"));
+    EXPECT_EQ(held, (HeldCertificates{told("PE-HD, PP 5-10 mm until 2031-06-30")}));
 }
 
 TEST(Certificate, WhatIsWrongWithItIsAFlagOfItsOwn) {

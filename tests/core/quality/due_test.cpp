@@ -20,8 +20,8 @@ DueFacts facts() {
         {"person:ilva", "Ilva Borrick", Role::Operator, true},
         {"person:gone", "Gero Nalt", Role::Operator, false},
         {"person:new", "Nela Vost", Role::Operator, true}};
-    out.roster.certificate["person:ilva"] = *readCertificate("PE-HD 3-20 mm", "2030-01-31");
-    out.roster.certificate["person:gone"] = *readCertificate("PE-HD 3-20 mm", "2029-01-31");
+    out.roster.certificate["person:ilva"] = {*readCertificate("PE-HD 3-20 mm", "2030-01-31")};
+    out.roster.certificate["person:gone"] = {*readCertificate("PE-HD 3-20 mm", "2029-01-31")};
     out.shelf.attestations = {
         {"house-pp", "d1", "2016", {"plate", "gap"}, "person:oddo", "2029-01-10"},
         {"house-pp", "d2", "2016", {"plate"}, "person:oddo", "2029-12-01"}};

@@ -286,14 +286,20 @@ TEST_F(OfficeTest, ACertificateIsNotedByAForemanAndTheLastOneHolds) {
     const auto first = *readCertificate("PE-HD 3-20 mm", "2031-06-30");
     const auto second = *readCertificate("PE-HD, PP 3-15 mm", "2033-06-30");
     ASSERT_TRUE(office->noteCertificate(ines.who, "person:max-thorne", first).has_value());
-    EXPECT_EQ(office->roster().certificate.at("person:max-thorne"), first);
+    EXPECT_EQ(office->roster().certificate.at("person:max-thorne"), HeldCertificates{first});
     ASSERT_TRUE(office->noteCertificate(ines.who, "person:max-thorne", second).has_value());
     EXPECT_EQ(
         office->noteCertificate(ines.who, "person:nobody", first).error().code, ErrorCode::Missing);
     EXPECT_EQ(facts().back(), "person:max-thorne certificate_noted by person:ines-falk");
     restart();
     EXPECT_EQ(office->roster().certificate.size(), 1U);
-    EXPECT_EQ(office->roster().certificate.at("person:max-thorne"), second);
+    EXPECT_EQ(office->roster().certificate.at("person:max-thorne"), HeldCertificates{second});
+    const auto other = *readCertificate("PVDF 3-10 mm", "2034-06-30");
+    ASSERT_TRUE(
+        office->noteCertificate(enter("person:ines-falk", "123456").who, "person:max-thorne", other)
+            .has_value());
+    EXPECT_EQ(
+        office->roster().certificate.at("person:max-thorne"), (HeldCertificates{second, other}));
 }
 
 TEST_F(OfficeTest, AForgottenPinMeansAnotherKeyAndTheLogSaysSo) {
