@@ -45,7 +45,7 @@ Result<void> without(const Result<Weld>& weld) {
     return {};
 }
 
-/// With the pressure on, what was marked on the scale for this weld is there.
+/// With the pressure on, or the weld stopped, what was marked on the scale for it is there.
 void keepMark(Post& post, const Weld& weld) {
     for (const Retained& event : retained(weld.events)) {
         const auto* made = std::get_if<CheckMade>(&event.d);
@@ -214,7 +214,7 @@ const SheetRun* Floor::heat(int post, const Weld& weld, const Instant& now) cons
         return nullptr;
     }
     const auto time = weldTimeAt(weld, now);
-    return time ? at(post).heat->follow(weld, time->lo, &at(post).bench.bench) : nullptr;
+    return time ? at(post).heat->followBySecond(weld, time->lo, &at(post).bench.bench) : nullptr;
 }
 
 /// Only a weld that may go on to alignment or soak is asked, and only beside another bench: the
@@ -349,7 +349,8 @@ Result<void> Floor::make(int post, const std::vector<WeldDetail>& details, std::
             return tl::unexpected<Error>(next.error());
         }
         intent.onto = lastTakeable(*next);
-        if (std::holds_alternative<AlignmentStarted>(detail)) {
+        if (std::holds_alternative<AlignmentStarted>(detail) ||
+            std::holds_alternative<WeldAborted>(detail)) {
             keepMark(at(post), *next);
         }
     }

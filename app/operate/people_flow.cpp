@@ -644,7 +644,7 @@ void PeopleFlow::noteCertificate(const Person& person) {
     view.title = tr("Which certificate has %1?").arg(fromUtf8(person.name));
     view.under = noted == people().certificate.end()
                      ? tr("As in: PE-HD, PP 3-20 mm until 2031-06-30")
-                     : tr("It takes the place of those that share a material with it.");
+                     : tr("For its materials it alone counts from then on.");
     view.line = tr("materials, thickness, last day");
     view.most = static_cast<int>(kLongestCertificate);
     view.back = hiddenSlot();

@@ -1,5 +1,6 @@
 #include "app/operate/weld_side_slots.h"
 
+#include "core/session/carry.h"
 #include "core/weld/intent.h"
 
 #include <QCoreApplication>
@@ -38,6 +39,7 @@ void takeBack(Sketch& s) {
         s.standing.begin(), s.standing.end(), [n](const Retained& e) { return e.n == n; });
     const auto* check = last != s.standing.end() ? std::get_if<CheckMade>(&last->d) : nullptr;
     const bool carried = check != nullptr && check->takenUtc;
+    const bool nobodys = check != nullptr && check->place == kOutlived;
     if (carried && std::holds_alternative<Preparing>(s.weld.state)) {
         back.view.text = tr("Check anew");
         back.view.under = tr("e.g. another plate"); // how many stand is in the row of checks
@@ -46,7 +48,7 @@ void takeBack(Sketch& s) {
         return;
     }
     std::optional<Milliseconds> left;
-    if (n > 0 && !carried && last != s.standing.end()) {
+    if (n > 0 && !carried && !nobodys && last != s.standing.end()) {
         // Of a press that was set earlier its reading is younger: whole, or not at all.
         const std::int64_t first = lastPress(s.weld).back().n;
         const Instant& pressed = s.weld.events[static_cast<std::size_t>(first - 1)].at;

@@ -8,6 +8,7 @@
 #include "app/operate/weld_side_slots.h"
 #include "app/text/numbers.h"
 #include "app/text/words.h"
+#include "core/session/carry.h"
 #include "core/weld/force_check.h"
 #include "core/weld/intent.h"
 
@@ -56,10 +57,14 @@ SeamPlace placeOf(const std::vector<std::int64_t>& lengths, int places, int plac
 
 /// Whether that event was made again because the step it belongs to was set earlier.
 bool isMadeAgain(const Weld& weld, std::int64_t n, std::int64_t step) {
-    const auto* earlier =
-        n > 1 ? std::get_if<StepBackdated>(&weld.events[static_cast<std::size_t>(n - 2)].d)
-              : nullptr;
-    return earlier != nullptr && earlier->targetN == step;
+    if (n < 2) {
+        return false;
+    }
+    const Event& before = weld.events[static_cast<std::size_t>(n - 2)];
+    const Instant& again = weld.events[static_cast<std::size_t>(n - 1)].at;
+    const auto* earlier = std::get_if<StepBackdated>(&before.d);
+    return earlier != nullptr && earlier->targetN == step && before.at.bootId == again.bootId &&
+           again.boot - before.at.boot <= kOnePress; // else it is the next press
 }
 
 } // namespace
@@ -192,7 +197,7 @@ std::vector<Retained> lastPress(const Weld& weld) {
             continue;
         }
         const auto* check = std::get_if<CheckMade>(&event->d);
-        if (check != nullptr && check->takenUtc) {
+        if (check != nullptr && (check->takenUtc || check->place == kOutlived)) {
             break; // nobody pressed it here
         }
         const bool same =

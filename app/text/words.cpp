@@ -126,7 +126,8 @@ QString placeWord(std::string_view place) {
     static const Table kTable{
         {"front", QT_TRANSLATE_NOOP("Words", "front")},
         {"middle", QT_TRANSLATE_NOOP("Words", "middle")},
-        {"back", QT_TRANSLATE_NOOP("Words", "back")}};
+        {"back", QT_TRANSLATE_NOOP("Words", "back")},
+        {"outlived", QT_TRANSLATE_NOOP("Words", "held no longer")}};
     return lookUp(kTable, place);
 }
 

@@ -1,5 +1,7 @@
 #include "core/estimate/heat_course.h"
 
+#include "core/weld/record.h"
+
 #include <algorithm>
 
 namespace seamclock {
@@ -17,12 +19,9 @@ double celsius(std::int64_t milli) {
 std::optional<double> plateRead(const std::vector<Retained>& events) {
     double sum = 0;
     int count = 0;
-    for (const Retained& event : events) {
-        if (const auto* check = std::get_if<CheckMade>(&event.d);
-            check != nullptr && check->check == "plate_temperature" && check->valueMc) {
-            sum += celsius(*check->valueMc);
-            ++count;
-        }
+    for (const Retained& event : plateWeldedWith(events)) {
+        sum += celsius(*std::get<CheckMade>(event.d).valueMc);
+        ++count;
     }
     return count > 0 ? std::optional<double>(sum / count) : std::nullopt;
 }

@@ -24,6 +24,17 @@ const SheetRun* LiveHeat::follow(const Weld& weld, Milliseconds now, const Bench
     return m_run.get();
 }
 
+const SheetRun* LiveHeat::followBySecond(const Weld& weld, Milliseconds now, const Bench* bench) {
+    const bool recent = m_run && weld.id() == m_weld && weld.events.size() == m_events &&
+                        now >= m_at && now - m_at < std::chrono::seconds(1);
+    if (recent) {
+        return m_run.get();
+    }
+    m_at = now;
+    m_events = weld.events.size();
+    return follow(weld, now, bench);
+}
+
 /// Nothing that was run through has become shorter, no stage before the one that lasts longer, and
 /// the surroundings are the same.
 bool LiveHeat::goesOn(const HeatCourse& course) const {

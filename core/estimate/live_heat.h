@@ -5,6 +5,7 @@
 
 #include "core/estimate/heat_estimate.h"
 
+#include <cstddef>
 #include <memory>
 #include <string>
 #include <vector>
@@ -19,6 +20,9 @@ public:
     /// The sheet at that weld time; null before alignment, for a plan without an estimate, and for
     /// a material without values. `bench` may be null. Valid until the next call.
     const SheetRun* follow(const Weld& weld, Milliseconds now, const Bench* bench);
+    /// The same for a screen that looks many times a second: once a second, or when the weld has
+    /// another event, it goes on; in between the sheet is as it was.
+    const SheetRun* followBySecond(const Weld& weld, Milliseconds now, const Bench* bench);
 
 private:
     /// What was run through, stage by stage [s].
@@ -39,6 +43,8 @@ private:
     HeatCourse m_course; // as it was at the last look
     Past m_past;
     std::unique_ptr<SheetRun> m_run;
+    Milliseconds m_at{0}; // of the last look by second, in weld time
+    std::size_t m_events = 0;
 };
 
 } // namespace seamclock

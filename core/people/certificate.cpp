@@ -148,14 +148,16 @@ Result<Certificate> readCertificate(std::string_view line) {
 }
 
 void note(HeldCertificates& held, Certificate certificate) {
-    const auto shares = [&certificate](const Certificate& older) {
-        return std::any_of(
-            older.materials.begin(), older.materials.end(), [&](const std::string& one) {
-                return std::find(certificate.materials.begin(), certificate.materials.end(), one) !=
-                       certificate.materials.end();
-            });
+    const auto& newer = certificate.materials;
+    const auto isNewers = [&newer](const std::string& one) {
+        return std::find(newer.begin(), newer.end(), one) != newer.end();
     };
-    held.erase(std::remove_if(held.begin(), held.end(), shares), held.end());
+    for (Certificate& older : held) {
+        auto& all = older.materials;
+        all.erase(std::remove_if(all.begin(), all.end(), isNewers), all.end());
+    }
+    const auto isEmpty = [](const Certificate& one) { return one.materials.empty(); };
+    held.erase(std::remove_if(held.begin(), held.end(), isEmpty), held.end());
     held.push_back(std::move(certificate));
 }
 

@@ -26,8 +26,9 @@ inline constexpr std::size_t kLongestCertificate = 120; // signs of its text
 
 /// What one person holds, the one noted last at the end.
 using HeldCertificates = std::vector<Certificate>;
-/// Notes one: a paper for PP stands beside one for PE-HD, and takes the place of every older one
-/// that shares a material with it, so that none can go on covering what a newer one does not.
+/// Notes one: a paper for PP stands beside one for PE-HD. For its own materials it alone counts
+/// from then on, so that no older one goes on covering what a newer one does not; with a day that
+/// is past it ends them.
 void note(HeldCertificates& held, Certificate certificate);
 /// The one for that sheet, also if it has expired; null: none covers it.
 const Certificate*

@@ -90,7 +90,8 @@ std::optional<Instant> plateUsed(const Weld& weld) {
     std::optional<Instant> last;
     for (const Retained& event : retained(weld.events)) {
         const auto* made = std::get_if<CheckMade>(&event.d);
-        const bool read = made != nullptr && isOfThePlate(made->check) && !made->takenUtc;
+        const bool read = made != nullptr && made->check == "plate_temperature" && made->valueMc &&
+                          !made->takenUtc;
         if (read || std::holds_alternative<PlateOut>(event.d)) {
             last = event.at;
         }
@@ -149,7 +150,14 @@ checksOutlived(const Weld& weld, const std::optional<Instant>& plateUse, const I
         return outlived;
     }
     const std::optional<Instant> here = plateUsed(weld);
-    const bool idle = isIdleTooLong(here ? here : plateUse, now);
+    const auto isIdle = [&](const CheckMade& made, const Instant& at) {
+        const bool before = here && here->bootId == at.bootId && here->boot > at.boot;
+        return isIdleTooLong(
+            made.takenUtc && !here    ? plateUse
+            : made.takenUtc || before ? here
+                                      : std::optional(at),
+            now);
+    };
     const auto standing = retained(weld.events);
     for (const std::string_view check : kOfTheShift) {
         if (preparing->settled.count(std::string(check)) == 0) {
@@ -164,7 +172,7 @@ checksOutlived(const Weld& weld, const std::optional<Instant>& plateUse, const I
             } else if (made != nullptr && made->check == check) {
                 const Milliseconds age = now.utc - made->takenUtc.value_or(event.at.utc);
                 stands = event.at.bootId == now.bootId && age >= Milliseconds(0) && age <= kShift &&
-                         !(isOfThePlate(check) && idle);
+                         !(isOfThePlate(check) && isIdle(*made, event.at));
             }
         }
         if (!stands) {

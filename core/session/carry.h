@@ -34,6 +34,9 @@ std::vector<CheckMade> checksThatStand(
     const WeldOpened& next, const std::vector<Weld>& earlier, const Instant& now,
     std::optional<Milliseconds> soundLostUtc = {});
 
+/// The place of a check that the session set aside, since it had been outlived: nobody pressed it.
+inline constexpr const char* kOutlived = "outlived";
+
 /// When the plate was last at work on that bench, or read; absent: no weld says it. `earlier` as
 /// above.
 std::optional<Instant> plateLastUsed(const std::vector<Weld>& earlier);

@@ -4,6 +4,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <set>
 #include <tuple>
 #include <utility>
 
@@ -18,6 +19,17 @@ constexpr std::size_t kPage = 8;
 bool isGoodWord(std::string_view verdict) {
     return verdict == toString(VerdictWord::WithinLimits) ||
            verdict == toString(VerdictWord::WithRemarks);
+}
+
+/// What is out, or lacks.
+std::set<std::string> outOf(const Result<Weld>& weld) {
+    std::set<std::string> out;
+    for (const Finding& finding : weld ? findings(*weld) : std::vector<Finding>()) {
+        if (finding.grade != Grade::Remark) {
+            out.insert(finding.code);
+        }
+    }
+    return out;
 }
 
 } // namespace
@@ -39,12 +51,22 @@ SeamState seamStateOf(const Weld& weld) {
             isGood = isGoodWord(closed->verdict);
         }
     }
-    for (const Event& event : weld.events) { // what is retained has the corrected values in it
-        corrected = std::holds_alternative<ValueCorrected>(event.d) ||
-                    (corrected && !std::holds_alternative<Decided>(event.d));
+    auto settled = weld.events.begin(); // behind what was decided, or stored
+    for (auto event = weld.events.begin(); event != weld.events.end(); ++event) {
+        // What is retained has the corrected values in it.
+        if (std::holds_alternative<ValueCorrected>(event->d)) {
+            corrected = true;
+        } else if (
+            std::holds_alternative<Decided>(event->d) ||
+            std::holds_alternative<WeldClosed>(event->d)) {
+            corrected = false;
+            settled = event + 1;
+        }
     }
-    // A correction that nobody has decided on since may have made of a good joint a bad one.
-    if (corrected && !isGoodWord(toString(verdict(weld).word))) {
+    // A correction that nobody has decided on since may have made a worse joint of it.
+    const bool worse = corrected && !isGoodWord(toString(verdict(weld).word)) &&
+                       outOf(weld) != outOf(fold({weld.events.begin(), settled}));
+    if (worse) {
         isGood = false;
         if (decision == Decision::Accept) {
             decision.reset();

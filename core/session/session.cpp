@@ -259,15 +259,18 @@ void SessionBase::askAnew(const Instant& now) {
             continue;
         }
         for (const std::string& check : checksOutlived(open.weld, open.plateUse, now)) {
-            setAside(id, check, now);
+            setAside(id, check, now, kOutlived);
         }
     }
 }
 
 /// Failed and without a value: it is asked again.
-void SessionBase::setAside(const std::string& weld, const std::string& check, const Instant& now) {
+void SessionBase::setAside(
+    const std::string& weld, const std::string& check, const Instant& now,
+    const std::optional<std::string>& place) {
     CheckMade aside;
     aside.check = check;
+    aside.place = place;
     const auto kept = actAt(weld, Intent{{}, kStation, aside}, now);
     static_cast<void>(kept); // it is one of its checks
 }

@@ -132,7 +132,9 @@ private:
     void lookWhatIsUsual();
     void lookWhenThePlateWasUsed(const Instant& now);
     void askAnew(const Instant& now);
-    void setAside(const std::string& weld, const std::string& check, const Instant& now);
+    void setAside(
+        const std::string& weld, const std::string& check, const Instant& now,
+        const std::optional<std::string>& place = {});
 
     LogWriterBase* m_writer;
     const Clock* m_clock;

@@ -126,7 +126,13 @@ std::vector<Retained> plateWeldedWith(const std::vector<Retained>& events) {
     std::vector<Retained> latest;
     for (const Retained& one : events) {
         const auto* made = std::get_if<CheckMade>(&one.d);
-        if (made == nullptr || made->check != "plate_temperature" || !made->valueMc) {
+        if (made == nullptr || made->check != "plate_temperature") {
+            continue;
+        }
+        if (!made->valueMc) {
+            if (!made->passed) {
+                latest.clear(); // set aside
+            }
             continue;
         }
         const auto same = [made](const Retained& other) {
@@ -158,7 +164,8 @@ Surroundings surroundings(const WeldRecord& record) {
         if (made != nullptr && made->check == "shielded" && made->passed) {
             out.guard = Guard::Seen;
             out.guardN = one.n;
-            if (made->valueMc == out.ambientMc) {
+            if (made->valueMc) { // as it was read, or corrected since
+                out.ambientMc = *made->valueMc;
                 out.ambientN = one.n;
             }
         } else if (left != nullptr && left->check == "shielded") {

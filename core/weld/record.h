@@ -65,7 +65,7 @@ struct Surroundings {
         LeftOut // the check was passed over
     };
 
-    std::int64_t ambientMc = 0; // the plan's
+    std::int64_t ambientMc = 0; // as it was read, else the plan's
     std::int64_t ambientN = 1;  // the event that gave it
     Guard guard = Guard::None;
     std::int64_t guardN = 1;

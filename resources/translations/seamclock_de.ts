@@ -2860,6 +2860,10 @@
             <translation>Fußschalter: keiner</translation>
         </message>
         <message>
+            <source>For its materials it alone counts from then on.</source>
+            <translation>Für seine Materialien zählt ab dann nur es.</translation>
+        </message>
+        <message>
             <source>For people, PINs and the day's seal.</source>
             <translation>Für Personen, PINs und das Tagessiegel.</translation>
         </message>
@@ -3218,10 +3222,6 @@
         <message>
             <source>It stands on records, reports and cards. Later: papers have none.</source>
             <translation>Er steht auf Protokollen, Berichten und Karten. Später: Papiere haben keinen.</translation>
-        </message>
-        <message>
-            <source>It takes the place of those that share a material with it.</source>
-            <translation>Es tritt an die Stelle derer, die ein Material mit ihm teilen.</translation>
         </message>
         <message>
             <source>It takes welded coupons and coupons of the parent sheet.</source>
@@ -8576,6 +8576,10 @@
         <message>
             <source>held against this paper they show whether the log was changed</source>
             <translation>mit diesem Papier verglichen zeigen sie, ob das Logbuch geändert wurde</translation>
+        </message>
+        <message>
+            <source>held no longer</source>
+            <translation>galt nicht mehr</translation>
         </message>
         <message>
             <source>high</source>

@@ -2860,6 +2860,10 @@
             <translation>Pedal: ninguno</translation>
         </message>
         <message>
+            <source>For its materials it alone counts from then on.</source>
+            <translation>Para sus materiales solo cuenta este desde entonces.</translation>
+        </message>
+        <message>
             <source>For people, PINs and the day's seal.</source>
             <translation>Para personas, PIN y el sello del día.</translation>
         </message>
@@ -3218,10 +3222,6 @@
         <message>
             <source>It stands on records, reports and cards. Later: papers have none.</source>
             <translation>Figura en registros, informes y fichas. Más tarde: los papeles no lo llevan.</translation>
-        </message>
-        <message>
-            <source>It takes the place of those that share a material with it.</source>
-            <translation>Sustituye a los que comparten un material con él.</translation>
         </message>
         <message>
             <source>It takes welded coupons and coupons of the parent sheet.</source>
@@ -8576,6 +8576,10 @@
         <message>
             <source>held against this paper they show whether the log was changed</source>
             <translation>comparados con este papel muestran si se cambió el registro</translation>
+        </message>
+        <message>
+            <source>held no longer</source>
+            <translation>ya no valía</translation>
         </message>
         <message>
             <source>high</source>

@@ -230,6 +230,33 @@ TEST(FourSecondsAgo, SetsTheStepEarlierAndKeepsTheReadingThatCameWithIt) {
     }
 }
 
+// A step that stored nothing beside itself: the press after it is one of its own.
+TEST(FourSecondsAgo, IsNotOneWithThePressThatFollows) {
+    Shop shop;
+    ASSERT_NO_FATAL_FAILURE(openToSoak(shop));
+    Floor& floor = shop.floor();
+    shop.clock().advance(
+        std::get<Soaking>(floor.weld(0)->state).due.lo -
+        std::get<Soaking>(floor.weld(0)->state).from.lo);
+    const auto press = [&](const Offer& offer) {
+        const auto view = floor.view(0, floor.now(), false, false);
+        return floor.press(0, offer, view->onto);
+    };
+    const auto view = [&] { return *floor.view(0, floor.now(), false, false); };
+    ASSERT_TRUE(press(view().step.offer)); // plate out
+    shop.clock().advance(milliseconds(1'500));
+    ASSERT_TRUE(press(view().earlier.offer));
+    shop.clock().advance(milliseconds(1'500));
+    ASSERT_TRUE(press(view().step.offer)); // faces met
+    ASSERT_TRUE(std::holds_alternative<BuildingUp>(floor.weld(0)->state));
+    EXPECT_EQ(lastPress(*floor.weld(0)).size(), 1U);
+    EXPECT_EQ(view().back.view.under, "10 s left");
+    shop.clock().advance(milliseconds(900));
+    ASSERT_TRUE(press(view().back.offer));
+    EXPECT_TRUE(std::holds_alternative<ChangingOver>(floor.weld(0)->state))
+        << "the plate stays out";
+}
+
 TEST(FourSecondsAgo, LeavesNothingToTakeBackOnceItsStepIsTooOld) {
     Shop shop;
     ASSERT_NO_FATAL_FAILURE(openToSoak(shop));

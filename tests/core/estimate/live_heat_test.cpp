@@ -57,6 +57,25 @@ TEST_F(LiveHeatTest, BeginsAnewWhenAStepIsTakenBackAndFollowsAnotherWeld) {
     EXPECT_NEAR(run->faceC(), at(fresh, story)->faceC(), 0.5);
 }
 
+// A countdown is painted once a second; a step taken meanwhile shows at once.
+TEST_F(LiveHeatTest, BySecondGoesOnWithTheSecondAndWithEachEvent) {
+    LiveHeat live(materials);
+    Story story;
+    story.align();
+    const auto gone = [&] {
+        const SheetRun* run = live.followBySecond(story.weld(), story.time().lo, nullptr);
+        return run == nullptr ? -1.0 : run->seconds();
+    };
+    const double begun = gone();
+    ASSERT_GE(begun, 0);
+    story.wait(Milliseconds{999});
+    EXPECT_EQ(gone(), begun);
+    story.wait(Milliseconds{1});
+    EXPECT_NEAR(gone(), begun + 1, 1e-9);
+    story.wait(Milliseconds{400}).then(RemarkMade{"a draught"});
+    EXPECT_NEAR(gone(), begun + 1.4, 1e-9);
+}
+
 TEST_F(LiveHeatTest, HasNothingToSayOfAnUnknownPlastic) {
     WeldPlan plan = test::inventedPlan();
     plan.material = "ABS";

@@ -89,9 +89,17 @@ TEST(Certificate, OneForAnotherMaterialStandsBesideIt) {
     EXPECT_EQ(state("PVDF", "2029-07-01"), State::Expired) << "nothing holds any more";
     EXPECT_EQ(heldFor(held, "PP", 8'000)->until, "2029-06-30");
     EXPECT_EQ(heldFor(held, "PP", 21'000), nullptr);
-    // A new one for a material takes the place of all that had it: none goes on covering more.
-    note(held, told("PE-HD, PP 5-10 mm until 2031-06-30"));
-    EXPECT_EQ(held, (HeldCertificates{told("PE-HD, PP 5-10 mm until 2031-06-30")}));
+    // For its materials a new one alone counts: no older one goes on covering more.
+    note(held, told("PP, PVDF 5-10 mm until 2031-06-30"));
+    EXPECT_EQ(
+        held,
+        (HeldCertificates{
+            told("PE-HD 3-20 mm until 2027-06-30"), told("PP, PVDF 5-10 mm until 2031-06-30")}));
+    note(held, told("PP 3-20 mm until 2032-06-30")); // and the other one is still for PVDF
+    EXPECT_EQ(
+        held, (HeldCertificates{
+                  told("PE-HD 3-20 mm until 2027-06-30"), told("PVDF 5-10 mm until 2031-06-30"),
+                  told("PP 3-20 mm until 2032-06-30")}));
 }
 
 TEST(Certificate, WhatIsWrongWithItIsAFlagOfItsOwn) {

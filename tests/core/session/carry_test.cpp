@@ -274,6 +274,24 @@ TEST(Carry, AWeldThatReadNoPlateKeepsNoneFromBeingRead) {
     EXPECT_FALSE(plateLastUsed({second.weld()}));
 }
 
+// Only how warm it is was said for a weld that was the wrong one: its face was not read.
+TEST(Carry, AnAttestedWaitIsNoReadingOfThePlate) {
+    const Story first = prepared();
+    Story second(inventedOpening(planWithAll()));
+    second.wait(hours(2)).then(passed("plate_warm"));
+    second.wait(seconds(30)).then(WeldAborted{"wrong_sheet", ""});
+    EXPECT_EQ(plateLastUsed({second.weld(), first.weld()}), plateLastUsed({first.weld()}));
+    const WeldOpened next = inventedOpening(planWithAll());
+    const auto stand = standing(next, {second.weld(), first.weld()}, second.now());
+    EXPECT_TRUE(std::none_of(stand.begin(), stand.end(), [](const std::string& check) {
+        return check.rfind("plate", 0) == 0;
+    }));
+    // And in its own weld that answer stands, though no plate was read for hours.
+    Story warm(inventedOpening(planWithAll()));
+    warm.wait(hours(2)).then(passed("plate_warm"));
+    EXPECT_TRUE(checksOutlived(warm.weld(), plateLastUsed({first.weld()}), warm.now()).empty());
+}
+
 TEST(Carry, WhatAWeldOutlivesWhileItIsPreparedStandsNoMore) {
     const Story story = prepared();
     const auto read = plateLastUsed({story.weld()});

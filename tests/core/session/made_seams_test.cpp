@@ -175,6 +175,13 @@ TEST(SeamState, OfAJointThatACorrectionMadeBadIsToBeDecidedAnew) {
         story.then(Decided{Decision::Accept, "tested"});
     };
     EXPECT_EQ(stateOf(acceptedSince), SeamState::Made);
+    // What was out and accepted stays so, whatever batch was written down wrong.
+    const auto batchOnly = [&](Story& story) {
+        correct(story.close());
+        story.then(Decided{Decision::Accept, "tested"});
+        story.then(ValueCorrected{1, "sheets.0.batch", "batch 11", "batch 13", "misread"});
+    };
+    EXPECT_EQ(stateOf(batchOnly), SeamState::Made);
 }
 
 TEST_F(MadeSeamsOfALog, AnotherJobsSeamOfTheSameNameIsAnotherSeam) {

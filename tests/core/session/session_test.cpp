@@ -193,6 +193,10 @@ TEST_F(SessionTest, AWeldThatIsPreparedOverABreakIsAskedForItsPlateAnew) {
     EXPECT_EQ(open().size(), before);
     m_program.clock.wait(minutes(61));
     EXPECT_EQ(open().size(), before + 2) << "how warm it is, and for how long";
+    EXPECT_EQ(
+        std::get<CheckMade>(m_program.session().find(second->id())->events.back().d).place,
+        kOutlived)
+        << "nobody pressed it";
     EXPECT_FALSE(m_program.session().act(second->id(), Intent{{}, kIlva, AlignmentStarted{}}));
     const auto n = m_program.session().find(second->id())->events.size();
     EXPECT_EQ(open().size(), before + 2);

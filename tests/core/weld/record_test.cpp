@@ -71,6 +71,29 @@ TEST(Surroundings, AreThoseThatTheJointWasMadeIn) {
     EXPECT_EQ(air(Story(opened)).guard, Guard::None);
 }
 
+TEST(PlateWeldedWith, IsTheLatestOfEachPlaceAndNothingThatWasSetAside) {
+    WeldPlan plan = test::inventedPlan();
+    plan.checks = {"plate_temperature"};
+    Story story(plan);
+    const auto read = [](const char* place, std::int64_t mC, bool passed) {
+        return CheckMade{"plate_temperature", passed, mC, {}, {}, place, {}, {}};
+    };
+    const auto values = [&] {
+        std::vector<std::int64_t> all;
+        for (const Retained& one : plateWeldedWith(retained(story.weld().events))) {
+            all.push_back(*std::get<CheckMade>(one.d).valueMc);
+        }
+        return all;
+    };
+    story.then(read("front", 240'000, false)).then(read("middle", 211'000, true));
+    story.then(read("front", 212'000, true));
+    EXPECT_EQ(values(), (std::vector<std::int64_t>{211'000, 212'000}));
+    CheckMade aside;
+    aside.check = "plate_temperature";
+    story.then(aside);
+    EXPECT_TRUE(values().empty());
+}
+
 TEST(Record, EachPhaseHasThePlansLimitsAndNoOthers) {
     const WeldRecord record = seamclock::record(Story().close().weld());
     const WeldPlan& plan = record.plan;
