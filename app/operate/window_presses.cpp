@@ -15,7 +15,8 @@ namespace {
 // contract takes a second press for a bounce.
 constexpr Milliseconds kJustCame{600};
 
-// Fingers and pedals that tremble do it within this; nobody reads a check that fast.
+// Fingers and pedals that tremble do it within this, and nobody reads a check that fast: our
+// judgement, no source.
 constexpr Milliseconds kSecondContact{300};
 
 } // namespace
