@@ -196,15 +196,19 @@ ChoiceView personPage(const DeskPeople& people, const Person& person) {
             break;
         case PersonItem::Certificate: {
             const auto noted = people.certificate.find(person.id);
-            QStringList held;
+            QString held = tr("none noted");
             if (noted != people.certificate.end()) {
-                for (const Certificate& one : noted->second) {
-                    held << tr("%1, until %2").arg(fromUtf8(scopeOf(one)), fullDayWords(one.until));
-                }
+                const auto first = std::min_element(
+                    noted->second.begin(), noted->second.end(),
+                    [](const Certificate& one, const Certificate& other) {
+                        return one.until < other.until;
+                    });
+                const QString until = fullDayWords(first->until);
+                held = noted->second.size() == 1
+                           ? tr("%1, until %2").arg(fromUtf8(scopeOf(*first)), until)
+                           : tr("%1 noted; the first ends %2").arg(noted->second.size()).arg(until);
             }
-            page.choices.push_back(tile(
-                tr("Certificate"), held.isEmpty() ? tr("none noted") : held.join(tr("; ")),
-                Sign::Shield));
+            page.choices.push_back(tile(tr("Certificate"), held, Sign::Shield));
             break;
         }
         case PersonItem::Leave:

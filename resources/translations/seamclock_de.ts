@@ -796,6 +796,10 @@
             <translation>%1 braucht %2 an der Feder, mit Schleppkraft und Vorlast: unter %3, weniger hält Bank %4 nicht ruhig. Ein Reststück danebenschweißen oder Nähte paaren</translation>
         </message>
         <message>
+            <source>%1 noted; the first ends %2</source>
+            <translation>%1 eingetragen; das erste endet am %2</translation>
+        </message>
+        <message>
             <source>%1 of %2</source>
             <translation>%1 von %2</translation>
         </message>

@@ -796,6 +796,10 @@
             <translation>%1 necesita %2 en el muelle, con arrastre y precarga: menos de %3, lo mínimo que el banco %4 sostiene firme. Soldar un recorte al lado o juntar dos juntas</translation>
         </message>
         <message>
+            <source>%1 noted; the first ends %2</source>
+            <translation>%1 anotados; el primero acaba el %2</translation>
+        </message>
+        <message>
             <source>%1 of %2</source>
             <translation>%1 de %2</translation>
         </message>

@@ -68,6 +68,19 @@ TEST(ChangeQuestion, KeepsThoseWhoLeftAndSaysWhoHasNoPin) {
     EXPECT_EQ(question.page.choices[3].under, "operator, has left");
 }
 
+// Several do not fit under a tile: how many, and which ends first.
+TEST(PersonPage, SaysWhichCertificatesAreNoted) {
+    DeskPeople people = shopPeople();
+    const Person ilva = people.people[1];
+    const auto told = [&] { return personPage(people, ilva).choices[3].under; };
+    EXPECT_EQ(told(), "none noted");
+    auto& held = people.certificate[ilva.id];
+    note(held, *readCertificate("PP 3-20 mm until 2029-06-30"));
+    EXPECT_EQ(told(), "PP 3-20 mm, until 30 Jun 2029");
+    note(held, *readCertificate("PE-HD 3-20 mm until 2027-06-30"));
+    EXPECT_EQ(told(), "2 noted; the first ends 30 Jun 2027");
+}
+
 TEST(PinView, SaysWhatIsMissingWrongOrToBeWaitedFor) {
     PinStage stage;
     stage.title = "PIN of Oddo Quenley";
