@@ -252,7 +252,7 @@ Floor::view(int post, const Instant& now, bool pedal, bool lessMotion) const {
     context.bead = at(post).bead;
     context.pedal = pedal;
     context.lessMotion = lessMotion;
-    context.notSaved = notSaved(*found);
+    context.notSaved = unsaved(*found).rows;
     context.heat = heat(post, *found, now);
     context.series = m_series;
     context.next = at(post).nextSeam;
@@ -751,13 +751,19 @@ Shift Floor::shift() const {
     return shift;
 }
 
-int Floor::notSaved(const Weld& weld) const {
-    int count = 0;
+Floor::Unsaved Floor::unsaved(const Weld& weld) const {
+    Unsaved found;
     for (const Event& event : weld.events) {
         const RowStatus status = m_writer.status(weld.id(), event.n);
-        count += status == RowStatus::Pending || status == RowStatus::Spilled ? 1 : 0;
+        if (status != RowStatus::Pending && status != RowStatus::Spilled) {
+            continue;
+        }
+        if (found.rows == 0 && event.at.bootId == m_clock.now().bootId) {
+            found.since = event.at.boot;
+        }
+        ++found.rows;
     }
-    return count;
+    return found;
 }
 
 } // namespace seamclock

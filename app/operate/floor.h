@@ -165,7 +165,11 @@ public:
     /// For the horn: every bench with an open weld, and the station's own cues.
     Shift shift() const;
     /// Rows of this weld that are not on disk.
-    int notSaved(const Weld& weld) const;
+    struct Unsaved {
+        int rows = 0;
+        Milliseconds since{0}; // when the oldest was made, boot ms; 0 for one of another boot
+    };
+    Unsaved unsaved(const Weld& weld) const;
 
 signals:
     void changed();

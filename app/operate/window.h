@@ -325,13 +325,12 @@ private:
     bool m_soundWas = false;               // there, when last looked
     bool m_soundLost = false;
     bool m_soundSeen = false;
-    bool m_savedSeen = false;
     bool m_batterySeen = false;
     enum class Alarm { None, Notice, NotSaved, NoSound, Battery, Clock, Said, Copy };
     Alarm m_alarm = Alarm::None;             // that the banner shows
     std::optional<Milliseconds> m_steppedAt; // the last press of a step that did something
     QString m_copySeen;
-    std::optional<Milliseconds> m_unsavedSince;
+    std::optional<Milliseconds> m_unsavedSeen; // rows made until then wait without a word
 };
 
 } // namespace seamclock

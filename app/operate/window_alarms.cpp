@@ -82,15 +82,15 @@ QString Window::awakeText() const {
 
 void Window::alarms(const Instant& now) {
     int unsaved = 0; // of those that left their bench, too
-    m_floor.eachWeld([&](const Weld& weld) { unsaved += m_floor.notSaved(weld); });
-    if (unsaved == 0) {
-        m_unsavedSince.reset();
-        m_savedSeen = false;
-    } else if (!m_unsavedSince) {
-        m_unsavedSince = now.boot;
-    }
+    auto since = Milliseconds::max();
+    m_floor.eachWeld([&](const Weld& weld) {
+        const Floor::Unsaved waits = m_floor.unsaved(weld);
+        unsaved += waits.rows;
+        since = waits.rows > 0 ? std::min(since, waits.since) : since;
+    });
+    // One row's own age: rows that follow each other quickly are none that waits.
     const bool unsavedStands =
-        m_unsavedSince && now.boot - *m_unsavedSince >= kUnsaved && !m_savedSeen;
+        unsaved > 0 && now.boot - since >= kUnsaved && (!m_unsavedSeen || since > *m_unsavedSeen);
     m_floor.soundStation(CueKind::RowNotSaved, unsavedStands);
     const auto jump = m_floor.clockJump();
     m_floor.soundStation(CueKind::ClockJumped, jump.has_value());
@@ -166,7 +166,7 @@ void Window::alarmSeen() {
         m_parts.notice.clear();
         break;
     case Alarm::NotSaved:
-        m_savedSeen = true;
+        m_unsavedSeen = m_floor.now().boot;
         break;
     case Alarm::NoSound:
         m_soundSeen = true;

@@ -247,11 +247,11 @@ TEST_F(Calls, AStepThatIsNotOnDiskIsHeardAndSeenUntilSomebodyHasSeenIt) {
     EXPECT_FALSE(heard());
     auto held = shop.heldDisk();
     slot(); // on disk still, and from then on the writer waits
-    while (floor().notSaved(weld(0)) > 0) {
+    while (floor().unsaved(weld(0)).rows > 0) {
         std::this_thread::yield();
     }
     slot();
-    ASSERT_GT(floor().notSaved(weld(0)), 0);
+    ASSERT_GT(floor().unsaved(weld(0)).rows, 0);
     go(milliseconds(1'900));
     EXPECT_FALSE(heard()) << "a disk may take that long";
     go(milliseconds(200));
@@ -265,6 +265,30 @@ TEST_F(Calls, AStepThatIsNotOnDiskIsHeardAndSeenUntilSomebodyHasSeenIt) {
     static_cast<void>(shop.writer().flush());
     window().refresh();
     EXPECT_FALSE(heard());
+}
+
+/// Each row has its own two seconds, also where no look at the writer falls between two of them.
+TEST_F(Calls, RowsThatFollowEachOtherQuicklyAreNoneThatWaits) {
+    ASSERT_NO_FATAL_FAILURE(open(0));
+    ASSERT_NO_FATAL_FAILURE(bring(0, "film_off"));
+    const auto heard = [this] {
+        const std::vector<StationCue> cues = floor().shift().station;
+        return std::any_of(cues.begin(), cues.end(), [](const StationCue& cue) {
+            return cue.kind == CueKind::RowNotSaved;
+        });
+    };
+    for (int i = 0; i < 3; ++i) {
+        ASSERT_TRUE(shop.writer().flush());
+        const auto held = shop.heldDisk();
+        slot();
+        while (floor().unsaved(weld(0)).rows > 0) {
+            std::this_thread::yield();
+        }
+        slot();
+        ASSERT_EQ(floor().unsaved(weld(0)).rows, 1);
+        go(milliseconds(1'500));
+        EXPECT_FALSE(heard()) << i;
+    }
 }
 
 /// contracts.md, rank 7: clock_jumped, likewise; also without a weld.

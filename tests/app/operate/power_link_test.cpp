@@ -142,7 +142,7 @@ std::unique_lock<std::mutex> heldBack(Shop& shop) {
     auto held = shop.heldDisk();
     const auto view = shop.floor().view(0, shop.floor().now(), false, false);
     EXPECT_TRUE(shop.floor().press(0, view->step.offer, view->onto));
-    while (shop.floor().notSaved(*shop.floor().weld(0)) > 0) {
+    while (shop.floor().unsaved(*shop.floor().weld(0)).rows > 0) {
         std::this_thread::yield();
     }
     shop.clock().advance(seconds(1));
