@@ -326,6 +326,9 @@ Result<void> readOrder(const RehearseCall& call, RehearseOptions& options) {
         if (!seam->job.empty()) {
             order.job = seam->job;
         }
+        if (!seam->part.empty()) {
+            order.part = seam->part;
+        }
     }
     if (!job->operatorId.empty()) {
         options.by = job->operatorId;

@@ -393,14 +393,24 @@ void DayLogFlow::readJoint() {
     });
 }
 
+/// As the joint's own log knows who is who.
+DayNames DayLogFlow::jointNames() const {
+    DayNames names = m_names;
+    for (const auto& [id, name] : m_joint->people) {
+        names.people[id] = name;
+    }
+    return names;
+}
+
 void DayLogFlow::drawJoint() {
     if (!m_joint) {
         m_day->showJoint({});
         return;
     }
     const HeatEstimate* heat = m_heat ? &*m_heat : nullptr;
-    JointView view = m_joint->record ? jointView(*m_joint->record, m_names, heat, m_shop.units())
-                                     : damagedView(m_joint->line, m_names);
+    JointView view = m_joint->record
+                         ? jointView(*m_joint->record, jointNames(), heat, m_shop.units())
+                         : damagedView(m_joint->line, m_names);
     view.photos = photosTrouble(m_joint->photos);
     view.tested = testedText(m_joint->coupons);
     m_day->showJoint(view);
@@ -682,8 +692,8 @@ void DayLogFlow::showRecord() {
     const bool isSigned = signedOff != record.decisions.rend();
     const bool changed = isSigned && changedAfter(signedOff->n, record) != 0;
     add(tr("Sign it off"),
-        changed    ? tr("changed since %1 signed").arg(m_names.person(signedOff->by))
-        : isSigned ? tr("signed by %1").arg(m_names.person(signedOff->by))
+        changed    ? tr("changed since %1 signed").arg(jointNames().person(signedOff->by))
+        : isSigned ? tr("signed by %1").arg(jointNames().person(signedOff->by))
                    : tr("foreman, by PIN"),
         Sign::Shield, may && (!isSigned || changed));
     add(tr("Correct a value"), tr("both stay in the record"), Sign::Remark, may);
@@ -859,9 +869,9 @@ void DayLogFlow::showTable(int tab) {
         tab == 0 ? valuesTable(
                        record, m_joint->bench ? &*m_joint->bench : nullptr,
                        m_heat ? &*m_heat : nullptr, m_shop.units())
-        : tab == 1
-            ? eventsTable(record, m_names, m_shop.units())
-            : lookedAtTable(record, m_joint->photos, m_names, m_shop.units(), m_joint->coupons);
+        : tab == 1 ? eventsTable(record, jointNames(), m_shop.units())
+                   : lookedAtTable(
+                         record, m_joint->photos, jointNames(), m_shop.units(), m_joint->coupons);
     m_table->show({tr("Values"), tr("Events"), tr("Looked at")}, tab, table);
     if (page() != m_table) {
         turnTo(

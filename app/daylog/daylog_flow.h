@@ -109,6 +109,7 @@ private:
     const JointRowView* line(int index) const;
     int leaf() const;
     void readJoint();
+    DayNames jointNames() const;
     void drawJoint();
     void askFilter(FilterBy by);
     void askFilter(FilterBy by, bool search, const std::optional<std::string>& before);

@@ -4,6 +4,7 @@
 #include "core/copies/photo_copies.h"
 #include "core/estimate/heat_estimate.h"
 #include "core/log/roster.h"
+#include "core/report/record_facts.h"
 #include "core/weld/fold.h"
 
 #include <QCoreApplication>
@@ -32,6 +33,19 @@ Result<JointSeen> seenIn(LogReader& reader, const std::string& weld) {
     }
     out.record = record(std::move(*folded));
     out.line = lineOf(*out.record);
+    const auto rows = reader.rowsOf(weld);
+    if (!rows) {
+        return tl::unexpected<Error>(rows.error());
+    }
+    if (rows->empty()) {
+        const auto roster = peopleElsewhere(reader, *out.record);
+        if (!roster) {
+            return tl::unexpected<Error>(roster.error());
+        }
+        for (const Person& person : roster->people) {
+            out.people[person.id] = person.name;
+        }
+    }
     const auto bench = reader.document(out.record->opened.docs.bench);
     if (bench && *bench) {
         if (auto read = readBench("the bench of " + weld, (*bench)->bytes)) {

@@ -134,7 +134,7 @@ private:
         }
         doc.under << tr("Record of a heated-tool butt weld");
         const QString seam = opened.seam ? plainText(*opened.seam) : QString();
-        const QString part = m_work.part;
+        const QString part = opened.part ? plainText(*opened.part) : m_work.part;
         if (!seam.isEmpty() || !part.isEmpty()) {
             QStringList parts;
             if (!seam.isEmpty()) {
@@ -275,10 +275,11 @@ private:
     QString certificate() const {
         QStringList parts;
         if (m_joint.certificate) {
-            parts << tr("%1, to %2")
+            parts << tr("%1, to %2, event %3 of %4")
                          .arg(
                              plainText(scopeOf(*m_joint.certificate)),
-                             fullDayWords(m_joint.certificate->until));
+                             fullDayWords(m_joint.certificate->until),
+                             QString::number(m_joint.certificateN), plainText(m_record.openedBy));
         } else {
             parts << tr("none noted in this log");
         }
@@ -353,7 +354,7 @@ private:
             facts.push_back({name, text});
         };
         add(tr("Order"), ofWork(m_work.order, opened.job.has_value()));
-        add(tr("Part"), ofWork(m_work.part, false));
+        add(tr("Part"), opened.part ? plainText(*opened.part) : ofWork(m_work.part, false));
         add(tr("Seam"), opened.seam ? given(plainText(*opened.seam)) : given({}));
         add(tr("Date"), instantText(m_record.openedAt));
         add(tr("Bench"), benchText());
@@ -811,7 +812,9 @@ private:
         if (items.isEmpty()) {
             return;
         }
-        items << tr("by a model of heat in the sheet, no measurement and no part of the verdict");
+        items << tr("by a model of heat in the sheet, no measurement and no part of the verdict; "
+                    "worked out from %1")
+                     .arg(eventMarks(m_joint.heatFrom));
         doc.blocks.emplace_back(PaperHeading{tr("Estimate, not a limit"), {}});
         doc.blocks.emplace_back(PaperList{items, true, true});
     }
@@ -946,11 +949,12 @@ QStringList couponItems(const std::vector<CouponSeries>& coupons, const LogFacts
 }
 
 QString sealText(const SealFact& seal, const LogFacts& log) {
-    return tr("seal of %1 by %2, made %3, rows 1 to %4; fingerprint %5; key %6")
+    return tr("seal of %1 by %2, made %3 (event %7 of that day), rows 1 to %4; fingerprint %5; "
+              "key %6")
         .arg(
             fullDayWords(seal.day), personText(log.roster.people, seal.by), instantText(seal.at),
             QString::number(seal.toSeq), plainText(seal.fingerprint),
-            plainText(seal.keyFingerprint));
+            plainText(seal.keyFingerprint), QString::number(seal.n));
 }
 
 PaperDoc recordPaper(

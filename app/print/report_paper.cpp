@@ -131,6 +131,10 @@ public:
 
 private:
     QString person(std::string_view id) const { return personText(m_report.log.roster.people, id); }
+    /// As that joint's own log knows who it is.
+    QString person(std::string_view id, const ReportJoint& joint) const {
+        return personText(joint.elsewhere ? joint.people.people : m_report.log.roster.people, id);
+    }
     QString length(std::int64_t um) const { return measureText(lengthIn(m_units, um)); }
 
     void head(PaperDoc& doc) const {
@@ -246,8 +250,16 @@ private:
             }
         };
         add(tr("Order"), m_work.order);
-        add(tr("Part"),
-            m_work.part.isEmpty() ? QString() : tr("%1 (from the job's file)").arg(m_work.part));
+        QStringList parts; // as the joints tell it
+        for (const ReportJoint& joint : m_report.joints) {
+            if (joint.record && joint.record->opened.part) {
+                parts << plainText(*joint.record->opened.part);
+            }
+        }
+        parts.removeDuplicates();
+        add(tr("Part"), !parts.isEmpty()        ? parts.join(tr("; "))
+                        : m_work.part.isEmpty() ? QString()
+                                                : tr("%1 (from the job's file)").arg(m_work.part));
         add(tr("Asked for"), asked());
         add(tr("Joints"), QString::number(m_sum.joints));
         if (!m_report.joints.empty()) {
@@ -309,27 +321,31 @@ private:
     }
 
     QString welders() const {
-        std::map<std::string, QStringList> all; // with the certificates that he had then
+        // by id and name, as two logs may have two people of one id; with the certificates that
+        // each had then
+        std::map<std::pair<std::string, QString>, QStringList> all;
         for (const ReportJoint& joint : m_report.joints) {
             if (joint.line.by.empty()) {
                 continue;
             }
-            QStringList& held = all[joint.line.by];
+            QStringList& held = all[{joint.line.by, person(joint.line.by, joint)}];
             if (joint.certificate) {
-                const QString text = tr("%1, to %2")
-                                         .arg(
-                                             plainText(scopeOf(*joint.certificate)),
-                                             fullDayWords(joint.certificate->until));
+                const QString text =
+                    tr("%1, to %2, event %3 of %4")
+                        .arg(
+                            plainText(scopeOf(*joint.certificate)),
+                            fullDayWords(joint.certificate->until),
+                            QString::number(joint.certificateN), plainText(joint.line.by));
                 if (!held.contains(text)) {
                     held << text;
                 }
             }
         }
         QStringList texts;
-        for (const auto& [id, held] : all) {
+        for (const auto& [who, held] : all) {
             texts
-                << (held.isEmpty() ? person(id)
-                                   : tr("%1 (%2)").arg(person(id), held.join(tr("; "))));
+                << (held.isEmpty() ? who.second
+                                   : tr("%1 (%2)").arg(who.second, held.join(tr("; "))));
         }
         return texts.join(tr("; "));
     }
@@ -545,13 +561,14 @@ private:
         return cell;
     }
 
-    QString signedOff(const WeldRecord& record) const {
+    QString signedOff(const ReportJoint& joint) const {
+        const WeldRecord& record = *joint.record;
         QStringList all;
         for (const Retained& one : record.decisions) {
             if (const auto* done = std::get_if<SignedOff>(&one.d)) {
                 const std::int64_t changed = changedAfter(one.n, record);
                 all << tr("%1 (%2) %3")
-                               .arg(person(one.by), roleWord(done->role), eventMark(one.n)) +
+                               .arg(person(one.by, joint), roleWord(done->role), eventMark(one.n)) +
                            (changed == 0 ? QString()
                                          : tr("; changed since %1").arg(eventMark(changed)));
             }
@@ -585,7 +602,7 @@ private:
             QString decided;
             QString sheet = QStringLiteral("–");
             if (joint.record) {
-                QStringList parts{decision(*joint.record), signedOff(*joint.record)};
+                QStringList parts{decision(*joint.record), signedOff(joint)};
                 parts.removeAll(QString());
                 decided = parts.join(tr("; "));
                 sheet = tr("%1 %2 × %3")
@@ -600,7 +617,7 @@ private:
                  {line.type == "trial" ? tr("trial %1").arg(seamOf(line)) : seamOf(line)},
                  {sheet},
                  {plainText(line.bench)},
-                 {joint.elsewhere ? plainText(line.by) : person(line.by)},
+                 {person(line.by, joint)},
                  verdictCell(joint),
                  {decided},
                  {sealed(joint)}});

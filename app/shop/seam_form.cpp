@@ -103,8 +103,8 @@ FormSection seamForm(const SeamValues& values, const SeamChoices& choices, bool 
     benches.insert(benches.end(), choices.benches.begin(), choices.benches.end());
     section.rows = {
         rowOf(
-            {field(values, kJob, tr("Job")), field(values, "label", tr("Seam's label")),
-             field(values, "what", tr("What it is"), 2)}),
+            {field(values, kJob, tr("Job")), field(values, "part", tr("Part"), 1),
+             field(values, "label", tr("Seam's label")), field(values, "what", tr("What it is"))}),
         rowOf(
             {chosen(values, "procedure", tr("Procedure"), choices.procedures, 2),
              chosen(values, "bench", tr("Bench"), std::move(benches))}),

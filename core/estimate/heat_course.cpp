@@ -148,4 +148,28 @@ Result<HeatCourse> courseOf(const Weld& weld, const Bench* bench) {
     return courseOf(weld, last, bench);
 }
 
+std::set<std::int64_t> eventsOfCourse(const std::vector<Event>& events) {
+    std::set<std::int64_t> out;
+    const auto standing = retained(events);
+    for (const Retained& event : plateWeldedWith(standing)) {
+        out.insert(event.n);
+    }
+    bool released = false;
+    for (const Retained& event : standing) {
+        const bool release = std::holds_alternative<ReleaseStep>(event.d);
+        if (std::holds_alternative<WeldOpened>(event.d) ||
+            std::holds_alternative<PlanReplaced>(event.d) ||
+            std::holds_alternative<AlignmentStarted>(event.d) ||
+            std::holds_alternative<SoakStarted>(event.d) ||
+            std::holds_alternative<PlateOut>(event.d) ||
+            std::holds_alternative<FacesMet>(event.d) ||
+            std::holds_alternative<PressureLocked>(event.d) ||
+            std::holds_alternative<WeldAborted>(event.d) || (release && !released)) {
+            out.insert(event.n);
+        }
+        released = released || release;
+    }
+    return out;
+}
+
 } // namespace seamclock

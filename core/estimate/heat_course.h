@@ -6,7 +6,9 @@
 #include "core/weld/fold.h"
 
 #include <optional>
+#include <set>
 #include <string>
+#include <vector>
 
 namespace seamclock {
 
@@ -42,5 +44,9 @@ Result<HeatCourse> courseOf(const Weld& weld, Milliseconds now, const Bench* ben
 
 /// The same of a weld that is only read: as far as its last event.
 Result<HeatCourse> courseOf(const Weld& weld, const Bench* bench);
+
+/// The n of the events that it is worked out from: the plan's, what was read on the plate, and the
+/// steps from one phase to the next.
+std::set<std::int64_t> eventsOfCourse(const std::vector<Event>& events);
 
 } // namespace seamclock

@@ -31,8 +31,8 @@ Result<std::vector<SealFact>> sealsOf(LogReader& reader) {
             continue; // a kind that has no form here
         }
         out.push_back(
-            {fact->subject.substr(fact->subject.find(':') + 1), fact->by, fact->at, seal->toSeq,
-             sealFingerprint(*fact), fingerprint(seal->publicKey)});
+            {fact->subject.substr(fact->subject.find(':') + 1), fact->by, fact->at, fact->n,
+             seal->toSeq, sealFingerprint(*fact), fingerprint(seal->publicKey)});
     }
     return out;
 }
@@ -44,95 +44,106 @@ std::int64_t coveredBy(const std::vector<std::int64_t>& rows, std::int64_t toSeq
     return behind - rows.begin();
 }
 
-/// The one for the joint's sheets, else the one noted last.
-std::optional<Certificate> certificateOf(const HeldCertificates& held, const WeldRecord& record) {
-    const Certificate* fits = heldFor(held, record.plan.material, record.plan.thicknessUm);
-    return fits != nullptr ? std::optional(*fits)
-           : held.empty()  ? std::nullopt
-                           : std::optional(held.back());
-}
+/// A certificate, when it was noted, and by which of its person's events.
+struct Noted {
+    Milliseconds at{0};
+    std::int64_t n = 0;
+    Certificate certificate;
+};
 
-/// Whom a joint of another log names, by that log; certificates as they were when it began.
-Result<Roster> peopleElsewhere(LogReader& reader, const WeldRecord& record) {
-    std::set<std::string> named;
-    for (const Event& event : record.events) {
-        if (event.by.rfind("person:", 0) == 0) {
-            named.insert(event.by);
+Result<std::vector<Noted>>
+notedIn(const std::vector<std::string>& bodies, const std::string& person) {
+    std::vector<Noted> out;
+    for (const std::string& body : bodies) {
+        const auto fact = factFromBody(body);
+        const auto* noted = fact ? std::get_if<CertificateNoted>(&fact->d) : nullptr;
+        if (noted == nullptr) {
+            continue;
         }
-    }
-    Roster out;
-    for (const std::string& person : named) {
-        const auto bodies = reader.bodiesBeside(record.weld, person);
-        if (!bodies) {
-            return tl::unexpected<Error>(bodies.error());
+        auto certificate = readCertificate(noted->scope, noted->until);
+        if (!certificate) {
+            return fail(ErrorCode::Damaged, person + ": " + certificate.error().detail);
         }
-        for (const std::string& body : *bodies) {
-            const auto fact = factFromBody(body);
-            const bool later = fact && std::holds_alternative<CertificateNoted>(fact->d) &&
-                               fact->at.utc > record.openedAt.utc;
-            if (!fact || later) {
-                continue;
-            }
-            if (auto taken = take(out, *fact); !taken) {
-                return tl::unexpected<Error>(taken.error());
-            }
-        }
+        out.push_back({fact->at.utc, fact->n, std::move(*certificate)});
     }
     return out;
 }
 
-/// Reads each person's rows once.
-class Certificates {
-public:
-    explicit Certificates(LogReader& reader) : m_reader(reader) {}
+/// Of those noted before the joint began: the one for its sheets, else the one noted last.
+/// `joint`: RecordFacts or ReportJoint.
+template <class Joint>
+void takeCertificate(const std::vector<Noted>& noted, const WeldRecord& record, Joint& joint) {
+    HeldCertificates held;
+    for (const Noted& one : noted) {
+        if (one.at <= record.openedAt.utc) {
+            note(held, one.certificate);
+        }
+    }
+    const Certificate* fits = heldFor(held, record.plan.material, record.plan.thicknessUm);
+    if (fits == nullptr && !held.empty()) {
+        fits = &held.back();
+    }
+    if (fits == nullptr) {
+        return;
+    }
+    joint.certificate = *fits;
+    for (const Noted& one : noted) {
+        if (one.at <= record.openedAt.utc && one.certificate == *fits) {
+            joint.certificateN = one.n;
+        }
+    }
+}
 
-    /// That person's, as they were noted before the joint began: the one for its sheets, else the
-    /// one noted last.
-    Result<std::optional<Certificate>> heldFor(const WeldRecord& record) {
-        const std::string& person = record.openedBy;
-        auto known = m_noted.find(person);
+/// Who is who in the joints of a log; each person's rows are read once.
+class Welders {
+public:
+    explicit Welders(LogReader& reader) : m_reader(reader) {}
+
+    /// Its welder's certificate and, of a joint that came with another log, whom it names, by that
+    /// log: people of one name in two shops have one id.
+    template <class Joint>
+    Result<void> take(const WeldRecord& record, Joint& joint) {
+        if (joint.elsewhere) {
+            return takeElsewhere(record, joint);
+        }
+        auto known = m_noted.find(record.openedBy);
         if (known == m_noted.end()) {
-            auto noted = notedOf(person);
+            const auto bodies = m_reader.bodies(record.openedBy);
+            if (!bodies) {
+                return tl::unexpected<Error>(bodies.error());
+            }
+            auto noted = notedIn(*bodies, record.openedBy);
             if (!noted) {
                 return tl::unexpected<Error>(noted.error());
             }
-            known = m_noted.emplace(person, std::move(*noted)).first;
+            known = m_noted.emplace(record.openedBy, std::move(*noted)).first;
         }
-        HeldCertificates held;
-        for (const auto& [at, certificate] : known->second) {
-            if (at <= record.openedAt.utc) {
-                note(held, certificate);
-            }
-        }
-        return certificateOf(held, record);
+        takeCertificate(known->second, record, joint);
+        return {};
     }
 
 private:
-    using Noted = std::vector<std::pair<Milliseconds, Certificate>>; // in the order of their rows
-
-    Result<Noted> notedOf(const std::string& person) {
-        Noted out;
-        const auto bodies = m_reader.bodies(person);
+    template <class Joint>
+    Result<void> takeElsewhere(const WeldRecord& record, Joint& joint) {
+        auto people = peopleElsewhere(m_reader, record);
+        if (!people) {
+            return tl::unexpected<Error>(people.error());
+        }
+        joint.people = std::move(*people);
+        const auto bodies = m_reader.bodiesBeside(record.weld, record.openedBy);
         if (!bodies) {
             return tl::unexpected<Error>(bodies.error());
         }
-        for (const std::string& body : *bodies) {
-            const auto fact = factFromBody(body);
-            const auto* noted = fact ? std::get_if<CertificateNoted>(&fact->d) : nullptr;
-            if (noted == nullptr) {
-                continue;
-            }
-            auto certificate = readCertificate(noted->scope, noted->until);
-            if (!certificate) {
-                return fail(ErrorCode::Damaged, person + ": " + certificate.error().detail);
-            }
-            out.emplace_back(fact->at.utc, std::move(*certificate));
+        const auto noted = notedIn(*bodies, record.openedBy);
+        if (!noted) {
+            return tl::unexpected<Error>(noted.error());
         }
-        return out;
+        takeCertificate(*noted, record, joint);
+        return {};
     }
 
     LogReader& m_reader;
-    std::map<std::string, Noted> m_noted;
+    std::map<std::string, std::vector<Noted>> m_noted;
 };
 
 /// The places in `seals` of those that cover more of these rows than the ones before, the first of
@@ -189,23 +200,24 @@ Result<WeldRecord> recordOf(LogReader& reader, const std::string& weld) {
 }
 
 /// None where it can't be estimated: a material without values, a weld that came to no soak.
-std::optional<HeatEstimate>
-heatOf(const RecordFacts& facts, const std::vector<Material>& materials) {
+void takeHeat(RecordFacts& facts, const std::vector<Material>& materials) {
     const auto weld = fold(facts.record.events);
     if (!weld) {
-        return std::nullopt;
+        return;
     }
     const auto course = courseOf(*weld, facts.bench ? &*facts.bench : nullptr);
     if (!course) {
-        return std::nullopt;
+        return;
     }
-    auto heat = estimateHeat(*course, materials);
-    return heat ? std::optional(std::move(*heat)) : std::nullopt;
+    if (auto heat = estimateHeat(*course, materials)) {
+        facts.heat = std::move(*heat);
+        facts.heatFrom = eventsOfCourse(weld->events);
+    }
 }
 
 /// Errors are about the log as a whole; what can't be read of one joint stands in it.
 Result<ReportJoint>
-jointOf(LogReader& reader, const LogFacts& log, Certificates& certificates, JointLine line) {
+jointOf(LogReader& reader, const LogFacts& log, Welders& welders, JointLine line) {
     ReportJoint out;
     out.line = std::move(line);
     out.trouble = out.line.trouble;
@@ -225,11 +237,9 @@ jointOf(LogReader& reader, const LogFacts& log, Certificates& certificates, Join
         out.sealedToN = toN;
     }
     if (out.record) {
-        auto certificate = certificates.heldFor(*out.record);
-        if (!certificate) {
-            return tl::unexpected<Error>(certificate.error());
+        if (auto taken = welders.take(*out.record, out); !taken) {
+            return tl::unexpected<Error>(taken.error());
         }
-        out.certificate = std::move(*certificate);
     }
     return out;
 }
@@ -244,10 +254,10 @@ Result<ReportFacts> reportOf(LogReader& reader, std::vector<JointLine> lines) {
         return tl::unexpected<Error>(coupons.error());
     }
     ReportFacts out{std::move(*log), {}, {}};
-    Certificates certificates(reader);
+    Welders welders(reader);
     std::reverse(lines.begin(), lines.end());
     for (JointLine& line : lines) {
-        auto joint = jointOf(reader, out.log, certificates, std::move(line));
+        auto joint = jointOf(reader, out.log, welders, std::move(line));
         if (!joint) {
             return tl::unexpected<Error>(joint.error());
         }
@@ -279,6 +289,32 @@ Result<LogFacts> logFacts(LogReader& reader) {
     return LogFacts{reader.logId(), reader.world(), std::move(*roster), std::move(*seals)};
 }
 
+Result<Roster> peopleElsewhere(LogReader& reader, const WeldRecord& record) {
+    std::set<std::string> named;
+    for (const Event& event : record.events) {
+        if (event.by.rfind("person:", 0) == 0) {
+            named.insert(event.by);
+        }
+    }
+    Roster out;
+    for (const std::string& person : named) {
+        const auto bodies = reader.bodiesBeside(record.weld, person);
+        if (!bodies) {
+            return tl::unexpected<Error>(bodies.error());
+        }
+        for (const std::string& body : *bodies) {
+            const auto fact = factFromBody(body);
+            if (!fact) {
+                continue;
+            }
+            if (auto taken = take(out, *fact); !taken) {
+                return tl::unexpected<Error>(taken.error());
+            }
+        }
+    }
+    return out;
+}
+
 Result<RecordFacts> recordFacts(
     LogReader& reader, const LogFacts& log, const std::string& weld,
     const std::vector<Material>* materials) {
@@ -298,13 +334,8 @@ Result<RecordFacts> recordFacts(
         }
     }
     if (materials != nullptr) {
-        out.heat = heatOf(out, *materials);
+        takeHeat(out, *materials);
     }
-    auto certificate = Certificates(reader).heldFor(out.record);
-    if (!certificate) {
-        return tl::unexpected<Error>(certificate.error());
-    }
-    out.certificate = std::move(*certificate);
     auto coupons = readCoupons(reader, weld);
     if (!coupons) {
         return tl::unexpected<Error>(coupons.error());
@@ -327,16 +358,8 @@ Result<RecordFacts> recordFacts(
         return tl::unexpected<Error>(rows.error());
     }
     out.elsewhere = rows->empty();
-    if (out.elsewhere) { // people of one name in two shops have one id
-        auto people = peopleElsewhere(reader, out.record);
-        if (!people) {
-            return tl::unexpected<Error>(people.error());
-        }
-        out.people = std::move(*people);
-        const auto held = out.people.certificate.find(out.record.openedBy);
-        out.certificate = held == out.people.certificate.end()
-                              ? std::nullopt
-                              : certificateOf(held->second, out.record);
+    if (auto taken = Welders(reader).take(out.record, out); !taken) {
+        return tl::unexpected<Error>(taken.error());
     }
     for (const auto& [place, toN] : covering(log.seals, *rows)) {
         out.sealed.push_back({log.seals[place], toN});

@@ -14,6 +14,7 @@
 #include <cstddef>
 #include <cstdint>
 #include <optional>
+#include <set>
 #include <string>
 #include <vector>
 
@@ -24,6 +25,7 @@ struct SealFact {
     std::string day;
     std::string by; // "person:ID"
     Instant at;
+    std::int64_t n = 0;     // of the day's own events
     std::int64_t toSeq = 0; // it covers the rows up to that one
     std::string fingerprint;
     std::string keyFingerprint;
@@ -52,6 +54,7 @@ struct RecordFacts {
     WeldRecord record;
     std::optional<Bench> bench; // the one that it was welded on; absent: its document is lost
     std::optional<Certificate> certificate; // the welder's, as it was noted when the joint began
+    std::int64_t certificateN = 0;          // of the welder's own events, the one that noted it
     std::vector<SealedPart> sealed; // the seals that cover more of it than those before; none: not
                                     // sealed yet
     std::optional<std::int64_t>
@@ -60,11 +63,15 @@ struct RecordFacts {
     bool elsewhere = false;            // it came with another log, whose seals stand in that one
     Roster people{};                   // of that log then, as far as the joint names them
     std::optional<HeatEstimate> heat;  // where it was asked for and can be worked out
+    std::set<std::int64_t> heatFrom{}; // by which of its events
     std::vector<CouponSeries> coupons; // that were cut from it
 };
 
 /// Errors as the reader's. Damaged also: a fact about people or a seal that can't be read.
 Result<LogFacts> logFacts(LogReader& reader);
+
+/// Whom a joint that came with another log names, by that log. Damaged: as above.
+Result<Roster> peopleElsewhere(LogReader& reader, const WeldRecord& record);
 
 /// With `materials` also the heat estimate, which takes some tenths of a second. Missing: no such
 /// weld. Damaged: its events can't be read, or make no weld.
@@ -84,8 +91,10 @@ struct ReportJoint {
     std::vector<std::size_t> seals{}; // of LogFacts::seals, by their places there: those that cover
                                       // more of it than the ones before
     std::optional<Certificate> certificate{}; // the welder's, as in RecordFacts
+    std::int64_t certificateN = 0;            // likewise
     std::vector<CouponSeries> coupons{};      // likewise
     bool elsewhere = false;                   // likewise
+    Roster people{};                          // likewise
 
     bool operator==(const ReportJoint&) const = default;
 };

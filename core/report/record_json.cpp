@@ -228,6 +228,7 @@ std::string recordJson(const WeldRecord& record, const RecordExtras& extras) {
     }
     addIf(json, "seam", opened.seam);
     addIf(json, "job", opened.job);
+    addIf(json, "part", opened.part);
     addIf(json, "reweld_of", opened.reweldOf);
     addIf(json, "bead_places", opened.beadPlaces);
     if (opened.lostUm) {

@@ -84,7 +84,9 @@ std::string headText(const WeldRecord& record) {
         {"Weld", onOneLine(record.weld)},
         {"Date", toIsoUtc(record.openedAt.utc)},
         {"Order", orNotGiven(opened.job)},
-        {"Part or seam", orNotGiven(opened.seam)},
+        {"Part or seam", opened.part && opened.seam
+                             ? onOneLine(*opened.part + ", " + *opened.seam)
+                             : orNotGiven(opened.part ? opened.part : opened.seam)},
         {"Welder", onOneLine(record.openedBy)},
         {"Bench", onOneLine(opened.bench)},
         {"Procedure", onOneLine(record.plan.procedure + ", edition " + record.plan.edition)}};

@@ -52,6 +52,7 @@ WeldOrder weldAgain(
     if (const auto& seam = weld.opened().seam) {
         order.seam = reweldLabel(*seam);
         order.job = weld.opened().job;
+        order.part = weld.opened().part;
     }
     return order;
 }

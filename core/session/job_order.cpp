@@ -38,6 +38,9 @@ Result<WeldOrder> orderOf(const JobSeam& seam, const std::vector<ProcedureDocume
     if (!seam.job.empty()) {
         order.job = seam.job;
     }
+    if (!seam.part.empty()) {
+        order.part = seam.part;
+    }
     order.sheets = seam.sheets;
     order.shielded = seam.shielded;
     order.beadPlaces = seam.beadPlaces;

@@ -25,6 +25,7 @@ struct WeldOrder {
     std::optional<std::int64_t> beadPlaces; // to measure along the seam; absent: the worst place
     std::optional<std::string> seam;        // the seam's label
     std::optional<std::string> job;         // that it is of
+    std::optional<std::string> part;        // as the job says it
     std::vector<Sheet> sheets;              // two
     bool shielded = false;
     std::vector<std::string> flags; // findings on calibration and certificate

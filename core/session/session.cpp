@@ -54,6 +54,7 @@ WeldOpened opening(const WeldOrder& order, std::int64_t number, WeldPlan plan, c
     opened.bench = order.bench.bench.id;
     opened.seam = order.seam;
     opened.job = order.job;
+    opened.part = order.part;
     opened.sheets = order.sheets;
     for (const Length length : order.request.lengths) {
         opened.lengthsUm.push_back(micrometresOf(length));

@@ -17,6 +17,7 @@ struct JobSeam {
     std::string job; // its name: the order, else the id; labels are each once in it
     std::string label;
     std::string what;
+    std::string part;      // what it is a seam of; "" if not told
     std::string procedure; // id
     std::string benchFile; // with its path; empty where only `bench` is told
     std::string bench;     // its id, from a table; empty: any, or as benchFile says

@@ -237,6 +237,7 @@ private:
             }
         }
         seam.what = text("what", kLongestText, false);
+        seam.part = text("part", kLongestText, false);
         seam.procedure = named("procedure", idsOf(m_known.procedures), true);
         seam.bench = named("bench", m_known.benches, false);
         const auto thickness = number("thickness_mm", {0, kThickestMm, true, "mm"}, true);
@@ -466,6 +467,7 @@ const std::vector<std::string>& jobCsvColumns() {
     static const std::vector<std::string> kColumns{
         "label",
         "what",
+        "part",
         "material",
         "procedure",
         "bench",
@@ -506,10 +508,10 @@ std::string jobCsvTemplate() {
     for (const std::string& column : jobCsvColumns()) {
         text += (text.empty() ? "" : ",") + column;
     }
-    return text +
-           "\r\nS1,\"floor, two halves\",PE-HD,pe-hd-dvs2207-1-2005,,15,1130,,19,yes,,2,,VP 15 "
-           "black,Velmorra Sheet,VP-40713,0.5,190/5,,VP 15 black,Velmorra "
-           "Sheet,VP-40714,0.5,190/5\r\n";
+    return text + "\r\nS1,\"floor, two halves\",Brine settling "
+                  "tank,PE-HD,pe-hd-dvs2207-1-2005,,15,1130,,19,yes,,2,,VP 15 "
+                  "black,Velmorra Sheet,VP-40713,0.5,190/5,,VP 15 black,Velmorra "
+                  "Sheet,VP-40714,0.5,190/5\r\n";
 }
 
 } // namespace seamclock

@@ -125,6 +125,7 @@ Result<Job> readJobFile(const std::string& file) {
     job.name = job.order.empty() ? job.name : job.order;
     for (JobSeam& seam : job.seams) {
         seam.job = job.name;
+        seam.part = job.part;
     }
     if (job.seams.empty()) {
         reader.complain("seams", "there is no seam");

@@ -58,6 +58,7 @@ std::string seamDocumentBytes(const SeamDocument& document) {
         {"shielded", seam.shielded},
         {"withdrawn", document.withdrawn}};
     putText(out, "what", seam.what);
+    putText(out, "part", seam.part);
     putText(out, "bench", seam.bench);
     const auto putIf = [&out](const char* key, const auto& value) {
         if (value) {
@@ -89,6 +90,7 @@ Result<SeamDocument> readSeamDocument(std::string_view bytes) {
     seam.job = reader.text("job");
     seam.label = reader.text("label");
     seam.what = reader.textIf("what").value_or("");
+    seam.part = reader.textIf("part").value_or("");
     seam.procedure = reader.text("procedure");
     seam.bench = reader.textIf("bench").value_or("");
     seam.thicknessMm = reader.number("thickness_mm", 0, kThickestMm);

@@ -47,6 +47,7 @@ struct WeldOpened {
     std::string bench;
     std::optional<std::string> seam; // the seam's label
     std::optional<std::string> job;  // whose seam it is: labels come again from job to job
+    std::optional<std::string> part; // what it is a seam of, as the job says it
     std::vector<Sheet> sheets;       // two
     std::vector<std::int64_t> lengthsUm;
     std::int64_t ambientMc = 0;

@@ -74,6 +74,7 @@ Json detailJson(const WeldDetail& detail) {
                 putIf(out, "bead_places", d.beadPlaces);
                 putIf(out, "seam", d.seam);
                 putIf(out, "job", d.job);
+                putIf(out, "part", d.part);
                 return out;
             },
             [](const PlanReplaced& d) {
@@ -380,6 +381,7 @@ WeldDetail openedFrom(Fields& in) {
     out.bench = in.text("bench");
     out.seam = in.textIf("seam");
     out.job = in.textIf("job");
+    out.part = in.textIf("part");
     in.list("sheets", [&](CanonicalValue item) { out.sheets.push_back(sheetFrom(item, in)); });
     out.lengthsUm = in.integers("lengths_um");
     out.ambientMc = in.integer("ambient_mC");

@@ -1236,8 +1236,8 @@
             <translation>%1, Dicke</translation>
         </message>
         <message>
-            <source>%1, to %2</source>
-            <translation>%1, bis %2</translation>
+            <source>%1, to %2, event %3 of %4</source>
+            <translation>%1, bis %2, Ereignis %3 von %4</translation>
         </message>
         <message>
             <source>%1, until %2</source>
@@ -7706,8 +7706,8 @@
             <translation>mit PIN eines Meisters</translation>
         </message>
         <message>
-            <source>by a model of heat in the sheet, no measurement and no part of the verdict</source>
-            <translation>aus einem Modell der Wärme in der Tafel, keine Messung und kein Teil des Urteils</translation>
+            <source>by a model of heat in the sheet, no measurement and no part of the verdict; worked out from %1</source>
+            <translation>aus einem Modell der Wärme in der Tafel, keine Messung und kein Teil des Urteils; berechnet aus %1</translation>
         </message>
         <message>
             <source>by a word</source>
@@ -10514,8 +10514,8 @@
             <translation>mit PIN versiegeln</translation>
         </message>
         <message>
-            <source>seal of %1 by %2, made %3, rows 1 to %4; fingerprint %5; key %6</source>
-            <translation>Siegel für %1 von %2, gemacht %3, Zeilen 1 bis %4; Fingerabdruck %5; Schlüssel %6</translation>
+            <source>seal of %1 by %2, made %3 (event %7 of that day), rows 1 to %4; fingerprint %5; key %6</source>
+            <translation>Siegel für %1 von %2, gemacht %3 (Ereignis %7 dieses Tages), Zeilen 1 bis %4; Fingerabdruck %5; Schlüssel %6</translation>
         </message>
         <message>
             <source>sealed as far as it is; the rest comes behind</source>

@@ -1236,8 +1236,8 @@
             <translation>%1, espesor</translation>
         </message>
         <message>
-            <source>%1, to %2</source>
-            <translation>%1, hasta %2</translation>
+            <source>%1, to %2, event %3 of %4</source>
+            <translation>%1, hasta %2, evento %3 de %4</translation>
         </message>
         <message>
             <source>%1, until %2</source>
@@ -7706,8 +7706,8 @@
             <translation>con PIN de un encargado</translation>
         </message>
         <message>
-            <source>by a model of heat in the sheet, no measurement and no part of the verdict</source>
-            <translation>por un modelo de calor en la placa, ni medición ni parte del dictamen</translation>
+            <source>by a model of heat in the sheet, no measurement and no part of the verdict; worked out from %1</source>
+            <translation>por un modelo de calor en la placa, ni medición ni parte del dictamen; calculado a partir de %1</translation>
         </message>
         <message>
             <source>by a word</source>
@@ -10514,8 +10514,8 @@
             <translation>sellarlo, con PIN</translation>
         </message>
         <message>
-            <source>seal of %1 by %2, made %3, rows 1 to %4; fingerprint %5; key %6</source>
-            <translation>sello del %1 por %2, hecho %3, filas 1 a %4; huella %5; clave %6</translation>
+            <source>seal of %1 by %2, made %3 (event %7 of that day), rows 1 to %4; fingerprint %5; key %6</source>
+            <translation>sello del %1 por %2, hecho %3 (evento %7 de ese día), filas 1 a %4; huella %5; clave %6</translation>
         </message>
         <message>
             <source>sealed as far as it is; the rest comes behind</source>

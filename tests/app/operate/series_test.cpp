@@ -77,6 +77,7 @@ TEST(Series, TheNextJointOfTheSameKindIsOneTapAway) {
     const Weld& second = weldOf(shop);
     EXPECT_NE(second.id(), first.id());
     EXPECT_EQ(second.opened().seam, label.toStdString());
+    EXPECT_EQ(second.opened().part, "Brine settling tank, 1.4 m across, with weir and lid");
     EXPECT_EQ(second.plan.dragMn, first.plan.dragMn) << "as it was measured";
     EXPECT_EQ(second.plan.thicknessUm, first.plan.thicknessUm);
     EXPECT_EQ(second.opened().flags, std::vector<std::string>{"trial_not_made"});

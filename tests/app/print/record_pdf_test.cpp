@@ -171,6 +171,18 @@ TEST(RecordPdf, HasTheOrderOfTheJobThatTheJointItselfNames) {
     EXPECT_TRUE(textOf({}).contains("QV-118 (from the job's file)"));
 }
 
+TEST(RecordPdf, HasThePartThatTheJointItselfNames) {
+    WeldOpened opened = test::inventedOpening();
+    opened.job = "QV-207";
+    opened.part = "Salt tank";
+    Story story(opened);
+    story.close();
+    const QString text = Printed(test::factsOf(story.weld())).pdf.text();
+    EXPECT_TRUE(text.contains("Seam S3, Salt tank")) << text.toStdString();
+    EXPECT_EQ(text.count("Salt tank"), 2) << "in the head and in its own line";
+    EXPECT_FALSE(text.contains("from the job's file"));
+}
+
 // Written again from the log's events and not with the program's own texts: each value in a line
 // with the n of its event.
 TEST(RecordPdf, TracesEachValueToItsEvent) {

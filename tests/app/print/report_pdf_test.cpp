@@ -174,6 +174,25 @@ Weld closedOf(const std::optional<std::string>& job) {
     return story.weld();
 }
 
+TEST(ReportPdf, HasThePartsThatItsJointsName) {
+    ReportFacts report = fiveJoints();
+    report.joints = {jointOf(closedOf("QV-207"), 41), jointOf(closedOf("QV-207"), 42)};
+    report.joints[0].record->opened.part = "Salt tank";
+    report.joints[1].record->opened.part = "Its lid";
+    const QString text = Printed(report).pdf.text();
+    EXPECT_TRUE(text.contains("Salt tank; Its lid")) << text.toStdString();
+    EXPECT_FALSE(text.contains("from the job's file"));
+}
+
+// Two shops name their people alike.
+TEST(ReportPdf, NamesTheWelderOfAJointOfAnotherLogAsThatLogDoes) {
+    ReportFacts report = fiveJoints();
+    report.joints[0].elsewhere = true;
+    report.joints[0].people.people = {{"person:op-1", "Jan Verrik", Role::Operator, true}};
+    const QString text = Printed(report).pdf.text();
+    EXPECT_TRUE(text.contains("Ilva Borrick; Jan Verrik")) << text.toStdString();
+}
+
 TEST(ReportPdf, HasTheOrdersThatItsJointsName) {
     ReportFacts report = fiveJoints();
     report.joints = {jointOf(closedOf("QV-207"), 41), jointOf(closedOf("QV-118"), 42)};
@@ -197,8 +216,10 @@ TEST(ReportPdf, NamesTheCertificateThatAWelderHadThen) {
     ReportFacts report = fiveJoints();
     report.log.roster.certificate["person:op-1"] = {*readCertificate("PP 3-30 mm", "2033-01-31")};
     report.joints[0].certificate = *readCertificate("PE-HD 3-20 mm", "2031-06-30");
+    report.joints[0].certificateN = 4;
     const QString text = Printed(report).pdf.text();
-    EXPECT_TRUE(text.contains("Ilva Borrick (PE-HD 3-20 mm, to 30 Jun 2031)"))
+    EXPECT_TRUE(
+        text.contains("Ilva Borrick (PE-HD 3-20 mm, to 30 Jun 2031, event 4 of person:op-1)"))
         << text.toStdString();
     EXPECT_FALSE(text.contains("31 Jan 2033"));
 }

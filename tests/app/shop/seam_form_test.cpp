@@ -15,9 +15,11 @@ SeamChoices choices() {
 }
 
 SeamValues whole() {
-    return {{"job", "QV-131"},        {"label", "L1"},         {"what", "lid \"upper\", left"},
-            {"procedure", "p-pe"},    {"thickness_mm", "8,5"}, {"length_mm", "620+580"},
-            {"rewelds_allowed", "2"}, {"shielded", "yes"},     {"sheet_1_batch", "B-1"}};
+    return {{"job", "QV-131"},        {"part", "Salt tank"},
+            {"label", "L1"},          {"what", "lid \"upper\", left"},
+            {"procedure", "p-pe"},    {"thickness_mm", "8,5"},
+            {"length_mm", "620+580"}, {"rewelds_allowed", "2"},
+            {"shielded", "yes"},      {"sheet_1_batch", "B-1"}};
 }
 
 const FormField* fieldOf(const FormSection& section, const std::string& column) {
@@ -35,6 +37,7 @@ TEST(SeamForm, WhatIsWholeBecomesASeamOfItsJob) {
     const auto seam = seamOf(whole(), choices());
     ASSERT_TRUE(seam);
     EXPECT_EQ(seam->job, "QV-131");
+    EXPECT_EQ(seam->part, "Salt tank");
     EXPECT_EQ(seam->what, "lid \"upper\", left");
     EXPECT_EQ(seam->thicknessMm, 8.5); // a decimal comma counts as a point
     EXPECT_EQ(seam->lengthsMm, (std::vector<double>{620, 580}));

@@ -1,6 +1,9 @@
 // What a paper needs of a log, from real log files.
 #include "core/report/record_facts.h"
 
+#include "core/copies/log_import.h"
+#include "core/heat/material_codec.h"
+#include "core/log/fact_codec.h"
 #include "core/log/log_writer.h"
 #include "core/log/seal.h"
 #include "core/log/world.h"
@@ -8,6 +11,7 @@
 #include "tests/support/scratch_folder.h"
 
 #include <gtest/gtest.h>
+#include <tuple>
 
 namespace seamclock {
 namespace {
@@ -42,6 +46,11 @@ TEST_F(Facts, NameTheSealThatCoversAJointAndNoneForTheOneBehindIt) {
     ASSERT_EQ(facts->seals.size(), 1U);
     EXPECT_EQ(facts->seals[0].day, "2030-01-07");
     EXPECT_EQ(facts->seals[0].by, test::kForeman);
+    const auto day = log.bodies("day:2030-01-07");
+    ASSERT_TRUE(day);
+    const auto row = factFromBody(day->at(static_cast<std::size_t>(facts->seals[0].n) - 1));
+    ASSERT_TRUE(row);
+    EXPECT_EQ(sealFingerprint(*row), facts->seals[0].fingerprint);
     EXPECT_EQ(facts->seals[0].keyFingerprint, fingerprint(key.publicKey()));
     EXPECT_EQ(facts->world, "production");
     const auto first = recordFacts(log, *facts, test::weldName(1));
@@ -128,9 +137,75 @@ TEST_F(Facts, HoldTheCertificateThatWasNotedWhenTheJointBegan) {
     ASSERT_TRUE(facts) << facts.error().detail;
     ASSERT_TRUE(facts->certificate);
     EXPECT_EQ(facts->certificate->until, "2030-06-30");
+    const auto own = log.bodies(welder);
+    ASSERT_TRUE(own);
+    ASSERT_GE(own->size(), 2U);
+    const auto noted = factFromBody((*own)[static_cast<std::size_t>(facts->certificateN) - 1]);
+    ASSERT_TRUE(noted);
+    EXPECT_EQ(noted->d, FactDetail(CertificateNoted{"PE-HD 3-20 mm", "2030-06-30"}));
     const auto report = reportFacts(log, std::vector<std::string>{test::weldName(1)});
     ASSERT_TRUE(report) << report.error().detail;
     EXPECT_EQ(report->joints.at(0).certificate, facts->certificate);
+}
+
+// Two shops name their people alike: a joint's own log knows whom it means.
+TEST_F(Facts, OfAJointOfAnotherLogAreAboutItsOwnPeople) {
+    const std::string other = folder.file("b.log");
+    const auto events = test::closedWeld(11);
+    const std::string welder = events.front().by;
+    Instant before = test::closedWeld(1).front().at;
+    before.utc -= std::chrono::hours(1);
+    for (const auto& [file, name, scope] :
+         {std::tuple{path, "Jan Tolm", "PE-HD 3-12 mm"}, {other, "Jan Verrik", "PE-HD 3-30 mm"}}) {
+        auto log = LogWriter<Production>::open(file, clock, test::signing());
+        ASSERT_TRUE(log) << log.error().detail;
+        ASSERT_TRUE(log->note(before, "station", welder, PersonSet{name, "operator"}));
+        ASSERT_TRUE(
+            log->note(before, test::kForeman, welder, CertificateNoted{scope, "2031-06-30"}));
+        if (file == other) {
+            log->submit(test::rowsOf(events), test::sampleDocuments());
+        }
+        ASSERT_TRUE(log->flush());
+    }
+    ASSERT_TRUE(importLog(other, path, clock));
+    auto log = reader();
+    const auto facts = recordFacts(log, *logFacts(log), test::weldName(11));
+    ASSERT_TRUE(facts) << facts.error().detail;
+    EXPECT_TRUE(facts->elsewhere);
+    ASSERT_EQ(facts->people.people.size(), 1U);
+    EXPECT_EQ(facts->people.people[0].name, "Jan Verrik");
+    ASSERT_TRUE(facts->certificate);
+    EXPECT_EQ(scopeOf(*facts->certificate), "PE-HD 3-30 mm");
+    EXPECT_EQ(facts->certificateN, 2);
+    const auto report = reportFacts(log, JointFilter{});
+    ASSERT_TRUE(report) << report.error().detail;
+    for (const ReportJoint& joint : report->joints) {
+        const bool came = joint.line.number == 11;
+        EXPECT_EQ(joint.elsewhere, came) << joint.line.number;
+        EXPECT_EQ(joint.people.people.size(), came ? 1U : 0U);
+        ASSERT_TRUE(joint.certificate) << joint.line.number;
+        EXPECT_EQ(scopeOf(*joint.certificate), came ? "PE-HD 3-30 mm" : "PE-HD 3-12 mm");
+    }
+}
+
+/// The estimate on paper names what it is worked out from.
+TEST_F(Facts, OfTheHeatNameThePlanThePlateAndTheStepsFromPhaseToPhase) {
+    auto log = reader();
+    const auto materials =
+        readMaterialFolder(std::string(SEAMCLOCK_SOURCE_DIR) + "/resources/materials");
+    ASSERT_TRUE(materials) << materials.error().detail;
+    const auto facts = recordFacts(log, *logFacts(log), test::weldName(1), &*materials);
+    ASSERT_TRUE(facts) << facts.error().detail;
+    EXPECT_EQ(facts->heat.has_value(), !facts->heatFrom.empty());
+    std::vector<std::string> kinds;
+    for (const std::int64_t n : facts->heatFrom) {
+        kinds.emplace_back(kindOf(facts->record.events[static_cast<std::size_t>(n) - 1].d));
+    }
+    EXPECT_EQ(
+        kinds, (std::vector<std::string>{
+                   "weld_opened", "check_made", "alignment_started", "soak_started", "plate_out",
+                   "faces_met", "pressure_locked", "release_step"}));
+    EXPECT_TRUE(recordFacts(log, *logFacts(log), test::weldName(1))->heatFrom.empty());
 }
 
 TEST_F(Facts, HoldTheCouponsThatWereCutFromTheJoint) {

@@ -36,6 +36,8 @@ Weld opened(const WeldOrder& order) {
     opened.type = order.type;
     opened.bench = order.bench.bench.id;
     opened.seam = order.seam;
+    opened.job = order.job;
+    opened.part = order.part;
     opened.beadPlaces = order.beadPlaces;
     opened.sheets = order.sheets;
     for (const Length length : order.request.lengths) {
@@ -67,12 +69,16 @@ TEST(SameAgain, IsPlannedToTheSameNumbers) {
 }
 
 TEST(WeldAgain, IsLinkedToTheJointCutOut) {
-    const WeldOrder order = test::orderOf(test::kDemoSeams[0]);
+    WeldOrder order = test::orderOf(test::kDemoSeams[0]);
+    order.job = "QV-131";
+    order.part = "Salt tank";
     const Weld weld = opened(order);
     const WeldOrder again = weldAgain(weld, order.procedure, order.bench, 24'000);
     EXPECT_EQ(again.reweldOf, weld.id());
     EXPECT_EQ(again.lostUm, 24'000);
     EXPECT_EQ(again.seam, std::string("S1/R1"));
+    EXPECT_EQ(again.job, "QV-131");
+    EXPECT_EQ(again.part, "Salt tank");
     WeldOrder unnamed = order;
     unnamed.seam.reset();
     EXPECT_FALSE(weldAgain(opened(unnamed), order.procedure, order.bench, 0).seam);

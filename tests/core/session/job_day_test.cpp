@@ -57,6 +57,17 @@ TEST(JobDay, PlansTheWholeDemoJob) {
     EXPECT_EQ(s1.times.soak, std::chrono::seconds(150)); // PE-HD 15 mm, 10 s per mm (trade.md)
 }
 
+TEST(JobOrder, SaysWhoseSeamItIsAndOfWhichPart) {
+    JobDayAsk ask = demo();
+    const auto order = orderOf(ask.seams[0], ask.procedures);
+    ASSERT_TRUE(order) << order.error().detail;
+    EXPECT_EQ(order->seam, ask.seams[0].label);
+    EXPECT_EQ(order->job, ask.seams[0].job);
+    EXPECT_EQ(order->part, "Brine settling tank, 1.4 m across, with weir and lid");
+    ask.seams[0].part.clear();
+    EXPECT_FALSE(orderOf(ask.seams[0], ask.procedures)->part);
+}
+
 // A job's table may hold ten times as many seams as a plan.
 TEST(JobDay, LeavesForLaterWhatNoPlanHolds) {
     JobDayAsk ask = demo();

@@ -88,6 +88,7 @@ TEST_F(OfficeTest, SeamsOfAJobAreKeptInTheLogUntilTheyAreTakenAway) {
         << "no job is named";
     for (JobSeam& seam : read.seams) {
         seam.job = "QV-131";
+        seam.part = "Brine settling tank";
     }
     ASSERT_TRUE(office->addSeams(ines.who, read.seams));
     EXPECT_EQ(
@@ -100,6 +101,7 @@ TEST_F(OfficeTest, SeamsOfAJobAreKeptInTheLogUntilTheyAreTakenAway) {
         const JobSeam& is = kept[i];
         const JobSeam& was = read.seams[i];
         EXPECT_EQ(nameOf(is), nameOf(was));
+        EXPECT_EQ(is.part, "Brine settling tank");
         EXPECT_EQ(
             std::tie(is.what, is.procedure, is.bench, is.thicknessMm, is.lengthsMm, is.dragN),
             std::tie(

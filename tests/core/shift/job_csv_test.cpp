@@ -297,6 +297,7 @@ TEST(JobCsv, ItsTemplateIsSound) {
     ASSERT_TRUE(job.isSound()) << job.problems.front().inWords();
     ASSERT_EQ(job.seams.size(), 1U);
     EXPECT_EQ(job.seams[0].what, "floor, two halves");
+    EXPECT_EQ(job.seams[0].part, "Brine settling tank");
     std::string header;
     for (const std::string& column : jobCsvColumns()) {
         header += (header.empty() ? "" : ",") + column;

@@ -14,6 +14,7 @@ std::vector<WeldDetail> oneOfEach() {
     WeldOpened opened = test::inventedOpening();
     opened.reweldOf = "99999999-0000-4000-8000-000000000000";
     opened.lostUm = 24'000;
+    opened.part = "Brine settling tank";
     opened.beadPlaces = 3;
     opened.docs.material = std::string(64, 'c');
     opened.flags = {"calibration_overdue"};
