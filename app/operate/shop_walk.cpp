@@ -203,6 +203,7 @@ Result<void> ShopWalk::seamByHand(const Picture& picture) {
     return inOrder(
         {[&] { return open(); }, [&] { return choose("Jobs and seams"); },
          [&] { return press(SlotPlace::Stop); }, [&] { return type("job", kJob); },
+         [&] { return type("part", "Salt tank, 0.9 m across"); },
          [&] { return type("label", "L3"); }, [&] { return type("what", "lid, two halves"); },
          [&] { return chosen("procedure", 0); }, [&] { return type("thickness_mm", "1800"); },
          [&] {
@@ -338,7 +339,23 @@ Result<void> ShopWalk::bent(const Picture& picture) {
              settle();
              return press(SlotPlace::Stop);
          },
-         [&] { return press(SlotPlace::Step); },
+         [&] { return choose("Tested by"); },
+         [&] {
+             take(picture, "shop-coupon-standard");
+             flow().namePage()->setName(QStringLiteral("EN 12814-1"));
+             return press(SlotPlace::Step);
+         },
+         [&] { return choose("Welded by"); },
+         [&] {
+             take(picture, "shop-coupon-welder");
+             emit flow().choicePage()->chosen(0);
+             settle();
+             return expect(flow().listPage(), "the result did not come back");
+         },
+         [&] {
+             take(picture, "shop-coupon-trial");
+             return press(SlotPlace::Step);
+         },
          [&] { return m_people.givePin(PeopleWalk::kForemansPin); },
          [&] {
              settle();

@@ -293,6 +293,11 @@ void ShopFlow::showDraft() {
                      ? tr("It is kept by a foreman's PIN.")
                      : tr("What was entered before stays in the record, with the reason.");
     view.rows = draftRows(m_draft->tested());
+    const auto words = wordRows(m_draft->tested(), names());
+    const int first = static_cast<int>(view.rows.size());
+    for (const auto& [word, row] : words) {
+        view.rows.push_back(row);
+    }
     view.back = plainSlot(tr("Another coupon"), tr("go on typing"));
     view.stop = plainSlot(tr("Close"), tr("nothing is kept"));
     view.step = stepSlot(tr("Keep it"));
@@ -300,7 +305,12 @@ void ShopFlow::showDraft() {
         view.step.look = SlotView::Look::Gone;
     }
     list(
-        view, {},
+        view,
+        [this, first, count = static_cast<int>(words.size())](int index) {
+            if (index >= first && index < first + count) {
+                index == first ? askStandard() : askWelder();
+            }
+        },
         [this] {
             if (m_draft->isWhole()) {
                 keepDraft();
@@ -311,6 +321,36 @@ void ShopFlow::showDraft() {
             showTests();
         },
         [this] { askCoupon(); });
+}
+
+void ShopFlow::askStandard() {
+    askWords(
+        tr("By which standard was it tested?"), tr("As it stands on the laboratory's paper."),
+        tr("the standard"),
+        [this](const QString& standard) {
+            m_draft->tested().standard = standard.toStdString();
+            showDraft();
+        },
+        [this] { showDraft(); });
+}
+
+void ShopFlow::askWelder() {
+    ChoiceView view;
+    view.title = tr("Who welded the trial?");
+    const std::vector<Person> people = welders();
+    for (const Person& person : people) {
+        view.choices.push_back(choiceOf(plainText(person.name), {}, Sign::Person));
+    }
+    view.back = hiddenSlot();
+    view.stop = plainSlot(tr("Close"), {});
+    view.step = hiddenSlot();
+    choose(
+        view,
+        [this, people](int index) {
+            m_draft->tested().welder = people.at(static_cast<std::size_t>(index)).id;
+            showDraft();
+        },
+        {}, [this] { showDraft(); });
 }
 
 void ShopFlow::keepDraft() {

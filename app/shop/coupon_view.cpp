@@ -255,4 +255,29 @@ std::vector<ListRowView> draftRows(const CouponTested& tested) {
     return rows;
 }
 
+std::vector<std::pair<CouponWord, ListRowView>>
+wordRows(const CouponTested& tested, const DayNames& names) {
+    const auto row = [](const QString& text, const QString& second, Sign sign) {
+        ListRowView out;
+        out.text = text;
+        out.second = second;
+        out.sign = sign;
+        return out;
+    };
+    std::vector<std::pair<CouponWord, ListRowView>> out;
+    out.emplace_back(
+        CouponWord::Standard,
+        row(tr("Tested by"),
+            tested.standard.empty() ? tr("touch to say the standard") : plainText(tested.standard),
+            Sign::Note));
+    if (!tested.weld) { // else the joint says it
+        out.emplace_back(
+            CouponWord::Welder,
+            row(tr("Welded by"),
+                tested.welder ? names.person(*tested.welder) : tr("touch to say who welded"),
+                Sign::Person));
+    }
+    return out;
+}
+
 } // namespace seamclock

@@ -10,6 +10,7 @@
 
 #include <QString>
 #include <QStringList>
+#include <utility>
 #include <vector>
 
 namespace seamclock {
@@ -30,5 +31,10 @@ ListView couponList(const CouponsRead& all, const DayNames& names);
 ListView couponPage(const CouponSeries& series, const DayNames& names);
 /// What was typed, before it is kept: its result as it would be, and its values.
 std::vector<ListRowView> draftRows(const CouponTested& tested);
+/// What the laboratory's paper says besides, each to be touched: by which standard it was tested
+/// and, of a trial without a joint here, who welded.
+enum class CouponWord { Standard, Welder };
+std::vector<std::pair<CouponWord, ListRowView>>
+wordRows(const CouponTested& tested, const DayNames& names);
 
 } // namespace seamclock

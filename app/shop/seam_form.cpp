@@ -102,9 +102,8 @@ FormSection seamForm(const SeamValues& values, const SeamChoices& choices, bool 
     std::vector<std::pair<std::string, QString>> benches{{"", tr("any that can make it")}};
     benches.insert(benches.end(), choices.benches.begin(), choices.benches.end());
     section.rows = {
-        rowOf(
-            {field(values, kJob, tr("Job")), field(values, "part", tr("Part"), 1),
-             field(values, "label", tr("Seam's label")), field(values, "what", tr("What it is"))}),
+        rowOf({field(values, kJob, tr("Job")), field(values, "label", tr("Seam's label"))}),
+        rowOf({field(values, "part", tr("Part")), field(values, "what", tr("What it is"))}),
         rowOf(
             {chosen(values, "procedure", tr("Procedure"), choices.procedures, 2),
              chosen(values, "bench", tr("Bench"), std::move(benches))}),

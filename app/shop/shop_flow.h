@@ -136,6 +136,8 @@ private:
     void askCoupon();
     void askCracked();
     void showDraft();
+    void askStandard();
+    void askWelder();
     void keepDraft();
     void sendDraft();
 

@@ -1948,6 +1948,10 @@
             <translation>Etwa so: PE-HD, PP 3-20 mm bis 2031-06-30</translation>
         </message>
         <message>
+            <source>As it stands on the laboratory's paper.</source>
+            <translation>Wie es im Bericht des Labors steht.</translation>
+        </message>
+        <message>
             <source>As measured, both the same.</source>
             <translation>Wie gemessen, beide gleich.</translation>
         </message>
@@ -2258,6 +2262,10 @@
         <message>
             <source>By which procedure was the trial welded?</source>
             <translation>Nach welcher Anweisung wurde der Versuch geschweißt?</translation>
+        </message>
+        <message>
+            <source>By which standard was it tested?</source>
+            <translation>Nach welcher Norm wurde geprüft?</translation>
         </message>
         <message>
             <source>CSV or JSON of these</source>
@@ -5394,6 +5402,10 @@
             <translation>Entfernt wird sie nicht mehr angeboten; im Logbuch steht, dass es sie gab.</translation>
         </message>
         <message>
+            <source>Tested by</source>
+            <translation>Geprüft nach</translation>
+        </message>
+        <message>
             <source>That PIN is wrong.</source>
             <translation>Die PIN ist falsch.</translation>
         </message>
@@ -6310,6 +6322,10 @@
             <translation>Fügeebene beim Lösen</translation>
         </message>
         <message>
+            <source>Welded by</source>
+            <translation>Geschweißt von</translation>
+        </message>
+        <message>
             <source>Welded coupon %1</source>
             <translation>Geschweißte Probe %1</translation>
         </message>
@@ -6632,6 +6648,10 @@
         <message>
             <source>Who is the first foreman?</source>
             <translation>Wer ist der erste Meister?</translation>
+        </message>
+        <message>
+            <source>Who welded the trial?</source>
+            <translation>Wer hat die Probe geschweißt?</translation>
         </message>
         <message>
             <source>Who welds</source>
@@ -11694,6 +11714,10 @@
             <translation>die Federrate in N/mm</translation>
         </message>
         <message>
+            <source>the standard</source>
+            <translation>die Norm</translation>
+        </message>
+        <message>
             <source>the step would come before the one it follows</source>
             <translation>der Schritt käme vor den, dem er folgt</translation>
         </message>
@@ -12096,6 +12120,14 @@
         <message>
             <source>total length %1 mm is outside %2 to %3 mm of bench %4</source>
             <translation>Gesamtlänge %1 mm liegt außerhalb %2 bis %3 mm von Bank %4</translation>
+        </message>
+        <message>
+            <source>touch to say the standard</source>
+            <translation>antippen: die Norm nennen</translation>
+        </message>
+        <message>
+            <source>touch to say who welded</source>
+            <translation>antippen: wer geschweißt hat</translation>
         </message>
         <message>
             <source>trainee</source>

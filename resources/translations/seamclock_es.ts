@@ -1948,6 +1948,10 @@
             <translation>Así: PE-HD, PP 3-20 mm hasta 2031-06-30</translation>
         </message>
         <message>
+            <source>As it stands on the laboratory's paper.</source>
+            <translation>Como consta en el informe del laboratorio.</translation>
+        </message>
+        <message>
             <source>As measured, both the same.</source>
             <translation>El medido, igual en las dos.</translation>
         </message>
@@ -2258,6 +2262,10 @@
         <message>
             <source>By which procedure was the trial welded?</source>
             <translation>¿Con qué procedimiento se soldó la prueba?</translation>
+        </message>
+        <message>
+            <source>By which standard was it tested?</source>
+            <translation>¿Según qué norma se ensayó?</translation>
         </message>
         <message>
             <source>CSV or JSON of these</source>
@@ -5394,6 +5402,10 @@
             <translation>Quitada ya no se ofrece; el registro guarda que estuvo.</translation>
         </message>
         <message>
+            <source>Tested by</source>
+            <translation>Ensayado según</translation>
+        </message>
+        <message>
             <source>That PIN is wrong.</source>
             <translation>PIN incorrecto.</translation>
         </message>
@@ -6310,6 +6322,10 @@
             <translation>Plano al soltar</translation>
         </message>
         <message>
+            <source>Welded by</source>
+            <translation>Soldado por</translation>
+        </message>
+        <message>
             <source>Welded coupon %1</source>
             <translation>Probeta soldada %1</translation>
         </message>
@@ -6632,6 +6648,10 @@
         <message>
             <source>Who is the first foreman?</source>
             <translation>¿Quién es el primer encargado?</translation>
+        </message>
+        <message>
+            <source>Who welded the trial?</source>
+            <translation>¿Quién soldó la prueba?</translation>
         </message>
         <message>
             <source>Who welds</source>
@@ -11694,6 +11714,10 @@
             <translation>la rigidez del muelle en N/mm</translation>
         </message>
         <message>
+            <source>the standard</source>
+            <translation>la norma</translation>
+        </message>
+        <message>
             <source>the step would come before the one it follows</source>
             <translation>el paso llegaría antes del que sigue</translation>
         </message>
@@ -12096,6 +12120,14 @@
         <message>
             <source>total length %1 mm is outside %2 to %3 mm of bench %4</source>
             <translation>longitud total %1 mm está fuera de %2 a %3 mm del banco %4</translation>
+        </message>
+        <message>
+            <source>touch to say the standard</source>
+            <translation>tocar para decir la norma</translation>
+        </message>
+        <message>
+            <source>touch to say who welded</source>
+            <translation>tocar para decir quién soldó</translation>
         </message>
         <message>
             <source>trainee</source>

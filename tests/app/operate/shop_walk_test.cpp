@@ -202,7 +202,9 @@ TEST_F(ShopWalkTest, CouponsThatArePutRightKeepWhatWasEnteredFirst) {
     const auto both = coupons();
     ASSERT_EQ(both.size(), 2U);
     const bool byRam = std::any_of(both.begin(), both.end(), [](const CouponSeries& one) {
-        return one.now().ramUm == std::vector<std::int64_t>{23'400} && one.now().angleMilli.empty();
+        return one.now().ramUm == std::vector<std::int64_t>{23'400} &&
+               one.now().angleMilli.empty() && one.now().standard == "EN 12814-1" &&
+               one.joinedBy.rfind("person:", 0) == 0 && !one.now().weld;
     });
     EXPECT_TRUE(byRam) << "as the laboratory told it";
 }
