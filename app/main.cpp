@@ -8,6 +8,7 @@
 #include "app/operate/window.h"
 #include "app/platform/boot_clock.h"
 #include "app/platform/data_folder.h"
+#include "app/platform/display.h"
 #include "app/platform/paced_clock.h"
 #include "app/platform/resource_folder.h"
 #include "app/power/stay_awake.h"
@@ -40,7 +41,6 @@
 #include <QTimer>
 #include <algorithm>
 #include <cstdio>
-#include <cstdlib>
 #include <cstring>
 #include <memory>
 #include <optional>
@@ -879,15 +879,6 @@ int putGuide(const QString& file) {
     }
     std::printf("%s\n", file.toLocal8Bit().constData());
     return 0;
-}
-
-/// Without a display Qt would abort; a sentence is better.
-bool hasDisplay() {
-    const auto set = [](const char* name) {
-        const char* value = std::getenv(name);
-        return value != nullptr && *value != '\0';
-    };
-    return set("DISPLAY") || set("WAYLAND_DISPLAY") || set("QT_QPA_PLATFORM");
 }
 
 int run(int argc, char** argv) {

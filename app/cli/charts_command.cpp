@@ -175,6 +175,13 @@ Result<DueFacts> dueFacts(const DueCall& call) {
         }
         facts.shelf = std::move(*shelf);
         facts.roster = std::move(*roster);
+        const auto procedures = proceduresOf(call.log);
+        if (!procedures) {
+            return tl::unexpected(procedures.error());
+        }
+        for (const ProcedureDocument& one : *procedures) {
+            facts.procedures.push_back(one.procedure);
+        }
     }
     auto benches = benchesOf(call.benches, log ? &*log : nullptr);
     if (!benches) {
@@ -188,7 +195,7 @@ Result<DueFacts> dueFacts(const DueCall& call) {
 
 std::string whenText(const DueItem& item) {
     if (item.date.empty()) {
-        return "none is noted";
+        return item.kind == DueKind::Attestation ? "changed since" : "none is noted";
     }
     if (item.days < 0) {
         return fmt::format("{}: {} days ago", item.date, -item.days);

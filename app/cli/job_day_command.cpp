@@ -7,6 +7,7 @@
 #include "app/platform/boot_clock.h"
 #include "core/base/plain_number.h"
 #include "core/log/log_reader.h"
+#include "core/log/roster.h"
 #include "core/quality/due.h"
 #include "core/report/plain_text.h"
 #include "core/report/wording.h"
@@ -28,6 +29,7 @@ struct JobDayCall {
     std::vector<std::string> people;
     std::optional<std::string> log;
     std::optional<std::string> from;
+    std::optional<std::string> job;
     bool json = false;
 };
 
@@ -36,9 +38,15 @@ bool endsWith(const std::string& text, const std::string& end) {
            text.compare(text.size() - end.size(), end.size(), end) == 0;
 }
 
-/// Of a table (CSV) or a job's JSON file.
-Result<std::vector<JobSeam>> readSeams(const std::string& file) {
+/// Of a table (CSV), whose job the call names, or a job's JSON file.
+Result<std::vector<JobSeam>> readSeams(const JobDayCall& call) {
+    const std::string& file = call.file;
     if (endsWith(file, ".json")) {
+        if (call.job) {
+            return fail(
+                ErrorCode::Malformed, "--job " + inQuotes(*call.job) + " is for a table; " + file +
+                                          " says itself whose seams it has");
+        }
         auto job = readJobFile(file);
         return job ? Result<std::vector<JobSeam>>(std::move(job->seams))
                    : tl::unexpected(job.error());
@@ -57,7 +65,34 @@ Result<std::vector<JobSeam>> readSeams(const std::string& file) {
                                                job.problems.size() - 1 + job.more)
                                          : ""));
     }
+    for (JobSeam& seam : job.seams) {
+        seam.job = call.job.value_or("");
+    }
     return std::move(job.seams);
+}
+
+/// Of a table whose job nobody named: one that has joints of its labels in the log, with what that
+/// means. Empty: none has.
+Result<std::string> jobNotNamed(const std::vector<JobSeam>& seams, LogReader& log) {
+    for (const JobSeam& seam : seams) {
+        if (!seam.job.empty()) {
+            return std::string();
+        }
+        JointFilter filter;
+        filter.seam = seam.label;
+        filter.limit = 1;
+        const auto lines = log.joints(filter);
+        if (!lines) {
+            return tl::unexpected<Error>(lines.error());
+        }
+        if (!lines->empty() && !lines->front().job.empty()) {
+            return fmt::format(
+                "not counted: the log has joints of the job {}, as seam {}; --job says whose seams "
+                "the table has",
+                onOneLine(lines->front().job), onOneLine(seam.label));
+        }
+    }
+    return std::string();
 }
 
 Result<std::optional<std::string>> readFrom(const std::optional<std::string>& from) {
@@ -97,6 +132,12 @@ benchesFor(const JobDayCall& call, const std::vector<JobSeam>& seams, LogReader*
     return out;
 }
 
+constexpr const char* kOneOfANumber = "operator ";
+
+bool isOneOfANumber(const std::string& person) {
+    return person.rfind(kOneOfANumber, 0) == 0;
+}
+
 /// "1" to "20", or a name each.
 Result<std::vector<std::string>> peopleOf(const std::vector<std::string>& words) {
     const bool isCount = words.size() == 1 && !words.front().empty() &&
@@ -111,11 +152,45 @@ Result<std::vector<std::string>> peopleOf(const std::vector<std::string>& words)
         }
         std::vector<std::string> out;
         for (std::int64_t i = 1; i <= *count; ++i) {
-            out.push_back("operator " + std::to_string(i));
+            out.push_back(kOneOfANumber + std::to_string(i));
         }
         return out;
     }
     return words;
+}
+
+/// Names as ids, where the log knows them. Missing: a name that it doesn't.
+Result<std::vector<std::string>> asIds(std::vector<std::string> names, LogReader& log) {
+    const auto roster = readRoster(log);
+    if (!roster) {
+        return tl::unexpected<Error>(roster.error());
+    }
+    for (std::string& name : names) {
+        std::string all;
+        bool known = roster->people.empty() || isOneOfANumber(name);
+        for (const Person& person : roster->people) {
+            if (person.active) {
+                all += (all.empty() ? "" : ", ") + person.name;
+            }
+            if (!known && (person.name == name || person.id == name)) {
+                name = person.id;
+                known = true;
+            }
+        }
+        if (!known) {
+            return fail(
+                ErrorCode::Missing,
+                "--people " + inQuotes(name) + " is not in the log; allowed: a number, or " + all);
+        }
+    }
+    return names;
+}
+
+/// Whose certificate nobody could ask for.
+std::string handsText(const std::vector<std::string>& people) {
+    return std::any_of(people.begin(), people.end(), isOneOfANumber)
+               ? "of operators who are only counted no certificate is asked: --people NAME does\n"
+               : "";
 }
 
 std::string clockTime(Milliseconds from, const Instant& now) {
@@ -233,8 +308,11 @@ std::string stretchesText(const JobDay& day, const Instant& now) {
 
 std::string dayText(const std::string& file, const JobDay& day, const Instant& now) {
     std::string text = headline(onOneLine(file));
+    const std::size_t open =
+        day.plan.impossible.size() + day.progress.count(JobSeamState::ToDecide);
     if (day.plan.stretches.empty()) {
-        text += "nothing is to weld\n";
+        text += open == 0 ? "nothing is to weld\n"
+                          : fmt::format("seams that are open and can't be planned: {}\n", open);
     } else {
         text +=
             stretchesText(day, now) + "\n" +
@@ -326,7 +404,7 @@ std::string stateText(const std::string& file, const JobProgress& progress) {
 
 Result<int> planJob(const JobDayCall& call, Terminal& terminal) {
     JobDayAsk ask;
-    auto seams = readSeams(call.file);
+    auto seams = readSeams(call);
     if (!seams) {
         return tl::unexpected(seams.error());
     }
@@ -337,12 +415,18 @@ Result<int> planJob(const JobDayCall& call, Terminal& terminal) {
         return tl::unexpected(from ? people.error() : from.error());
     }
     ask.fromDay = std::move(*from);
-    ask.people = std::move(*people);
     auto log = openIf(call.log);
     if (!log) {
         return tl::unexpected(log.error());
     }
     LogReader* reader = *log ? &**log : nullptr;
+    if (reader != nullptr) {
+        people = asIds(std::move(*people), *reader);
+        if (!people) {
+            return tl::unexpected(people.error());
+        }
+    }
+    ask.people = std::move(*people);
     auto benches = benchesFor(call, ask.seams, reader);
     if (!benches) {
         return tl::unexpected(benches.error());
@@ -364,11 +448,19 @@ Result<int> planJob(const JobDayCall& call, Terminal& terminal) {
     }
     terminal.write(
         call.json ? jobDayJson(call.file, *day, ask.now) : dayText(call.file, *day, ask.now));
+    if (!call.json && reader != nullptr) {
+        const auto unnamed = jobNotNamed(ask.seams, *reader);
+        if (!unnamed) {
+            return tl::unexpected(unnamed.error());
+        }
+        terminal.write(unnamed->empty() ? std::string() : wrapped(*unnamed, 2) + "\n");
+        terminal.write(handsText(ask.people));
+    }
     return 0;
 }
 
 Result<int> showState(const JobDayCall& call, Terminal& terminal) {
-    const auto seams = readSeams(call.file);
+    const auto seams = readSeams(call);
     if (!seams) {
         return tl::unexpected(seams.error());
     }
@@ -384,9 +476,16 @@ Result<int> showState(const JobDayCall& call, Terminal& terminal) {
     if (!progress) {
         return tl::unexpected(progress.error());
     }
+    const auto unnamed = jobNotNamed(*seams, *log);
+    if (!unnamed) {
+        return tl::unexpected(unnamed.error());
+    }
     terminal.write(
         call.json ? jobProgressJson(call.file, *call.log, *progress)
                   : stateText(call.file, *progress));
+    if (!call.json && !unnamed->empty()) {
+        terminal.write(wrapped(*unnamed, 2) + "\n");
+    }
     return 0;
 }
 
@@ -410,6 +509,7 @@ void addJobDay(CLI::App& root, Commands& commands, Terminal& terminal) {
     for (CLI::App* words : {plan, state}) {
         words->add_option("FILE", call->file, "the job: a table of seams (CSV) or its JSON file")
             ->required();
+        words->add_option("--job", call->job, "whose seams the table has: the job's NAME");
         words->add_option("--from", call->from, "only joints of that local DATE or later");
         words->add_flag("--json", call->json, "as JSON");
     }

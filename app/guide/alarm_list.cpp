@@ -11,6 +11,9 @@ namespace {
 /// In the order of the enumerator, which is that of urgency.
 constexpr int kCues = static_cast<int>(CueKind::CoolingDone) + 1;
 
+constexpr const char* kTroubleHeard =
+    "Two pairs of low tones, every 5 s, until it is seen or over.";
+
 AlarmEntry
 entry(const char* phrase, const QString& heard, const QString& means, const QString& act) {
     AlarmEntry made;
@@ -41,7 +44,7 @@ AlarmEntry entryOf(CueKind kind) {
         return entry(
             "Sheets apart, plate out, faces together.",
             "One long tone of three notes, then two pulses a second until the plate is out.",
-            "The soak is over.",
+            "The soak is over; from \"Soak is over by … s.\" on it is longer than it may be.",
             "Sheets apart, plate out, faces together. Press \"Plate out\" as "
             "the plate leaves.");
     case CueKind::BuildUpLate:
@@ -60,21 +63,22 @@ AlarmEntry entryOf(CueKind kind) {
             "Hands on the plate and the wheel. Wait for zero.",
             "As many pulses as the bench's place: one for A, two for B. Once more after 1 s.",
             "Ten seconds of soak are left; in cooling, one minute.",
-            "Go to that bench. Hands on the plate and the wheel.");
+            "In soak go to that bench, hands on the plate and the wheel. In cooling only go there: "
+            "the wheel stays locked until the time is over.");
     case CueKind::RowNotSaved:
         return entry(
-            "Last step is not on disk yet. Trying again. %1", "Two pairs of low tones, once.",
+            "Last step is not on disk yet. Trying again. %1", kTroubleHeard,
             "The log can't be written just now. The step counts, and waits in the spill file.",
             "Go on; it tries again. Look for a full disk or a stick that was pulled out.");
     case CueKind::ClockJumped:
         return entry(
-            "Clock was set %1 ahead. No time of a weld changed.", "Two pairs of low tones, once.",
+            "Clock was set %1 ahead. No time of a weld changed.", kTroubleHeard,
             "The clock on the wall was set by more than 2 s, by hand or by the network, ahead or "
             "back. It is a remark in every open weld.",
             "Look whether date and time are right now, then \"Seen\".");
     case CueKind::BatteryLow:
         return entry(
-            "The battery is low: %1 %. Plug the charger in.", "Two pairs of low tones, once.",
+            "The battery is low: %1 %. Plug the charger in.", kTroubleHeard,
             "Less than 15 % is left, and nothing charges it.",
             "Plug the charger in, and the alarm ends by itself. \"Seen\" hides it until the "
             "battery "
@@ -88,7 +92,7 @@ AlarmEntry entryOf(CueKind kind) {
     case CueKind::AlignmentLate:
         return entry(
             "Bead is slow. Is the plate cold or dirty?",
-            "Two pulses, once, until it is acknowledged.",
+            "Two pulses, every 30 s, until alignment ends.",
             "Alignment takes twice as long as the last ten on this bench; where there are not five "
             "yet, longer than the soak.",
             "Wait for the bead: it ends alignment, not the clock. Measure the plate before the "
@@ -96,10 +100,10 @@ AlarmEntry entryOf(CueKind kind) {
             "joint.");
     case CueKind::RecheckDue:
         return entry(
-            "Read scale %1 now and type it in.", "Two pulses, until it is done.",
+            "Read scale %1 now and type it in.", "Two pulses, every 30 s, until it is typed in.",
             "The sheets close up and shrink in cooling, and the reading falls.",
-            "Read the scale and type it in. If it is too low, turn up to the reading that is "
-            "shown.");
+            "Read the scale and type it in. If it is too low, turn up to the reading that is shown "
+            "(\"Reading is below …\").");
     case CueKind::CoolingDone:
         return entry(
             "Cooling is over. Number on the sheet? Then release.",
@@ -132,7 +136,8 @@ std::vector<AlarmEntry> sentenceEntries() {
     return {
         entry(
             "Last step is in memory only: leave the machine on. %1", "",
-            "Neither the log nor the spill file can be written.",
+            "Neither the log nor the spill file can be written. It sounds like a step that is not "
+            "on disk.",
             "Go on, and don't switch off: what is in memory only is lost with the power."),
         entry(
             "No backup of the log. %1", "",
@@ -165,6 +170,18 @@ std::vector<AlarmEntry> sentenceEntries() {
             "The screen shows that weld where its steps can be read to.",
             "If the bench is further than the screen, stop the weld."),
         entry(
+            "Joint %1: all steps are there.", "",
+            "That weld was open when the log was set aside, and nothing of it is lost.",
+            "Go on where the screen stands."),
+        entry(
+            "Joint %1 is not on disk yet. Trying again.", "",
+            "The joint is closed, and some of its rows wait.",
+            "Leave the machine on: it is saved by itself. Look for a full disk."),
+        entry(
+            "The plate is outside its window. Wait, then read it again.", "",
+            "What was typed is no temperature to weld with; the reading is kept.",
+            "Let the plate come to its temperature, and read that place again."),
+        entry(
             "Joint %1: not taken over.", "", "Nothing of that joint could be read.",
             "Look at it where it lies, and tell the foreman: its record is only in the old log, "
             "which is kept."),
@@ -188,6 +205,10 @@ std::vector<AlarmEntry> sentenceEntries() {
         entry(
             "Wait %2 before soak on %1. Two hands, one plate.", "",
             "This soak would end while another bench changes over or builds up.",
+            "Wait so long, or go on if somebody else is at the other bench."),
+        entry(
+            "Wait %2 before you begin %1. Two hands, one plate.", "",
+            "Its alignment would end while another bench changes over or builds up.",
             "Wait so long, or go on if somebody else is at the other bench."),
         entry(
             "The screen has just come to this bench. Press again.", "",

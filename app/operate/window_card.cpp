@@ -83,7 +83,8 @@ void Window::showSeams() {
                 : tr("%1 %2 mm, %3 mm long")
                       .arg(
                           fromUtf8(seam.sheets.empty() ? "" : seam.sheets.front().material),
-                          numberText(seam.thicknessMm, 0), numberText(length, 0));
+                          millimetresText(std::llround(seam.thicknessMm * 1e3)),
+                          numberText(length, 0));
         view.choices.push_back(choice);
     }
     view.title =

@@ -33,9 +33,7 @@ void Window::askCertificate(
                             : nameFor(m_people->people(), m_people->atBench());
     m_people->askForeman(
         tr("%1, %2 mm: %3.")
-                .arg(
-                    fromUtf8(material), numberText(static_cast<double>(thicknessUm) / 1e3, 0),
-                    findingWord(flag)) +
+                .arg(fromUtf8(material), millimetresText(thicknessUm), findingWord(flag)) +
             QLatin1Char(' ') + who,
         std::move(then));
 }

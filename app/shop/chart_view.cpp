@@ -55,6 +55,10 @@ QString findingText(const ShopChart& chart, const ChartFinding& finding) {
     return {};
 }
 
+bool isTime(JointMeasure measure) {
+    return measure != JointMeasure::Plate && measure != JointMeasure::Drift;
+}
+
 bool isBeyond(ChartSign sign) {
     return sign == ChartSign::AboveLimit || sign == ChartSign::BelowLimit;
 }
@@ -157,7 +161,10 @@ ChartView chartView(const ShopChart& chart, std::size_t until, const DayNames& n
     }
     out.meanText = tr("mean %1").arg(valueText(chart, chart.limits->mean));
     out.upperText = tr("upper limit %1").arg(valueText(chart, chart.limits->upper));
-    out.lowerText = tr("lower limit %1").arg(valueText(chart, chart.limits->lower));
+    // No time is below none: such a limit can't be passed.
+    out.lowerText = isTime(chart.measure) && chart.limits->lower < 0
+                        ? tr("no lower limit")
+                        : tr("lower limit %1").arg(valueText(chart, chart.limits->lower));
     out.rangeText =
         tr("from joint to joint: limit %1").arg(valueText(chart, chart.limits->upperRange));
     if (chart.plateColdOrDirty) {

@@ -53,10 +53,19 @@ ListRowView dueRow(const DueItem& item, const DayNames& names) {
     if (item.date.empty()) {
         row.mark = Mark::Trouble;
         row.tone = Tone::Soon;
-        row.third = tr("There is none at all.");
+        row.third = item.kind == DueKind::Attestation ? tr("Changed since they were attested.")
+                                                      : tr("There is none at all.");
         return row;
     }
     const QString date = fullDayWords(item.date);
+    if (item.kind == DueKind::Attestation) { // it holds on: the year is chosen
+        const bool soon = item.days <= kSoonDays;
+        row.mark = soon ? Mark::Soon : Mark::Wait;
+        row.tone = soon ? Tone::Soon : Tone::Normal;
+        row.third = item.days < 0 ? tr("Attested over a year ago: look again (since %1).").arg(date)
+                                  : tr("Look again by %1.").arg(date);
+        return row;
+    }
     if (item.days < 0) {
         row.mark = Mark::Late;
         row.tone = Tone::Late;

@@ -86,7 +86,11 @@ private:
 
     void say() {
         if (m_day.plan.stretches.empty()) {
-            m_out.title = tr("Nothing is to weld.");
+            const std::size_t open =
+                m_day.plan.impossible.size() + m_day.progress.count(JobSeamState::ToDecide);
+            m_out.title = open == 0   ? tr("Nothing is to weld.")
+                          : open == 1 ? tr("One seam is open, and can't be planned.")
+                                      : tr("%1 seams are open, and none can be planned.").arg(open);
             m_out.under = left();
             return;
         }

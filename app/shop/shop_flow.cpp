@@ -446,6 +446,9 @@ void ShopFlow::showDue() {
     for (const BenchDocument& one : m_room.benches()) {
         facts.benches.push_back(one.bench);
     }
+    for (const ProcedureDocument& one : m_room.procedures()) {
+        facts.procedures.push_back(one.procedure);
+    }
     const Instant now = m_room.now();
     const std::string today = toIsoDate(now.utc, now.offset);
     ask<std::vector<DueItem>>(

@@ -17,6 +17,15 @@ std::string trimmed(const std::string& text) {
                : text.substr(from, text.find_last_not_of(" \t\r\n") - from + 1);
 }
 
+/// As it is compared: nobody tells vp-40713 from VP-40713.
+std::string folded(std::string text) {
+    text = trimmed(text);
+    std::transform(text.begin(), text.end(), text.begin(), [](char sign) {
+        return sign >= 'A' && sign <= 'Z' ? static_cast<char>(sign - 'A' + 'a') : sign;
+    });
+    return text;
+}
+
 /// Whether the index of texts has a word of it for sure: signs beyond ASCII may be none there.
 bool hasWord(const std::string& text) {
     return std::any_of(text.begin(), text.end(), [](char sign) {
@@ -114,7 +123,7 @@ Result<BatchFound> jointsOfBatch(LogReader& log, const std::string& batch) {
         BatchJoint joint{std::move(line), {}};
         std::copy_if(
             sheets->begin(), sheets->end(), std::back_inserter(joint.sheets),
-            [&](const SheetBatch& sheet) { return trimmed(sheet.batch) == asked; });
+            [&](const SheetBatch& sheet) { return folded(sheet.batch) == folded(asked); });
         if (!joint.sheets.empty()) {
             out.joints.push_back(std::move(joint));
         }

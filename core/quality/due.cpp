@@ -75,8 +75,34 @@ void addCertificates(const Roster& roster, List& list) {
     }
 }
 
+/// What became of an attestation: it holds as long as its value says the same (cells.h).
+enum class AttestedNow { Holds, Changed, Gone };
+
+AttestedNow
+attestedNow(const std::vector<Procedure>& inForce, const std::string& id, const std::string& cell) {
+    if (inForce.empty()) {
+        return AttestedNow::Holds;
+    }
+    const auto procedure = std::find_if(
+        inForce.begin(), inForce.end(), [&id](const Procedure& one) { return one.id == id; });
+    if (procedure == inForce.end()) {
+        return AttestedNow::Gone;
+    }
+    for (const Cell& one : cellsOf(*procedure)) {
+        if (one.name == cell) {
+            return one.source.standing == Standing::Attested ? AttestedNow::Holds
+                                                             : AttestedNow::Changed;
+        }
+    }
+    return AttestedNow::Gone;
+}
+
+std::string countText(std::size_t count) {
+    return fmt::format("{} {}", count, count == 1 ? "value" : "values");
+}
+
 /// Of each procedure the cells by the day on which they were attested last.
-void addAttestations(const Shelf& shelf, List& list) {
+void addAttestations(const Shelf& shelf, const std::vector<Procedure>& inForce, List& list) {
     std::map<std::string, std::map<std::string, std::int64_t>> attested; // procedure: cell: day
     for (const Attestation& one : shelf.attestations) {
         const auto day = dayNumber(one.date);
@@ -89,13 +115,23 @@ void addAttestations(const Shelf& shelf, List& list) {
     }
     for (const auto& [procedure, cells] : attested) {
         std::map<std::int64_t, std::size_t> byDay;
+        std::size_t changed = 0;
         for (const auto& [cell, day] : cells) {
-            ++byDay[day];
+            const AttestedNow now = attestedNow(inForce, procedure, cell);
+            changed += now == AttestedNow::Changed ? 1 : 0;
+            if (now == AttestedNow::Holds) {
+                ++byDay[day];
+            }
+        }
+        if (changed > 0) {
+            list.addUndated(
+                {DueKind::Attestation, "procedure:" + procedure, procedure, countText(changed), "",
+                 0});
         }
         for (const auto& [day, count] : byDay) {
             list.add(
-                {DueKind::Attestation, "procedure:" + procedure, procedure,
-                 fmt::format("{} {}", count, count == 1 ? "value" : "values"), "", 0},
+                {DueKind::Attestation, "procedure:" + procedure, procedure, countText(count), "",
+                 0},
                 day + kAttestationDays);
         }
     }
@@ -151,7 +187,7 @@ dueWithin(const DueFacts& facts, std::string_view today, std::int64_t days) {
         addCalibration(bench, list);
     }
     addCertificates(facts.roster, list);
-    addAttestations(facts.shelf, list);
+    addAttestations(facts.shelf, facts.procedures, list);
     return list.sorted();
 }
 

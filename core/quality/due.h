@@ -7,6 +7,7 @@
 #include "core/bench/bench.h"
 #include "core/log/roster.h"
 #include "core/log/shelf.h"
+#include "core/procedure/procedure.h"
 
 #include <cstdint>
 #include <optional>
@@ -37,12 +38,14 @@ struct DueFacts {
     std::vector<Bench> benches;
     Roster roster;
     Shelf shelf;
+    std::vector<Procedure> procedures{}; // in force; without any, each attestation counts
 };
 
 /// Those that are past or due within so many days of `today` (local, 2030-01-07), and before them
 /// what is not there at all: a bench's calibration, and an operator's certificate where the shop
-/// keeps any; then by date. People who have left are not among them. Malformed: no date.
-/// OutOfRange: days outside 0 to kMostDueDays.
+/// keeps any, and values that say something else than when they were attested; then by date. People
+/// who have left are not among them. Malformed: no date. OutOfRange: days outside 0 to
+/// kMostDueDays.
 Result<std::vector<DueItem>>
 dueWithin(const DueFacts& facts, std::string_view today, std::int64_t days);
 

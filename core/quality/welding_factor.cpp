@@ -38,8 +38,9 @@ Result<StrengthMean> meanOf(const char* which, const std::vector<double>& streng
                     "a {} strength of {} MPa; allowed: {} to {} MPa", which, plainNumber(one),
                     plainNumber(kLeastStrengthMpa), plainNumber(kGreatestStrengthMpa)));
         }
-        out.meanMpa += one / count;
+        out.meanMpa += one;
     }
+    out.meanMpa /= count; // once: each division would round
     double squares = 0;
     for (const double one : strengths) {
         squares += (one - out.meanMpa) * (one - out.meanMpa);
@@ -121,11 +122,13 @@ FactorAnswer answerOf(const WeldingFactor& factor, const std::optional<double>& 
     if (!required) {
         return FactorAnswer::NoRequirement;
     }
-    if (factor.factor < *required) {
+    // What is the required factor but for the last bits of a double reaches it.
+    constexpr double kBits = 1e-9;
+    if (factor.factor < *required - kBits) {
         return FactorAnswer::NotMet;
     }
-    return factor.interval && factor.interval->low >= *required ? FactorAnswer::Met
-                                                                : FactorAnswer::MetByMean;
+    return factor.interval && factor.interval->low >= *required - kBits ? FactorAnswer::Met
+                                                                        : FactorAnswer::MetByMean;
 }
 
 } // namespace seamclock

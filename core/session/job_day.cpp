@@ -406,13 +406,18 @@ private:
         return place;
     }
 
+    /// One of a number of hands is nobody whose certificate could be asked for.
+    static bool isSomebody(const std::string& person) { return person.rfind("person:", 0) == 0; }
+
     /// Empty: anybody may.
     std::vector<bool> weldersOf(const std::string& material, std::int64_t thicknessUm) const {
         const std::string today = toIsoDate(m_ask.now.utc, m_ask.now.offset);
         std::vector<bool> out;
         for (const std::string& person : m_ask.people) {
             const auto state = certificateFor(m_certificates, person, material, thicknessUm, today);
-            out.push_back(state == CertificateState::NotKept || state == CertificateState::Valid);
+            out.push_back(
+                !isSomebody(person) || state == CertificateState::NotKept ||
+                state == CertificateState::Valid);
         }
         const bool all = std::find(out.begin(), out.end(), false) == out.end();
         return all ? std::vector<bool>() : out;
@@ -458,12 +463,10 @@ private:
             if (!wish.empty() && bench.id != wish) {
                 continue;
             }
-            const std::int64_t thickness = seam.sheets.empty()
-                                               ? std::llround(seam.thicknessMm * 1e3)
-                                               : seam.sheets.front().thicknessUm;
+            // The nominal one, as at the bench.
+            const std::int64_t thickness = std::llround(seam.thicknessMm * 1e3);
             const auto work = seamWork(
-                seam, procedure->procedure, bench,
-                shopTimes(bench.id, seam.procedure, std::llround(seam.thicknessMm * 1e3)));
+                seam, procedure->procedure, bench, shopTimes(bench.id, seam.procedure, thickness));
             if (work) {
                 out.on[i] = work->times;
                 out.welders = weldersOf(work->times.plate.material, thickness);

@@ -1,5 +1,7 @@
 #include "core/shift/csv_rows.h"
 
+#include <algorithm>
+
 namespace seamclock {
 namespace {
 
@@ -21,7 +23,11 @@ public:
                 out.trouble = CsvTrouble{m_troubleLine, m_trouble};
                 return out;
             }
-            const bool empty = row.cells.size() == 1 && row.cells.front().empty();
+            // Nothing at all, or only commas, as spreadsheets leave below a table.
+            const bool empty =
+                std::all_of(row.cells.begin(), row.cells.end(), [](const std::string& cell) {
+                    return cell.empty();
+                });
             if (!empty) {
                 out.rows.push_back(std::move(row));
             }

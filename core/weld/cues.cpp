@@ -1,8 +1,6 @@
 #include "core/weld/cues.h"
 
 #include <algorithm>
-#include <array>
-#include <utility>
 
 namespace seamclock {
 
@@ -15,22 +13,6 @@ constexpr Milliseconds kCoolingNotice = seconds{60};
 constexpr int kCountInFrom = 3;
 // A limit is within; what is past it begins with the next millisecond.
 constexpr Milliseconds kPast{1};
-
-constexpr std::array<std::pair<CueKind, std::string_view>, 13> kNames{{
-    {CueKind::ProgramLost, "program_lost"},
-    {CueKind::ChangeoverOverrun, "changeover_overrun"},
-    {CueKind::ActNow, "act_now"},
-    {CueKind::BuildUpLate, "build_up_late"},
-    {CueKind::CountIn, "count_in"},
-    {CueKind::GetReady, "get_ready"},
-    {CueKind::RowNotSaved, "row_not_saved"},
-    {CueKind::ClockJumped, "clock_jumped"},
-    {CueKind::BatteryLow, "battery_low"},
-    {CueKind::NoSound, "no_sound"},
-    {CueKind::AlignmentLate, "alignment_late"},
-    {CueKind::RecheckDue, "recheck_due"},
-    {CueKind::CoolingDone, "cooling_done"},
-}};
 
 using Cues = std::vector<Cue>;
 
@@ -139,15 +121,41 @@ int rank(CueKind kind) {
 }
 
 std::string_view toString(CueKind kind) {
-    const auto* const found = std::find_if(
-        kNames.begin(), kNames.end(), [kind](const auto& entry) { return entry.first == kind; });
-    return found->second;
+    switch (kind) {
+    case CueKind::ProgramLost:
+        return "program_lost";
+    case CueKind::ChangeoverOverrun:
+        return "changeover_overrun";
+    case CueKind::ActNow:
+        return "act_now";
+    case CueKind::BuildUpLate:
+        return "build_up_late";
+    case CueKind::CountIn:
+        return "count_in";
+    case CueKind::GetReady:
+        return "get_ready";
+    case CueKind::RowNotSaved:
+        return "row_not_saved";
+    case CueKind::ClockJumped:
+        return "clock_jumped";
+    case CueKind::BatteryLow:
+        return "battery_low";
+    case CueKind::NoSound:
+        return "no_sound";
+    case CueKind::AlignmentLate:
+        return "alignment_late";
+    case CueKind::RecheckDue:
+        return "recheck_due";
+    case CueKind::CoolingDone:
+        return "cooling_done";
+    }
+    return "";
 }
 
 std::optional<CueKind> cueFromString(std::string_view code) {
-    for (const auto& [kind, name] : kNames) {
-        if (name == code) {
-            return kind;
+    for (int i = 0; i <= static_cast<int>(CueKind::CoolingDone); ++i) { // the last of them
+        if (toString(static_cast<CueKind>(i)) == code) {
+            return static_cast<CueKind>(i);
         }
     }
     return std::nullopt;

@@ -924,6 +924,10 @@
             <translation>%1 Nähte sind gespeichert.</translation>
         </message>
         <message>
+            <source>%1 seams are open, and none can be planned.</source>
+            <translation>%1 Nähte sind offen, keine ist planbar.</translation>
+        </message>
+        <message>
             <source>%1 seams; allowed: up to %2</source>
             <translation>%1 Nähte; erlaubt: bis %2</translation>
         </message>
@@ -1992,6 +1996,10 @@
             <translation>Doch bestätigen</translation>
         </message>
         <message>
+            <source>Attested over a year ago: look again (since %1).</source>
+            <translation>Vor über einem Jahr bestätigt: erneut prüfen (seit %1).</translation>
+        </message>
+        <message>
             <source>Attested values of %1</source>
             <translation>Bestätigte Werte von %1</translation>
         </message>
@@ -2322,6 +2330,10 @@
         <message>
             <source>Change an entry</source>
             <translation>Eintrag ändern</translation>
+        </message>
+        <message>
+            <source>Changed since they were attested.</source>
+            <translation>Seit der Bestätigung geändert.</translation>
         </message>
         <message>
             <source>Changeover</source>
@@ -3716,6 +3728,10 @@
             <translation>Prüfen</translation>
         </message>
         <message>
+            <source>Look again by %1.</source>
+            <translation>Erneut prüfen bis %1.</translation>
+        </message>
+        <message>
             <source>Look at both faces of the plate before it goes in, and wipe it with a clean cloth. It is hot: hold the cloth as the machine's instructions say.</source>
             <translation>Beide Flächen des Heizelements ansehen, bevor es hineinkommt, und mit einem sauberen Tuch abwischen. Es ist heiß: das Tuch halten, wie die Anleitung der Maschine sagt.</translation>
         </message>
@@ -4238,6 +4254,10 @@
         <message>
             <source>One seam is kept.</source>
             <translation>Eine Naht ist gespeichert.</translation>
+        </message>
+        <message>
+            <source>One seam is open, and can't be planned.</source>
+            <translation>Eine Naht ist offen und nicht planbar.</translation>
         </message>
         <message>
             <source>One value is attested.</source>
@@ -9524,6 +9544,10 @@
         <message>
             <source>no load</source>
             <translation>ohne Last</translation>
+        </message>
+        <message>
+            <source>no lower limit</source>
+            <translation>keine untere Grenze</translation>
         </message>
         <message>
             <source>no material is named; allowed: as PE-HD</source>

@@ -924,6 +924,10 @@
             <translation>%1 juntas guardadas.</translation>
         </message>
         <message>
+            <source>%1 seams are open, and none can be planned.</source>
+            <translation>Hay %1 juntas abiertas y ninguna se puede planificar.</translation>
+        </message>
+        <message>
             <source>%1 seams; allowed: up to %2</source>
             <translation>%1 juntas; permitido: hasta %2</translation>
         </message>
@@ -1992,6 +1996,10 @@
             <translation>Mejor cotejar</translation>
         </message>
         <message>
+            <source>Attested over a year ago: look again (since %1).</source>
+            <translation>Cotejados hace más de un año: revisar (desde el %1).</translation>
+        </message>
+        <message>
             <source>Attested values of %1</source>
             <translation>Valores cotejados de %1</translation>
         </message>
@@ -2322,6 +2330,10 @@
         <message>
             <source>Change an entry</source>
             <translation>Cambiar datos</translation>
+        </message>
+        <message>
+            <source>Changed since they were attested.</source>
+            <translation>Cambiados desde que se cotejaron.</translation>
         </message>
         <message>
             <source>Changeover</source>
@@ -3716,6 +3728,10 @@
             <translation>Mirar</translation>
         </message>
         <message>
+            <source>Look again by %1.</source>
+            <translation>Revisar antes del %1.</translation>
+        </message>
+        <message>
             <source>Look at both faces of the plate before it goes in, and wipe it with a clean cloth. It is hot: hold the cloth as the machine's instructions say.</source>
             <translation>Mirar las dos caras del espejo antes de meterlo y limpiarlo con un paño limpio. Está caliente: sujetar el paño como dicen las instrucciones de la máquina.</translation>
         </message>
@@ -4238,6 +4254,10 @@
         <message>
             <source>One seam is kept.</source>
             <translation>Una junta guardada.</translation>
+        </message>
+        <message>
+            <source>One seam is open, and can't be planned.</source>
+            <translation>Hay una junta abierta que no se puede planificar.</translation>
         </message>
         <message>
             <source>One value is attested.</source>
@@ -9524,6 +9544,10 @@
         <message>
             <source>no load</source>
             <translation>sin carga</translation>
+        </message>
+        <message>
+            <source>no lower limit</source>
+            <translation>sin límite inferior</translation>
         </message>
         <message>
             <source>no material is named; allowed: as PE-HD</source>

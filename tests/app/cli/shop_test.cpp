@@ -149,6 +149,45 @@ TEST_F(CliShop, AJobsStateFollowsItsJoints) {
         6);
 }
 
+TEST_F(CliShop, ATablesSeamsAreThoseOfTheJobThatIsNamed) {
+    const std::string table = cli.file("seams.csv", cli.run("job template").out);
+    const std::string state = "job state " + table + " --log " + log;
+    const Ran unnamed = cli.run(state);
+    EXPECT_NE(
+        unnamed.out.find("not counted: the log has joints of the job QV-118, as seam S1; --job"),
+        std::string::npos)
+        << unnamed.out;
+    EXPECT_EQ(cli.json(state)["counts"]["open"], 1);
+    EXPECT_EQ(cli.json(state + " --job QV-118")["counts"]["done"], 1);
+    EXPECT_EQ(cli.run(state + " --job QV-118").out.find("not counted"), std::string::npos);
+    const Ran plan = cli.run(
+        "job plan " + table + " --job QV-118 --bench " + Cli::demoBench("east") + " --log " + log);
+    EXPECT_NE(plan.out.find("nothing is to weld"), std::string::npos) << plan.out;
+    EXPECT_EQ(
+        complaint(cli, "job state " + demoJob() + " --job QV-1 --log " + log)
+            .rfind("job state: --job \"QV-1\" is for a table; ", 0),
+        0U);
+}
+
+TEST_F(CliShop, APlanKnowsWhoHasACertificateByName) {
+    addInes();
+    EXPECT_EQ(
+        with("123456\\n", "people add --name 'Ilva Borrick' --role operator --by person:ines-falk")
+            .status,
+        0);
+    const std::string plan = "job plan " + demoJob() + " --log " + log;
+    EXPECT_EQ(
+        complaint(cli, plan + " --people 'Jan Verrik'"),
+        "job plan: --people \"Jan Verrik\" is not in the log; allowed: a number, or Ines Falk, "
+        "Ilva Borrick\n");
+    const Ran counted = cli.run(plan + " --people 2");
+    EXPECT_NE(counted.out.find("no certificate is asked"), std::string::npos) << counted.out;
+    const Ran named = cli.run(plan + " --people 'Ilva Borrick'");
+    EXPECT_EQ(named.status, 0) << named.err;
+    EXPECT_NE(named.out.find("person:ilva"), std::string::npos) << named.out;
+    EXPECT_EQ(named.out.find("no certificate is asked"), std::string::npos) << named.out;
+}
+
 TEST_F(CliShop, ABatchLeadsToItsJointsAndBack) {
     cli.json("rehearse --seam S2 --log " + log);
     const json j = cli.json("log batch VP-40713 --log " + log);

@@ -3,6 +3,7 @@
 #include "app/guide/alarm_list.h"
 
 #include "app/text/language.h"
+#include "core/shift/pattern.h"
 #include "tests/app/guide/shipped_guide.h"
 
 #include <QRegularExpression>
@@ -48,6 +49,33 @@ TEST(AlarmList, HasEveryCueOfCoreOnceAndInTheOrderOfUrgency) {
         EXPECT_FALSE(one.act.isEmpty()) << code;
     }
     EXPECT_EQ(static_cast<qsizetype>(codes.size()), inCore.size());
+}
+
+// What is heard, and how often, is the pattern's own: the guide may not say otherwise.
+TEST(AlarmList, SaysHowOftenEachIsHeard) {
+    for (const AlarmEntry& one : cueEntries()) {
+        const auto sound = soundOf(*one.cue);
+        ASSERT_EQ(sound.has_value(), !one.heard.isEmpty()) << toString(*one.cue);
+        if (!sound) {
+            continue;
+        }
+        const auto pause = pauseAfter(*sound, 1, 1);
+        const auto period =
+            pause ? std::optional(*pause + roundLength(*sound, 1, 1)) : std::nullopt;
+        const bool slow = period && *period >= std::chrono::seconds(2);
+        EXPECT_EQ(slow && *sound != Sound::Done, one.heard.contains(", every "))
+            << toString(*one.cue);
+        if (slow && *sound != Sound::Done) {
+            const QString every = QStringLiteral(", every %1 s").arg(period->count() / 1000);
+            EXPECT_TRUE(one.heard.contains(every)) << one.heard.toStdString();
+        }
+    }
+    const auto chime = [](int round) {
+        return (*pauseAfter(Sound::Done, 1, round) + roundLength(Sound::Done, 1, round)).count();
+    };
+    EXPECT_EQ(chime(0), 30'000); // 30, 60 and 90 s, then every 2 min
+    EXPECT_EQ(chime(2), 30'000);
+    EXPECT_EQ(chime(3), 120'000);
 }
 
 TEST(AlarmList, StandsWholeInTheShippedGuide) {

@@ -1,6 +1,7 @@
 #include "app/platform/boot_clock.h"
 #include "app/platform/boot_pacer.h"
 #include "app/platform/data_folder.h"
+#include "app/platform/display.h"
 #include "app/platform/resource_folder.h"
 #include "tests/support/scratch_folder.h"
 
@@ -163,4 +164,19 @@ TEST(DataFolder, KeepsEverythingInOneFolderThatIsNamed) {
     const Environment relative("SEAMCLOCK_HOME", "stick/shop");
     EXPECT_EQ(productionLogPath().value_or(""), "/data/here/seamclock/joints.seamlog");
     EXPECT_EQ(settingsPath().value_or(""), "/config/here/seamclock/seamclock.ini");
+}
+
+TEST(Display, IsThereWhereOneIsNamed) {
+    const Environment x("DISPLAY", nullptr);
+    const Environment wayland("WAYLAND_DISPLAY", nullptr);
+    const Environment platform("QT_QPA_PLATFORM", nullptr);
+    EXPECT_FALSE(hasDisplay());
+    {
+        const Environment empty("DISPLAY", "");
+        EXPECT_FALSE(hasDisplay());
+    }
+    for (const char* name : {"DISPLAY", "WAYLAND_DISPLAY", "QT_QPA_PLATFORM"}) {
+        const Environment set(name, ":77");
+        EXPECT_TRUE(hasDisplay()) << name;
+    }
 }

@@ -73,6 +73,14 @@ TEST(ChartView, FewJointsAndOneAreToldAsWhatTheyAre) {
     EXPECT_EQ(chartRow(alone, names()).mark, Mark::Open);
 }
 
+TEST(ChartView, NoTimeHasALimitBelowNone) {
+    const ChartView times =
+        chartView(chartOf(JointMeasure::Changeover, {2, 9, 2, 9, 2}), 5, names());
+    EXPECT_EQ(times.lowerText, "no lower limit");
+    const ChartView drift = chartView(chartOf(JointMeasure::Drift, {2, 9, 2, 9, 2}), 5, names());
+    EXPECT_TRUE(drift.lowerText.startsWith("lower limit \u2212")) << drift.lowerText.toStdString();
+}
+
 TEST(ChartView, ShowsFortyPointsAndTheirPlaceInTheWhole) {
     std::vector<double> values(100, 5);
     values[3] = 9;

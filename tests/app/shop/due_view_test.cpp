@@ -46,6 +46,14 @@ TEST(DueView, PeopleAndProceduresAreNamed) {
         dueRow({DueKind::Attestation, "procedure:x", "x", "12 values", "2030-01-07", 5}, {});
     EXPECT_EQ(attested.text, "Attested values of x");
     EXPECT_EQ(attested.second, "12 values");
+    EXPECT_EQ(attested.third, "Look again by 7 Jan 2030.");
+    const ListRowView old =
+        dueRow({DueKind::Attestation, "procedure:x", "x", "12 values", "2030-01-07", -5}, {});
+    EXPECT_EQ(old.mark, Mark::Soon) << "it holds on";
+    EXPECT_EQ(old.third, "Attested over a year ago: look again (since 7 Jan 2030).");
+    EXPECT_EQ(
+        dueRow({DueKind::Attestation, "procedure:x", "x", "1 value", "", 0}, {}).third,
+        "Changed since they were attested.");
 }
 
 TEST(DueView, LooksFurtherAheadByATap) {

@@ -214,6 +214,16 @@ TEST(PlanView, NamesWhatItLeavesOut) {
         texts.contains(" Some times are chosen, not measured: fewer than five such joints."));
 }
 
+TEST(PlanView, ADayThatCantBePlannedIsNoDayWithoutWork) {
+    JobDay none = day(0);
+    none.plan.impossible = {{"S1", "nobody who is here has a certificate"}};
+    EXPECT_EQ(
+        planView(none, sixOClock(), names()).title, "One seam is open, and can't be planned.");
+    none.progress.seams.push_back({"", "S3", JobSeamState::ToDecide, "", "weld:1", {}});
+    EXPECT_EQ(
+        planView(none, sixOClock(), names()).title, "2 seams are open, and none can be planned.");
+}
+
 TEST(PlanView, AnEmptyDayHasNothingToPaint) {
     const PlanView view = planView(day(0), sixOClock(), names());
     EXPECT_EQ(view.title, "Nothing is to weld.");

@@ -86,6 +86,35 @@ TEST(Due, NamesAnOperatorWithoutACertificateWhereTheShopKeepsAny) {
     EXPECT_TRUE(named(shop).empty()) << "none is kept here";
 }
 
+// An attestation holds as long as its value says the same, and is none of what is not there.
+TEST(Due, ListsTheAttestedValuesThatSaySomethingElseByNow) {
+    DueFacts shop = facts();
+    shop.benches.clear();
+    shop.roster = {};
+    Procedure house;
+    house.id = "house-pp";
+    house.plate = PlateWindow();
+    house.plate->source.standing = Standing::Memory; // it was changed since
+    house.referenceAmbientSource.standing = Standing::Attested;
+    shop.procedures = {house};
+    shop.shelf.attestations = {
+        {"house-pp",
+         "d2",
+         "2016",
+         {"plate", "reference_ambient", "no such cell"},
+         "person:oddo",
+         "2029-12-01"},
+        {"left-behind", "d3", "2016", {"plate"}, "person:oddo", "2029-01-10"}};
+    const auto due = dueWithin(shop, "2030-01-07", 365);
+    ASSERT_TRUE(due) << due.error().detail;
+    ASSERT_EQ(due->size(), 2U);
+    EXPECT_EQ(
+        (*due)[0],
+        (DueItem{DueKind::Attestation, "procedure:house-pp", "house-pp", "1 value", "", 0}));
+    EXPECT_EQ((*due)[1].date, "2030-12-01") << "365 days from the first of December 2029";
+    EXPECT_EQ((*due)[1].what, "1 value");
+}
+
 TEST(Due, RefusesWhatIsNoDateAndNoSpan) {
     EXPECT_EQ(
         dueWithin(facts(), "2030-02-30", 30).error().detail,

@@ -129,6 +129,22 @@ TEST(WeldingFactor, AnswersByMeanAndByInterval) {
     EXPECT_EQ(answerOf(*loose, std::nullopt), FactorAnswer::NoRequirement);
 }
 
+// 28.8 is nine tenths of 32, and so on: no sum of doubles may make it less.
+TEST(WeldingFactor, ExactlyTheRequiredOneIsReached) {
+    for (int tenths = 200; tenths < 400; ++tenths) {
+        for (const std::size_t count : {1U, 3U, 5U, 7U}) {
+            const double parent = tenths / 10.0;
+            const double welded = tenths * 9 / 100.0;
+            const auto factor =
+                weldingFactor(std::vector<double>(count, welded), std::vector<double>(5, parent));
+            ASSERT_TRUE(factor);
+            EXPECT_NE(answerOf(*factor, 0.9), FactorAnswer::NotMet) << welded << " of " << parent;
+        }
+    }
+    const auto less = weldingFactor({26.99, 26.99, 26.99}, {30, 30, 30});
+    EXPECT_EQ(answerOf(*less, 0.9), FactorAnswer::NotMet);
+}
+
 TEST(WeldingFactor, RefusesWhatNoCouponBears) {
     EXPECT_EQ(
         weldingFactor({}, {30}).error().detail, "no welded coupon is given; allowed: 1 to 200");

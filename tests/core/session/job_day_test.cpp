@@ -318,6 +318,32 @@ TEST(JobDay, WhoHasNoCertificateIsNotPlannedForIt) {
     EXPECT_TRUE(plan().plan.impossible.empty());
     note("person:ilva", "PE-HD, PP 3-20 mm", "2000-06-30");
     EXPECT_EQ(plan().plan.impossible.size(), 2U) << "expired";
+    // Of hands that are only counted nobody can ask for a certificate.
+    ask.people = {"operator 1", "operator 2"};
+    EXPECT_TRUE(plan().plan.impossible.empty());
+}
+
+// A sheet that measures more than its nominal thickness is welded by that one's certificate.
+TEST(JobDay, ACertificateIsHeldAgainstTheNominalThickness) {
+    const test::ScratchFolder folder;
+    test::FakeClock clock;
+    const std::string path = folder.file("a.log");
+    auto writer = LogWriter<Production>::open(path, clock);
+    ASSERT_TRUE(writer);
+    ASSERT_TRUE(writer->note(
+        clock.now(), "station", "person:ilva", CertificateNoted{"PE-HD 3-15 mm", "2099-06-30"},
+        {}));
+    ASSERT_TRUE(writer->flush());
+    JobDayAsk ask = demo();
+    ask.seams.resize(1); // of 15 mm
+    for (Sheet& sheet : ask.seams[0].sheets) {
+        sheet.thicknessUm = 15'300;
+    }
+    auto reader = LogReader::open(path);
+    ASSERT_TRUE(reader);
+    const auto day = jobDay(ask, &*reader);
+    ASSERT_TRUE(day) << day.error().detail;
+    EXPECT_TRUE(day->plan.impossible.empty());
 }
 
 } // namespace
