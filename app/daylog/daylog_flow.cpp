@@ -396,8 +396,8 @@ void DayLogFlow::readJoint() {
 /// As the joint's own log knows who is who.
 DayNames DayLogFlow::jointNames() const {
     DayNames names = m_names;
-    for (const auto& [id, name] : m_joint->people) {
-        names.people[id] = name;
+    if (m_joint->people) { // an id that it doesn't name is none of this log's people either
+        names.people = *m_joint->people;
     }
     return names;
 }

@@ -42,8 +42,9 @@ Result<JointSeen> seenIn(LogReader& reader, const std::string& weld) {
         if (!roster) {
             return tl::unexpected<Error>(roster.error());
         }
+        out.people.emplace();
         for (const Person& person : roster->people) {
-            out.people[person.id] = person.name;
+            (*out.people)[person.id] = person.name;
         }
     }
     const auto bench = reader.document(out.record->opened.docs.bench);

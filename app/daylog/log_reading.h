@@ -35,9 +35,10 @@ struct JointSeen {
     std::optional<WeldRecord> record; // absent: its events make no weld
     std::optional<Bench> bench;       // as it was when the weld was planned
     std::vector<JointPhoto> photos;
-    bool photosLeftBehind = false;             // of a copy that has no folder of them beside it
-    std::vector<CouponSeries> coupons;         // that were cut from it
-    std::map<std::string, std::string> people; // by its own log, where it came with another
+    bool photosLeftBehind = false;     // of a copy that has no folder of them beside it
+    std::vector<CouponSeries> coupons; // that were cut from it
+    /// Who is who by its own log, where it came with another; absent: by this one.
+    std::optional<std::map<std::string, std::string>> people;
 };
 
 class LogReading : public QObject {

@@ -315,6 +315,20 @@ Result<void> ShopWalk::pulled(const char* joint, const Picture& picture) {
              take(picture, "shop-series");
              return flow().listPage()->view().rows.size() >= 4 ? Result<void>()
                                                                : stopped("a version is hidden");
+         },
+         [&] { return press(SlotPlace::Step); },
+         [&] {
+             take(picture, "shop-coupon-put-right");
+             return choose("One number");
+         },
+         [&] {
+             take(picture, "shop-coupon-which");
+             return press(SlotPlace::Stop); // nothing is kept
+         },
+         [&] {
+             settle();
+             emit flow().listPage()->chosen(0);
+             return expect(flow().listPage(), "the series did not come back");
          }});
 }
 

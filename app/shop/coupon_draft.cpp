@@ -50,15 +50,27 @@ CouponDraft::CouponDraft(CouponTested about, CouponBy by, std::string series)
     m_piece = m_by == CouponBy::Load ? Piece::Load : Piece::Strength;
 }
 
-std::vector<std::int64_t>& CouponDraft::values() {
-    return m_step == CouponStep::Welded   ? m_tested.weldedPa
-           : m_step == CouponStep::Parent ? m_tested.parentPa
-           : m_by == CouponBy::Ram        ? m_tested.ramUm
-                                          : m_tested.angleMilli;
+CouponDraft CouponDraft::of(CouponTested entered, std::string series) {
+    const CouponBy by = !entered.ramUm.empty()   ? CouponBy::Ram
+                        : entered.test == "bend" ? CouponBy::Angle
+                                                 : CouponBy::Strength;
+    CouponDraft out({}, by, std::move(series));
+    out.m_tested = std::move(entered);
+    out.m_step = out.isBend()                    ? CouponStep::Bend
+                 : out.m_tested.parentPa.empty() ? CouponStep::Welded
+                                                 : CouponStep::Parent;
+    return out;
 }
 
-const std::vector<std::int64_t>& CouponDraft::values() const {
-    return const_cast<CouponDraft*>(this)->values();
+std::vector<std::int64_t>& CouponDraft::valuesOf(CouponStep step) {
+    return step == CouponStep::Welded   ? m_tested.weldedPa
+           : step == CouponStep::Parent ? m_tested.parentPa
+           : m_by == CouponBy::Ram      ? m_tested.ramUm
+                                        : m_tested.angleMilli;
+}
+
+const std::vector<std::int64_t>& CouponDraft::valuesOf(CouponStep step) const {
+    return const_cast<CouponDraft*>(this)->valuesOf(step);
 }
 
 bool CouponDraft::isEmpty() const {
@@ -72,8 +84,17 @@ bool CouponDraft::isWhole() const {
 }
 
 ValueTask CouponDraft::task() const {
+    ValueTask task = taskOf(m_step, values().size());
+    const bool bend = isBend();
+    for (const std::int64_t one : values()) {
+        task.before << numberText(static_cast<double>(one) / (bend ? 1e3 : kPaPerMpa), 1);
+    }
+    return task;
+}
+
+ValueTask CouponDraft::taskOf(CouponStep step, std::size_t at) const {
     ValueTask task;
-    const std::size_t number = values().size() + 1;
+    const std::size_t number = at + 1;
     if (isBend()) {
         task.title = tr("Bend coupon %1").arg(number);
         const bool ram = m_by == CouponBy::Ram;
@@ -83,13 +104,10 @@ ValueTask CouponDraft::task() const {
         task.least = 0;
         task.most = static_cast<double>(ram ? kGreatestRamUm : kGreatestBendMilli) / 1e3;
         task.decimals = 1;
-        for (const std::int64_t one : values()) {
-            task.before << numberText(static_cast<double>(one) / 1e3, 1);
-        }
         return task;
     }
-    task.title = m_step == CouponStep::Welded ? tr("Welded coupon %1").arg(number)
-                                              : tr("Coupon %1 of the parent sheet").arg(number);
+    task.title = step == CouponStep::Welded ? tr("Welded coupon %1").arg(number)
+                                            : tr("Coupon %1 of the parent sheet").arg(number);
     switch (m_piece) {
     case Piece::Strength:
         task.where = tr("Greatest force over its section.");
@@ -116,9 +134,6 @@ ValueTask CouponDraft::task() const {
         task.least = kLeastMm;
         task.most = kThickestMm;
         break;
-    }
-    for (const std::int64_t one : values()) {
-        task.before << numberText(static_cast<double>(one) / kPaPerMpa, 1);
     }
     return task;
 }
@@ -188,6 +203,41 @@ bool CouponDraft::next() {
     m_step = CouponStep::Parent;
     m_piece = m_by == CouponBy::Load ? Piece::Load : Piece::Strength;
     return true;
+}
+
+std::vector<CouponDraft::Entered> CouponDraft::entered() const {
+    std::vector<Entered> out;
+    const auto add = [&](CouponStep step, double scale, int decimals) {
+        const auto& values = valuesOf(step);
+        for (std::size_t i = 0; i < values.size(); ++i) {
+            const ValueTask task = taskOf(step, i);
+            out.push_back(
+                {step, i,
+                 tr("%1: %2").arg(
+                     task.title, numberText(static_cast<double>(values[i]) / scale, decimals) +
+                                     QLatin1Char(' ') + task.unit)});
+        }
+    };
+    if (isBend()) {
+        add(CouponStep::Bend, 1e3, 1);
+    } else {
+        add(CouponStep::Welded, kPaPerMpa, 2);
+        add(CouponStep::Parent, kPaPerMpa, 2);
+    }
+    return out;
+}
+
+ValueTask CouponDraft::taskOf(const Entered& one) const {
+    return taskOf(one.step, one.at);
+}
+
+void CouponDraft::replace(const Entered& one, double value) {
+    valuesOf(one.step)[one.at] =
+        isBend() ? std::llround(value * 1e3) : std::llround(value * 1e3) * 1'000; // as take()
+}
+
+void CouponDraft::replaceCracked(const Entered& one, bool cracked) {
+    m_tested.cracked[one.at] = cracked ? 1 : 0;
 }
 
 } // namespace seamclock

@@ -6,6 +6,8 @@
 #include "app/shop/value_page.h"
 #include "core/log/fact.h"
 
+#include <QString>
+
 #include <cstddef>
 #include <optional>
 #include <string>
@@ -25,6 +27,8 @@ public:
     /// `by`: what the laboratory tells of each coupon. `series`: to put that one right; empty: a
     /// new one.
     CouponDraft(CouponTested about, CouponBy by, std::string series = {});
+    /// To put that one right a number at a time: what was entered stands, strengths as such.
+    static CouponDraft of(CouponTested entered, std::string series);
 
     const CouponTested& tested() const { return m_tested; }
     CouponTested& tested() { return m_tested; }
@@ -51,10 +55,26 @@ public:
     /// No more of this kind: parents after welded ones. False: there is none behind it.
     bool next();
 
+    /// Each number that stands, with its words ("Welded coupon 2: 22.90 N/mm²").
+    struct Entered {
+        CouponStep step = CouponStep::Welded;
+        std::size_t at = 0;
+        QString text;
+    };
+    std::vector<Entered> entered() const;
+    /// To type that one anew.
+    ValueTask taskOf(const Entered& one) const;
+    /// In its place; of a bend coupon also whether it cracked.
+    void replace(const Entered& one, double value);
+    void replaceCracked(const Entered& one, bool cracked);
+
 private:
     enum class Piece { Strength, Load, Width, Thickness };
-    std::vector<std::int64_t>& values();
-    const std::vector<std::int64_t>& values() const;
+    std::vector<std::int64_t>& values() { return valuesOf(m_step); }
+    const std::vector<std::int64_t>& values() const { return valuesOf(m_step); }
+    std::vector<std::int64_t>& valuesOf(CouponStep step);
+    const std::vector<std::int64_t>& valuesOf(CouponStep step) const;
+    ValueTask taskOf(CouponStep step, std::size_t at) const;
 
     CouponTested m_tested;
     std::string m_series;

@@ -15,12 +15,13 @@ namespace {
 constexpr double kThinnestMm = 0.1;
 constexpr double kThickestMm = 1'000;
 
-ChoiceView::Choice choiceOf(const QString& text, const QString& under, Sign sign) {
-    ChoiceView::Choice choice;
-    choice.text = text;
-    choice.under = under;
-    choice.sign = sign;
-    return choice;
+/// What a joint says of the coupons that were cut from it.
+void takeJoint(CouponTested& coupons, const NumberedJoint& joint) {
+    coupons.weld = joint.weld;
+    coupons.welder = joint.by;
+    coupons.procedure = joint.opened->plan.procedure;
+    coupons.material = joint.opened->sheets.front().material;
+    coupons.thicknessUm = joint.opened->sheets.front().thicknessUm;
 }
 
 } // namespace
@@ -101,11 +102,7 @@ void ShopFlow::askJoint(bool bend) {
                     }
                     CouponTested about;
                     about.test = bend ? "bend" : "tensile";
-                    about.weld = one.weld;
-                    about.welder = one.by;
-                    about.procedure = one.opened->plan.procedure;
-                    about.material = one.opened->sheets.front().material;
-                    about.thicknessUm = one.opened->sheets.front().thicknessUm;
+                    takeJoint(about, one);
                     askHow(about, {}, jointText(one, names()));
                 },
                 [this] { showTests(); });
@@ -202,18 +199,119 @@ void ShopFlow::askHow(const CouponTested& about, const std::string& series, cons
             choiceOf(tr("Strengths"), tr("each coupon in N/mm²"), Sign::Clamp),
             choiceOf(tr("Forces"), tr("with width and thickness"), Sign::Spring)};
     }
+    const int anew = static_cast<int>(view.choices.size());
+    if (!series.empty()) { // what was entered stands, but for what is touched
+        view.title = tr("What is to be put right?");
+        view.choices[0].under = tr("all anew: %1").arg(view.choices[0].under);
+        view.choices[1].under = tr("all anew: %1").arg(view.choices[1].under);
+        view.choices.push_back(choiceOf(tr("One number"), tr("the others stay"), Sign::Note));
+        view.choices.push_back(choiceOf(
+            tr("Another joint"), tr("cut from another one; the numbers stay"), Sign::Search));
+    }
     view.back = hiddenSlot();
     view.stop = plainSlot(tr("Close"), tr("nothing is kept"));
     view.step = hiddenSlot();
     choose(
         view,
-        [this, about, series, bend](int index) {
+        [this, about, series, bend, anew](int index) {
+            if (index >= anew) {
+                m_draft.emplace(CouponDraft::of(about, series));
+                index == anew ? askEntered() : askOtherJoint();
+                return;
+            }
             const CouponBy by = bend         ? (index == 1 ? CouponBy::Ram : CouponBy::Angle)
                                 : index == 1 ? CouponBy::Load
                                              : CouponBy::Strength;
             beginDraft(CouponDraft(about, by, series));
         },
         {}, [this] { showTests(); });
+}
+
+/// Which of the numbers that were entered.
+void ShopFlow::askEntered() {
+    const std::vector<CouponDraft::Entered> all = m_draft->entered();
+    ChoiceView view;
+    view.title = tr("Which number?");
+    for (const CouponDraft::Entered& one : all) {
+        view.choices.push_back(choiceOf(one.text, {}, Sign::Note));
+    }
+    view.back = hiddenSlot();
+    view.stop = plainSlot(tr("Close"), tr("nothing is kept"));
+    view.step = hiddenSlot();
+    choose(
+        view, [this, all](int index) { retype(all.at(static_cast<std::size_t>(index))); }, {},
+        [this] {
+            m_draft.reset();
+            showTests();
+        });
+}
+
+void ShopFlow::retype(const CouponDraft::Entered& one) {
+    ValueTask task = m_draft->taskOf(one);
+    task.back = hiddenSlot();
+    task.stop = plainSlot(tr("Close"), tr("it stays"));
+    m_value->ask(task);
+    turnTo(
+        m_value,
+        [this, one] {
+            const auto value = m_value->value();
+            if (!value) {
+                return;
+            }
+            m_draft->replace(one, *value);
+            if (!m_draft->isBend()) {
+                showDraft();
+                return;
+            }
+            ChoiceView view = crackedQuestion(one.at + 1);
+            view.back = hiddenSlot();
+            choose(
+                view,
+                [this, one](int index) {
+                    m_draft->replaceCracked(one, index == 1);
+                    showDraft();
+                },
+                {}, {});
+        },
+        [this] { showDraft(); });
+}
+
+/// The joint that they were cut from; its welder, procedure and sheets come with it.
+void ShopFlow::askOtherJoint() {
+    ValueTask task;
+    task.title = tr("Of which joint?");
+    task.where = tr("Its number, as it stands on the sheet.");
+    task.least = 1;
+    task.most = 9'999'999;
+    task.decimals = 0;
+    task.back = hiddenSlot();
+    task.stop = plainSlot(tr("Close"), tr("nothing is kept"));
+    m_value->ask(task);
+    const Press leave = [this] {
+        m_draft.reset();
+        showTests();
+    };
+    turnTo(
+        m_value,
+        [this, leave] {
+            const auto number = m_value->value();
+            if (!number) {
+                return;
+            }
+            const auto joint = static_cast<std::int64_t>(*number);
+            askWhich(
+                joint,
+                [this, joint](const NumberedJoint& one) {
+                    if (!one.opened || one.opened->sheets.empty()) {
+                        emit said(tr("There is no joint %1 in this log.").arg(joint));
+                        return;
+                    }
+                    takeJoint(m_draft->tested(), one);
+                    showDraft();
+                },
+                leave);
+        },
+        leave);
 }
 
 void ShopFlow::beginDraft(CouponDraft draft) {
@@ -259,16 +357,21 @@ void ShopFlow::askCoupon() {
         });
 }
 
-void ShopFlow::askCracked() {
+ChoiceView ShopFlow::crackedQuestion(std::size_t number) {
     ChoiceView view;
     view.title = tr("Did it crack or break?");
-    view.under = tr("Bend coupon %1.").arg(static_cast<qulonglong>(m_draft->count()));
+    view.under = tr("Bend coupon %1.").arg(static_cast<qulonglong>(number));
     view.choices = {
         choiceOf(tr("It held"), tr("no crack seen"), Sign::Shield),
         choiceOf(tr("It cracked"), tr("or broke"), Sign::Look)};
-    view.back = plainSlot(tr("Take back"), m_draft->isByRam() ? tr("the travel") : tr("the angle"));
     view.stop = hiddenSlot();
     view.step = hiddenSlot();
+    return view;
+}
+
+void ShopFlow::askCracked() {
+    ChoiceView view = crackedQuestion(m_draft->count());
+    view.back = plainSlot(tr("Take back"), m_draft->isByRam() ? tr("the travel") : tr("the angle"));
     choose(
         view,
         [this](int index) {

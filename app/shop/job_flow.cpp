@@ -83,50 +83,84 @@ void ShopFlow::showSeams(const std::string& job) {
 void ShopFlow::showSeam(const std::string& job, std::size_t place) {
     const JobSeam& seam = m_jobs.seams[place];
     const SeamProgress& progress = m_jobs.progress.seams[place];
+    const auto made = std::find_if(
+        progress.joints.begin(), progress.joints.end(),
+        [&progress](const SeamJoint& one) { return one.line.weld == progress.weld; });
+    std::optional<JointLine> joint;
     if (!progress.joints.empty()) {
-        const auto joint = std::find_if(
-            progress.joints.begin(), progress.joints.end(),
-            [&progress](const SeamJoint& one) { return one.line.weld == progress.weld; });
-        const JointLine& line =
-            joint == progress.joints.end() ? progress.joints.front().line : joint->line;
-        emit jointAsked(fromUtf8(line.weld), line.number);
+        joint = made == progress.joints.end() ? progress.joints.front().line : made->line;
+    }
+    const bool stays = seam.id.empty() || progress.state != JobSeamState::Open;
+    if (joint && stays) {
+        emit jointAsked(fromUtf8(joint->weld), joint->number);
         return;
     }
-    if (seam.id.empty()) {
+    if (stays) {
         emit said(tr("Seam %1 has no joint yet. It is of a job that lies in a file.")
                       .arg(fromUtf8(seam.label)));
         return;
     }
+    std::vector<Press> presses;
     ChoiceView view;
-    view.title = tr("Seam %1 has no joint yet.").arg(fromUtf8(seam.label));
+    const auto offer = [&](const QString& text, const QString& under, Sign sign, Press press) {
+        view.choices.push_back(choiceOf(text, under, sign));
+        presses.push_back(std::move(press));
+    };
+    view.title = joint ? tr("Seam %1 is open.").arg(fromUtf8(seam.label))
+                       : tr("Seam %1 has no joint yet.").arg(fromUtf8(seam.label));
     view.under = tr("Taken away it is no longer offered; the log keeps that it was there.");
-    ChoiceView::Choice choice;
-    choice.text = tr("Take it away");
-    choice.under = tr("by a foreman's PIN");
-    choice.sign = Sign::Erase;
-    view.choices.push_back(choice);
+    offer(
+        tr("Take it away"), tr("by a foreman's PIN"), Sign::Erase,
+        [this, id = seam.id, label = fromUtf8(seam.label)] {
+            takeAway({id}, tr("Seam %1 is taken away.").arg(label));
+        });
+    const std::vector<std::string> all = untouched(job);
+    if (all.size() > 1) { // a table that was brought in under a wrong name
+        offer(
+            tr("Take away all without a joint"),
+            tr("%1 seams of the job %2, by a foreman's PIN").arg(all.size()).arg(fromUtf8(job)),
+            Sign::Erase,
+            [this, all] { takeAway(all, tr("%1 seams are taken away.").arg(all.size())); });
+    }
+    if (joint) { // stopped before its faces met
+        offer(
+            tr("Look at joint %1").arg(joint->number), tr("in the day log"), Sign::Note,
+            [this, line = *joint] { emit jointAsked(fromUtf8(line.weld), line.number); });
+    }
     view.back = hiddenSlot();
     view.stop = plainSlot(tr("Close"), tr("it stays"));
     view.step = hiddenSlot();
     choose(
-        view,
-        [this, id = seam.id, label = fromUtf8(seam.label)](int) {
-            if (!needsForeman()) {
-                return;
-            }
-            const QString what = tr("Seam %1 is taken away.").arg(label);
-            m_room.ask(what, [this, id, what](const ProvenPerson& by) {
-                errand<void>(
-                    [by, id](Office& office) { return office.withdrawSeam(by, id); }, what,
-                    [this] {
-                        emit seamsKept();
-                        if (page() != nullptr) {
-                            showJobs();
-                        }
-                    });
+        view, [presses](int index) { presses.at(static_cast<std::size_t>(index))(); }, {},
+        [this, job] { showSeams(job); });
+}
+
+/// Of the seams that the log keeps of a job, those that no joint was ever opened for.
+std::vector<std::string> ShopFlow::untouched(const std::string& job) const {
+    std::vector<std::string> out;
+    for (std::size_t i = 0; i < m_jobs.seams.size(); ++i) {
+        const JobSeam& seam = m_jobs.seams[i];
+        if (seam.job == job && !seam.id.empty() && m_jobs.progress.seams[i].joints.empty()) {
+            out.push_back(seam.id);
+        }
+    }
+    return out;
+}
+
+void ShopFlow::takeAway(const std::vector<std::string>& ids, const QString& what) {
+    if (!needsForeman()) {
+        return;
+    }
+    m_room.ask(what, [this, ids, what](const ProvenPerson& by) {
+        errand<void>(
+            [by, ids](Office& office) { return office.withdrawSeams(by, ids); }, what,
+            [this] {
+                emit seamsKept();
+                if (page() != nullptr) {
+                    showJobs();
+                }
             });
-        },
-        {}, [this, job] { showSeams(job); });
+    });
 }
 
 // ---- a table

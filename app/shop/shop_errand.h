@@ -1,5 +1,5 @@
-// How the shop's pages have something written: on the desk's thread, in a foreman's name, and on
-// disk before they look at the log again.
+// What the files of ShopFlow share: a choice of a page, and how something is written: on the
+// desk's thread, in a foreman's name, and on disk before the log is looked at again.
 #pragma once
 
 #include "app/shop/shop_flow.h"
@@ -7,6 +7,14 @@
 #include <utility>
 
 namespace seamclock {
+
+inline ChoiceView::Choice choiceOf(const QString& text, const QString& under, Sign sign) {
+    ChoiceView::Choice choice;
+    choice.text = text;
+    choice.under = under;
+    choice.sign = sign;
+    return choice;
+}
 
 /// `then` is called when it is done and on disk, also if a bench has taken the screen meanwhile: it
 /// lets go of what was typed, and turns the page only where one stands. What went wrong is told,

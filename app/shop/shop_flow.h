@@ -134,7 +134,11 @@ private:
     askHow(const CouponTested& about, const std::string& series, const QString& joint = QString());
     void beginDraft(CouponDraft draft);
     void askCoupon();
+    static ChoiceView crackedQuestion(std::size_t number);
     void askCracked();
+    void askEntered();
+    void retype(const CouponDraft::Entered& one);
+    void askOtherJoint();
     void showDraft();
     void askStandard();
     void askWelder();
@@ -161,6 +165,8 @@ private:
     void listJobs();
     void showSeams(const std::string& job);
     void showSeam(const std::string& job, std::size_t place);
+    std::vector<std::string> untouched(const std::string& job) const;
+    void takeAway(const std::vector<std::string>& ids, const QString& what);
     void askTable();
     void showFiles(const std::string& job, const QString& trouble);
     void readTable(const std::string& job, const QString& path);

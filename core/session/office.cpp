@@ -420,7 +420,7 @@ Result<void> Office::addSeams(const ProvenPerson& by, const std::vector<JobSeam>
     return {};
 }
 
-Result<void> Office::withdrawSeam(const ProvenPerson& by, const std::string& id) {
+Result<void> Office::withdrawSeams(const ProvenPerson& by, const std::vector<std::string>& ids) {
     if (auto may = mayChange(by); !may) {
         return may;
     }
@@ -428,17 +428,26 @@ Result<void> Office::withdrawSeam(const ProvenPerson& by, const std::string& id)
     if (!kept) {
         return passOn(kept.error());
     }
-    const auto seam = std::find_if(
-        kept->begin(), kept->end(), [&id](const JobSeam& one) { return one.id == id; });
-    if (seam == kept->end()) {
-        return fail(
-            ErrorCode::Missing, "there is no seam \"" + id +
-                                    "\" in this log; allowed: one that it "
-                                    "keeps");
+    std::map<std::string, const JobSeam*> known;
+    for (const JobSeam& one : *kept) {
+        known[one.id] = &one;
     }
-    const std::string bytes = seamDocumentBytes({*seam, true});
-    const std::string sha256 = sha256Hex(bytes);
-    return note(by.person(), id, SeamSet{sha256}, {{sha256, "seam", bytes}});
+    for (const std::string& id : ids) {
+        if (known.count(id) == 0) {
+            return fail(
+                ErrorCode::Missing,
+                "there is no seam \"" + id + "\" in this log; allowed: one that it keeps");
+        }
+    }
+    for (const std::string& id : ids) {
+        const std::string bytes = seamDocumentBytes({*known[id], true});
+        const std::string sha256 = sha256Hex(bytes);
+        if (auto noted = note(by.person(), id, SeamSet{sha256}, {{sha256, "seam", bytes}});
+            !noted) {
+            return noted;
+        }
+    }
+    return {};
 }
 
 Result<Fact> Office::seal(const Access& foreman, const std::optional<std::string>& day) {

@@ -74,9 +74,9 @@ public:
     /// Seams of a job, kept in the log from now on. Malformed: none, or one without a job, a label,
     /// lengths, or two sheets. Conflict: one whose job has a seam of that label already.
     Result<void> addSeams(const ProvenPerson& by, const std::vector<JobSeam>& seams);
-    /// A seam that the log keeps is no longer to be made; what was made of it stays. Missing: there
-    /// is none of that id.
-    Result<void> withdrawSeam(const ProvenPerson& by, const std::string& id);
+    /// Seams that the log keeps are no longer to be made; what was made of them stays. Missing:
+    /// there is none of one of the ids; then none is withdrawn.
+    Result<void> withdrawSeams(const ProvenPerson& by, const std::vector<std::string>& ids);
 
     /// What the log says of benches, procedures and attestations, this office's own words included.
     const Shelf& shelf() const { return m_shelf; }

@@ -928,6 +928,14 @@
             <translation>%1 Nähte sind offen, keine ist planbar.</translation>
         </message>
         <message>
+            <source>%1 seams are taken away.</source>
+            <translation>%1 Nähte sind entfernt.</translation>
+        </message>
+        <message>
+            <source>%1 seams of the job %2, by a foreman's PIN</source>
+            <translation>%1 Nähte des Auftrags %2, mit PIN eines Meisters</translation>
+        </message>
+        <message>
             <source>%1 seams; allowed: up to %2</source>
             <translation>%1 Nähte; erlaubt: bis %2</translation>
         </message>
@@ -1886,6 +1894,10 @@
         <message>
             <source>Another gap</source>
             <translation>Weitere Lücke</translation>
+        </message>
+        <message>
+            <source>Another joint</source>
+            <translation>Eine andere Schweißung</translation>
         </message>
         <message>
             <source>Another log tells this joint differently: %1.</source>
@@ -3736,6 +3748,10 @@
             <translation>Beide Flächen des Heizelements ansehen, bevor es hineinkommt, und mit einem sauberen Tuch abwischen. Es ist heiß: das Tuch halten, wie die Anleitung der Maschine sagt.</translation>
         </message>
         <message>
+            <source>Look at joint %1</source>
+            <translation>Schweißung %1 ansehen</translation>
+        </message>
+        <message>
             <source>Look at the edges: gap to %1 mm, step to %2 mm.</source>
             <translation>Kanten ansehen: Spalt bis %1 mm, Versatz bis %2 mm.</translation>
         </message>
@@ -4246,6 +4262,10 @@
         <message>
             <source>One moment: it is being checked.</source>
             <translation>Moment, sie wird geprüft.</translation>
+        </message>
+        <message>
+            <source>One number</source>
+            <translation>Eine Zahl</translation>
         </message>
         <message>
             <source>One place that stays cold</source>
@@ -4961,6 +4981,10 @@
             <translation>Naht %1 ist nicht eingeplant: %2.</translation>
         </message>
         <message>
+            <source>Seam %1 is open.</source>
+            <translation>Naht %1 ist offen.</translation>
+        </message>
+        <message>
             <source>Seam %1 is taken away.</source>
             <translation>Naht %1 ist entfernt.</translation>
         </message>
@@ -5384,6 +5408,10 @@
         <message>
             <source>Tables</source>
             <translation>Tabellen</translation>
+        </message>
+        <message>
+            <source>Take away all without a joint</source>
+            <translation>Alle ohne Schweißung entfernen</translation>
         </message>
         <message>
             <source>Take back</source>
@@ -6426,6 +6454,10 @@
             <translation>Wie heißt der Betrieb?</translation>
         </message>
         <message>
+            <source>What is to be put right?</source>
+            <translation>Was soll berichtigt werden?</translation>
+        </message>
+        <message>
             <source>What is wrong here?</source>
             <translation>Was stimmt hier nicht?</translation>
         </message>
@@ -6604,6 +6636,10 @@
         <message>
             <source>Which name?</source>
             <translation>Welcher Name?</translation>
+        </message>
+        <message>
+            <source>Which number?</source>
+            <translation>Welche Zahl?</translation>
         </message>
         <message>
             <source>Which photo?</source>
@@ -7228,6 +7264,10 @@
         <message>
             <source>all along</source>
             <translation>überall</translation>
+        </message>
+        <message>
+            <source>all anew: %1</source>
+            <translation>alles neu: %1</translation>
         </message>
         <message>
             <source>all four</source>
@@ -8042,6 +8082,10 @@
             <translation>Proben, Schweißfaktor</translation>
         </message>
         <message>
+            <source>cut from another one; the numbers stay</source>
+            <translation>aus einer anderen; die Zahlen bleiben</translation>
+        </message>
+        <message>
             <source>cut out</source>
             <translation>austrennen</translation>
         </message>
@@ -8724,6 +8768,10 @@
         <message>
             <source>in soak</source>
             <translation>Anwärmen</translation>
+        </message>
+        <message>
+            <source>in the day log</source>
+            <translation>im Tagesbuch</translation>
         </message>
         <message>
             <source>in the middle</source>
@@ -11496,6 +11544,10 @@
         <message>
             <source>the order stays</source>
             <translation>die Folge bleibt</translation>
+        </message>
+        <message>
+            <source>the others stay</source>
+            <translation>die anderen bleiben</translation>
         </message>
         <message>
             <source>the person's id "%1" is not "person:" and 1 to 40 of a-z, 0-9 and "-"</source>

@@ -928,6 +928,14 @@
             <translation>Hay %1 juntas abiertas y ninguna se puede planificar.</translation>
         </message>
         <message>
+            <source>%1 seams are taken away.</source>
+            <translation>%1 juntas quitadas.</translation>
+        </message>
+        <message>
+            <source>%1 seams of the job %2, by a foreman's PIN</source>
+            <translation>%1 juntas del trabajo %2, con PIN de un encargado</translation>
+        </message>
+        <message>
             <source>%1 seams; allowed: up to %2</source>
             <translation>%1 juntas; permitido: hasta %2</translation>
         </message>
@@ -1886,6 +1894,10 @@
         <message>
             <source>Another gap</source>
             <translation>Otro vacío</translation>
+        </message>
+        <message>
+            <source>Another joint</source>
+            <translation>Otra unión</translation>
         </message>
         <message>
             <source>Another log tells this joint differently: %1.</source>
@@ -3736,6 +3748,10 @@
             <translation>Mirar las dos caras del espejo antes de meterlo y limpiarlo con un paño limpio. Está caliente: sujetar el paño como dicen las instrucciones de la máquina.</translation>
         </message>
         <message>
+            <source>Look at joint %1</source>
+            <translation>Ver la unión %1</translation>
+        </message>
+        <message>
             <source>Look at the edges: gap to %1 mm, step to %2 mm.</source>
             <translation>Mirar cantos: hueco hasta %1 mm, escalón hasta %2 mm.</translation>
         </message>
@@ -4246,6 +4262,10 @@
         <message>
             <source>One moment: it is being checked.</source>
             <translation>Un momento: se está comprobando.</translation>
+        </message>
+        <message>
+            <source>One number</source>
+            <translation>Un número</translation>
         </message>
         <message>
             <source>One place that stays cold</source>
@@ -4961,6 +4981,10 @@
             <translation>La junta %1 no entra en el plan: %2.</translation>
         </message>
         <message>
+            <source>Seam %1 is open.</source>
+            <translation>La junta %1 está abierta.</translation>
+        </message>
+        <message>
             <source>Seam %1 is taken away.</source>
             <translation>Junta %1 quitada.</translation>
         </message>
@@ -5384,6 +5408,10 @@
         <message>
             <source>Tables</source>
             <translation>Tablas</translation>
+        </message>
+        <message>
+            <source>Take away all without a joint</source>
+            <translation>Quitar todas las que no tienen unión</translation>
         </message>
         <message>
             <source>Take back</source>
@@ -6426,6 +6454,10 @@
             <translation>¿Cómo se llama el taller?</translation>
         </message>
         <message>
+            <source>What is to be put right?</source>
+            <translation>¿Qué hay que corregir?</translation>
+        </message>
+        <message>
             <source>What is wrong here?</source>
             <translation>¿Qué va mal aquí?</translation>
         </message>
@@ -6604,6 +6636,10 @@
         <message>
             <source>Which name?</source>
             <translation>¿Qué nombre?</translation>
+        </message>
+        <message>
+            <source>Which number?</source>
+            <translation>¿Qué número?</translation>
         </message>
         <message>
             <source>Which photo?</source>
@@ -7228,6 +7264,10 @@
         <message>
             <source>all along</source>
             <translation>en todo el largo</translation>
+        </message>
+        <message>
+            <source>all anew: %1</source>
+            <translation>todo de nuevo: %1</translation>
         </message>
         <message>
             <source>all four</source>
@@ -8042,6 +8082,10 @@
             <translation>probetas, factor</translation>
         </message>
         <message>
+            <source>cut from another one; the numbers stay</source>
+            <translation>de otra; los números quedan</translation>
+        </message>
+        <message>
             <source>cut out</source>
             <translation>cortar</translation>
         </message>
@@ -8724,6 +8768,10 @@
         <message>
             <source>in soak</source>
             <translation>al calentar</translation>
+        </message>
+        <message>
+            <source>in the day log</source>
+            <translation>en el diario</translation>
         </message>
         <message>
             <source>in the middle</source>
@@ -11496,6 +11544,10 @@
         <message>
             <source>the order stays</source>
             <translation>el orden no cambia</translation>
+        </message>
+        <message>
+            <source>the others stay</source>
+            <translation>los demás quedan</translation>
         </message>
         <message>
             <source>the person's id "%1" is not "person:" and 1 to 40 of a-z, 0-9 and "-"</source>

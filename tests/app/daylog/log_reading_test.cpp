@@ -1,11 +1,13 @@
 // The reading beside the window, over real logs in files.
 #include "app/daylog/log_reading.h"
 
+#include "core/copies/log_import.h"
 #include "core/log/log_writer.h"
 #include "core/log/weld_rows.h"
 #include "core/log/world.h"
 #include "core/weld/event_codec.h"
 #include "tests/support/fake_clock.h"
+#include "tests/support/log_samples.h"
 #include "tests/support/scratch_folder.h"
 #include "tests/support/story.h"
 
@@ -15,6 +17,7 @@
 #include <functional>
 #include <gtest/gtest.h>
 #include <map>
+#include <utility>
 
 namespace seamclock {
 namespace {
@@ -132,6 +135,39 @@ TEST_F(Reading, GivesOneJointWhole) {
     });
     settle(reading);
     EXPECT_FALSE(came);
+}
+
+// Two shops name their people alike: a joint's own log knows whom it means.
+TEST_F(Reading, NamesThePeopleOfAJointOfAnotherLogByThatLog) {
+    write(1);
+    const std::string other = path + ".other";
+    const std::string welder = test::closedWeld(11).front().by;
+    for (const auto& [file, name] : {std::pair{path, "Jan Tolm"}, {other, "Jan Verrik"}}) {
+        auto writer = LogWriter<Production>::open(file, clock);
+        ASSERT_TRUE(writer) << writer.error().detail;
+        ASSERT_TRUE(writer->note(clock.now(), "station", welder, PersonSet{name, "operator"}));
+        if (file == other) {
+            writer->submit(test::rowsOf(test::closedWeld(11)), test::sampleDocuments());
+        }
+        ASSERT_TRUE(writer->flush());
+    }
+    ASSERT_TRUE(importLog(other, path, clock));
+    LogReading reading(path);
+    int came = 0;
+    reading.askJoint(weldName(11), [&](const Result<JointSeen>& joint) {
+        ASSERT_TRUE(joint) << joint.error().detail;
+        ASSERT_TRUE(joint->people);
+        EXPECT_EQ(joint->people->at(welder), "Jan Verrik");
+        ++came;
+    });
+    settle(reading);
+    reading.askJoint(weldName(1), [&](const Result<JointSeen>& joint) {
+        ASSERT_TRUE(joint) << joint.error().detail;
+        EXPECT_FALSE(joint->people) << "it is this log's own";
+        ++came;
+    });
+    settle(reading);
+    EXPECT_EQ(came, 2);
 }
 
 TEST_F(Reading, SaysWhyALogCantBeReadAndReadsItOnceItCan) {

@@ -112,6 +112,24 @@ TEST_F(ShopWalkTest, ASeamIsTypedHeldAgainstTheTablesChecksAndTakenAwayAgain) {
     EXPECT_FALSE(offered(1).contains("L3"));
 }
 
+// A table that was brought in under a wrong name.
+TEST_F(ShopWalkTest, AJobsSeamsWithoutAJointAreTakenAwayAtOnce) {
+    foreman();
+    ASSERT_TRUE(walk.table());
+    ASSERT_TRUE(walk.open());
+    ASSERT_TRUE(walk.choose("Jobs and seams"));
+    ASSERT_TRUE(walk.choose("Job QV-131"));
+    ASSERT_GE(rows().size(), 2U);
+    ASSERT_TRUE(walk.choose("L1"));
+    ASSERT_TRUE(walk.choose("Take away all without a joint"));
+    ASSERT_TRUE(people.givePin(PeopleWalk::kForemansPin));
+    walk.settle();
+    auto reader = LogReader::open(shop.log());
+    ASSERT_TRUE(reader);
+    EXPECT_TRUE(readJobSeams(*reader)->seams.empty());
+    EXPECT_FALSE(offered(1).contains("L1"));
+}
+
 TEST_F(ShopWalkTest, NothingIsKeptWithoutAForeman) {
     ASSERT_TRUE(walk.open());
     ASSERT_TRUE(walk.choose("Jobs and seams"));
@@ -207,6 +225,53 @@ TEST_F(ShopWalkTest, CouponsThatArePutRightKeepWhatWasEnteredFirst) {
                one.joinedBy.rfind("person:", 0) == 0 && !one.now().weld;
     });
     EXPECT_TRUE(byRam) << "as the laboratory told it";
+}
+
+TEST_F(ShopWalkTest, OneNumberOfASeriesIsPutRightAndTheOthersStay) {
+    weld();
+    foreman();
+    ASSERT_TRUE(walk.pulled("1"));
+    const CouponTested before = coupons().at(0).now();
+    ASSERT_TRUE(walk.press(SlotPlace::Step));
+    ASSERT_TRUE(walk.choose("One number"));
+    ASSERT_TRUE(walk.choose("Welded coupon 1"));
+    ASSERT_TRUE(walk.number("22.8"));
+    ASSERT_TRUE(walk.press(SlotPlace::Step));
+    flow().namePage()->setName("a slip of the pad");
+    ASSERT_TRUE(walk.press(SlotPlace::Step));
+    ASSERT_TRUE(people.givePin(PeopleWalk::kForemansPin));
+    walk.settle();
+    const auto all = coupons();
+    ASSERT_EQ(all.size(), 1U);
+    ASSERT_EQ(all[0].versions.size(), 3U);
+    EXPECT_EQ(all[0].now().weldedPa.front(), 22'800'000);
+    EXPECT_EQ(all[0].now().weldedPa.size(), before.weldedPa.size());
+    EXPECT_EQ(all[0].now().parentPa, before.parentPa);
+    EXPECT_EQ(all[0].now().weld, before.weld);
+    EXPECT_EQ(all[0].now().reason, "a slip of the pad");
+}
+
+TEST_F(ShopWalkTest, ASeriesOfAnotherJointTakesThatJointsWelderAndSheets) {
+    weld();
+    foreman();
+    auto other = test::closedWeld(9);
+    other.front().by = "person:jan";
+    shop.writer().submit(test::rowsOf(other), test::sampleDocuments());
+    ASSERT_TRUE(walk.pulled("1"));
+    const CouponTested before = coupons().at(0).now();
+    ASSERT_TRUE(walk.press(SlotPlace::Step));
+    ASSERT_TRUE(walk.choose("Another joint"));
+    ASSERT_TRUE(walk.number("9"));
+    ASSERT_TRUE(walk.press(SlotPlace::Step));
+    flow().namePage()->setName("another joint's coupons");
+    ASSERT_TRUE(walk.press(SlotPlace::Step));
+    ASSERT_TRUE(people.givePin(PeopleWalk::kForemansPin));
+    walk.settle();
+    const CouponTested now = coupons().at(0).now();
+    EXPECT_EQ(now.weld, test::weldName(9));
+    EXPECT_EQ(now.welder, "person:jan");
+    EXPECT_EQ(now.weldedPa, before.weldedPa);
+    EXPECT_EQ(now.parentPa, before.parentPa);
 }
 
 // Another tablet's joints have numbers from 1, too.

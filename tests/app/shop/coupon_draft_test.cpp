@@ -124,5 +124,32 @@ TEST(CouponDraft, PuttingRightBeginsAnewAndKeepsWhatItIsAbout) {
     EXPECT_EQ(draft.tested().weld, "weld:1");
 }
 
+TEST(CouponDraft, ANumberOfASeriesIsReplacedInItsPlace) {
+    CouponTested was = about("tensile");
+    was.weldedPa = {22'400'000, 29'000'000};
+    was.parentPa = {23'100'000};
+    CouponDraft draft = CouponDraft::of(was, "coupon:1");
+    const auto all = draft.entered();
+    ASSERT_EQ(all.size(), 3U);
+    EXPECT_EQ(all[1].text, "Welded coupon 2: 29.00 N/mm²");
+    EXPECT_EQ(all[2].text, "Coupon 1 of the parent sheet: 23.10 N/mm²");
+    EXPECT_EQ(draft.taskOf(all[1]).title, "Welded coupon 2");
+    EXPECT_TRUE(draft.isWhole());
+    draft.replace(all[1], 22.9);
+    EXPECT_EQ(draft.tested().weldedPa, (std::vector<std::int64_t>{22'400'000, 22'900'000}));
+    EXPECT_EQ(draft.tested().parentPa, was.parentPa);
+    CouponTested bent = about("bend");
+    bent.ramUm = {23'400, 31'500};
+    bent.cracked = {0, 0};
+    CouponDraft ram = CouponDraft::of(bent, "coupon:2");
+    ASSERT_EQ(ram.entered().size(), 2U);
+    EXPECT_EQ(ram.entered()[1].text, "Bend coupon 2: 31.5 mm");
+    ram.replace(ram.entered()[1], 13.5);
+    ram.replaceCracked(ram.entered()[1], true);
+    EXPECT_EQ(ram.tested().ramUm, (std::vector<std::int64_t>{23'400, 13'500}));
+    EXPECT_EQ(ram.tested().cracked, (std::vector<std::int64_t>{0, 1}));
+    EXPECT_TRUE(ram.isWhole());
+}
+
 } // namespace
 } // namespace seamclock

@@ -110,15 +110,15 @@ TEST_F(OfficeTest, SeamsOfAJobAreKeptInTheLogUntilTheyAreTakenAway) {
             std::tie(is.ambientC, is.shielded, is.beadPlaces, is.rewelds, is.sheets),
             std::tie(was.ambientC, was.shielded, was.beadPlaces, was.rewelds, was.sheets));
     }
-    ASSERT_TRUE(office->withdrawSeam(ines.who, kept[0].id));
-    EXPECT_EQ(office->withdrawSeam(ines.who, kept[0].id).error().code, ErrorCode::Missing);
+    ASSERT_TRUE(office->withdrawSeams(ines.who, {kept[0].id}));
+    EXPECT_EQ(office->withdrawSeams(ines.who, {kept[0].id}).error().code, ErrorCode::Missing);
     ASSERT_EQ(seams().size(), 1U);
     EXPECT_EQ(seams()[0].label, "S2");
     EXPECT_TRUE(office->addSeams(ines.who, {read.seams[0]})) << "its label is free again";
     ASSERT_TRUE(office->addPerson(ines.who, "Jo Brandt", Role::Operator, pin("7777")));
     const Access jo = enter("person:jo-brandt", "7777");
     EXPECT_EQ(office->addSeams(jo.who, {read.seams[1]}).error().code, ErrorCode::Refused);
-    EXPECT_EQ(office->withdrawSeam(jo.who, seams()[0].id).error().code, ErrorCode::Refused);
+    EXPECT_EQ(office->withdrawSeams(jo.who, {seams()[0].id}).error().code, ErrorCode::Refused);
     ASSERT_TRUE(writer->flush());
     const auto whole = verifyLog(writer->path());
     ASSERT_TRUE(whole) << whole.error().detail;
