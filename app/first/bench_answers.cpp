@@ -34,6 +34,7 @@ constexpr double kThickest = 300;
 constexpr double kLeastRate = 0.1;
 constexpr double kGreatestRate = 100'000;
 constexpr double kGreatestZero = 1'000;
+constexpr double kGreatestPreload = 10'000;
 constexpr double kGreatestEnd = 100'000;
 
 constexpr const char* kGroup = "first_bench";
@@ -44,6 +45,10 @@ bool isInches(UnitSystem units) {
 
 double lengthFactor(UnitSystem units) { // typed to mm
     return isInches(units) ? kMmPerInch : 1;
+}
+
+double forceFactor(UnitSystem units) { // typed to N
+    return isInches(units) ? kNewtonsPerPound : 1;
 }
 
 /// Typed to N for one unit of the scale: a rate is told in N/mm or lbf/in, whatever the scale's
@@ -106,6 +111,8 @@ Range rangeOf(BenchQuestion question, const BenchAnswers& answers) {
                 kGreatestZero, answers.end.value_or(kGreatestZero) - answers.division.value_or(0))};
     case BenchQuestion::Rate:
         return {kLeastRate, kGreatestRate};
+    case BenchQuestion::Preload:
+        return {0, kGreatestPreload};
     case BenchQuestion::Name:
     case BenchQuestion::ScaleUnit:
     case BenchQuestion::Division:
@@ -125,6 +132,8 @@ double factorOf(BenchQuestion question, const BenchAnswers& answers, UnitSystem 
         return lengthFactor(units);
     case BenchQuestion::Rate:
         return rateFactor(units, answers.unit);
+    case BenchQuestion::Preload:
+        return forceFactor(units);
     case BenchQuestion::Name:
     case BenchQuestion::ScaleUnit:
     case BenchQuestion::ScaleEnd:
@@ -154,6 +163,8 @@ std::optional<double>* numberOf(BenchAnswers& answers, BenchQuestion question) {
         return &answers.zero;
     case BenchQuestion::Rate:
         return &answers.rateN;
+    case BenchQuestion::Preload:
+        return &answers.preloadN;
     case BenchQuestion::Name:
     case BenchQuestion::ScaleUnit:
     case BenchQuestion::Release:
@@ -211,9 +222,10 @@ std::vector<BenchQuestion> questionsOf(const BenchAnswers& answers, UnitSystem u
           BenchQuestion::Known}) {
         all.push_back(one);
     }
-    if (!answers.calibrates.value_or(false)) { // else all three come from its points
+    if (!answers.calibrates.value_or(false)) { // else all of them come from its points
         for (const BenchQuestion one :
-             {BenchQuestion::Zero, BenchQuestion::Springs, BenchQuestion::Rate}) {
+             {BenchQuestion::Zero, BenchQuestion::Springs, BenchQuestion::Rate,
+              BenchQuestion::Preload}) {
             all.push_back(one);
         }
     }
@@ -239,6 +251,7 @@ bool isAnswered(const BenchAnswers& answers, BenchQuestion question) {
     case BenchQuestion::Division:
     case BenchQuestion::Zero:
     case BenchQuestion::Rate:
+    case BenchQuestion::Preload:
         break;
     }
     return numberIn(answers, question).has_value();
@@ -288,6 +301,7 @@ void forget(BenchAnswers& answers, BenchQuestion question) {
     case BenchQuestion::ThickestSheet:
     case BenchQuestion::Zero:
     case BenchQuestion::Rate:
+    case BenchQuestion::Preload:
         break;
     }
 }
@@ -326,6 +340,11 @@ NumberTask benchTask(BenchQuestion question, const BenchAnswers& answers, UnitSy
         view.unit = isInches(units) ? QStringLiteral("lbf/in") : QStringLiteral("N/mm");
         task.decimals = 3;
         break;
+    case BenchQuestion::Preload:
+        view.where = tr("What the springs lose before the faces press. 0 if nothing.");
+        view.unit = isInches(units) ? QStringLiteral("lbf") : QStringLiteral("N");
+        task.decimals = 1;
+        break;
     case BenchQuestion::Name:
     case BenchQuestion::ScaleUnit:
     case BenchQuestion::Division:
@@ -356,7 +375,10 @@ void take(BenchAnswers& answers, BenchQuestion question, double typed, UnitSyste
     const double value = typed * factor;
     *number = factor == 1
                   ? value
-                  : rounded(value, question == BenchQuestion::Rate ? kMicronewton : kMicrometre);
+                  : rounded(
+                        value, question == BenchQuestion::Rate || question == BenchQuestion::Preload
+                                   ? kMicronewton
+                                   : kMicrometre);
 }
 
 QString questionWord(BenchQuestion question) {
@@ -385,6 +407,8 @@ QString questionWord(BenchQuestion question) {
         return tr("Springs");
     case BenchQuestion::Rate:
         return tr("Rate of a spring");
+    case BenchQuestion::Preload:
+        return tr("Lost before the faces press");
     }
     return {};
 }
@@ -416,6 +440,7 @@ QString answerText(const BenchAnswers& answers, BenchQuestion question, UnitSyst
     case BenchQuestion::ScaleEnd:
     case BenchQuestion::Zero:
     case BenchQuestion::Rate:
+    case BenchQuestion::Preload:
         break;
     }
     const NumberTask task = benchTask(question, answers, units);
@@ -453,7 +478,7 @@ std::string benchDocument(const BenchAnswers& answers, const std::set<std::strin
         draft.put("/calibration", R"({"points": [{}, {}, {}]})");
     } else {
         number("/scale/zero", answers.zero);
-        draft.setNumber("/scale/preload_N", "0");
+        number("/scale/preload_N", answers.preloadN);
         draft.put("/scale/springs", "[]");
         for (int i = 0; i < springs; ++i) {
             const std::string item = "/scale/springs/" + std::to_string(i);
@@ -506,6 +531,7 @@ BenchAnswers readAnswers(const QString& file) {
         answers.springs = std::clamp(static_cast<int>(*springs), 1, 4);
     }
     answers.rateN = number("rate_N");
+    answers.preloadN = number("preload_N");
     return answers;
 }
 
@@ -541,6 +567,7 @@ void writeAnswers(const BenchAnswers& answers, const QString& file) {
         settings.setValue("springs", *answers.springs);
     }
     put("rate_N", answers.rateN);
+    put("preload_N", answers.preloadN);
 }
 
 void dropAnswers(const QString& file) {

@@ -28,7 +28,8 @@ enum class BenchQuestion {
     Known, // the force: by a rate from a plate, or a calibration
     Zero,
     Springs,
-    Rate
+    Rate,
+    Preload // what is lost before the faces press
 };
 
 struct BenchAnswers {
@@ -44,6 +45,7 @@ struct BenchAnswers {
     std::optional<bool> calibrates;
     std::optional<int> springs;
     std::optional<double> rateN; // of one spring, for one unit of the scale
+    std::optional<double> preloadN;
 
     bool operator==(const BenchAnswers&) const = default;
 };

@@ -604,6 +604,7 @@ void FirstWindow::askBench(BenchQuestion question) {
     case BenchQuestion::ScaleEnd:
     case BenchQuestion::Zero:
     case BenchQuestion::Rate:
+    case BenchQuestion::Preload:
         askBenchNumber(question);
         return;
     }

@@ -3768,6 +3768,10 @@
             <translation>Gesucht in %1.</translation>
         </message>
         <message>
+            <source>Lost before the faces press</source>
+            <translation>Vorlast, bis die Flächen drücken</translation>
+        </message>
+        <message>
             <source>Made %1 times, best: %2, %3.</source>
             <translation>%1-mal gemacht, bestes: %2, %3.</translation>
         </message>
@@ -6500,6 +6504,10 @@
         <message>
             <source>What the seal does</source>
             <translation>Was das Siegel tut</translation>
+        </message>
+        <message>
+            <source>What the springs lose before the faces press. 0 if nothing.</source>
+            <translation>Was die Federn verlieren, bevor die Flächen drücken. Sonst 0.</translation>
         </message>
         <message>
             <source>What the verdict found</source>

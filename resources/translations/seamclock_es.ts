@@ -3768,6 +3768,10 @@
             <translation>Buscadas en %1.</translation>
         </message>
         <message>
+            <source>Lost before the faces press</source>
+            <translation>Perdida antes de apretar las caras</translation>
+        </message>
+        <message>
             <source>Made %1 times, best: %2, %3.</source>
             <translation>Hecha %1 veces, la mejor: %2, %3.</translation>
         </message>
@@ -6500,6 +6504,10 @@
         <message>
             <source>What the seal does</source>
             <translation>Qué hace el sello</translation>
+        </message>
+        <message>
+            <source>What the springs lose before the faces press. 0 if nothing.</source>
+            <translation>Lo que pierden los muelles antes de apretar las caras. Si no, 0.</translation>
         </message>
         <message>
             <source>What the verdict found</source>

@@ -23,6 +23,7 @@ BenchAnswers east() {
     answers.calibrates = false;
     answers.springs = 1;
     answers.rateN = 62.5;
+    answers.preloadN = 0;
     return answers;
 }
 
@@ -56,7 +57,7 @@ TEST(BenchAnswers, AskOneAfterTheOtherAndNothingTwice) {
         }();
         std::size_t asked = 0;
         while (const auto question = nextQuestion(answers, units)) {
-            ASSERT_LT(asked++, 13U);
+            ASSERT_LT(asked++, 14U);
             switch (*question) {
             case BenchQuestion::Name:
                 answers.name = whole.name;
@@ -94,9 +95,12 @@ TEST(BenchAnswers, AskOneAfterTheOtherAndNothingTwice) {
             case BenchQuestion::Rate:
                 answers.rateN = whole.rateN;
                 break;
+            case BenchQuestion::Preload:
+                answers.preloadN = whole.preloadN;
+                break;
             }
         }
-        EXPECT_EQ(asked, units == UnitSystem::Imperial ? 12U : 11U);
+        EXPECT_EQ(asked, units == UnitSystem::Imperial ? 13U : 12U);
         EXPECT_EQ(answers, whole);
         for (const BenchQuestion question : questionsOf(answers, units)) {
             BenchAnswers less = answers;
@@ -105,6 +109,20 @@ TEST(BenchAnswers, AskOneAfterTheOtherAndNothingTwice) {
             EXPECT_NE(less, answers);
         }
     }
+}
+
+// reading = zero + (F + drag + preload) / rate: what is lost stands in every reading.
+TEST(BenchAnswers, HoldWhatIsLostBeforeTheFacesPress) {
+    BenchAnswers answers = east();
+    take(answers, BenchQuestion::Preload, 25, UnitSystem::Metric);
+    const auto made = read(answers);
+    ASSERT_TRUE(made) << made.error().detail;
+    EXPECT_EQ(inNewtons(made->bench.scale.preload), 25);
+    EXPECT_EQ(answerText(answers, BenchQuestion::Preload, UnitSystem::Metric), "25 N");
+    // NIST SP 811 (2008), appendix B.8: 1 lbf is 4.448 222 N.
+    take(answers, BenchQuestion::Preload, 10, UnitSystem::Imperial);
+    EXPECT_NEAR(*answers.preloadN, 44.48222, 0.00001);
+    EXPECT_EQ(answerText(answers, BenchQuestion::Preload, UnitSystem::Imperial), "10 lbf");
 }
 
 // NIST SP 811 (2008), appendix B.8: 1 lbf/in is 1.751 268 E+02 N/m; 1 in is 25.4 mm.
@@ -188,6 +206,8 @@ INSTANTIATE_TEST_SUITE_P(
         Edge{BenchQuestion::ThinnestSheet, UnitSystem::Metric, "thin_mm"},
         Edge{BenchQuestion::ThickestSheet, UnitSystem::Metric, "thick_mm"},
         Edge{BenchQuestion::Rate, UnitSystem::Metric, "rate_N"},
+        Edge{BenchQuestion::Preload, UnitSystem::Metric, "preload_N"},
+        Edge{BenchQuestion::Preload, UnitSystem::Imperial, "preload_lbf"},
         Edge{BenchQuestion::LongestSeam, UnitSystem::Imperial, "seam_in"},
         Edge{BenchQuestion::ThickestSheet, UnitSystem::Imperial, "thick_in"},
         Edge{BenchQuestion::Rate, UnitSystem::Imperial, "rate_lbf"}),
@@ -209,6 +229,7 @@ TEST(BenchAnswers, OneThatIsCalibratedLeavesZeroAndRateToItsPoints) {
     answers.rateN.reset();
     answers.zero.reset();
     answers.springs.reset();
+    answers.preloadN.reset();
     EXPECT_FALSE(nextQuestion(answers, UnitSystem::Metric));
     const auto findings = checkBench("first bench", benchDocument(answers, {}));
     ASSERT_FALSE(findings.empty());
@@ -240,6 +261,7 @@ TEST(BenchAnswers, ThatAreKeptAreReadBack) {
     BenchAnswers half = east();
     half.unit = "in";
     half.rateN = 4448.222;
+    half.preloadN = 12.5;
     half.zero.reset();
     half.release = {"spring_off"};
     writeAnswers(half, file);
