@@ -215,6 +215,16 @@ QString sheetAsked(const Sketch& s) {
         .arg(fromUtf8(s.plan().material), millimetresText(s.plan().thicknessUm));
 }
 
+/// The record will say that batch: who clamps the sheet sees whether it is so. A batch that is too
+/// long for the lamp stands on the sheet and on the card only.
+QString batchAsked(const Sketch& s, std::size_t place, const QString& otherwise) {
+    constexpr int kShown = 16;
+    const auto& sheets = s.weld.opened().sheets;
+    const QString batch =
+        place < sheets.size() ? fromUtf8(sheets[place].batch).trimmed() : QString();
+    return batch.isEmpty() || batch.size() > kShown ? otherwise : tr("batch %1?").arg(batch);
+}
+
 void check(Sketch& s, const std::string& code) {
     s.view.drawing.check = fromUtf8(code);
     s.view.drawing.words = captions();
@@ -278,7 +288,7 @@ void check(Sketch& s, const std::string& code) {
             tr("same as the sheet: %1 mm").arg(millimetresText(s.plan().thicknessUm));
     } else if (code == "first_sheet") {
         set(s, tr("Clamp"), tr("Sheet 1"), {});
-        s.view.lamp.under = tr("one end to the other");
+        s.view.lamp.under = batchAsked(s, 0, tr("one end to the other"));
         s.view.lamp.under2 = sheetAsked(s);
         s.view.sentence = tr("Clamp the first sheet evenly, end to end.");
         attest(s, tr("First sheet is clamped"), passed(code));
@@ -287,7 +297,7 @@ void check(Sketch& s, const std::string& code) {
             s, code, s.plan().clampingGapUm, tr("Open the gap to %1 mm, the same front and back."));
     } else if (code == "second_sheet") {
         set(s, tr("Clamp"), tr("Sheet 2"), {});
-        s.view.lamp.under = tr("against the first");
+        s.view.lamp.under = batchAsked(s, 1, tr("against the first"));
         s.view.lamp.under2 = sheetAsked(s);
         s.view.sentence = tr("Clamp the second sheet against the first.");
         attest(s, tr("Second sheet is clamped"), passed(code));

@@ -7566,6 +7566,10 @@
             <translation>Charge %1</translation>
         </message>
         <message>
+            <source>batch %1?</source>
+            <translation>Charge %1?</translation>
+        </message>
+        <message>
             <source>batch of sheet 1</source>
             <translation>Charge Tafel 1</translation>
         </message>

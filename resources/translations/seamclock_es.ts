@@ -7566,6 +7566,10 @@
             <translation>lote %1</translation>
         </message>
         <message>
+            <source>batch %1?</source>
+            <translation>¿lote %1?</translation>
+        </message>
+        <message>
             <source>batch of sheet 1</source>
             <translation>lote de la placa 1</translation>
         </message>

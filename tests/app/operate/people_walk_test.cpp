@@ -301,6 +301,7 @@ TEST_F(People, ASheetOfAnotherMaterialGoesOnByTheForemansWordAlone) {
         }
     }
     ASSERT_EQ(asked(), "first_sheet");
+    EXPECT_EQ(shop.window().weldPage()->view().lamp.under.toStdString(), "batch VP-40713?");
     EXPECT_EQ(shop.window().weldPage()->view().lamp.under2.toStdString(), "is it PE-HD, 15 mm?");
     const std::size_t before = onlyWeld().events.size();
     ASSERT_TRUE(walk.press(SlotPlace::Stop));
