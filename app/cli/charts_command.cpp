@@ -1,6 +1,7 @@
 // charts and due: how the shop is doing, and what will soon be due.
 #include "app/cli/bench_files.h"
 #include "app/cli/command.h"
+#include "app/cli/files.h"
 #include "app/cli/numbers.h"
 #include "app/cli/shop_json.h"
 #include "app/platform/boot_clock.h"

@@ -80,16 +80,19 @@ Result<std::string> jobNotNamed(const std::vector<JobSeam>& seams, LogReader& lo
         }
         JointFilter filter;
         filter.seam = seam.label;
-        filter.limit = 1;
-        const auto lines = log.joints(filter);
-        if (!lines) {
-            return tl::unexpected<Error>(lines.error());
+        std::string job;
+        const auto read = log.eachJoint(filter, [&job](const JointLine& line) {
+            job = line.job;
+            return job.empty();
+        });
+        if (!read) {
+            return tl::unexpected<Error>(read.error());
         }
-        if (!lines->empty() && !lines->front().job.empty()) {
+        if (!job.empty()) {
             return fmt::format(
                 "not counted: the log has joints of the job {}, as seam {}; --job says whose seams "
                 "the table has",
-                onOneLine(lines->front().job), onOneLine(seam.label));
+                onOneLine(job), onOneLine(seam.label));
         }
     }
     return std::string();
@@ -169,9 +172,10 @@ Result<std::vector<std::string>> asIds(std::vector<std::string> names, LogReader
         std::string all;
         bool known = roster->people.empty() || isOneOfANumber(name);
         for (const Person& person : roster->people) {
-            if (person.active) {
-                all += (all.empty() ? "" : ", ") + person.name;
+            if (!person.active) {
+                continue; // left the shop; another may have the same name
             }
+            all += (all.empty() ? "" : ", ") + person.name;
             if (!known && (person.name == name || person.id == name)) {
                 name = person.id;
                 known = true;

@@ -132,18 +132,29 @@ jointRow(const JointLine& line, const WeldRecord* record, const DayNames& names,
         row.reason = Day::tr("not finished: %1").arg(stateWord(line.phase));
     } else if (record->aborted) {
         row.reason = Day::tr("stopped: %1").arg(stopText(*record->aborted));
+    } else if (!line.verdictNow.empty() && isCorrectedSinceClosing(*record)) {
+        row.mark = Mark::Trouble; // nobody has decided by the newer word yet
+        row.tone = Tone::Soon;
+        row.reason = Day::tr("%1; after a correction %2")
+                         .arg(
+                             midSentence(verdictWord(std::string_view(line.verdict))),
+                             midSentence(verdictLine(record->verdict, record->plan, units)));
     } else if (!line.verdictNow.empty()) {
-        const QString text = isCorrectedSinceClosing(*record) ? Day::tr("%1; after a correction %2")
-                                                              : Day::tr("%1; by today's rules %2");
-        row.reason = text.arg(
-            midSentence(verdictWord(std::string_view(line.verdict))),
-            midSentence(verdictWord(std::string_view(line.verdictNow))));
+        row.reason = Day::tr("%1; by today's rules %2")
+                         .arg(
+                             midSentence(verdictWord(std::string_view(line.verdict))),
+                             midSentence(verdictWord(std::string_view(line.verdictNow))));
     } else {
         row.remarks = record->verdict.word == VerdictWord::WithRemarks;
         row.reason = verdictLine(record->verdict, record->plan, units);
     }
     if (record->opened.type == WeldType::Trial) {
         row.reason = Day::tr("trial: %1").arg(row.reason);
+    }
+    if (!line.trouble.empty()) { // another log tells it differently
+        row.mark = Mark::Trouble;
+        row.tone = Tone::Soon;
+        row.reason = Day::tr("%1; %2").arg(row.reason, inWords(line.trouble));
     }
     return row;
 }

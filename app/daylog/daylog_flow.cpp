@@ -378,6 +378,17 @@ void DayLogFlow::readJoint() {
                 photo.state = PhotoState::LeftBehind;
             }
         }
+        for (auto& leafOfLines : m_lines) { // its line, which may be older
+            for (JointRowView& row : leafOfLines.rows) {
+                if (row.weld == m_joint->line.weld) {
+                    const bool chosen = row.chosen;
+                    row = jointRow(
+                        m_joint->line, m_joint->record ? &*m_joint->record : nullptr, m_names,
+                        m_shop.units());
+                    row.chosen = chosen;
+                }
+            }
+        }
         drawJoint();
         const bool ended = m_joint->record && (m_joint->record->stored || m_joint->record->aborted);
         if (ended && !m_heat) {
@@ -865,13 +876,13 @@ void DayLogFlow::showTable(int tab) {
         return;
     }
     const WeldRecord& record = *m_joint->record;
-    const TableView table =
-        tab == 0 ? valuesTable(
-                       record, m_joint->bench ? &*m_joint->bench : nullptr,
-                       m_heat ? &*m_heat : nullptr, m_shop.units())
-        : tab == 1 ? eventsTable(record, jointNames(), m_shop.units())
-                   : lookedAtTable(
-                         record, m_joint->photos, jointNames(), m_shop.units(), m_joint->coupons);
+    const TableView table = tab == 0 ? valuesTable(
+                                           record, m_joint->bench ? &*m_joint->bench : nullptr,
+                                           m_heat ? &*m_heat : nullptr, m_shop.units())
+                            : tab == 1 ? eventsTable(record, jointNames(), m_shop.units())
+                                       : lookedAtTable(
+                                             record, m_joint->photos, jointNames(), m_shop.units(),
+                                             m_joint->coupons, &m_names);
     m_table->show({tr("Values"), tr("Events"), tr("Looked at")}, tab, table);
     if (page() != m_table) {
         turnTo(

@@ -269,7 +269,10 @@ QString aboutText(const WeldRecord& record, const DayNames& names, UnitSystem un
     } else if (!batches.isEmpty()) {
         about += Day::tr(", batches %1").arg(batches.join(Day::tr(" and ")));
     }
-    return about + Day::tr(". %1.").arg(names.person(record.openedBy));
+    return about + Day::tr(". %1, %2.")
+                       .arg(
+                           names.person(record.openedBy),
+                           fullDayWords(toIsoDate(record.openedAt.utc, record.openedAt.offset)));
 }
 
 /// The reasons that a verdict is told with.
@@ -620,7 +623,7 @@ QString testedText(const std::vector<CouponSeries>& coupons) {
 
 TableView lookedAtTable(
     const WeldRecord& record, const std::vector<JointPhoto>& photos, const DayNames& names,
-    UnitSystem units, const std::vector<CouponSeries>& coupons) {
+    UnitSystem units, const std::vector<CouponSeries>& coupons, const DayNames* own) {
     TableView table;
     table.columns = {Day::tr("what"), Day::tr("by"), Day::tr("found"), Day::tr("from")};
     table.widths = {0.2, 0.22, 0.46, 0.12};
@@ -652,7 +655,7 @@ TableView lookedAtTable(
         row(Day::tr("photo"), photo.by, found, photo.n);
     }
     for (const CouponSeries& series : coupons) {
-        addCoupons(table, series, names);
+        addCoupons(table, series, own != nullptr ? *own : names);
     }
     if (table.rows.empty()) {
         table.rows.push_back(head(Day::tr("Nobody has looked at this joint yet.")));

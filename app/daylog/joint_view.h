@@ -89,7 +89,8 @@ eventsTable(const WeldRecord& record, const DayNames& names, UnitSystem units = 
 /// `coupons`: that were cut from it.
 TableView lookedAtTable(
     const WeldRecord& record, const std::vector<JointPhoto>& photos, const DayNames& names,
-    UnitSystem units = UnitSystem::Metric, const std::vector<CouponSeries>& coupons = {});
+    UnitSystem units = UnitSystem::Metric, const std::vector<CouponSeries>& coupons = {},
+    const DayNames* own = nullptr); // of this log, whose the coupons are; absent: as `names`
 /// What came of the newest test that speaks against it, else of the newest, with the n of its
 /// event, and how many there are.
 QString testedText(const std::vector<CouponSeries>& coupons);

@@ -47,6 +47,11 @@ Result<JointSeen> seenIn(LogReader& reader, const std::string& weld) {
             (*out.people)[person.id] = person.name;
         }
     }
+    auto dispute = reader.dispute(weld);
+    if (!dispute) {
+        return tl::unexpected<Error>(dispute.error());
+    }
+    out.line.trouble = std::move(*dispute);
     const auto bench = reader.document(out.record->opened.docs.bench);
     if (bench && *bench) {
         if (auto read = readBench("the bench of " + weld, (*bench)->bytes)) {

@@ -100,7 +100,10 @@ AlarmEntry entryOf(CueKind kind) {
             "joint.");
     case CueKind::RecheckDue:
         return entry(
-            "Read scale %1 now and type it in.", "Two pulses, every 30 s, until it is typed in.",
+            "Read scale %1 now and type it in.",
+            "Two pulses, every 30 s, until it is typed in, the next reading is due, or two thirds "
+            "of "
+            "cooling are over.",
             "The sheets close up and shrink in cooling, and the reading falls.",
             "Read the scale and type it in. If it is too low, turn up to the reading that is shown "
             "(\"Reading is below …\").");

@@ -751,15 +751,17 @@ Shift Floor::shift() const {
     return shift;
 }
 
-Floor::Unsaved Floor::unsaved(const Weld& weld) const {
+Floor::Unsaved Floor::unsaved(const Weld& weld, std::optional<Milliseconds> seen) const {
     Unsaved found;
     for (const Event& event : weld.events) {
         const RowStatus status = m_writer.status(weld.id(), event.n);
         if (status != RowStatus::Pending && status != RowStatus::Spilled) {
             continue;
         }
-        if (found.rows == 0 && event.at.bootId == m_clock.now().bootId) {
-            found.since = event.at.boot;
+        const bool ofThisBoot = event.at.bootId == m_clock.now().bootId;
+        const Milliseconds made = ofThisBoot ? event.at.boot : Milliseconds{0};
+        if (!found.since && (!seen || made > *seen)) {
+            found.since = made;
         }
         ++found.rows;
     }

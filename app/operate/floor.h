@@ -167,9 +167,11 @@ public:
     /// Rows of this weld that are not on disk.
     struct Unsaved {
         int rows = 0;
-        Milliseconds since{0}; // when the oldest was made, boot ms; 0 for one of another boot
+        /// When the oldest of those was made that came after `seen`, boot ms; 0 for one of another
+        /// boot.
+        std::optional<Milliseconds> since{};
     };
-    Unsaved unsaved(const Weld& weld) const;
+    Unsaved unsaved(const Weld& weld, std::optional<Milliseconds> seen = {}) const;
 
 signals:
     void changed();

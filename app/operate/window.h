@@ -331,6 +331,7 @@ private:
     std::optional<Milliseconds> m_steppedAt; // the last press of a step that did something
     QString m_copySeen;
     std::optional<Milliseconds> m_unsavedSeen; // rows made until then wait without a word
+    bool m_memoryOnly = false;                 // not even the spill file takes them
 };
 
 } // namespace seamclock

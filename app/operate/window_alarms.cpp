@@ -81,16 +81,20 @@ QString Window::awakeText() const {
 }
 
 void Window::alarms(const Instant& now) {
+    const auto trouble = m_parts.writer.state().trouble;
+    const bool memoryOnly = trouble && trouble->spillFailed;
+    if (memoryOnly && !m_memoryOnly) {
+        m_unsavedSeen.reset(); // that is worse than what was seen
+    }
+    m_memoryOnly = memoryOnly;
     int unsaved = 0; // of those that left their bench, too
-    auto since = Milliseconds::max();
+    bool unsavedStands = false;
     m_floor.eachWeld([&](const Weld& weld) {
-        const Floor::Unsaved waits = m_floor.unsaved(weld);
+        const Floor::Unsaved waits = m_floor.unsaved(weld, m_unsavedSeen);
         unsaved += waits.rows;
-        since = waits.rows > 0 ? std::min(since, waits.since) : since;
+        // One row's own age: rows that follow each other quickly are none that waits.
+        unsavedStands = unsavedStands || (waits.since && now.boot - *waits.since >= kUnsaved);
     });
-    // One row's own age: rows that follow each other quickly are none that waits.
-    const bool unsavedStands =
-        unsaved > 0 && now.boot - since >= kUnsaved && (!m_unsavedSeen || since > *m_unsavedSeen);
     m_floor.soundStation(CueKind::RowNotSaved, unsavedStands);
     const auto jump = m_floor.clockJump();
     m_floor.soundStation(CueKind::ClockJumped, jump.has_value());
@@ -105,8 +109,6 @@ void Window::alarms(const Instant& now) {
         m_alarm = Alarm::Notice;
     } else if (unsavedStands) {
         m_alarm = Alarm::NotSaved;
-        const auto trouble = m_parts.writer.state().trouble;
-        const bool memoryOnly = trouble && trouble->spillFailed;
         text = (memoryOnly ? tr("Last step is in memory only: leave the machine on. %1")
                            : tr("Last step is not on disk yet. Trying again. %1"))
                    .arg(unsaved == 1 ? tr("1 step") : tr("%1 steps").arg(unsaved));

@@ -33,6 +33,9 @@ public:
     const CouponTested& tested() const { return m_tested; }
     CouponTested& tested() { return m_tested; }
     const std::string& series() const { return m_series; }
+    /// In words, the joint that a series is moved to; empty: it stays where it was.
+    const QString& joint() const { return m_joint; }
+    void setJoint(const QString& words) { m_joint = words; }
     CouponStep step() const { return m_step; }
     bool isBend() const { return m_tested.test == "bend"; }
     bool isByRam() const { return m_by == CouponBy::Ram; }
@@ -78,6 +81,7 @@ private:
 
     CouponTested m_tested;
     std::string m_series;
+    QString m_joint;
     CouponBy m_by;
     CouponStep m_step = CouponStep::Welded;
     Piece m_piece = Piece::Strength;

@@ -214,9 +214,13 @@ void ShopFlow::askHow(const CouponTested& about, const std::string& series, cons
     choose(
         view,
         [this, about, series, bend, anew](int index) {
-            if (index >= anew) {
+            if (index == anew) {
                 m_draft.emplace(CouponDraft::of(about, series));
-                index == anew ? askEntered() : askOtherJoint();
+                askEntered();
+                return;
+            }
+            if (index > anew) {
+                askOtherJoint(about, series);
                 return;
             }
             const CouponBy by = bend         ? (index == 1 ? CouponBy::Ram : CouponBy::Angle)
@@ -258,8 +262,8 @@ void ShopFlow::retype(const CouponDraft::Entered& one) {
             if (!value) {
                 return;
             }
-            m_draft->replace(one, *value);
             if (!m_draft->isBend()) {
+                m_draft->replace(one, *value);
                 showDraft();
                 return;
             }
@@ -267,7 +271,8 @@ void ShopFlow::retype(const CouponDraft::Entered& one) {
             view.back = hiddenSlot();
             choose(
                 view,
-                [this, one](int index) {
+                [this, one, value = *value](int index) { // both or neither
+                    m_draft->replace(one, value);
                     m_draft->replaceCracked(one, index == 1);
                     showDraft();
                 },
@@ -277,7 +282,7 @@ void ShopFlow::retype(const CouponDraft::Entered& one) {
 }
 
 /// The joint that they were cut from; its welder, procedure and sheets come with it.
-void ShopFlow::askOtherJoint() {
+void ShopFlow::askOtherJoint(const CouponTested& about, const std::string& series) {
     ValueTask task;
     task.title = tr("Of which joint?");
     task.where = tr("Its number, as it stands on the sheet.");
@@ -287,13 +292,10 @@ void ShopFlow::askOtherJoint() {
     task.back = hiddenSlot();
     task.stop = plainSlot(tr("Close"), tr("nothing is kept"));
     m_value->ask(task);
-    const Press leave = [this] {
-        m_draft.reset();
-        showTests();
-    };
+    const Press leave = [this] { showTests(); };
     turnTo(
         m_value,
-        [this, leave] {
+        [this, about, series, leave] {
             const auto number = m_value->value();
             if (!number) {
                 return;
@@ -301,12 +303,16 @@ void ShopFlow::askOtherJoint() {
             const auto joint = static_cast<std::int64_t>(*number);
             askWhich(
                 joint,
-                [this, joint](const NumberedJoint& one) {
+                [this, joint, about, series](const NumberedJoint& one) {
                     if (!one.opened || one.opened->sheets.empty()) {
                         emit said(tr("There is no joint %1 in this log.").arg(joint));
                         return;
                     }
-                    takeJoint(m_draft->tested(), one);
+                    CouponTested moved = about;
+                    takeJoint(moved, one);
+                    m_draft.emplace(CouponDraft::of(std::move(moved), series));
+                    m_draft->setJoint(
+                        tr("Joint %1").arg(joint) + QStringLiteral(": ") + jointText(one, names()));
                     showDraft();
                 },
                 leave);
@@ -395,6 +401,9 @@ void ShopFlow::showDraft() {
     view.under = m_draft->series().empty()
                      ? tr("It is kept by a foreman's PIN.")
                      : tr("What was entered before stays in the record, with the reason.");
+    if (!m_draft->joint().isEmpty()) { // that they are moved to
+        view.under = m_draft->joint();
+    }
     view.rows = draftRows(m_draft->tested());
     const auto words = wordRows(m_draft->tested(), names());
     const int first = static_cast<int>(view.rows.size());

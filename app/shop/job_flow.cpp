@@ -122,7 +122,7 @@ void ShopFlow::showSeam(const std::string& job, std::size_t place) {
             Sign::Erase,
             [this, all] { takeAway(all, tr("%1 seams are taken away.").arg(all.size())); });
     }
-    if (joint) { // stopped before its faces met
+    if (joint) { // stopped in preparation
         offer(
             tr("Look at joint %1").arg(joint->number), tr("in the day log"), Sign::Note,
             [this, line = *joint] { emit jointAsked(fromUtf8(line.weld), line.number); });

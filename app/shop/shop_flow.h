@@ -138,7 +138,7 @@ private:
     void askCracked();
     void askEntered();
     void retype(const CouponDraft::Entered& one);
-    void askOtherJoint();
+    void askOtherJoint(const CouponTested& about, const std::string& series);
     void showDraft();
     void askStandard();
     void askWelder();

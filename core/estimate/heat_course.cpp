@@ -155,7 +155,11 @@ std::set<std::int64_t> eventsOfCourse(const std::vector<Event>& events) {
         out.insert(event.n);
     }
     bool released = false;
+    std::optional<std::int64_t> locked; // the last: one before it was out of band
     for (const Retained& event : standing) {
+        if (std::holds_alternative<PressureLocked>(event.d)) {
+            locked = event.n;
+        }
         const bool release = std::holds_alternative<ReleaseStep>(event.d);
         if (std::holds_alternative<WeldOpened>(event.d) ||
             std::holds_alternative<PlanReplaced>(event.d) ||
@@ -163,11 +167,13 @@ std::set<std::int64_t> eventsOfCourse(const std::vector<Event>& events) {
             std::holds_alternative<SoakStarted>(event.d) ||
             std::holds_alternative<PlateOut>(event.d) ||
             std::holds_alternative<FacesMet>(event.d) ||
-            std::holds_alternative<PressureLocked>(event.d) ||
             std::holds_alternative<WeldAborted>(event.d) || (release && !released)) {
             out.insert(event.n);
         }
         released = released || release;
+    }
+    if (locked) {
+        out.insert(*locked);
     }
     return out;
 }

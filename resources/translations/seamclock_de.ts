@@ -1424,8 +1424,8 @@
             <translation>, Null bei %1</translation>
         </message>
         <message>
-            <source>. %1.</source>
-            <translation>. %1.</translation>
+            <source>. %1, %2.</source>
+            <translation>. %1, %2.</translation>
         </message>
         <message>
             <source>0.5 mm, as for pipe up to 355 mm; for sheet from memory</source>

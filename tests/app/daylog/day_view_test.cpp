@@ -110,7 +110,24 @@ TEST(DayView, ACorrectionsVerdictIsNotBlamedOnTheRules) {
     const auto n = static_cast<std::int64_t>(story.weld().events.size());
     story.close();
     story.then(ValueCorrected{n, "value_mC", "211000", "225000", "misread"});
-    EXPECT_EQ(rowOf(story).reason, "within limits; after a correction out of limits");
+    const JointRowView row = rowOf(story);
+    EXPECT_TRUE(row.reason.startsWith("within limits; after a correction out of limits: plate"))
+        << row.reason.toStdString();
+    EXPECT_TRUE(row.reason.contains("225") && row.reason.contains("220"))
+        << row.reason.toStdString();
+    EXPECT_EQ(row.mark, Mark::Trouble) << "it is no tick any more";
+}
+
+TEST(DayView, AJointThatAnotherLogTellsDifferentlySaysSo) {
+    test::Story story;
+    story.close();
+    const WeldRecord made = record(story.weld());
+    JointLine line = lineOf(made);
+    line.trouble = "another log tells it differently";
+    const JointRowView row = jointRow(line, &made, {});
+    EXPECT_EQ(row.mark, Mark::Trouble);
+    EXPECT_TRUE(row.reason.contains("another log tells it differently"))
+        << row.reason.toStdString();
 }
 
 TEST(DayView, AJointWhoseEventsMakeNoneHasALineToo) {
