@@ -70,12 +70,22 @@ void ShopFlow::beginCoupons() {
         view,
         [this](int index) {
             const bool bend = index % 2 == 1;
-            index < 2 ? askJoint(bend) : askSheets(bend);
+            if (index >= 2) {
+                askSheets(bend);
+                return;
+            }
+            CouponTested about;
+            about.test = bend ? "bend" : "tensile";
+            askJoint(about, [this](const CouponTested& of, const NumberedJoint& joint) {
+                askHow(of, {}, jointText(joint, names()));
+            });
         },
         {}, [this] { showTests(); });
 }
 
-void ShopFlow::askJoint(bool bend) {
+void ShopFlow::askJoint(
+    const CouponTested& about,
+    std::function<void(const CouponTested&, const NumberedJoint&)> then) {
     ValueTask task;
     task.title = tr("Of which joint?");
     task.where = tr("Its number, as it stands on the sheet.");
@@ -87,7 +97,7 @@ void ShopFlow::askJoint(bool bend) {
     m_value->ask(task);
     turnTo(
         m_value,
-        [this, bend] {
+        [this, about, then = std::move(then)] {
             const auto number = m_value->value();
             if (!number) {
                 return;
@@ -95,15 +105,14 @@ void ShopFlow::askJoint(bool bend) {
             const auto joint = static_cast<std::int64_t>(*number);
             askWhich(
                 joint,
-                [this, joint, bend](const NumberedJoint& one) {
+                [this, joint, about, then](const NumberedJoint& one) {
                     if (!one.opened || one.opened->sheets.empty()) {
                         emit said(tr("There is no joint %1 in this log.").arg(joint));
                         return;
                     }
-                    CouponTested about;
-                    about.test = bend ? "bend" : "tensile";
-                    takeJoint(about, one);
-                    askHow(about, {}, jointText(one, names()));
+                    CouponTested of = about;
+                    takeJoint(of, one);
+                    then(of, one);
                 },
                 [this] { showTests(); });
         },
@@ -283,41 +292,13 @@ void ShopFlow::retype(const CouponDraft::Entered& one) {
 
 /// The joint that they were cut from; its welder, procedure and sheets come with it.
 void ShopFlow::askOtherJoint(const CouponTested& about, const std::string& series) {
-    ValueTask task;
-    task.title = tr("Of which joint?");
-    task.where = tr("Its number, as it stands on the sheet.");
-    task.least = 1;
-    task.most = 9'999'999;
-    task.decimals = 0;
-    task.back = hiddenSlot();
-    task.stop = plainSlot(tr("Close"), tr("nothing is kept"));
-    m_value->ask(task);
-    const Press leave = [this] { showTests(); };
-    turnTo(
-        m_value,
-        [this, about, series, leave] {
-            const auto number = m_value->value();
-            if (!number) {
-                return;
-            }
-            const auto joint = static_cast<std::int64_t>(*number);
-            askWhich(
-                joint,
-                [this, joint, about, series](const NumberedJoint& one) {
-                    if (!one.opened || one.opened->sheets.empty()) {
-                        emit said(tr("There is no joint %1 in this log.").arg(joint));
-                        return;
-                    }
-                    CouponTested moved = about;
-                    takeJoint(moved, one);
-                    m_draft.emplace(CouponDraft::of(std::move(moved), series));
-                    m_draft->setJoint(
-                        tr("Joint %1").arg(joint) + QStringLiteral(": ") + jointText(one, names()));
-                    showDraft();
-                },
-                leave);
-        },
-        leave);
+    askJoint(about, [this, series](const CouponTested& moved, const NumberedJoint& joint) {
+        m_draft.emplace(CouponDraft::of(moved, series));
+        m_draft->setJoint(
+            tr("Joint %1").arg(joint.opened->number) + QStringLiteral(": ") +
+            jointText(joint, names()));
+        showDraft();
+    });
 }
 
 void ShopFlow::beginDraft(CouponDraft draft) {

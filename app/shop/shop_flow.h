@@ -124,7 +124,9 @@ private:
     void showTests();
     void showSeries(const CouponSeries& series);
     void beginCoupons();
-    void askJoint(bool bend);
+    void askJoint(
+        const CouponTested& about,
+        std::function<void(const CouponTested&, const NumberedJoint&)> then);
     /// Of the joints with that number, of which there are several once another tablet's log was
     /// brought in: whoever asked chooses. "" if there is none.
     void askWhich(std::int64_t number, std::function<void(const NumberedJoint&)> then, Press stop);
