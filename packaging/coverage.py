@@ -1,4 +1,4 @@
-"""coverage.py ROOT BUILD_FOLDER core|app [--rooms REGEX --least PERCENT] [--keep FILE COMMIT] [--missed FILE]
+"""coverage.py ROOT BUILD_FOLDER core|app [--rooms REGEX] [--least PERCENT] [--keep FILE COMMIT SIXTH OF] [--missed FILE]
 
 Line coverage of core or of app, by room, from the .gcda files of a --coverage build (gcov of the same g++).
 
@@ -6,7 +6,8 @@ A line counts once however many units compile it (headers, templates), and is re
 moc and rcc made is not ours and lies in the build folder; nor is a line that only asks moc for something.
 The stage measures by sixths, each with the rooms that it builds; --keep keeps what was reached in FILE and counts what
 other sixths reached at the same commit, too. --missed writes the lines that nothing reached. --least is asked of the rooms
-whose own tests ran, those that REGEX finds ("core/weld"), together; below it the answer is 1.
+that REGEX finds ("core/weld"), together; below it the answer is 1. With --keep it is asked once all of the sixths that judge
+that part of the sources (OF: "0,2,4,5") have run at this commit, since a room is reached by the tests of others, too.
 """
 import argparse
 import json
@@ -63,17 +64,19 @@ def measured(root, folder, part):
     return lines
 
 
-def joined(lines, kept, commit):
-    """Both together, where they are of one commit; "… with changes" and "no commit" name none."""
+def joined(lines, kept, commit, sixth):
+    """Both together and the sixths they are of, where all are of one commit; "… with changes" and "no commit" name none."""
+    sixths = {sixth}
     if kept.is_file():
         before = json.loads(kept.read_text(encoding="utf-8"))
         if before["commit"] == commit and " " not in commit:
+            sixths.update(before.get("sixths", []))
             for name, counts in before["lines"].items():
                 mine = lines.setdefault(name, {})
                 for number, count in counts.items():
                     mine[int(number)] = max(mine.get(int(number), 0), count)
-    kept.write_text(json.dumps({"commit": commit, "lines": lines}), encoding="utf-8")
-    return lines
+    kept.write_text(json.dumps({"commit": commit, "sixths": sorted(sixths), "lines": lines}), encoding="utf-8")
+    return lines, sixths
 
 
 def by_room(lines, part):
@@ -106,7 +109,7 @@ def asked_of(rooms, part, names, least):
     if not lines:
         sys.exit(f"coverage: no room of {part} is found by {names}")
     share = 100 * reached / lines
-    return f"  of {', '.join(sorted(judged))}: {share:.1f} %, at least {least:g} % asked", share >= least
+    return f"  of {', '.join(sorted(judged))} together {share:.1f} %, at least {least:g} % asked", share >= least
 
 
 def missed(lines):
@@ -133,18 +136,22 @@ def main():
     asked.add_argument("part", choices=["core", "app"])
     asked.add_argument("--rooms", metavar="REGEX", default="")
     asked.add_argument("--least", type=float, metavar="PERCENT")
-    asked.add_argument("--keep", nargs=2, metavar=("FILE", "COMMIT"))
+    asked.add_argument("--keep", nargs=4, metavar=("FILE", "COMMIT", "SIXTH", "OF"))
     asked.add_argument("--missed", type=Path, metavar="FILE")
     given = asked.parse_args()
     lines = measured(given.root.resolve(), given.folder.resolve(), given.part)
-    own = by_room(lines, given.part)
+    missing = set()
     if given.keep:
-        lines = joined(lines, Path(given.keep[0]), given.keep[1])
+        kept, commit, sixth, of = given.keep
+        lines, sixths = joined(lines, Path(kept), commit, sixth)
+        missing = set(of.split(",")) - sixths
     print("\n".join(table(by_room(lines, given.part), given.part)))
     if given.missed:
         given.missed.write_text("".join(line + "\n" for line in missed(lines)), encoding="utf-8")
-    if given.least is not None:
-        sentence, enough = asked_of(own, given.part, given.rooms, given.least)
+    if missing:
+        print(f"  not whole: the sixths {', '.join(sorted(missing))} did not run at this commit")
+    elif given.least is not None:
+        sentence, enough = asked_of(by_room(lines, given.part), given.part, given.rooms, given.least)
         print(sentence)
         return 0 if enough else 1
     return 0

@@ -114,9 +114,7 @@ Result<JointFilter> readFilter(const LogCall& call) {
         if (!job) {
             return tl::unexpected(job.error());
         }
-        if (!job->name.empty()) {
-            filter.job = job->name;
-        }
+        filter.job = job->name; // without a name: the joints that no job was told of
         filter.seams.emplace();
         for (const JobSeam& seam : job->seams) {
             filter.seams->push_back(seam.label);
@@ -153,9 +151,13 @@ Result<int> listJoints(const LogCall& call, Terminal& terminal) {
         terminal.write(lines->empty() ? "no joints\n" : dayListText(*lines));
         return 0;
     }
+    auto reading = LineReading::open(call.log);
+    if (!reading) {
+        return tl::unexpected(reading.error());
+    }
     std::vector<std::string> joints;
     for (const JointLine& line : *lines) {
-        joints.push_back(jointLineJson(line));
+        joints.push_back(jointLineJson(line, reading->of(line)));
     }
     terminal.write(jointsJson(call.log, reader->world(), reader->logId(), joints));
     return 0;
@@ -226,9 +228,22 @@ Result<int> showJoint(const LogCall& call, Terminal& terminal) {
     if (!coupons) {
         return tl::unexpected(coupons.error());
     }
+    const auto dispute = reader->dispute(*weld);
+    if (!dispute) {
+        return tl::unexpected(dispute.error());
+    }
     RecordExtras extras = extrasOf(*full, call.cues);
     extras.coupons = &coupons->series;
-    terminal.write(call.json ? recordJson(full->record, extras) : recordText(full->record, extras));
+    if (call.json) {
+        const std::string json = recordJson(full->record, extras);
+        terminal.write(dispute->empty() ? json : withText(json, "trouble", *dispute));
+        return 0;
+    }
+    terminal.write(
+        (dispute->empty()
+             ? ""
+             : "Another log tells this joint differently: " + onOneLine(*dispute) + "\n\n") +
+        recordText(full->record, extras));
     return 0;
 }
 
@@ -350,16 +365,20 @@ private:
 
 Result<void> exportJoints(
     LogReader& reader, const LogCall& call, const JointFilter& filter, const Write& write) {
+    auto reading = LineReading::open(call.log);
+    if (!reading) {
+        return tl::unexpected(reading.error());
+    }
     if (!call.json) {
         write(dayListHeader());
-        return reader.eachJoint(filter, [&write](const JointLine& line) {
-            write(dayListRow(line));
+        return reader.eachJoint(filter, [&](const JointLine& line) {
+            write(dayListRow(line, reading->of(line)));
             return true;
         });
     }
     JsonList list(write);
-    auto done = reader.eachJoint(filter, [&list](const JointLine& line) {
-        list.add(jointLineJson(line));
+    auto done = reader.eachJoint(filter, [&](const JointLine& line) {
+        list.add(jointLineJson(line, reading->of(line)));
         return true;
     });
     list.end();
@@ -387,14 +406,21 @@ Result<void> exportRecords(LogReader& reader, const JointFilter& filter, const W
     if (!listed) {
         return listed;
     }
+    const auto coupons = readCoupons(reader);
+    if (!coupons) {
+        return tl::unexpected(coupons.error());
+    }
     JsonList list(write);
     for (JointLine& line : lines) {
         const auto full = readRecord(reader, line.weld, WithHeat::No);
         if (full) {
-            list.add(recordJson(full->record, extrasOf(*full, true)));
+            const std::vector<CouponSeries> cut = cutFrom(line.weld, *coupons);
+            RecordExtras extras = extrasOf(*full, true);
+            extras.coupons = &cut;
+            list.add(recordJson(full->record, extras));
         } else { // the others are there, and this one says why it is not
             line.trouble = full.error().detail;
-            list.add(jointLineJson(line));
+            list.add(jointLineJson(line, {}));
         }
     }
     list.end();
@@ -450,6 +476,12 @@ private:
     std::optional<std::unordered_set<std::string>> m_welds; // absent: every row
 };
 
+/// The log's own rows, and behind them those that came with other logs.
+Result<void> eachRowOfAll(LogReader& reader, const std::function<bool(const StoredRow&)>& use) {
+    auto own = reader.eachRow(use);
+    return own ? reader.eachImportedRow(use) : own;
+}
+
 Result<void>
 exportRows(LogReader& reader, const LogCall& call, const JointFilter& filter, const Write& write) {
     const auto choice = RowChoice::of(reader, call, filter);
@@ -472,13 +504,14 @@ exportRows(LogReader& reader, const LogCall& call, const JointFilter& filter, co
     Result<void> done;
     if (call.json) {
         JsonList list(write);
-        done = reader.eachRow([&](const StoredRow& row) {
+        done = eachRowOfAll(reader, [&](const StoredRow& row) {
             return keep(row, eventRowJson, [&list](const std::string& text) { list.add(text); });
         });
         list.end();
     } else {
         write(eventRowsHeader());
-        done = reader.eachRow([&](const StoredRow& row) { return keep(row, eventRow, write); });
+        done =
+            eachRowOfAll(reader, [&](const StoredRow& row) { return keep(row, eventRow, write); });
     }
     return done ? bad : done;
 }

@@ -49,9 +49,7 @@ JointFilter asked(const DayFilter& filter, const DayNames& names) {
     out.material = filter.material;
     if (filter.job) {
         out.seams = filter.seams;
-        if (!filter.job->empty()) {
-            out.job = filter.job;
-        }
+        out.job = filter.job; // a job without a name has the joints that no job was told of
     }
     if (!filter.words.trimmed().isEmpty()) {
         out.text = filter.words.toStdString();

@@ -152,6 +152,10 @@ saveTableOf(LogReader& reader, const JointFilter& filter, DayTable table, const 
     if (!path) {
         return path;
     }
+    auto reading = LineReading::open(reader.path());
+    if (!reading) {
+        return tl::unexpected<Error>(reading.error());
+    }
     TableFile file(*path);
     std::vector<NamedJoint> joints;
     bool first = true;
@@ -161,9 +165,9 @@ saveTableOf(LogReader& reader, const JointFilter& filter, DayTable table, const 
                                     : std::string("[\n"));
     const auto read = reader.eachJoint(filter, [&](const JointLine& line) {
         if (table == DayTable::List) {
-            file.write(dayListRow(line));
+            file.write(dayListRow(line, reading->of(line)));
         } else if (table == DayTable::Json) {
-            file.write((first ? "" : ",\n") + jointLineJson(line));
+            file.write((first ? "" : ",\n") + jointLineJson(line, reading->of(line)));
         } else {
             joints.push_back({line.weld, line.number, line.openedUtc, line.seam});
         }

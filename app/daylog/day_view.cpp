@@ -1,5 +1,6 @@
 #include "app/daylog/day_view.h"
 
+#include "app/text/dates.h"
 #include "app/text/numbers.h"
 #include "app/text/phrase_book.h"
 #include "app/text/record_words.h"
@@ -7,6 +8,7 @@
 #include "core/report/record_reasons.h"
 
 #include <QCoreApplication>
+#include <QDate>
 
 namespace seamclock {
 namespace {
@@ -107,8 +109,14 @@ QString stopText(const WeldAborted& aborted) {
     return aborted.text.empty() ? findingWord(aborted.reason) : storedWords(aborted.text);
 }
 
-JointRowView
-jointRow(const JointLine& line, const WeldRecord* record, const DayNames& names, UnitSystem units) {
+QString whenText(const Instant& at) {
+    const QDate date = QDate::fromString(fromUtf8(toIsoDate(at.utc, at.offset)), Qt::ISODate);
+    return shortDayWords(date) + QLatin1Char(' ') + wallClockText(at);
+}
+
+JointRowView jointRow(
+    const JointLine& line, const WeldRecord* record, const DayNames& names, UnitSystem units,
+    bool oneDay) {
     JointRowView row;
     row.weld = line.weld;
     row.number = QString::number(line.number);
@@ -116,7 +124,7 @@ jointRow(const JointLine& line, const WeldRecord* record, const DayNames& names,
     Instant opened;
     opened.utc = line.openedUtc;
     opened.offset = line.offset;
-    row.time = wallClockText(opened);
+    row.time = oneDay ? wallClockText(opened) : whenText(opened);
     if (record == nullptr) {
         row.mark = Mark::Trouble;
         row.tone = Tone::Soon;

@@ -56,9 +56,13 @@ QString seamText(const std::string& seam, const QString& bench);
 /// What a stop's reason says: the words that were typed, or its code's.
 QString stopText(const WeldAborted& aborted);
 
-/// `record`: null where the joint's events make none; its line says why.
+/// "7 Jan 14:02"
+QString whenText(const Instant& at);
+
+/// `record`: null where the joint's events make none; its line says why. `oneDay`: the list is of
+/// one day, which need not be said again in each line.
 JointRowView jointRow(
     const JointLine& line, const WeldRecord* record, const DayNames& names,
-    UnitSystem units = UnitSystem::Metric);
+    UnitSystem units = UnitSystem::Metric, bool oneDay = true);
 
 } // namespace seamclock

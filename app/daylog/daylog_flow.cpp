@@ -384,7 +384,7 @@ void DayLogFlow::readJoint() {
                     const bool chosen = row.chosen;
                     row = jointRow(
                         m_joint->line, m_joint->record ? &*m_joint->record : nullptr, m_names,
-                        m_shop.units());
+                        m_shop.units(), m_filter.day.has_value());
                     row.chosen = chosen;
                 }
             }

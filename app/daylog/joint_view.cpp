@@ -1,5 +1,6 @@
 #include "app/daylog/joint_view.h"
 
+#include "app/text/card_text.h"
 #include "app/text/coupon_words.h"
 #include "app/text/dates.h"
 #include "app/text/numbers.h"
@@ -27,9 +28,10 @@ struct Day {
 
 const QString kNone = QStringLiteral("–");
 
-QString itemName(const SetActual& item) {
+QString itemName(const SetActual& item, UnitSystem units) {
     const QString what = itemWord(item.item);
-    return item.place.empty() ? what : Day::tr("%1, %2").arg(what, placeWord(item.place));
+    const QString where = whereText(item, units);
+    return where.isEmpty() ? what : Day::tr("%1, %2").arg(what, where);
 }
 
 /// How one joint's values are written.
@@ -355,11 +357,6 @@ QString eventTime(const Instant& at, const WeldRecord& record) {
     return dateText(at) == dateText(record.openedAt) ? clockText(at) : instantText(at);
 }
 
-QString whenText(const Instant& at) {
-    const QDate date = QDate::fromString(fromUtf8(toIsoDate(at.utc, at.offset)), Qt::ISODate);
-    return shortDayWords(date) + QLatin1Char(' ') + wallClockText(at);
-}
-
 QString decidedText(const WeldRecord& record, const DayNames& names) {
     QString out;
     for (const Retained& one : record.decisions) {
@@ -500,8 +497,8 @@ TableView valuesTable(
         if (item.n != 0 && before != corrected.end()) {
             done.struck = struckText(before->second, item.unit, in);
         }
-        row(itemName(item), item.set ? in.text(*item.set, item.unit) : kNone, allowedText(item, in),
-            done, item.n);
+        row(itemName(item, units), item.set ? in.text(*item.set, item.unit) : kNone,
+            allowedText(item, in), done, item.n);
     }
     table.rows.push_back(head(Day::tr("Sheets")));
     for (std::size_t i = 0; i < record.opened.sheets.size(); ++i) {
@@ -527,20 +524,23 @@ TableView valuesTable(
     if (estimate != nullptr && (record.stored || record.aborted)) {
         table.rows.push_back(head(Day::tr("Heat, an estimate: it never judges")));
         const auto range = [&](const QString& item, const std::optional<HeatRange>& of,
-                               int decimals, const QString& unit) {
+                               bool degrees) {
             if (of) {
+                const auto measure = [&](double value) {
+                    return degrees ? temperatureIn(units, std::llround(value) * 1000)
+                                   : lengthIn(units, std::llround(value * 10) * 100);
+                };
                 row(item, kNone,
                     Day::tr("%1 to %2")
-                        .arg(numberText(of->low, decimals), numberText(of->high, decimals)),
-                    cell(numberText(of->likely, decimals) + unit), 0);
+                        .arg(measureNumber(measure(of->low)), measureNumber(measure(of->high))),
+                    cell(measureText(measure(of->likely))), 0);
             }
         };
         const HeatNumbers& numbers = estimate->numbers;
-        range(Day::tr("melt depth, end of soak"), numbers.meltDepthMm, 1, QStringLiteral(" mm"));
-        range(Day::tr("skin, end of soak"), numbers.skinEndOfSoakC, 0, QStringLiteral(" °C"));
-        range(Day::tr("skin, faces meet"), numbers.skinFacesMeetC, 0, QStringLiteral(" °C"));
-        range(
-            Day::tr("weld plane, release"), numbers.weldPlaneAtReleaseC, 0, QStringLiteral(" °C"));
+        range(Day::tr("melt depth, end of soak"), numbers.meltDepthMm, false);
+        range(Day::tr("skin, end of soak"), numbers.skinEndOfSoakC, true);
+        range(Day::tr("skin, faces meet"), numbers.skinFacesMeetC, true);
+        range(Day::tr("weld plane, release"), numbers.weldPlaneAtReleaseC, true);
     }
     const auto reason = [&](std::string_view grade, const QString& text, std::int64_t n) {
         TableView::Cell done = cell(text);
@@ -553,7 +553,7 @@ TableView valuesTable(
     if (!record.verdict.findings.empty()) {
         table.rows.push_back(head(Day::tr("What the verdict found")));
         for (const Finding& finding : record.verdict.findings) {
-            reason(toString(finding.grade), findingText(finding, plan, units), 0);
+            reason(toString(finding.grade), findingText(finding, plan, units), finding.n);
         }
     }
     if (differsFromStored(record)) {
@@ -675,7 +675,7 @@ std::vector<Correctable> correctables(const WeldRecord& record) {
         one.n = item.n;
         one.field = field;
         one.value = std::to_string(*item.actual);
-        one.item = itemName(item);
+        one.item = itemName(item, in.units);
         one.text = in.text(*item.actual, item.unit);
         one.scale = 1000;
         one.unit = item.unit == "mC"   ? QStringLiteral("°C")

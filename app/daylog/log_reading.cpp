@@ -85,14 +85,15 @@ linesIn(LogReader& reader, const JointFilter& filter, const DayNames& names, Uni
     if (!lines->empty()) {
         out.last = keyOf(lines->back());
     }
+    const bool oneDay = filter.fromDay && filter.fromDay == filter.toDay;
     for (const JointLine& line : *lines) {
         const auto events = reader.weldEvents(line.weld);
         auto folded = events ? fold(*events) : Result<Weld>(tl::unexpected<Error>(events.error()));
         if (folded) {
             const WeldRecord made = record(std::move(*folded));
-            out.rows.push_back(jointRow(line, &made, names, units));
+            out.rows.push_back(jointRow(line, &made, names, units, oneDay));
         } else {
-            out.rows.push_back(jointRow(line, nullptr, names));
+            out.rows.push_back(jointRow(line, nullptr, names, units, oneDay));
         }
     }
     return out;

@@ -55,9 +55,7 @@ Result<void> putReport(const PaperErrand& errand, LogReader& reader) {
         filter.toDay = errand.day;
     } else {
         filter.seams = errand.seams;
-        if (!errand.job.empty()) {
-            filter.job = errand.job;
-        }
+        filter.job = errand.job; // without a name: the joints that no job was told of
     }
     const auto report = reportFacts(reader, filter);
     if (!report) {

@@ -443,9 +443,12 @@ private:
         } else {
             PaperTable table = reasonTable();
             for (const Finding& finding : verdict.findings) {
+                ReasonText reason = reasonText(finding, m_record.plan, m_units);
+                if (finding.code == "remark_made") {
+                    reason.what = findingWord(finding.code); // its words stand below, whole
+                }
                 table.rows.push_back(reasonRow(
-                    toString(finding.grade), reasonText(finding, m_record.plan, m_units),
-                    eventMarks(eventsBehind(finding.code, m_record))));
+                    toString(finding.grade), reason, eventMarks(eventsBehind(finding, m_record))));
             }
             doc.blocks.emplace_back(std::move(table));
         }
@@ -546,7 +549,7 @@ private:
             {setOf(row)},
             {allowed(row.low, row.high, row.unit)},
             {actual},
-            {placeOf(row.place)},
+            {whereText(row, m_units)},
             {row.n == 0 ? QString() : eventMark(row.n)}};
     }
 
@@ -557,15 +560,6 @@ private:
                : item == "bead_k"       ? std::string_view("k_um")
                : item == "misalignment" ? std::string_view("misalignment_um")
                                         : std::string_view("value_um");
-    }
-
-    static QString placeOf(const std::string& place) {
-        const auto comma = place.find(", face ");
-        if (comma != std::string::npos) {
-            return tr("%1, face %2")
-                .arg(placeWord(place.substr(0, comma)), plainText(place.substr(comma + 7)));
-        }
-        return placeWord(place);
     }
 
     std::vector<PaperCell>
@@ -919,6 +913,7 @@ QStringList paperCautions() {
 
 QStringList couponItems(const std::vector<CouponSeries>& coupons, const LogFacts& log) {
     QStringList items;
+    const auto person = [&log](const std::string& id) { return personText(log.roster.people, id); };
     for (const CouponSeries& series : coupons) {
         const CouponVersion& last = series.versions.back();
         QStringList parts{tr("%1, entered %2 by %3: %4")
@@ -939,7 +934,10 @@ QStringList couponItems(const std::vector<CouponSeries>& coupons, const LogFacts
             items << tr("before it was put right (%1): %2 %3")
                          .arg(
                              plainText(series.versions[i + 1].tested.reason.value_or("")),
-                             couponValues(was.tested).join(tr("; ")), eventMark(was.n));
+                             (couponMoves(was, series.versions[i + 1], person) +
+                              couponValues(was.tested))
+                                 .join(tr("; ")),
+                             eventMark(was.n));
         }
         for (const UnreadEvent& one : series.unread) {
             items << tr("event %1 of %2 can't be read").arg(one.n).arg(plainText(one.subject));

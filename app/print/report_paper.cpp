@@ -27,6 +27,8 @@ QString tr(const char* text) {
     return ReportPage::tr(text);
 }
 
+const std::string kTrial(toString(WeldType::Trial));
+
 Instant openedAt(const JointLine& line) {
     Instant at;
     at.utc = line.openedUtc;
@@ -73,9 +75,15 @@ struct Sum {
     }
 };
 
-/// The jobs of its joints, each once; where one of them isn't that of `work`, no part is named.
-PaperWork workOfJoints(const PaperWork& work, const ReportFacts& report) {
-    PaperWork out = work;
+/// The jobs that its joints tell, each once; where one of them isn't that of `work`, no part is
+/// named. Joints that tell none leave the order of `work`, which is then no word of the log.
+struct JointsWork {
+    PaperWork work;
+    bool told = false; // by a joint
+};
+
+JointsWork workOfJoints(const PaperWork& work, const ReportFacts& report) {
+    JointsWork out{work};
     QStringList orders;
     const auto take = [&](const std::optional<std::string>& job) {
         const PaperWork own = workOfJob(work, job);
@@ -83,28 +91,31 @@ PaperWork workOfJoints(const PaperWork& work, const ReportFacts& report) {
             orders << own.order;
         }
         if (own.part != work.part) {
-            out.part.clear();
+            out.work.part.clear();
         }
     };
     for (const ReportJoint& joint : report.joints) {
-        if (joint.record) {
+        if (joint.record && joint.record->opened.job) {
             take(joint.record->opened.job);
+            out.told = true;
         }
     }
     if (orders.isEmpty()) {
-        take(report.filter.job);
+        const std::optional<std::string>& job = report.filter.job;
+        take(job && !job->empty() ? job : std::nullopt);
     }
     orders.sort();
-    out.order = orders.join(tr(", "));
+    out.work.order = orders.join(tr(", "));
     return out;
 }
 
 class Writer {
 public:
     Writer(const ReportFacts& report, ReportOf of, const PaperWork& work, UnitSystem units)
-        : m_report(report), m_of(of), m_work(workOfJoints(work, report)), m_units(units) {
+        : m_report(report), m_of(of), m_joints(workOfJoints(work, report)), m_work(m_joints.work),
+          m_units(units) {
         for (const ReportJoint& joint : report.joints) {
-            m_sum.add(joint);
+            (joint.line.type == kTrial ? m_trials : m_sum).add(joint);
             m_days.insert(joint.line.day);
         }
     }
@@ -249,7 +260,9 @@ private:
                 facts.push_back({name, text});
             }
         };
-        add(tr("Order"), m_work.order);
+        add(tr("Order"), m_joints.told || m_work.order.isEmpty()
+                             ? m_work.order
+                             : tr("%1 (from the job's file)").arg(m_work.order));
         QStringList parts; // as the joints tell it
         for (const ReportJoint& joint : m_report.joints) {
             if (joint.record && joint.record->opened.part) {
@@ -261,7 +274,7 @@ private:
                         : m_work.part.isEmpty() ? QString()
                                                 : tr("%1 (from the job's file)").arg(m_work.part));
         add(tr("Asked for"), asked());
-        add(tr("Joints"), QString::number(m_sum.joints));
+        add(tr("Joints"), QString::number(static_cast<qlonglong>(m_report.joints.size())));
         if (!m_report.joints.empty()) {
             std::int64_t first = m_report.joints.front().line.number;
             std::int64_t last = first;
@@ -359,13 +372,14 @@ private:
         return cell;
     }
 
+    /// What can't be read has a column where there is such a joint.
     std::vector<PaperCell> sumRow(const QString& name, const Sum& sum, bool strong) const {
         PaperCell first{name};
         first.strong = strong;
         PaperCell seam{length(sum.lengthUm)};
         seam.right = true;
         seam.strong = strong;
-        return {
+        std::vector<PaperCell> row{
             first,
             numberCell(sum.joints, strong),
             seam,
@@ -373,8 +387,14 @@ private:
             numberCell(sum.of(Group::Remarks), strong),
             numberCell(sum.of(Group::Out), strong),
             numberCell(sum.of(Group::Incomplete), strong),
-            numberCell(sum.of(Group::Open) + sum.of(Group::Damaged), strong)};
+            numberCell(sum.of(Group::Open), strong)};
+        if (anyDamaged()) {
+            row.push_back(numberCell(sum.of(Group::Damaged), strong));
+        }
+        return row;
     }
+
+    bool anyDamaged() const { return m_sum.of(Group::Damaged) + m_trials.of(Group::Damaged) > 0; }
 
     void sums(PaperDoc& doc) const {
         if (m_report.joints.empty()) {
@@ -383,7 +403,9 @@ private:
         }
         std::map<std::pair<std::string, std::int64_t>, Sum> bySheet;
         for (const ReportJoint& joint : m_report.joints) {
-            bySheet[{joint.line.material, joint.line.thicknessUm}].add(joint);
+            if (joint.line.type != kTrial) {
+                bySheet[{joint.line.material, joint.line.thicknessUm}].add(joint);
+            }
         }
         PaperTable table;
         const auto head = [](const QString& text) {
@@ -395,6 +417,10 @@ private:
                        head(tr("Within")),     head(tr("Remarks")), head(tr("Out")),
                        head(tr("Incomplete")), head(tr("Open"))};
         table.shares = {0.26, 0.09, 0.15, 0.1, 0.1, 0.1, 0.11, 0.09};
+        if (anyDamaged()) {
+            table.heads.push_back(head(tr("Unread")));
+            table.shares = {0.22, 0.08, 0.14, 0.09, 0.09, 0.09, 0.11, 0.08, 0.1};
+        }
         for (const auto& [sheet, sum] : bySheet) {
             table.rows.push_back(sumRow(
                 sheet.first.empty()
@@ -403,6 +429,9 @@ private:
                 sum, false));
         }
         table.rows.push_back(sumRow(tr("All"), m_sum, true));
+        if (m_trials.joints > 0) {
+            table.rows.push_back(sumRow(tr("Trial joints, not in All"), m_trials, false));
+        }
         doc.blocks.emplace_back(std::move(table));
     }
 
@@ -421,11 +450,6 @@ private:
                 all << choiceWord(given.choice) +
                            (given.text ? tr(", ") + plainText(*given.text) : QString()) +
                            QLatin1Char(' ') + eventMark(one.n);
-            }
-        }
-        if (code == "remark_made") {
-            for (const Retained& one : record.remarks) {
-                all << eventText(one.d, record.plan, m_units) + QLatin1Char(' ') + eventMark(one.n);
             }
         }
         for (const Event& event : record.events) {
@@ -501,7 +525,7 @@ private:
         }
         for (const Finding& finding : record.verdict.findings) {
             const ReasonText reason = reasonText(finding, record.plan, m_units);
-            add(reason.what, reason, eventMarks(eventsBehind(finding.code, record)),
+            add(reason.what, reason, eventMarks(eventsBehind(finding, record)),
                 answers(record, finding.code), finding.grade != Grade::Remark);
         }
         const QString decided = decision(record);
@@ -671,7 +695,7 @@ private:
         }
         if (!open.isEmpty()) {
             items
-                << (static_cast<std::int64_t>(open.size()) == m_sum.joints
+                << (open.size() == static_cast<qsizetype>(m_report.joints.size())
                         ? tr("No joint here is wholly covered by a seal.")
                         : tr("Not wholly covered by a seal: joints %1.").arg(open.join(tr(", "))));
         }
@@ -680,9 +704,11 @@ private:
 
     const ReportFacts& m_report;
     ReportOf m_of;
-    const PaperWork m_work;
+    const JointsWork m_joints;
+    const PaperWork& m_work;
     UnitSystem m_units;
-    Sum m_sum;
+    Sum m_sum;    // without what was only tried
+    Sum m_trials; // which count for no work
     std::set<std::string> m_days;
 };
 
@@ -712,7 +738,7 @@ QString reportStem(const ReportFacts& report, ReportOf of, const PaperWork& work
         return QStringLiteral("day-%1").arg(fileWord(fromUtf8(report.filter.fromDay.value_or(
             report.joints.empty() ? std::string("none") : report.joints.front().line.day))));
     case ReportOf::Job: {
-        const QString order = workOfJoints(work, report).order;
+        const QString order = workOfJoints(work, report).work.order;
         return order.isEmpty() ? QStringLiteral("job")
                                : QStringLiteral("job-%1").arg(fileWord(order));
     }

@@ -21,6 +21,10 @@ QString tr(const char* text) {
 
 constexpr double kPaPerMpa = 1e6;
 
+std::function<QString(const std::string&)> personOf(const DayNames& names) {
+    return [&names](const std::string& id) { return names.person(id); };
+}
+
 QString meanText(const StrengthMean& mean) {
     return tr("%1 coupons, mean %2 N/mm², scatter %3 N/mm²")
         .arg(mean.count)
@@ -142,8 +146,8 @@ ListRowView couponRow(const CouponSeries& series, const DayNames& names) {
     if (!row.text.isEmpty()) {
         row.text[0] = row.text[0].toUpper();
     }
-    if (!series.joinedBy.empty()) {
-        row.second += tr(" · welded by %1").arg(names.person(series.joinedBy));
+    if (const QString who = couponWelder(series, personOf(names)); !who.isEmpty()) {
+        row.second += tr(" · welded by %1").arg(who);
     }
     if (now.test == "bend") {
         row.third.clear();
@@ -187,8 +191,8 @@ ListView couponPage(const CouponSeries& series, const DayNames& names) {
     if (!now.procedure.empty()) {
         about << fromUtf8(now.procedure);
     }
-    if (!series.joinedBy.empty()) {
-        about << tr("welded by %1").arg(names.person(series.joinedBy));
+    if (const QString who = couponWelder(series, personOf(names)); !who.isEmpty()) {
+        about << tr("welded by %1").arg(who);
     }
     if (!now.standard.empty()) {
         about << plainText(now.standard);
@@ -225,6 +229,10 @@ ListView couponPage(const CouponSeries& series, const DayNames& names) {
                           .arg(
                               couponNumbers(was.weldedPa, kPaPerMpa, 2),
                               couponNumbers(was.parentPa, kPaPerMpa, 2));
+            const QStringList moves = couponMoves(version, series.versions[i + 1], personOf(names));
+            if (!moves.isEmpty()) {
+                row.third += QStringLiteral(" (%1)").arg(moves.join(QStringLiteral(", ")));
+            }
         }
         view.rows.push_back(std::move(row));
     }

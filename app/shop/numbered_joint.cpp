@@ -2,6 +2,7 @@
 
 #include "app/text/record_words.h"
 #include "app/text/words.h"
+#include "core/log/roster.h"
 #include "core/weld/event_codec.h"
 
 #include <QCoreApplication>
@@ -35,6 +36,11 @@ Result<std::vector<NumberedJoint>> jointsNumbered(LogReader& log, std::int64_t n
         if (event) {
             one.at = event->at;
             one.by = event->by;
+            auto name = nameElsewhere(log, weld, event->by);
+            if (!name) {
+                return tl::unexpected<Error>(name.error());
+            }
+            one.byName = std::move(*name);
             if (auto* opened = std::get_if<WeldOpened>(&event->d)) {
                 one.opened = std::move(*opened);
             }
@@ -55,7 +61,8 @@ QString jointText(const NumberedJoint& joint, const DayNames& names) {
     if (joint.opened->seam) {
         parts << tr("Seam %1").arg(plainText(*joint.opened->seam));
     }
-    parts << tr("bench %1").arg(names.bench(joint.opened->bench)) << names.person(joint.by);
+    parts << tr("bench %1").arg(names.bench(joint.opened->bench))
+          << (joint.byName.empty() ? names.person(joint.by) : plainText(joint.byName));
     return parts.join(QStringLiteral(", "));
 }
 

@@ -19,6 +19,7 @@ struct NumberedJoint {
     std::string weld; // "weld:UUID"; "" if there is none
     Instant at;       // when it was begun
     std::string by;
+    std::string byName; // as the log that it came with calls him; "": by this one's people
     std::optional<WeldOpened> opened; // absent: its first event can't be read
 };
 

@@ -4,6 +4,7 @@
 #include "app/text/record_words.h"
 
 #include <QCoreApplication>
+#include <QLocale>
 #include <algorithm>
 
 namespace seamclock {
@@ -96,6 +97,44 @@ QString couponTitle(const CouponTested& tested) {
     QString title = testWord(tested.test);
     title[0] = title[0].toUpper();
     return tested.standard.empty() ? title : tr("%1 by %2").arg(title, plainText(tested.standard));
+}
+
+QString
+couponWelder(const CouponSeries& series, const std::function<QString(const std::string&)>& person) {
+    return !series.joinedByName.empty() ? plainText(series.joinedByName)
+           : series.joinedBy.empty()    ? QString()
+                                        : person(series.joinedBy);
+}
+
+QStringList couponMoves(
+    const CouponVersion& was, const CouponVersion& next,
+    const std::function<QString(const std::string&)>& person) {
+    QStringList out;
+    const CouponTested& old = was.tested;
+    const CouponTested& now = next.tested;
+    if (old.weld != now.weld) {
+        out
+            << (was.joint > 0 ? tr("joint %1").arg(was.joint)
+                : old.weld    ? plainText(*old.weld)
+                              : tr("a procedure trial"));
+    }
+    if (old.test != now.test || old.standard != now.standard) {
+        out
+            << (old.standard.empty()
+                    ? testWord(old.test)
+                    : tr("%1 by %2").arg(testWord(old.test), plainText(old.standard)));
+    }
+    if (old.welder != now.welder && old.welder) {
+        out << tr("welded by %1").arg(person(*old.welder));
+    }
+    if (old.material != now.material || old.thicknessUm != now.thicknessUm) {
+        out << tr("%1, %2 mm")
+                   .arg(
+                       plainText(old.material), QLocale().toString(
+                                                    static_cast<double>(old.thicknessUm) / 1e3, 'g',
+                                                    QLocale::FloatingPointShortest));
+    }
+    return out;
 }
 
 } // namespace seamclock

@@ -8,6 +8,7 @@
 #include <QString>
 #include <QStringList>
 #include <cstdint>
+#include <functional>
 #include <optional>
 #include <string>
 #include <vector>
@@ -34,5 +35,13 @@ QStringList couponValues(const CouponTested& tested);
 QString couponResult(const CouponSeries& series);
 /// "Tensile test by EN 12814-2", "Bend test".
 QString couponTitle(const CouponTested& tested);
+/// Who welded what was tested; empty: it isn't told. `person`: how this log calls one of its own.
+QString
+couponWelder(const CouponSeries& series, const std::function<QString(const std::string&)>& person);
+/// What a version was said to be and the next one isn't: "joint 41", "tensile test by EN 12814-2";
+/// beside them stand couponValues.
+QStringList couponMoves(
+    const CouponVersion& was, const CouponVersion& next,
+    const std::function<QString(const std::string&)>& person);
 
 } // namespace seamclock

@@ -218,18 +218,9 @@ QString checkText(const CheckMade& check, const WeldPlan& plan, UnitSystem units
     add(check.valueMc, "mC");
     add(check.valueUm, "um");
     add(check.valueMilli, "milli");
-    QStringList where;
-    if (check.place && !isForceMark(check)) {
-        where << placeWord(*check.place);
-    }
-    if (check.face) {
-        const bool known = *check.face == "fixed" || *check.face == "moving";
-        where
-            << (known ? plateFaceWord(*check.face)
-                      : Record::tr("face %1").arg(plainText(*check.face)));
-    }
-    return where.isEmpty() ? text
-                           : text + QStringLiteral(" (%1)").arg(where.join(Record::tr(", ")));
+    const QString where = plateWhere(
+        check.place && !isForceMark(check) ? *check.place : std::string(), check.face.value_or(""));
+    return where.isEmpty() ? text : text + QStringLiteral(" (%1)").arg(where);
 }
 
 QString beadText(const BeadMeasured& bead, const WeldPlan& plan, UnitSystem units) {
@@ -474,7 +465,16 @@ ReasonText reasonOf(
 } // namespace
 
 ReasonText reasonText(const Finding& finding, const WeldPlan& plan, UnitSystem units) {
-    return reasonOf(finding.code, finding.limit, finding.actual, finding.unit, plan, units);
+    ReasonText out =
+        reasonOf(finding.code, finding.limit, finding.actual, finding.unit, plan, units);
+    if (finding.code == "remark_made" && !finding.text.empty()) {
+        out.what = choiceWord(finding.text); // what was remarked, not that something was
+    }
+    const QString where = plateWhere(finding.place, finding.face);
+    if (!where.isEmpty()) {
+        out.what += QStringLiteral(" (%1)").arg(where);
+    }
+    return out;
 }
 
 ReasonText reasonText(const StoredReason& reason, const WeldPlan& plan, UnitSystem units) {
@@ -554,6 +554,24 @@ QString eventText(const WeldDetail& detail, const WeldPlan& plan, UnitSystem uni
         },
         [](const SignedOff& d) { return Record::tr("signed off as %1").arg(roleWord(d.role)); }};
     return std::visit(words, detail);
+}
+
+QString plateWhere(std::string_view place, std::string_view face) {
+    QStringList where;
+    if (!place.empty()) {
+        where << placeWord(place);
+    }
+    if (!face.empty()) {
+        const bool known = face == "fixed" || face == "moving";
+        where << (known ? plateFaceWord(face) : Record::tr("face %1").arg(plainText(face)));
+    }
+    return where.join(Record::tr(", "));
+}
+
+QString whereText(const SetActual& row, UnitSystem units) {
+    return row.placeUm ? Record::tr("at %1", "along the seam")
+                             .arg(measureText(lengthIn(units, *row.placeUm)))
+                       : plateWhere(row.place, row.face);
 }
 
 QString personText(const std::vector<Person>& people, std::string_view id) {

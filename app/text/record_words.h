@@ -6,6 +6,7 @@
 #pragma once
 
 #include "core/people/person.h"
+#include "core/report/set_actual.h"
 #include "core/units/measure.h"
 #include "core/weld/record.h"
 
@@ -71,6 +72,11 @@ ReasonText reasonText(const StoredReason& reason, const WeldPlan& plan, UnitSyst
 
 /// One event in one line, with its values; without its n and instant.
 QString eventText(const WeldDetail& detail, const WeldPlan& plan, UnitSystem units);
+
+/// Where on the plate something was read: "back, moving side"; empty: of the whole.
+QString plateWhere(std::string_view place, std::string_view face);
+/// Where one of set_actual.h's values was taken: so, or "at 850 mm" along the seam.
+QString whereText(const SetActual& row, UnitSystem units);
 
 /// The name that the roster gives; without one the id: "person:ilva".
 QString personText(const std::vector<Person>& people, std::string_view id);

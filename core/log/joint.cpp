@@ -80,6 +80,7 @@ std::string textOf(const WeldRecord& record) {
     add(text, std::to_string(record.opened.number));
     add(text, record.opened.seam.value_or(""));
     add(text, record.opened.job.value_or(""));
+    add(text, record.opened.part.value_or(""));
     add(text, record.opened.bench);
     std::set<std::string_view> people;
     for (const Event& event : record.events) {

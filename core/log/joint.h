@@ -16,7 +16,7 @@ namespace seamclock {
 
 /// Raised whenever lineOf or textOf give something else for the same events; a cache made by
 /// another number, or by other rules of the verdict, is made again.
-inline constexpr std::int64_t kJointLines = 6;
+inline constexpr std::int64_t kJointLines = 7;
 
 struct JointLine {
     std::string weld; // "weld:UUID"
@@ -89,8 +89,8 @@ const std::string& judgedOf(const JointLine& line);
 
 JointLine lineOf(const WeldRecord& record);
 
-/// What a search for text looks through: number, seam, bench, whoever made one of its events,
-/// sheets (also as they were before a correction), remarks, reasons, decisions.
+/// What a search for text looks through: number, seam, job, part, bench, whoever made one of its
+/// events, sheets (also as they were before a correction), remarks, reasons, decisions.
 std::string textOf(const WeldRecord& record);
 
 } // namespace seamclock

@@ -663,6 +663,24 @@ LogReader::eachRow(const std::function<bool(const StoredRow&)>& use, std::int64_
     });
 }
 
+Result<void> LogReader::eachImportedRow(const std::function<bool(const StoredRow&)>& use) {
+    return m_inside->reading<void>([&]() -> Result<void> {
+        SQLite::Statement query(
+            *m_inside->database,
+            "SELECT event.seq, hash, body, log_id FROM event JOIN chain ON chain.no = event.chain "
+            "WHERE event.chain > 1 ORDER BY event.chain, event.seq");
+        while (query.executeStep()) {
+            const StoredRow row{
+                query.getColumn(0).getInt64(), query.getColumn(1).getString(),
+                query.getColumn(2).getString(), query.getColumn(3).getString()};
+            if (!use(row)) {
+                break;
+            }
+        }
+        return {};
+    });
+}
+
 Result<std::optional<LogDocument>> LogReader::document(const std::string& sha256) {
     using Found = std::optional<LogDocument>;
     return m_inside->reading<Found>([&]() -> Result<Found> {

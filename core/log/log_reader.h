@@ -20,11 +20,12 @@
 
 namespace seamclock {
 
-/// A row of the chain as it is stored.
+/// A row of a chain as it is stored.
 struct StoredRow {
     std::int64_t seq = 0;
     std::string hash;
     std::string body;
+    std::string log{}; // the id of the log whose chain it is; "": this one's
 
     bool operator==(const StoredRow&) const = default;
 };
@@ -112,6 +113,8 @@ public:
     /// Every row of the chain from that one on by seq, likewise.
     Result<void>
     eachRow(const std::function<bool(const StoredRow&)>& use, std::int64_t fromSeq = 1);
+    /// Every row of the chains that came with another log, one chain after the other, likewise.
+    Result<void> eachImportedRow(const std::function<bool(const StoredRow&)>& use);
     /// Absent: the log's own chain has no such subject.
     Result<std::optional<RowSpan>> span(const std::string& subject);
     /// All of its rows there, by n.

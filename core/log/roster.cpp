@@ -62,4 +62,42 @@ Result<Roster> readRoster(LogReader& reader) {
     return out;
 }
 
+Result<Roster>
+peopleBeside(LogReader& reader, const std::string& weld, const std::set<std::string>& people) {
+    Roster out;
+    for (const std::string& person : people) {
+        const auto bodies = reader.bodiesBeside(weld, person);
+        if (!bodies) {
+            return tl::unexpected<Error>(bodies.error());
+        }
+        for (const std::string& body : *bodies) {
+            const auto fact = factFromBody(body);
+            if (!fact) {
+                continue;
+            }
+            if (auto taken = take(out, *fact); !taken) {
+                return tl::unexpected<Error>(taken.error());
+            }
+        }
+    }
+    return out;
+}
+
+Result<std::string>
+nameElsewhere(LogReader& reader, const std::string& weld, const std::string& person) {
+    const auto rows = reader.rowsOf(weld);
+    if (!rows) {
+        return tl::unexpected<Error>(rows.error());
+    }
+    if (!rows->empty()) {
+        return std::string();
+    }
+    const auto roster = peopleBeside(reader, weld, {person});
+    if (!roster) {
+        return tl::unexpected<Error>(roster.error());
+    }
+    const Person* found = findPerson(roster->people, person);
+    return found == nullptr ? std::string() : found->name;
+}
+
 } // namespace seamclock

@@ -9,6 +9,7 @@
 #include "core/people/person.h"
 
 #include <map>
+#include <set>
 #include <string>
 #include <vector>
 
@@ -29,5 +30,12 @@ Result<void> take(Roster& roster, const Fact& fact);
 
 /// From the log's own chain.
 Result<Roster> readRoster(LogReader& reader);
+/// Those people ("person:ilva") by the log that the weld came with, as people of one name in two
+/// shops have one id.
+Result<Roster>
+peopleBeside(LogReader& reader, const std::string& weld, const std::set<std::string>& people);
+/// How that log calls one of them; "": the weld is this log's own, or nobody is called so there.
+Result<std::string>
+nameElsewhere(LogReader& reader, const std::string& weld, const std::string& person);
 
 } // namespace seamclock

@@ -3,6 +3,7 @@
 #include "core/base/plain_number.h"
 #include "core/log/fact_codec.h"
 #include "core/log/log_reader.h"
+#include "core/log/roster.h"
 #include "core/weld/event_codec.h"
 
 #include <algorithm>
@@ -78,26 +79,50 @@ Result<void> checkBend(const CouponTested& tested) {
     return {};
 }
 
-/// Number and welder of the joint that it was cut from.
-Result<void> addJoint(LogReader& log, CouponSeries& series) {
-    const CouponTested& now = series.now();
-    series.joinedBy = now.welder.value_or("");
-    if (!now.weld) {
-        return {};
-    }
-    const auto first = log.body(*now.weld, 1);
-    if (!first) {
-        return tl::unexpected<Error>(first.error());
-    }
-    if (!*first) {
-        return {}; // of a log that isn't here
-    }
-    const auto event = eventFromBody(**first);
-    if (!event) {
-        series.unread.push_back({*now.weld, 1, event.error().detail});
-    } else if (const auto* opened = std::get_if<WeldOpened>(&event->d)) {
-        series.joint = opened->number;
-        series.joinedBy = now.welder.value_or(event->by);
+/// Numbers of the joints that its versions were cut from, and the welder of the last one.
+Result<void> addJoints(LogReader& log, CouponSeries& series) {
+    for (std::size_t i = 0; i < series.versions.size(); ++i) {
+        CouponVersion& version = series.versions[i];
+        const bool last = i + 1 == series.versions.size();
+        const std::optional<std::string>& welder = version.tested.welder;
+        if (last) {
+            series.joinedBy = welder.value_or("");
+        }
+        const std::optional<std::string>& weld = version.tested.weld;
+        if (!weld) {
+            continue;
+        }
+        if (i > 0 && series.versions[i - 1].tested.weld == weld && !last) {
+            version.joint = series.versions[i - 1].joint;
+            continue;
+        }
+        const auto first = log.body(*weld, 1);
+        if (!first) {
+            return tl::unexpected<Error>(first.error());
+        }
+        if (!*first) {
+            continue; // of a log that isn't here
+        }
+        const auto event = eventFromBody(**first);
+        if (!event) {
+            if (last) {
+                series.unread.push_back({*weld, 1, event.error().detail});
+            }
+            continue;
+        }
+        const auto* opened = std::get_if<WeldOpened>(&event->d);
+        version.joint = opened == nullptr ? 0 : opened->number;
+        if (last && opened != nullptr) {
+            series.joint = version.joint;
+            if (!welder) {
+                const auto name = nameElsewhere(log, *weld, event->by);
+                if (!name) {
+                    return tl::unexpected<Error>(name.error());
+                }
+                series.joinedBy = event->by;
+                series.joinedByName = *name;
+            }
+        }
     }
     return {};
 }
@@ -114,7 +139,7 @@ Result<CouponVersion> versionFrom(const std::string& body, std::int64_t n) {
     if (auto sound = checkCoupon(*tested); !sound) {
         return tl::unexpected<Error>(sound.error());
     }
-    return CouponVersion{fact->at, fact->by, *tested, n};
+    return CouponVersion{fact->at, fact->by, *tested, n, 0};
 }
 
 } // namespace
@@ -196,7 +221,7 @@ Result<CouponsRead> readCoupons(LogReader& log, const std::optional<std::string>
         }
         const auto [at, isNew] = places.emplace(subject, out.series.size());
         if (isNew) {
-            out.series.push_back({subject, {}, 0, "", {}, {}});
+            out.series.emplace_back().id = subject;
         }
         out.series[at->second].versions.push_back(std::move(*version));
     }
@@ -217,7 +242,7 @@ Result<CouponsRead> readCoupons(LogReader& log, const std::optional<std::string>
                 series.factor = *factor;
             }
         }
-        if (auto added = addJoint(log, series); !added) {
+        if (auto added = addJoints(log, series); !added) {
             return tl::unexpected<Error>(added.error());
         }
     }

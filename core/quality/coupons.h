@@ -24,7 +24,8 @@ struct CouponVersion {
     Instant at;
     std::string by;
     CouponTested tested;
-    std::int64_t n = 0; // of its event in the series
+    std::int64_t n = 0;     // of its event in the series
+    std::int64_t joint = 0; // as the series' own, by this version
 
     bool operator==(const CouponVersion&) const = default;
 };
@@ -43,6 +44,8 @@ struct CouponSeries {
     std::vector<CouponVersion> versions; // the last holds
     std::int64_t joint = 0; // its number, where it was cut from one of this log; else 0
     std::string joinedBy;   // who welded: as told, else who opened the joint
+    std::string
+        joinedByName{}; // as the log calls that person that the joint came with; "": this one
     std::optional<WeldingFactor> factor; // tensile, with parent coupons
     std::optional<double> required;      // of its material
     /// Of its own events, and the opening of its joint. What was put right there is not known.

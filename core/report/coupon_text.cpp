@@ -66,6 +66,27 @@ std::string unreadEventText(const UnreadEvent& one) {
            "\n";
 }
 
+namespace {
+
+/// "; before of joint 41, EN 12814-2"
+std::string movedText(const CouponVersion& was, const CouponVersion& now) {
+    std::string text;
+    const auto add = [&text](const std::string& words) {
+        text += (text.empty() ? "; before " : ", ") + onOneLine(words);
+    };
+    if (was.tested.weld != now.tested.weld) {
+        add(was.joint > 0     ? fmt::format("of joint {}", was.joint)
+            : was.tested.weld ? "of " + *was.tested.weld
+                              : "of a procedure trial");
+    }
+    if (was.tested.standard != now.tested.standard) {
+        add(was.tested.standard.empty() ? "by no standard" : was.tested.standard);
+    }
+    return text;
+}
+
+} // namespace
+
 std::string couponText(const CouponSeries& series) {
     const CouponTested& now = series.now();
     std::vector<std::vector<std::string>> rows = {
@@ -80,7 +101,8 @@ std::string couponText(const CouponSeries& series) {
         }
     };
     add("Procedure", now.procedure);
-    add("Welded by", series.joinedBy);
+    add("Welded by",
+        series.joinedBy + (series.joinedByName.empty() ? "" : " (" + series.joinedByName + ")"));
     if (series.factor) {
         add("Welded", meanText(series.factor->welded));
         add("Parent", meanText(series.factor->parent));
@@ -110,6 +132,7 @@ std::string couponText(const CouponSeries& series) {
         text += wrapped(
                     "  put right on " + toIsoDate(version.at.utc, version.at.offset) + " by " +
                         onOneLine(version.by + ": " + version.tested.reason.value_or("")) +
+                        movedText(series.versions[i - 1], version) +
                         "; what was entered before stays in the log",
                     4) +
                 "\n";

@@ -4,7 +4,9 @@
 #include "core/report/separated.h"
 #include "core/report/wording.h"
 
+#include <algorithm>
 #include <fmt/format.h>
+#include <variant>
 
 namespace seamclock {
 namespace {
@@ -54,10 +56,48 @@ std::string dayListHeader() {
     return separatedRow({"number",     "weld",         "type",      "opened_utc", "day_local",
                          "offset_min", "seam",         "job",       "bench",      "opened_by",
                          "material",   "thickness_mm", "length_mm", "procedure",  "state",
-                         "verdict",    "verdict_now",  "reasons",   "events",     "trouble"});
+                         "verdict",    "verdict_now",  "reasons",   "events",     "trouble",
+                         "part",       "first_reason", "decision",  "decided_by", "signed_off_by"});
 }
 
-std::string dayListRow(const JointLine& line) {
+LineSaid saidOf(const WeldRecord& record) {
+    LineSaid said;
+    said.part = record.opened.part.value_or("");
+    if (record.stored || record.aborted) {
+        // In the order of the work: the first of those that gave the verdict its word.
+        const auto& findings = record.verdict.findings;
+        const auto worst = std::min_element(
+            findings.begin(), findings.end(),
+            [](const Finding& a, const Finding& b) { return a.grade < b.grade; });
+        said.firstReason = worst == findings.end() ? "" : worst->text;
+    }
+    for (const Retained& one : record.decisions) {
+        if (const auto* decided = std::get_if<Decided>(&one.d)) {
+            said.decision = toString(decided->decision);
+            said.decidedBy = one.by;
+        } else if (const auto* done = std::get_if<SignedOff>(&one.d)) {
+            said.signedOffBy +=
+                (said.signedOffBy.empty() ? "" : "; ") + one.by + " as " + done->role;
+        }
+    }
+    return said;
+}
+
+Result<LineReading> LineReading::open(const std::string& log) {
+    auto reader = LogReader::open(log);
+    if (!reader) {
+        return tl::unexpected<Error>(reader.error());
+    }
+    return LineReading(std::move(*reader));
+}
+
+LineSaid LineReading::of(const JointLine& line) {
+    const auto events = m_reader.weldEvents(line.weld);
+    auto folded = events ? fold(*events) : Result<Weld>(tl::unexpected<Error>(events.error()));
+    return folded ? saidOf(record(std::move(*folded))) : LineSaid{};
+}
+
+std::string dayListRow(const JointLine& line, const LineSaid& said) {
     return separatedRow(
         {std::to_string(line.number),
          line.weld,
@@ -78,7 +118,12 @@ std::string dayListRow(const JointLine& line) {
          line.verdictNow,
          std::to_string(line.findings),
          std::to_string(line.events),
-         line.trouble});
+         line.trouble,
+         said.part,
+         said.firstReason,
+         said.decision,
+         said.decidedBy,
+         said.signedOffBy});
 }
 
 } // namespace seamclock

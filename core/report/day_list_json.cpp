@@ -3,7 +3,7 @@
 
 namespace seamclock {
 
-std::string jointLineJson(const JointLine& line) {
+std::string jointLineJson(const JointLine& line, const LineSaid& said) {
     Json json = {
         {"weld", line.weld},
         {"number", line.number},
@@ -31,6 +31,11 @@ std::string jointLineJson(const JointLine& line) {
     addIf("verdict", line.verdict);
     addIf("verdict_now", line.verdictNow);
     addIf("trouble", line.trouble);
+    addIf("part", said.part);
+    addIf("first_reason", said.firstReason);
+    addIf("decision", said.decision);
+    addIf("decided_by", said.decidedBy);
+    addIf("signed_off_by", said.signedOffBy);
     return json.dump(-1, ' ', false, Json::error_handler_t::replace);
 }
 

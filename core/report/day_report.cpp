@@ -18,7 +18,11 @@ namespace {
 std::string countsOf(const std::vector<JointLine>& lines) {
     std::map<std::string, int> counts;
     for (const JointLine& line : lines) {
-        ++counts[line.verdict.empty() ? "still open" : line.verdict];
+        const std::string& judged = judgedOf(line); // no correction hides one that is out
+        ++counts
+            [line.phase == "damaged" ? "that can't be read"
+             : judged.empty()        ? "still open"
+                                     : judged];
     }
     std::string text;
     for (const auto& [word, count] : counts) {

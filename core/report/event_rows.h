@@ -14,7 +14,8 @@ namespace seamclock {
 std::string eventRowsHeader();
 Result<std::string> eventRow(const StoredRow& row);
 
-/// One JSON object {"seq", "hash", "event"}, without a line feed. Damaged: likewise.
+/// One JSON object {"seq", "hash", "event"}, of an imported chain with "log" as well, without a
+/// line feed. Damaged: likewise.
 Result<std::string> eventRowJson(const StoredRow& row);
 
 } // namespace seamclock

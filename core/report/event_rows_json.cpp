@@ -35,7 +35,7 @@ std::string utcOf(const Json* instant) {
 std::string eventRowsHeader() {
     return separatedRow(
         {"seq", "subject", "n", "kind", "at_utc", "offset_min", "boot", "boot_ms", "by", "d",
-         "hash"});
+         "hash", "log"});
 }
 
 Result<std::string> eventRow(const StoredRow& row) {
@@ -50,7 +50,7 @@ Result<std::string> eventRow(const StoredRow& row) {
     return separatedRow(
         {std::to_string(row.seq), text(at(*body, "subject")), text(at(*body, "n")),
          text(at(*body, "kind")), utcOf(instant), ofInstant("offset_min"), ofInstant("boot"),
-         ofInstant("boot_ms"), text(at(*body, "by")), text(at(*body, "d")), row.hash});
+         ofInstant("boot_ms"), text(at(*body, "by")), text(at(*body, "d")), row.hash, row.log});
 }
 
 Result<std::string> eventRowJson(const StoredRow& row) {
@@ -58,7 +58,10 @@ Result<std::string> eventRowJson(const StoredRow& row) {
     if (!body) {
         return tl::unexpected(body.error());
     }
-    const Json json = {{"seq", row.seq}, {"hash", row.hash}, {"event", *body}};
+    Json json = {{"seq", row.seq}, {"hash", row.hash}, {"event", *body}};
+    if (!row.log.empty()) {
+        json["log"] = row.log;
+    }
     return json.dump();
 }
 

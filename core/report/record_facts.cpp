@@ -296,23 +296,7 @@ Result<Roster> peopleElsewhere(LogReader& reader, const WeldRecord& record) {
             named.insert(event.by);
         }
     }
-    Roster out;
-    for (const std::string& person : named) {
-        const auto bodies = reader.bodiesBeside(record.weld, person);
-        if (!bodies) {
-            return tl::unexpected<Error>(bodies.error());
-        }
-        for (const std::string& body : *bodies) {
-            const auto fact = factFromBody(body);
-            if (!fact) {
-                continue;
-            }
-            if (auto taken = take(out, *fact); !taken) {
-                return tl::unexpected<Error>(taken.error());
-            }
-        }
-    }
-    return out;
+    return peopleBeside(reader, record.weld, named);
 }
 
 Result<RecordFacts> recordFacts(

@@ -3,6 +3,7 @@
 #include "core/base/json.h"
 #include "core/estimate/heat_estimate_json.h"
 #include "core/plan/plan_codec.h"
+#include "core/report/coupon_text.h"
 #include "core/report/record_reasons.h"
 #include "core/report/set_actual.h"
 #include "core/weld/back_off.h"
@@ -67,8 +68,8 @@ Json setActualJson(const WeldRecord& record, const Bench* bench) {
         if (row.correctedBy != 0) {
             json["corrected_by"] = row.correctedBy;
         }
-        if (!row.place.empty()) {
-            json["place"] = row.place;
+        if (const std::string place = placeInWords(row); !place.empty()) {
+            json["place"] = place;
         }
         rows.push_back(std::move(json));
     }
@@ -129,7 +130,7 @@ Json verdictReasons(const WeldRecord& record) {
     Json reasons = Json::array();
     for (const Finding& finding : record.verdict.findings) {
         Json json = reasonJson(finding, toString(finding.grade));
-        json["events"] = eventsBehind(finding.code, record);
+        json["events"] = eventsBehind(finding, record);
         reasons.push_back(std::move(json));
     }
     return reasons;
@@ -254,6 +255,12 @@ std::string recordJson(const WeldRecord& record, const RecordExtras& extras) {
     if (record.stored) {
         json["stored"] = storedJson(*record.stored);
         json["differs_from_stored"] = differsFromStored(record);
+    }
+    if (extras.coupons != nullptr) {
+        json["coupons"] = Json::array();
+        for (const CouponSeries& one : *extras.coupons) {
+            json["coupons"].push_back(Json::parse(couponJson(one), nullptr, false));
+        }
     }
     if (extras.cues) {
         json["cues"] = cuesJson(record.events);

@@ -5,6 +5,29 @@
 #include <variant>
 
 namespace seamclock {
+namespace {
+
+void addCorrections(std::set<std::int64_t>& behind, const WeldRecord& record) {
+    for (const Event& event : record.events) {
+        const auto* value = std::get_if<ValueCorrected>(&event.d);
+        const auto* step = std::get_if<StepBackdated>(&event.d);
+        if ((value != nullptr && behind.count(value->targetN) > 0) ||
+            (step != nullptr && behind.count(step->targetN) > 0)) {
+            behind.insert(event.n);
+        }
+    }
+}
+
+} // namespace
+
+std::set<std::int64_t> eventsBehind(const Finding& finding, const WeldRecord& record) {
+    if (finding.n == 0) {
+        return eventsBehind(finding.code, record);
+    }
+    std::set<std::int64_t> behind{finding.n};
+    addCorrections(behind, record);
+    return behind;
+}
 
 std::set<std::int64_t> eventsBehind(std::string_view code, const WeldRecord& record) {
     std::set<std::int64_t> behind;
@@ -87,14 +110,7 @@ std::set<std::int64_t> eventsBehind(std::string_view code, const WeldRecord& rec
             }
         }
     }
-    for (const Event& event : record.events) {
-        const auto* value = std::get_if<ValueCorrected>(&event.d);
-        const auto* step = std::get_if<StepBackdated>(&event.d);
-        if ((value != nullptr && behind.count(value->targetN) > 0) ||
-            (step != nullptr && behind.count(step->targetN) > 0)) {
-            behind.insert(event.n);
-        }
-    }
+    addCorrections(behind, record);
     return behind;
 }
 

@@ -14,6 +14,8 @@ namespace seamclock {
 /// The n of the events that a reason with this code was worked out from, those that corrected one
 /// of them or bridged its time included.
 std::set<std::int64_t> eventsBehind(std::string_view code, const WeldRecord& record);
+/// Of one that tells of a single event that one alone, and what corrected it.
+std::set<std::int64_t> eventsBehind(const Finding& finding, const WeldRecord& record);
 
 /// Of the event that closed it, which holds the stored verdict; 0: none did.
 std::int64_t closedN(const WeldRecord& record);

@@ -163,8 +163,8 @@ std::string setAndActualText(const WeldRecord& record, const Bench* bench) {
     Rows rows = {{"", "set", "actual", "event"}};
     for (const SetActual& row : setAndActual(record, bench)) {
         std::string actual = row.actual ? valueInWords(*row.actual, row.unit, record.plan) : "-";
-        if (!row.place.empty()) {
-            actual += " (" + onOneLine(row.place) + ")";
+        if (const std::string place = placeInWords(row); !place.empty()) {
+            actual += " (" + onOneLine(place) + ")";
         }
         if (row.was) {
             actual += fmt::format(

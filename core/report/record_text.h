@@ -19,7 +19,7 @@ struct RecordExtras {
     bool events = true;                 // every event, at the end of the text
     bool cues = false;                  // the cues between the events
     const HeatEstimate* heat = nullptr; // what the weld did in the sheet, where it was worked out
-    const std::vector<CouponSeries>* coupons = nullptr; // that were cut from it; in text alone
+    const std::vector<CouponSeries>* coupons = nullptr; // that were cut from it
 };
 
 std::string recordText(const WeldRecord& record, const RecordExtras& extras);

@@ -12,14 +12,6 @@ namespace {
 
 using SetActuals = std::vector<SetActual>;
 
-std::string placeOf(const CheckMade& check) {
-    std::string place = check.place.value_or("");
-    if (check.face) {
-        place += (place.empty() ? "face " : ", face ") + *check.face;
-    }
-    return place;
-}
-
 /// The row once for each such check with a value, or once without.
 void addChecks(SetActuals& rows, const WeldRecord& record, const char* check, SetActual row) {
     const std::size_t before = rows.size();
@@ -36,7 +28,8 @@ void addChecks(SetActuals& rows, const WeldRecord& record, const char* check, Se
         }
         row.actual = value;
         row.n = made.n;
-        row.place = placeOf(*d);
+        row.place = d->place.value_or("");
+        row.face = d->face.value_or("");
         rows.push_back(row);
     }
     if (rows.size() == before) {
@@ -145,20 +138,16 @@ void addBeads(SetActuals& rows, const WeldRecord& record) {
     }
     for (const Retained& measured : record.beads) {
         const auto& d = std::get<BeadMeasured>(measured.d);
-        const std::string place =
-            d.placeUm ? "at " + std::to_string(*d.placeUm / 1000) + " mm" : "";
-        rows.push_back({"bead_width", "um", {}, {}, {}, d.widthUm, measured.n, place});
-        rows.push_back({"bead_height", "um", {}, {}, {}, d.heightUm, measured.n, place});
-        rows.push_back({"bead_k", "um", {}, {}, {}, d.kUm, measured.n, place});
-        rows.push_back(
-            {"misalignment",
-             "um",
-             {},
-             {},
-             record.plan.misalignmentMaxUm,
-             d.misalignmentUm,
-             measured.n,
-             place});
+        const auto add = [&](const char* item, std::optional<std::int64_t> high,
+                             std::int64_t actual) {
+            SetActual row{item, "um", {}, {}, high, actual, measured.n, {}};
+            row.placeUm = d.placeUm;
+            rows.push_back(std::move(row));
+        };
+        add("bead_width", {}, d.widthUm);
+        add("bead_height", {}, d.heightUm);
+        add("bead_k", {}, d.kUm);
+        add("misalignment", record.plan.misalignmentMaxUm, d.misalignmentUm);
     }
 }
 
@@ -189,6 +178,20 @@ void addCorrections(std::vector<SetActual>& rows, const WeldRecord& record) {
 }
 
 } // namespace
+
+std::string placeInWords(const SetActual& row) {
+    std::string text = row.place;
+    const auto add = [&text](const std::string& words) {
+        text += (text.empty() ? "" : ", ") + words;
+    };
+    if (!row.face.empty()) {
+        add("face " + row.face);
+    }
+    if (row.placeUm) {
+        add("at " + std::to_string(*row.placeUm / 1000) + " mm");
+    }
+    return text;
+}
 
 ShownUnit shownUnit(const std::string& code, const WeldPlan& plan) {
     if (code == "mC") {

@@ -21,14 +21,19 @@ struct SetActual {
     std::optional<std::int64_t> low;
     std::optional<std::int64_t> high;
     std::optional<std::int64_t> actual;
-    std::int64_t n = 0; // of the event that holds the actual value; 0 without one
-    std::string place;
+    std::int64_t n = 0;                // of the event that holds the actual value; 0 without one
+    std::string place;                 // on the plate or the scale, as the event has it
     std::optional<std::int64_t> was{}; // the actual value before it was corrected first
     /// Of the last event that corrected it, or the reading that it follows from; 0: none did.
     std::int64_t correctedBy = 0;
+    std::string face{};                    // of the plate
+    std::optional<std::int64_t> placeUm{}; // along the seam
 
     bool operator==(const SetActual&) const = default;
 };
+
+/// "middle, face fixed"; "at 850 mm"; "": it has none.
+std::string placeInWords(const SetActual& row);
 
 /// How a unit code's numbers are shown; of the scale, its own unit.
 struct ShownUnit {

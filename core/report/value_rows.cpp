@@ -38,7 +38,7 @@ public:
         }
         m_text += separatedRow(
             {std::to_string(m_record.opened.number), m_record.weld, toIsoUtc(m_record.openedAt.utc),
-             m_record.opened.seam.value_or(""), row.item, row.place, unit.name,
+             m_record.opened.seam.value_or(""), row.item, placeInWords(row), unit.name,
              numberOf(row.set, unit), numberOf(row.low, unit), numberOf(row.high, unit),
              numberOf(row.actual, unit), most, row.n == 0 ? "" : std::to_string(row.n),
              toN == 0 ? "" : std::to_string(toN), numberOf(row.was, unit),

@@ -70,7 +70,6 @@ struct Sounding {
     int position = 0;
 
     Milliseconds end() const { return start + length; }
-    bool isFirst() const { return round == 0 && position == 0; }
     bool operator==(const Sounding&) const = default;
 };
 

@@ -84,12 +84,17 @@ std::int64_t valueOf(const Retained* reading) {
     return std::get<ReadingTaken>(reading->d).readingMilli;
 }
 
-using PlacesRead = std::map<std::pair<std::string, std::string>, std::int64_t>; // place, face; [mC]
+struct PlaceRead {
+    std::int64_t mc = 0;
+    std::int64_t n = 0;
+};
+using PlacesRead = std::map<std::pair<std::string, std::string>, PlaceRead>; // place, face
 
 /// Each place outside the window, the farthest first.
 void addPlacesOutside(const PlacesRead& places, const WeldPlan::Plate& window, Findings& out) {
     Findings outside;
-    for (const auto& [where, actual] : places) {
+    for (const auto& [where, read] : places) {
+        const std::int64_t actual = read.mc;
         const bool cold = actual < window.minMc;
         const bool hot = actual > window.maxMc;
         if (!cold && !hot) {
@@ -105,7 +110,8 @@ void addPlacesOutside(const PlacesRead& places, const WeldPlan::Plate& window, F
             {"plate_temperature", Grade::Out, limit, actual, "mC",
              fmt::format(
                  "The plate's face{} was {} °C, {} the allowed {} °C.", named, thousandths(actual),
-                 cold ? "below" : "above", thousandths(limit))});
+                 cold ? "below" : "above", thousandths(limit)),
+             read.n, place, face});
     }
     const auto farther = [](const Finding& a, const Finding& b) {
         return std::abs(*a.actual - *a.limit) > std::abs(*b.actual - *b.limit);
@@ -118,7 +124,7 @@ void judgePlate(const Course& course, Findings& out) {
     PlacesRead latest;
     for (const Retained& one : plateWeldedWith(course.events)) {
         const auto& check = std::get<CheckMade>(one.d);
-        latest[{check.place.value_or(""), check.face.value_or("")}] = *check.valueMc;
+        latest[{check.place.value_or(""), check.face.value_or("")}] = {*check.valueMc, one.n};
     }
     if (latest.empty()) {
         out.push_back(
@@ -130,9 +136,9 @@ void judgePlate(const Course& course, Findings& out) {
              "The plate's temperature was never given."});
         return;
     }
-    const auto colder = [](const auto& a, const auto& b) { return a.second < b.second; };
-    const std::int64_t low = std::min_element(latest.begin(), latest.end(), colder)->second;
-    const std::int64_t high = std::max_element(latest.begin(), latest.end(), colder)->second;
+    const auto colder = [](const auto& a, const auto& b) { return a.second.mc < b.second.mc; };
+    const std::int64_t low = std::min_element(latest.begin(), latest.end(), colder)->second.mc;
+    const std::int64_t high = std::max_element(latest.begin(), latest.end(), colder)->second.mc;
     if (course.aligned != nullptr) {
         addPlacesOutside(latest, *course.plan.plate, out);
     }
@@ -448,8 +454,10 @@ bool isPhaseStep(const WeldDetail& detail, const WeldPlan& plan) {
     return isPivotal(detail) || (release != nullptr && release->step == plan.releaseOrder.front());
 }
 
-Finding remark(const char* code, std::string text) {
-    return {code, Grade::Remark, {}, {}, "", std::move(text)};
+Finding remark(const char* code, std::string text, std::int64_t n) {
+    Finding finding{code, Grade::Remark, {}, {}, "", std::move(text)};
+    finding.n = n;
+    return finding;
 }
 
 void addRemarks(const Weld& weld, const Course& course, Findings& out) {
@@ -467,14 +475,18 @@ void addRemarks(const Weld& weld, const Course& course, Findings& out) {
             const std::string first = toIsoUtc(target.at.utc);
             if (back != nullptr) {
                 out.push_back(remark(
-                    "step_taken_back", fmt::format(
-                                           "{} of {} was taken back at {}.", kindOf(target.d),
-                                           first, toIsoUtc(event.at.utc))));
+                    "step_taken_back",
+                    fmt::format(
+                        "{} of {} was taken back at {}.", kindOf(target.d), first,
+                        toIsoUtc(event.at.utc)),
+                    event.n));
             } else {
                 out.push_back(remark(
-                    "step_backdated", fmt::format(
-                                          "{} of {} was set back to {}.", kindOf(target.d), first,
-                                          toIsoUtc(target.at.utc - dated->earlier))));
+                    "step_backdated",
+                    fmt::format(
+                        "{} of {} was set back to {}.", kindOf(target.d), first,
+                        toIsoUtc(target.at.utc - dated->earlier)),
+                    event.n));
             }
         } else if (const auto* bridge = std::get_if<ClockBridged>(&event.d)) {
             out.push_back(remark(
@@ -484,21 +496,24 @@ void addRemarks(const Weld& weld, const Course& course, Findings& out) {
                     seconds(bridge->hi), toString(bridge->basis),
                     bridge->basis == BridgeBasis::Backwards
                         ? ": the wall clock went back, the true time is not known"
-                        : "")));
+                        : ""),
+                event.n));
         } else if (const auto* jump = std::get_if<ClockJumped>(&event.d)) {
             out.push_back(remark(
-                "clock_jumped", fmt::format("The wall clock jumped by {}.", seconds(jump->delta))));
+                "clock_jumped", fmt::format("The wall clock jumped by {}.", seconds(jump->delta)),
+                event.n));
         } else if (const auto* overridden = std::get_if<CheckOverridden>(&event.d)) {
             out.push_back(remark(
                 "check_overridden",
                 fmt::format(
-                    "The check {} was passed over: {}.", overridden->check, overridden->reason)));
+                    "The check {} was passed over: {}.", overridden->check, overridden->reason),
+                event.n));
         } else if (const auto* said = std::get_if<RemarkMade>(&event.d)) {
-            out.push_back(remark("remark_made", said->text));
+            out.push_back(remark("remark_made", said->text, event.n));
         }
     }
     for (const std::string& flag : weld.opened().flags) {
-        out.push_back(remark(flag.c_str(), fmt::format("At the start: {}.", flag)));
+        out.push_back(remark(flag.c_str(), fmt::format("At the start: {}.", flag), 1));
     }
 }
 

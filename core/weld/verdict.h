@@ -24,8 +24,11 @@ struct Finding {
     Grade grade = Grade::Remark;
     std::optional<std::int64_t> limit;
     std::optional<std::int64_t> actual;
-    std::string unit; // of limit and actual: "ms", "um", "mC", "milli"
-    std::string text; // one English sentence
+    std::string unit;    // of limit and actual: "ms", "um", "mC", "milli"
+    std::string text;    // one English sentence
+    std::int64_t n = 0;  // of the one event that it tells of; 0: it follows from several
+    std::string place{}; // on the plate; "": of the whole
+    std::string face{};  // of the plate
 
     bool operator==(const Finding&) const = default;
 };

@@ -1188,10 +1188,6 @@
             <translation>%1, Ereignis %2: %3</translation>
         </message>
         <message>
-            <source>%1, face %2</source>
-            <translation>%1, Fläche %2</translation>
-        </message>
-        <message>
             <source>%1, has left</source>
             <translation>%1, ist weg</translation>
         </message>
@@ -6230,6 +6226,10 @@
             <translation>Probe %1 wurde nicht angenommen.</translation>
         </message>
         <message>
+            <source>Trial joints, not in All</source>
+            <translation>Probeschweißungen, nicht in „Alle“</translation>
+        </message>
+        <message>
             <source>Trouble</source>
             <translation>Störung</translation>
         </message>
@@ -6308,6 +6308,10 @@
         <message>
             <source>Unlock</source>
             <translation>Lösen</translation>
+        </message>
+        <message>
+            <source>Unread</source>
+            <translation>Unlesbar</translation>
         </message>
         <message>
             <source>Up</source>
@@ -7448,6 +7452,11 @@
         <message>
             <source>asks for "%1", and nothing of that is wrong in this lesson</source>
             <translation>fragt nach „%1“, und davon ist in dieser Lektion nichts falsch</translation>
+        </message>
+        <message>
+            <source>at %1</source>
+            <comment>along the seam</comment>
+            <translation>bei %1</translation>
         </message>
         <message>
             <source>at 1 min and, for more than 6 min of cooling, at a third of it: our judgement</source>

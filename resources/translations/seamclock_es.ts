@@ -1188,10 +1188,6 @@
             <translation>%1, suceso %2: %3</translation>
         </message>
         <message>
-            <source>%1, face %2</source>
-            <translation>%1, cara %2</translation>
-        </message>
-        <message>
             <source>%1, has left</source>
             <translation>%1, se ha ido</translation>
         </message>
@@ -6230,6 +6226,10 @@
             <translation>Unión de prueba %1 no aceptada.</translation>
         </message>
         <message>
+            <source>Trial joints, not in All</source>
+            <translation>Uniones de prueba, fuera de «Todo»</translation>
+        </message>
+        <message>
             <source>Trouble</source>
             <translation>Problema</translation>
         </message>
@@ -6308,6 +6308,10 @@
         <message>
             <source>Unlock</source>
             <translation>Soltar</translation>
+        </message>
+        <message>
+            <source>Unread</source>
+            <translation>Ilegibles</translation>
         </message>
         <message>
             <source>Up</source>
@@ -7448,6 +7452,11 @@
         <message>
             <source>asks for "%1", and nothing of that is wrong in this lesson</source>
             <translation>pregunta por «%1», y nada de eso está mal en esta lección</translation>
+        </message>
+        <message>
+            <source>at %1</source>
+            <comment>along the seam</comment>
+            <translation>a %1</translation>
         </message>
         <message>
             <source>at 1 min and, for more than 6 min of cooling, at a third of it: our judgement</source>

@@ -76,11 +76,12 @@ with tempfile.TemporaryDirectory(prefix="seamclock coverage ") as folder:
     kept, missed = root / "kept.json", root / "missed.txt"
 
     built(root, [])
-    status, rows = coverage(root, "app", "--keep", str(kept), "one", "--missed", str(missed))
+    status, rows = coverage(root, "app", "--keep", str(kept), "one", "1", "1,3", "--missed", str(missed))
     expect("app", (status, rows), (0, [
         "line coverage of app:",
         "  pages        50.0 %  3 of 6 lines",
-        "  app          62.5 %  5 of 8 lines"]))
+        "  app          62.5 %  5 of 8 lines",
+        "  not whole: the sixths 3 did not run at this commit"]))
     expect("what nothing reached", missed.read_text(encoding="utf-8").splitlines(), [
         "not reached, app/pages/page.cpp: 4", "not reached, app/pages/page.h: 5-6"])
     expect("core", coverage(root, "core"), (0, [
@@ -91,10 +92,10 @@ with tempfile.TemporaryDirectory(prefix="seamclock coverage ") as folder:
         "line coverage of app:",
         "  pages        50.0 %  3 of 6 lines",
         "  app          62.5 %  5 of 8 lines",
-        "  of pages: 50.0 %, at least 50 % asked"]))
+        "  of pages together 50.0 %, at least 50 % asked"]))
     expect("less than is asked", coverage(root, "app", *asked, "--least", "51")[0], 1)
-    expect("what another part reached is not asked for", coverage(
-        root, "app", "--keep", str(kept), "one", *asked, "--least", "51")[0], 1)
+    of_all = ["--keep", str(kept), "one", "1", "1,3", "--least", "99"]
+    expect("no part is asked for what the others reach", coverage(root, "app", *of_all)[0], 0)
     expect("no such room", coverage(root, "app", "--rooms", "^app/shop", "--least", "1"),
            (1, ["line coverage of app:", "  pages        50.0 %  3 of 6 lines", "  app          62.5 %  5 of 8 lines",
                 "coverage: no room of app is found by ^app/shop"]))
@@ -102,11 +103,16 @@ with tempfile.TemporaryDirectory(prefix="seamclock coverage ") as folder:
     for data in root.rglob("*.gcda"):
         data.unlink()
     subprocess.run([str(root / "build" / "program"), "1", "2", "3"], check=True)
-    expect("another part of the same commit", coverage(root, "app", "--keep", str(kept), "one")[1][-1],
-           "  app         100.0 %  8 of 8 lines")
-    expect("another commit forgets it", coverage(root, "app", "--keep", str(kept), "two")[1][-1],
-           "  app          87.5 %  7 of 8 lines")
+    of_all[3] = "3"
+    expect("another part of the same commit", (coverage(root, "app", *of_all)[0], coverage(root, "app", *of_all)[1][-2:]),
+           (0, ["  app         100.0 %  8 of 8 lines", "  of app, pages together 100.0 %, at least 99 % asked"]))
+    of_all[2] = "two"
+    expect("another commit forgets it", coverage(root, "app", *of_all),
+           (0, ["line coverage of app:", "  pages        83.3 %  5 of 6 lines", "  app          87.5 %  7 of 8 lines",
+                "  not whole: the sixths 1 did not run at this commit"]))
+    of_all[3] = "1"
+    expect("both have run, and it is not enough", coverage(root, "app", *of_all)[0], 1)
     expect("no such part", coverage(root, "all")[0], 2)
 
-print("\n".join(problems) if problems else "coverage: 11 checks, 0 findings")
+print("\n".join(problems) if problems else "coverage: 12 checks, 0 findings")
 sys.exit(1 if problems else 0)

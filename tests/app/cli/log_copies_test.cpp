@@ -6,6 +6,7 @@
 #include <filesystem>
 #include <fstream>
 #include <gtest/gtest.h>
+#include <map>
 #include <sstream>
 #include <string>
 #include <vector>
@@ -148,6 +149,19 @@ TEST_F(CliLogCopies, ImportsAnotherTabletsJointsOnce) {
     EXPECT_TRUE(first["conflicts"].empty());
     EXPECT_EQ(cli.json("log list --log " + east)["joints"].size(), 2U);
     EXPECT_TRUE(cli.json("log verify --log " + east)["sound"]);
+    // Its events go out with this log's own, named by the log that they came with.
+    const json events = cli.json("log export --what events --log " + east);
+    const std::string other = cli.json("log list --log " + west)["log_id"];
+    std::map<std::string, int> opened;
+    for (const json& row : events) {
+        if (row["event"]["kind"] == "weld_opened") {
+            ++opened[row.value("log", "")];
+        }
+    }
+    EXPECT_EQ(opened, (std::map<std::string, int>{{"", 1}, {other, 1}}));
+    const std::string csv = cli.run("log export --what events --log " + east).out;
+    EXPECT_NE(csv.find(",log\r\n"), std::string::npos);
+    EXPECT_NE(csv.find("," + other + "\r\n"), std::string::npos) << csv.substr(0, 300);
     EXPECT_EQ(cli.json("log import --from " + west + " --log " + east)["rows"], 0);
     EXPECT_EQ(
         cli.run("log import --from " + west + " --log " + east).out,

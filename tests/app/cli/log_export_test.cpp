@@ -161,6 +161,9 @@ TEST_F(CliExport, AJobsJointsAreFoundByItsSeams) {
                     {"material": "PE-HD", "maker": "M", "batch": "2"}]}]})";
     std::filesystem::create_directory(cli.folder().file("job"));
     cli.file("job/job-one.json", other);
+    EXPECT_TRUE(rows("--job " + cli.path("job")).empty()) << "that S2 is of another job";
+    cli.file(
+        "job/job-one.json", R"({"order": "QV-118", )" + other.substr(other.find("\"format\"")));
     const json one = rows("--job " + cli.path("job"));
     ASSERT_EQ(one.size(), 1U);
     EXPECT_EQ(one[0]["seam"], "S2");

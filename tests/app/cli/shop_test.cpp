@@ -239,6 +239,10 @@ TEST_F(CliShop, CouponsAreEnteredPutRightAndListed) {
                      "--angles 160,95.5 --cracked no,yes");
     EXPECT_EQ(cli.json("coupons list --log " + log)["coupons"].size(), 2U);
     EXPECT_EQ(cli.json("coupons list --joint 1 --log " + log)["coupons"].size(), 1U);
+    const json records = cli.json("log export --what records --log " + log);
+    ASSERT_EQ(records[0]["coupons"].size(), 1U);
+    EXPECT_EQ(records[0]["coupons"][0]["series"], series);
+    EXPECT_EQ(cli.json("log show --log " + log)["coupons"], records[0]["coupons"]);
     const std::string text = cli.run("coupons list --log " + log).out;
     EXPECT_NE(text.find("below the required 0.9"), std::string::npos) << text;
     EXPECT_NE(text.find("(memory)"), std::string::npos) << text;

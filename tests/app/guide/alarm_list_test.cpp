@@ -107,6 +107,52 @@ TEST(AlarmList, QuotesOnlyWhatTheScreenSays) {
     EXPECT_GE(quoted, 20);
 }
 
+/// The whole sentences that a source hands to tr(), as one text each.
+QStringList sentencesIn(const QString& source) {
+    QFile file(test::sourceFolder() + source);
+    EXPECT_TRUE(file.open(QIODevice::ReadOnly)) << source.toStdString();
+    const QString text = QString::fromUtf8(file.readAll());
+    static const QRegularExpression kCall(QStringLiteral("\\btr\\(\\s*((?:\"[^\"]*\"\\s*)+)"));
+    static const QRegularExpression kPiece(QStringLiteral("\"([^\"]*)\""));
+    QStringList out;
+    for (auto call = kCall.globalMatch(text); call.hasNext();) {
+        QString whole;
+        for (auto piece = kPiece.globalMatch(call.next().captured(1)); piece.hasNext();) {
+            whole += piece.next().captured(1);
+        }
+        if (whole.contains(QLatin1Char('.')) || whole.contains(QLatin1Char(';'))) {
+            out << whole;
+        }
+    }
+    return out;
+}
+
+// Whoever adds an alarm is led here: Help has to say what it means.
+TEST(AlarmList, HasEverySentenceOfTheBannerAndOfALogThatWasSetAside) {
+    QSet<QString> meant;
+    for (const auto& list : {cueEntries(), sentenceEntries()}) {
+        for (const AlarmEntry& one : list) {
+            meant.insert(QString::fromUtf8(one.phrase));
+        }
+    }
+    // What Set-up says of the machine's rest is no alarm.
+    const QSet<QString> calm{
+        "The tablet is kept awake until no joint is open.",
+        "The tablet is kept awake. Its screen may go dark: see its own settings.",
+        "The screen is kept on. The tablet may sleep: see its own settings.",
+        "This machine can't be kept awake from here: see its own settings."};
+    int alarms = 0;
+    for (const char* source : {"/app/operate/window_alarms.cpp", "/app/operate/log_notice.cpp"}) {
+        for (const QString& sentence : sentencesIn(source)) {
+            if (!calm.contains(sentence)) {
+                EXPECT_TRUE(meant.contains(sentence)) << sentence.toStdString();
+                ++alarms;
+            }
+        }
+    }
+    EXPECT_GE(alarms, 13) << "as many as there were when this was written";
+}
+
 TEST(AlarmList, ShowsASentenceInTheLanguageOfTheScreenBesideTheEnglish) {
     const char* phrase = "No sound. Watch this screen. The weld goes on.";
     EXPECT_EQ(phraseShown(phrase), phrase);

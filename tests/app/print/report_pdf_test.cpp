@@ -122,7 +122,7 @@ TEST(ReportPdf, BeginsWithWhatIsOutOfLimitsAndWhy) {
         << lines.join("\n").toStdString();
     EXPECT_TRUE(text.contains("the plate stuck, the lifter caught")) << "what the welder said";
     EXPECT_TRUE(text.contains("to be cut out: brittle")) << "what was decided";
-    EXPECT_TRUE(text.contains("edge gap 0.3 mm [")) << "what was remarked";
+    EXPECT_TRUE(anyLineHolds(lines, {"44", "S3", "edge gap 0.3 mm"})) << "what was remarked";
     EXPECT_TRUE(anyLineHolds(lines, {"43", "S9", "stopped"}));
     EXPECT_TRUE(text.contains("a sheet slipped [")) << "why it was stopped";
     test::expectTidy(page.pdf);
@@ -232,6 +232,51 @@ TEST(ReportPdf, SumsAreThoseOfItsJoints) {
     EXPECT_TRUE(anyLineHolds(lines, {"PE-HD, 8 mm", "5 4580 mm 1 1 1 1 1"}))
         << lines.join("\n").toStdString();
     EXPECT_TRUE(anyLineHolds(lines, {"All", "5 4580 mm 1 1 1 1 1"}));
+}
+
+// A trial makes nothing: its seam is no seam of the day's work.
+TEST(ReportPdf, SumsCountNoTrialJointAmongTheWork) {
+    ReportFacts report = fiveJoints();
+    report.joints[0].line.type = "trial";
+    report.joints[0].record->opened.type = WeldType::Trial;
+    const QStringList lines = Printed(report).pdf.lines();
+    EXPECT_TRUE(anyLineHolds(lines, {"All", "4 3440 mm – 1 1 1 1"}))
+        << lines.join("\n").toStdString();
+    EXPECT_TRUE(anyLineHolds(lines, {"Trial joints, not in All", "1 860 mm 1 – – – –"}));
+    EXPECT_TRUE(anyLineHolds(lines, {"Joints", "5"}));
+}
+
+TEST(ReportPdf, CountsWhatCantBeReadApartFromWhatIsOpen) {
+    ReportFacts report = fiveJoints();
+    report.joints[2].record.reset();
+    report.joints[2].line.phase = "damaged";
+    report.joints[2].line.open = false;
+    report.joints[2].trouble = "event 5 does not fit";
+    const QStringList lines = Printed(report).pdf.lines();
+    EXPECT_TRUE(anyLineHolds(lines, {"Open", "Unread"})) << lines.join("\n").toStdString();
+    EXPECT_TRUE(anyLineHolds(lines, {"All", "5 3440 mm 1 1 1 – 1 1"}));
+    EXPECT_FALSE(Printed(fiveJoints()).pdf.text().contains("Unread"));
+}
+
+TEST(ReportPdf, MarksAnOrderThatNoJointNames) {
+    const ReportFacts report = fiveJoints();
+    EXPECT_TRUE(Printed(report).pdf.text().contains("QV-118 (from the job's file)"));
+    ReportFacts told = report;
+    told.joints = {jointOf(closedOf("QV-118"), 41)};
+    EXPECT_FALSE(Printed(told).pdf.text().contains("QV-118 (from the job's file)"));
+}
+
+TEST(ReportPdf, ARemarkStandsOnceWithItsOwnEvent) {
+    ReportFacts report = fiveJoints();
+    Story story;
+    story.inspect().then(RemarkMade{"edge gap 0.3 mm"}).then(RemarkMade{"film was torn"});
+    const auto n = static_cast<qlonglong>(story.weld().events.size());
+    story.then(closing(story.weld()));
+    report.joints = {jointOf(story.weld(), 41)};
+    const QStringList lines = Printed(report).pdf.lines();
+    EXPECT_EQ(lines.join(" ").count("film was torn"), 1) << lines.join("\n").toStdString();
+    EXPECT_TRUE(anyLineHolds(lines, {"film was torn", QStringLiteral("[%1]").arg(n)}));
+    EXPECT_TRUE(anyLineHolds(lines, {"edge gap 0.3 mm", QStringLiteral("[%1]").arg(n - 1)}));
 }
 
 TEST(ReportPdf, AStoredVerdictStandsBesideANewOne) {

@@ -91,6 +91,32 @@ TEST(CouponView, EveryVersionStandsOnItsPage) {
     EXPECT_TRUE(couponRow(put, names()).second.contains("put right"));
 }
 
+TEST(CouponView, AVersionThatWasOfAnotherJointSaysSo) {
+    CouponSeries put = series({22.4, 22.9}, {23.1, 23.4});
+    CouponVersion& was = put.versions.front();
+    was.joint = 9;
+    was.tested.weld = "weld:9";
+    was.tested.standard = "EN 12814-2";
+    put.versions.push_back(was);
+    put.versions.back().tested.weld = "weld:12";
+    put.versions.back().tested.standard = "EN 12814-6";
+    put.versions.back().tested.reason = "the wrong joint";
+    const QStringList texts = textsOf(couponPage(put, names()).rows);
+    EXPECT_TRUE(texts.contains("Entered on 13 Jan 2030 by Oddo||Then: welded 22.40 · 22.90, parent "
+                               "23.10 · 23.40 (joint 9, tensile test by EN 12814-2)"))
+        << texts.join('\n').toStdString();
+    put.versions.front().tested.weld.reset();
+    put.versions.front().joint = 0;
+    EXPECT_TRUE(textsOf(couponPage(put, names()).rows).join('\n').contains("(a procedure trial, "));
+}
+
+TEST(CouponView, AWelderOfAnotherLogIsCalledAsThatLogDoes) {
+    CouponSeries put = series({22.4, 22.9}, {23.1, 23.4});
+    put.joinedByName = "Jan Verrik";
+    EXPECT_TRUE(couponRow(put, names()).second.contains("welded by Jan Verrik"))
+        << couponRow(put, names()).second.toStdString();
+}
+
 TEST(CouponView, WhatCantBeReadIsSaidOfTheTestAndOnTheList) {
     CouponSeries half = series({22.4, 22.9}, {23.1, 23.4});
     half.joint = 0;

@@ -5,6 +5,7 @@
 #include "core/log/fact_codec.h"
 #include "core/log/log_reader.h"
 #include "core/log/recover.h"
+#include "core/log/roster.h"
 #include "core/log/spill.h"
 #include "core/log/verify.h"
 #include "tests/support/fault_vfs.h"
@@ -146,6 +147,10 @@ TEST_F(LogImport, KeepsWhoIsWhoBesideTheJointsThatTheyMade) {
     EXPECT_EQ(nameBeside(1), "Jan Tolm");
     EXPECT_EQ(nameBeside(11), "Jan Verrik");
     EXPECT_TRUE(reader->bodiesBeside("weld:none", "person:jan")->empty());
+    EXPECT_EQ(nameElsewhere(*reader, test::weldName(11), "person:jan").value(), "Jan Verrik");
+    EXPECT_EQ(nameElsewhere(*reader, test::weldName(11), "person:none").value(), "");
+    EXPECT_EQ(nameElsewhere(*reader, test::weldName(1), "person:jan").value(), "")
+        << "this log's own people say who that is";
 }
 
 TEST_F(LogImport, TakesOnlyWhatIsNewTheNextTime) {

@@ -6,6 +6,7 @@
 #include "core/weld/record.h"
 #include "tests/support/log_samples.h"
 #include "tests/support/scratch_folder.h"
+#include "tests/support/story.h"
 
 #include <algorithm>
 #include <filesystem>
@@ -121,6 +122,16 @@ TEST_F(Reader, FiltersByEachNamedThing) {
     EXPECT_EQ(numbers(filter), (Numbers{5, 3, 2, 1}));
     filter.fromDay = "2030-01-14";
     EXPECT_EQ(numbers(filter), (Numbers{}));
+}
+
+TEST(JointText, HoldsWhatAPersonWouldLookFor) {
+    WeldOpened opened = test::inventedOpening();
+    opened.job = "QV-118";
+    opened.part = "Brine settling tank";
+    const std::string text = textOf(record(test::Story(opened).weld()));
+    for (const char* words : {"QV-118", "Brine settling tank", "S3", "bench-a"}) {
+        EXPECT_NE(text.find(words), std::string::npos) << words;
+    }
 }
 
 TEST_F(Reader, FindsFreeTextByTheBeginningsOfAllItsWords) {

@@ -100,6 +100,19 @@ TEST_F(Coupons, ACorrectionHidesNothing) {
     EXPECT_EQ(answerOf(*all[0].factor, all[0].required), FactorAnswer::NotMet);
 }
 
+TEST_F(Coupons, EachVersionKnowsTheJointThatItWasCutFrom) {
+    note("coupon:1", tensile());
+    CouponTested moved = tensile();
+    moved.weld.reset();
+    moved.reason = "it was the trial's";
+    note("coupon:1", moved);
+    const auto all = read();
+    ASSERT_EQ(all.size(), 1U);
+    EXPECT_EQ(all[0].versions[0].joint, 2);
+    EXPECT_EQ(all[0].versions[1].joint, 0);
+    EXPECT_EQ(all[0].joint, 0);
+}
+
 TEST_F(Coupons, OfOneJointAreThoseThatWereCutFromIt) {
     note("coupon:1", tensile());
     note("coupon:2", bend());

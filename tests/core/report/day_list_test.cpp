@@ -1,5 +1,6 @@
 #include "core/report/day_list.h"
 #include "core/report/plain_text.h"
+#include "core/weld/intent.h"
 #include "tests/core/report/lines.h"
 #include "tests/support/story.h"
 
@@ -62,24 +63,55 @@ TEST(DayList, HasAsManyCellsInARowAsInItsHeader) {
     const auto commas = [](const std::string& row) {
         return std::count(row.begin(), row.end(), ',');
     };
-    EXPECT_EQ(commas(dayListHeader()), commas(dayListRow(line())));
+    EXPECT_EQ(commas(dayListHeader()), commas(dayListRow(line(), {})));
     EXPECT_EQ(dayListHeader().substr(dayListHeader().size() - 2), "\r\n");
     EXPECT_TRUE(holds(dayListHeader(), "thickness_mm,length_mm"));
-    EXPECT_TRUE(holds(dayListRow(line()), "2030-01-13T06:00:00.000Z"));
+    EXPECT_TRUE(holds(dayListRow(line(), {}), "2030-01-13T06:00:00.000Z"));
     JointLine ofJob = line();
     ofJob.job = "QV-118";
     EXPECT_TRUE(holds(dayListHeader(), ",seam,job,bench,"));
-    EXPECT_TRUE(holds(dayListRow(ofJob), ",S3,QV-118,bench-a,"));
+    EXPECT_TRUE(holds(dayListRow(ofJob, {}), ",S3,QV-118,bench-a,"));
+}
+
+TEST(DayList, HasWhatWasFoundDecidedAndSigned) {
+    WeldOpened opened = test::inventedOpening();
+    opened.part = "Salt tank";
+    Story story(opened);
+    story.inspect().then(RemarkMade{"draught"});
+    EXPECT_EQ(saidOf(record(story.weld())).firstReason, "") << "no verdict yet";
+    story.then(closing(story.weld()));
+    story.then(Decided{Decision::Repair, "notch"}).then(Decided{Decision::Accept, "as agreed"});
+    story.then(SignedOff{"foreman"});
+    const LineSaid said = saidOf(record(story.weld()));
+    const std::string by = story.weld().events.back().by;
+    EXPECT_EQ(said, (LineSaid{"Salt tank", "draught", "accept", by, by + " as foreman"}));
+    EXPECT_TRUE(holds(
+        dayListRow(line(), said), ",Salt tank,draught,accept," + by + "," + by + " as foreman\r\n"))
+        << dayListRow(line(), said);
+    EXPECT_TRUE(holds(dayListHeader(), ",part,first_reason,decision,decided_by,signed_off_by\r\n"));
+    const json j = json::parse(jointLineJson(line(), said));
+    EXPECT_EQ(j["first_reason"], "draught");
+    EXPECT_EQ(j["decision"], "accept");
+    EXPECT_EQ(j["signed_off_by"], by + " as foreman");
+}
+
+TEST(DayList, TellsTheWorstOfWhatWasFoundFirst) {
+    Story story;
+    story.inspect().then(RemarkMade{"draught"});
+    story.then(closing(story.weld()));
+    WeldRecord made = record(story.weld());
+    made.verdict.findings.push_back({"cooling", Grade::Out, {}, {}, "", "Cooling was short."});
+    EXPECT_EQ(saidOf(made).firstReason, "Cooling was short.");
 }
 
 TEST(DayList, DefusesAFormulaInASeamsName) {
     JointLine nasty = line();
     nasty.seam = "=HYPERLINK(1)";
-    EXPECT_TRUE(holds(dayListRow(nasty), ",'=HYPERLINK(1),"));
+    EXPECT_TRUE(holds(dayListRow(nasty, {}), ",'=HYPERLINK(1),"));
 }
 
 TEST(DayList, IsJsonWithStableKeys) {
-    const json j = json::parse(jointLineJson(line()));
+    const json j = json::parse(jointLineJson(line(), {}));
     for (const char* key :
          {"weld", "number", "type", "opened_utc", "day_local", "bench", "opened_by", "material",
           "thickness_mm", "length_mm", "procedure", "state", "open", "verdict", "reasons", "events",

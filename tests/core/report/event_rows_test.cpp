@@ -27,7 +27,7 @@ TEST(EventRows, GiveEachEventItsPlaceInTheChain) {
     ASSERT_TRUE(row.has_value()) << row.error().detail;
     EXPECT_EQ(row->rfind(std::to_string(last.n + 100) + ",weld:", 0), 0U) << *row;
     EXPECT_TRUE(holds(*row, ",soak_started,2030-01-13T06:"));
-    EXPECT_TRUE(holds(*row, std::string(64, 'c') + "\r\n"));
+    EXPECT_TRUE(holds(*row, std::string(64, 'c') + ",\r\n"));
 }
 
 TEST(EventRows, KeepTheBodyAsItIsStoredInJson) {

@@ -4,7 +4,10 @@
 #include "core/weld/intent.h"
 #include "tests/support/story.h"
 
+#include <algorithm>
 #include <gtest/gtest.h>
+#include <set>
+#include <vector>
 
 namespace seamclock {
 namespace {
@@ -36,6 +39,43 @@ TEST(RecordReasons, NameTheCorrectionOfAnEventBehindThem) {
     WeldRecord older = made;
     older.stored->rules = 0; // then nobody can say which of both it was
     EXPECT_FALSE(isCorrectedSinceClosing(older));
+}
+
+TEST(RecordReasons, OfARemarkNameThatRemarkAlone) {
+    Story story;
+    story.inspect().then(RemarkMade{"draught"});
+    const std::int64_t first = lastOf(story);
+    story.then(RemarkMade{"film was torn"});
+    const WeldRecord made = record(story.weld());
+    std::vector<std::set<std::int64_t>> behind;
+    for (const Finding& finding : made.verdict.findings) {
+        if (finding.code == "remark_made") {
+            behind.push_back(eventsBehind(finding, made));
+        }
+    }
+    EXPECT_EQ(behind, (std::vector<std::set<std::int64_t>>{{first}, {first + 1}}));
+}
+
+TEST(RecordReasons, OfAPlaceThatWasTooHotNameItsOwnReadingAndWhatCorrectedIt) {
+    Story story;
+    std::vector<std::int64_t> at;
+    for (const char* place : {"front", "back"}) {
+        CheckMade read;
+        read.check = "plate_temperature";
+        read.valueMc = 211'000;
+        read.place = place;
+        read.face = "moving";
+        story.then(read);
+        at.push_back(lastOf(story));
+    }
+    story.close().then(ValueCorrected{at[1], "value_mC", "211000", "231000", "misread"});
+    const WeldRecord made = record(story.weld());
+    const auto hot = std::find_if(
+        made.verdict.findings.begin(), made.verdict.findings.end(),
+        [](const auto& one) { return one.code == "plate_temperature" && one.place == "back"; });
+    ASSERT_NE(hot, made.verdict.findings.end());
+    EXPECT_EQ(hot->face, "moving");
+    EXPECT_EQ(eventsBehind(*hot, made), (std::set<std::int64_t>{at[1], lastOf(story)}));
 }
 
 TEST(RecordReasons, NameTheBridgeOverATime) {

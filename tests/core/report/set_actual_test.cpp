@@ -150,7 +150,8 @@ TEST(SetActual, HasOneLineForEachPlaceOfABead) {
     const auto k = rowsOf(rows, "bead_k");
     ASSERT_EQ(k.size(), 2U);
     EXPECT_EQ(k[1].actual, -50);
-    EXPECT_EQ(k[1].place, "at 850 mm");
+    EXPECT_EQ(k[1].placeUm, 850'000);
+    EXPECT_EQ(placeInWords(k[1]), "at 850 mm");
     EXPECT_EQ(rowsOf(rows, "misalignment")[1].high, 800);
 }
 

@@ -103,7 +103,7 @@ private:
                 complain("sounds after its end", request, slot.start);
             }
             const bool follows = owner.last == nullptr
-                                     ? slot.isFirst()
+                                     ? isFirst(slot)
                                      : std::pair(owner.last->round, owner.last->position) <
                                            std::pair(slot.round, slot.position);
             if (!follows) {
@@ -208,7 +208,7 @@ private:
             const Sounding& sounding = m_given.soundings[*index];
             const bool lower = sounding.rank > request.rank;
             const bool repeat =
-                !sounding.isFirst() && !(sounding.sound == Sound::GetReady && sounding.round == 0);
+                !isFirst(sounding) && !(sounding.sound == Sound::GetReady && sounding.round == 0);
             if (lower || (repeat && m_owners[*index]->request->knownAhead)) {
                 complain("is kept waiting", request, request.onset);
             }

@@ -16,6 +16,11 @@ Request cueOf(
     CueKind kind, int place, std::int64_t onsetMs, std::optional<std::int64_t> untilMs = {},
     int count = 0);
 
+/// With which a request begins to be heard.
+inline bool isFirst(const Sounding& slot) {
+    return slot.round == 0 && slot.position == 0;
+}
+
 /// What one bench does around a soak's end; all in ms.
 struct BenchStory {
     enum class Kind {

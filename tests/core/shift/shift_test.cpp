@@ -1,4 +1,5 @@
 #include "core/shift/shift.h"
+#include "tests/core/shift/requests.h"
 #include "tests/support/story.h"
 
 #include <algorithm>
@@ -182,7 +183,7 @@ TEST(Shift, TwoBenchesAreHeardWithOneVoice) {
     const auto first = [&](const std::string& code, int place) {
         const auto found = std::find_if(
             heard.soundings.begin(), heard.soundings.end(), [&](const Sounding& sounding) {
-                return sounding.code == code && sounding.place == place && sounding.isFirst();
+                return sounding.code == code && sounding.place == place && isFirst(sounding);
             });
         EXPECT_NE(found, heard.soundings.end()) << code;
         return found == heard.soundings.end() ? Milliseconds{-1} : found->start;
