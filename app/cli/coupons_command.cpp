@@ -36,6 +36,7 @@ struct CouponsCall {
     std::optional<std::string> ram;
     std::optional<std::string> cracked;
     std::optional<std::string> remark;
+    bool trial = false;                // of a trial, no longer of a joint
     std::optional<std::string> series; // to put right
     std::optional<std::string> reason;
 };
@@ -104,9 +105,47 @@ Result<void> takeFromJoint(const CouponsCall& call, CouponTested& tested) {
     return {};
 }
 
-Result<CouponTested> readTested(const CouponsCall& call) {
+/// What a series says now, of which a correction changes only what it is told; a new series says
+/// nothing yet.
+Result<CouponTested> saidNow(const CouponsCall& call) {
     CouponTested tested;
-    tested.test = call.test.value_or("tensile");
+    tested.test = "tensile";
+    if (!call.series) {
+        return tested;
+    }
+    auto reader = LogReader::open(call.log);
+    if (!reader) {
+        return tl::unexpected(reader.error());
+    }
+    const auto read = readCoupons(*reader);
+    if (!read) {
+        return tl::unexpected(read.error());
+    }
+    const auto found =
+        std::find_if(read->series.begin(), read->series.end(), [&call](const CouponSeries& one) {
+            return one.id == *call.series;
+        });
+    return found == read->series.end() ? tested
+                                       : found->now(); // the office refuses what isn't there
+}
+
+Result<CouponTested> readTested(const CouponsCall& call) {
+    auto said = saidNow(call);
+    if (!said) {
+        return said;
+    }
+    CouponTested tested = std::move(*said);
+    if (call.test && *call.test != tested.test) { // the numbers of the other test are none of it
+        tested.test = *call.test;
+        for (auto* list :
+             {&tested.weldedPa, &tested.parentPa, &tested.angleMilli, &tested.ramUm,
+              &tested.cracked}) {
+            list->clear();
+        }
+    }
+    if (call.trial) {
+        tested.weld.reset();
+    }
     if (auto taken = takeFromJoint(call, tested); !taken) {
         return tl::unexpected(taken.error());
     }
@@ -119,8 +158,8 @@ Result<CouponTested> readTested(const CouponsCall& call) {
     }
     tested.material = call.material.value_or(tested.material);
     tested.procedure = call.procedure.value_or(tested.procedure);
-    tested.standard = call.standard.value_or("");
-    tested.remark = call.remark.value_or("");
+    tested.standard = call.standard.value_or(tested.standard);
+    tested.remark = call.remark.value_or(tested.remark);
     tested.reason = call.reason;
     if (call.welder) {
         tested.welder = call.welder;
@@ -130,22 +169,32 @@ Result<CouponTested> readTested(const CouponsCall& call) {
           std::tuple("--parent", &call.parent, &tested.parentPa),
           std::tuple("--angles", &call.angles, &tested.angleMilli),
           std::tuple("--ram", &call.ram, &tested.ramUm)}) {
+        if (!*words) {
+            continue;
+        }
         auto read = readList(option, *words);
         if (!read) {
             return tl::unexpected(read.error());
         }
         *list = std::move(*read);
-    }
-    for (auto* strengths : {&tested.weldedPa, &tested.parentPa}) {
-        for (std::int64_t& one : *strengths) {
-            one *= kPascalPerKilopascal; // a thousandth of a MPa
+        if (list == &tested.weldedPa || list == &tested.parentPa) {
+            for (std::int64_t& one : *list) {
+                one *= kPascalPerKilopascal; // a thousandth of a MPa
+            }
+        }
+        if (list == &tested.angleMilli) {
+            tested.ramUm.clear(); // a bend is told by the one or the other
+        } else if (list == &tested.ramUm) {
+            tested.angleMilli.clear();
         }
     }
-    auto cracked = readCracked(call.cracked);
-    if (!cracked) {
-        return tl::unexpected(cracked.error());
+    if (call.cracked) {
+        auto cracked = readCracked(call.cracked);
+        if (!cracked) {
+            return tl::unexpected(cracked.error());
+        }
+        tested.cracked = std::move(*cracked);
     }
-    tested.cracked = std::move(*cracked);
     // Said with the options' own names; the rest is checkCoupon's.
     if (tested.material.empty()) {
         return fail(
@@ -262,9 +311,11 @@ void addCoupons(CLI::App& root, Commands& commands, Terminal& terminal) {
     CLI::App* add = coupons->add_subcommand(
         "add", "A series of coupons; of a joint it takes sheet, procedure and welder.");
     CLI::App* correct = coupons->add_subcommand(
-        "correct", "Puts a series right, as a whole; what was entered before stays in the log.");
+        "correct",
+        "Puts right what is said of a series; the rest of it, and what was entered, stay.");
     correct->add_option("--series", call->series, "which, as coupon:UUID")->required();
     correct->add_option("--reason", call->reason, "why, in a few words")->required();
+    correct->add_flag("--trial", call->trial, "it was cut from a trial, and from no joint");
     for (CLI::App* words : {add, correct}) {
         words->add_option("--by", call->by, "the foreman, as person:ID");
         words->add_option("--test", call->test, "tensile (that, if not said) or bend");

@@ -147,17 +147,25 @@ Result<int> listJoints(const LogCall& call, Terminal& terminal) {
     if (!lines) {
         return tl::unexpected(lines.error());
     }
-    if (!call.json) {
-        terminal.write(lines->empty() ? "no joints\n" : dayListText(*lines));
-        return 0;
-    }
     auto reading = LineReading::open(call.log);
     if (!reading) {
         return tl::unexpected(reading.error());
     }
-    std::vector<std::string> joints;
+    std::vector<LineSaid> said;
     for (const JointLine& line : *lines) {
-        joints.push_back(jointLineJson(line, reading->of(line)));
+        auto one = reading->of(line);
+        if (!one) {
+            return tl::unexpected(one.error());
+        }
+        said.push_back(std::move(*one));
+    }
+    if (!call.json) {
+        terminal.write(lines->empty() ? "no joints\n" : dayListText(*lines, said));
+        return 0;
+    }
+    std::vector<std::string> joints;
+    for (std::size_t i = 0; i < said.size(); ++i) {
+        joints.push_back(jointLineJson((*lines)[i], said[i]));
     }
     terminal.write(jointsJson(call.log, reader->world(), reader->logId(), joints));
     return 0;
@@ -197,7 +205,7 @@ Result<FullRecord> readRecord(LogReader& reader, const std::string& weld, WithHe
             full.bench = bench->bench;
         }
     }
-    if (withHeat == WithHeat::Yes) {
+    if (withHeat == WithHeat::Yes && (full.record.stored || full.record.aborted)) {
         full.heat = estimatedIfKnown(courseOf(*folded, full.bench ? &*full.bench : nullptr));
     }
     return full;
@@ -369,17 +377,28 @@ Result<void> exportJoints(
     if (!reading) {
         return tl::unexpected(reading.error());
     }
+    Result<void> read;
+    const auto each = [&](const auto& use) {
+        const auto done = reader.eachJoint(filter, [&](const JointLine& line) {
+            const auto said = reading->of(line);
+            if (!said) {
+                read = tl::unexpected(said.error());
+                return false;
+            }
+            use(line, *said);
+            return true;
+        });
+        return done ? read : done;
+    };
     if (!call.json) {
         write(dayListHeader());
-        return reader.eachJoint(filter, [&](const JointLine& line) {
-            write(dayListRow(line, reading->of(line)));
-            return true;
+        return each([&write](const JointLine& line, const LineSaid& said) {
+            write(dayListRow(line, said));
         });
     }
     JsonList list(write);
-    auto done = reader.eachJoint(filter, [&](const JointLine& line) {
-        list.add(jointLineJson(line, reading->of(line)));
-        return true;
+    auto done = each([&list](const JointLine& line, const LineSaid& said) {
+        list.add(jointLineJson(line, said));
     });
     list.end();
     return done;

@@ -163,19 +163,25 @@ saveTableOf(LogReader& reader, const JointFilter& filter, DayTable table, const 
         table == DayTable::List     ? dayListHeader()
         : table == DayTable::Values ? valueRowsHeader()
                                     : std::string("[\n"));
+    Result<void> told;
     const auto read = reader.eachJoint(filter, [&](const JointLine& line) {
-        if (table == DayTable::List) {
-            file.write(dayListRow(line, reading->of(line)));
-        } else if (table == DayTable::Json) {
-            file.write((first ? "" : ",\n") + jointLineJson(line, reading->of(line)));
-        } else {
+        if (table == DayTable::Values) {
             joints.push_back({line.weld, line.number, line.openedUtc, line.seam});
+            return true;
         }
+        const auto said = reading->of(line);
+        if (!said) {
+            told = tl::unexpected<Error>(said.error());
+            return false;
+        }
+        file.write(
+            table == DayTable::List ? dayListRow(line, *said)
+                                    : (first ? "" : ",\n") + jointLineJson(line, *said));
         first = false;
         return file.isGood();
     });
-    if (!read) {
-        return tl::unexpected<Error>(read.error());
+    if (!read || !told) {
+        return tl::unexpected<Error>(read ? told.error() : read.error());
     }
     for (const NamedJoint& joint : joints) {
         if (!file.isGood()) {

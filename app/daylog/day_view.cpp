@@ -8,7 +8,6 @@
 #include "core/report/record_reasons.h"
 
 #include <QCoreApplication>
-#include <QDate>
 
 namespace seamclock {
 namespace {
@@ -110,8 +109,8 @@ QString stopText(const WeldAborted& aborted) {
 }
 
 QString whenText(const Instant& at) {
-    const QDate date = QDate::fromString(fromUtf8(toIsoDate(at.utc, at.offset)), Qt::ISODate);
-    return shortDayWords(date) + QLatin1Char(' ') + wallClockText(at);
+    // With the year: a log is kept for many.
+    return fullDayWords(toIsoDate(at.utc, at.offset)) + QLatin1Char(' ') + wallClockText(at);
 }
 
 JointRowView jointRow(

@@ -56,7 +56,7 @@ QString seamText(const std::string& seam, const QString& bench);
 /// What a stop's reason says: the words that were typed, or its code's.
 QString stopText(const WeldAborted& aborted);
 
-/// "7 Jan 14:02"
+/// "7 Jan 2030 14:02"
 QString whenText(const Instant& at);
 
 /// `record`: null where the joint's events make none; its line says why. `oneDay`: the list is of

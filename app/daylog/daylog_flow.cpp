@@ -380,11 +380,11 @@ void DayLogFlow::readJoint() {
         }
         for (auto& leafOfLines : m_lines) { // its line, which may be older
             for (JointRowView& row : leafOfLines.rows) {
-                if (row.weld == m_joint->line.weld) {
+                if (row.weld == m_joint->line.weld && m_joint->record) {
                     const bool chosen = row.chosen;
                     row = jointRow(
-                        m_joint->line, m_joint->record ? &*m_joint->record : nullptr, m_names,
-                        m_shop.units(), m_filter.day.has_value());
+                        m_joint->line, &*m_joint->record, m_names, m_shop.units(),
+                        m_filter.day.has_value());
                     row.chosen = chosen;
                 }
             }
@@ -423,7 +423,7 @@ void DayLogFlow::drawJoint() {
                          ? jointView(*m_joint->record, jointNames(), heat, m_shop.units())
                          : damagedView(m_joint->line, m_names);
     view.photos = photosTrouble(m_joint->photos);
-    view.tested = testedText(m_joint->coupons);
+    view.tested = testedText(m_joint->coupons, m_shop.units());
     m_day->showJoint(view);
     drawDay();
     if (page() == m_table) {

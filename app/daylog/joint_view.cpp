@@ -72,7 +72,8 @@ bool isOut(const SetActual& item, const WeldRecord& record) {
                                   const bool buildUp = item.item == "joining_reading" &&
                                                        one.code == "build_up" &&
                                                        one.unit == item.unit;
-                                  return (one.code == code || buildUp) && one.grade == Grade::Out;
+                                  return (one.code == code || buildUp) && one.grade == Grade::Out &&
+                                         (one.n == 0 || one.n == item.n);
                               });
 }
 
@@ -382,7 +383,8 @@ QString decidedText(const WeldRecord& record, const DayNames& names) {
 }
 
 /// The events of a test are no events of the joint: each is told as the test's.
-void addCoupons(TableView& table, const CouponSeries& series, const DayNames& names) {
+void addCoupons(
+    TableView& table, const CouponSeries& series, const DayNames& names, UnitSystem units) {
     const auto row =
         [&table](const QString& what, const QString& by, TableView::Cell found, std::int64_t n) {
             table.rows.push_back(
@@ -392,10 +394,10 @@ void addCoupons(TableView& table, const CouponSeries& series, const DayNames& na
                  0});
         };
     const CouponVersion& last = series.versions.back();
-    QStringList lines = couponValues(last.tested);
+    QStringList lines = couponValues(last.tested, units);
     if (series.factor) {
         lines.prepend(answerText(*series.factor, series.required));
-        lines.prepend(couponResult(series));
+        lines.prepend(couponResult(series, units));
     }
     for (qsizetype i = 0; i < lines.size(); ++i) {
         TableView::Cell found = cell(lines[i]);
@@ -405,8 +407,13 @@ void addCoupons(TableView& table, const CouponSeries& series, const DayNames& na
             i == 0 ? names.person(last.by) : QString(), found, last.n);
     }
     for (auto was = series.versions.rbegin() + 1; was != series.versions.rend(); ++was) {
-        TableView::Cell found = cell(Day::tr("put right"));
-        found.struck = couponValues(was->tested).join(Day::tr("; "));
+        const CouponVersion& next = *(was - 1); // from the newest back
+        const QString why = plainText(next.tested.reason.value_or(""));
+        TableView::Cell found =
+            cell(why.isEmpty() ? Day::tr("put right") : Day::tr("put right: %1").arg(why));
+        const auto person = [&names](const std::string& id) { return names.person(id); };
+        found.struck = (couponMoves(*was, next, units, person) + couponValues(was->tested, units))
+                           .join(Day::tr("; "));
         row({}, names.person(was->by), found, was->n);
     }
     for (const UnreadEvent& one : series.unread) {
@@ -455,7 +462,9 @@ JointView damagedView(const JointLine& line, const DayNames& names) {
     view.tone = Tone::Soon;
     view.verdict = Day::tr("Its events make no weld");
     view.reason = inWords(line.trouble);
-    view.about = Day::tr("Joint %1. %2.").arg(line.number).arg(names.bench(line.bench));
+    view.about = line.number > 0
+                     ? Day::tr("Joint %1. %2.").arg(line.number).arg(names.bench(line.bench))
+                     : plainText(line.weld); // its opening can't be read either
     return view;
 }
 
@@ -599,7 +608,7 @@ bool isBad(const CouponSeries& series) {
            (series.factor && answerOf(*series.factor, series.required) == FactorAnswer::NotMet);
 }
 
-QString testedText(const std::vector<CouponSeries>& coupons) {
+QString testedText(const std::vector<CouponSeries>& coupons, UnitSystem units) {
     if (coupons.empty()) {
         return {};
     }
@@ -609,7 +618,7 @@ QString testedText(const std::vector<CouponSeries>& coupons) {
     const CouponVersion& last = series.versions.back();
     QStringList all{
         Day::tr("%1: %2 (event %3 of the test)")
-            .arg(couponTitle(last.tested), couponResult(series), QString::number(last.n))};
+            .arg(couponTitle(last.tested), couponResult(series, units), QString::number(last.n))};
     if (coupons.size() > 1) {
         all << Day::tr("tests in all: %1").arg(coupons.size());
     }
@@ -655,7 +664,7 @@ TableView lookedAtTable(
         row(Day::tr("photo"), photo.by, found, photo.n);
     }
     for (const CouponSeries& series : coupons) {
-        addCoupons(table, series, own != nullptr ? *own : names);
+        addCoupons(table, series, own != nullptr ? *own : names, units);
     }
     if (table.rows.empty()) {
         table.rows.push_back(head(Day::tr("Nobody has looked at this joint yet.")));

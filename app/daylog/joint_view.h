@@ -93,7 +93,7 @@ TableView lookedAtTable(
     const DayNames* own = nullptr); // of this log, whose the coupons are; absent: as `names`
 /// What came of the newest test that speaks against it, else of the newest, with the n of its
 /// event, and how many there are.
-QString testedText(const std::vector<CouponSeries>& coupons);
+QString testedText(const std::vector<CouponSeries>& coupons, UnitSystem units = UnitSystem::Metric);
 
 /// What may be corrected, with its value as it stands.
 struct Correctable {

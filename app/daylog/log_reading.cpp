@@ -5,6 +5,7 @@
 #include "core/estimate/heat_estimate.h"
 #include "core/log/roster.h"
 #include "core/report/record_facts.h"
+#include "core/weld/event_codec.h"
 #include "core/weld/fold.h"
 
 #include <QCoreApplication>
@@ -29,6 +30,14 @@ Result<JointSeen> seenIn(LogReader& reader, const std::string& weld) {
     out.coupons = std::move(coupons->series);
     if (!folded) {
         out.line.trouble = folded.error().detail;
+        const auto first = reader.body(weld, 1); // what its opening says, if that can be read
+        const auto event = first && *first ? eventFromBody(**first) : fail(ErrorCode::Missing, "");
+        const auto* opened = event ? std::get_if<WeldOpened>(&event->d) : nullptr;
+        if (opened != nullptr) {
+            out.line.number = opened->number;
+            out.line.bench = opened->bench;
+            out.line.seam = opened->seam.value_or("");
+        }
         return out;
     }
     out.record = record(std::move(*folded));

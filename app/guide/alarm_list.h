@@ -1,8 +1,8 @@
 // Every cue and every sentence of an alarm, with what it means and what to do: one list, from which
 // the guide's tables are made. The cues are core's, so that a new one does not compile before it
 // has its meaning here; the sentences are the screen's own words, and a test looks them up among
-// its phrases. In another language than English a sentence stands beside the English one as that
-// language's screen shows it.
+// its phrases. In another language than English what is heard, what it means and what to do are in
+// that language, and a sentence stands beside the English one as that language's screen shows it.
 #pragma once
 
 #include "core/weld/cues.h"

@@ -4,6 +4,7 @@
 #include "app/text/coupon_words.h"
 #include "app/text/dates.h"
 #include "app/text/numbers.h"
+#include "app/text/phrase_book.h"
 #include "app/text/record_words.h"
 #include "app/text/words.h"
 #include "core/people/certificate.h"
@@ -196,8 +197,9 @@ private:
                          "certificate.")});
         }
         if (!m_joint.trouble.empty()) {
-            doc.blocks.emplace_back(PaperNotice{tr("Another log tells this joint differently: %1.")
-                                                    .arg(plainText(m_joint.trouble))});
+            doc.blocks.emplace_back(
+                PaperNotice{tr("Another log tells this joint differently: %1.")
+                                .arg(plainText(inWords(m_joint.trouble).toStdString()))});
         }
     }
 
@@ -745,7 +747,7 @@ private:
         if (!m_joint.coupons.empty()) {
             doc.blocks.emplace_back(PaperHeading{
                 tr("Coupons cut from it"), tr("[n]: the event in the log of the test itself")});
-            doc.blocks.emplace_back(PaperList{couponItems(m_joint.coupons, m_log)});
+            doc.blocks.emplace_back(PaperList{couponItems(m_joint.coupons, m_log, m_units)});
         }
     }
 
@@ -911,7 +913,8 @@ QStringList paperCautions() {
            "overheated plastic and coatings give off harmful fume.")};
 }
 
-QStringList couponItems(const std::vector<CouponSeries>& coupons, const LogFacts& log) {
+QStringList
+couponItems(const std::vector<CouponSeries>& coupons, const LogFacts& log, UnitSystem units) {
     QStringList items;
     const auto person = [&log](const std::string& id) { return personText(log.roster.people, id); };
     for (const CouponSeries& series : coupons) {
@@ -920,9 +923,9 @@ QStringList couponItems(const std::vector<CouponSeries>& coupons, const LogFacts
                               .arg(
                                   couponTitle(last.tested), instantText(last.at),
                                   personText(log.roster.people, last.by),
-                                  couponValues(last.tested).join(tr("; ")))};
+                                  couponValues(last.tested, units).join(tr("; ")))};
         if (series.factor) {
-            parts << couponResult(series) << answerText(*series.factor, series.required);
+            parts << couponResult(series, units) << answerText(*series.factor, series.required);
         }
         if (!last.tested.remark.empty()) {
             parts << plainText(last.tested.remark);
@@ -934,8 +937,8 @@ QStringList couponItems(const std::vector<CouponSeries>& coupons, const LogFacts
             items << tr("before it was put right (%1): %2 %3")
                          .arg(
                              plainText(series.versions[i + 1].tested.reason.value_or("")),
-                             (couponMoves(was, series.versions[i + 1], person) +
-                              couponValues(was.tested))
+                             (couponMoves(was, series.versions[i + 1], units, person) +
+                              couponValues(was.tested, units))
                                  .join(tr("; ")),
                              eventMark(was.n));
         }

@@ -34,7 +34,8 @@ QString acrossOf(const std::string& world, WeldType type, const PaperWork& work)
 QStringList paperCautions();
 /// Each test of coupons with its values, and what it was before it was put right. A number in
 /// square brackets is the n of an event of that test, which is named.
-QStringList couponItems(const std::vector<CouponSeries>& coupons, const LogFacts& log);
+QStringList
+couponItems(const std::vector<CouponSeries>& coupons, const LogFacts& log, UnitSystem units);
 /// "Seal of 2030-01-07 by Oddo Quenley, …: fingerprint …"
 QString sealText(const SealFact& seal, const LogFacts& log);
 

@@ -3,6 +3,7 @@
 #include "app/print/record_paper.h"
 #include "app/text/card_text.h"
 #include "app/text/dates.h"
+#include "app/text/phrase_book.h"
 #include "app/text/record_words.h"
 #include "app/text/words.h"
 #include "core/people/certificate.h"
@@ -79,7 +80,7 @@ struct Sum {
 /// named. Joints that tell none leave the order of `work`, which is then no word of the log.
 struct JointsWork {
     PaperWork work;
-    bool told = false; // by a joint
+    bool told = false; // by a joint, or by who asked for it
 };
 
 JointsWork workOfJoints(const PaperWork& work, const ReportFacts& report) {
@@ -102,7 +103,8 @@ JointsWork workOfJoints(const PaperWork& work, const ReportFacts& report) {
     }
     if (orders.isEmpty()) {
         const std::optional<std::string>& job = report.filter.job;
-        take(job && !job->empty() ? job : std::nullopt);
+        out.told = job && !job->empty(); // it was asked for by name
+        take(out.told ? job : std::nullopt);
     }
     orders.sort();
     out.work.order = orders.join(tr(", "));
@@ -416,10 +418,10 @@ private:
         table.heads = {{tr("Sums by sheet")},  head(tr("Joints")),  head(tr("Seams")),
                        head(tr("Within")),     head(tr("Remarks")), head(tr("Out")),
                        head(tr("Incomplete")), head(tr("Open"))};
-        table.shares = {0.26, 0.09, 0.15, 0.1, 0.1, 0.1, 0.11, 0.09};
+        table.shares = {0.23, 0.09, 0.14, 0.1, 0.1, 0.1, 0.15, 0.09};
         if (anyDamaged()) {
             table.heads.push_back(head(tr("Unread")));
-            table.shares = {0.22, 0.08, 0.14, 0.09, 0.09, 0.09, 0.11, 0.08, 0.1};
+            table.shares = {0.19, 0.08, 0.13, 0.09, 0.09, 0.09, 0.15, 0.08, 0.1};
         }
         for (const auto& [sheet, sum] : bySheet) {
             table.rows.push_back(sumRow(
@@ -439,6 +441,10 @@ private:
 
     static QString seamOf(const JointLine& line) {
         return line.seam.empty() ? QStringLiteral("–") : plainText(line.seam);
+    }
+
+    static QString seamCell(const JointLine& line) {
+        return line.type == kTrial ? tr("trial %1").arg(seamOf(line)) : seamOf(line);
     }
 
     /// What the welder said to it.
@@ -503,7 +509,7 @@ private:
             name.strong = strong;
             table.rows.push_back(
                 {number,
-                 {first ? seamOf(joint.line) : QString()},
+                 {first ? seamCell(joint.line) : QString()},
                  name,
                  {reason.actual},
                  {reason.limit},
@@ -554,7 +560,7 @@ private:
                 items << tr("Joint %1 (%2): %3")
                              .arg(
                                  QString::number(joint.line.number), plainText(joint.line.weld),
-                                 plainText(joint.trouble));
+                                 plainText(inWords(joint.trouble).toStdString()));
             }
         }
         if (!items.isEmpty()) {
@@ -638,7 +644,7 @@ private:
             table.rows.push_back(
                 {number,
                  {minuteText(openedAt(line), days)},
-                 {line.type == "trial" ? tr("trial %1").arg(seamOf(line)) : seamOf(line)},
+                 {seamCell(line)},
                  {sheet},
                  {plainText(line.bench)},
                  {person(line.by, joint)},
@@ -653,7 +659,7 @@ private:
     void coupons(PaperDoc& doc) const {
         QStringList items;
         for (const ReportJoint& joint : m_report.joints) {
-            for (const QString& item : couponItems(joint.coupons, m_report.log)) {
+            for (const QString& item : couponItems(joint.coupons, m_report.log, m_units)) {
                 items << tr("Joint %1: %2").arg(QString::number(joint.line.number), item);
             }
         }

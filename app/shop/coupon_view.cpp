@@ -58,7 +58,7 @@ ListRowView resultRow(
     ListRowView row;
     row.enabled = false;
     if (factor) {
-        row.text = tr("Welding factor %1").arg(factorText(*factor));
+        row.text = tr("Welding factor %1").arg(factorText(*factor, required));
         row.second = answerText(*factor, required);
         const AnswerLook look = lookOf(answerOf(*factor, required));
         row.mark = look.mark;
@@ -229,7 +229,8 @@ ListView couponPage(const CouponSeries& series, const DayNames& names) {
                           .arg(
                               couponNumbers(was.weldedPa, kPaPerMpa, 2),
                               couponNumbers(was.parentPa, kPaPerMpa, 2));
-            const QStringList moves = couponMoves(version, series.versions[i + 1], personOf(names));
+            const QStringList moves =
+                couponMoves(version, series.versions[i + 1], UnitSystem::Metric, personOf(names));
             if (!moves.isEmpty()) {
                 row.third += QStringLiteral(" (%1)").arg(moves.join(QStringLiteral(", ")));
             }

@@ -1,11 +1,12 @@
 #include "app/text/coupon_words.h"
 
+#include "app/text/card_text.h"
 #include "app/text/numbers.h"
 #include "app/text/record_words.h"
 
 #include <QCoreApplication>
-#include <QLocale>
 #include <algorithm>
+#include <cmath>
 
 namespace seamclock {
 namespace {
@@ -34,13 +35,18 @@ QString couponNumbers(const std::vector<std::int64_t>& values, double per, int d
     return words.join(QStringLiteral(" · "));
 }
 
-QString factorText(const WeldingFactor& factor) {
-    const QString value = numberText(factor.factor, 3);
-    return factor.interval ? tr("%1, with 95 % between %2 and %3")
-                                 .arg(
-                                     value, numberText(factor.interval->low, 3),
-                                     numberText(factor.interval->high, 3))
-                           : tr("%1, no interval: too few coupons, or too much scatter").arg(value);
+QString factorText(const WeldingFactor& factor, const std::optional<double>& required) {
+    // With as many places that what is below the required one does not read as if it reached it.
+    const auto shown = [&required](double value) {
+        const bool close =
+            required && value < *required && std::round(value * 1e3) >= *required * 1e3;
+        return numberText(value, close ? 6 : 3);
+    };
+    const QString value = shown(factor.factor);
+    return factor.interval
+               ? tr("%1, with 95 % between %2 and %3")
+                     .arg(value, shown(factor.interval->low), shown(factor.interval->high))
+               : tr("%1, no interval: too few coupons, or too much scatter").arg(value);
 }
 
 QString answerText(const WeldingFactor& factor, const std::optional<double>& required) {
@@ -49,6 +55,9 @@ QString answerText(const WeldingFactor& factor, const std::optional<double>& req
     case FactorAnswer::Met:
         return tr("Above the required %1, with all its interval.").arg(limit);
     case FactorAnswer::MetByMean:
+        if (!factor.interval) {
+            return tr("Reaches the required %1 by its means; there is no interval.").arg(limit);
+        }
         return tr("Reaches the required %1 by its means, not with all its interval.").arg(limit);
     case FactorAnswer::NotMet:
         return tr("Below the required %1.").arg(limit);
@@ -66,31 +75,44 @@ QString bendText(const CouponTested& tested) {
     return tr("%1 of %2 cracked").arg(cracksOf(tested)).arg(tested.cracked.size());
 }
 
-QStringList couponValues(const CouponTested& tested) {
+QStringList couponValues(const CouponTested& tested, UnitSystem units) {
     QStringList parts;
-    const auto add = [&parts](
-                         const QString& words, const std::vector<std::int64_t>& values, double per,
-                         int decimals) {
-        if (!values.empty()) {
-            parts << words.arg(couponNumbers(values, per, decimals));
+    const auto add = [&parts](const QString& words, const QString& numbers) {
+        if (!numbers.isEmpty()) {
+            parts << words.arg(numbers);
         }
     };
     if (!tested.cracked.empty()) {
         parts << bendText(tested);
     }
-    add(tr("welded %1 N/mm²"), tested.weldedPa, kPaPerMpa, 2);
-    add(tr("parent sheet %1 N/mm²"), tested.parentPa, kPaPerMpa, 2);
-    add(tr("bend angle %1 °"), tested.angleMilli, 1e3, 1);
-    add(tr("travel of the ram %1 mm"), tested.ramUm, 1e3, 1);
+    const QString angles = couponNumbers(tested.angleMilli, 1e3, 1);
+    if (units == UnitSystem::Metric) {
+        add(tr("welded %1 N/mm²"), couponNumbers(tested.weldedPa, kPaPerMpa, 2));
+        add(tr("parent sheet %1 N/mm²"), couponNumbers(tested.parentPa, kPaPerMpa, 2));
+        add(tr("bend angle %1 °"), angles);
+        add(tr("travel of the ram %1 mm"), couponNumbers(tested.ramUm, 1e3, 1));
+        return parts;
+    }
+    const auto turned = [units](const std::vector<std::int64_t>& values, const auto& in) {
+        QStringList out;
+        for (const std::int64_t one : values) {
+            out << measureNumber(in(units, one));
+        }
+        return out.join(QStringLiteral(" · "));
+    };
+    add(tr("welded %1 psi"), turned(tested.weldedPa, pressureIn));
+    add(tr("parent sheet %1 psi"), turned(tested.parentPa, pressureIn));
+    add(tr("bend angle %1 °"), angles);
+    add(tr("travel of the ram %1 in"), turned(tested.ramUm, lengthIn));
     return parts;
 }
 
-QString couponResult(const CouponSeries& series) {
+QString couponResult(const CouponSeries& series, UnitSystem units) {
     if (series.factor) {
-        return tr("welding factor %1").arg(factorText(*series.factor));
+        return tr("welding factor %1").arg(factorText(*series.factor, series.required));
     }
     const CouponTested& now = series.now();
-    return now.cracked.empty() ? couponValues(now).join(tr("; ")) : bendText(now);
+    return now.cracked.empty() ? couponValues(now, units).join(tr("; ")) : bendText(now);
 }
 
 QString couponTitle(const CouponTested& tested) {
@@ -107,7 +129,7 @@ couponWelder(const CouponSeries& series, const std::function<QString(const std::
 }
 
 QStringList couponMoves(
-    const CouponVersion& was, const CouponVersion& next,
+    const CouponVersion& was, const CouponVersion& next, UnitSystem units,
     const std::function<QString(const std::string&)>& person) {
     QStringList out;
     const CouponTested& old = was.tested;
@@ -124,15 +146,18 @@ QStringList couponMoves(
                     ? testWord(old.test)
                     : tr("%1 by %2").arg(testWord(old.test), plainText(old.standard)));
     }
-    if (old.welder != now.welder && old.welder) {
-        out << tr("welded by %1").arg(person(*old.welder));
+    if (old.welder != now.welder) {
+        out
+            << (!was.welderName.empty() ? tr("welded by %1").arg(plainText(was.welderName))
+                : old.welder            ? tr("welded by %1").arg(person(*old.welder))
+                                        : tr("no welder named"));
+    }
+    if (old.procedure != now.procedure) {
+        out << (old.procedure.empty() ? tr("no procedure named") : plainText(old.procedure));
     }
     if (old.material != now.material || old.thicknessUm != now.thicknessUm) {
-        out << tr("%1, %2 mm")
-                   .arg(
-                       plainText(old.material), QLocale().toString(
-                                                    static_cast<double>(old.thicknessUm) / 1e3, 'g',
-                                                    QLocale::FloatingPointShortest));
+        out << tr("%1, %2").arg(
+            plainText(old.material), measureText(lengthIn(units, old.thicknessUm)));
     }
     return out;
 }

@@ -151,6 +151,24 @@ const Table& choices() {
     return kTable;
 }
 
+const Table& cues() {
+    static const Table kTable{
+        {"program_lost", QT_TRANSLATE_NOOP("Record", "the program stood still")},
+        {"changeover_overrun", QT_TRANSLATE_NOOP("Record", "changeover is over its limit")},
+        {"act_now", QT_TRANSLATE_NOOP("Record", "soak is over")},
+        {"build_up_late", QT_TRANSLATE_NOOP("Record", "build-up is late")},
+        {"count_in", QT_TRANSLATE_NOOP("Record", "the last seconds of soak")},
+        {"get_ready", QT_TRANSLATE_NOOP("Record", "get ready")},
+        {"row_not_saved", QT_TRANSLATE_NOOP("Record", "a step is not on disk")},
+        {"clock_jumped", QT_TRANSLATE_NOOP("Record", "the clock was set")},
+        {"battery_low", QT_TRANSLATE_NOOP("Record", "the battery is low")},
+        {"no_sound", QT_TRANSLATE_NOOP("Record", "no sound")},
+        {"alignment_late", QT_TRANSLATE_NOOP("Record", "alignment is slow")},
+        {"recheck_due", QT_TRANSLATE_NOOP("Record", "a reading is due")},
+        {"cooling_done", QT_TRANSLATE_NOOP("Record", "cooling is over")}};
+    return kTable;
+}
+
 /// Thousandths with all their decimals, and so many at least.
 QString thousandthsText(std::int64_t value, int atLeast) {
     int needed = 3;
@@ -316,7 +334,8 @@ QString gradeWord(std::string_view grade) {
 }
 
 QString choiceWord(std::string_view choice) {
-    return lookUp(choices(), choice);
+    const auto found = choices().find(choice);
+    return found == choices().end() ? plainText(choice) : Record::tr(found->second);
 }
 
 QString decisionWord(Decision decision) {
@@ -470,7 +489,11 @@ ReasonText reasonText(const Finding& finding, const WeldPlan& plan, UnitSystem u
     if (finding.code == "remark_made" && !finding.text.empty()) {
         out.what = choiceWord(finding.text); // what was remarked, not that something was
     }
-    const QString where = plateWhere(finding.place, finding.face);
+    const bool inCooling = finding.place == kInCooling;
+    if (inCooling) {
+        out.what = itemWord("recheck_reading");
+    }
+    const QString where = inCooling ? QString() : plateWhere(finding.place, finding.face);
     if (!where.isEmpty()) {
         out.what += QStringLiteral(" (%1)").arg(where);
     }
@@ -524,8 +547,7 @@ QString eventText(const WeldDetail& detail, const WeldPlan& plan, UnitSystem uni
         },
         [](const RemarkMade& d) { return choiceWord(d.text); },
         [](const CueAcknowledged& d) {
-            return Record::tr("signal seen: %1")
-                .arg(plainText(d.cue).replace(QLatin1Char('_'), QLatin1Char(' ')));
+            return Record::tr("signal seen: %1").arg(lookUp(cues(), d.cue));
         },
         [](const ClockBridged& d) { return bridgeText(d); },
         [](const ClockJumped& d) {

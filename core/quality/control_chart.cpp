@@ -30,14 +30,16 @@ std::optional<ControlLimits> limitsOf(const std::vector<double>& values) {
     if (values.size() < 2) {
         return std::nullopt;
     }
-    double sum = values.front();
+    // From the first value on: equal values have exactly their own value as mean, and a chart of
+    // them finds nothing.
+    double sum = 0;
     double ranges = 0;
     for (std::size_t i = 1; i < values.size(); ++i) {
-        sum += values[i];
+        sum += values[i] - values.front();
         ranges += std::abs(values[i] - values[i - 1]);
     }
     ControlLimits out;
-    out.mean = sum / static_cast<double>(values.size());
+    out.mean = values.front() + sum / static_cast<double>(values.size());
     out.meanRange = ranges / static_cast<double>(values.size() - 1);
     out.lower = out.mean - kIndividualsFactor * out.meanRange;
     out.upper = out.mean + kIndividualsFactor * out.meanRange;

@@ -4,11 +4,15 @@
 #include "core/log/fact_codec.h"
 #include "core/log/log_reader.h"
 #include "core/log/roster.h"
+#include "core/plan/sheets.h"
 #include "core/weld/event_codec.h"
+#include "core/weld/fold.h"
+#include "core/weld/record.h"
 
 #include <algorithm>
 #include <charconv>
 #include <cmath>
+#include <cstdlib>
 #include <fmt/format.h>
 #include <iterator>
 #include <map>
@@ -79,50 +83,44 @@ Result<void> checkBend(const CouponTested& tested) {
     return {};
 }
 
-/// Numbers of the joints that its versions were cut from, and the welder of the last one.
-Result<void> addJoints(LogReader& log, CouponSeries& series) {
-    for (std::size_t i = 0; i < series.versions.size(); ++i) {
-        CouponVersion& version = series.versions[i];
-        const bool last = i + 1 == series.versions.size();
-        const std::optional<std::string>& welder = version.tested.welder;
+/// Number of the joint that a version was cut from, and who welded it.
+Result<void> addJoint(LogReader& log, CouponSeries& series, CouponVersion& version) {
+    const std::optional<std::string>& welder = version.tested.welder;
+    const bool last = &version == &series.versions.back();
+    if (last) {
+        series.joinedBy = welder.value_or("");
+    }
+    const std::optional<std::string>& weld = version.tested.weld;
+    const auto first = weld ? log.body(*weld, 1) : Result<std::optional<std::string>>();
+    if (!first) {
+        return tl::unexpected<Error>(first.error());
+    }
+    if (!*first) {
+        return {}; // a trial, or of a log that isn't here
+    }
+    const auto event = eventFromBody(**first);
+    if (!event) {
         if (last) {
-            series.joinedBy = welder.value_or("");
+            series.unread.push_back({*weld, 1, event.error().detail});
         }
-        const std::optional<std::string>& weld = version.tested.weld;
-        if (!weld) {
-            continue;
+        return {};
+    }
+    const auto* opened = std::get_if<WeldOpened>(&event->d);
+    if (opened == nullptr) {
+        return {};
+    }
+    version.joint = opened->number;
+    if (!welder || *welder == event->by) {
+        auto name = nameElsewhere(log, *weld, event->by);
+        if (!name) {
+            return tl::unexpected<Error>(name.error());
         }
-        if (i > 0 && series.versions[i - 1].tested.weld == weld && !last) {
-            version.joint = series.versions[i - 1].joint;
-            continue;
-        }
-        const auto first = log.body(*weld, 1);
-        if (!first) {
-            return tl::unexpected<Error>(first.error());
-        }
-        if (!*first) {
-            continue; // of a log that isn't here
-        }
-        const auto event = eventFromBody(**first);
-        if (!event) {
-            if (last) {
-                series.unread.push_back({*weld, 1, event.error().detail});
-            }
-            continue;
-        }
-        const auto* opened = std::get_if<WeldOpened>(&event->d);
-        version.joint = opened == nullptr ? 0 : opened->number;
-        if (last && opened != nullptr) {
-            series.joint = version.joint;
-            if (!welder) {
-                const auto name = nameElsewhere(log, *weld, event->by);
-                if (!name) {
-                    return tl::unexpected<Error>(name.error());
-                }
-                series.joinedBy = event->by;
-                series.joinedByName = *name;
-            }
-        }
+        version.welderName = std::move(*name);
+    }
+    if (last) {
+        series.joint = version.joint;
+        series.joinedBy = welder.value_or(event->by);
+        series.joinedByName = version.welderName;
     }
     return {};
 }
@@ -139,7 +137,7 @@ Result<CouponVersion> versionFrom(const std::string& body, std::int64_t n) {
     if (auto sound = checkCoupon(*tested); !sound) {
         return tl::unexpected<Error>(sound.error());
     }
-    return CouponVersion{fact->at, fact->by, *tested, n, 0};
+    return CouponVersion{fact->at, fact->by, *tested, n, 0, {}};
 }
 
 } // namespace
@@ -149,7 +147,9 @@ Result<void> checkCoupon(const CouponTested& tested) {
         return fail(ErrorCode::Malformed, "no material is named; allowed: as PE-HD");
     }
     for (const std::string* text :
-         {&tested.material, &tested.standard, &tested.procedure, &tested.remark}) {
+         {&tested.material, &tested.standard, &tested.procedure, &tested.remark,
+          tested.welder ? &*tested.welder : &tested.material,
+          tested.reason ? &*tested.reason : &tested.material}) {
         if (text->size() > kLongestCouponText) {
             return fail(
                 ErrorCode::Malformed,
@@ -170,6 +170,84 @@ Result<void> checkCoupon(const CouponTested& tested) {
         return checkBend(tested);
     }
     return fail(ErrorCode::Malformed, "\"" + tested.test + "\" is no test; allowed: tensile, bend");
+}
+
+namespace {
+
+Result<void> checkJoint(const WeldRecord& joint, const CouponTested& tested) {
+    const bool met = std::any_of(joint.phases.begin(), joint.phases.end(), [](const auto& phase) {
+        return phase.phase == "build_up";
+    });
+    const std::int64_t number = joint.opened.number;
+    if (!met) {
+        return fail(
+            ErrorCode::Conflict,
+            fmt::format("the faces of joint {} never met; allowed: a joint that was made", number));
+    }
+    if (!joint.stored && !joint.aborted) {
+        return fail(
+            ErrorCode::Conflict,
+            fmt::format("joint {} is not finished yet; allowed: a joint that is", number));
+    }
+    if (joint.opened.sheets.empty()) {
+        return {};
+    }
+    const Sheet& sheet = joint.opened.sheets.front();
+    if (!isSamePlastic(tested.material, sheet.material)) {
+        return fail(
+            ErrorCode::Conflict, fmt::format(
+                                     "\"{}\" is not the plastic of joint {}; allowed: {}",
+                                     tested.material, number, sheet.material));
+    }
+    const std::int64_t um = tested.thicknessUm;
+    if (10 * std::abs(um - sheet.thicknessUm) > sheet.thicknessUm) {
+        return fail(
+            ErrorCode::Conflict,
+            fmt::format(
+                "{} mm is not the sheet of joint {}; allowed: a tenth apart from {} mm",
+                plainNumber(static_cast<double>(um) / 1e3), number,
+                plainNumber(static_cast<double>(sheet.thicknessUm) / 1e3)));
+    }
+    return {};
+}
+
+} // namespace
+
+Result<void> checkOrigin(LogReader& log, const CouponTested& tested) {
+    bool known = !tested.welder;
+    if (tested.weld) {
+        const auto events = log.weldEvents(*tested.weld);
+        if (events && events->empty()) {
+            return fail(
+                ErrorCode::Missing,
+                "there is no \"" + *tested.weld + "\" in this log; allowed: one that it has");
+        }
+        auto folded = events ? fold(*events) : Result<Weld>(tl::unexpected<Error>(events.error()));
+        if (folded) {
+            const WeldRecord joint = record(std::move(*folded));
+            if (auto sound = checkJoint(joint, tested); !sound) {
+                return sound;
+            }
+            known = known ||
+                    std::any_of(joint.events.begin(), joint.events.end(), [&](const Event& event) {
+                        return event.by == *tested.welder;
+                    });
+        }
+        known = known || !folded;
+    }
+    if (known) {
+        return {};
+    }
+    const auto roster = readRoster(log);
+    if (!roster) {
+        return tl::unexpected<Error>(roster.error());
+    }
+    if (findPerson(roster->people, *tested.welder) == nullptr) {
+        return fail(
+            ErrorCode::Missing, "nobody here is \"" + tested.welder->substr(0, 40) +
+                                    "\"; allowed: one of this log's people, as person:ID");
+    }
+    return {};
 }
 
 Result<std::vector<std::int64_t>> readThousandths(std::string_view list) {
@@ -242,8 +320,10 @@ Result<CouponsRead> readCoupons(LogReader& log, const std::optional<std::string>
                 series.factor = *factor;
             }
         }
-        if (auto added = addJoints(log, series); !added) {
-            return tl::unexpected<Error>(added.error());
+        for (CouponVersion& version : series.versions) {
+            if (auto added = addJoint(log, series, version); !added) {
+                return tl::unexpected<Error>(added.error());
+            }
         }
     }
     return out;

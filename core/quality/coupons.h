@@ -26,6 +26,8 @@ struct CouponVersion {
     CouponTested tested;
     std::int64_t n = 0;     // of its event in the series
     std::int64_t joint = 0; // as the series' own, by this version
+    /// How the log that the joint came with calls the welder; "": this one's people say who it is.
+    std::string welderName{};
 
     bool operator==(const CouponVersion&) const = default;
 };
@@ -42,10 +44,9 @@ struct UnreadEvent {
 struct CouponSeries {
     std::string id;                      // "coupon:UUID"
     std::vector<CouponVersion> versions; // the last holds
-    std::int64_t joint = 0; // its number, where it was cut from one of this log; else 0
-    std::string joinedBy;   // who welded: as told, else who opened the joint
-    std::string
-        joinedByName{}; // as the log calls that person that the joint came with; "": this one
+    std::int64_t joint = 0;     // its number, where it was cut from one of this log; else 0
+    std::string joinedBy;       // who welded: as told, else who opened the joint
+    std::string joinedByName{}; // as CouponVersion::welderName
     std::optional<WeldingFactor> factor; // tensile, with parent coupons
     std::optional<double> required;      // of its material
     /// Of its own events, and the opening of its joint. What was put right there is not known.
@@ -69,6 +70,12 @@ Result<void> checkCoupon(const CouponTested& tested);
 /// "31.2, 30.8" in MPa, with a dot; likewise angles [°] and displacements [mm], as thousandths.
 /// Malformed: the value that is none.
 Result<std::vector<std::int64_t>> readThousandths(std::string_view list);
+
+/// Whether a series can be what it says to be: of a joint of this log that was joined, has ended,
+/// and is of that plastic and about that thickness; by a welder whom this log or the joint knows.
+/// Missing: no such joint, nobody of that id. Conflict: the rest. A joint that can't be read is not
+/// asked. Errors as the reader's.
+Result<void> checkOrigin(LogReader& log, const CouponTested& tested);
 
 struct CouponsRead {
     std::vector<CouponSeries> series; // in the order in which they were first entered

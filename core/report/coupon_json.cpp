@@ -94,6 +94,9 @@ std::string couponJson(const CouponSeries& one) {
     if (!one.joinedBy.empty()) {
         json["joined_by"] = one.joinedBy;
     }
+    if (!one.joinedByName.empty()) { // by the log that the joint came with
+        json["joined_by_name"] = one.joinedByName;
+    }
     if (one.factor) {
         json["welding_factor"] = factorJson(*one.factor, one.required);
     }

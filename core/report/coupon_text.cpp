@@ -17,20 +17,27 @@ std::string shown(double value, double per = 1e3) {
     return plainNumber(std::round(value * per) / per);
 }
 
+/// With as many places that what is below the required one does not read as if it reached it.
+std::string shownBeside(double value, const std::optional<double>& required) {
+    const bool close = required && value < *required && std::round(value * 1e3) >= *required * 1e3;
+    return shown(value, close ? 1e6 : 1e3);
+}
+
 std::string factorText(const CouponSeries& series) {
     const WeldingFactor& factor = *series.factor;
-    std::string text = shown(factor.factor);
+    std::string text = shownBeside(factor.factor, series.required);
     text += factor.interval ? fmt::format(
-                                  ", 95 % between {} and {}", shown(factor.interval->low),
-                                  shown(factor.interval->high))
+                                  ", 95 % between {} and {}",
+                                  shownBeside(factor.interval->low, series.required),
+                                  shownBeside(factor.interval->high, series.required))
                             : ", no interval: too few coupons, or parents that scatter too much";
     switch (answerOf(factor, series.required)) {
     case FactorAnswer::Met:
         text += fmt::format("; above the required {} with all its interval", *series.required);
         break;
     case FactorAnswer::MetByMean:
-        text += fmt::format(
-            "; reaches the required {} by its means, not with all its interval", *series.required);
+        text += fmt::format("; reaches the required {} by its means", *series.required);
+        text += factor.interval ? ", not with all its interval" : "";
         break;
     case FactorAnswer::NotMet:
         text += fmt::format("; below the required {}", *series.required);
@@ -68,20 +75,60 @@ std::string unreadEventText(const UnreadEvent& one) {
 
 namespace {
 
-/// "; before of joint 41, EN 12814-2"
+std::string numbersText(const CouponTested& tested) {
+    std::string text;
+    const auto add = [&text](const char* what, const std::string& values, const char* unit) {
+        text += (text.empty() ? "" : ", ") + std::string(what) + " " + values + unit;
+    };
+    if (!tested.weldedPa.empty()) {
+        add("welded", listText(tested.weldedPa, 1e6), " MPa");
+    }
+    if (!tested.parentPa.empty()) {
+        add("parent", listText(tested.parentPa, 1e6), " MPa");
+    }
+    if (!tested.angleMilli.empty()) {
+        add("bend angle", listText(tested.angleMilli, 1e3), "°");
+    }
+    if (!tested.ramUm.empty()) {
+        add("ram", listText(tested.ramUm, 1e3), " mm");
+    }
+    if (!tested.cracked.empty()) {
+        add("cracked", listText(tested.cracked, 1), "");
+    }
+    return text;
+}
+
+/// "; before of joint 41, EN 12814-2, welded 27 MPa": all that this version had otherwise.
 std::string movedText(const CouponVersion& was, const CouponVersion& now) {
     std::string text;
     const auto add = [&text](const std::string& words) {
         text += (text.empty() ? "; before " : ", ") + onOneLine(words);
     };
-    if (was.tested.weld != now.tested.weld) {
-        add(was.joint > 0     ? fmt::format("of joint {}", was.joint)
-            : was.tested.weld ? "of " + *was.tested.weld
-                              : "of a procedure trial");
+    const auto addIf = [&add](const std::string& old, const std::string& is, const char* none) {
+        if (old != is) {
+            add(old.empty() ? none : old);
+        }
+    };
+    const CouponTested& old = was.tested;
+    const CouponTested& is = now.tested;
+    if (old.weld != is.weld) {
+        add(was.joint > 0 ? fmt::format("of joint {}", was.joint)
+            : old.weld    ? "of " + *old.weld
+                          : "of a procedure trial");
     }
-    if (was.tested.standard != now.tested.standard) {
-        add(was.tested.standard.empty() ? "by no standard" : was.tested.standard);
+    addIf(old.test, is.test, "");
+    addIf(old.standard, is.standard, "by no standard");
+    if (old.welder != is.welder) {
+        add(old.welder ? "welded by " + *old.welder +
+                             (was.welderName.empty() ? "" : " (" + was.welderName + ")")
+                       : "no welder");
     }
+    if (old.material != is.material || old.thicknessUm != is.thicknessUm) {
+        add(old.material + " " + fromThousandths(old.thicknessUm) + " mm");
+    }
+    addIf(old.procedure, is.procedure, "no procedure");
+    addIf(numbersText(old), numbersText(is), "no number");
+    addIf(old.remark, is.remark, "no remark");
     return text;
 }
 

@@ -11,7 +11,7 @@
 namespace seamclock {
 namespace {
 
-std::string resultOf(const JointLine& line) {
+std::string resultOf(const JointLine& line, const LineSaid& said) {
     std::string result = line.verdict.empty() ? codeInWords(line.phase) : line.verdict;
     if (line.phase == "aborted") {
         result += ", stopped";
@@ -25,12 +25,21 @@ std::string resultOf(const JointLine& line) {
     if (line.findings > 0) {
         result += fmt::format(" ({} {})", line.findings, line.findings == 1 ? "reason" : "reasons");
     }
+    if (!said.firstReason.empty()) {
+        result += ": " + said.firstReason;
+    }
+    if (!said.decision.empty()) {
+        result += "; " + codeInWords(said.decision) + " by " + said.decidedBy;
+    }
+    if (!said.signedOffBy.empty()) {
+        result += "; signed off by " + said.signedOffBy;
+    }
     return onOneLine(result);
 }
 
 } // namespace
 
-std::string dayListText(const std::vector<JointLine>& lines) {
+std::string dayListText(const std::vector<JointLine>& lines, const std::vector<LineSaid>& said) {
     std::string text;
     std::size_t i = 0;
     while (i < lines.size()) {
@@ -45,7 +54,7 @@ std::string dayListText(const std::vector<JointLine>& lines) {
                  onOneLine(fmt::format(
                      "{} {} × {} mm", line.material, fromThousandths(line.thicknessUm),
                      fromThousandths(line.lengthUm))),
-                 onOneLine(line.bench), resultOf(line)});
+                 onOneLine(line.bench), resultOf(line, i < said.size() ? said[i] : LineSaid())});
         }
         text += (text.empty() ? "" : "\n") + headline(onOneLine(day)) + aligned(rows);
     }
@@ -91,8 +100,11 @@ Result<LineReading> LineReading::open(const std::string& log) {
     return LineReading(std::move(*reader));
 }
 
-LineSaid LineReading::of(const JointLine& line) {
+Result<LineSaid> LineReading::of(const JointLine& line) {
     const auto events = m_reader.weldEvents(line.weld);
+    if (!events && events.error().code != ErrorCode::Damaged) {
+        return tl::unexpected<Error>(events.error());
+    }
     auto folded = events ? fold(*events) : Result<Weld>(tl::unexpected<Error>(events.error()));
     return folded ? saidOf(record(std::move(*folded))) : LineSaid{};
 }

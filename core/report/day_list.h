@@ -11,9 +11,6 @@
 
 namespace seamclock {
 
-/// A table with a headline for each day, newest first as the log gives it.
-std::string dayListText(const std::vector<JointLine>& lines);
-
 /// What a reader of the list asks next, and the log keeps in the joint's events alone.
 struct LineSaid {
     std::string part;        // that the seam is of
@@ -32,13 +29,17 @@ class LineReading {
 public:
     /// Errors as LogReader::open.
     static Result<LineReading> open(const std::string& log);
-    /// Nothing of a joint whose events make no weld: its line says so.
-    LineSaid of(const JointLine& line);
+    /// Nothing of a joint whose events make no weld: its line says so. Errors as the reader's.
+    Result<LineSaid> of(const JointLine& line);
 
 private:
     explicit LineReading(LogReader reader) : m_reader(std::move(reader)) {}
     LogReader m_reader;
 };
+
+/// A table with a headline for each day, newest first as the log gives it; `said`: of each line.
+std::string
+dayListText(const std::vector<JointLine>& lines, const std::vector<LineSaid>& said = {});
 
 /// Header and rows with CRLF. Instants in UTC, the unit in the column's name.
 std::string dayListHeader();

@@ -71,9 +71,11 @@ Result<std::string> dayReport(LogReader& reader, const std::string& day) {
         return tl::unexpected<Error>(report.error());
     }
     std::vector<JointLine> lines;
+    std::vector<LineSaid> said;
     std::set<std::size_t> covering;
     for (const ReportJoint& joint : report->joints) {
         lines.insert(lines.begin(), joint.line); // the list has the newest first
+        said.insert(said.begin(), joint.record ? saidOf(*joint.record) : LineSaid());
         covering.insert(joint.seals.begin(), joint.seals.end());
     }
     std::string text = headline("Day report, " + onOneLine(day));
@@ -83,7 +85,7 @@ Result<std::string> dayReport(LogReader& reader, const std::string& day) {
           lines.empty() ? "none" : std::to_string(lines.size()) + ": " + countsOf(lines)}},
         0);
     if (!lines.empty()) {
-        text += "\n" + dayListText(lines);
+        text += "\n" + dayListText(lines, said);
     }
     const auto coupons = readCoupons(reader);
     if (!coupons) {

@@ -317,8 +317,8 @@ Result<RecordFacts> recordFacts(
             out.bench = std::move(bench->bench);
         }
     }
-    if (materials != nullptr) {
-        takeHeat(out, *materials);
+    if (materials != nullptr && (out.record.stored || out.record.aborted)) {
+        takeHeat(out, *materials); // of a weld that still runs nothing is told
     }
     auto coupons = readCoupons(reader, weld);
     if (!coupons) {

@@ -4,6 +4,7 @@
 #pragma once
 
 #include "core/session/order.h"
+#include "core/shift/seam_label.h"
 #include "core/weld/fold.h"
 
 #include <cstdint>
@@ -24,12 +25,5 @@ sameAgain(const Weld& weld, const ProcedureDocument& procedure, const BenchDocum
 WeldOrder weldAgain(
     const Weld& weld, const ProcedureDocument& procedure, const BenchDocument& bench,
     std::int64_t lostUm);
-
-/// "S3" of "S3/R2".
-std::string_view seamOf(std::string_view label);
-/// 2 of "S3/R2", 0 of "S3".
-int reweldsOf(std::string_view label);
-/// "S3/R1" of "S3", "S3/R2" of "S3/R1".
-std::string reweldLabel(std::string_view label);
 
 } // namespace seamclock

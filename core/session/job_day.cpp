@@ -185,8 +185,9 @@ private:
         if (!open) {
             return tl::unexpected<Error>(open.error());
         }
+        std::vector<std::pair<Weld, std::size_t>> running; // and its bench
         for (const std::string& name : *open) {
-            const auto weld = weldNamed(name);
+            auto weld = weldNamed(name);
             if (!weld && weld.error().code != ErrorCode::Damaged) {
                 return tl::unexpected<Error>(weld.error());
             }
@@ -195,8 +196,16 @@ private:
                     return named;
                 }
             } else if (const auto bench = benchNamed(weld->opened().bench)) {
-                placeWeld(*weld, *bench, true); // else of a bench not planned for
+                running.emplace_back(std::move(*weld), *bench); // else of a bench not planned for
             }
+        }
+        // Who is planned for has his own hands; whoever isn't takes what then is left.
+        std::stable_partition(running.begin(), running.end(), [this](const auto& one) {
+            const std::string& by = one.first.events.front().by;
+            return std::find(m_ask.people.begin(), m_ask.people.end(), by) != m_ask.people.end();
+        });
+        for (const auto& [weld, bench] : running) {
+            placeWeld(weld, bench, true);
         }
         for (std::size_t bench = 0; bench < m_today.size(); ++bench) {
             if (!m_today[bench].empty()) {
@@ -328,9 +337,18 @@ private:
             DayRunning{labelOf(weld), *left, person, opened.type == WeldType::Trial, wait};
     }
 
-    static std::string labelOf(const Weld& weld) {
+    /// With its job where a seam of another job that is planned has the same label.
+    std::string labelOf(const Weld& weld) const {
         const WeldOpened& opened = weld.opened();
-        return opened.seam.value_or("joint " + std::to_string(opened.number));
+        if (!opened.seam) {
+            return "joint " + std::to_string(opened.number);
+        }
+        const bool twice =
+            opened.job &&
+            std::any_of(m_ask.seams.begin(), m_ask.seams.end(), [&opened](const JobSeam& one) {
+                return one.label == *opened.seam && one.job != *opened.job;
+            });
+        return twice ? *opened.job + " " + *opened.seam : *opened.seam;
     }
 
     /// As session would make it of the seam there today.

@@ -7,6 +7,7 @@
 #include "core/quality/coupons.h"
 #include "core/session/job_book.h"
 #include "core/shift/seam_document.h"
+#include "core/shift/seam_label.h"
 
 #include <algorithm>
 #include <set>
@@ -312,6 +313,18 @@ Result<void> Office::withdrawAttestation(
     return note(by.person(), "procedure:" + procedure, AttestationWithdrawn{{}, reason, cells});
 }
 
+// What was handed to the writer is on disk first, so that the log alone is asked.
+Result<void> Office::checkCouponOrigin(const CouponTested& tested) {
+    if (const auto flushed = m_writer->flush(); !flushed) {
+        return passOn(flushed.error());
+    }
+    auto reader = LogReader::open(m_writer->path());
+    if (!reader) {
+        return passOn(reader.error());
+    }
+    return checkOrigin(*reader, tested);
+}
+
 Result<std::string> Office::noteCoupons(const ProvenPerson& by, const CouponTested& tested) {
     if (const auto may = mayChange(by); !may) {
         return passOn(may.error());
@@ -323,6 +336,9 @@ Result<std::string> Office::noteCoupons(const ProvenPerson& by, const CouponTest
         return fail(
             ErrorCode::Malformed, "a new series has no reason; allowed: one only where an earlier "
                                   "series is put right");
+    }
+    if (const auto real = checkCouponOrigin(tested); !real) {
+        return passOn(real.error());
     }
     const std::string series = "coupon:" + newUuid();
     if (const auto noted = note(by.person(), series, tested); !noted) {
@@ -341,6 +357,9 @@ Result<void> Office::correctCoupons(
     }
     if (!tested.reason || tested.reason->empty()) {
         return fail(ErrorCode::Missing, "no reason is given; allowed: a few words why");
+    }
+    if (auto real = checkCouponOrigin(tested); !real) {
+        return real;
     }
     auto reader = LogReader::open(m_writer->path());
     if (!reader) {
@@ -401,6 +420,9 @@ Result<void> Office::addSeams(const ProvenPerson& by, const std::vector<JobSeam>
                 ErrorCode::Malformed, "seam \"" + seam.label +
                                           "\" lacks something; allowed: one with a job, a label, a "
                                           "procedure, a length and two sheets");
+        }
+        if (std::string why = whyNoLabel(seam.label); !why.empty()) {
+            return fail(ErrorCode::Malformed, std::move(why));
         }
         if (!names.insert(nameOf(seam)).second) {
             return fail(

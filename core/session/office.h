@@ -64,7 +64,8 @@ public:
         const ProvenPerson& by, const std::string& procedure, const std::string& reason,
         const std::vector<std::string>& cells);
     /// Coupons that were tested (core/quality/coupons.h); the id of their series. Errors as
-    /// checkCoupon; Malformed: a reason, which only what puts an earlier one right has.
+    /// checkCoupon and checkOrigin; Malformed: a reason, which only what puts an earlier one right
+    /// has.
     Result<std::string> noteCoupons(const ProvenPerson& by, const CouponTested& tested);
     /// Puts a series right as a whole; what it said before stays in the log. Missing: there is no
     /// such series in it, or no reason is given.
@@ -95,6 +96,7 @@ private:
         const std::string& by, const std::string& subject, FactDetail detail,
         std::vector<LogDocument> documents = {});
     Result<std::vector<JobSeam>> jobSeams();
+    Result<void> checkCouponOrigin(const CouponTested& tested);
     Result<void> store(const std::string& by, const Person& person);
     Result<void> storePin(
         const std::string& by, const Person& person, const Pin& pin, const std::string& reason);

@@ -4,6 +4,7 @@
 #include "core/plan/sheets.h"
 #include "core/shift/csv_rows.h"
 #include "core/shift/job_limits.h"
+#include "core/shift/seam_label.h"
 
 #include <algorithm>
 #include <charconv>
@@ -235,12 +236,16 @@ private:
                                                        "label once",
                                                        first->second));
             }
+            if (const std::string why = whyNoLabel(seam.label); !why.empty()) {
+                wrong("label", why);
+            }
         }
         seam.what = text("what", kLongestText, false);
         seam.part = text("part", kLongestText, false);
         seam.procedure = named("procedure", idsOf(m_known.procedures), true);
         seam.bench = named("bench", m_known.benches, false);
-        const auto thickness = number("thickness_mm", {0, kThickestMm, true, "mm"}, true);
+        const auto thickness =
+            number("thickness_mm", {kThinnestMm, kThickestMm, false, "mm"}, true);
         seam.thicknessMm = thickness.value_or(0);
         seam.lengthsMm = lengths();
         seam.dragN = number("drag_N", {0, kGreatestDragN, false, "N"}, false);

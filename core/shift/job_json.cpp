@@ -3,10 +3,12 @@
 #include "core/plan/sheets.h"
 #include "core/shift/job.h"
 #include "core/shift/job_limits.h"
+#include "core/shift/seam_label.h"
 
 #include <algorithm>
 #include <cmath>
 #include <filesystem>
+#include <set>
 #include <system_error>
 
 namespace seamclock {
@@ -43,10 +45,13 @@ JobSeam readSeam(JsonReader reader, const std::string& folder) {
     JobSeam seam;
     reader.ignore("id");
     seam.label = reader.text("label");
+    if (const std::string why = whyNoLabel(seam.label); !why.empty()) {
+        reader.complain("label", why);
+    }
     seam.what = reader.text("what");
     seam.procedure = reader.text("procedure");
     seam.benchFile = folder + "/" + reader.text("bench");
-    seam.thicknessMm = reader.number("thickness_mm", 0, kThickestMm);
+    seam.thicknessMm = reader.number("thickness_mm", kThinnestMm, kThickestMm);
     seam.lengthsMm = reader.numbers("lengths_mm");
     for (const double length : seam.lengthsMm) {
         if (!(length > 0 && length <= kLongestMm)) {
@@ -121,6 +126,13 @@ Result<Job> readJobFile(const std::string& file) {
     }
     for (const JsonReader& seam : reader.objects("seams")) {
         job.seams.push_back(readSeam(seam, folder.empty() ? "." : folder));
+    }
+    std::set<std::string> labels;
+    for (const JobSeam& seam : job.seams) {
+        if (!labels.insert(seam.label).second) {
+            reader.complain(
+                "seams", "\"" + seam.label + "\" is there twice; allowed: each label once");
+        }
     }
     job.name = job.order.empty() ? job.name : job.order;
     for (JobSeam& seam : job.seams) {

@@ -3,6 +3,7 @@
 
 namespace seamclock {
 
+inline constexpr double kThinnestMm = 0.1;
 inline constexpr double kThickestMm = 1'000;
 inline constexpr double kLongestMm = 100'000;
 inline constexpr double kGreatestDragN = 100'000;

@@ -80,6 +80,12 @@ struct Course {
 
 using Findings = std::vector<Finding>;
 
+/// Of one event alone.
+Finding at(std::int64_t n, Finding finding) {
+    finding.n = n;
+    return finding;
+}
+
 std::int64_t valueOf(const Retained* reading) {
     return std::get<ReadingTaken>(reading->d).readingMilli;
 }
@@ -152,24 +158,26 @@ void judgePlate(const Course& course, Findings& out) {
 void judgeAlignment(const Course& course, Findings& out) {
     const std::int64_t least = *course.plan.beadMinUm;
     std::optional<std::int64_t> bead;
+    std::int64_t beadN = 0;
     for (const Retained& one : course.events) {
         const auto* check = std::get_if<CheckMade>(&one.d);
         if (check != nullptr && check->check == "alignment_bead" && check->valueUm) {
             bead = *check->valueUm;
+            beadN = one.n;
         }
     }
     if (course.soaked != nullptr && bead && *bead < least) {
         out.push_back(
-            {"alignment_bead", Grade::Out, least, *bead, "um",
-             fmt::format(
-                 "The smallest alignment bead was {} mm; at least {} mm is asked.",
-                 hundredths(*bead), hundredths(least))});
+            at(beadN, {"alignment_bead", Grade::Out, least, *bead, "um",
+                       fmt::format(
+                           "The smallest alignment bead was {} mm; at least {} mm is asked.",
+                           hundredths(*bead), hundredths(least))}));
     } else if (course.soaked != nullptr && bead && *bead > least + kBeadAboveMinUm) {
         out.push_back(
-            {"alignment_bead", Grade::Remark, least + kBeadAboveMinUm, *bead, "um",
-             fmt::format(
-                 "The alignment bead was {} mm, above {} mm.", hundredths(*bead),
-                 hundredths(least + kBeadAboveMinUm))});
+            at(beadN, {"alignment_bead", Grade::Remark, least + kBeadAboveMinUm, *bead, "um",
+                       fmt::format(
+                           "The alignment bead was {} mm, above {} mm.", hundredths(*bead),
+                           hundredths(least + kBeadAboveMinUm))}));
     }
     if (course.soaked == nullptr || course.aligned == nullptr || !course.plan.alignMedian) {
         return;
@@ -202,11 +210,11 @@ void judgeSoak(const Course& course, Findings& out) {
         out.push_back(
             {"soak_pressure", Grade::Remark, {}, {}, "", "The soak reading was not taken."});
     } else if (valueOf(*highest) > band.highMilli) {
-        out.push_back(
-            {"soak_pressure", Grade::Out, band.highMilli, valueOf(*highest), "milli",
-             fmt::format(
-                 "The soak reading was {}; at most {} is allowed.", hundredths(valueOf(*highest)),
-                 hundredths(band.highMilli))});
+        out.push_back(at(
+            (*highest)->n, {"soak_pressure", Grade::Out, band.highMilli, valueOf(*highest), "milli",
+                            fmt::format(
+                                "The soak reading was {}; at most {} is allowed.",
+                                hundredths(valueOf(*highest)), hundredths(band.highMilli))}));
     }
     const TimeBand& soak = *course.plan.soak;
     const WeldTime took = course.plateOut->t - course.soaked->t;
@@ -258,10 +266,10 @@ void judgeBuildUp(const Course& course, Findings& out) {
     for (const Retained* reading : course.readings(ReadingPhase::Joining)) {
         if (valueOf(reading) > band.highMilli) {
             out.push_back(
-                {"build_up", Grade::Out, band.highMilli, valueOf(reading), "milli",
-                 fmt::format(
-                     "The joining reading was {}, above its band's end of {}.",
-                     hundredths(valueOf(reading)), hundredths(band.highMilli))});
+                at(reading->n, {"build_up", Grade::Out, band.highMilli, valueOf(reading), "milli",
+                                fmt::format(
+                                    "The joining reading was {}, above its band's end of {}.",
+                                    hundredths(valueOf(reading)), hundredths(band.highMilli))}));
             break;
         }
     }
@@ -300,15 +308,19 @@ bool belowHalf(const WeldPlan::ScalePlan& scale, std::int64_t reading) {
 void judgeRechecks(const Course& course, Findings& out) {
     const WeldPlan::ScalePlan& scale = *course.plan.scale;
     const auto readings = course.readings(ReadingPhase::Recheck);
-    const auto finding = [&](Grade grade, std::int64_t limit, std::int64_t actual,
-                             const std::string& text) {
+    const auto finding = [](Grade grade, std::int64_t limit, const Retained& reading,
+                            const std::string& text) {
+        const std::int64_t actual = valueOf(&reading);
         return Finding{
             "joining_reading",
             grade,
             limit,
             actual,
             "milli",
-            fmt::format("{}: {}, limit {}.", text, hundredths(actual), hundredths(limit))};
+            fmt::format("{}: {}, limit {}.", text, hundredths(actual), hundredths(limit)),
+            reading.n,
+            kInCooling,
+            ""};
     };
     const std::size_t before = out.size();
     std::optional<Finding> toppedUpEarly;
@@ -317,12 +329,12 @@ void judgeRechecks(const Course& course, Findings& out) {
         if (belowHalf(scale, actual)) {
             out.push_back(finding(
                 Grade::Out, scale.zeroMilli + (scale.joining.setMilli - scale.zeroMilli) / 2,
-                actual, "The reading fell below half in cooling"));
+                *readings[i], "The reading fell below half in cooling"));
             continue;
         }
         if (actual > scale.joining.highMilli) {
             out.push_back(finding(
-                Grade::Out, scale.joining.highMilli, actual,
+                Grade::Out, scale.joining.highMilli, *readings[i],
                 "The reading was above its band in cooling"));
         }
         if (actual >= scale.joining.lowMilli) {
@@ -336,11 +348,12 @@ void judgeRechecks(const Course& course, Findings& out) {
             ((*toppedUp)->t - course.locked->t).hi * 3 <= course.plan.cooling->atLeast;
         if (early && !toppedUpEarly) {
             toppedUpEarly = finding(
-                Grade::Remark, scale.joining.lowMilli, actual,
+                Grade::Remark, scale.joining.lowMilli, *readings[i],
                 "The reading was low and was topped up in the first third of cooling");
         } else if (!early && (toppedUp != readings.end() || course.released != nullptr)) {
             out.push_back(finding(
-                Grade::Out, scale.joining.lowMilli, actual, "The reading was left low in cooling"));
+                Grade::Out, scale.joining.lowMilli, *readings[i],
+                "The reading was left low in cooling"));
         }
     }
     if (toppedUpEarly && out.size() == before) {
@@ -361,13 +374,13 @@ void judgeJoining(const Course& course, Findings& out) {
     } else if (
         course.locked != nullptr &&
         valueOf(readings.back()) < course.plan.scale->joining.lowMilli) {
-        out.push_back(
-            {"joining_reading", Grade::Out, course.plan.scale->joining.lowMilli,
-             valueOf(readings.back()), "milli",
-             fmt::format(
-                 "The joining reading was {}, below its band's end of {}.",
-                 hundredths(valueOf(readings.back())),
-                 hundredths(course.plan.scale->joining.lowMilli))});
+        out.push_back(at(
+            readings.back()->n, {"joining_reading", Grade::Out, course.plan.scale->joining.lowMilli,
+                                 valueOf(readings.back()), "milli",
+                                 fmt::format(
+                                     "The joining reading was {}, below its band's end of {}.",
+                                     hundredths(valueOf(readings.back())),
+                                     hundredths(course.plan.scale->joining.lowMilli))}));
     }
     if (course.locked != nullptr) {
         judgeRechecks(course, out);
@@ -417,10 +430,17 @@ void judgeCooling(const Course& course, Findings& out) {
 void judgeBead(const Course& course, Findings& out) {
     std::optional<std::int64_t> smallestK;
     std::optional<std::int64_t> worstStep;
+    std::int64_t smallestN = 0;
+    std::int64_t worstN = 0;
     for (const Retained& one : course.events) {
-        if (const auto* bead = std::get_if<BeadMeasured>(&one.d)) {
-            smallestK = std::min(smallestK.value_or(bead->kUm), bead->kUm);
-            worstStep = std::max(worstStep.value_or(bead->misalignmentUm), bead->misalignmentUm);
+        const auto* bead = std::get_if<BeadMeasured>(&one.d);
+        if (bead != nullptr && (!smallestK || bead->kUm < *smallestK)) {
+            smallestK = bead->kUm;
+            smallestN = one.n;
+        }
+        if (bead != nullptr && (!worstStep || bead->misalignmentUm > *worstStep)) {
+            worstStep = bead->misalignmentUm;
+            worstN = one.n;
         }
     }
     const bool looked = std::holds_alternative<Inspecting>(course.state) ||
@@ -435,17 +455,18 @@ void judgeBead(const Course& course, Findings& out) {
     const std::int64_t most = course.plan.misalignmentMaxUm;
     if (*worstStep > most) {
         out.push_back(
-            {"misalignment", Grade::Out, most, *worstStep, "um",
-             fmt::format(
-                 "The faces are out of line by {} mm; at most {} mm is allowed.",
-                 hundredths(*worstStep), hundredths(most))});
+            at(worstN, {"misalignment", Grade::Out, most, *worstStep, "um",
+                        fmt::format(
+                            "The faces are out of line by {} mm; at most {} mm is allowed.",
+                            hundredths(*worstStep), hundredths(most))}));
     }
     if (*smallestK <= 0) {
         out.push_back(
-            {"bead_k", Grade::Out, 0, *smallestK, "um",
-             fmt::format(
-                 "The valley of the bead lies {} mm above the sheet; it must stand above it.",
-                 hundredths(*smallestK))});
+            at(smallestN,
+               {"bead_k", Grade::Out, 0, *smallestK, "um",
+                fmt::format(
+                    "The valley of the bead lies {} mm above the sheet; it must stand above it.",
+                    hundredths(*smallestK))}));
     }
 }
 

@@ -19,6 +19,8 @@ inline constexpr std::int64_t kVerdictRules = 1;
 enum class Grade { Incomplete, Out, Remark };
 std::string_view toString(Grade grade); // "incomplete", "out", "remark"
 
+inline constexpr const char* kInCooling = "cooling";
+
 struct Finding {
     std::string code; // the verdict row, or what was remarked: "changeover", "step_taken_back"
     Grade grade = Grade::Remark;
@@ -27,7 +29,7 @@ struct Finding {
     std::string unit;    // of limit and actual: "ms", "um", "mC", "milli"
     std::string text;    // one English sentence
     std::int64_t n = 0;  // of the one event that it tells of; 0: it follows from several
-    std::string place{}; // on the plate; "": of the whole
+    std::string place{}; // on the plate, or kInCooling of a reading; "": of the whole
     std::string face{};  // of the plate
 
     bool operator==(const Finding&) const = default;

@@ -156,8 +156,32 @@
             <translation>„%1“ ist keins von warmer, colder</translation>
         </message>
         <message>
+            <source>"%1" is not the plastic of joint %2; allowed: %3</source>
+            <translation>„%1“ ist nicht der Kunststoff der Schweißung %2; erlaubt: %3</translation>
+        </message>
+        <message>
+            <source>"%1" is there twice; allowed: each label once</source>
+            <translation>„%1“ steht zweimal da; erlaubt: jede Bezeichnung einmal</translation>
+        </message>
+        <message>
+            <source>"%1" is what %2 is called once it is welded again; allowed: a label that does not end so</source>
+            <translation>„%1“ heißt %2, wenn sie neu geschweißt wird; erlaubt: eine Bezeichnung, die nicht so endet</translation>
+        </message>
+        <message>
             <source>"%1" stands twice</source>
             <translation>„%1“ steht zweimal da</translation>
+        </message>
+        <message>
+            <source>"Seen", and go on.</source>
+            <translation>„Gesehen“, und weiter.</translation>
+        </message>
+        <message>
+            <source>"Seen". Cooling takes that much longer.</source>
+            <translation>„Gesehen“. Das Abkühlen dauert um so viel länger.</translation>
+        </message>
+        <message>
+            <source>"Stop: cut out", cut back and plane. Going on is in the record.</source>
+            <translation>„Stopp: austrennen“, zurückschneiden und hobeln. Weitermachen steht im Protokoll.</translation>
         </message>
         <message>
             <source>"attested" is what a foreman says in a log, with his PIN; a file says seen, memory, common_practice or derived</source>
@@ -297,7 +321,7 @@
         </message>
         <message>
             <source>%1 beside the shop's own log</source>
-            <translation>%1 beim Logbuch der Werkstatt</translation>
+            <translation>%1 beim Logbuch des Betriebs</translation>
         </message>
         <message>
             <source>%1 by %2</source>
@@ -565,7 +589,7 @@
         </message>
         <message>
             <source>%1 is no demo shop and is left as it is; allowed: a folder with the mark %2</source>
-            <translation>%1 ist kein Demobetrieb und bleibt, wie es ist; erlaubt: ein Ordner mit der Marke %2</translation>
+            <translation>%1 ist kein Demo-Betrieb und bleibt, wie es ist; erlaubt: ein Ordner mit der Marke %2</translation>
         </message>
         <message>
             <source>%1 is no foreman; only a foreman may do that</source>
@@ -729,7 +753,7 @@
         </message>
         <message>
             <source>%1 lies beside the shop's own log, not beside this copy: SHA-256 %2</source>
-            <translation>%1 liegt beim Logbuch der Werkstatt, nicht bei dieser Kopie: SHA-256 %2</translation>
+            <translation>%1 liegt beim Logbuch des Betriebs, nicht bei dieser Kopie: SHA-256 %2</translation>
         </message>
         <message>
             <source>%1 min</source>
@@ -758,6 +782,10 @@
         <message>
             <source>%1 mm is not the seam's %2 mm; allowed a tenth apart, %3 to %4 mm</source>
             <translation>%1 mm sind nicht die %2 mm der Naht; erlaubt ein Zehntel Abstand, %3 bis %4 mm</translation>
+        </message>
+        <message>
+            <source>%1 mm is not the sheet of joint %2; allowed: a tenth apart from %3 mm</source>
+            <translation>%1 mm ist nicht die Tafel der Schweißung %2; erlaubt: bis ein Zehntel neben %3 mm</translation>
         </message>
         <message>
             <source>%1 mm is outside what %2 is for; allowed: %3 to %4 mm</source>
@@ -877,11 +905,11 @@
         </message>
         <message>
             <source>%1 prepares a trial joint for %2 on bench %3, and locks it by %4.</source>
-            <translation>%1 bereitet eine Probe für %2 auf Bank %3 vor und sperrt bis %4.</translation>
+            <translation>%1 bereitet eine Probe für %2 auf Bank %3 vor und sperrt spätestens um %4.</translation>
         </message>
         <message>
             <source>%1 prepares seam %2 on bench %3, and locks it by %4.</source>
-            <translation>%1 bereitet Naht %2 auf Bank %3 vor und sperrt bis %4.</translation>
+            <translation>%1 bereitet Naht %2 auf Bank %3 vor und sperrt spätestens um %4.</translation>
         </message>
         <message>
             <source>%1 reading %2 %3 is above %4 %5, the end of the scale of bench %6: the seam needs %7, with a drag of %8 the scale shows up to %9</source>
@@ -1061,7 +1089,7 @@
         </message>
         <message>
             <source>%1 welds at a virtual bench; %2 within limits and with a joint that bends.</source>
-            <translation>%1 Schweißungen an einer virtuellen Bank; %2 in den Grenzen und mit biegbarer Naht.</translation>
+            <translation>%1 Schweißungen an einer virtuellen Bank; %2 in den Grenzen und mit biegbarer Schweißung.</translation>
         </message>
         <message>
             <source>%1 welds. Touch one to see it again.</source>
@@ -1285,7 +1313,7 @@
         </message>
         <message>
             <source>%1.txt: can't be brought to disk</source>
-            <translation>%1.txt: lässt sich nicht auf die Platte bringen</translation>
+            <translation>%1.txt: lässt sich nicht auf den Datenträger schreiben</translation>
         </message>
         <message>
             <source>%1: %2</source>
@@ -1625,11 +1653,15 @@
         </message>
         <message>
             <source>A lesson of the shop is left out: %1.</source>
-            <translation>Eine Lektion der Werkstatt fehlt: %1.</translation>
+            <translation>Eine Lektion des Betriebs fehlt: %1.</translation>
         </message>
         <message>
             <source>A lock that gives way</source>
             <translation>Eine Sperre, die nachgibt</translation>
+        </message>
+        <message>
+            <source>A log of many joints is looked through while the program runs, and its file is not whole.</source>
+            <translation>Ein Logbuch mit vielen Schweißungen wird im laufenden Programm durchgesehen, und seine Datei ist nicht heil.</translation>
         </message>
         <message>
             <source>A melt flow rate is outside the printed ranges.</source>
@@ -1644,8 +1676,12 @@
             <translation>Ein Foto</translation>
         </message>
         <message>
+            <source>A photo of a bead could not be copied, or is not what was kept.</source>
+            <translation>Ein Foto eines Wulsts ließ sich nicht kopieren oder ist nicht das aufbewahrte.</translation>
+        </message>
+        <message>
             <source>A plate can be right in the middle and cold at one end. Measure it front, middle and back, and watch the bead along the whole seam.</source>
-            <translation>Ein Heizelement kann in der Mitte stimmen und an einem Ende kalt sein. Vorn, Mitte und hinten messen, und die Wulst längs der ganzen Naht beobachten.</translation>
+            <translation>Ein Heizelement kann in der Mitte stimmen und an einem Ende kalt sein. Vorn, Mitte und hinten messen, und den Wulst längs der ganzen Naht beobachten.</translation>
         </message>
         <message>
             <source>A plate's rate stands in the record as not calibrated.</source>
@@ -1673,7 +1709,7 @@
         </message>
         <message>
             <source>A sheet has no batch, so this joint is not found by it: a foreman enters it in the day log.</source>
-            <translation>Eine Tafel hat keine Charge, so findet keiner diese Schweißung danach: Der Meister trägt sie im Tagebuch ein.</translation>
+            <translation>Eine Tafel hat keine Charge, so findet keiner diese Schweißung danach: Der Meister trägt sie im Tagesbuch ein.</translation>
         </message>
         <message>
             <source>A sheet has no batch, so this joint is not found by it: a foreman enters it with the job, or later in the day log.</source>
@@ -1721,7 +1757,7 @@
         </message>
         <message>
             <source>Above its window the melt is damaged and strings on the plate, however fine the bead looks.</source>
-            <translation>Über ihrem Bereich wird die Schmelze geschädigt und zieht Fäden am Heizelement, so schön die Wulst auch aussieht.</translation>
+            <translation>Über ihrem Bereich wird die Schmelze geschädigt und zieht Fäden am Heizelement, so schön der Wulst auch aussieht.</translation>
         </message>
         <message>
             <source>Above the required %1, with all its interval.</source>
@@ -1808,6 +1844,10 @@
             <translation>Angleichen dauert länger als früher: oft ist das Heizelement kalt oder schmutzig. Auf der Fläche messen und abwischen.</translation>
         </message>
         <message>
+            <source>Alignment takes twice as long as the last ten on this bench; where there are not five yet, longer than the soak.</source>
+            <translation>Das Angleichen dauert doppelt so lange wie die letzten zehn an dieser Bank; wo es noch keine fünf gibt, länger als das Anwärmen.</translation>
+        </message>
+        <message>
             <source>All</source>
             <translation>Alle</translation>
         </message>
@@ -1874,6 +1914,10 @@
         <message>
             <source>Another bench</source>
             <translation>Weitere Bank</translation>
+        </message>
+        <message>
+            <source>Another bench called for hands while you pressed. The press did not count.</source>
+            <translation>Eine andere Bank rief nach Händen, während gedrückt wurde. Der Druck zählte nicht.</translation>
         </message>
         <message>
             <source>Another bench, another order</source>
@@ -1964,6 +2008,10 @@
             <translation>Wie es im Bericht des Labors steht.</translation>
         </message>
         <message>
+            <source>As many pulses as the bench's place: one for A, two for B. Once more after 1 s.</source>
+            <translation>So viele Pulse wie der Platz der Bank: einer für A, zwei für B. Nach 1 s noch einmal.</translation>
+        </message>
+        <message>
             <source>As measured, both the same.</source>
             <translation>Wie gemessen, beide gleich.</translation>
         </message>
@@ -1990,6 +2038,14 @@
         <message>
             <source>At %1</source>
             <translation>Auf %1</translation>
+        </message>
+        <message>
+            <source>At the start; every row could be read.</source>
+            <translation>Beim Start; jede Zeile ließ sich lesen.</translation>
+        </message>
+        <message>
+            <source>At the start; the new log has what could be read.</source>
+            <translation>Beim Start; das neue Logbuch hat, was sich lesen ließ.</translation>
         </message>
         <message>
             <source>At the worst place, above the sheet.</source>
@@ -2105,7 +2161,7 @@
         </message>
         <message>
             <source>Before the bead stands the faces do not touch everywhere, so a clock that runs from first contact ends soak too soon: the melt is thin.</source>
-            <translation>Bevor die Wulst steht, berühren die Flächen nicht überall; eine Uhr ab der ersten Berührung beendet das Anwärmen zu früh: die Schmelze ist dünn.</translation>
+            <translation>Bevor der Wulst steht, berühren die Flächen nicht überall; eine Uhr ab der ersten Berührung beendet das Anwärmen zu früh: die Schmelze ist dünn.</translation>
         </message>
         <message>
             <source>Before you set a reading, ask whether it can be right: about how much force does such a seam take, and what does the scale say to that?</source>
@@ -2213,11 +2269,11 @@
         </message>
         <message>
             <source>Bend test, front to back: the joint bends everywhere.</source>
-            <translation>Biegeversuch, vorn bis hinten: Die Naht biegt überall.</translation>
+            <translation>Biegeversuch, vorn bis hinten: Die Schweißung lässt sich überall biegen.</translation>
         </message>
         <message>
             <source>Bend test, front to back: the joint breaks.</source>
-            <translation>Biegeversuch, vorn bis hinten: Die Naht bricht.</translation>
+            <translation>Biegeversuch, vorn bis hinten: Die Schweißung bricht.</translation>
         </message>
         <message>
             <source>Bent, of a joint</source>
@@ -2824,6 +2880,10 @@
             <translation>Flächen jetzt zusammen. Grenze überschritten.</translation>
         </message>
         <message>
+            <source>Faces together, at once and without a jerk. It counts, and is in the record.</source>
+            <translation>Flächen zusammen, sofort und ohne Ruck. Es zählt und steht im Protokoll.</translation>
+        </message>
+        <message>
             <source>Fewer than %1 joints: the limits are provisional.</source>
             <translation>Weniger als %1 Schweißungen: die Grenzen sind vorläufig.</translation>
         </message>
@@ -2854,6 +2914,10 @@
         <message>
             <source>Fingerprint of the seal</source>
             <translation>Fingerabdruck des Siegels</translation>
+        </message>
+        <message>
+            <source>Finish what is open: steps are still kept. The next start sets the log aside and says what is lost.</source>
+            <translation>Beenden, was offen ist: Schritte werden noch aufbewahrt. Der nächste Start legt das Logbuch beiseite und sagt, was fehlt.</translation>
         </message>
         <message>
             <source>First foreman</source>
@@ -2925,7 +2989,7 @@
         </message>
         <message>
             <source>Force that comes at once drives the hot melt out into the bead before it has grown together. A short slam on a soft spring tears the valley and takes little melt besides; on stiff springs, or kept on, it leaves too little.</source>
-            <translation>Kraft, die auf einmal kommt, treibt die heiße Schmelze in die Wulst, bevor sie verwachsen ist. Ein kurzer Stoß auf eine weiche Feder reißt den Kerbgrund auf und nimmt sonst wenig Schmelze; auf steifen Federn, oder lange gehalten, lässt er zu wenig übrig.</translation>
+            <translation>Kraft, die auf einmal kommt, treibt die heiße Schmelze in den Wulst, bevor sie verwachsen ist. Ein kurzer Stoß auf eine weiche Feder reißt den Kerbgrund auf und nimmt sonst wenig Schmelze; auf steifen Federn, oder lange gehalten, lässt er zu wenig übrig.</translation>
         </message>
         <message>
             <source>Forces</source>
@@ -3024,6 +3088,10 @@
             <translation>Weiter, wo es stand.</translation>
         </message>
         <message>
+            <source>Go on where the screen stands.</source>
+            <translation>Dort weitermachen, wo der Bildschirm steht.</translation>
+        </message>
+        <message>
             <source>Go on without a trial</source>
             <translation>Ohne Probe weiter</translation>
         </message>
@@ -3032,8 +3100,40 @@
             <translation>Ohne diese Prüfung weiter? Grund nennen.</translation>
         </message>
         <message>
+            <source>Go on, and don't switch off: what is in memory only is lost with the power.</source>
+            <translation>Weitermachen und nicht ausschalten: Was nur im Arbeitsspeicher ist, geht mit dem Strom verloren.</translation>
+        </message>
+        <message>
+            <source>Go on, and watch the lamp. "Seen" hides the words; the clock's tile keeps "no sound". It comes back by itself.</source>
+            <translation>Weitermachen und die Lampe beobachten. „Gesehen“ verbirgt die Worte; das Feld der Uhr behält „kein Ton“. Der Ton kommt von selbst zurück.</translation>
+        </message>
+        <message>
+            <source>Go on. Look at each bench whose joint is named.</source>
+            <translation>Weitermachen. Jede Bank ansehen, deren Schweißung genannt ist.</translation>
+        </message>
+        <message>
+            <source>Go on. Make room, or take the photo again. It tries again at the next closing.</source>
+            <translation>Weitermachen. Platz schaffen oder das Foto neu aufnehmen. Beim nächsten Abschluss wird es wieder versucht.</translation>
+        </message>
+        <message>
             <source>Go on: %1</source>
             <translation>Weiter: %1</translation>
+        </message>
+        <message>
+            <source>Go on: no weld needs them. Ask who looks after the tablet.</source>
+            <translation>Weitermachen: Keine Schweißung braucht sie. Den fragen, der das Tablet betreut.</translation>
+        </message>
+        <message>
+            <source>Go on: others read the older copy. It tries again at the next closing.</source>
+            <translation>Weitermachen: Andere lesen die ältere Kopie. Beim nächsten Abschluss wird es wieder versucht.</translation>
+        </message>
+        <message>
+            <source>Go on: the log itself is well. Make room, or ask who looks after the tablet. It tries again at the next closing.</source>
+            <translation>Weitermachen: Das Logbuch selbst ist heil. Platz schaffen, oder den fragen, der das Tablet betreut. Beim nächsten Abschluss wird es wieder versucht.</translation>
+        </message>
+        <message>
+            <source>Go on; it tries again. Look for a full disk or a stick that was pulled out.</source>
+            <translation>Weitermachen; es wird wieder versucht. Nachsehen, ob ein Datenträger voll oder ein Stick abgezogen ist.</translation>
         </message>
         <message>
             <source>Grade</source>
@@ -3172,12 +3272,20 @@
             <translation>Ich höre es</translation>
         </message>
         <message>
+            <source>If the bench is further than the screen, stop the weld.</source>
+            <translation>Ist die Bank weiter als der Bildschirm, die Schweißung abbrechen.</translation>
+        </message>
+        <message>
             <source>In air, and more so in a draught, a skin freezes on the melt. Two skins do not grow together, and the joint breaks flat.</source>
             <translation>In der Luft, und erst recht in Zugluft, erstarrt eine Haut auf der Schmelze. Zwei Häute wachsen nicht zusammen, und die Schweißung bricht glatt.</translation>
         </message>
         <message>
             <source>In limits</source>
             <translation>In Grenzen</translation>
+        </message>
+        <message>
+            <source>In soak go to that bench, hands on the plate and the wheel. In cooling only go there: the wheel stays locked until the time is over.</source>
+            <translation>Beim Anwärmen zu dieser Bank gehen, Hände an Heizelement und Handrad. Beim Abkühlen nur hingehen: Das Handrad bleibt gesperrt, bis die Zeit um ist.</translation>
         </message>
         <message>
             <source>In soak the scale can't show it: just in contact.</source>
@@ -3270,6 +3378,10 @@
         <message>
             <source>It will be out of limits.</source>
             <translation>Ist dann außerhalb.</translation>
+        </message>
+        <message>
+            <source>Its alignment would end while another bench changes over or builds up.</source>
+            <translation>Ihr Angleichen würde enden, während eine andere Bank umstellt oder Druck aufbaut.</translation>
         </message>
         <message>
             <source>Its events make no weld</source>
@@ -3628,6 +3740,10 @@
             <translation>Lektion verlassen</translation>
         </message>
         <message>
+            <source>Leave the machine on: it is saved by itself. Look for a full disk.</source>
+            <translation>Rechner eingeschaltet lassen: Es wird von selbst gespeichert. Nachsehen, ob ein Datenträger voll ist.</translation>
+        </message>
+        <message>
             <source>Left-handed</source>
             <translation>Linkshändig</translation>
         </message>
@@ -3646,6 +3762,10 @@
         <message>
             <source>Less motion</source>
             <translation>Weniger Bewegung</translation>
+        </message>
+        <message>
+            <source>Less than 15 % is left, and nothing charges it.</source>
+            <translation>Es sind weniger als 15 % übrig, und nichts lädt.</translation>
         </message>
         <message>
             <source>Lesson %1</source>
@@ -3670,6 +3790,10 @@
         <message>
             <source>Let it ring</source>
             <translation>Klingeln lassen</translation>
+        </message>
+        <message>
+            <source>Let the plate come to its temperature, and read that place again.</source>
+            <translation>Das Heizelement auf Temperatur kommen lassen und die Stelle neu ablesen.</translation>
         </message>
         <message>
             <source>Let the spring off.</source>
@@ -3740,8 +3864,16 @@
             <translation>Erneut prüfen bis %1.</translation>
         </message>
         <message>
+            <source>Look at another clock. "Seen" if the machine's clock is right; else "Not sure": then only the time that has surely passed counts.</source>
+            <translation>Auf eine andere Uhr schauen. „Gesehen“, wenn die Uhr des Rechners stimmt; sonst „Unsicher“: Dann zählt nur die Zeit, die sicher vergangen ist.</translation>
+        </message>
+        <message>
             <source>Look at both faces of the plate before it goes in, and wipe it with a clean cloth. It is hot: hold the cloth as the machine's instructions say.</source>
             <translation>Beide Flächen des Heizelements ansehen, bevor es hineinkommt, und mit einem sauberen Tuch abwischen. Es ist heiß: das Tuch halten, wie die Anleitung der Maschine sagt.</translation>
+        </message>
+        <message>
+            <source>Look at it where it lies, and tell the foreman: its record is only in the old log, which is kept.</source>
+            <translation>Sie dort ansehen, wo sie liegt, und es dem Meister sagen: Ihr Protokoll steht nur im alten Logbuch, das aufbewahrt ist.</translation>
         </message>
         <message>
             <source>Look at joint %1</source>
@@ -3754,6 +3886,14 @@
         <message>
             <source>Look round the demo shop</source>
             <translation>Demo-Betrieb ansehen</translation>
+        </message>
+        <message>
+            <source>Look whether date and time are right now, then "Seen".</source>
+            <translation>Prüfen, ob Datum und Uhrzeit jetzt stimmen, dann „Gesehen“.</translation>
+        </message>
+        <message>
+            <source>Look which bench it is, then press.</source>
+            <translation>Nachsehen, welche Bank es ist, dann drücken.</translation>
         </message>
         <message>
             <source>Looked at</source>
@@ -3841,7 +3981,7 @@
         </message>
         <message>
             <source>Measure the plate on its face. A plate above its window makes a fast bead and damages the melt; it also burns worse and smells.</source>
-            <translation>Das Heizelement auf seiner Fläche messen. Über seinem Bereich macht es schnell eine Wulst und schädigt die Schmelze; es verbrennt auch schlimmer und riecht.</translation>
+            <translation>Das Heizelement auf seiner Fläche messen. Über seinem Bereich macht es schnell einen Wulst und schädigt die Schmelze; man verbrennt sich daran auch schlimmer, und es riecht.</translation>
         </message>
         <message>
             <source>Measure the valley's height above the sheet.</source>
@@ -3901,7 +4041,11 @@
         </message>
         <message>
             <source>Near its back end this plate was 40 K colder. The bead stayed small there while the rest was ready; a clock can't see that, only somebody who looks along the seam.</source>
-            <translation>Am hinteren Ende war dieses Heizelement 40 K kälter. Dort blieb die Wulst klein, als der Rest fertig war; eine Uhr sieht das nicht, nur wer die Naht entlang schaut.</translation>
+            <translation>Am hinteren Ende war dieses Heizelement 40 K kälter. Dort blieb der Wulst klein, als der Rest fertig war; eine Uhr sieht das nicht, nur wer die Naht entlang schaut.</translation>
+        </message>
+        <message>
+            <source>Neither the log nor the spill file can be written. It sounds like a step that is not on disk.</source>
+            <translation>Weder Logbuch noch Auffangdatei lassen sich schreiben. Es klingt wie ein Schritt, der nicht gespeichert ist.</translation>
         </message>
         <message>
             <source>New PIN of %1</source>
@@ -4164,6 +4308,10 @@
             <translation>Nichts eingetippt; erlaubt: 1 bis %1 Zeichen.</translation>
         </message>
         <message>
+            <source>Nothing of that joint could be read.</source>
+            <translation>Von dieser Schweißung ließ sich nichts lesen.</translation>
+        </message>
+        <message>
             <source>Nothing stands out among these joints.</source>
             <translation>Keine dieser Schweißungen fällt auf.</translation>
         </message>
@@ -4256,6 +4404,10 @@
             <translation>Eine Schweißung: noch keine Grenzen.</translation>
         </message>
         <message>
+            <source>One long tone of three notes, then two pulses a second until the plate is out.</source>
+            <translation>Ein langer Ton aus drei Noten, dann zwei Pulse je Sekunde, bis das Heizelement heraus ist.</translation>
+        </message>
+        <message>
             <source>One moment</source>
             <translation>Moment</translation>
         </message>
@@ -4280,6 +4432,10 @@
             <translation>Eine Naht ist offen und nicht planbar.</translation>
         </message>
         <message>
+            <source>One short pulse at 3, 2 and 1 s before the soak is over.</source>
+            <translation>Ein kurzer Puls 3, 2 und 1 s vor dem Ende der Anwärmzeit.</translation>
+        </message>
+        <message>
             <source>One value is attested.</source>
             <translation>Bestätigte Werte: 1.</translation>
         </message>
@@ -4293,7 +4449,7 @@
         </message>
         <message>
             <source>One weld at a virtual bench; %1 within limits and with a joint that bends.</source>
-            <translation>Eine Schweißung an einer virtuellen Bank; %1 in den Grenzen und mit biegbarer Naht.</translation>
+            <translation>Eine Schweißung an einer virtuellen Bank; %1 in den Grenzen und mit biegbarer Schweißung.</translation>
         </message>
         <message>
             <source>One weld. Touch it to see it again.</source>
@@ -4309,7 +4465,7 @@
         </message>
         <message>
             <source>Only one side was looked at: the other bead was %1 high %2, asked are %3.</source>
-            <translation>Nur eine Seite wurde angesehen: die andere Wulst war %1 hoch %2, verlangt sind %3.</translation>
+            <translation>Nur eine Seite wurde angesehen: der andere Wulst war %1 hoch %2, verlangt sind %3.</translation>
         </message>
         <message>
             <source>Open</source>
@@ -4552,6 +4708,10 @@
             <translation>Start</translation>
         </message>
         <message>
+            <source>Plug the charger in, and the alarm ends by itself. "Seen" hides it until the battery was charged and is low again.</source>
+            <translation>Ladegerät anschließen, dann endet der Alarm von selbst. „Gesehen“ verbirgt ihn, bis der Akku geladen war und wieder schwach ist.</translation>
+        </message>
+        <message>
             <source>Polypropylene takes another plate temperature, less pressure and a longer soak than PE-HD. Read the whole card, not only the mark on the scale.</source>
             <translation>Polypropylen braucht eine andere Heizelementtemperatur, weniger Druck und längeres Anwärmen als PE-HD. Die ganze Karte lesen, nicht nur die Marke auf der Skala.</translation>
         </message>
@@ -4617,7 +4777,7 @@
         </message>
         <message>
             <source>Pressure in soak presses out the melt that soak is there to make: the bead gets fat and the joint brittle.</source>
-            <translation>Druck beim Anwärmen presst die Schmelze heraus, die das Anwärmen bilden soll: die Wulst wird dick und die Schweißung spröde.</translation>
+            <translation>Druck beim Anwärmen presst die Schmelze heraus, die das Anwärmen bilden soll: der Wulst wird dick und die Schweißung spröde.</translation>
         </message>
         <message>
             <source>Pressure is off</source>
@@ -4672,6 +4832,10 @@
             <translation>Gezogen, Versuch</translation>
         </message>
         <message>
+            <source>Pulses that do not rise, until the reading stands.</source>
+            <translation>Pulse, die nicht steigen, bis der Skalenwert steht.</translation>
+        </message>
+        <message>
             <source>Put it right</source>
             <translation>Berichtigen</translation>
         </message>
@@ -4694,6 +4858,10 @@
         <message>
             <source>Reaches the required %1 by its means, not with all its interval.</source>
             <translation>Erreicht die verlangten %1 im Mittel, nicht mit dem ganzen Bereich.</translation>
+        </message>
+        <message>
+            <source>Reaches the required %1 by its means; there is no interval.</source>
+            <translation>Erreicht die verlangten %1 im Mittel; einen Bereich gibt es nicht.</translation>
         </message>
         <message>
             <source>Read</source>
@@ -4724,6 +4892,10 @@
             <translation>Skala %1 jetzt ablesen, eintippen.</translation>
         </message>
         <message>
+            <source>Read the file that is named, and look at each joint that it names.</source>
+            <translation>Die genannte Datei lesen und jede Schweißung ansehen, die sie nennt.</translation>
+        </message>
+        <message>
             <source>Read the plate on its face</source>
             <translation>Das Heizelement auf der Fläche messen</translation>
         </message>
@@ -4734,6 +4906,10 @@
         <message>
             <source>Read the scale again after the lock, and again. When it has fallen below its band, turn up to the mark and lock again.</source>
             <translation>Nach dem Sperren die Skala wieder ablesen, und noch einmal. Ist sie unter ihr Band gefallen, zur Marke hochdrehen und wieder sperren.</translation>
+        </message>
+        <message>
+            <source>Read the scale and type it in. If it is too low, turn up to the reading that is shown ("Reading is below …").</source>
+            <translation>Skala ablesen und eingeben. Ist der Wert zu niedrig, auf den gezeigten Skalenwert hochdrehen („Wert unter …“).</translation>
         </message>
         <message>
             <source>Reading</source>
@@ -4823,6 +4999,10 @@
         <message>
             <source>Right-handed</source>
             <translation>Rechtshändig</translation>
+        </message>
+        <message>
+            <source>Rising pulses, two a second, until the faces are together.</source>
+            <translation>Steigende Pulse, zwei je Sekunde, bis die Flächen zusammen sind.</translation>
         </message>
         <message>
             <source>Rising: is the plate cold or dirty?</source>
@@ -5186,6 +5366,10 @@
             <translation>Tafeln weg, Heizelement raus, Flächen zusammen.</translation>
         </message>
         <message>
+            <source>Sheets apart, plate out, faces together. Press "Plate out" as the plate leaves.</source>
+            <translation>Tafeln auseinander, Heizelement heraus, Flächen zusammen. „Heizelement raus“ drücken, wenn das Heizelement die Tafeln verlässt.</translation>
+        </message>
+        <message>
             <source>Shield</source>
             <translation>Schützen</translation>
         </message>
@@ -5251,7 +5435,7 @@
         </message>
         <message>
             <source>Soak was counted before the bead stood: it was %1 high, asked are %2.</source>
-            <translation>Das Anwärmen zählte, bevor die Wulst stand: sie war %1 hoch, verlangt sind %2.</translation>
+            <translation>Das Anwärmen zählte, bevor der Wulst stand: er war %1 hoch, verlangt sind %2.</translation>
         </message>
         <message>
             <source>Soak's reading lies below the calibration.</source>
@@ -5328,6 +5512,10 @@
         <message>
             <source>Stand at the bench. Can you hear the signal?</source>
             <translation>An die Bank stellen. Ist das Signal zu hören?</translation>
+        </message>
+        <message>
+            <source>Stand ready. Do nothing before zero.</source>
+            <translation>Bereitstehen. Vor null nichts tun.</translation>
         </message>
         <message>
             <source>Step</source>
@@ -5450,12 +5638,20 @@
             <translation>Entfernt wird sie nicht mehr angeboten; im Logbuch steht, dass es sie gab.</translation>
         </message>
         <message>
+            <source>Ten seconds of soak are left; in cooling, one minute.</source>
+            <translation>Noch zehn Sekunden Anwärmen; beim Abkühlen noch eine Minute.</translation>
+        </message>
+        <message>
             <source>Tested by</source>
             <translation>Geprüft nach</translation>
         </message>
         <message>
             <source>That PIN is wrong.</source>
             <translation>Die PIN ist falsch.</translation>
+        </message>
+        <message>
+            <source>That weld was open when the log was set aside, and nothing of it is lost.</source>
+            <translation>Diese Schweißung war offen, als das Logbuch beiseite gelegt wurde, und nichts von ihr fehlt.</translation>
         </message>
         <message>
             <source>The angle at the crack, or at the end.</source>
@@ -5467,7 +5663,7 @@
         </message>
         <message>
             <source>The bead ends alignment, the clock ends soak, and the spring is followed until the melt is stiff. A good weld is the same one again and again.</source>
-            <translation>Die Wulst beendet das Angleichen, die Uhr das Anwärmen, und der Feder wird nachgestellt, bis die Schmelze steif ist. Eine gute Schweißung ist immer wieder dieselbe.</translation>
+            <translation>Der Wulst beendet das Angleichen, die Uhr das Anwärmen, und die Feder wird nachgestellt, bis die Schmelze steif ist. Eine gute Schweißung ist immer wieder dieselbe.</translation>
         </message>
         <message>
             <source>The bead is not measured. Say why.</source>
@@ -5520,6 +5716,14 @@
         <message>
             <source>The card's reading was %1; this seam takes %2. Its unit was wrong.</source>
             <translation>Der Skalenwert der Karte war %1; diese Naht braucht %2. Die Einheit war falsch.</translation>
+        </message>
+        <message>
+            <source>The clock on the wall was set by more than 2 s, by hand or by the network, ahead or back. It is a remark in every open weld.</source>
+            <translation>Die Uhrzeit wurde um mehr als 2 s gestellt, von Hand oder vom Netz, vor oder zurück. Es ist ein Vermerk in jeder offenen Schweißung.</translation>
+        </message>
+        <message>
+            <source>The day's copy could not be made; the sentence says why.</source>
+            <translation>Die Tageskopie ließ sich nicht machen; der Satz sagt, warum.</translation>
         </message>
         <message>
             <source>The day's joints</source>
@@ -5598,6 +5802,10 @@
             <translation>Ordner darüber</translation>
         </message>
         <message>
+            <source>The folder for it can't be reached.</source>
+            <translation>Der Ordner dafür ist nicht erreichbar.</translation>
+        </message>
+        <message>
             <source>The force is less than this bench holds steadily.</source>
             <translation>Die Kraft ist kleiner, als diese Bank sicher hält.</translation>
         </message>
@@ -5631,7 +5839,7 @@
         </message>
         <message>
             <source>The foreman tests the trial joint of %1 and releases the series by %2.</source>
-            <translation>Der Meister prüft die Probe für %1 und gibt die Serie bis %2 frei.</translation>
+            <translation>Der Meister prüft die Probe für %1 und gibt die Serie spätestens um %2 frei.</translation>
         </message>
         <message>
             <source>The foreman's PIN is asked next; the record keeps the name.</source>
@@ -5654,6 +5862,10 @@
             <translation>Die Hand war langsam</translation>
         </message>
         <message>
+            <source>The horn or the machine's sound is away.</source>
+            <translation>Das Horn oder der Ton des Rechners fehlt.</translation>
+        </message>
+        <message>
             <source>The job lets this seam be welded again %1 times. It is in the record.</source>
             <translation>Laut Auftrag darf diese Naht %1-mal neu geschweißt werden. Es steht im Protokoll.</translation>
         </message>
@@ -5662,8 +5874,16 @@
             <translation>Laut Auftrag darf diese Naht einmal neu geschweißt werden. Es steht im Protokoll.</translation>
         </message>
         <message>
+            <source>The joining pressure is not there yet, and the time for it has passed.</source>
+            <translation>Der Fügedruck ist noch nicht da, und die Zeit dafür ist vorbei.</translation>
+        </message>
+        <message>
             <source>The joint</source>
-            <translation>Die Naht</translation>
+            <translation>Die Schweißung</translation>
+        </message>
+        <message>
+            <source>The joint is closed, and some of its rows wait.</source>
+            <translation>Die Schweißung ist abgeschlossen, und einige ihrer Zeilen warten.</translation>
         </message>
         <message>
             <source>The joint is cut out and kept in the list as stopped.</source>
@@ -5686,6 +5906,14 @@
             <translation>Der letzte aufgedruckte Skalenwert.</translation>
         </message>
         <message>
+            <source>The last three seconds of the soak.</source>
+            <translation>Die letzten drei Sekunden des Anwärmens.</translation>
+        </message>
+        <message>
+            <source>The least cooling time is over. Longer never harms.</source>
+            <translation>Die Mindestabkühlzeit ist um. Länger schadet nie.</translation>
+        </message>
+        <message>
             <source>The limit is passed. It counts, and is in the record.</source>
             <translation>Grenze überschritten. Es zählt und steht im Protokoll.</translation>
         </message>
@@ -5696,6 +5924,10 @@
         <message>
             <source>The list, JSON</source>
             <translation>Die Liste, JSON</translation>
+        </message>
+        <message>
+            <source>The log can't be written just now. The step counts, and waits in the spill file.</source>
+            <translation>Das Logbuch lässt sich gerade nicht schreiben. Der Schritt zählt und wartet in der Auffangdatei.</translation>
         </message>
         <message>
             <source>The log is being read.</source>
@@ -5742,6 +5974,10 @@
             <translation>Betriebsanleitung der Maschine, geltende Norm, örtliche Regeln und ein geprüfter Schweißer entscheiden.</translation>
         </message>
         <message>
+            <source>The materials' values could not be read.</source>
+            <translation>Die Werte der Werkstoffe ließen sich nicht lesen.</translation>
+        </message>
+        <message>
             <source>The melt flow rates are far apart.</source>
             <translation>Die Schmelzindizes liegen weit auseinander.</translation>
         </message>
@@ -5751,7 +5987,7 @@
         </message>
         <message>
             <source>The middle of a thick joint stays soft for many minutes after the outside is hard. Opening early bends it, and the spring that was not followed leaves hollow places.</source>
-            <translation>Die Mitte einer dicken Schweißung bleibt viele Minuten weich, wenn sie außen schon hart ist. Frühes Öffnen biegt sie, und eine Feder, der nicht nachgestellt wurde, lässt Hohlstellen.</translation>
+            <translation>Die Mitte einer dicken Schweißung bleibt viele Minuten weich, wenn sie außen schon hart ist. Frühes Öffnen biegt sie, und eine Feder, die nicht nachgestellt wurde, lässt Hohlstellen.</translation>
         </message>
         <message>
             <source>The phone rings.</source>
@@ -5784,6 +6020,10 @@
         <message>
             <source>The plate can't be set so</source>
             <translation>Heizelement nicht so einstellbar</translation>
+        </message>
+        <message>
+            <source>The plate has been out longer than the procedure allows. The skin is cooling.</source>
+            <translation>Das Heizelement ist länger heraus, als die Anweisung erlaubt. Die Haut kühlt ab.</translation>
         </message>
         <message>
             <source>The plate has cooled. Cut back and plane.</source>
@@ -5830,6 +6070,18 @@
             <translation>Heizelementfläche: %1 °C, %2.</translation>
         </message>
         <message>
+            <source>The power was off before the lock.</source>
+            <translation>Der Strom fiel vor dem Sperren aus.</translation>
+        </message>
+        <message>
+            <source>The power was off for more than 12 hours, or the clock shows an earlier time than before.</source>
+            <translation>Der Strom war länger als 12 Stunden weg, oder die Uhr zeigt eine frühere Zeit als vorher.</translation>
+        </message>
+        <message>
+            <source>The power was off in cooling.</source>
+            <translation>Der Strom fiel beim Abkühlen aus.</translation>
+        </message>
+        <message>
             <source>The procedure "%1" is changed.</source>
             <translation>Die Anweisung „%1“ wird geändert.</translation>
         </message>
@@ -5848,6 +6100,10 @@
         <message>
             <source>The program ended in mid-weld: nothing was kept to see again.</source>
             <translation>Das Programm endete mitten in der Schweißung: nichts blieb zum Ansehen.</translation>
+        </message>
+        <message>
+            <source>The program stands still or has ended while a weld was running. The horn sounds on what was planned, for 60 s at most.</source>
+            <translation>Das Programm steht still oder ist beendet, während eine Schweißung lief. Das Horn gibt weiter, was geplant war, höchstens 60 s lang.</translation>
         </message>
         <message>
             <source>The ram's travel at the crack, or at the end.</source>
@@ -5902,12 +6158,20 @@
             <translation>Der Bildschirm bleibt an. Das Tablet kann einschlafen: siehe seine Einstellungen.</translation>
         </message>
         <message>
+            <source>The screen shows that weld where its steps can be read to.</source>
+            <translation>Der Bildschirm zeigt diese Schweißung so weit, wie sich ihre Schritte lesen lassen.</translation>
+        </message>
+        <message>
             <source>The sheets are molten %1 deep after soak, and their skin is at %2 when the faces meet after the longest changeover; it melts at %3.</source>
             <translation>Die Tafeln sind nach dem Anwärmen %1 tief geschmolzen, und ihre Haut hat beim Fügen nach dem längsten Umstellen %2; sie schmilzt bei %3.</translation>
         </message>
         <message>
             <source>The sheets are soft %1 deep after soak, and their skin is at %2 when the faces meet after the longest changeover; it is soft above %3.</source>
             <translation>Die Tafeln sind nach dem Anwärmen %1 tief weich, und ihre Haut hat beim Fügen nach dem längsten Umstellen %2; weich ist sie über %3.</translation>
+        </message>
+        <message>
+            <source>The sheets close up and shrink in cooling, and the reading falls.</source>
+            <translation>Die Tafeln rücken beim Abkühlen zusammen und schrumpfen, und der Skalenwert fällt.</translation>
         </message>
         <message>
             <source>The sheets close up as melt flows and shrinks, and the spring loses its rate times that. On a soft spring and a long seam that is a few per cent, which the verdict sees and a bend test does not; on stiff springs, a short seam or a lock that slips it leaves hollow places and a sunk bead.</source>
@@ -5936,6 +6200,14 @@
         <message>
             <source>The smallest step that a hand can set.</source>
             <translation>Der kleinste Schritt, den eine Hand einstellen kann.</translation>
+        </message>
+        <message>
+            <source>The soak is over; from "Soak is over by … s." on it is longer than it may be.</source>
+            <translation>Die Anwärmzeit ist um; ab „Anwärmzeit seit … s um.“ ist sie länger, als sie sein darf.</translation>
+        </message>
+        <message>
+            <source>The start before had set a log aside and did not come to its end.</source>
+            <translation>Der Start davor hatte ein Logbuch beiseite gelegt und kam nicht zu Ende.</translation>
         </message>
         <message>
             <source>The steps are then written in this name.</source>
@@ -6083,11 +6355,11 @@
         </message>
         <message>
             <source>This plate was 15 K colder than its display. The bead came slowly and the melt was thin: the first sign is the probe, the second an alignment that takes too long.</source>
-            <translation>Dieses Heizelement war 15 K kälter als seine Anzeige. Die Wulst kam langsam und die Schmelze war dünn: das erste Zeichen ist der Fühler, das zweite ein Angleichen, das zu lange dauert.</translation>
+            <translation>Dieses Heizelement war 15 K kälter als seine Anzeige. Der Wulst kam langsam und die Schmelze war dünn: das erste Zeichen ist der Fühler, das zweite ein Angleichen, das zu lange dauert.</translation>
         </message>
         <message>
             <source>This plate was 35 K too hot. Melt that hangs in strings on the plate has been harmed, however fine the bead looks. At your bench set it lower and let it settle; here say what is wrong and stop.</source>
-            <translation>Dieses Heizelement war 35 K zu heiß. Schmelze, die in Fäden am Heizelement hängt, ist geschädigt, so schön die Wulst auch aussieht. An der Bank niedriger einstellen und ausgleichen lassen; hier melden und abbrechen.</translation>
+            <translation>Dieses Heizelement war 35 K zu heiß. Schmelze, die in Fäden am Heizelement hängt, ist geschädigt, so schön der Wulst auch aussieht. An der Bank niedriger einstellen und ausgleichen lassen; hier melden und abbrechen.</translation>
         </message>
         <message>
             <source>This scale can't show the tolerance. Fetch the foreman.</source>
@@ -6103,7 +6375,11 @@
         </message>
         <message>
             <source>This sheet leaned: its lower side stood 1.2 mm back. Where edges stand apart the bead comes late or not at all, and pressing harder only takes melt from where they touch. Half a millimetre is enough. Clamps, then Shim, sets it right; who leaves it must wait for the lower bead, too.</source>
-            <translation>Diese Tafel war geneigt: ihre Unterseite stand 1,2 mm zurück. Wo Kanten auseinander stehen, kommt die Wulst spät oder nie, und mehr Druck nimmt nur Schmelze von dort, wo sie berühren. Ein halber Millimeter genügt. Klemmen, dann Unterlegen, bringt es in Ordnung; wer es lässt, muss auch auf die untere Wulst warten.</translation>
+            <translation>Diese Tafel war geneigt: ihre Unterseite stand 1,2 mm zurück. Wo Kanten auseinander stehen, kommt der Wulst spät oder nie, und mehr Druck nimmt nur Schmelze von dort, wo sie berühren. Ein halber Millimeter genügt. Klemmen, dann Unterlegen, bringt es in Ordnung; wer es lässt, muss auch auf den unteren Wulst warten.</translation>
+        </message>
+        <message>
+            <source>This soak would end while another bench changes over or builds up.</source>
+            <translation>Dieses Anwärmen würde enden, während eine andere Bank umstellt oder Druck aufbaut.</translation>
         </message>
         <message>
             <source>Three</source>
@@ -6242,6 +6518,14 @@
             <translation>Echtzeit</translation>
         </message>
         <message>
+            <source>Trust your own clock and go on by hand. Start the program again: it goes on where the log stands.</source>
+            <translation>Der eigenen Uhr trauen und von Hand weitermachen. Das Programm neu starten: Es macht dort weiter, wo das Logbuch steht.</translation>
+        </message>
+        <message>
+            <source>Turn on evenly to the reading. A jerk squeezes the melt out, and letting back repairs nothing.</source>
+            <translation>Gleichmäßig bis zum Skalenwert weiterdrehen. Ein Ruck presst die Schmelze heraus, und Zurücklassen macht nichts gut.</translation>
+        </message>
+        <message>
             <source>Turn the wheel evenly. Keep to the mark.</source>
             <translation>Handrad gleichmäßig drehen. Der Marke folgen.</translation>
         </message>
@@ -6258,8 +6542,28 @@
             <translation>Zwei</translation>
         </message>
         <message>
+            <source>Two falling tones; again after 30, 60 and 90 s, then every 2 min until it is seen.</source>
+            <translation>Zwei fallende Töne; wieder nach 30, 60 und 90 s, dann alle 2 min, bis es gesehen ist.</translation>
+        </message>
+        <message>
             <source>Two minutes without a press: the desk is closed.</source>
             <translation>Zwei Minuten ohne Druck: Das Pult ist zu.</translation>
+        </message>
+        <message>
+            <source>Two pairs of low tones, every 2 s. They are the horn's own.</source>
+            <translation>Zwei Paare tiefer Töne, alle 2 s. Sie kommen vom Horn selbst.</translation>
+        </message>
+        <message>
+            <source>Two pairs of low tones, every 5 s, until it is seen or over.</source>
+            <translation>Zwei Paare tiefer Töne, alle 5 s, bis es gesehen oder vorbei ist.</translation>
+        </message>
+        <message>
+            <source>Two pulses, every 30 s, until alignment ends.</source>
+            <translation>Zwei Pulse, alle 30 s, bis das Angleichen endet.</translation>
+        </message>
+        <message>
+            <source>Two pulses, every 30 s, until it is typed in, the next reading is due, or two thirds of cooling are over.</source>
+            <translation>Zwei Pulse, alle 30 s, bis er eingegeben ist, der nächste fällig ist oder zwei Drittel des Abkühlens um sind.</translation>
         </message>
         <message>
             <source>Two springs, a scale that begins at 2, and clamps that must not be opened under force: here the spring is let off first. Learn your own machine's order from its instructions.</source>
@@ -6352,6 +6656,14 @@
         <message>
             <source>Wait for a %1 mm bead, all along, top and bottom.</source>
             <translation>Auf %1 mm Wulst warten, überall, oben und unten.</translation>
+        </message>
+        <message>
+            <source>Wait for the bead: it ends alignment, not the clock. Measure the plate before the next joint.</source>
+            <translation>Auf den Wulst warten: Er beendet das Angleichen, nicht die Uhr. Das Heizelement vor der nächsten Schweißung messen.</translation>
+        </message>
+        <message>
+            <source>Wait so long, or go on if somebody else is at the other bench.</source>
+            <translation>So lange warten, oder weitermachen, wenn jemand anderes an der anderen Bank ist.</translation>
         </message>
         <message>
             <source>Watch</source>
@@ -6495,7 +6807,7 @@
         </message>
         <message>
             <source>What sticks to the plate is pressed into both faces and stays there. The bead shows nothing of it; the bend test breaks flat.</source>
-            <translation>Was am Heizelement klebt, wird in beide Flächen gepresst und bleibt dort. Die Wulst zeigt nichts davon; der Biegeversuch bricht glatt.</translation>
+            <translation>Was am Heizelement klebt, wird in beide Flächen gepresst und bleibt dort. Der Wulst zeigt nichts davon; der Biegeversuch bricht glatt.</translation>
         </message>
         <message>
             <source>What stood there stays in the record, struck.</source>
@@ -6536,6 +6848,10 @@
         <message>
             <source>What was tested?</source>
             <translation>Was wurde geprüft?</translation>
+        </message>
+        <message>
+            <source>What was typed is no temperature to weld with; the reading is kept.</source>
+            <translation>Mit der eingegebenen Temperatur lässt sich nicht schweißen; die Ablesung ist aufbewahrt.</translation>
         </message>
         <message>
             <source>What was welded</source>
@@ -6595,7 +6911,7 @@
         </message>
         <message>
             <source>Where the edges stand apart the bead comes late or not at all, while the other end gives up its melt.</source>
-            <translation>Wo die Kanten auseinander stehen, kommt die Wulst spät oder nie, während das andere Ende seine Schmelze verliert.</translation>
+            <translation>Wo die Kanten auseinander stehen, kommt der Wulst spät oder nie, während das andere Ende seine Schmelze verliert.</translation>
         </message>
         <message>
             <source>Where the numbers come from</source>
@@ -6822,6 +7138,10 @@
             <translation>Gerechnet: noch einmal die Bank, und die Schweißung einer ruhigen Hand.</translation>
         </message>
         <message>
+            <source>Write the number on the sheet, then release in the order that is shown.</source>
+            <translation>Die Nummer auf die Tafel schreiben, dann in der gezeigten Reihenfolge ausspannen.</translation>
+        </message>
+        <message>
             <source>Wrong row of the table</source>
             <translation>Falsche Tabellenzeile</translation>
         </message>
@@ -6843,7 +7163,7 @@
         </message>
         <message>
             <source>Your joint</source>
-            <translation>Eigene Naht</translation>
+            <translation>Eigene Schweißung</translation>
         </message>
         <message>
             <source>Your own grade. It changes nothing of the verdict.</source>
@@ -7026,6 +7346,10 @@
             <translation>eine Ablesung beim Abkühlen fehlt</translation>
         </message>
         <message>
+            <source>a reading is due</source>
+            <translation>ein Skalenwert ist fällig</translation>
+        </message>
+        <message>
             <source>a reason for "%1" can't be empty</source>
             <translation>ein Grund für „%1“ darf nicht leer sein</translation>
         </message>
@@ -7056,6 +7380,10 @@
         <message>
             <source>a signing key's seed has %1 bytes, expected %2</source>
             <translation>der Ursprung eines Schlüssels hat %1 Bytes, erwartet %2</translation>
+        </message>
+        <message>
+            <source>a step is not on disk</source>
+            <translation>ein Schritt ist nicht gespeichert</translation>
         </message>
         <message>
             <source>a step was set earlier</source>
@@ -7236,6 +7564,10 @@
         <message>
             <source>alignment force</source>
             <translation>Angleichkraft</translation>
+        </message>
+        <message>
+            <source>alignment is slow</source>
+            <translation>Angleichen ist langsam</translation>
         </message>
         <message>
             <source>alignment is slow from</source>
@@ -7672,7 +8004,7 @@
         </message>
         <message>
             <source>before every weld</source>
-            <translation>vor jeder Naht</translation>
+            <translation>vor jeder Schweißung</translation>
         </message>
         <message>
             <source>before it was put right (%1): %2 %3</source>
@@ -7744,7 +8076,7 @@
         </message>
         <message>
             <source>beside the shop's own log</source>
-            <translation>beim Logbuch der Werkstatt</translation>
+            <translation>beim Logbuch des Betriebs</translation>
         </message>
         <message>
             <source>between a band's ends</source>
@@ -7781,6 +8113,10 @@
         <message>
             <source>build-up</source>
             <translation>Druckaufbau</translation>
+        </message>
+        <message>
+            <source>build-up is late</source>
+            <translation>Druckaufbau ist spät</translation>
         </message>
         <message>
             <source>build-up late</source>
@@ -7868,11 +8204,11 @@
         </message>
         <message>
             <source>can't be brought to disk</source>
-            <translation>lässt sich nicht auf die Platte bringen</translation>
+            <translation>lässt sich nicht auf den Datenträger schreiben</translation>
         </message>
         <message>
             <source>can't be brought to disk (%1)</source>
-            <translation>lässt sich nicht auf die Platte bringen (%1)</translation>
+            <translation>lässt sich nicht auf den Datenträger schreiben (%1)</translation>
         </message>
         <message>
             <source>can't be locked (%1)</source>
@@ -7945,6 +8281,10 @@
         <message>
             <source>changeover</source>
             <translation>Umstellen</translation>
+        </message>
+        <message>
+            <source>changeover is over its limit</source>
+            <translation>Umstellen über der Grenze</translation>
         </message>
         <message>
             <source>changeover late</source>
@@ -8780,7 +9120,7 @@
         </message>
         <message>
             <source>in its own log</source>
-            <translation>im eigenen Protokoll</translation>
+            <translation>im eigenen Logbuch</translation>
         </message>
         <message>
             <source>in line</source>
@@ -9015,6 +9355,10 @@
             <translation>undicht</translation>
         </message>
         <message>
+            <source>it means</source>
+            <translation>es bedeutet</translation>
+        </message>
+        <message>
             <source>it stays</source>
             <translation>bleibt so</translation>
         </message>
@@ -9064,7 +9408,7 @@
         </message>
         <message>
             <source>its folder can't be brought to disk</source>
-            <translation>sein Ordner lässt sich nicht auf die Platte bringen</translation>
+            <translation>sein Ordner lässt sich nicht auf den Datenträger schreiben</translation>
         </message>
         <message>
             <source>its folder can't be written to (%1)</source>
@@ -9161,6 +9505,10 @@
         <message>
             <source>joint %1 begun</source>
             <translation>Schweißung %1 begonnen</translation>
+        </message>
+        <message>
+            <source>joint %1 is not finished yet; allowed: a joint that is</source>
+            <translation>Schweißung %1 ist noch nicht fertig; erlaubt: eine, die es ist</translation>
         </message>
         <message>
             <source>joint %1 is still open on this bench</source>
@@ -9643,6 +9991,10 @@
             <translation>Üben geht mit diesem Plan nicht: es fehlt %1</translation>
         </message>
         <message>
+            <source>no procedure named</source>
+            <translation>keine Anweisung genannt</translation>
+        </message>
+        <message>
             <source>no reason is given; allowed: a few words why</source>
             <translation>kein Grund genannt; erlaubt: ein paar Worte, warum</translation>
         </message>
@@ -9703,12 +10055,20 @@
             <translation>keine Schweißung „%1“ ist hier offen</translation>
         </message>
         <message>
+            <source>no welder named</source>
+            <translation>kein Schweißer genannt</translation>
+        </message>
+        <message>
             <source>nobody attested "%1" of %2; allowed: a cell that is attested</source>
             <translation>niemand hat „%1“ von %2 bestätigt; erlaubt: ein bestätigtes Feld</translation>
         </message>
         <message>
             <source>nobody here is "%1"</source>
             <translation>niemand hier ist „%1“</translation>
+        </message>
+        <message>
+            <source>nobody here is "%1"; allowed: one of this log's people, as person:ID</source>
+            <translation>niemand hier ist „%1“; erlaubt: eine Person dieses Logbuchs, als person:ID</translation>
         </message>
         <message>
             <source>nobody who is here has a certificate for its sheets that holds today</source>
@@ -10099,6 +10459,10 @@
             <translation>Grundtafel %1 N/mm²</translation>
         </message>
         <message>
+            <source>parent sheet %1 psi</source>
+            <translation>Grundtafel %1 psi</translation>
+        </message>
+        <message>
             <source>path of a file or folder</source>
             <translation>Pfad der Datei oder des Ordners</translation>
         </message>
@@ -10369,6 +10733,10 @@
         <message>
             <source>put right</source>
             <translation>berichtigt</translation>
+        </message>
+        <message>
+            <source>put right: %1</source>
+            <translation>berichtigt: %1</translation>
         </message>
         <message>
             <source>rate from its plate</source>
@@ -11123,6 +11491,10 @@
             <translation>die Charge</translation>
         </message>
         <message>
+            <source>the battery is low</source>
+            <translation>der Akku ist schwach</translation>
+        </message>
+        <message>
             <source>the bead ends it, not the clock</source>
             <translation>der Wulst beendet es, nicht die Uhr</translation>
         </message>
@@ -11256,7 +11628,7 @@
         </message>
         <message>
             <source>the copy can't be brought to disk</source>
-            <translation>die Kopie lässt sich nicht auf die Platte bringen</translation>
+            <translation>die Kopie lässt sich nicht auf den Datenträger schreiben</translation>
         </message>
         <message>
             <source>the copy was stopped before it was complete</source>
@@ -11264,7 +11636,7 @@
         </message>
         <message>
             <source>the copy's folder can't be brought to disk</source>
-            <translation>der Ordner der Kopie lässt sich nicht auf die Platte bringen</translation>
+            <translation>der Ordner der Kopie lässt sich nicht auf den Datenträger schreiben</translation>
         </message>
         <message>
             <source>the date "%1" is none; allowed 0000-01-01 to 9999-12-31</source>
@@ -11288,11 +11660,11 @@
         </message>
         <message>
             <source>the demo shop in %1 can't be taken away: %2</source>
-            <translation>der Demobetrieb in %1 lässt sich nicht entfernen: %2</translation>
+            <translation>der Demo-Betrieb in %1 lässt sich nicht entfernen: %2</translation>
         </message>
         <message>
             <source>the demo shop's place %1 is taken; allowed: a name at which nothing stands</source>
-            <translation>der Platz %1 des Demobetriebs ist belegt; erlaubt: ein Name, unter dem nichts steht</translation>
+            <translation>der Platz %1 des Demo-Betriebs ist belegt; erlaubt: ein Name, unter dem nichts steht</translation>
         </message>
         <message>
             <source>the demo's folder %1 can't be read: %2</source>
@@ -11300,11 +11672,11 @@
         </message>
         <message>
             <source>the disk is full%1</source>
-            <translation>die Platte ist voll%1</translation>
+            <translation>der Datenträger ist voll%1</translation>
         </message>
         <message>
             <source>the disk reports an error%1</source>
-            <translation>die Platte meldet einen Fehler%1</translation>
+            <translation>der Datenträger meldet einen Fehler%1</translation>
         </message>
         <message>
             <source>the document %1 is gone</source>
@@ -11337,6 +11709,10 @@
         <message>
             <source>the edges are joined: nobody can touch them</source>
             <translation>die Kanten sind gefügt: niemand kann sie berühren</translation>
+        </message>
+        <message>
+            <source>the faces of joint %1 never met; allowed: a joint that was made</source>
+            <translation>die Flächen der Schweißung %1 kamen nie zusammen; erlaubt: eine Schweißung, die gemacht wurde</translation>
         </message>
         <message>
             <source>the field "%1" stands twice</source>
@@ -11449,6 +11825,10 @@
         <message>
             <source>the last number</source>
             <translation>die letzte Zahl</translation>
+        </message>
+        <message>
+            <source>the last seconds of soak</source>
+            <translation>die letzten Sekunden des Anwärmens</translation>
         </message>
         <message>
             <source>the lesson %1</source>
@@ -11676,7 +12056,7 @@
         </message>
         <message>
             <source>the procedure %1</source>
-            <translation>das Verfahren %1</translation>
+            <translation>die Anweisung %1</translation>
         </message>
         <message>
             <source>the procedure %1 is not attested in %2; allowed: one that is</source>
@@ -11701,6 +12081,10 @@
         <message>
             <source>the program ended in mid-weld, and the virtual bench with it</source>
             <translation>das Programm endete mitten in der Schweißung, und die virtuelle Bank mit ihm</translation>
+        </message>
+        <message>
+            <source>the program stood still</source>
+            <translation>das Programm stand still</translation>
         </message>
         <message>
             <source>the rate %1 N per unit is not positive: a spring's force must rise with its reading</source>
@@ -11939,8 +12323,12 @@
             <translation>es gibt schon einen Meister; der trägt alle anderen ein</translation>
         </message>
         <message>
+            <source>there is no "%1" in this log; allowed: one that it has</source>
+            <translation>„%1“ steht nicht in diesem Logbuch; erlaubt: eine, die darin steht</translation>
+        </message>
+        <message>
             <source>there is no chapter of the guide in "%1"; allowed: files as "01-cautions.md"</source>
-            <translation>in „%1“ ist kein Kapitel der Anleitung; erlaubt: Dateien wie „01-cautions.md“</translation>
+            <translation>in „%1“ ist kein Kapitel des Handbuchs; erlaubt: Dateien wie „01-cautions.md“</translation>
         </message>
         <message>
             <source>there is no column %1; allowed: %2</source>
@@ -12056,7 +12444,7 @@
         </message>
         <message>
             <source>this weld</source>
-            <translation>diese Naht</translation>
+            <translation>diese Schweißung</translation>
         </message>
         <message>
             <source>this weld is stopped</source>
@@ -12229,6 +12617,10 @@
         <message>
             <source>trainee</source>
             <translation>Lehrling</translation>
+        </message>
+        <message>
+            <source>travel of the ram %1 in</source>
+            <translation>Stempelweg %1 in</translation>
         </message>
         <message>
             <source>travel of the ram %1 mm</source>
@@ -12431,6 +12823,10 @@
             <translation>geschweißt %1 N/mm²</translation>
         </message>
         <message>
+            <source>welded %1 psi</source>
+            <translation>geschweißt %1 psi</translation>
+        </message>
+        <message>
             <source>welded again more often than the job allows</source>
             <translation>öfter neu geschweißt, als der Auftrag erlaubt</translation>
         </message>
@@ -12477,6 +12873,10 @@
         <message>
             <source>what the source says instead</source>
             <translation>was die Quelle stattdessen sagt</translation>
+        </message>
+        <message>
+            <source>what to do</source>
+            <translation>was tun</translation>
         </message>
         <message>
             <source>what was made</source>
@@ -12589,6 +12989,14 @@
         <message>
             <source>yes: the source itself says so</source>
             <translation>ja: die Quelle sagt es selbst</translation>
+        </message>
+        <message>
+            <source>you hear</source>
+            <translation>Sie hören</translation>
+        </message>
+        <message>
+            <source>you see</source>
+            <translation>Sie sehen</translation>
         </message>
         <message>
             <source>zero</source>

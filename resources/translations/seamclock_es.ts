@@ -156,8 +156,32 @@
             <translation>«%1» no es ninguno de warmer, colder</translation>
         </message>
         <message>
+            <source>"%1" is not the plastic of joint %2; allowed: %3</source>
+            <translation>«%1» no es el plástico de la unión %2; permitido: %3</translation>
+        </message>
+        <message>
+            <source>"%1" is there twice; allowed: each label once</source>
+            <translation>«%1» está dos veces; permitido: cada etiqueta una vez</translation>
+        </message>
+        <message>
+            <source>"%1" is what %2 is called once it is welded again; allowed: a label that does not end so</source>
+            <translation>«%1» es como se llama %2 cuando se suelda de nuevo; permitido: una etiqueta que no termine así</translation>
+        </message>
+        <message>
             <source>"%1" stands twice</source>
             <translation>«%1» está dos veces</translation>
+        </message>
+        <message>
+            <source>"Seen", and go on.</source>
+            <translation>«Visto», y seguir.</translation>
+        </message>
+        <message>
+            <source>"Seen". Cooling takes that much longer.</source>
+            <translation>«Visto». El enfriamiento dura eso de más.</translation>
+        </message>
+        <message>
+            <source>"Stop: cut out", cut back and plane. Going on is in the record.</source>
+            <translation>«Parar: cortar», recortar y cepillar. Si se sigue, queda en el registro.</translation>
         </message>
         <message>
             <source>"attested" is what a foreman says in a log, with his PIN; a file says seen, memory, common_practice or derived</source>
@@ -760,6 +784,10 @@
             <translation>%1 mm no son los %2 mm de la junta; se permite una décima parte, de %3 a %4 mm</translation>
         </message>
         <message>
+            <source>%1 mm is not the sheet of joint %2; allowed: a tenth apart from %3 mm</source>
+            <translation>%1 mm no es la placa de la unión %2; permitido: hasta un décimo de %3 mm</translation>
+        </message>
+        <message>
             <source>%1 mm is outside what %2 is for; allowed: %3 to %4 mm</source>
             <translation>%1 mm está fuera de aquello para lo que vale %2; permitido: de %3 a %4 mm</translation>
         </message>
@@ -877,11 +905,11 @@
         </message>
         <message>
             <source>%1 prepares a trial joint for %2 on bench %3, and locks it by %4.</source>
-            <translation>%1 prepara una unión de prueba para %2 en el banco %3 y bloquea hasta las %4.</translation>
+            <translation>%1 prepara una unión de prueba para %2 en el banco %3 y bloquea antes de las %4.</translation>
         </message>
         <message>
             <source>%1 prepares seam %2 on bench %3, and locks it by %4.</source>
-            <translation>%1 prepara la junta %2 en el banco %3 y bloquea hasta las %4.</translation>
+            <translation>%1 prepara la junta %2 en el banco %3 y bloquea antes de las %4.</translation>
         </message>
         <message>
             <source>%1 reading %2 %3 is above %4 %5, the end of the scale of bench %6: the seam needs %7, with a drag of %8 the scale shows up to %9</source>
@@ -1185,7 +1213,7 @@
         </message>
         <message>
             <source>%1, event %2: %3</source>
-            <translation>%1, suceso %2: %3</translation>
+            <translation>%1, evento %2: %3</translation>
         </message>
         <message>
             <source>%1, has left</source>
@@ -1221,7 +1249,7 @@
         </message>
         <message>
             <source>%1, n %2: the log holds another event there</source>
-            <translation>%1, n %2: el registro tiene allí otro suceso</translation>
+            <translation>%1, n %2: el registro tiene allí otro evento</translation>
         </message>
         <message>
             <source>%1, no PIN</source>
@@ -1632,6 +1660,10 @@
             <translation>Un bloqueo que cede</translation>
         </message>
         <message>
+            <source>A log of many joints is looked through while the program runs, and its file is not whole.</source>
+            <translation>Un registro de muchas uniones se revisa con el programa en marcha, y su archivo no está entero.</translation>
+        </message>
+        <message>
             <source>A melt flow rate is outside the printed ranges.</source>
             <translation>Un índice de fluidez está fuera de los márgenes impresos.</translation>
         </message>
@@ -1642,6 +1674,10 @@
         <message>
             <source>A photo</source>
             <translation>Una foto</translation>
+        </message>
+        <message>
+            <source>A photo of a bead could not be copied, or is not what was kept.</source>
+            <translation>Una foto de un cordón no se pudo copiar, o no es la guardada.</translation>
         </message>
         <message>
             <source>A plate can be right in the middle and cold at one end. Measure it front, middle and back, and watch the bead along the whole seam.</source>
@@ -1805,7 +1841,11 @@
         </message>
         <message>
             <source>Alignment takes longer than it did: often a cold or a dirty plate. Measure it on its face, and wipe it.</source>
-            <translation>La igualación tarda más que antes: suele ser un espejo frío o sucio. Mídalo en su cara y límpielo.</translation>
+            <translation>La igualación tarda más que antes: suele ser un espejo frío o sucio. Medirlo en su cara y limpiarlo.</translation>
+        </message>
+        <message>
+            <source>Alignment takes twice as long as the last ten on this bench; where there are not five yet, longer than the soak.</source>
+            <translation>La igualación dura el doble que las diez últimas de este banco; donde aún no hay cinco, más que el calentamiento.</translation>
         </message>
         <message>
             <source>All</source>
@@ -1874,6 +1914,10 @@
         <message>
             <source>Another bench</source>
             <translation>Otro banco</translation>
+        </message>
+        <message>
+            <source>Another bench called for hands while you pressed. The press did not count.</source>
+            <translation>Otro banco pidió manos mientras se pulsaba. La pulsación no contó.</translation>
         </message>
         <message>
             <source>Another bench, another order</source>
@@ -1964,6 +2008,10 @@
             <translation>Como consta en el informe del laboratorio.</translation>
         </message>
         <message>
+            <source>As many pulses as the bench's place: one for A, two for B. Once more after 1 s.</source>
+            <translation>Tantos pulsos como el puesto del banco: uno para A, dos para B. Otra vez después de 1 s.</translation>
+        </message>
+        <message>
             <source>As measured, both the same.</source>
             <translation>El medido, igual en las dos.</translation>
         </message>
@@ -1990,6 +2038,14 @@
         <message>
             <source>At %1</source>
             <translation>A %1</translation>
+        </message>
+        <message>
+            <source>At the start; every row could be read.</source>
+            <translation>Al arrancar; se pudo leer cada fila.</translation>
+        </message>
+        <message>
+            <source>At the start; the new log has what could be read.</source>
+            <translation>Al arrancar; el registro nuevo tiene lo que se pudo leer.</translation>
         </message>
         <message>
             <source>At the worst place, above the sheet.</source>
@@ -2824,6 +2880,10 @@
             <translation>Caras juntas ya. Límite superado.</translation>
         </message>
         <message>
+            <source>Faces together, at once and without a jerk. It counts, and is in the record.</source>
+            <translation>Juntar las caras, ya y sin tirón. Cuenta y queda en el registro.</translation>
+        </message>
+        <message>
             <source>Fewer than %1 joints: the limits are provisional.</source>
             <translation>Menos de %1 uniones: los límites son provisionales.</translation>
         </message>
@@ -2854,6 +2914,10 @@
         <message>
             <source>Fingerprint of the seal</source>
             <translation>Huella del sello</translation>
+        </message>
+        <message>
+            <source>Finish what is open: steps are still kept. The next start sets the log aside and says what is lost.</source>
+            <translation>Acabar lo abierto: los pasos se siguen guardando. El próximo arranque aparta el registro y dice qué se perdió.</translation>
         </message>
         <message>
             <source>First foreman</source>
@@ -3024,6 +3088,10 @@
             <translation>Seguir donde estaba.</translation>
         </message>
         <message>
+            <source>Go on where the screen stands.</source>
+            <translation>Seguir donde está la pantalla.</translation>
+        </message>
+        <message>
             <source>Go on without a trial</source>
             <translation>Seguir sin prueba</translation>
         </message>
@@ -3032,8 +3100,40 @@
             <translation>¿Seguir sin este control? ¿Por qué?</translation>
         </message>
         <message>
+            <source>Go on, and don't switch off: what is in memory only is lost with the power.</source>
+            <translation>Seguir y no apagar: lo que solo está en memoria se pierde con la corriente.</translation>
+        </message>
+        <message>
+            <source>Go on, and watch the lamp. "Seen" hides the words; the clock's tile keeps "no sound". It comes back by itself.</source>
+            <translation>Seguir y vigilar la lámpara. «Visto» oculta las palabras; la casilla del reloj conserva «sin sonido». Vuelve solo.</translation>
+        </message>
+        <message>
+            <source>Go on. Look at each bench whose joint is named.</source>
+            <translation>Seguir. Mirar cada banco cuya unión se nombra.</translation>
+        </message>
+        <message>
+            <source>Go on. Make room, or take the photo again. It tries again at the next closing.</source>
+            <translation>Seguir. Hacer sitio o repetir la foto. Se intenta de nuevo en el próximo cierre.</translation>
+        </message>
+        <message>
             <source>Go on: %1</source>
             <translation>Seguir: %1</translation>
+        </message>
+        <message>
+            <source>Go on: no weld needs them. Ask who looks after the tablet.</source>
+            <translation>Seguir: ninguna soldadura los necesita. Preguntar a quien cuida la tableta.</translation>
+        </message>
+        <message>
+            <source>Go on: others read the older copy. It tries again at the next closing.</source>
+            <translation>Seguir: los demás leen la copia anterior. Se intenta de nuevo en el próximo cierre.</translation>
+        </message>
+        <message>
+            <source>Go on: the log itself is well. Make room, or ask who looks after the tablet. It tries again at the next closing.</source>
+            <translation>Seguir: el registro está bien. Hacer sitio, o preguntar a quien cuida la tableta. Se intenta de nuevo en el próximo cierre.</translation>
+        </message>
+        <message>
+            <source>Go on; it tries again. Look for a full disk or a stick that was pulled out.</source>
+            <translation>Seguir; se intenta de nuevo. Mirar si el disco está lleno o se quitó una memoria.</translation>
         </message>
         <message>
             <source>Grade</source>
@@ -3172,12 +3272,20 @@
             <translation>Se oye</translation>
         </message>
         <message>
+            <source>If the bench is further than the screen, stop the weld.</source>
+            <translation>Si el banco va por delante de la pantalla, parar la soldadura.</translation>
+        </message>
+        <message>
             <source>In air, and more so in a draught, a skin freezes on the melt. Two skins do not grow together, and the joint breaks flat.</source>
             <translation>Al aire, y más con corriente, se enfría una piel sobre el fundido. Dos pieles no se unen, y la unión rompe plana.</translation>
         </message>
         <message>
             <source>In limits</source>
             <translation>En límites</translation>
+        </message>
+        <message>
+            <source>In soak go to that bench, hands on the plate and the wheel. In cooling only go there: the wheel stays locked until the time is over.</source>
+            <translation>En calentamiento ir a ese banco, manos en el espejo y el volante. En enfriamiento solo ir: el volante sigue bloqueado hasta que acabe el tiempo.</translation>
         </message>
         <message>
             <source>In soak the scale can't show it: just in contact.</source>
@@ -3270,6 +3378,10 @@
         <message>
             <source>It will be out of limits.</source>
             <translation>Quedará fuera de límites.</translation>
+        </message>
+        <message>
+            <source>Its alignment would end while another bench changes over or builds up.</source>
+            <translation>Su igualación acabaría durante el cambio o el aumento de presión de otro banco.</translation>
         </message>
         <message>
             <source>Its events make no weld</source>
@@ -3628,6 +3740,10 @@
             <translation>Dejar la lección</translation>
         </message>
         <message>
+            <source>Leave the machine on: it is saved by itself. Look for a full disk.</source>
+            <translation>Dejar el equipo encendido: se guarda solo. Mirar si el disco está lleno.</translation>
+        </message>
+        <message>
             <source>Left-handed</source>
             <translation>Zurdo</translation>
         </message>
@@ -3646,6 +3762,10 @@
         <message>
             <source>Less motion</source>
             <translation>Avance a pasos</translation>
+        </message>
+        <message>
+            <source>Less than 15 % is left, and nothing charges it.</source>
+            <translation>Queda menos del 15 % y nada lo carga.</translation>
         </message>
         <message>
             <source>Lesson %1</source>
@@ -3670,6 +3790,10 @@
         <message>
             <source>Let it ring</source>
             <translation>Dejar sonar</translation>
+        </message>
+        <message>
+            <source>Let the plate come to its temperature, and read that place again.</source>
+            <translation>Dejar que el espejo llegue a su temperatura y leer ese punto otra vez.</translation>
         </message>
         <message>
             <source>Let the spring off.</source>
@@ -3740,8 +3864,16 @@
             <translation>Revisar antes del %1.</translation>
         </message>
         <message>
+            <source>Look at another clock. "Seen" if the machine's clock is right; else "Not sure": then only the time that has surely passed counts.</source>
+            <translation>Mirar otro reloj. «Visto» si el reloj del equipo es correcto; si no, «Hay duda»: entonces solo cuenta el tiempo que seguro pasó.</translation>
+        </message>
+        <message>
             <source>Look at both faces of the plate before it goes in, and wipe it with a clean cloth. It is hot: hold the cloth as the machine's instructions say.</source>
             <translation>Mirar las dos caras del espejo antes de meterlo y limpiarlo con un paño limpio. Está caliente: sujetar el paño como dicen las instrucciones de la máquina.</translation>
+        </message>
+        <message>
+            <source>Look at it where it lies, and tell the foreman: its record is only in the old log, which is kept.</source>
+            <translation>Mirarla donde está y decirlo al encargado: su registro está solo en el registro antiguo, que se conserva.</translation>
         </message>
         <message>
             <source>Look at joint %1</source>
@@ -3754,6 +3886,14 @@
         <message>
             <source>Look round the demo shop</source>
             <translation>Ver el taller demo</translation>
+        </message>
+        <message>
+            <source>Look whether date and time are right now, then "Seen".</source>
+            <translation>Mirar si fecha y hora son correctas ahora; luego «Visto».</translation>
+        </message>
+        <message>
+            <source>Look which bench it is, then press.</source>
+            <translation>Mirar qué banco es y pulsar.</translation>
         </message>
         <message>
             <source>Looked at</source>
@@ -3902,6 +4042,10 @@
         <message>
             <source>Near its back end this plate was 40 K colder. The bead stayed small there while the rest was ready; a clock can't see that, only somebody who looks along the seam.</source>
             <translation>Cerca de su extremo trasero este espejo estaba 40 K más frío. Allí el cordón quedó pequeño cuando el resto ya estaba; un reloj no lo ve, solo quien mira a lo largo de la junta.</translation>
+        </message>
+        <message>
+            <source>Neither the log nor the spill file can be written. It sounds like a step that is not on disk.</source>
+            <translation>No se puede escribir ni el registro ni el archivo de reserva. Suena como un paso que no está guardado.</translation>
         </message>
         <message>
             <source>New PIN of %1</source>
@@ -4164,6 +4308,10 @@
             <translation>Nada escrito; se permite: 1 a %1 caracteres.</translation>
         </message>
         <message>
+            <source>Nothing of that joint could be read.</source>
+            <translation>No se pudo leer nada de esa unión.</translation>
+        </message>
+        <message>
             <source>Nothing stands out among these joints.</source>
             <translation>Nada destaca en estas uniones.</translation>
         </message>
@@ -4256,6 +4404,10 @@
             <translation>Una unión: aún sin límites.</translation>
         </message>
         <message>
+            <source>One long tone of three notes, then two pulses a second until the plate is out.</source>
+            <translation>Un tono largo de tres notas y luego dos pulsos por segundo hasta que el espejo esté fuera.</translation>
+        </message>
+        <message>
             <source>One moment</source>
             <translation>Un momento</translation>
         </message>
@@ -4278,6 +4430,10 @@
         <message>
             <source>One seam is open, and can't be planned.</source>
             <translation>Hay una junta abierta que no se puede planificar.</translation>
+        </message>
+        <message>
+            <source>One short pulse at 3, 2 and 1 s before the soak is over.</source>
+            <translation>Un pulso corto 3, 2 y 1 s antes de que acabe el calentamiento.</translation>
         </message>
         <message>
             <source>One value is attested.</source>
@@ -4552,6 +4708,10 @@
             <translation>Ver</translation>
         </message>
         <message>
+            <source>Plug the charger in, and the alarm ends by itself. "Seen" hides it until the battery was charged and is low again.</source>
+            <translation>Conectar el cargador y la alarma acaba sola. «Visto» la oculta hasta que la batería se cargue y baje de nuevo.</translation>
+        </message>
+        <message>
             <source>Polypropylene takes another plate temperature, less pressure and a longer soak than PE-HD. Read the whole card, not only the mark on the scale.</source>
             <translation>El polipropileno pide otra temperatura del espejo, menos presión y más calentamiento que el PE-HD. Leer toda la ficha, no solo la marca de la escala.</translation>
         </message>
@@ -4609,7 +4769,7 @@
         </message>
         <message>
             <source>Press to work it out anew</source>
-            <translation>Pulse para calcular de nuevo</translation>
+            <translation>Pulsar para calcular de nuevo</translation>
         </message>
         <message>
             <source>Pressure</source>
@@ -4672,6 +4832,10 @@
             <translation>Tracción, de una prueba</translation>
         </message>
         <message>
+            <source>Pulses that do not rise, until the reading stands.</source>
+            <translation>Pulsos que no suben, hasta que esté la lectura.</translation>
+        </message>
+        <message>
             <source>Put it right</source>
             <translation>Corregir</translation>
         </message>
@@ -4694,6 +4858,10 @@
         <message>
             <source>Reaches the required %1 by its means, not with all its interval.</source>
             <translation>Llega al %1 exigido por sus medias, no con todo su intervalo.</translation>
+        </message>
+        <message>
+            <source>Reaches the required %1 by its means; there is no interval.</source>
+            <translation>Alcanza el %1 exigido por sus medias; no hay intervalo.</translation>
         </message>
         <message>
             <source>Read</source>
@@ -4724,6 +4892,10 @@
             <translation>Leer ahora la escala %1 y teclearla.</translation>
         </message>
         <message>
+            <source>Read the file that is named, and look at each joint that it names.</source>
+            <translation>Leer el archivo nombrado y mirar cada unión que nombra.</translation>
+        </message>
+        <message>
             <source>Read the plate on its face</source>
             <translation>Medir el espejo en su cara</translation>
         </message>
@@ -4734,6 +4906,10 @@
         <message>
             <source>Read the scale again after the lock, and again. When it has fallen below its band, turn up to the mark and lock again.</source>
             <translation>Tras bloquear, leer otra vez la escala, y otra. Si ha bajado de su banda, girar hasta la marca y bloquear de nuevo.</translation>
+        </message>
+        <message>
+            <source>Read the scale and type it in. If it is too low, turn up to the reading that is shown ("Reading is below …").</source>
+            <translation>Leer la escala y escribirla. Si es baja, subir a la lectura mostrada («La lectura no llega a …»).</translation>
         </message>
         <message>
             <source>Reading</source>
@@ -4823,6 +4999,10 @@
         <message>
             <source>Right-handed</source>
             <translation>Diestro</translation>
+        </message>
+        <message>
+            <source>Rising pulses, two a second, until the faces are together.</source>
+            <translation>Pulsos que suben, dos por segundo, hasta que las caras estén juntas.</translation>
         </message>
         <message>
             <source>Rising: is the plate cold or dirty?</source>
@@ -5131,7 +5311,7 @@
         </message>
         <message>
             <source>Set the plate of bench %1 to %2 °C for %3. It settles until %4.</source>
-            <translation>Ponga el espejo del banco %1 a %2 °C para %3. Se asienta hasta las %4.</translation>
+            <translation>Poner el espejo del banco %1 a %2 °C para %3. Se asienta hasta las %4.</translation>
         </message>
         <message>
             <source>Set up the shop</source>
@@ -5184,6 +5364,10 @@
         <message>
             <source>Sheets apart, plate out, faces together.</source>
             <translation>Separar placas, espejo fuera, caras juntas.</translation>
+        </message>
+        <message>
+            <source>Sheets apart, plate out, faces together. Press "Plate out" as the plate leaves.</source>
+            <translation>Separar placas, espejo fuera, juntar caras. Pulsar «Espejo fuera» cuando el espejo sale.</translation>
         </message>
         <message>
             <source>Shield</source>
@@ -5330,6 +5514,10 @@
             <translation>Ponerse junto al banco. ¿Se oye la señal?</translation>
         </message>
         <message>
+            <source>Stand ready. Do nothing before zero.</source>
+            <translation>Estar listo. No hacer nada antes de cero.</translation>
+        </message>
+        <message>
             <source>Step</source>
             <translation>Escalón</translation>
         </message>
@@ -5450,12 +5638,20 @@
             <translation>Quitada ya no se ofrece; el registro guarda que estuvo.</translation>
         </message>
         <message>
+            <source>Ten seconds of soak are left; in cooling, one minute.</source>
+            <translation>Quedan diez segundos de calentamiento; en enfriamiento, un minuto.</translation>
+        </message>
+        <message>
             <source>Tested by</source>
             <translation>Ensayado según</translation>
         </message>
         <message>
             <source>That PIN is wrong.</source>
             <translation>PIN incorrecto.</translation>
+        </message>
+        <message>
+            <source>That weld was open when the log was set aside, and nothing of it is lost.</source>
+            <translation>Esa soldadura estaba abierta cuando se apartó el registro, y no se perdió nada de ella.</translation>
         </message>
         <message>
             <source>The angle at the crack, or at the end.</source>
@@ -5520,6 +5716,14 @@
         <message>
             <source>The card's reading was %1; this seam takes %2. Its unit was wrong.</source>
             <translation>La lectura de la ficha era %1; esta junta pide %2. La unidad estaba mal.</translation>
+        </message>
+        <message>
+            <source>The clock on the wall was set by more than 2 s, by hand or by the network, ahead or back. It is a remark in every open weld.</source>
+            <translation>La hora se cambió en más de 2 s, a mano o por la red, adelante o atrás. Es una observación en cada soldadura abierta.</translation>
+        </message>
+        <message>
+            <source>The day's copy could not be made; the sentence says why.</source>
+            <translation>No se pudo hacer la copia del día; la frase dice por qué.</translation>
         </message>
         <message>
             <source>The day's joints</source>
@@ -5598,6 +5802,10 @@
             <translation>La carpeta superior</translation>
         </message>
         <message>
+            <source>The folder for it can't be reached.</source>
+            <translation>No se llega a su carpeta.</translation>
+        </message>
+        <message>
             <source>The force is less than this bench holds steadily.</source>
             <translation>La fuerza es menor que la que este banco mantiene estable.</translation>
         </message>
@@ -5631,7 +5839,7 @@
         </message>
         <message>
             <source>The foreman tests the trial joint of %1 and releases the series by %2.</source>
-            <translation>El encargado ensaya la unión de prueba de %1 y libera la serie hasta las %2.</translation>
+            <translation>El encargado ensaya la unión de prueba de %1 y libera la serie antes de las %2.</translation>
         </message>
         <message>
             <source>The foreman's PIN is asked next; the record keeps the name.</source>
@@ -5654,6 +5862,10 @@
             <translation>La mano fue lenta</translation>
         </message>
         <message>
+            <source>The horn or the machine's sound is away.</source>
+            <translation>Falta la bocina o el sonido del equipo.</translation>
+        </message>
+        <message>
             <source>The job lets this seam be welded again %1 times. It is in the record.</source>
             <translation>Resoldaduras permitidas en esta junta: %1. Consta en el registro.</translation>
         </message>
@@ -5662,8 +5874,16 @@
             <translation>Resoldaduras permitidas en esta junta: 1. Consta en el registro.</translation>
         </message>
         <message>
+            <source>The joining pressure is not there yet, and the time for it has passed.</source>
+            <translation>La presión al unir aún no está, y su tiempo ya pasó.</translation>
+        </message>
+        <message>
             <source>The joint</source>
             <translation>La unión</translation>
+        </message>
+        <message>
+            <source>The joint is closed, and some of its rows wait.</source>
+            <translation>La unión está cerrada y algunas de sus filas esperan.</translation>
         </message>
         <message>
             <source>The joint is cut out and kept in the list as stopped.</source>
@@ -5686,6 +5906,14 @@
             <translation>La última lectura impresa en la escala.</translation>
         </message>
         <message>
+            <source>The last three seconds of the soak.</source>
+            <translation>Los últimos tres segundos del calentamiento.</translation>
+        </message>
+        <message>
+            <source>The least cooling time is over. Longer never harms.</source>
+            <translation>El enfriamiento mínimo terminó. Más tiempo nunca daña.</translation>
+        </message>
+        <message>
             <source>The limit is passed. It counts, and is in the record.</source>
             <translation>Límite superado. Cuenta y consta en el registro.</translation>
         </message>
@@ -5696,6 +5924,10 @@
         <message>
             <source>The list, JSON</source>
             <translation>La lista, JSON</translation>
+        </message>
+        <message>
+            <source>The log can't be written just now. The step counts, and waits in the spill file.</source>
+            <translation>El registro no se puede escribir ahora. El paso cuenta y espera en el archivo de reserva.</translation>
         </message>
         <message>
             <source>The log is being read.</source>
@@ -5742,6 +5974,10 @@
             <translation>Deciden las instrucciones de la máquina, la norma vigente, la normativa local y un soldador cualificado.</translation>
         </message>
         <message>
+            <source>The materials' values could not be read.</source>
+            <translation>No se pudieron leer los valores de los materiales.</translation>
+        </message>
+        <message>
             <source>The melt flow rates are far apart.</source>
             <translation>Los índices de fluidez están muy separados.</translation>
         </message>
@@ -5784,6 +6020,10 @@
         <message>
             <source>The plate can't be set so</source>
             <translation>El espejo no se ajusta así</translation>
+        </message>
+        <message>
+            <source>The plate has been out longer than the procedure allows. The skin is cooling.</source>
+            <translation>El espejo lleva fuera más de lo que permite el procedimiento. La piel se enfría.</translation>
         </message>
         <message>
             <source>The plate has cooled. Cut back and plane.</source>
@@ -5830,6 +6070,18 @@
             <translation>La cara del espejo marca %1 °C, %2.</translation>
         </message>
         <message>
+            <source>The power was off before the lock.</source>
+            <translation>Faltó la corriente antes de bloquear.</translation>
+        </message>
+        <message>
+            <source>The power was off for more than 12 hours, or the clock shows an earlier time than before.</source>
+            <translation>Faltó la corriente más de 12 horas, o el reloj marca una hora anterior.</translation>
+        </message>
+        <message>
+            <source>The power was off in cooling.</source>
+            <translation>Faltó la corriente en el enfriamiento.</translation>
+        </message>
+        <message>
             <source>The procedure "%1" is changed.</source>
             <translation>El procedimiento «%1» está cambiado.</translation>
         </message>
@@ -5848,6 +6100,10 @@
         <message>
             <source>The program ended in mid-weld: nothing was kept to see again.</source>
             <translation>El programa acabó a media soldadura: no quedó nada que ver.</translation>
+        </message>
+        <message>
+            <source>The program stands still or has ended while a weld was running. The horn sounds on what was planned, for 60 s at most.</source>
+            <translation>El programa está parado o terminó durante una soldadura. La bocina sigue con lo previsto, 60 s como mucho.</translation>
         </message>
         <message>
             <source>The ram's travel at the crack, or at the end.</source>
@@ -5902,12 +6158,20 @@
             <translation>La pantalla sigue encendida. La tableta puede dormirse: ver sus ajustes.</translation>
         </message>
         <message>
+            <source>The screen shows that weld where its steps can be read to.</source>
+            <translation>La pantalla muestra esa soldadura hasta donde se leen sus pasos.</translation>
+        </message>
+        <message>
             <source>The sheets are molten %1 deep after soak, and their skin is at %2 when the faces meet after the longest changeover; it melts at %3.</source>
             <translation>Tras calentar, las placas están fundidas %1 de hondo y su piel está a %2 al juntarse las caras tras el cambio más largo; funde a %3.</translation>
         </message>
         <message>
             <source>The sheets are soft %1 deep after soak, and their skin is at %2 when the faces meet after the longest changeover; it is soft above %3.</source>
             <translation>Tras calentar, las placas están blandas %1 de hondo y su piel está a %2 al juntarse las caras tras el cambio más largo; es blanda por encima de %3.</translation>
+        </message>
+        <message>
+            <source>The sheets close up and shrink in cooling, and the reading falls.</source>
+            <translation>Las placas se acercan y encogen al enfriarse, y la lectura baja.</translation>
         </message>
         <message>
             <source>The sheets close up as melt flows and shrinks, and the spring loses its rate times that. On a soft spring and a long seam that is a few per cent, which the verdict sees and a bend test does not; on stiff springs, a short seam or a lock that slips it leaves hollow places and a sunk bead.</source>
@@ -5936,6 +6200,14 @@
         <message>
             <source>The smallest step that a hand can set.</source>
             <translation>El menor paso que una mano puede ajustar.</translation>
+        </message>
+        <message>
+            <source>The soak is over; from "Soak is over by … s." on it is longer than it may be.</source>
+            <translation>El calentamiento terminó; desde «Calentado … s de más.» dura más de lo permitido.</translation>
+        </message>
+        <message>
+            <source>The start before had set a log aside and did not come to its end.</source>
+            <translation>El arranque anterior apartó un registro y no llegó a acabar.</translation>
         </message>
         <message>
             <source>The steps are then written in this name.</source>
@@ -6023,7 +6295,7 @@
         </message>
         <message>
             <source>There is no job yet. Read a table, or type a seam.</source>
-            <translation>Aún no hay trabajo. Lea una tabla o escriba una junta.</translation>
+            <translation>Aún no hay trabajo. Leer una tabla o escribir una junta.</translation>
         </message>
         <message>
             <source>There is no joint %1 in this log.</source>
@@ -6106,6 +6378,10 @@
             <translation>Esta placa estaba inclinada: su lado inferior quedaba 1,2 mm atrás. Donde los cantos se separan el cordón llega tarde o nunca, y apretar más solo quita fundido donde tocan. Basta medio milímetro. Mordazas y después Calzar lo arregla; quien lo deja debe esperar también al cordón inferior.</translation>
         </message>
         <message>
+            <source>This soak would end while another bench changes over or builds up.</source>
+            <translation>Este calentamiento acabaría durante el cambio o el aumento de presión de otro banco.</translation>
+        </message>
+        <message>
             <source>Three</source>
             <translation>Tres</translation>
         </message>
@@ -6123,11 +6399,11 @@
         </message>
         <message>
             <source>Tick one bench at least.</source>
-            <translation>Marque al menos un banco.</translation>
+            <translation>Marcar al menos un banco.</translation>
         </message>
         <message>
             <source>Tick one person at least.</source>
-            <translation>Marque al menos una persona.</translation>
+            <translation>Marcar al menos una persona.</translation>
         </message>
         <message>
             <source>Tick values</source>
@@ -6242,6 +6518,14 @@
             <translation>Tiempo real</translation>
         </message>
         <message>
+            <source>Trust your own clock and go on by hand. Start the program again: it goes on where the log stands.</source>
+            <translation>Fiarse del propio reloj y seguir a mano. Arrancar el programa otra vez: sigue donde está el registro.</translation>
+        </message>
+        <message>
+            <source>Turn on evenly to the reading. A jerk squeezes the melt out, and letting back repairs nothing.</source>
+            <translation>Seguir girando de modo uniforme hasta la lectura. Un tirón expulsa el fundido, y soltar no arregla nada.</translation>
+        </message>
+        <message>
             <source>Turn the wheel evenly. Keep to the mark.</source>
             <translation>Girar el volante por igual. Seguir la marca.</translation>
         </message>
@@ -6258,8 +6542,28 @@
             <translation>Dos</translation>
         </message>
         <message>
+            <source>Two falling tones; again after 30, 60 and 90 s, then every 2 min until it is seen.</source>
+            <translation>Dos tonos que bajan; de nuevo a los 30, 60 y 90 s, y luego cada 2 min hasta que se vea.</translation>
+        </message>
+        <message>
             <source>Two minutes without a press: the desk is closed.</source>
             <translation>Dos minutos sin pulsar: el panel se ha cerrado.</translation>
+        </message>
+        <message>
+            <source>Two pairs of low tones, every 2 s. They are the horn's own.</source>
+            <translation>Dos pares de tonos graves, cada 2 s. Son de la propia bocina.</translation>
+        </message>
+        <message>
+            <source>Two pairs of low tones, every 5 s, until it is seen or over.</source>
+            <translation>Dos pares de tonos graves, cada 5 s, hasta que se vea o termine.</translation>
+        </message>
+        <message>
+            <source>Two pulses, every 30 s, until alignment ends.</source>
+            <translation>Dos pulsos, cada 30 s, hasta que acabe la igualación.</translation>
+        </message>
+        <message>
+            <source>Two pulses, every 30 s, until it is typed in, the next reading is due, or two thirds of cooling are over.</source>
+            <translation>Dos pulsos, cada 30 s, hasta que se escriba, toque la próxima lectura o pasen dos tercios del enfriamiento.</translation>
         </message>
         <message>
             <source>Two springs, a scale that begins at 2, and clamps that must not be opened under force: here the spring is let off first. Learn your own machine's order from its instructions.</source>
@@ -6287,15 +6591,15 @@
         </message>
         <message>
             <source>Type something to look for first.</source>
-            <translation>Escriba primero qué buscar.</translation>
+            <translation>Escribir primero qué buscar.</translation>
         </message>
         <message>
             <source>Type the number, then look.</source>
-            <translation>Escriba el número y busque.</translation>
+            <translation>Escribir el número y buscar.</translation>
         </message>
         <message>
             <source>Type the whole batch as it stands on the sheet, then look.</source>
-            <translation>Escriba el lote entero, como está en la placa, y busque.</translation>
+            <translation>Escribir el lote entero, como está en la placa, y buscar.</translation>
         </message>
         <message>
             <source>Types</source>
@@ -6352,6 +6656,14 @@
         <message>
             <source>Wait for a %1 mm bead, all along, top and bottom.</source>
             <translation>Esperar cordón de %1 mm en todo el largo, arriba y abajo.</translation>
+        </message>
+        <message>
+            <source>Wait for the bead: it ends alignment, not the clock. Measure the plate before the next joint.</source>
+            <translation>Esperar al cordón: él acaba la igualación, no el reloj. Medir el espejo antes de la próxima unión.</translation>
+        </message>
+        <message>
+            <source>Wait so long, or go on if somebody else is at the other bench.</source>
+            <translation>Esperar ese tiempo, o seguir si otra persona está en el otro banco.</translation>
         </message>
         <message>
             <source>Watch</source>
@@ -6536,6 +6848,10 @@
         <message>
             <source>What was tested?</source>
             <translation>¿Qué se ensayó?</translation>
+        </message>
+        <message>
+            <source>What was typed is no temperature to weld with; the reading is kept.</source>
+            <translation>Lo escrito no es temperatura para soldar; la lectura se conserva.</translation>
         </message>
         <message>
             <source>What was welded</source>
@@ -6822,6 +7138,10 @@
             <translation>Calculado: el banco otra vez y la unión de una mano firme.</translation>
         </message>
         <message>
+            <source>Write the number on the sheet, then release in the order that is shown.</source>
+            <translation>Escribir el número en la placa y sacar en el orden mostrado.</translation>
+        </message>
+        <message>
             <source>Wrong row of the table</source>
             <translation>Fila errónea de la tabla</translation>
         </message>
@@ -6867,7 +7187,7 @@
         </message>
         <message>
             <source>[n]: the event of that joint in the log; sheet, bench, welder and seam stand in [1], verdicts and sums are worked out</source>
-            <translation>[n]: el evento de esa unión en el registro; placa, banco, soldador y junta están en [1], los veredictos y sumas se calculan</translation>
+            <translation>[n]: el evento de esa unión en el registro; placa, banco, soldador y junta están en [1], los dictámenes y sumas se calculan</translation>
         </message>
         <message>
             <source>a %1 strength of %2 MPa; allowed: %3 to %4 MPa</source>
@@ -7026,6 +7346,10 @@
             <translation>falta una lectura al enfriar</translation>
         </message>
         <message>
+            <source>a reading is due</source>
+            <translation>toca leer la escala</translation>
+        </message>
+        <message>
             <source>a reason for "%1" can't be empty</source>
             <translation>un motivo para «%1» no puede estar vacío</translation>
         </message>
@@ -7056,6 +7380,10 @@
         <message>
             <source>a signing key's seed has %1 bytes, expected %2</source>
             <translation>el origen de una clave tiene %1 bytes, se esperan %2</translation>
+        </message>
+        <message>
+            <source>a step is not on disk</source>
+            <translation>un paso no está guardado</translation>
         </message>
         <message>
             <source>a step was set earlier</source>
@@ -7111,7 +7439,7 @@
         </message>
         <message>
             <source>a weld without events</source>
-            <translation>una soldadura sin sucesos</translation>
+            <translation>una soldadura sin eventos</translation>
         </message>
         <message>
             <source>a wrong tap</source>
@@ -7236,6 +7564,10 @@
         <message>
             <source>alignment force</source>
             <translation>fuerza al igualar</translation>
+        </message>
+        <message>
+            <source>alignment is slow</source>
+            <translation>la igualación va lenta</translation>
         </message>
         <message>
             <source>alignment is slow from</source>
@@ -7375,7 +7707,7 @@
         </message>
         <message>
             <source>an event body of %1, n %2 was handed over as %3, n %4</source>
-            <translation>un suceso de %1, n %2, se entregó como %3, n %4</translation>
+            <translation>un evento de %1, n %2, se entregó como %3, n %4</translation>
         </message>
         <message>
             <source>an unconfirmed bridge counts at least 0 ms, not %1</source>
@@ -7783,6 +8115,10 @@
             <translation>aumento</translation>
         </message>
         <message>
+            <source>build-up is late</source>
+            <translation>el aumento de presión va tarde</translation>
+        </message>
+        <message>
             <source>build-up late</source>
             <translation>aumento tardío</translation>
         </message>
@@ -7945,6 +8281,10 @@
         <message>
             <source>changeover</source>
             <translation>cambio</translation>
+        </message>
+        <message>
+            <source>changeover is over its limit</source>
+            <translation>el cambio pasó su límite</translation>
         </message>
         <message>
             <source>changeover late</source>
@@ -8312,7 +8652,7 @@
         </message>
         <message>
             <source>event %1 is another in chain %2 than in chain %3</source>
-            <translation>el suceso %1 es distinto en la cadena %2 y en la %3</translation>
+            <translation>el evento %1 es distinto en la cadena %2 y en la %3</translation>
         </message>
         <message>
             <source>event %1 of %2 can't be read</source>
@@ -9015,6 +9355,10 @@
             <translation>hay fuga</translation>
         </message>
         <message>
+            <source>it means</source>
+            <translation>significa</translation>
+        </message>
+        <message>
             <source>it stays</source>
             <translation>sin cambio</translation>
         </message>
@@ -9092,7 +9436,7 @@
         </message>
         <message>
             <source>its instant lies before the last event's</source>
-            <translation>su instante es anterior al del último suceso</translation>
+            <translation>su instante es anterior al del último evento</translation>
         </message>
         <message>
             <source>its interval runs backwards: %1 to %2 ms</source>
@@ -9161,6 +9505,10 @@
         <message>
             <source>joint %1 begun</source>
             <translation>unión %1 empezada</translation>
+        </message>
+        <message>
+            <source>joint %1 is not finished yet; allowed: a joint that is</source>
+            <translation>la unión %1 aún no está terminada; permitido: una que lo esté</translation>
         </message>
         <message>
             <source>joint %1 is still open on this bench</source>
@@ -9492,7 +9840,7 @@
         </message>
         <message>
             <source>n %1 is not an event that still stands</source>
-            <translation>n %1 no es un suceso que siga en pie</translation>
+            <translation>n %1 no es un evento que siga en pie</translation>
         </message>
         <message>
             <source>name and PIN</source>
@@ -9643,6 +9991,10 @@
             <translation>no se puede practicar con este plan: falta %1</translation>
         </message>
         <message>
+            <source>no procedure named</source>
+            <translation>ningún procedimiento nombrado</translation>
+        </message>
+        <message>
             <source>no reason is given; allowed: a few words why</source>
             <translation>no se da motivo; permitido: unas palabras del porqué</translation>
         </message>
@@ -9703,6 +10055,10 @@
             <translation>ninguna soldadura «%1» está abierta aquí</translation>
         </message>
         <message>
+            <source>no welder named</source>
+            <translation>ningún soldador nombrado</translation>
+        </message>
+        <message>
             <source>nobody attested "%1" of %2; allowed: a cell that is attested</source>
             <translation>nadie cotejó «%1» de %2; permitido: una casilla cotejada</translation>
         </message>
@@ -9711,8 +10067,12 @@
             <translation>aquí nadie es «%1»</translation>
         </message>
         <message>
+            <source>nobody here is "%1"; allowed: one of this log's people, as person:ID</source>
+            <translation>nadie aquí es «%1»; permitido: una persona de este registro, como person:ID</translation>
+        </message>
+        <message>
             <source>nobody who is here has a certificate for its sheets that holds today</source>
-            <translation>nadie de los presentes tiene un certificado vigente hoy para sus planchas</translation>
+            <translation>nadie de los presentes tiene un certificado vigente hoy para sus placas</translation>
         </message>
         <message>
             <source>nobody who is here may weld it</source>
@@ -10099,6 +10459,10 @@
             <translation>placa base %1 N/mm²</translation>
         </message>
         <message>
+            <source>parent sheet %1 psi</source>
+            <translation>placa base %1 psi</translation>
+        </message>
+        <message>
             <source>path of a file or folder</source>
             <translation>ruta de archivo o carpeta</translation>
         </message>
@@ -10371,6 +10735,10 @@
             <translation>corregido</translation>
         </message>
         <message>
+            <source>put right: %1</source>
+            <translation>corregido: %1</translation>
+        </message>
+        <message>
             <source>rate from its plate</source>
             <translation>rigidez de la chapa</translation>
         </message>
@@ -10528,7 +10896,7 @@
         </message>
         <message>
             <source>row %1, an event of %2, is not what was written</source>
-            <translation>la fila %1, un suceso de %2, no es lo que se escribió</translation>
+            <translation>la fila %1, un evento de %2, no es lo que se escribió</translation>
         </message>
         <message>
             <source>rows 1 to %1</source>
@@ -10636,7 +11004,7 @@
         </message>
         <message>
             <source>seam "%1" lacks something; allowed: one with a job, a label, a procedure, a length and two sheets</source>
-            <translation>a la junta «%1» le falta algo; permitido: una con trabajo, etiqueta, procedimiento, longitud y dos planchas</translation>
+            <translation>a la junta «%1» le falta algo; permitido: una con trabajo, etiqueta, procedimiento, longitud y dos placas</translation>
         </message>
         <message>
             <source>seam %1</source>
@@ -11123,6 +11491,10 @@
             <translation>el lote</translation>
         </message>
         <message>
+            <source>the battery is low</source>
+            <translation>batería baja</translation>
+        </message>
+        <message>
             <source>the bead ends it, not the clock</source>
             <translation>lo acaba el cordón, no el reloj</translation>
         </message>
@@ -11339,6 +11711,10 @@
             <translation>los cantos están unidos: nadie puede tocarlos</translation>
         </message>
         <message>
+            <source>the faces of joint %1 never met; allowed: a joint that was made</source>
+            <translation>las caras de la unión %1 nunca se juntaron; permitido: una unión que se hizo</translation>
+        </message>
+        <message>
             <source>the field "%1" stands twice</source>
             <translation>el campo «%1» está dos veces</translation>
         </message>
@@ -11449,6 +11825,10 @@
         <message>
             <source>the last number</source>
             <translation>el último número</translation>
+        </message>
+        <message>
+            <source>the last seconds of soak</source>
+            <translation>los últimos segundos del calentamiento</translation>
         </message>
         <message>
             <source>the lesson %1</source>
@@ -11703,6 +12083,10 @@
             <translation>el programa terminó en plena soldadura, y el banco virtual con él</translation>
         </message>
         <message>
+            <source>the program stood still</source>
+            <translation>el programa se detuvo</translation>
+        </message>
+        <message>
             <source>the rate %1 N per unit is not positive: a spring's force must rise with its reading</source>
             <translation>la rigidez de %1 N por unidad no es positiva: la fuerza de un muelle debe subir con su lectura</translation>
         </message>
@@ -11937,6 +12321,10 @@
         <message>
             <source>there is a foreman already, who adds everybody else</source>
             <translation>ya hay un encargado, que añade a los demás</translation>
+        </message>
+        <message>
+            <source>there is no "%1" in this log; allowed: one that it has</source>
+            <translation>«%1» no está en este registro; permitido: una que esté en él</translation>
         </message>
         <message>
             <source>there is no chapter of the guide in "%1"; allowed: files as "01-cautions.md"</source>
@@ -12231,6 +12619,10 @@
             <translation>aprendiz</translation>
         </message>
         <message>
+            <source>travel of the ram %1 in</source>
+            <translation>recorrido del punzón %1 in</translation>
+        </message>
+        <message>
             <source>travel of the ram %1 mm</source>
             <translation>recorrido del punzón %1 mm</translation>
         </message>
@@ -12431,6 +12823,10 @@
             <translation>soldadas %1 N/mm²</translation>
         </message>
         <message>
+            <source>welded %1 psi</source>
+            <translation>soldadas %1 psi</translation>
+        </message>
+        <message>
             <source>welded again more often than the job allows</source>
             <translation>resoldada más veces de las que permite el trabajo</translation>
         </message>
@@ -12477,6 +12873,10 @@
         <message>
             <source>what the source says instead</source>
             <translation>qué dice la fuente en su lugar</translation>
+        </message>
+        <message>
+            <source>what to do</source>
+            <translation>qué hacer</translation>
         </message>
         <message>
             <source>what was made</source>
@@ -12589,6 +12989,14 @@
         <message>
             <source>yes: the source itself says so</source>
             <translation>sí: lo dice la propia fuente</translation>
+        </message>
+        <message>
+            <source>you hear</source>
+            <translation>se oye</translation>
+        </message>
+        <message>
+            <source>you see</source>
+            <translation>se ve</translation>
         </message>
         <message>
             <source>zero</source>

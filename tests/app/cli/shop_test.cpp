@@ -234,6 +234,20 @@ TEST_F(CliShop, CouponsAreEnteredPutRightAndListed) {
                          "30,31,29,30,30");
     EXPECT_EQ(right["coupons"][0]["versions"].size(), 2U);
     EXPECT_EQ(right["coupons"][0]["welding_factor"]["answer"], "not_met");
+    // Only what is told is changed: joint, standard and the other numbers stay.
+    const json again = jsonWith(
+        "123456\\n", "coupons correct --by person:ines-falk --series " + series +
+                         " --reason 'the laboratory says so' --parent 30,31,29,30,31");
+    EXPECT_EQ(again["coupons"][0]["joint"], 1);
+    EXPECT_EQ(again["coupons"][0]["standard"], "EN 12814-2");
+    EXPECT_EQ(again["coupons"][0]["welded_MPa"], right["coupons"][0]["welded_MPa"]);
+    EXPECT_NE(
+        cli.run("coupons list --log " + log).out.find("before welded 17, 28"), std::string::npos)
+        << cli.run("coupons list --log " + log).out;
+    EXPECT_EQ(
+        with("123456\\n", "coupons add --by person:ines-falk --joint 1 --material PP --welded 28")
+            .err,
+        "seamclock-cli: coupons add: \"PP\" is not the plastic of joint 1; allowed: PE-HD\n");
     jsonWith(
         "123456\\n", "coupons add --by person:ines-falk --test bend --material PP --thickness 6 "
                      "--angles 160,95.5 --cracked no,yes");

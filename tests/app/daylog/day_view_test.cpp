@@ -29,7 +29,8 @@ TEST(DayView, ALineOfSeveralDaysSaysItsDay) {
     test::Story story;
     story.close();
     const WeldRecord made = record(story.weld());
-    EXPECT_EQ(jointRow(lineOf(made), &made, {}, UnitSystem::Metric, false).time, "13 Jan 7:00");
+    EXPECT_EQ(
+        jointRow(lineOf(made), &made, {}, UnitSystem::Metric, false).time, "13 Jan 2030 7:00");
 }
 
 TEST(DayView, APlateThatWasTooHotIsSaidWithItsPlace) {

@@ -338,6 +338,10 @@ TEST(JointView, CouponsThatWereCutFromItStandWithWhatCameOfThem) {
     series.id = "coupon:1";
     series.versions = {{{}, "person:oddo", pulled, 1}, {{}, "person:oddo", pulled, 2}};
     series.versions[1].tested.weldedPa[0] = 20'000'000;
+    series.versions[0].tested.weld = "weld:9";
+    series.versions[0].joint = 9;
+    series.versions[1].tested.weld = "weld:12";
+    series.versions[1].tested.reason = "the wrong joint";
     series.factor = weldingFactor({20, 27.4}, {29.5, 30.5}).value(); // 23.7 over 30
     series.required = 0.9;
     CouponTested bent;
@@ -375,14 +379,14 @@ TEST(JointView, CouponsThatWereCutFromItStandWithWhatCameOfThem) {
     EXPECT_EQ(found[1], "Below the required 0.90.|test, event 2");
     EXPECT_EQ(found[2], "welded 20.00 · 27.40 N/mm²|test, event 2");
     EXPECT_EQ(found[3], "parent sheet 29.50 · 30.50 N/mm²|test, event 2");
-    EXPECT_EQ(found[4], "put right|test, event 1");
+    EXPECT_EQ(found[4], "put right: the wrong joint|test, event 1");
     EXPECT_EQ(found[5], "1 of 2 cracked|test, event 1");
     EXPECT_EQ(found[6], "bend angle 160.0 · 95.5 °|test, event 1");
     EXPECT_EQ(found[7], "can't be read|test, event 2");
     EXPECT_EQ(table.rows[0].cells[0].text, "Tensile test by EN 12814-2");
     EXPECT_EQ(table.rows[0].cells[1].text, "Oddo");
     EXPECT_TRUE(table.rows[0].cells[2].out);
-    EXPECT_TRUE(table.rows[4].cells[2].struck.startsWith("welded 29.00 · 27.40 N/mm²"));
+    EXPECT_TRUE(table.rows[4].cells[2].struck.startsWith("joint 9; welded 29.00 · 27.40 N/mm²"));
     EXPECT_TRUE(table.rows[7].cells[2].out);
 }
 

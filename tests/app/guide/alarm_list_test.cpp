@@ -162,7 +162,15 @@ TEST(AlarmList, ShowsASentenceInTheLanguageOfTheScreenBesideTheEnglish) {
     speak(Language::German);
     const QString both = phraseShown(phrase);
     const QString table = alarmTable(cueEntries());
+    const QStringList english{"you see", "it means", "The least cooling time is over."};
+    for (const QString& words : english) {
+        EXPECT_FALSE(table.contains(words)) << words.toStdString();
+    }
+    EXPECT_TRUE(table.contains("Die Mindestabkühlzeit ist um."));
     speak(Language::English);
+    for (const QString& words : english) {
+        EXPECT_TRUE(alarmTable(cueEntries()).contains(words)) << words.toStdString();
+    }
     EXPECT_TRUE(both.startsWith(QString::fromUtf8(phrase) + " (")) << both.toStdString();
     EXPECT_GT(both.size(), QString::fromUtf8(phrase).size() + 10);
     EXPECT_TRUE(table.contains(both));

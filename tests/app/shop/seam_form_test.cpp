@@ -63,7 +63,7 @@ TEST(SeamForm, WhatIsWrongStandsAtItsField) {
     values.erase("label");
     EXPECT_FALSE(seamOf(values, choices()));
     FormSection section = seamForm(values, choices(), false);
-    EXPECT_TRUE(fieldOf(section, "thickness_mm")->finding.contains("allowed: above 0, to 1000 mm"));
+    EXPECT_TRUE(fieldOf(section, "thickness_mm")->finding.contains("allowed: 0.1 to 1000 mm"));
     EXPECT_TRUE(fieldOf(section, "bench")->finding.contains("north"));
     EXPECT_TRUE(fieldOf(section, "label")->finding.isEmpty()) << "it was not touched yet";
     section = seamForm(values, choices(), true);

@@ -8,6 +8,7 @@
 #include "core/log/roster.h"
 #include "core/log/spill.h"
 #include "core/log/verify.h"
+#include "core/quality/coupons.h"
 #include "tests/support/fault_vfs.h"
 #include "tests/support/log_content.h"
 #include "tests/support/log_samples.h"
@@ -132,6 +133,8 @@ TEST_F(LogImport, KeepsWhoIsWhoBesideTheJointsThatTheyMade) {
         ASSERT_TRUE(writer.has_value());
         ASSERT_TRUE(
             writer->note(clock.now(), "station", "person:jan", PersonSet{name, "operator"}));
+        const std::string welder = test::closedWeld(1).front().by;
+        ASSERT_TRUE(writer->note(clock.now(), "station", welder, PersonSet{name, "operator"}));
         ASSERT_TRUE(writer->flush());
     }
     imported(west, east);
@@ -151,6 +154,22 @@ TEST_F(LogImport, KeepsWhoIsWhoBesideTheJointsThatTheyMade) {
     EXPECT_EQ(nameElsewhere(*reader, test::weldName(11), "person:none").value(), "");
     EXPECT_EQ(nameElsewhere(*reader, test::weldName(1), "person:jan").value(), "")
         << "this log's own people say who that is";
+    // Both ways of entering a test keep the welder's id beside the joint's.
+    auto writer = LogWriter<Production>::open(east, clock, test::quick());
+    ASSERT_TRUE(writer.has_value());
+    CouponTested tested;
+    tested.test = "tensile";
+    tested.material = "PE-HD";
+    tested.thicknessUm = 8'000;
+    tested.weldedPa = {27'000'000, 28'000'000};
+    tested.weld = test::weldName(11);
+    tested.welder = test::closedWeld(11).front().by;
+    ASSERT_TRUE(writer->note(clock.now(), "person:ines", "coupon:1", tested));
+    ASSERT_TRUE(writer->flush());
+    const auto coupons = readCoupons(*reader);
+    ASSERT_TRUE(coupons);
+    ASSERT_EQ(coupons->series.size(), 1U);
+    EXPECT_EQ(coupons->series[0].joinedByName, "Jan Verrik");
 }
 
 TEST_F(LogImport, TakesOnlyWhatIsNewTheNextTime) {

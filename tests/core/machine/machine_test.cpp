@@ -1,5 +1,7 @@
 #include "core/machine/machine.h"
 
+#include "tests/support/scratch_folder.h"
+
 #include <cerrno>
 #include <cstdint>
 #include <filesystem>
@@ -22,16 +24,11 @@ std::string textIn(const fs::path& path) {
 
 class MachineFiles : public ::testing::Test {
 protected:
-    MachineFiles() : m_folder(fs::path(::testing::TempDir()) / "machine_files") {
-        fs::remove_all(m_folder);
-        fs::create_directories(m_folder);
-        std::ofstream(m_folder / "one") << "first";
-    }
-    ~MachineFiles() override { fs::remove_all(m_folder); }
-    std::string at(const char* name) const { return (m_folder / name).string(); }
+    MachineFiles() { std::ofstream(at("one")) << "first"; }
+    std::string at(const char* name) const { return m_folder.file(name); }
 
 private:
-    fs::path m_folder;
+    test::ScratchFolder m_folder; // tests run side by side
 };
 
 TEST_F(MachineFiles, AFileIsMovedToAFreeName) {

@@ -23,6 +23,19 @@ std::vector<double> flowRates() {
     return out;
 }
 
+// 210.3 and the like have no end in binary: a sum of them misses n times the value by a last bit.
+TEST(ControlChart, FindsNothingInValuesThatAreAllEqual) {
+    for (const double value : {6.016, 210.3, 0.2, 61.7}) {
+        for (std::size_t count = 2; count < 40; ++count) {
+            const std::vector<double> equal(count, value);
+            const auto limits = limitsOf(equal);
+            ASSERT_TRUE(limits);
+            EXPECT_EQ(limits->mean, value);
+            EXPECT_TRUE(findingsOf(equal, *limits).empty()) << count << " times " << value;
+        }
+    }
+}
+
 TEST(ControlChart, HasTheHandbooksLimits) {
     // NIST/SEMATECH e-Handbook 6.3.2.2, the figures in the file's own head.
     const auto values = flowRates();

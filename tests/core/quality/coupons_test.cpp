@@ -4,6 +4,7 @@
 #include "core/log/log_reader.h"
 #include "tests/support/log_samples.h"
 #include "tests/support/scratch_folder.h"
+#include "tests/support/story.h"
 
 #include <gtest/gtest.h>
 
@@ -111,6 +112,56 @@ TEST_F(Coupons, EachVersionKnowsTheJointThatItWasCutFrom) {
     EXPECT_EQ(all[0].versions[0].joint, 2);
     EXPECT_EQ(all[0].versions[1].joint, 0);
     EXPECT_EQ(all[0].joint, 0);
+}
+
+TEST_F(Coupons, ComeFromAJointThatWasMadeAndFromItsOwnSheets) {
+    const auto refusal = [&](const CouponTested& tested) {
+        auto reader = LogReader::open(path);
+        const auto origin = checkOrigin(*reader, tested);
+        return origin ? std::string() : origin.error().detail;
+    };
+    EXPECT_EQ(refusal(tensile()), "");
+    CouponTested wrong = tensile();
+    wrong.material = "PP";
+    EXPECT_EQ(refusal(wrong), "\"PP\" is not the plastic of joint 2; allowed: PE-HD");
+    wrong = tensile();
+    wrong.thicknessUm = 15'000;
+    EXPECT_NE(refusal(wrong).find("15 mm is not the sheet of joint 2"), std::string::npos);
+    wrong = tensile();
+    wrong.welder = "Nobody";
+    EXPECT_EQ(
+        refusal(wrong),
+        "nobody here is \"Nobody\"; allowed: one of this log's people, as person:ID");
+    wrong.welder = "person:op-1"; // who opened it
+    EXPECT_EQ(refusal(wrong), "");
+    wrong = tensile();
+    wrong.weld = "weld:none";
+    EXPECT_NE(refusal(wrong).find("there is no \"weld:none\""), std::string::npos);
+    CouponTested trial = tensile();
+    trial.weld.reset();
+    EXPECT_EQ(refusal(trial), "");
+    // One that stands in cooling, and one that was stopped before its faces met.
+    test::Story cooling;
+    cooling.buildUp();
+    test::Story stopped;
+    stopped.soak().then(WeldAborted{"sheet_slipped", ""});
+    int number = 91;
+    for (const auto& [story, why] :
+         {std::pair{&cooling, "joint 91 is not finished yet; allowed: a joint that is"},
+          std::pair{&stopped, "the faces of joint 92 never met; allowed: a joint that was made"}}) {
+        std::vector<Event> events = story->weld().events;
+        for (Event& event : events) {
+            event.subject = test::weldName(number);
+        }
+        std::get<WeldOpened>(events.front().d).number = number;
+        auto writer = LogWriter<Production>::open(path, clock, test::quick());
+        ASSERT_TRUE(writer) << writer.error().detail;
+        writer->submit(test::rowsOf(events), test::sampleDocuments());
+        ASSERT_TRUE(writer->flush());
+        wrong = tensile();
+        wrong.weld = test::weldName(number++);
+        EXPECT_EQ(refusal(wrong), why);
+    }
 }
 
 TEST_F(Coupons, OfOneJointAreThoseThatWereCutFromIt) {

@@ -9,6 +9,7 @@
 #include "core/log/world.h"
 #include "tests/support/log_samples.h"
 #include "tests/support/scratch_folder.h"
+#include "tests/support/story.h"
 
 #include <gtest/gtest.h>
 #include <tuple>
@@ -206,6 +207,28 @@ TEST_F(Facts, OfTheHeatNameThePlanThePlateAndTheStepsFromPhaseToPhase) {
                    "weld_opened", "check_made", "alignment_started", "soak_started", "plate_out",
                    "faces_met", "pressure_locked", "release_step"}));
     EXPECT_TRUE(recordFacts(log, *logFacts(log), test::weldName(1))->heatFrom.empty());
+}
+
+// No release is known yet, and a number that will change is none.
+TEST_F(Facts, OfAWeldThatStillRunsTellNoHeat) {
+    test::Story cooling;
+    cooling.buildUp().wait(std::chrono::seconds(60));
+    std::vector<Event> events = cooling.weld().events;
+    for (Event& event : events) {
+        event.subject = test::weldName(91);
+    }
+    std::get<WeldOpened>(events.front().d).number = 91;
+    auto writer = LogWriter<Production>::open(path, clock, test::quick());
+    ASSERT_TRUE(writer) << writer.error().detail;
+    writer->submit(test::rowsOf(events), test::sampleDocuments());
+    ASSERT_TRUE(writer->flush());
+    auto log = reader();
+    const auto materials =
+        readMaterialFolder(std::string(SEAMCLOCK_SOURCE_DIR) + "/resources/materials");
+    ASSERT_TRUE(materials) << materials.error().detail;
+    const auto facts = recordFacts(log, *logFacts(log), test::weldName(91), &*materials);
+    ASSERT_TRUE(facts) << facts.error().detail;
+    EXPECT_FALSE(facts->heat.has_value());
 }
 
 TEST_F(Facts, HoldTheCouponsThatWereCutFromTheJoint) {

@@ -186,6 +186,71 @@ TEST(JobDay, TwoWhomThePlanDoesNotNameHaveTwoPairsOfHands) {
     EXPECT_NE(day->work.benches[0].running->person, day->work.benches[1].running->person);
 }
 
+// The weld of somebody who isn't planned came first, and takes nobody's hands who is at a bench.
+TEST(JobDay, WhoIsPlannedForKeepsHisOwnHandsAtARunningWeld) {
+    test::ScratchFolder folder;
+    test::FakeClock clock;
+    const std::string path = folder.file("a.log");
+    JobDayAsk ask = demo();
+    ask.people = {"person:ilva", "person:oddo"};
+    auto writer = LogWriter<Production>::open(path, clock);
+    ASSERT_TRUE(writer) << writer.error().detail;
+    auto session = Session<Production>::start(*writer, clock);
+    ASSERT_TRUE(session) << session.error().detail;
+    for (const auto& [label, who] :
+         {std::pair("S1", "person:somebody"), std::pair("S2", "person:ilva")}) {
+        const auto seam =
+            std::find_if(ask.seams.begin(), ask.seams.end(), [name = label](const JobSeam& one) {
+                return one.label == name;
+            });
+        auto order = orderOf(*seam, ask.procedures);
+        ASSERT_TRUE(order) << order.error().detail;
+        ASSERT_TRUE(session->open(*order, who));
+    }
+    ASSERT_TRUE(writer->flush());
+    ask.now = clock.now();
+    auto reader = LogReader::open(path);
+    ASSERT_TRUE(reader);
+    const auto day = jobDay(ask, &*reader);
+    ASSERT_TRUE(day) << day.error().detail;
+    ASSERT_TRUE(day->work.benches[0].running && day->work.benches[1].running);
+    EXPECT_EQ(day->work.benches[1].running->person, 0U) << "Ilva's own";
+    EXPECT_EQ(day->work.benches[0].running->person, 1U) << "the hands that are left";
+}
+
+TEST(JobDay, ARunningWeldIsToldFromAnotherJobsSeamOfThatLabel) {
+    test::ScratchFolder folder;
+    test::FakeClock clock;
+    const std::string path = folder.file("a.log");
+    JobDayAsk ask = demo();
+    auto writer = LogWriter<Production>::open(path, clock);
+    ASSERT_TRUE(writer) << writer.error().detail;
+    auto session = Session<Production>::start(*writer, clock);
+    ASSERT_TRUE(session) << session.error().detail;
+    auto order = orderOf(ask.seams.front(), ask.procedures);
+    ASSERT_TRUE(order) << order.error().detail;
+    const std::string job = ask.seams.front().job;
+    const std::string label = ask.seams.front().label;
+    ASSERT_TRUE(session->open(*order, "person:ilva"));
+    ASSERT_TRUE(writer->flush());
+    ask.now = clock.now();
+    for (JobSeam& seam : ask.seams) {
+        seam.job = "another";
+    }
+    auto reader = LogReader::open(path);
+    ASSERT_TRUE(reader);
+    const auto day = jobDay(ask, &*reader);
+    ASSERT_TRUE(day) << day.error().detail;
+    EXPECT_EQ(day->work.seams.size(), ask.seams.size()) << "none of them is under way";
+    std::set<std::string> labels;
+    for (const DayBench& bench : day->work.benches) {
+        if (bench.running) {
+            labels.insert(bench.running->label);
+        }
+    }
+    EXPECT_EQ(labels, (std::set<std::string>{job + " " + label}));
+}
+
 // As the bench asks: core/session/carry_test.cpp holds the rule itself.
 TEST(JobDay, LaysOutTheTrialJointsThatTheBenchWillAskFor) {
     test::ScratchFolder folder;

@@ -133,13 +133,15 @@ TEST(JobCsv, RefusesEachBadValueByLineColumnValueAndRange) {
     };
     const Row rows[] = {
         {"S1,PE,p,\"12,5\",1000", "",
-         "line 2, thickness_mm: \"12,5\" is not a number; allowed: above 0, to 1000 mm, decimals "
+         "line 2, thickness_mm: \"12,5\" is not a number; allowed: 0.1 to 1000 mm, decimals "
          "after a dot"},
-        {"S1,PE,p,0,1000", "",
-         "line 2, thickness_mm: \"0\" is out of range; allowed: above 0, to "},
+        {"S1,PE,p,0,1000", "", "line 2, thickness_mm: \"0\" is out of range; allowed: 0.1 to "},
+        {"S1,PE,p,0.0001,1000", "", "\"0.0001\" is out of range; allowed: 0.1 to 1000 mm"},
+        {"S3/R1,PE,p,8,1000", "",
+         "line 2, label: \"S3/R1\" is what S3 is called once it is welded again; allowed: "},
         {"S1,PE,p,nan,1000", "", "line 2, thickness_mm: \"nan\" is not a number"},
         {"S1,PE,p,1e400,1000", "", "line 2, thickness_mm: \"1e400\" is not a number"},
-        {"S1,PE,p,,1000", "", "line 2, thickness_mm: is empty; allowed: above 0"},
+        {"S1,PE,p,,1000", "", "line 2, thickness_mm: is empty; allowed: 0.1 to"},
         {"S1,PE,p,8,", "", "line 2, length_mm: is empty; allowed: 1 to 100000 mm"},
         {"S1,PE,p,8,0.5", "",
          "line 2, length_mm: \"0.5\" is out of range; allowed: 1 to 100000 mm"},

@@ -57,6 +57,8 @@ TEST(JobFile, IsRefusedInOneSentenceThatNamesWhatIsWrong) {
         {"\"shielded\": ", "\"shielded\": 1, \"x\": ", "shielded"},
         {"\"shielded\": ", "\"bead_places\": 1.5, \"shielded\": ", "1.5 is not a whole number"},
         {"\"shielded\": ", "\"bead_places\": 0, \"shielded\": ", "bead_places"},
+        {"\"label\": \"S2\"", "\"label\": \"S1\"", "\"S1\" is there twice; allowed: each"},
+        {"\"label\": \"S2\"", "\"label\": \"S1/R1\"", "once it is welded again"},
         {"\"shielded\": ", "\"rewelds_allowed\": 10, \"shielded\": ", "rewelds_allowed"},
     };
     for (const Row& row : rows) {
@@ -84,7 +86,7 @@ TEST(JobFile, MissingOrEmptyIsToldWithWhatIsWanted) {
 
 TEST(JobFile, SaysTheAllowedRangeOfEveryNumber) {
     const std::pair<const char*, const char*> rows[] = {
-        {"thickness_mm", "0 to 1000"},
+        {"thickness_mm", "0.1 to 1000"},
         {"drag_N", "0 to 100000"},
         {"ambient_C", "-40 to 60"},
         {"mfr_g_10min", "0 to 1000"}};
