@@ -59,14 +59,15 @@ void JointRow::paintEvent(QPaintEvent*) {
     drawTabular(
         painter, upper, Qt::AlignLeft | Qt::AlignVCenter, m_view.number, px(30), kNumberWeight);
     const double past = tabularWidth(m_view.number, px(30), kNumberWeight) + px(12);
-    const double clock = tabularWidth(m_view.time, px(21), kPlainWeight);
+    const double small = fittedSize(m_view.time, px(21), px(13), wide * 0.34, kPlainWeight);
+    const double clock = tabularWidth(m_view.time, small, kPlainWeight);
     const double seam = wide - past - clock - px(10);
     drawLine(
         painter, upper.adjusted(past, 0, 0, 0), Qt::AlignLeft | Qt::AlignVCenter, m_view.seam,
         fittedSize(m_view.seam, px(24), px(13), seam, kLabelWeight), kLabelWeight);
     painter.setPen(theme().textSoft);
     drawTabular(
-        painter, upper, Qt::AlignRight | Qt::AlignVCenter, m_view.time, px(21), kPlainWeight);
+        painter, upper, Qt::AlignRight | Qt::AlignVCenter, m_view.time, small, kPlainWeight);
     QRectF lower(x, height() * 0.47, wide, height() * 0.49 - px(6));
     if (!m_view.decided.isEmpty()) { // a person's word: with the person's sign, at the end
         const double sign = px(26);

@@ -123,7 +123,7 @@ JointRowView jointRow(
     Instant opened;
     opened.utc = line.openedUtc;
     opened.offset = line.offset;
-    row.time = oneDay ? wallClockText(opened) : whenText(opened);
+    row.time = oneDay ? wallClockText(opened) : fullDayWords(line.day);
     if (record == nullptr) {
         row.mark = Mark::Trouble;
         row.tone = Tone::Soon;

@@ -60,7 +60,7 @@ QString stopText(const WeldAborted& aborted);
 QString whenText(const Instant& at);
 
 /// `record`: null where the joint's events make none; its line says why. `oneDay`: the list is of
-/// one day, which need not be said again in each line.
+/// one day, and a line has its time instead.
 JointRowView jointRow(
     const JointLine& line, const WeldRecord* record, const DayNames& names,
     UnitSystem units = UnitSystem::Metric, bool oneDay = true);

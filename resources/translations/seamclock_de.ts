@@ -12444,7 +12444,7 @@
         </message>
         <message>
             <source>this weld</source>
-            <translation>diese Schweißung</translation>
+            <translation>diese Naht</translation>
         </message>
         <message>
             <source>this weld is stopped</source>

@@ -30,7 +30,7 @@ TEST(DayView, ALineOfSeveralDaysSaysItsDay) {
     story.close();
     const WeldRecord made = record(story.weld());
     EXPECT_EQ(
-        jointRow(lineOf(made), &made, {}, UnitSystem::Metric, false).time, "13 Jan 2030 7:00");
+        jointRow(lineOf(made), &made, {}, UnitSystem::Metric, false).time, "13 Jan 2030");
 }
 
 TEST(DayView, APlateThatWasTooHotIsSaidWithItsPlace) {

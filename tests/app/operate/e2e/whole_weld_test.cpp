@@ -303,7 +303,7 @@ void expectDay(Hand& hand) {
     ASSERT_TRUE(heat);
     const DayNames names{{{bench->bench.id, "A"}}, {}};
     DayPageView view;
-    view.rows = {jointRow(lines->front(), &joint, names)};
+    view.rows = {jointRow(lines->front(), &joint, names, UnitSystem::Metric, false)};
     view.rows.front().chosen = true;
     view.who = DayLogFlow::tr("no foreman has a PIN");
     DayPage page;
