@@ -15,7 +15,7 @@ std::string unreadEventText(const UnreadEvent& one);
 
 /// One JSON object with stable keys, without a line feed: what was tested, each version of it, the
 /// factor [1] with its interval.
-std::string couponJson(const CouponSeries& series);
+std::string couponJson(const CouponSeries& one);
 /// A JSON list likewise.
 std::string unreadEventsJson(const std::vector<UnreadEvent>& unread);
 

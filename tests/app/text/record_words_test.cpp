@@ -3,6 +3,7 @@
 #include "app/text/record_words.h"
 
 #include "app/text/coupon_words.h"
+#include "core/weld/cues.h"
 #include "core/weld/record.h"
 #include "tests/support/story.h"
 
