@@ -156,66 +156,53 @@ TEST(JobDay, GoesOnFromWhatRuns) {
     EXPECT_EQ(after->work.benches[1].running->left.preparation, minutes(48));
 }
 
-TEST(JobDay, TwoWhomThePlanDoesNotNameHaveTwoPairsOfHands) {
+/// Whose hands weld at each of the demo's two benches while those two people weld there.
+std::vector<std::size_t> handsAt(
+    const std::vector<std::string>& planned, const std::string& first, const std::string& second) {
     test::ScratchFolder folder;
     test::FakeClock clock;
     const std::string path = folder.file("a.log");
     JobDayAsk ask = demo();
-    ask.people = {"operator 1", "operator 2"};
+    ask.people = planned;
     auto writer = LogWriter<Production>::open(path, clock);
-    ASSERT_TRUE(writer) << writer.error().detail;
+    EXPECT_TRUE(writer) << writer.error().detail;
     auto session = Session<Production>::start(*writer, clock);
-    ASSERT_TRUE(session) << session.error().detail;
-    for (const auto& [label, who] :
-         {std::pair("S1", "person:ilva"), std::pair("S2", "person:oddo")}) {
+    EXPECT_TRUE(session) << session.error().detail;
+    for (const auto& [label, who] : {std::pair("S1", first), std::pair("S2", second)}) {
         const auto seam =
             std::find_if(ask.seams.begin(), ask.seams.end(), [name = label](const JobSeam& one) {
                 return one.label == name;
             });
         auto order = orderOf(*seam, ask.procedures);
-        ASSERT_TRUE(order) << order.error().detail;
-        ASSERT_TRUE(session->open(*order, who));
+        EXPECT_TRUE(order) << order.error().detail;
+        EXPECT_TRUE(session->open(*order, who));
     }
-    ASSERT_TRUE(writer->flush());
+    EXPECT_TRUE(writer->flush());
     ask.now = clock.now();
     auto reader = LogReader::open(path);
-    ASSERT_TRUE(reader);
     const auto day = jobDay(ask, &*reader);
-    ASSERT_TRUE(day) << day.error().detail;
-    ASSERT_TRUE(day->work.benches[0].running && day->work.benches[1].running);
-    EXPECT_NE(day->work.benches[0].running->person, day->work.benches[1].running->person);
+    EXPECT_TRUE(day) << day.error().detail;
+    std::vector<std::size_t> out;
+    for (const DayBench& bench : day->work.benches) {
+        if (bench.running) {
+            out.push_back(bench.running->person);
+        }
+    }
+    return out;
+}
+
+TEST(JobDay, TwoWhomThePlanDoesNotNameHaveTwoPairsOfHands) {
+    const auto hands = handsAt({"operator 1", "operator 2"}, "person:ilva", "person:oddo");
+    ASSERT_EQ(hands.size(), 2U);
+    EXPECT_NE(hands[0], hands[1]);
 }
 
 // The weld of somebody who isn't planned came first, and takes nobody's hands who is at a bench.
 TEST(JobDay, WhoIsPlannedForKeepsHisOwnHandsAtARunningWeld) {
-    test::ScratchFolder folder;
-    test::FakeClock clock;
-    const std::string path = folder.file("a.log");
-    JobDayAsk ask = demo();
-    ask.people = {"person:ilva", "person:oddo"};
-    auto writer = LogWriter<Production>::open(path, clock);
-    ASSERT_TRUE(writer) << writer.error().detail;
-    auto session = Session<Production>::start(*writer, clock);
-    ASSERT_TRUE(session) << session.error().detail;
-    for (const auto& [label, who] :
-         {std::pair("S1", "person:somebody"), std::pair("S2", "person:ilva")}) {
-        const auto seam =
-            std::find_if(ask.seams.begin(), ask.seams.end(), [name = label](const JobSeam& one) {
-                return one.label == name;
-            });
-        auto order = orderOf(*seam, ask.procedures);
-        ASSERT_TRUE(order) << order.error().detail;
-        ASSERT_TRUE(session->open(*order, who));
-    }
-    ASSERT_TRUE(writer->flush());
-    ask.now = clock.now();
-    auto reader = LogReader::open(path);
-    ASSERT_TRUE(reader);
-    const auto day = jobDay(ask, &*reader);
-    ASSERT_TRUE(day) << day.error().detail;
-    ASSERT_TRUE(day->work.benches[0].running && day->work.benches[1].running);
-    EXPECT_EQ(day->work.benches[1].running->person, 0U) << "Ilva's own";
-    EXPECT_EQ(day->work.benches[0].running->person, 1U) << "the hands that are left";
+    const auto hands = handsAt({"person:ilva", "person:oddo"}, "person:somebody", "person:ilva");
+    ASSERT_EQ(hands.size(), 2U);
+    EXPECT_EQ(hands[1], 0U) << "Ilva's own";
+    EXPECT_EQ(hands[0], 1U) << "the hands that are left";
 }
 
 TEST(JobDay, ARunningWeldIsToldFromAnotherJobsSeamOfThatLabel) {
