@@ -29,8 +29,7 @@ TEST(DayView, ALineOfSeveralDaysSaysItsDay) {
     test::Story story;
     story.close();
     const WeldRecord made = record(story.weld());
-    EXPECT_EQ(
-        jointRow(lineOf(made), &made, {}, UnitSystem::Metric, false).time, "13 Jan 2030");
+    EXPECT_EQ(jointRow(lineOf(made), &made, {}, UnitSystem::Metric, false).time, "13 Jan 2030");
 }
 
 TEST(DayView, APlateThatWasTooHotIsSaidWithItsPlace) {
