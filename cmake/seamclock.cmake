@@ -116,8 +116,12 @@ function(seamclock_room name)
     endif()
 endfunction()
 
-# UBSan is for the program's own code; in the tests' it takes a quarter of their compile time.
+# UBSan is for the program's own code; in the tests' it takes a quarter of their compile time. Coverage is for both: what a
+# header defines is compiled in the tests, too, and the linker keeps that copy.
 set(seamclock_test_options $<$<CONFIG:Check,Mutants>:-O0> $<$<CONFIG:Sanitize>:-fno-sanitize=undefined>)
+if(SEAMCLOCK_COVERAGE)
+    list(APPEND seamclock_test_options --coverage -fprofile-update=atomic)
+endif()
 
 # seamclock_test(NAME SOURCES … USES rooms… LIBRARIES … [LABELS deep|endure] [TIMEOUT s] [SERIAL] [QT] [UNSHARED]
 # [SEPARATE …]): one GoogleTest program, each test a CTest test of its own. QT: it links Qt's widgets. UNSHARED: it is

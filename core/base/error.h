@@ -26,7 +26,4 @@ struct Error {
     bool operator==(const Error&) const = default;
 };
 
-/// The code as it stands in JSON output, e.g. "out_of_range".
-std::string toString(ErrorCode code);
-
 } // namespace seamclock
