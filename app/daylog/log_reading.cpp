@@ -62,7 +62,10 @@ Result<JointSeen> seenIn(LogReader& reader, const std::string& weld) {
     }
     out.line.trouble = std::move(*dispute);
     const auto bench = reader.document(out.record->opened.docs.bench);
-    if (bench && *bench) {
+    if (!bench) {
+        return tl::unexpected<Error>(bench.error());
+    }
+    if (*bench) {
         if (auto read = readBench("the bench of " + weld, (*bench)->bytes)) {
             out.bench = std::move(read->bench);
         }
@@ -97,6 +100,9 @@ linesIn(LogReader& reader, const JointFilter& filter, const DayNames& names, Uni
     const bool oneDay = filter.fromDay && filter.fromDay == filter.toDay;
     for (const JointLine& line : *lines) {
         const auto events = reader.weldEvents(line.weld);
+        if (!events && events.error().code != ErrorCode::Damaged) {
+            return tl::unexpected<Error>(events.error());
+        }
         auto folded = events ? fold(*events) : Result<Weld>(tl::unexpected<Error>(events.error()));
         if (folded) {
             const WeldRecord made = record(std::move(*folded));

@@ -115,6 +115,9 @@ Result<BatchFound> jointsOfBatch(LogReader& log, const std::string& batch) {
     }
     for (JointLine& line : lines) {
         const auto events = log.weldEvents(line.weld);
+        if (!events && events.error().code != ErrorCode::Damaged) {
+            return tl::unexpected<Error>(events.error());
+        }
         const auto sheets = events ? batchesOf(*events) : tl::unexpected<Error>(events.error());
         if (!sheets) {
             ++out.damaged;

@@ -217,6 +217,9 @@ Result<void> checkOrigin(LogReader& log, const CouponTested& tested) {
     bool known = !tested.welder;
     if (tested.weld) {
         const auto events = log.weldEvents(*tested.weld);
+        if (!events && events.error().code != ErrorCode::Damaged) {
+            return tl::unexpected<Error>(events.error());
+        }
         if (events && events->empty()) {
             return fail(
                 ErrorCode::Missing,

@@ -74,7 +74,10 @@ std::string valueRows(LogReader& reader, const NamedJoint& joint) {
     const WeldRecord made = record(std::move(*folded));
     std::optional<Bench> bench;
     const auto document = reader.document(made.opened.docs.bench);
-    if (document && *document) {
+    if (!document) {
+        return damagedRow(joint, document.error().detail);
+    }
+    if (*document) {
         if (auto read = readBench("the bench of " + joint.weld, (*document)->bytes)) {
             bench = std::move(read->bench);
         }

@@ -148,6 +148,9 @@ Result<void> MadeSeams::readSeam(LogReader& log, const JobSeam& seam, Joints& in
                 }
                 SeamState state = SeamState::Open;
                 const auto events = log.weldEvents(line.weld);
+                if (!events && events.error().code != ErrorCode::Damaged) {
+                    return tl::unexpected<Error>(events.error());
+                }
                 auto weld = events ? fold(*events) : tl::unexpected<Error>(events.error());
                 if (weld) {
                     state = seamStateOf(*weld);

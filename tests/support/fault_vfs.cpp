@@ -14,7 +14,9 @@ std::atomic<std::int64_t> theWrites{0};
 std::atomic<bool> theOnlySync{false};
 std::atomic<std::int64_t> theOne{0};   // the write that fails alone; 0: none
 std::atomic<std::int64_t> theEvery{0}; // every n-th fails; 0: none
-std::atomic<int> theSync{0};           // so long takes every sync [ms]
+std::atomic<std::int64_t> theAccesses{0};
+std::atomic<std::int64_t> theLoss{0}; // the reading access from which on all fail; 0: none
+std::atomic<int> theSync{0};          // so long takes every sync [ms]
 std::atomic<void (*)()> theLook{nullptr};
 sqlite3_vfs* theReal = nullptr;
 sqlite3_vfs theVfs{};
@@ -46,6 +48,12 @@ int refusal(int ioError) {
     return fault == SQLITE_IOERR ? ioError : fault;
 }
 
+bool isLost() {
+    const std::int64_t now = ++theAccesses;
+    const std::int64_t loss = theLoss.load();
+    return loss > 0 && now >= loss;
+}
+
 // The first argument of each forwarded method is the file; the rest goes on as it is.
 template <auto Method, class... Args>
 auto forward(sqlite3_file* file, Args... args) {
@@ -57,6 +65,9 @@ int xClose(sqlite3_file* file) {
     return forward<&sqlite3_io_methods::xClose>(file);
 }
 int xRead(sqlite3_file* file, void* into, int count, sqlite3_int64 at) {
+    if (isLost()) {
+        return SQLITE_IOERR_READ;
+    }
     return forward<&sqlite3_io_methods::xRead>(file, into, count, at);
 }
 int xWrite(sqlite3_file* file, const void* from, int count, sqlite3_int64 at) {
@@ -78,9 +89,15 @@ int xSync(sqlite3_file* file, int flags) {
     return forward<&sqlite3_io_methods::xSync>(file, flags);
 }
 int xFileSize(sqlite3_file* file, sqlite3_int64* size) {
+    if (isLost()) {
+        return SQLITE_IOERR_FSTAT;
+    }
     return forward<&sqlite3_io_methods::xFileSize>(file, size);
 }
 int xLock(sqlite3_file* file, int level) {
+    if (isLost()) {
+        return SQLITE_IOERR_LOCK;
+    }
     return forward<&sqlite3_io_methods::xLock>(file, level);
 }
 int xUnlock(sqlite3_file* file, int level) {
@@ -102,6 +119,9 @@ int xShmMap(sqlite3_file* file, int page, int size, int extend, void volatile** 
     return forward<&sqlite3_io_methods::xShmMap>(file, page, size, extend, out);
 }
 int xShmLock(sqlite3_file* file, int offset, int count, int flags) {
+    if ((flags & SQLITE_SHM_LOCK) != 0 && isLost()) {
+        return SQLITE_IOERR_SHMLOCK;
+    }
     return forward<&sqlite3_io_methods::xShmLock>(file, offset, count, flags);
 }
 void xShmBarrier(sqlite3_file* file) {
@@ -129,6 +149,8 @@ FaultyDisk::FaultyDisk() {
     theOnlySync = false;
     theOne = 0;
     theEvery = 0;
+    theAccesses = 0;
+    theLoss = 0;
     theSync = 0;
     theLook = nullptr;
     theWrites = 0;
@@ -184,6 +206,14 @@ void FaultyDisk::set(Fault fault) {
 
 void FaultyDisk::failEvery(std::int64_t n) {
     theEvery = n;
+}
+
+void FaultyDisk::loseAt(std::int64_t n) {
+    theLoss = n > 0 ? theAccesses.load() + n : 0;
+}
+
+std::int64_t FaultyDisk::accesses() const {
+    return theAccesses.load();
 }
 
 void FaultyDisk::slowSync(Milliseconds by) {

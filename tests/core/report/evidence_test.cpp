@@ -2,9 +2,12 @@
 
 #include "core/report/record_text.h"
 
+#include "core/log/chain.h"
+#include "core/log/fact_codec.h"
 #include "core/log/log_writer.h"
 #include "core/log/seal.h"
 #include "core/log/world.h"
+#include "core/weld/event_codec.h"
 #include "tests/support/log_samples.h"
 #include "tests/support/sanitized.h"
 #include "tests/support/scratch_folder.h"
@@ -13,6 +16,7 @@
 #include <cstdlib>
 #include <fstream>
 #include <gtest/gtest.h>
+#include <nlohmann/json.hpp>
 #include <random>
 
 namespace seamclock {
@@ -150,6 +154,133 @@ TEST_F(EvidenceTest, NamesWhatDoesNotHoldTogether) {
         ASSERT_FALSE(refused.has_value()) << none;
         EXPECT_EQ(refused.error().code, ErrorCode::Malformed);
     }
+}
+
+/// An evidence file in the hands of somebody who chains what he changed anew; where he also signs
+/// it, it is with a key of his own, as he has no other.
+class Forged {
+public:
+    explicit Forged(const std::string& sound) : m_file(nlohmann::json::parse(sound)) {}
+
+    nlohmann::json& operator[](const char* key) { return m_file[key]; }
+    nlohmann::json& rows() { return m_file["rows"]; }
+    void chain() {
+        std::string previous = m_file["before"]["hash"];
+        std::int64_t seq = m_file["before"]["seq"];
+        for (nlohmann::json& row : rows()) {
+            row["seq"] = ++seq;
+            row["hash"] = chainHash(previous, row["body"].get<std::string>());
+            previous = row["hash"];
+        }
+    }
+    /// The weld's rows alone.
+    void unsign() {
+        const auto isOfWeld = [](const std::string& body) {
+            return body.find("\"subject\":\"weld:") != std::string::npos;
+        };
+        while (!isOfWeld(rows().back()["body"])) {
+            rows().erase(rows().end() - 1);
+        }
+    }
+    /// His signature over them in place of the shop's.
+    void sign() {
+        unsign();
+        chain();
+        const LogHead head{rows().back()["seq"], rows().back()["hash"]};
+        const std::string message = headMessage(m_file["log"]["id"].get<std::string>(), head);
+        const auto body = toBody(Fact{
+            {{}, "boot-1", {}, {}},
+            "station",
+            "station",
+            9,
+            HeadSigned{head.seq, head.hash, m_key.publicKey(), m_key.sign(message)}});
+        ASSERT_TRUE(body.has_value()) << body.error().detail;
+        rows().push_back({{"seq", 0}, {"hash", ""}, {"body", *body}});
+        chain();
+    }
+    EvidenceReport check() const {
+        const auto report = checkEvidence("evidence", m_file.dump(1));
+        EXPECT_TRUE(report.has_value()) << (report ? "" : report.error().detail);
+        return report.value_or(EvidenceReport{});
+    }
+
+private:
+    nlohmann::json m_file;
+    SigningKey m_key = SigningKey::make();
+};
+
+TEST_F(EvidenceTest, ALinkThatIsLeftOutOrAddedIsFoundWhereItIs) {
+    const std::string sound = evidenceOf(1);
+    const std::string second = std::to_string(Forged(sound).rows()[1]["seq"].get<int>());
+    Forged cut(sound);
+    cut.rows().erase(1);
+    EXPECT_EQ(cut.check().finding, "row " + second + " is missing");
+    Forged begun(sound);
+    begun["before"]["seq"] = 0;
+    EXPECT_EQ(begun.check().finding, "the chain does not begin with the genesis of its log");
+    Forged open(sound);
+    open.unsign();
+    EXPECT_EQ(open.check().finding, "the last row is no signature");
+    Forged empty(sound);
+    empty.rows() = nlohmann::json::array();
+    EXPECT_EQ(empty.check().finding, "the last row is no signature");
+    Forged sealAlone(sound);
+    const nlohmann::json signedRow = sealAlone.rows()[sealAlone.rows().size() - 2];
+    sealAlone["before"] = {{"seq", signedRow["seq"]}, {"hash", signedRow["hash"]}};
+    sealAlone.rows() = nlohmann::json::array({sealAlone.rows().back()});
+    EXPECT_EQ(sealAlone.check().finding, "the signature is not of a row that is here");
+    Forged changed(sound);
+    changed.rows()[0]["body"] = changed.rows()[1]["body"];
+    changed.chain();
+    EXPECT_EQ(changed.check().finding, "the signature is not of a row that is here");
+    // What the seal does not cover may not be said of the joint.
+    Forged late(sound);
+    late.rows().insert(late.rows().end() - 1, late.rows()[0]);
+    late.chain();
+    const auto lateRow = std::to_string((late.rows().end() - 2)->at("seq").get<int>());
+    EXPECT_EQ(late.check().finding, "row " + lateRow + " of the joint stands behind the signature");
+}
+
+TEST_F(EvidenceTest, ADocumentThatIsLeftOutIsNamedWithTheRowThatNeedsIt) {
+    Forged file(evidenceOf(1));
+    const std::string procedure = file["documents"][0]["sha256"];
+    const std::string opening = std::to_string(file.rows()[0]["seq"].get<int>());
+    file["documents"].erase(0);
+    EXPECT_EQ(
+        file.check().finding,
+        "the document " + procedure + " is missing; row " + opening + " names it");
+}
+
+// His key is not the shop's, which the reader compares; what it signs must still make a weld.
+TEST_F(EvidenceTest, AnotherKeyIsToldAndSignsNoStoryThatIsNone) {
+    const std::string sound = evidenceOf(1);
+    Forged whole(sound);
+    whole.sign();
+    EXPECT_EQ(whole.check().finding, "");
+    EXPECT_FALSE(whole.check().sealed);
+    EXPECT_NE(whole.check().keyFingerprint, fingerprint(key.publicKey()));
+    Forged gap(sound);
+    gap.rows().erase(1);
+    gap.sign();
+    const std::string from = std::to_string(gap.rows()[1]["seq"].get<int>());
+    EXPECT_EQ(
+        gap.check().finding,
+        "row " + from + ": it is event 3 of " + test::weldName(1) + ", and event 2 is missing");
+    Forged closedFirst(sound);
+    const std::size_t last = test::closedWeld(1).size() - 1; // of those rows, which come first
+    auto closing = eventFromBody(closedFirst.rows()[last]["body"].get<std::string>());
+    ASSERT_TRUE(closing.has_value()) << closing.error().detail;
+    closing->n = 2;
+    closedFirst.rows()[1]["body"] = *toBody(*closing);
+    closedFirst.sign();
+    EXPECT_EQ(
+        closedFirst.check().finding.rfind("the events of " + test::weldName(1) + " fit no weld: "),
+        0U)
+        << closedFirst.check().finding;
+    Forged noise(sound);
+    noise.rows()[1]["body"] = "{}";
+    noise.sign();
+    EXPECT_EQ(noise.check().finding.rfind("row " + from + ": "), 0U) << noise.check().finding;
 }
 
 // As the user guide shows: with python's JSON, sha256sum and openssl alone.

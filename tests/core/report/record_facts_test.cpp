@@ -261,6 +261,41 @@ TEST_F(Facts, HoldTheCouponsThatWereCutFromTheJoint) {
     }
 }
 
+TEST_F(Facts, NameTheJointThatWasWeldedAgainWhereThisLogHoldsIt) {
+    const auto write = [&](std::int64_t number, const std::string& first) {
+        auto events = test::closedWeld(number);
+        std::get<WeldOpened>(events.front().d).reweldOf = first;
+        auto log = writer();
+        ASSERT_TRUE(log);
+        log->submit(test::rowsOf(events));
+        ASSERT_TRUE(log->flush());
+    };
+    const std::string uuid = test::weldName(2).substr(std::string("weld:").size());
+    write(81, uuid);
+    write(82, test::weldName(2));
+    write(83, "99999999-0000-4000-8000-000000000000");
+    auto log = reader();
+    const auto numberOf = [&](std::int64_t joint) {
+        const auto facts = recordFacts(log, *logFacts(log), test::weldName(joint));
+        EXPECT_TRUE(facts) << facts.error().detail;
+        return facts->reweldOfNumber;
+    };
+    EXPECT_EQ(numberOf(81), 2);
+    EXPECT_EQ(numberOf(82), 2) << "by its whole name";
+    EXPECT_FALSE(numberOf(83)) << "of another log";
+    EXPECT_FALSE(numberOf(2)) << "it welds nothing again";
+}
+
+TEST_F(Facts, OfMoreJointsThanAReportHoldsAreRefusedWithAWayOut) {
+    auto log = reader();
+    const auto many =
+        reportFacts(log, std::vector<std::string>(kMostReportJoints + 1, test::weldName(1)));
+    ASSERT_FALSE(many);
+    EXPECT_EQ(many.error().code, ErrorCode::OutOfRange);
+    EXPECT_NE(many.error().detail.find(std::to_string(kMostReportJoints)), std::string::npos);
+    EXPECT_NE(many.error().detail.find("or the joints as CSV"), std::string::npos);
+}
+
 TEST_F(Facts, OfAWeldThatIsNotThereAreRefused) {
     auto log = reader();
     const auto none = recordFacts(log, *logFacts(log), test::weldName(77));

@@ -131,6 +131,25 @@ TEST(RecordJson, GivesATimeOverABridgeAsAnInterval) {
     EXPECT_EQ(cooling["took_s"]["high"], 2'730.0);
 }
 
+TEST(RecordJson, HoldsWhatWasWeldedAgainAndAnOvershootThatWasBackedOff) {
+    WeldOpened opened = test::inventedOpening();
+    opened.reweldOf = "99999999-0000-4000-8000-000000000000";
+    opened.lostUm = 24'500;
+    opened.part = "Brine settling tank";
+    opened.beadPlaces = 3;
+    Story story(opened);
+    story.prepare().then(AlignmentStarted{});
+    story.wait(std::chrono::seconds(1)).then(ReadingTaken{ReadingPhase::Alignment, 18'000});
+    EXPECT_FALSE(jsonOf(story.weld()).contains("alignment_backed_off"));
+    story.wait(std::chrono::seconds(1)).then(ReadingTaken{ReadingPhase::Alignment, 15'500});
+    const json j = jsonOf(story.weld());
+    EXPECT_EQ(j["reweld_of"], *opened.reweldOf);
+    EXPECT_EQ(j["lost_mm"], 24.5);
+    EXPECT_EQ(j["part"], "Brine settling tank");
+    EXPECT_EQ(j["bead_places"], 3);
+    EXPECT_EQ(j["alignment_backed_off"], (json{{"over", 18.0}, {"back", 15.5}, {"unit", "mm"}}));
+}
+
 TEST(RecordJson, SaysWhichEventsNoLongerStand) {
     Story story;
     story.align().then(ReadingTaken{ReadingPhase::Soak, 1'000});

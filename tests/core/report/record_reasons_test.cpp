@@ -78,6 +78,52 @@ TEST(RecordReasons, OfAPlaceThatWasTooHotNameItsOwnReadingAndWhatCorrectedIt) {
     EXPECT_EQ(eventsBehind(*hot, made), (std::set<std::int64_t>{at[1], lastOf(story)}));
 }
 
+/// Behind which kinds of events that code stands.
+std::set<std::string_view> kindsBehind(const char* code, const WeldRecord& made) {
+    std::set<std::string_view> kinds;
+    for (const std::int64_t n : eventsBehind(code, made)) {
+        kinds.insert(kindOf(made.events.at(static_cast<std::size_t>(n - 1)).d));
+    }
+    return kinds;
+}
+
+TEST(RecordReasons, EachNamesTheEventsThatItsValueIsReadFrom) {
+    using Kinds = std::set<std::string_view>;
+    Story story;
+    CheckMade bead;
+    bead.check = "alignment_bead";
+    bead.passed = true;
+    bead.valueUm = 1'200;
+    story.prepare().then(AlignmentStarted{}).wait(std::chrono::seconds(40)).then(bead);
+    story.then(SoakStarted{}).wait(std::chrono::seconds(1));
+    story.then(ReadingTaken{ReadingPhase::Soak, 1'500});
+    const WeldRecord soaking = record(story.weld());
+    EXPECT_EQ(kindsBehind("alignment_bead", soaking), Kinds{"check_made"});
+    EXPECT_EQ(eventsBehind("alignment_bead", soaking).size(), 1U) << "that check alone";
+    EXPECT_EQ(kindsBehind("soak_pressure", soaking), Kinds{"reading_taken"});
+    EXPECT_EQ(kindsBehind("alignment_time", soaking), (Kinds{"alignment_started", "soak_started"}));
+    WeldOpened flagged = test::inventedOpening();
+    flagged.flags = {"calibration_overdue"};
+    Story whole(flagged);
+    whole.close();
+    const WeldRecord closed = record(whole.weld());
+    EXPECT_EQ(kindsBehind("misalignment", closed), Kinds{"bead_measured"});
+    EXPECT_EQ(kindsBehind("bead_height", closed), Kinds{"bead_measured"});
+    EXPECT_EQ(kindsBehind("calibration_overdue", closed), Kinds{"weld_opened"});
+    EXPECT_EQ(kindsBehind("certificate_expired", closed), Kinds{}) << "that flag it has not";
+    EXPECT_EQ(kindsBehind("joining_reading", closed), Kinds{"reading_taken"});
+    Story stopped;
+    stopped.prepare().then(WeldAborted{"cut_out", ""});
+    EXPECT_EQ(kindsBehind("aborted", record(stopped.weld())), Kinds{"weld_aborted"});
+    EXPECT_FALSE(isCorrectedSinceClosing(record(stopped.weld()))) << "it was never closed";
+    Story over;
+    over.buildUp().wait(std::chrono::seconds(100)).reboot(std::chrono::seconds(700));
+    const auto bridge = bridgeTo(over.weld(), over.now(), false);
+    ASSERT_TRUE(bridge && *bridge);
+    over.then(**bridge);
+    EXPECT_EQ(kindsBehind("bridge_used", record(over.weld())), Kinds{"clock_bridged"});
+}
+
 TEST(RecordReasons, NameTheBridgeOverATime) {
     Story story;
     story.buildUp().wait(std::chrono::seconds(100)).reboot(std::chrono::seconds(700));

@@ -1,6 +1,7 @@
 #include "core/base/uuid.h"
 #include "core/report/plain_text.h"
 #include "core/report/record_text.h"
+#include "core/report/wording.h"
 #include "core/weld/intent.h"
 #include "tests/core/report/lines.h"
 #include "tests/support/story.h"
@@ -120,6 +121,55 @@ TEST(RecordText, NamesTheOrderOfItsJob) {
     WeldRecord made = record(story.weld());
     made.opened.job = "QV-118";
     EXPECT_TRUE(holds(lineWith(recordText(made, {}), "Order"), "QV-118"));
+}
+
+TEST(RecordText, SaysWhatTheJointWeldsAgainAndOfWhatItIsMade) {
+    WeldOpened opened = test::inventedOpening();
+    opened.reweldOf = "99999999-0000-4000-8000-000000000000";
+    opened.lostUm = 24'500;
+    opened.lengthsUm = {500'000, 360'000};
+    opened.flags = {"calibration_overdue"};
+    const std::string text = textOf(Story(opened).weld());
+    EXPECT_TRUE(holds(
+        lineWith(text, "Welds again"), "99999999-0000-4000-8000-000000000000, 24.5 mm cut away"))
+        << text;
+    EXPECT_TRUE(holds(lineWith(text, "Size"), "8 × 860 mm (500 + 360)")) << text;
+    EXPECT_TRUE(holds(lineWith(text, "Sheet 2"), "PE-HD natural, 8.05 mm, maker Maker One"));
+    EXPECT_TRUE(holds(lineWith(text, "Sheet 2"), "melt flow 0.3"));
+    EXPECT_TRUE(holds(lineWith(text, "Note"), codeInWords("calibration_overdue"))) << text;
+    opened.lostUm.reset();
+    EXPECT_FALSE(holds(textOf(Story(opened).weld()), "cut away")) << "nobody said how much";
+}
+
+// DVS 2207-1 asks for a screen where the place is cold or draughty: the paper says how that stood.
+TEST(RecordText, SaysHowTheWeatherGuardStood) {
+    const auto shop = [](const Story& story) { return lineWith(textOf(story.weld()), "Shop"); };
+    WeldOpened opened = test::inventedOpening();
+    opened.shielded = false;
+    EXPECT_TRUE(holds(shop(Story(opened)), "20 °C, no weather guard noted"));
+    opened.shielded = true;
+    EXPECT_TRUE(holds(shop(Story(opened)), "20 °C, weather guard asked for, not looked at"));
+    opened.plan.checks.emplace_back("shielded");
+    Story seen(opened);
+    CheckMade made;
+    made.check = "shielded";
+    made.passed = true;
+    made.valueMc = 17'500;
+    seen.then(made);
+    EXPECT_TRUE(holds(shop(seen), "17.5 °C, seam shielded")) << "as it was read";
+    Story left(opened);
+    left.then(CheckOverridden{"shielded", "indoors", Authority::Operator});
+    EXPECT_TRUE(holds(shop(left), "the check of the weather guard passed over"));
+}
+
+TEST(RecordText, NamesAnOvershootThatWasBackedOff) {
+    Story story;
+    story.prepare().then(AlignmentStarted{});
+    story.wait(seconds(1)).then(ReadingTaken{ReadingPhase::Alignment, 18'000});
+    EXPECT_FALSE(holds(textOf(story.weld()), "backed off")) << "not yet";
+    story.wait(seconds(1)).then(ReadingTaken{ReadingPhase::Alignment, 15'500});
+    EXPECT_TRUE(holds(
+        textOf(story.weld()), "Alignment: backed off after overshoot, from 18 mm to 15.5 mm\n"));
 }
 
 TEST(RecordText, SetsActualBesideSet) {

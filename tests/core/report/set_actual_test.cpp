@@ -1,4 +1,5 @@
 #include "core/report/set_actual.h"
+#include "core/weld/force_check.h"
 #include "tests/support/story.h"
 
 #include <gtest/gtest.h>
@@ -110,6 +111,28 @@ TEST(SetActual, HoldsPlannedReadingsThatWereNeverTaken) {
         EXPECT_FALSE(rows.front().actual) << item;
     }
     EXPECT_TRUE(rowsOf(setAndActual(now, nullptr), "recheck_reading").empty());
+}
+
+TEST(SetActual, HasWhatWasMarkedOnTheScaleBesideTheJoiningReadingAndNotAsADrag) {
+    WeldPlan plan = test::inventedPlan();
+    plan.checks.emplace_back("drag");
+    Story story(plan);
+    CheckMade mark = forceMark(story.weld().plan);
+    *mark.valueMilli += 50;
+    story.then(mark);
+    const auto n = static_cast<std::int64_t>(story.weld().events.size());
+    const auto rows = setAndActual(record(story.close().weld()), nullptr);
+    const auto marked = rowsOf(rows, "marked_reading");
+    ASSERT_EQ(marked.size(), 1U);
+    const ReadingBand& band = story.weld().plan.scale->joining;
+    EXPECT_EQ(marked[0].set, band.setMilli);
+    EXPECT_EQ(marked[0].low, band.lowMilli);
+    EXPECT_EQ(marked[0].high, band.highMilli);
+    EXPECT_EQ(marked[0].actual, band.setMilli + 50);
+    EXPECT_EQ(marked[0].n, n);
+    for (const SetActual& row : rows) {
+        EXPECT_TRUE(row.n != n || row.item == "marked_reading") << row.item;
+    }
 }
 
 TEST(SetActual, TurnsAReadingIntoTheForceOnTheFaces) {

@@ -149,6 +149,46 @@ TEST(WeldCard, SaysWhatThePlanWillDoAndNothingOfTheWeldPlane) {
     EXPECT_FALSE(holds(weldCard(plan, &west), "Estimate"));
 }
 
+TEST(WeldCard, NamesBothReadingsWhereTheTableAlignsWithAnotherPressure) {
+    const Bench bench = practiceBench();
+    WeldPlan plan = planOf("pe-hd-dvs2207-1-2005", 10, 1000, &bench);
+    *plan.alignmentPa *= 2;
+    *plan.alignmentMn *= 2;
+    plan.scale->alignment.setMilli = 33'000;
+    const std::string card = weldCard(plan, &bench);
+    EXPECT_TRUE(holds(lineWith(card, "  Align "), "0.3 N/mm² × 10 mm × 1000 mm = 3000 N")) << card;
+    EXPECT_TRUE(holds(lineWith(card, "  Align "), "set 33"));
+    EXPECT_TRUE(holds(lineWith(card, "  Join "), "0.15 N/mm² × 10 mm × 1000 mm = 1500 N"));
+    EXPECT_TRUE(holds(lineWith(card, "  Join "), "set 17"));
+    EXPECT_FALSE(holds(card, "Align and join"));
+}
+
+TEST(WeldCard, SaysThatCoolingCutToHalfBearsNoLoadYet) {
+    const Bench bench = practiceBench();
+    WeldPlan plan = planOf("pe-hd-dvs2207-1-2005", 10, 1000, &bench);
+    EXPECT_FALSE(holds(weldCard(plan, &bench), "cut to half"));
+    plan.halfCooling = true;
+    EXPECT_TRUE(holds(weldCard(plan, &bench), "cut to half: full load only after the whole time"));
+}
+
+// PVC gives off hydrogen chloride, PVDF acid gas of fluorine (trade knowledge, common practice).
+TEST(WeldCard, CautionsOfTheGasThatAPlasticGivesOffAndSaysWhatNobodyAttested) {
+    const Bench bench = practiceBench();
+    WeldPlan plan = planOf("pe-hd-dvs2207-1-2005", 10, 1000, &bench);
+    const auto cardOf = [&](const char* material) {
+        plan.material = material;
+        return weldCard(plan, &bench);
+    };
+    EXPECT_FALSE(holds(cardOf("PE-HD"), "Too hot, it gives off"));
+    EXPECT_TRUE(holds(cardOf("PVC-U"), "Too hot, it gives off hydrogen chloride: extraction on."));
+    EXPECT_TRUE(holds(cardOf("PVDF"), "it gives off toxic acid gas: extraction on, do not smoke."));
+    EXPECT_FALSE(holds(cardOf("PE-HD"), "nobody has attested"));
+    plan.unattested = {"soak", "cooling"};
+    EXPECT_TRUE(holds(
+        cardOf("PE-HD"), "Not ready to weld: nobody has attested " + codeInWords("soak") + ", " +
+                             codeInWords("cooling") + ", filled in by the shop."));
+}
+
 TEST(WeldCard, WithoutABenchEndsAtTheForce) {
     const std::string card = weldCard(planOf("pe-hd-dvs2207-1-2005", 10, 1000, nullptr), nullptr);
     EXPECT_TRUE(holds(card, "0.15 N/mm² × 10 mm × 1000 mm = 1500 N\n"));

@@ -1,4 +1,5 @@
 #include "core/report/wording.h"
+#include "core/weld/force_check.h"
 #include "tests/support/story.h"
 
 #include <gtest/gtest.h>
@@ -59,6 +60,39 @@ TEST(Wording, TellsAnEventWithItsValues) {
     EXPECT_EQ(eventInWords(plate, plan).rfind("check failed, ", 0), 0U);
     EXPECT_EQ(eventInWords(WeldAborted{"cut_out", ""}, plan), "stopped: cut out");
     EXPECT_EQ(eventInWords(RemarkMade{"two\nlines"}, plan), "remark: two lines");
+}
+
+TEST(Wording, TellsWhoPassedOverACheckAndWhatWasMarkedOrTakenEarlier) {
+    const WeldPlan plan = test::inventedPlan();
+    EXPECT_EQ(
+        eventInWords(forceMark(plan), plan),
+        "checked, joining reading marked on the scale: " +
+            valueInWords(plan.scale->joining.setMilli, "milli", plan));
+    EXPECT_EQ(
+        eventInWords(CheckOverridden{"film_off", "there\nis none", Authority::Foreman}, plan),
+        "check passed over by the foreman, protective film off: there is none");
+    CheckMade earlier{"edges_meet", true, {}, 400, {}, {}, {}, Milliseconds(0)};
+    EXPECT_EQ(
+        eventInWords(earlier, plan),
+        "checked, " + codeInWords("edges_meet") + ": 0.4 mm, taken 1970-01-01T00:00:00.000Z");
+}
+
+TEST(Wording, TellsWhatWasPutRightDecidedAndAdded) {
+    const WeldPlan plan = test::inventedPlan();
+    const std::string hash(64, 'd');
+    const std::vector<std::pair<WeldDetail, std::string>> told = {
+        {PlanReplaced{plan, {}, "ambient"}, "plan replaced: ambient"},
+        {StepTakenBack{12}, "step 12 taken back"},
+        {StepBackdated{12, std::chrono::seconds(4)}, "step 12 was 4.000 s earlier"},
+        {PhotoAdded{hash, 123'456, "front.jpg"}, "photo front.jpg, 123456 bytes, SHA-256 " + hash},
+        {CueAcknowledged{"cooling_done"}, "signal seen: " + codeInWords("cooling_done")},
+        {Graded{"EN 16296", "B"}, "graded by EN 16296: B"},
+        {Decided{Decision::CutOut, "short cooling"}, "decided: cut out, short cooling"},
+        {RemarkMade{"damp_sheet_left"}, "remark: damp_sheet_left"},
+    };
+    for (const auto& [detail, words] : told) {
+        EXPECT_EQ(eventInWords(detail, plan), words);
+    }
 }
 
 } // namespace

@@ -12,6 +12,7 @@
 #include "tests/support/fault_vfs.h"
 #include "tests/support/scratch_folder.h"
 
+#include <algorithm>
 #include <gtest/gtest.h>
 
 using namespace seamclock;
@@ -201,6 +202,44 @@ TEST_F(SessionTest, AWeldThatIsPreparedOverABreakIsAskedForItsPlateAnew) {
     const auto n = m_program.session().find(second->id())->events.size();
     EXPECT_EQ(open().size(), before + 2);
     EXPECT_EQ(m_program.session().find(second->id())->events.size(), n) << "said once";
+}
+
+// A sound that was heard before it was lost says nothing of the one that comes back.
+TEST_F(SessionTest, ASoundThatWasLostIsAskedForAnewInTheWeldAndInThoseAfterIt) {
+    const std::string first = m_program.open(1);
+    m_program.toCooling(first);
+    m_program.toTheEnd(first);
+    WeldOrder order = shopOrder(1);
+    order.carriesChecks = true;
+    const auto asksForSound = [&](const std::string& weld) {
+        const auto& open = std::get<Preparing>(m_program.session().find(weld)->state).openChecks;
+        return std::count(open.begin(), open.end(), "sound_heard") == 1;
+    };
+    const auto next = [&] {
+        const auto weld = m_program.session().open(order, kIlva);
+        EXPECT_TRUE(weld) << (weld ? "" : weld.error().detail);
+        return weld ? weld->id() : std::string();
+    };
+    const std::string second = next();
+    const std::string left = next();
+    ASSERT_FALSE(asksForSound(second));
+    m_program.act(left, CheckOverridden{"sound_heard", "headset instead", Authority::Operator});
+    ASSERT_FALSE(asksForSound(left));
+    m_program.clock.wait(seconds(1));
+    m_program.session().soundChanged(false);
+    EXPECT_TRUE(asksForSound(second));
+    EXPECT_FALSE(asksForSound(left)) << "it was never said to be heard";
+    m_program.session().soundChanged(true);
+    EXPECT_TRUE(asksForSound(second)) << "that it is back was not heard yet";
+    EXPECT_TRUE(asksForSound(next()));
+    m_program.restart();
+    EXPECT_TRUE(asksForSound(next())) << "the log knows that it was lost";
+    ASSERT_TRUE(m_program.writer().flush());
+    auto log = reading(m_path);
+    const auto said = log.bodies("station");
+    ASSERT_TRUE(said) << said.error().detail;
+    EXPECT_EQ(count(*said, "\"kind\":\"sound_lost\""), 1);
+    EXPECT_EQ(count(*said, "\"kind\":\"sound_back\""), 1);
 }
 
 TEST_F(SessionTest, ATrialJointIsReleasedByAForemanAlsoAfterARestart) {
