@@ -572,6 +572,77 @@ TEST_F(SetAsideTest, OnAFullDiskTheDamagedLogStaysWhereItIs) {
     EXPECT_TRUE(open()->aside);
 }
 
+/// A file of the folder has these bytes.
+bool isKept(const std::string& folder, const std::string& bytes) {
+    const fs::directory_iterator files(folder);
+    return std::any_of(begin(files), end(files), [&](const fs::directory_entry& file) {
+        return file.file_size() == bytes.size() && test::textOf(file.path().string()) == bytes;
+    });
+}
+
+TEST_F(SetAsideTest, ADiskThatFailsAtAnyMomentCostsNeitherTheDamagedLogNorARowOfTheNew) {
+    writeLog();
+    spoil(rowsOf(closedWeld(2))[4].body, "\"v\":1", "\"v\":7");
+    spoilHeader();
+    const std::string damaged = test::textOf(path);
+    int refused = 0;
+    for (const bool whole : {false, true}) { // the disk is lost, or one write of it
+        std::int64_t most = 1;
+        for (std::int64_t n = 0; n <= most;
+             n += n == 0 ? 1 : std::max<std::int64_t>(1, most / 60)) {
+            SCOPED_TRACE((whole ? "access " : "write ") + std::to_string(n));
+            for (const std::string& one : names()) {
+                fs::remove(folder.file(one));
+            }
+            std::ofstream(path, std::ios::binary) << damaged;
+            {
+                test::FaultyDisk disk;
+                whole ? disk.loseAt(n) : disk.failOnce(n);
+                const auto opened = open();
+                refused += opened ? 0 : 1;
+                most = n == 0 ? (whole ? disk.accesses() : disk.writes()) : most;
+                disk.loseAt(0);
+            }
+            ASSERT_TRUE(isKept(folder.path(), damaged));
+            {
+                const auto again = open();
+                ASSERT_TRUE(again) << again.error().detail;
+            }
+            EXPECT_TRUE(isKept(folder.path(), damaged));
+            EXPECT_EQ(LogReader::open(path)->weldEvents(weldName(1)).value(), closedWeld(1));
+            EXPECT_EQ(LogReader::open(path)->weldEvents(weldName(3)).value(), closedWeld(3));
+            EXPECT_EQ(LogReader::open(path)->weldEvents(weldName(5)).value(), unfinishedWeld(5, 9));
+            expectSound();
+        }
+    }
+    EXPECT_GT(refused, 20);
+}
+
+TEST_F(SetAsideTest, ASoundLogIsNeverMovedForADiskThatIsGone) {
+    writeLog();
+    std::int64_t most = 1;
+    for (std::int64_t n = 0; n <= most; ++n) {
+        {
+            test::FaultyDisk disk;
+            disk.loseAt(n);
+            const auto opened = open();
+            EXPECT_TRUE(!opened || !opened->aside) << n << ": " << opened->aside->why;
+            most = n == 0 ? disk.accesses() : most;
+            disk.loseAt(0);
+        }
+        ASSERT_EQ(
+            std::count_if(
+                fs::directory_iterator(folder.path()), fs::directory_iterator(),
+                [](const fs::directory_entry& file) {
+                    return file.path().string().find(".damaged") != std::string::npos;
+                }),
+            0)
+            << n;
+    }
+    EXPECT_FALSE(open()->aside);
+    expectSound();
+}
+
 TEST_F(SetAsideTest, LogsDamagedAtRandomPlacesComeBackOrSayWhatIsLost) {
     const int trials = test::rounds(80);
     const test::DamageCount count = test::damageLogs(trials, 1);

@@ -14,10 +14,13 @@
 #include "core/session/made_seams.h"
 #include "core/session/office.h"
 #include "core/session/replan.h"
+#include "core/session/session.h"
 #include "tests/support/demo_order.h"
 #include "tests/support/log_samples.h"
 #include "tests/support/scratch_folder.h"
 #include "tests/support/shipped.h"
+
+#include <filesystem>
 
 namespace seamclock {
 namespace {
@@ -27,6 +30,7 @@ constexpr std::int64_t kOpen = 7;
 class LostDisk : public ::testing::Test {
 protected:
     void SetUp() override {
+        clock.wait(std::chrono::hours(24 * 10)); // behind the welds
         auto writer = LogWriter<Production>::open(path, clock, test::quick());
         ASSERT_TRUE(writer) << writer.error().detail;
         Credentials credentials(folder.file("a.log.credentials"));
@@ -155,6 +159,77 @@ TEST_F(LostDisk, OfTheLogItselfIsTold) {
     ask("rows of other logs", [](LogReader& log) {
         return test::complaintOf(log.eachImportedRow([](const StoredRow&) { return true; }));
     });
+}
+
+/// What is done in an office and a session of that log; the first complaint.
+std::optional<Error>
+doneIn(const std::string& path, const test::FakeClock& clock, const WeldOrder& order) {
+    auto writer = LogWriter<Production>::open(path, clock, test::quick());
+    if (!writer) {
+        return writer.error();
+    }
+    Credentials credentials(path + ".credentials");
+    auto office = Office::open(*writer, credentials, clock);
+    if (!office) {
+        return office.error();
+    }
+    auto session = Session<Production>::start(*writer, clock);
+    if (!session) {
+        return session.error();
+    }
+    if (const auto trial = session->trialOf(order); !trial) {
+        return trial.error();
+    }
+    const auto weld = session->open(order, "person:op-1");
+    if (!weld) {
+        return weld.error();
+    }
+    const auto ines = office->enter("person:ines-falk", *Pin::read("123456"));
+    if (!ines) {
+        return ines.error();
+    }
+    // A closed weld is read again for a foreman's word.
+    const auto decided = session->act(
+        test::weldName(1), Intent{{}, ines->who.person(), Decided{Decision::Accept, "looked at"}},
+        ines->who);
+    if (!decided) {
+        return decided.error();
+    }
+    return test::complaintOf(office->seal(*ines));
+}
+
+// The writer writes beside it, so where exactly the loss falls differs from run to run.
+TEST_F(LostDisk, UnderAWorkingProgramCostsNoRowThatWasThere) {
+    WeldOrder another = order;
+    another.type = WeldType::Production;
+    another.carriesChecks = true;
+    const auto rows = [](const std::string& of) { return verifyLog(of)->rows; };
+    const std::int64_t before = rows(path);
+    std::int64_t most = 1;
+    int told = 0;
+    for (std::int64_t n = 0; n <= most; n += n == 0 ? 1 : std::max<std::int64_t>(1, most / 40)) {
+        const test::ScratchFolder own;
+        const std::string log = own.file("a.log");
+        for (const char* part : {"", ".credentials"}) {
+            std::filesystem::copy_file(path + part, log + part);
+        }
+        const std::int64_t sofar = disk.accesses();
+        disk.loseAt(n);
+        const auto complaint = doneIn(log, clock, another);
+        disk.loseAt(0);
+        if (n == 0) {
+            ASSERT_FALSE(complaint) << complaint->detail;
+            most = disk.accesses() - sofar;
+        }
+        told += complaint ? 1 : 0;
+        EXPECT_TRUE(!complaint || !complaint->detail.empty());
+        const auto after = doneIn(log, clock, another);
+        EXPECT_FALSE(after) << n << ": " << after->detail;
+        const auto report = verifyLog(log);
+        ASSERT_TRUE(report && report->ok) << n << ": " << report->finding->reason;
+        EXPECT_GT(report->rows, before) << n;
+    }
+    EXPECT_GT(told, 10);
 }
 
 } // namespace

@@ -1,5 +1,6 @@
 #include "core/session/office.h"
 
+#include "core/log/fact_codec.h"
 #include "core/log/log_reader.h"
 #include "core/log/verify.h"
 #include "core/log/world.h"
@@ -322,6 +323,30 @@ TEST_F(OfficeTest, AForgottenPinMeansAnotherKeyAndTheLogSaysSo) {
     ASSERT_TRUE(report->ok) << report->finding->reason;
     EXPECT_EQ(report->seals.size(), 3U);
     EXPECT_NE(report->seals[0].keyFingerprint, report->seals[2].keyFingerprint);
+}
+
+TEST_F(OfficeTest, AForemanGivesWhoeverHasNoneOrForgotItAPin) {
+    const Access ines = foreman();
+    ASSERT_TRUE(office->addPerson(ines.who, "Jo", Role::Operator, {}));
+    ASSERT_TRUE(office->addPerson(ines.who, "Lea", Role::Operator, pin("4711")));
+    EXPECT_TRUE(office->givePin(ines.who, "person:jo", pin("1212")));
+    EXPECT_TRUE(office->givePin(ines.who, "person:lea", pin("3434")));
+    const Access jo = enter("person:jo", "1212");
+    enter("person:lea", "3434");
+    EXPECT_FALSE(office->enter("person:lea", pin("4711"))) << "the forgotten one is gone";
+    EXPECT_EQ(office->givePin(jo.who, "person:lea", pin("5656")).error().code, ErrorCode::Refused);
+    EXPECT_EQ(
+        office->givePin(ines.who, "person:max", pin("5656")).error().code, ErrorCode::Missing);
+    EXPECT_FALSE(office->givePin(ines.who, "person:jo", pin("12"))) << "too short";
+    enter("person:jo", "1212");
+    ASSERT_TRUE(writer->flush());
+    auto reader = LogReader::open(writer->path());
+    const auto why = [&reader](const char* person) {
+        const auto fact = factFromBody(reader->bodies(person)->back());
+        return std::get<PinChanged>(fact->d).reason;
+    };
+    EXPECT_EQ(why("person:jo"), "first");
+    EXPECT_EQ(why("person:lea"), "forgotten");
 }
 
 TEST_F(OfficeTest, BenchesAndProceduresAreSetWithTheirDocuments) {
