@@ -99,6 +99,21 @@ def check_rooms(lint, rooms):
             lint.find(path, 1, "untold_room", f'DEVELOPERS.md has no line for "{room}/"')
 
 
+def check_stage(lint):
+    """Every folder of tests is in a part of the sanitize stage and in one of clang's: a part left out says nothing."""
+    stage = lint.root / "packaging" / "stage"
+    if not stage.is_file():
+        return
+    text = lint.read(stage)
+    folders = sorted(path.parent.relative_to(lint.root / "tests").as_posix()
+                     for part in ("core", "app") for path in (lint.root / "tests" / part).glob("*/CMakeLists.txt"))
+    for what, name in (("sanitize", "every"), ("clang", "rooms")):
+        patterns = re.findall(rf"\b{name}='([^']+)'", text)
+        for folder in folders:
+            if not any(re.search(pattern, folder) for pattern in patterns):
+                lint.find(stage, 1, "unjudged_room", f"no part of {what} has tests/{folder}/")
+
+
 def place_of(included):
     """(part, room) of an include from the root: ("core", "weld"), ("app", "cli") …"""
     parts = included.split("/")
@@ -166,6 +181,7 @@ def main():
     lint = Lint("layers", sys.argv)
     rooms = declared_uses(lint)
     check_rooms(lint, rooms)
+    check_stage(lint)
     sources = 0
     for path in lint.files(["core", "app", "tests"], CPP):
         sources += 1

@@ -59,6 +59,8 @@ BAD = {
         ("arrow", "core/units/CMakeLists.txt", "seamclock_room(units SOURCES units.cpp USES base bench)\n"),
         ("arrow", "core/bench/CMakeLists.txt", "seamclock_room(bench SOURCES bench.cpp USES procedure)\n"),
         ("untold_room", "DEVELOPERS.md", "base/ units/ log/\n"),
+        ("unjudged_room", "packaging/stage", "every='^core/units'\nrooms='^core/'\n"),
+        ("unjudged_room", "packaging/stage", "every='^core/'\nrooms='^app/'\n"),
         ("not_in_uses", "core/base/base.cpp", '#include "core/units/units.h"\n'),
         ("not_in_uses", CORE, '#include "core/log/log.h"\n'),
         ("not_in_uses", CORE, '  #  include "core/log/log.h"\n'),
