@@ -62,10 +62,10 @@ Result<JointSeen> seenIn(LogReader& reader, const std::string& weld) {
     }
     out.line.trouble = std::move(*dispute);
     const auto bench = reader.document(out.record->opened.docs.bench);
-    if (!bench) {
+    if (!bench && bench.error().code != ErrorCode::Damaged) {
         return tl::unexpected<Error>(bench.error());
     }
-    if (*bench) {
+    if (bench && *bench) {
         if (auto read = readBench("the bench of " + weld, (*bench)->bytes)) {
             out.bench = std::move(read->bench);
         }

@@ -74,10 +74,10 @@ std::string valueRows(LogReader& reader, const NamedJoint& joint) {
     const WeldRecord made = record(std::move(*folded));
     std::optional<Bench> bench;
     const auto document = reader.document(made.opened.docs.bench);
-    if (!document) {
+    if (!document && document.error().code != ErrorCode::Damaged) {
         return damagedRow(joint, document.error().detail);
     }
-    if (*document) {
+    if (document && *document) {
         if (auto read = readBench("the bench of " + joint.weld, (*document)->bytes)) {
             bench = std::move(read->bench);
         }
